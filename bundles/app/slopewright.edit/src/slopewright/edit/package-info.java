@@ -1,0 +1,2 @@
+/** Item providers and intention-named recorded edits with undo and redo. */
+package slopewright.edit;

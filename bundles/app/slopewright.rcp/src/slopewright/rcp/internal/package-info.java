@@ -1,0 +1,2 @@
+/** The application, its perspective and branding. */
+package slopewright.rcp.internal;

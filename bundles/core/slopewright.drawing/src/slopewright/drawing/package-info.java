@@ -1,0 +1,2 @@
+/** Neutral scenes in metres, with painters for SVG and DXF. */
+package slopewright.drawing;

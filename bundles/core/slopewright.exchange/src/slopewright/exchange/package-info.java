@@ -1,0 +1,2 @@
+/** Readers and writers of other people's formats. */
+package slopewright.exchange;

@@ -1,0 +1,2 @@
+/** Immutable geometric values: points, frames, planes, angles, units and surfaces. */
+package slopewright.geometry;

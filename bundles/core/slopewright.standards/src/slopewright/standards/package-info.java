@@ -1,0 +1,2 @@
+/** Published tables as data, with strict typed readers, citations, editions and rule sets. */
+package slopewright.standards;

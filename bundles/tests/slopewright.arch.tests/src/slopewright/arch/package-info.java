@@ -1,0 +1,2 @@
+/** Checks of the structure of the whole tree. */
+package slopewright.arch;

@@ -1,0 +1,2 @@
+/** Tests of the workbench parts on a real display. */
+package slopewright.ui.tests;

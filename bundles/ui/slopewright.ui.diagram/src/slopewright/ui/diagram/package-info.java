@@ -1,0 +1,2 @@
+/** The diagram base: transforms, part base, scene painter and command wrapper. */
+package slopewright.ui.diagram;

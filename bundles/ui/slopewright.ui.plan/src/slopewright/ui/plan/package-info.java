@@ -1,0 +1,2 @@
+/** The plan editor. */
+package slopewright.ui.plan;

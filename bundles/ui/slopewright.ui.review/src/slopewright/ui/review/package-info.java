@@ -1,0 +1,2 @@
+/** Findings, quick fixes, comparison and the report wizard. */
+package slopewright.ui.review;
