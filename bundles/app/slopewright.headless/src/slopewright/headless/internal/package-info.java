@@ -1,0 +1,2 @@
+/** Starting the command line on the platform. */
+package slopewright.headless.internal;
