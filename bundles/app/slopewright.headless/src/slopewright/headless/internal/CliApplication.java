@@ -16,12 +16,9 @@ public final class CliApplication implements IApplication {
     @Override
     public Object start(IApplicationContext context) {
         String[] words = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
-        PrintStream out = stream(FileDescriptor.out, false);
-        PrintStream err = stream(FileDescriptor.err, true);
-        int code = Main.run(words, out, err, System.in);
-        out.flush();
-        err.flush();
-        return code;
+        try (PrintStream out = stream(FileDescriptor.out, false); PrintStream err = stream(FileDescriptor.err, true)) {
+            return Main.run(words, out, err, System.in);
+        }
     }
 
     @Override
