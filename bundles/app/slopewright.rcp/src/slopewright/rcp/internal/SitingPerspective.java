@@ -1,13 +1,30 @@
 package slopewright.rcp.internal;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** Lays out the window: the editors in the middle. */
+/** Lays out the window: the editors in the middle, properties to the right, findings below. */
 public final class SitingPerspective implements IPerspectiveFactory {
+
+    /** The id under which the perspective is registered. */
+    public static final String ID = "slopewright.rcp.perspective";
+
+    private static final String FINDINGS = "slopewright.ui.review.findings";
+    private static final float SHARE_LEFT_OF_PROPERTIES = 0.75f;
+    private static final float SHARE_ABOVE_FINDINGS = 0.72f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
+        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, SHARE_LEFT_OF_PROPERTIES, layout.getEditorArea());
+        right.addView(IPageLayout.ID_PROP_SHEET);
+        right.addPlaceholder(IPageLayout.ID_OUTLINE);
+        IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, SHARE_ABOVE_FINDINGS, layout.getEditorArea());
+        bottom.addView(FINDINGS);
+        bottom.addPlaceholder("slopewright.ui.*");
+        layout.addShowViewShortcut(FINDINGS);
+        layout.addShowViewShortcut(IPageLayout.ID_PROP_SHEET);
+        layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
     }
 }

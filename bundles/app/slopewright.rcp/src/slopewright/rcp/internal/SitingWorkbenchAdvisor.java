@@ -1,20 +1,48 @@
 package slopewright.rcp.internal;
 
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
-/** Names the first perspective and the look of each window. */
+/** Names the first perspective, keeps the layout between starts and opens the projects given at the start. */
 public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
+
+    private final List<Path> projects;
+
+    /**
+     * Creates the advisor.
+     *
+     * @param projects the projects to open once the window is there
+     */
+    public SitingWorkbenchAdvisor(List<Path> projects) {
+        this.projects = List.copyOf(projects);
+    }
+
+    @Override
+    public void initialize(IWorkbenchConfigurer configurer) {
+        super.initialize(configurer);
+        configurer.setSaveAndRestore(true);
+    }
 
     @Override
     public String getInitialWindowPerspectiveId() {
-        return "slopewright.rcp.perspective";
+        return SitingPerspective.ID;
     }
 
     @Override
     public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
-        configurer.setTitle("Slopewright");
-        return new WorkbenchWindowAdvisor(configurer);
+        return new SitingWindowAdvisor(configurer);
+    }
+
+    @Override
+    public void postStartup() {
+        IWorkbenchWindow window = getWorkbenchConfigurer().getWorkbench().getActiveWorkbenchWindow();
+        if (window != null) {
+            projects.forEach(project -> ProjectOpener.open(window, project));
+        }
     }
 }

@@ -1,19 +1,36 @@
 package slopewright.rcp.internal;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.osgi.service.datalocation.Location;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 
-/** Opens the workbench and runs it until its last window closes. */
+/**
+ * Opens the workbench, with the projects named on the command line, and runs it until its last window closes. One
+ * folder of settings serves one running workbench: a second start with the same folder says so and ends.
+ */
 public final class WorkbenchApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        List<Path> projects = CommandLineProjects.among((String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS));
         Display display = PlatformUI.createDisplay();
         try {
-            int code = PlatformUI.createAndRunWorkbench(display, new SitingWorkbenchAdvisor());
-            return code == PlatformUI.RETURN_RESTART ? IApplication.EXIT_RESTART : IApplication.EXIT_OK;
+            Location settings = Platform.getInstanceLocation();
+            if (settings != null && settings.isSet() && !lock(settings)) {
+                MessageDialog.openError(null, "Slopewright is already open",
+                        "Another window of Slopewright uses the settings in " + settings.getURL().getPath()
+                                + ".\nOpen the project there with File > Open, or set SLOPEWRIGHT_DATA to another folder"
+                                + " that can be written.");
+                return IApplication.EXIT_OK;
+            }
+            return run(display, projects, settings);
         } finally {
             display.dispose();
         }
@@ -24,6 +41,26 @@ public final class WorkbenchApplication implements IApplication {
         if (PlatformUI.isWorkbenchRunning()) {
             Display display = PlatformUI.getWorkbench().getDisplay();
             display.syncExec(() -> PlatformUI.getWorkbench().close());
+        }
+    }
+
+    private static Object run(Display display, List<Path> projects, Location settings) {
+        try {
+            int code = PlatformUI.createAndRunWorkbench(display, new SitingWorkbenchAdvisor(projects));
+            return code == PlatformUI.RETURN_RESTART ? IApplication.EXIT_RESTART : IApplication.EXIT_OK;
+        } finally {
+            if (settings != null) {
+                settings.release();
+            }
+        }
+    }
+
+    /** False where another workbench holds the folder, or it can't be written. */
+    private static boolean lock(Location settings) {
+        try {
+            return settings.lock();
+        } catch (IOException e) {
+            return false;
         }
     }
 }

@@ -1,0 +1,41 @@
+package slopewright.rcp.internal;
+
+import org.eclipse.jface.action.ContributionItem;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.StatusLineLayoutData;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.ISharedImages;
+import org.eclipse.ui.PlatformUI;
+
+/** Keeps the caution in sight in the status line; a click shows it at full length. */
+public final class CautionItem extends ContributionItem {
+
+    /** The caution in one line. */
+    public static final String TEXT = "Design aid: replaces no standard, approval, survey, flight inspection or engineer's judgement";
+
+    private final IAction showAll;
+
+    /**
+     * Creates the item.
+     *
+     * @param showAll shows the cautions at full length
+     */
+    public CautionItem(IAction showAll) {
+        super("slopewright.rcp.caution");
+        this.showAll = showAll;
+    }
+
+    @Override
+    public void fill(Composite parent) {
+        CLabel label = new CLabel(parent, SWT.NONE);
+        label.setText(TEXT);
+        label.setToolTipText("Show all cautions");
+        label.setImage(PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJS_WARN_TSK));
+        label.addListener(SWT.MouseUp, event -> showAll.run());
+        StatusLineLayoutData data = new StatusLineLayoutData();
+        data.widthHint = label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        label.setLayoutData(data);
+    }
+}
