@@ -1,0 +1,67 @@
+package slopewright.geometry;
+
+/**
+ * Compares many points with one surface: flat arrays in, flat arrays out, no object for a point. Immutable, safe for use by many
+ * threads at once.
+ */
+public final class SurfaceSweep {
+
+    private final double startAlongM;
+    private final double startHeightM;
+    private final double halfInnerEdgeM;
+    private final double divergence;
+    private final double lengthM;
+    private final double rise;
+    private final double cosTurn;
+    private final double sinTurn;
+
+    /** Prepares a surface. */
+    public SurfaceSweep(ProtectionSurface surface) {
+        startAlongM = surface.startAlongM();
+        startHeightM = surface.startHeightM();
+        halfInnerEdgeM = surface.innerEdgeM() / 2;
+        divergence = surface.divergence();
+        lengthM = surface.lengthM();
+        rise = Angles.tanDeg(surface.slopeDeg());
+        cosTurn = Math.cos(Math.toRadians(surface.axisTurnDeg()));
+        sinTurn = Math.sin(Math.toRadians(surface.axisTurnDeg()));
+    }
+
+    /**
+     * Compares one point.
+     *
+     * @return height above the surface in metres, negative below it; NaN where the point lies outside
+     */
+    public double excessM(double alongM, double rightM, double heightM) {
+        double back = startAlongM - alongM;
+        double outward = back * cosTurn - rightM * sinTurn;
+        double offset = Math.abs(back * sinTurn + rightM * cosTurn);
+        boolean inside = outward >= 0 && outward <= lengthM && offset <= halfInnerEdgeM + outward * divergence;
+        return inside ? heightM - startHeightM - outward * rise : Double.NaN;
+    }
+
+    /**
+     * Compares a run of points.
+     *
+     * @param alongM  places, metres
+     * @param rightM  places, metres
+     * @param heightM heights, metres
+     * @param from    first index
+     * @param to      index after the last
+     * @param excessM receives the heights above the surface at the same indices, NaN outside
+     * @return the index of the highest excess, -1 where every point lies outside
+     */
+    public int sweep(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM) {
+        int worst = -1;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = from; i < to; i++) {
+            double excess = excessM(alongM[i], rightM[i], heightM[i]);
+            excessM[i] = excess;
+            if (excess > highest) {
+                highest = excess;
+                worst = i;
+            }
+        }
+        return worst;
+    }
+}

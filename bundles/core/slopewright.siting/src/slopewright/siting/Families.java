@@ -1,0 +1,51 @@
+package slopewright.siting;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.ServiceLoader;
+
+import slopewright.standards.RuleSet;
+
+/** The families that are there, found as services of this bundle. */
+public final class Families {
+
+    private static final List<IndicatorFamily> ALL = ServiceLoader.load(IndicatorFamily.class, Families.class.getClassLoader()).stream()
+            .map(ServiceLoader.Provider::get).toList();
+
+    private Families() {
+    }
+
+    /** Returns all families in the order in which they are offered. */
+    public static List<IndicatorFamily> all() {
+        return ALL;
+    }
+
+    /** Returns a family, empty where the key is unknown. */
+    public static Optional<IndicatorFamily> find(String key) {
+        return ALL.stream().filter(family -> family.key().equals(key)).findFirst();
+    }
+
+    /**
+     * Returns a family that must be there.
+     *
+     * @throws SitingException where the key is unknown; the message lists the known ones
+     */
+    public static IndicatorFamily get(String key) {
+        return find(key).orElseThrow(() -> new SitingException("there is no family '" + key + "'; known are "
+                + String.join(", ", ALL.stream().map(IndicatorFamily::key).toList())));
+    }
+
+    /**
+     * Lays out an indicator of a family under a rule set.
+     *
+     * @throws SitingException where the rule set does not cover the family, an input is missing or no layout fits
+     */
+    public static Siting site(String family, SitingRequest request, RuleSet rules) {
+        IndicatorFamily found = get(family);
+        if (!rules.covers(family)) {
+            throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + found.name() + " (" + family
+                    + "); it covers " + String.join(", ", rules.descriptor().families()));
+        }
+        return found.site(request, rules);
+    }
+}

@@ -1,0 +1,80 @@
+package slopewright.siting;
+
+import java.util.List;
+import java.util.Map;
+
+import slopewright.geometry.FramePoint;
+import slopewright.standards.RuleSet;
+
+/**
+ * One family of indicators: how it is laid out and what its lights tell. Implementations are found through {@link Families}; they
+ * hold no state.
+ */
+public interface IndicatorFamily {
+
+    /** What a pilot looks at. */
+    enum DisplayForm {
+        /** Lights. */
+        LIGHTS,
+        /** Unlit panels. */
+        PANELS
+    }
+
+    /** Returns the key, in files and on the command line. */
+    String key();
+
+    /** Returns the trade name. */
+    String name();
+
+    /** Returns the numbers of units it comes in, the usual one first. */
+    List<Integer> unitCounts();
+
+    /** Returns what a pilot looks at. */
+    default DisplayForm displayForm() {
+        return DisplayForm.LIGHTS;
+    }
+
+    /** Returns whether it may stand at a runway end. */
+    default boolean atRunways() {
+        return true;
+    }
+
+    /** Returns whether it may stand at a helipad. */
+    default boolean atHelipads() {
+        return false;
+    }
+
+    /**
+     * Lays the indicator out.
+     *
+     * @param request what the layout starts from
+     * @param rules   a rule set that covers the family
+     * @return the layout
+     * @throws SitingException where an input is missing or no layout fits; the message says which and why
+     */
+    Siting site(SitingRequest request, RuleSet rules);
+
+    /**
+     * Tells what a pattern means.
+     *
+     * @param seen the units from the runway outward, near bar first
+     * @return the meaning for each path by name; the empty name where there is one path
+     */
+    Map<String, Meaning> meanings(List<SeenUnit> seen);
+
+    /**
+     * Returns what each unit shows to an eye.
+     *
+     * @param units the units from the runway outward, near bar first
+     * @param eye   the eye in the same frame
+     * @return one entry a unit, in the same order
+     */
+    default List<SeenUnit> look(List<UnitPlan> units, FramePoint eye) {
+        return Signals.lights(units, eye);
+    }
+
+    /** Returns what a reader of a pattern must know, such as a colour that two sectors share. */
+    default List<String> remarks(List<SeenUnit> seen) {
+        return List.of();
+    }
+}

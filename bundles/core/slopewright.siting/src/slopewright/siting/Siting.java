@@ -1,0 +1,57 @@
+package slopewright.siting;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.geometry.FramePoint;
+import slopewright.standards.Citation;
+
+/**
+ * A solved layout of one indicator. Lengths in metres in the frame of the runway end or helipad, angles in decimal degrees.
+ *
+ * @param family           key of the family
+ * @param ruleSet          key of the rule set
+ * @param edition          key of its edition
+ * @param slopeDeg         the approach slope
+ * @param distanceM        threshold or hover point to the row, the wing bar or the near bar
+ * @param nominalDistanceM the distance before any shift that cures a penetration
+ * @param lowestOnSlopeDeg the angle used for the eye height, after any allowance
+ * @param eyeHeightM       eye height over the threshold on that angle
+ * @param wheelClearanceM  wheel height over the threshold on that angle; empty where no aeroplane was given
+ * @param reference        the siting's reference point: the lens on the centre line at the distance
+ * @param units            the units from the runway outward, near bar first
+ * @param surface          the obstacle surface; empty where the rule set gives none, and a note says why
+ * @param level            how a level difference was solved; empty where the distance was given
+ * @param notes            what a reader must know
+ * @param citations        where every number that was used comes from
+ */
+public record Siting(String family, String ruleSet, String edition, double slopeDeg, double distanceM, double nominalDistanceM,
+        double lowestOnSlopeDeg, double eyeHeightM, OptionalDouble wheelClearanceM, FramePoint reference, List<UnitPlan> units,
+        Optional<SurfacePlan> surface, Optional<LevelSolution> level, List<String> notes, List<CitedUse> citations) {
+
+    /**
+     * One number that was used.
+     *
+     * @param name     what it is
+     * @param value    the number
+     * @param unit     its unit
+     * @param citation where it comes from
+     */
+    public record CitedUse(String name, double value, String unit, Citation citation) {
+    }
+
+    /** Copies the lists. */
+    public Siting {
+        Objects.requireNonNull(surface);
+        units = List.copyOf(units);
+        notes = List.copyOf(notes);
+        citations = List.copyOf(citations);
+    }
+
+    /** Returns the citations that still need a person's confirmation. */
+    public List<Citation> toConfirm() {
+        return citations.stream().map(CitedUse::citation).filter(Citation::toConfirm).distinct().toList();
+    }
+}

@@ -1,0 +1,140 @@
+package slopewright.siting.internal;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.geometry.FramePoint;
+import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Input;
+import slopewright.siting.LevelSolution;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.SitingRequest;
+import slopewright.siting.UnitPlan;
+import slopewright.standards.RuleSet;
+
+/** What the siting of every family goes through: inputs, rule values, ground; then the parts are put together. */
+final class Draft {
+
+    private final IndicatorFamily family;
+    private final SitingRequest request;
+    private final RuleReader reader;
+    private final Ground ground;
+    private final double slopeDeg;
+
+    Draft(IndicatorFamily family, SitingRequest request, RuleSet rules) {
+        this.family = family;
+        this.request = request;
+        reader = new RuleReader(rules);
+        ground = Ground.of(request);
+        slopeDeg = Slopes.slopeDeg(request, reader);
+        if (request.atHelipad() && !family.atHelipads()) {
+            throw new SitingException(family.name() + " (" + family.key() + ") is not for helipads");
+        }
+        if (!request.atHelipad() && !family.atRunways()) {
+            throw new SitingException(family.name() + " (" + family.key() + ") is for helipads: give the hover height (hover-height-m) and the eye"
+                    + " height above the skids (eye-above-skids-m)");
+        }
+    }
+
+    RuleReader reader() {
+        return reader;
+    }
+
+    SitingRequest request() {
+        return request;
+    }
+
+    Ground ground() {
+        return ground;
+    }
+
+    double slopeDeg() {
+        return slopeDeg;
+    }
+
+    String prefix() {
+        return family.key() + ".";
+    }
+
+    /** Returns half the runway width in metres; 0 for a given layout of which only the signals are asked. */
+    double halfWidthM() {
+        if (request.atHelipad()) {
+            return 0;
+        }
+        Optional<Double> width = request.number(Input.RUNWAY_WIDTH);
+        if (width.isEmpty() && request.isGiven()) {
+            reader.note("The runway width is not known; places to the side are counted from the centre line.");
+            return 0;
+        }
+        double entered = request.need(Input.RUNWAY_WIDTH);
+        if (entered <= 0) {
+            throw new SitingException("the runway width (runway-width-m) must be more than zero");
+        }
+        return entered / 2;
+    }
+
+    /** Returns the number of units, checked against those the family comes in. */
+    int unitCount() {
+        int count = request.number(Input.UNITS).map(number -> (int) Math.round(number)).orElse(family.unitCounts().get(0));
+        if (!family.unitCounts().contains(count)) {
+            throw new SitingException(family.name() + " comes in " + family.unitCounts() + " units, not " + count);
+        }
+        return count;
+    }
+
+    /** Returns hover height plus eye above skids, metres. */
+    double helicopterEyeHeightM() {
+        return request.need(Input.HOVER_HEIGHT) + request.need(Input.EYE_ABOVE_SKIDS);
+    }
+
+    /**
+     * Finds the distance from the hover point: the path passes through the eye at the hover, or the distance is given.
+     *
+     * @return metres beyond the hover point
+     */
+    Place helipadPlace() {
+        if (request.has(Input.DISTANCE)) {
+            return given();
+        }
+        reader.note("The distance brings the eye to the hover on the path angle itself.");
+        return new Place(ground.solve(helicopterEyeHeightM(), slopeDeg, 0), ground);
+    }
+
+    Place given() {
+        return new Place(new LevelSolution(request.need(Input.DISTANCE), 0, "given", request.need(Input.DISTANCE),
+                ground.lensAt(request.need(Input.DISTANCE))), ground);
+    }
+
+    /** A distance with its lens height. */
+    record Place(LevelSolution level, Ground ground) {
+
+        double distanceM() {
+            return level.distanceM();
+        }
+
+        double lensM() {
+            return level.levelDifferenceM();
+        }
+    }
+
+    /** Puts the layout together. */
+    Siting finish(Place place, double nominalDistanceM, double lowestOnSlopeDeg, double eyeHeightM, List<UnitPlan> units, Surfaces.Anchor anchor) {
+        if (place.distanceM() <= 0) {
+            throw new SitingException(String.format(java.util.Locale.ROOT,
+                    "the indicator would stand %.1f m before the threshold; check eye height, lens height and slope", -place.distanceM()));
+        }
+        if (!place.level().stopRule().equals("given") && Math.abs(place.lensM()) > 0) {
+            reader.note(String.format(java.util.Locale.ROOT,
+                    "The lenses stand %.2f m %s the threshold; distance solved in %d step(s), %s; the published single step gives %.2f m.",
+                    Math.abs(place.lensM()), place.lensM() >= 0 ? "above" : "below", place.level().iterations(), place.level().stopRule(),
+                    place.level().singleStepM()));
+        }
+        OptionalDouble clearance = request.atHelipad() ? OptionalDouble.empty() : EyeTarget.wheelClearanceM(request, eyeHeightM);
+        Optional<slopewright.siting.SurfacePlan> surface = new Surfaces(family.key(), request, reader).make(anchor);
+        return new Siting(family.key(), reader.rules().key(), reader.rules().edition(), slopeDeg, place.distanceM(), nominalDistanceM,
+                lowestOnSlopeDeg, eyeHeightM, clearance, new FramePoint(place.distanceM(), 0, place.lensM()), units, surface,
+                Optional.of(place.level()), reader.notes(), reader.citations());
+    }
+}

@@ -1,0 +1,90 @@
+package slopewright.siting.internal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import slopewright.geometry.Angles;
+import slopewright.geometry.Lengths;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
+import slopewright.standards.RuleSet;
+
+/** Reads values of a rule set and remembers each that was used. For one siting. */
+final class RuleReader {
+
+    private final RuleSet rules;
+    private final Map<String, Siting.CitedUse> used = new LinkedHashMap<>();
+    private final List<String> notes = new ArrayList<>();
+
+    RuleReader(RuleSet rules) {
+        this.rules = rules;
+    }
+
+    RuleSet rules() {
+        return rules;
+    }
+
+    /** Returns a length in metres. */
+    double metres(String key) {
+        Optional<CitedValue> inMetres = rules.find(key + "-m");
+        if (inMetres.isPresent()) {
+            return use(inMetres.get());
+        }
+        return Lengths.feetToMetres(use(value(key + "-ft")));
+    }
+
+    boolean hasMetres(String key) {
+        return rules.find(key + "-m").isPresent() || rules.find(key + "-ft").isPresent();
+    }
+
+    /** Returns an angle in decimal degrees; minutes of arc are converted. */
+    double degrees(String key) {
+        Optional<CitedValue> inDegrees = rules.find(key + "-deg");
+        if (inDegrees.isPresent()) {
+            return use(inDegrees.get());
+        }
+        return Angles.minutesToDeg(use(value(key + "-min")));
+    }
+
+    /** Returns an angle in minutes of arc. */
+    double minutes(String key) {
+        return use(value(key + "-min"));
+    }
+
+    boolean has(String key) {
+        return rules.find(key).isPresent();
+    }
+
+    private CitedValue value(String key) {
+        return rules.find(key).orElseThrow(() -> new SitingException(
+                "rule set " + rules.key() + " (" + rules.edition() + ") gives no value for " + key + "; it can not lay this out"));
+    }
+
+    private double use(CitedValue value) {
+        used.putIfAbsent(value.key(), new Siting.CitedUse(value.key(), value.value(), value.unit(), value.citation()));
+        return value.value();
+    }
+
+    void use(String name, double value, String unit, Citation citation) {
+        used.putIfAbsent(name, new Siting.CitedUse(name, value, unit, citation));
+    }
+
+    void note(String note) {
+        if (!notes.contains(note)) {
+            notes.add(note);
+        }
+    }
+
+    List<String> notes() {
+        return notes;
+    }
+
+    List<Siting.CitedUse> citations() {
+        return List.copyOf(used.values());
+    }
+}

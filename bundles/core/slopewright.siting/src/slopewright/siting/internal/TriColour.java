@@ -1,0 +1,45 @@
+package slopewright.siting.internal;
+
+import java.util.List;
+import java.util.Map;
+
+import slopewright.siting.Colour;
+import slopewright.siting.Light;
+import slopewright.siting.Meaning;
+import slopewright.siting.SectorEdge;
+import slopewright.siting.SeenUnit;
+
+/**
+ * One unit with amber above, green on and red below the slope. Between green and red a dark amber may appear (AIM 2-1-2), so amber
+ * alone does not tell high from low.
+ */
+public final class TriColour extends SingleBox {
+
+    private static final Map<Colour, Meaning> MEANINGS = Map.of(Colour.AMBER, Meaning.ABOVE, Colour.GREEN, Meaning.ON_SLOPE, Colour.RED,
+            Meaning.BELOW);
+
+    /** Made by the service loader. */
+    public TriColour() {
+        super("tri-colour", "tri-colour VASI");
+    }
+
+    @Override
+    List<SectorEdge> edges(RuleReader reader, double slopeDeg, double halfDeg) {
+        double width = reader.minutes("tri-colour.transition-width");
+        double darkAmber = reader.minutes("tri-colour.dark-amber");
+        return List.of(new SectorEdge(slopeDeg - halfDeg, darkAmber, Light.RED, Light.GREEN),
+                new SectorEdge(slopeDeg + halfDeg, width, Light.GREEN, Light.AMBER));
+    }
+
+    @Override
+    public Map<String, Meaning> meanings(List<SeenUnit> seen) {
+        return Map.of("", MEANINGS.getOrDefault(seen.get(0).light().colour(), Meaning.OUTSIDE));
+    }
+
+    @Override
+    public List<String> remarks(List<SeenUnit> seen) {
+        SeenUnit one = seen.get(0);
+        boolean lower = one.inTransition() && one.elevationDeg() < one.unit().settingDeg();
+        return lower ? List.of("Between green and red a dark amber may appear, which looks like the amber of too high.") : List.of();
+    }
+}

@@ -1,0 +1,46 @@
+package slopewright.standards;
+
+import java.util.Objects;
+
+/**
+ * Where a value comes from.
+ *
+ * @param key          name of the value or table, by which a project confirms or overrides it
+ * @param source       the document
+ * @param clause       clause, table or figure in it
+ * @param provenance   how well it is known
+ * @param note         a remark to print beside it; may be empty
+ * @param confirmation who confirmed it against what; empty where nobody did
+ */
+public record Citation(String key, Source source, String clause, Provenance provenance, String note, String confirmation) {
+
+    /** Refuses missing parts. */
+    public Citation {
+        Objects.requireNonNull(key);
+        Objects.requireNonNull(source);
+        Objects.requireNonNull(clause);
+        Objects.requireNonNull(provenance);
+        Objects.requireNonNull(note);
+        Objects.requireNonNull(confirmation);
+    }
+
+    /** Returns whether a verdict that rests on this still needs a person's confirmation. */
+    public boolean toConfirm() {
+        return provenance.needsConfirmation() && confirmation.isEmpty();
+    }
+
+    /** Returns the same citation, confirmed. */
+    public Citation confirmed(String by) {
+        return new Citation(key, source, clause, provenance, note, by);
+    }
+
+    /** Returns the same citation, known no better than a given class. */
+    public Citation atMost(Provenance weakest) {
+        return provenance.compareTo(weakest) >= 0 ? this : new Citation(key, source, clause, weakest, note, confirmation);
+    }
+
+    /** Returns the document and clause in one line, as reports and findings print them. */
+    public String text() {
+        return clause.isEmpty() ? source.title() : source.title() + ", " + clause;
+    }
+}

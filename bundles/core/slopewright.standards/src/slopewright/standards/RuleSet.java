@@ -1,0 +1,176 @@
+package slopewright.standards;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** One edition of a set of rules: its values and tables, each with where it comes from. Immutable. */
+public final class RuleSet {
+
+    /**
+     * What a rule set is called and covers.
+     *
+     * @param key       key of the rule set: {@code icao}, {@code easa}, {@code faa}, {@code casa}
+     * @param edition   key of the edition
+     * @param name      short name
+     * @param title     the texts it rests on, as reports name it
+     * @param note      what a reader must know
+     * @param families  keys of the families that it covers
+     * @param surface   how obstacle surfaces are made: {@code table} or {@code angular}
+     * @param datum     height of the surface's start: {@code threshold} or {@code reference-point}
+     * @param numbering order of unit names: {@code outer-first} or {@code runway-first}
+     */
+    public record Descriptor(String key, String edition, String name, String title, String note, List<String> families, String surface,
+            String datum, String numbering) {
+
+        /** Copies the list. */
+        public Descriptor {
+            families = List.copyOf(families);
+        }
+    }
+
+    /**
+     * The printed tables of a rule set; those it lacks are empty.
+     *
+     * @param wheelClearance wheel clearance over the threshold
+     * @param surface        obstacle protection surface at runways
+     * @param heliport       obstacle protection surface at heliports
+     * @param aimingPoint    aiming point marking
+     * @param crossingHeight visual threshold crossing heights
+     */
+    public record Tables(Optional<WheelClearanceTable> wheelClearance, Optional<SurfaceTable> surface,
+            Optional<HeliportSurfaceTable> heliport, Optional<AimingPointTable> aimingPoint, Optional<CrossingHeightTable> crossingHeight) {
+    }
+
+    private final Descriptor descriptor;
+    private final SortedMap<String, CitedValue> values;
+    private final Tables tables;
+    private final Map<String, String> confirmations;
+
+    /** Makes a rule set of its parts. */
+    public RuleSet(Descriptor descriptor, Map<String, CitedValue> values, Tables tables) {
+        this(descriptor, new TreeMap<>(values), tables, Map.of());
+    }
+
+    private RuleSet(Descriptor descriptor, SortedMap<String, CitedValue> values, Tables tables, Map<String, String> confirmations) {
+        this.descriptor = descriptor;
+        this.values = values;
+        this.tables = tables;
+        this.confirmations = Map.copyOf(confirmations);
+    }
+
+    /** Returns what it is called and covers. */
+    public Descriptor descriptor() {
+        return descriptor;
+    }
+
+    /** Returns the key of the rule set, without the edition. */
+    public String key() {
+        return descriptor.key();
+    }
+
+    /** Returns the key of the edition. */
+    public String edition() {
+        return descriptor.edition();
+    }
+
+    /** Returns whether it has rules for a family. */
+    public boolean covers(String family) {
+        return descriptor.families().contains(family);
+    }
+
+    /** Returns all values in the order of their keys. */
+    public List<CitedValue> values() {
+        return values.values().stream().map(this::confirmed).toList();
+    }
+
+    /** Returns a value, empty where the rule set has none with that key. */
+    public Optional<CitedValue> find(String key) {
+        return Optional.ofNullable(values.get(key)).map(this::confirmed);
+    }
+
+    /**
+     * Returns a value.
+     *
+     * @param key its key
+     * @return the value
+     * @throws IllegalArgumentException where the rule set has none with that key; the message names both
+     */
+    public CitedValue value(String key) {
+        return find(key).orElseThrow(
+                () -> new IllegalArgumentException("rule set " + descriptor.key() + " (" + descriptor.edition() + ") gives no " + key));
+    }
+
+    /** Returns the wheel clearance table, empty where there is none. */
+    public Optional<WheelClearanceTable> wheelClearance() {
+        return tables.wheelClearance().map(table -> new WheelClearanceTable(table.groups(), confirmed(table.citation())));
+    }
+
+    /** Returns the table of obstacle surfaces at runways, empty where there is none. */
+    public Optional<SurfaceTable> surface() {
+        return tables.surface().map(table -> new SurfaceTable(table.rows(), table.fromIndicator(), confirmed(table.citation())));
+    }
+
+    /** Returns the table of obstacle surfaces at heliports, empty where there is none. */
+    public Optional<HeliportSurfaceTable> heliportSurface() {
+        return tables.heliport().map(table -> new HeliportSurfaceTable(table.rows(), confirmed(table.citation())));
+    }
+
+    /** Returns the table of aiming point markings, empty where there is none. */
+    public Optional<AimingPointTable> aimingPoint() {
+        return tables.aimingPoint().map(table -> new AimingPointTable(table.bands(), confirmed(table.citation())));
+    }
+
+    /** Returns the table of crossing heights, empty where there is none. */
+    public Optional<CrossingHeightTable> crossingHeight() {
+        return tables.crossingHeight().map(table -> new CrossingHeightTable(table.groups(), confirmed(table.citation())));
+    }
+
+    /** Returns the tables as they were read. */
+    public Tables tables() {
+        return tables;
+    }
+
+    /**
+     * Returns the rule set with a value replaced by a person's own.
+     *
+     * @param key    key of a value that the rule set has
+     * @param value  the new number, in the unit of the old one
+     * @param reason why, and who says so; printed in reports
+     * @return the changed rule set
+     * @throws IllegalArgumentException where the rule set has no value with that key
+     */
+    public RuleSet withOverride(String key, double value, String reason) {
+        CitedValue old = value(key);
+        Source source = new Source("project", "override in the project: " + reason, "");
+        String was = "instead of " + old.value() + " " + old.unit() + " (" + old.citation().text() + ")";
+        SortedMap<String, CitedValue> changed = new TreeMap<>(values);
+        changed.put(key, new CitedValue(value, old.unit(), new Citation(key, source, "", Provenance.OVERRIDE, was, "")));
+        return new RuleSet(descriptor, changed, tables, confirmations);
+    }
+
+    /**
+     * Returns the rule set with a value or table confirmed by a person.
+     *
+     * @param key key of the value or table
+     * @param by  who confirmed it against which source
+     * @return the changed rule set
+     */
+    public RuleSet withConfirmation(String key, String by) {
+        Map<String, String> changed = new LinkedHashMap<>(confirmations);
+        changed.put(key, by);
+        return new RuleSet(descriptor, values, tables, changed);
+    }
+
+    private CitedValue confirmed(CitedValue value) {
+        return value.withCitation(confirmed(value.citation()));
+    }
+
+    private Citation confirmed(Citation citation) {
+        String by = confirmations.get(citation.key());
+        return by == null ? citation : citation.confirmed(by);
+    }
+}

@@ -1,0 +1,41 @@
+package slopewright.standards;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Wheel clearance over the threshold by eye-to-wheel height in approach configuration.
+ *
+ * @param groups   bands without gap, lowest first; each includes its lower and excludes its upper end
+ * @param citation the printed table
+ */
+public record WheelClearanceTable(List<Group> groups, Citation citation) {
+
+    /**
+     * One band.
+     *
+     * @param fromM             lowest eye-to-wheel height, metres
+     * @param belowM            first eye-to-wheel height above the band, metres
+     * @param desiredM          clearance to be provided where practicable, metres
+     * @param minimumM          clearance that an aeronautical study may accept, metres
+     * @param lightAeroplaneM   reduced minimum for runways mainly used by light aeroplanes without turbojets, metres; empty where
+     *                          the table has none
+     */
+    public record Group(double fromM, double belowM, double desiredM, double minimumM, Optional<Double> lightAeroplaneM) {
+    }
+
+    /** Copies the bands. */
+    public WheelClearanceTable {
+        groups = List.copyOf(groups);
+    }
+
+    /**
+     * Returns the band of an eye-to-wheel height.
+     *
+     * @param eyeToWheelM metres
+     * @return the band, empty where the table does not reach so far
+     */
+    public Optional<Group> group(double eyeToWheelM) {
+        return groups.stream().filter(group -> eyeToWheelM >= group.fromM() && eyeToWheelM < group.belowM()).findFirst();
+    }
+}

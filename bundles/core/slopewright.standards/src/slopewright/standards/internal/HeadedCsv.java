@@ -1,0 +1,151 @@
+package slopewright.standards.internal;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import slopewright.geometry.Decimals;
+import slopewright.standards.StandardsException;
+
+/**
+ * A data file: head lines {@code # name: text}, one line of column names, then rows. Fields are separated by commas and may stand in
+ * double quotes. Strict: a row with too few or too many fields, an unexpected column or a bad number is refused with its line.
+ */
+final class HeadedCsv {
+
+    /** One row with its line in the file. */
+    final class Row {
+
+        private final int line;
+        private final Map<String, String> fields;
+
+        Row(int line, Map<String, String> fields) {
+            this.line = line;
+            this.fields = fields;
+        }
+
+        String text(String column) {
+            return fields.get(column);
+        }
+
+        boolean isBlank(String column) {
+            return "-".equals(fields.get(column));
+        }
+
+        double number(String column) {
+            try {
+                return Decimals.parse(fields.get(column));
+            } catch (IllegalArgumentException e) {
+                throw fault(column + ": " + e.getMessage());
+            }
+        }
+
+        StandardsException fault(String reason) {
+            return new StandardsException(file, line, reason);
+        }
+    }
+
+    private final String file;
+    private final Map<String, String> head = new LinkedHashMap<>();
+    private final List<Row> rows = new ArrayList<>();
+
+    private HeadedCsv(String file) {
+        this.file = file;
+    }
+
+    static HeadedCsv read(String file, InputStream in, List<String> columns) {
+        HeadedCsv csv = new HeadedCsv(file);
+        try (BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            csv.readLines(reader, columns);
+        } catch (IOException e) {
+            throw new StandardsException(file, 0, "can not be read: " + e.getMessage());
+        }
+        return csv;
+    }
+
+    private void readLines(BufferedReader reader, List<String> columns) throws IOException {
+        boolean named = false;
+        int number = 0;
+        for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+            number++;
+            if (line.startsWith("#")) {
+                readHead(line, number);
+            } else if (!named) {
+                if (!List.of(line.split(",", -1)).equals(columns)) {
+                    throw new StandardsException(file, number, "expected the columns " + String.join(",", columns) + " but found " + line);
+                }
+                named = true;
+            } else {
+                rows.add(row(line, number, columns));
+            }
+        }
+        if (!named || rows.isEmpty()) {
+            throw new StandardsException(file, number, "holds no rows");
+        }
+    }
+
+    private void readHead(String line, int number) {
+        int colon = line.indexOf(':');
+        if (colon < 0) {
+            throw new StandardsException(file, number, "a head line reads '# name: text'");
+        }
+        head.put(line.substring(1, colon).strip(), line.substring(colon + 1).strip());
+    }
+
+    private Row row(String line, int number, List<String> columns) {
+        List<String> fields = fields(line, number);
+        if (fields.size() != columns.size()) {
+            throw new StandardsException(file, number, "holds " + fields.size() + " fields where " + columns.size() + " are expected");
+        }
+        Map<String, String> named = new LinkedHashMap<>();
+        for (int i = 0; i < fields.size(); i++) {
+            named.put(columns.get(i), fields.get(i));
+        }
+        return new Row(number, named);
+    }
+
+    private List<String> fields(String line, int number) {
+        List<String> fields = new ArrayList<>();
+        StringBuilder field = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c == '"') {
+                if (quoted && i + 1 < line.length() && line.charAt(i + 1) == '"') {
+                    field.append(c);
+                    i++;
+                } else {
+                    quoted = !quoted;
+                }
+            } else if (c == ',' && !quoted) {
+                fields.add(field.toString());
+                field.setLength(0);
+            } else {
+                field.append(c);
+            }
+        }
+        if (quoted) {
+            throw new StandardsException(file, number, "a double quote is not closed");
+        }
+        fields.add(field.toString());
+        return fields;
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    String head(String name) {
+        String text = head.get(name);
+        if (text == null) {
+            throw new StandardsException(file, 1, "the head line '# " + name + ": ...' is missing");
+        }
+        return text;
+    }
+}

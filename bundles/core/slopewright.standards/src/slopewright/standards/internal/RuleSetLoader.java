@@ -1,0 +1,165 @@
+package slopewright.standards.internal;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+
+import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
+import slopewright.standards.Provenance;
+import slopewright.standards.RuleSet;
+import slopewright.standards.Source;
+import slopewright.standards.StandardsException;
+
+/** Reads the rule sets from the folders that {@code data/rule-sets.txt} lists. */
+public final class RuleSetLoader {
+
+    private static final List<String> SOURCE_COLUMNS = List.of("key", "title", "edition");
+    private static final List<String> VALUE_COLUMNS = List.of("key", "value", "unit", "source", "clause", "provenance", "note");
+    private static final List<String> UNITS = List.of("m", "ft", "deg", "min", "%", "NM", "s", "Hz", "choice");
+
+    private final DataFolder data;
+    private final Map<String, Source> sources;
+    private final Map<String, RuleSet> read = new LinkedHashMap<>();
+
+    /** Opens a folder of data and reads its list of sources. */
+    public RuleSetLoader(DataFolder data) {
+        this.data = data;
+        this.sources = readSources();
+    }
+
+    /** Where files of data are found by their path. */
+    @FunctionalInterface
+    public interface DataFolder {
+
+        /** Opens a file, null where there is none. */
+        InputStream open(String path);
+    }
+
+    /** Reads the rule sets of this bundle. */
+    public static List<RuleSet> loadBundled() {
+        return new RuleSetLoader(path -> RuleSetLoader.class.getResourceAsStream("/data/" + path)).loadAll();
+    }
+
+    /**
+     * Reads every rule set that is listed.
+     *
+     * @return the rule sets in the order of the list
+     * @throws StandardsException where a file is missing or wrong; the message names file, line and reason
+     */
+    public List<RuleSet> loadAll() {
+        try (BufferedReader list = new BufferedReader(new InputStreamReader(open("rule-sets.txt"), StandardCharsets.UTF_8))) {
+            list.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).forEach(folder -> read.put(folder, load(folder)));
+        } catch (IOException e) {
+            throw new StandardsException("rule-sets.txt", 0, "can not be read: " + e.getMessage());
+        }
+        return List.copyOf(read.values());
+    }
+
+    private InputStream open(String path) {
+        InputStream in = data.open(path);
+        if (in == null) {
+            throw new StandardsException(path, 0, "is missing");
+        }
+        return in;
+    }
+
+    private Map<String, Source> readSources() {
+        Map<String, Source> found = new LinkedHashMap<>();
+        for (HeadedCsv.Row row : HeadedCsv.read("sources.csv", open("sources.csv"), SOURCE_COLUMNS).rows()) {
+            Source source = new Source(row.text("key"), row.text("title"), row.text("edition"));
+            if (found.put(source.key(), source) != null) {
+                throw row.fault("the source " + source.key() + " is listed twice");
+            }
+        }
+        return found;
+    }
+
+    private RuleSet load(String folder) {
+        String file = folder + "/rule-set.properties";
+        Properties properties = new Properties();
+        try (Reader reader = new InputStreamReader(open(file), StandardCharsets.UTF_8)) {
+            properties.load(reader);
+        } catch (IOException e) {
+            throw new StandardsException(file, 0, "can not be read: " + e.getMessage());
+        }
+        RuleSet.Descriptor descriptor = new RuleSet.Descriptor(need(properties, "key", file), need(properties, "edition", file),
+                need(properties, "name", file), need(properties, "title", file), need(properties, "note", file),
+                List.of(need(properties, "families", file).split(",")), need(properties, "surface", file),
+                need(properties, "surface.datum", file), need(properties, "numbering", file));
+        Optional<RuleSet> base = Optional.ofNullable(properties.getProperty("inherits")).map(from -> base(from, file));
+        Provenance atMost = Provenance.of(properties.getProperty("inherits.as", Provenance.PUBLISHED.key()));
+        Map<String, CitedValue> values = new TreeMap<>();
+        base.ifPresent(rules -> rules.values().forEach(value -> values.put(value.key(),
+                new CitedValue(value.value(), value.unit(), value.citation().atMost(atMost)))));
+        values.putAll(readValues(folder + "/values.csv"));
+        TableReaders tables = new TableReaders(folder, data::open, this::citation, base.map(RuleSet::tables), atMost);
+        return new RuleSet(descriptor, values, tables.readAll());
+    }
+
+    private RuleSet base(String folder, String file) {
+        RuleSet base = read.get(folder);
+        if (base == null) {
+            throw new StandardsException(file, 0, "inherits from " + folder + ", which is not listed before it");
+        }
+        return base;
+    }
+
+    private static String need(Properties properties, String key, String file) {
+        String text = properties.getProperty(key);
+        if (text == null || text.isBlank()) {
+            throw new StandardsException(file, 0, "gives no " + key);
+        }
+        return text.strip();
+    }
+
+    private Map<String, CitedValue> readValues(String file) {
+        Map<String, CitedValue> values = new TreeMap<>();
+        for (HeadedCsv.Row row : HeadedCsv.read(file, open(file), VALUE_COLUMNS).rows()) {
+            String key = row.text("key");
+            if (!UNITS.contains(row.text("unit"))) {
+                throw row.fault("'" + row.text("unit") + "' is no unit of a rule set");
+            }
+            Citation citation = citation(key, row.text("source"), row.text("clause"), row.text("provenance"), row.text("note"), row::fault);
+            if (values.put(key, new CitedValue(row.number("value"), row.text("unit"), citation)) != null) {
+                throw row.fault("the value " + key + " is listed twice");
+            }
+        }
+        return values;
+    }
+
+    private Citation citation(String key, String source, String clause, String provenance, String note, FaultMaker faults) {
+        Source found = sources.get(source);
+        if (found == null) {
+            throw faults.fault("the source " + source + " is not listed in sources.csv");
+        }
+        try {
+            return new Citation(key, found, clause, Provenance.of(provenance), note, "");
+        } catch (IllegalArgumentException e) {
+            throw faults.fault(e.getMessage());
+        }
+    }
+
+    /** Makes the exception for a place in a file. */
+    @FunctionalInterface
+    interface FaultMaker {
+
+        StandardsException fault(String reason);
+    }
+
+    /** Makes a citation of its parts. */
+    @FunctionalInterface
+    interface CitationMaker {
+
+        Citation make(String key, String source, String clause, String provenance, String note, FaultMaker faults);
+    }
+}

@@ -1,0 +1,186 @@
+package slopewright.standards.internal;
+
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+import slopewright.standards.AimingPointTable;
+import slopewright.standards.Citation;
+import slopewright.standards.CrossingHeightTable;
+import slopewright.standards.HeliportSurfaceTable;
+import slopewright.standards.Provenance;
+import slopewright.standards.RuleSet;
+import slopewright.standards.StandardsException;
+import slopewright.standards.SurfaceTable;
+import slopewright.standards.WheelClearanceTable;
+
+/** Reads the printed tables of one folder; a table that is not there is inherited. */
+final class TableReaders {
+
+    private static final List<String> WHEEL_CLEARANCE = List.of("eye_to_wheel_from_m", "eye_to_wheel_below_m", "desired_clearance_m",
+            "minimum_clearance_m", "light_aeroplane_clearance_m");
+    private static final List<String> SURFACE = List.of("approach", "code", "inner_edge_m", "start_m", "divergence_percent", "total_length_m",
+            "t_form_slope_deg", "four_unit_row_below_a_deg", "two_unit_row_below_a_deg", "t_form_inner_edge_m", "t_form_total_length_m",
+            "dimension_provenance", "length_provenance", "slope_provenance");
+    private static final List<String> HELIPORT = List.of("approach", "distance_from_fato_m", "divergence_percent", "total_length_m",
+            "four_unit_row_below_a_deg", "two_unit_row_below_a_deg", "heliport_sector_below_a_deg");
+    private static final List<String> AIMING_POINT = List.of("landing_distance_from_m", "landing_distance_below_m", "distance_m");
+    private static final List<String> CROSSING_HEIGHT = List.of("group", "cockpit_to_wheel_ft", "crossing_height_ft", "tolerance_above_ft",
+            "tolerance_below_ft");
+    private static final List<String> T_FORMS = List.of("t-form", "t-form-abbreviated");
+
+    private final String folder;
+    private final Function<String, InputStream> data;
+    private final RuleSetLoader.CitationMaker citations;
+    private final Optional<RuleSet.Tables> base;
+    private final Provenance atMost;
+
+    TableReaders(String folder, Function<String, InputStream> data, RuleSetLoader.CitationMaker citations, Optional<RuleSet.Tables> base,
+            Provenance atMost) {
+        this.folder = folder;
+        this.data = data;
+        this.citations = citations;
+        this.base = base;
+        this.atMost = atMost;
+    }
+
+    RuleSet.Tables readAll() {
+        return new RuleSet.Tables(
+                first(WHEEL_CLEARANCE, this::wheelClearance, "tab-5-2.csv", "tab-m-1.csv").or(() -> base.flatMap(RuleSet.Tables::wheelClearance)
+                        .map(table -> new WheelClearanceTable(table.groups(), table.citation().atMost(atMost)))),
+                first(SURFACE, this::surface, "tab-5-3.csv", "tab-m-2.csv").or(() -> base.flatMap(RuleSet.Tables::surface)
+                        .map(table -> new SurfaceTable(table.rows(), table.fromIndicator(), table.citation().atMost(atMost)))),
+                first(HELIPORT, this::heliport, "tab-ii-5-1.csv").or(() -> base.flatMap(RuleSet.Tables::heliport)
+                        .map(table -> new HeliportSurfaceTable(table.rows(), table.citation().atMost(atMost)))),
+                first(AIMING_POINT, this::aimingPoint, "tab-5-1.csv").or(() -> base.flatMap(RuleSet.Tables::aimingPoint)
+                        .map(table -> new AimingPointTable(table.bands(), table.citation().atMost(atMost)))),
+                first(CROSSING_HEIGHT, this::crossingHeight, "tab-3-3.csv").or(() -> base.flatMap(RuleSet.Tables::crossingHeight)
+                        .map(table -> new CrossingHeightTable(table.groups(), table.citation().atMost(atMost)))));
+    }
+
+    private <T> Optional<T> first(List<String> columns, Function<HeadedCsv, T> reader, String... names) {
+        for (String name : names) {
+            String file = folder + "/" + name;
+            InputStream in = data.apply(file);
+            if (in != null) {
+                return Optional.of(reader.apply(HeadedCsv.read(file, in, columns)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Citation citation(HeadedCsv csv, String key) {
+        return citations.make(key, csv.head("source"), csv.head("clause"), csv.head("provenance"), csv.head("title"),
+                reason -> new StandardsException(folder, 0, reason));
+    }
+
+    private WheelClearanceTable wheelClearance(HeadedCsv csv) {
+        List<WheelClearanceTable.Group> groups = new ArrayList<>();
+        double reached = 0;
+        for (HeadedCsv.Row row : csv.rows()) {
+            double from = row.number("eye_to_wheel_from_m");
+            double below = row.number("eye_to_wheel_below_m");
+            reached = checkBand(row, reached, from, below);
+            Optional<Double> light = row.isBlank("light_aeroplane_clearance_m") ? Optional.empty()
+                    : Optional.of(row.number("light_aeroplane_clearance_m"));
+            groups.add(new WheelClearanceTable.Group(from, below, row.number("desired_clearance_m"), row.number("minimum_clearance_m"), light));
+        }
+        return new WheelClearanceTable(groups, citation(csv, "table.wheel-clearance"));
+    }
+
+    private static double checkBand(HeadedCsv.Row row, double reached, double from, double below) {
+        if (from != reached) {
+            throw row.fault("the band starts at " + from + " where the one before it ends at " + reached);
+        }
+        if (below <= from) {
+            throw row.fault("the band ends at " + below + ", not above its start " + from);
+        }
+        return below;
+    }
+
+    private SurfaceTable surface(HeadedCsv csv) {
+        List<SurfaceTable.Row> rows = new ArrayList<>();
+        for (HeadedCsv.Row row : csv.rows()) {
+            Map<String, SurfaceTable.Slope> slopes = new LinkedHashMap<>();
+            Map<String, Double> innerEdges = new LinkedHashMap<>();
+            Map<String, Double> lengths = new LinkedHashMap<>();
+            for (String family : T_FORMS) {
+                putSlope(slopes, family, row, "t_form_slope_deg", SurfaceTable.SlopeBasis.FIXED);
+                putNumber(innerEdges, family, row, "t_form_inner_edge_m");
+                putNumber(lengths, family, row, "t_form_total_length_m");
+            }
+            putSlope(slopes, "four-unit-row", row, "four_unit_row_below_a_deg", SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING);
+            putSlope(slopes, "two-unit-row", row, "two_unit_row_below_a_deg", SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING);
+            boolean instrument = choice(row, "approach", "visual", "instrument");
+            int code = (int) row.number("code");
+            if (code < 1 || code > 4 || rows.stream().anyMatch(other -> other.instrument() == instrument && other.code() == code)) {
+                throw row.fault("the column for this approach and code number is there twice, or the code number is none");
+            }
+            rows.add(new SurfaceTable.Row(instrument, code, row.number("inner_edge_m"), row.number("start_m"), row.number("divergence_percent"),
+                    row.number("total_length_m"), slopes, innerEdges, lengths, Provenance.of(row.text("dimension_provenance")),
+                    Provenance.of(row.text("length_provenance")), Provenance.of(row.text("slope_provenance"))));
+        }
+        boolean fromIndicator = "indicator".equals(csv.head("start"));
+        return new SurfaceTable(rows, fromIndicator, citation(csv, "table.surface"));
+    }
+
+    private static void putSlope(Map<String, SurfaceTable.Slope> slopes, String family, HeadedCsv.Row row, String column,
+            SurfaceTable.SlopeBasis basis) {
+        if (!row.isBlank(column)) {
+            slopes.put(family, new SurfaceTable.Slope(basis, row.number(column)));
+        }
+    }
+
+    private static void putNumber(Map<String, Double> numbers, String family, HeadedCsv.Row row, String column) {
+        if (!row.isBlank(column)) {
+            numbers.put(family, row.number(column));
+        }
+    }
+
+    private static boolean choice(HeadedCsv.Row row, String column, String no, String yes) {
+        String text = row.text(column);
+        if (!text.equals(no) && !text.equals(yes)) {
+            throw row.fault(column + " is " + no + " or " + yes + ", not '" + text + "'");
+        }
+        return text.equals(yes);
+    }
+
+    private HeliportSurfaceTable heliport(HeadedCsv csv) {
+        List<HeliportSurfaceTable.Row> rows = new ArrayList<>();
+        for (HeadedCsv.Row row : csv.rows()) {
+            rows.add(new HeliportSurfaceTable.Row(choice(row, "approach", "visual", "non-precision"), row.number("distance_from_fato_m"),
+                    row.number("divergence_percent"), row.number("total_length_m"),
+                    Map.of("four-unit-row", row.number("four_unit_row_below_a_deg"), "two-unit-row", row.number("two_unit_row_below_a_deg"),
+                            "heliport-sector", row.number("heliport_sector_below_a_deg"))));
+        }
+        return new HeliportSurfaceTable(rows, citation(csv, "table.heliport-surface"));
+    }
+
+    private AimingPointTable aimingPoint(HeadedCsv csv) {
+        List<AimingPointTable.Band> bands = new ArrayList<>();
+        double reached = 0;
+        for (HeadedCsv.Row row : csv.rows()) {
+            double from = row.number("landing_distance_from_m");
+            double below = row.isBlank("landing_distance_below_m") ? Double.POSITIVE_INFINITY : row.number("landing_distance_below_m");
+            reached = checkBand(row, reached, from, below);
+            bands.add(new AimingPointTable.Band(from, below, row.number("distance_m")));
+        }
+        return new AimingPointTable(bands, citation(csv, "table.aiming-point"));
+    }
+
+    private CrossingHeightTable crossingHeight(HeadedCsv csv) {
+        List<CrossingHeightTable.Group> groups = new ArrayList<>();
+        for (HeadedCsv.Row row : csv.rows()) {
+            if (row.number("group") != groups.size() + 1) {
+                throw row.fault("group " + (groups.size() + 1) + " is expected here");
+            }
+            groups.add(new CrossingHeightTable.Group(groups.size() + 1, row.number("cockpit_to_wheel_ft"), row.number("crossing_height_ft"),
+                    row.number("tolerance_above_ft"), row.number("tolerance_below_ft")));
+        }
+        return new CrossingHeightTable(groups, citation(csv, "table.crossing-height"));
+    }
+}
