@@ -127,7 +127,8 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
 
     /**
      * Compares an area with the surface. Where its corners differ in height, the highest corner counts for the whole area, which is
-     * on the safe side. The worst point is a corner of the area clipped to the outline; that point is found exactly.
+     * on the safe side. The worst point is an end of an edge clipped to the outline or a corner of the outline inside the area; that point
+     * is found exactly, for areas that are not convex too.
      *
      * @param ring                corners in order, the last joined to the first; at least three
      * @param horizontalAccuracyM as for a point
