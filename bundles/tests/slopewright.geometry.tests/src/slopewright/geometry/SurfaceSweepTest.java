@@ -1,0 +1,59 @@
+package slopewright.geometry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.Random;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The flat sweep tells of every point what the surface itself tells. */
+class SurfaceSweepTest {
+
+    private static final int POINTS = 20000;
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-5, 0, 2.5, 5})
+    void everyPointIsComparedAsByTheSurface(double turnDeg) {
+        ProtectionSurface surface = new ProtectionSurface(230, 1.2, 150, 0.1, 7500, 1.93, turnDeg);
+        Random random = new Random(42);
+        double[] along = random.doubles(POINTS, -8000, 500).toArray();
+        double[] right = random.doubles(POINTS, -1200, 1200).toArray();
+        double[] height = random.doubles(POINTS, 0, 400).toArray();
+        double[] excess = new double[POINTS];
+        int worst = new SurfaceSweep(surface).sweep(along, right, height, 0, POINTS, excess);
+        int expectedWorst = -1;
+        int inside = 0;
+        for (int i = 0; i < POINTS; i++) {
+            Optional<Penetration> one = surface.compare(new FramePoint(along[i], right[i], height[i]), 0, 0);
+            assertEquals(one.isEmpty(), Double.isNaN(excess[i]), "point " + i);
+            if (one.isPresent()) {
+                inside++;
+                assertEquals(one.get().excessM(), excess[i], 1e-9, "point " + i);
+                expectedWorst = expectedWorst < 0 || excess[i] > excess[expectedWorst] ? i : expectedWorst;
+            }
+        }
+        assertTrue(inside > POINTS / 4, "the sample says something");
+        assertEquals(expectedWorst, worst);
+    }
+
+    @Test
+    void aRunTouchesOnlyItsOwnPoints() {
+        SurfaceSweep sweep = new SurfaceSweep(new ProtectionSurface(0, 0, 100, 0.1, 1000, 2, 0));
+        double[] along = {-10, -20, -30, 900};
+        double[] excess = {7, 7, 7, 7};
+        assertEquals(2, sweep.sweep(along, new double[4], new double[] {90, 1, 50, 99}, 1, 4, excess));
+        assertEquals(7, excess[0]);
+        assertTrue(Double.isNaN(excess[3]));
+    }
+
+    @Test
+    void whereAllPointsLieOutsideThereIsNoWorst() {
+        SurfaceSweep sweep = new SurfaceSweep(new ProtectionSurface(0, 0, 100, 0.1, 1000, 2, 0));
+        assertEquals(-1, sweep.sweep(new double[] {10, 20}, new double[2], new double[] {9, 9}, 0, 2, new double[2]));
+        assertEquals(-1, sweep.sweep(new double[0], new double[0], new double[0], 0, 0, new double[0]));
+    }
+}
