@@ -55,6 +55,18 @@ public interface IndicatorFamily {
     Siting site(SitingRequest request, RuleSet rules);
 
     /**
+     * Works out what a layout that stands already gives: the same quantities as {@link #site}, from the units as they are.
+     *
+     * @param request          what the layout was meant to start from
+     * @param rules            a rule set that covers the family
+     * @param units            the units as they stand, in any order, at least one
+     * @param nominalDistanceM the distance before any shift that cures a penetration, metres
+     * @return the layout
+     * @throws SitingException where an input is missing or the units are none of this family
+     */
+    Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM);
+
+    /**
      * Tells what a pattern means.
      *
      * @param seen the units from the runway outward, near bar first

@@ -50,6 +50,8 @@ public enum Input {
     GROUND_SPEED("ground-speed-kt", "ground speed", Kind.SPEED),
     /** Rate of descent on the approach. */
     DESCENT("descent-ftmin", "rate of descent", Kind.DESCENT),
+    /** Turn of the approach axis, clockwise seen from above. */
+    AXIS_TURN("axis-turn-deg", "turn of the axis", Kind.ANGLE),
     /** Distance between front and rear panels. */
     PANEL_DISTANCE("panel-distance-m", "distance between the panels", Kind.LENGTH),
     /** Width of the on-slope sector of the unit in hand. */

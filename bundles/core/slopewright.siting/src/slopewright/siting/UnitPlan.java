@@ -96,6 +96,11 @@ public record UnitPlan(String id, int bar, FramePoint place, double settingDeg, 
         return new UnitPlan(id, bar, place, settingDeg + byDeg, azimuthDeg, edges.stream().map(edge -> edge.raised(byDeg)).toList());
     }
 
+    /** Returns the unit with its axis turned by an angle, decimal degrees clockwise. */
+    public UnitPlan turned(double byDeg) {
+        return new UnitPlan(id, bar, place, settingDeg, azimuthDeg + byDeg, edges);
+    }
+
     /** Returns the unit on the other side of the centre line. */
     public UnitPlan mirrored() {
         return new UnitPlan(id, bar, new FramePoint(place.alongM(), -place.rightM(), place.heightM()), settingDeg, -azimuthDeg, edges);

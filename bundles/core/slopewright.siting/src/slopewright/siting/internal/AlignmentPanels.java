@@ -72,6 +72,15 @@ public final class AlignmentPanels implements IndicatorFamily {
                 new Surfaces.Anchor(slope, slope, front, front, rear.lensM() + rise, OptionalDouble.empty()));
     }
 
+    @Override
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
+        Draft draft = new Draft(this, request, rules);
+        FramePoint front = Draft.centre(Draft.bar(units, FRONT));
+        FramePoint rear = Draft.centre(Draft.bar(units, 2));
+        double slope = Angles.elevationDeg(front.heightM() - rear.heightM(), rear.alongM() - front.alongM());
+        return draft.laid(units, rear, slope, slope, slope, nominalDistanceM);
+    }
+
     private static UnitPlan panel(String id, int bar, double alongM, double rightM, double heightM, double slopeDeg) {
         return new UnitPlan(id, bar, new FramePoint(alongM, rightM, heightM), slopeDeg, 0, List.of());
     }

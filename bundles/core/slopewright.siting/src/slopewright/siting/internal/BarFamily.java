@@ -86,6 +86,19 @@ abstract class BarFamily implements IndicatorFamily {
                 new Surfaces.Anchor(settings[0], settings[0], distances[0], distances[0], lensNear, OptionalDouble.empty()));
     }
 
+    @Override
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
+        Draft draft = new Draft(this, request, rules);
+        List<UnitPlan> near = Draft.bar(units, 1);
+        double setting = near.stream().mapToDouble(UnitPlan::settingDeg).min().orElseThrow();
+        double[] distances = new double[bars.size()];
+        for (int i = 0; i < distances.length; i++) {
+            distances[i] = Draft.centre(Draft.bar(units, i + 1)).alongM();
+        }
+        noteSpacing(draft, distances);
+        return draft.laid(units, Draft.centre(near), setting, setting, setting, nominalDistanceM);
+    }
+
     /** Takes the slope from given settings where it was not entered: midway of the lowest path. */
     private SitingRequest withSlope(SitingRequest request) {
         List<Double> settings = request.barSettingsDeg();

@@ -4,13 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.LevelSolution;
+import slopewright.siting.Signals;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.SurfacePlan;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.RuleSet;
 
@@ -132,9 +135,50 @@ final class Draft {
                     place.level().singleStepM()));
         }
         OptionalDouble clearance = request.atHelipad() ? OptionalDouble.empty() : EyeTarget.wheelClearanceM(request, eyeHeightM);
-        Optional<slopewright.siting.SurfacePlan> surface = new Surfaces(family.key(), request, reader).make(anchor);
+        double turn = request.number(Input.AXIS_TURN).orElse(0.0);
+        List<UnitPlan> turned = turn == 0 ? units : units.stream().map(unit -> unit.turned(turn)).toList();
+        Optional<SurfacePlan> surface = new Surfaces(family.key(), request, reader).make(anchor).map(plan -> plan.turned(turn));
         return new Siting(family.key(), reader.rules().key(), reader.rules().edition(), slopeDeg, place.distanceM(), nominalDistanceM,
-                lowestOnSlopeDeg, eyeHeightM, clearance, new FramePoint(place.distanceM(), 0, place.lensM()), units, surface,
+                lowestOnSlopeDeg, eyeHeightM, clearance, new FramePoint(place.distanceM(), 0, place.lensM()), turned, surface,
                 Optional.of(place.level()), reader.notes(), reader.citations());
+    }
+
+    /**
+     * Puts together what a layout that stands already gives.
+     *
+     * @param units            the units as they stand
+     * @param reference        the lens that the eye height hangs on
+     * @param lowestSettingDeg the setting that tables call A
+     * @param lowestOnSlopeDeg the lowest on-slope signal, after any allowance
+     * @param eyeHeightDeg     the angle on which the eye height is reckoned
+     * @param nominalDistanceM the distance before any shift
+     */
+    Siting laid(List<UnitPlan> units, FramePoint reference, double lowestSettingDeg, double lowestOnSlopeDeg, double eyeHeightDeg,
+            double nominalDistanceM) {
+        double eyeHeight = reference.alongM() * Angles.tanDeg(eyeHeightDeg) + reference.heightM();
+        double nearest = units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElseThrow();
+        double turn = request.number(Input.AXIS_TURN).orElse(0.0);
+        Surfaces.Anchor anchor = new Surfaces.Anchor(lowestSettingDeg, lowestOnSlopeDeg, nearest, nominalDistanceM - reference.alongM() + nearest,
+                reference.heightM(), OptionalDouble.empty());
+        Optional<SurfacePlan> surface = new Surfaces(family.key(), request, reader).make(anchor).map(plan -> plan.turned(turn));
+        OptionalDouble clearance = request.atHelipad() ? OptionalDouble.empty() : EyeTarget.wheelClearanceM(request, eyeHeight);
+        return new Siting(family.key(), reader.rules().key(), reader.rules().edition(), slopeDeg, reference.alongM(), nominalDistanceM,
+                lowestOnSlopeDeg, eyeHeight, clearance, reference, Signals.inOrder(units), surface, Optional.empty(),
+                reader.notes(), reader.citations());
+    }
+
+    /** Returns the mean place of some units on the centre line. */
+    static FramePoint centre(List<UnitPlan> units) {
+        return new FramePoint(units.stream().mapToDouble(unit -> unit.place().alongM()).average().orElseThrow(), 0,
+                units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow());
+    }
+
+    /** Returns the units of one bar. */
+    static List<UnitPlan> bar(List<UnitPlan> units, int bar) {
+        List<UnitPlan> found = units.stream().filter(unit -> unit.bar() == bar).toList();
+        if (found.isEmpty()) {
+            throw new SitingException("the layout has no unit of bar " + bar);
+        }
+        return found;
     }
 }

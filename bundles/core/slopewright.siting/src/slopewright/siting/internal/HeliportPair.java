@@ -16,6 +16,7 @@ import slopewright.siting.Meaning;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.RuleSet;
@@ -68,6 +69,15 @@ public final class HeliportPair implements IndicatorFamily {
                 unit("high", spacing / 2, slope - half, slope - half + green, width, place));
         return draft.finish(place, place.distanceM(), slope - half, eyeHeight, units, new Surfaces.Anchor(slope - half, slope - half,
                 place.distanceM(), place.distanceM(), place.lensM(), OptionalDouble.empty()));
+    }
+
+    @Override
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
+        Draft draft = new Draft(this, request, rules);
+        double lowest = units.stream().filter(unit -> !unit.edges().isEmpty()).mapToDouble(unit -> unit.edges().get(0).angleDeg()).max()
+                .orElseThrow(() -> new SitingException("no unit of the layout has sectors"));
+        double path = units.stream().mapToDouble(unit -> unit.edges().get(unit.edges().size() - 1).angleDeg()).min().orElseThrow();
+        return draft.laid(units, Draft.centre(units), lowest, lowest, (lowest + path) / 2, nominalDistanceM);
     }
 
     private static UnitPlan unit(String id, double rightM, double redToGreenDeg, double greenToWhiteDeg, double widthMin, Draft.Place place) {

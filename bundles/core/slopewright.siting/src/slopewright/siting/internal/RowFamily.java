@@ -1,6 +1,7 @@
 package slopewright.siting.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -78,6 +79,18 @@ abstract class RowFamily implements IndicatorFamily {
         notePathBasis(draft, place, eyeHeight);
         return draft.finish(place, place.distanceM(), lowest, eyeHeight, units(draft, offsets, place),
                 new Surfaces.Anchor(lowestSetting, lowest, place.distanceM(), place.distanceM(), place.lensM(), OptionalDouble.empty()));
+    }
+
+    @Override
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
+        Draft draft = new Draft(this, request, rules);
+        List<UnitPlan> lowestFirst = new ArrayList<>(units);
+        lowestFirst.sort(Comparator.comparingDouble(UnitPlan::settingDeg));
+        double bounding = lowestFirst.get((units.size() - 1) / 2).settingDeg();
+        double lowest = bounding - (request.atHelipad() ? 0 : draft.reader().degrees(draft.prefix() + "boundary-allowance"));
+        draft.reader().minutes(draft.prefix() + "transition-width");
+        return draft.laid(units, Draft.centre(units), lowestFirst.get(0).settingDeg(), lowest, request.atHelipad() ? draft.slopeDeg() : lowest,
+                nominalDistanceM);
     }
 
     private static boolean isGroup4(SitingRequest request) {

@@ -8,7 +8,10 @@ import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
+import slopewright.siting.Light;
+import slopewright.siting.Meaning;
 import slopewright.siting.SectorEdge;
+import slopewright.siting.SeenUnit;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
@@ -81,6 +84,24 @@ abstract class SingleBox implements IndicatorFamily {
         return draft.finish(place, place.distanceM(), lowest, eyeHeight, Sides.place(List.of(unit), oneSide(request)),
                 new Surfaces.Anchor(lowestSettingDeg(edges, lowest), lowest, place.distanceM(), place.distanceM(), place.lensM(),
                         OptionalDouble.empty()));
+    }
+
+    @Override
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
+        Draft draft = new Draft(this, request, rules);
+        UnitPlan unit = units.get(0);
+        double lowest = unit.settingDeg() - onSlopeSectorDeg(draft) / 2;
+        for (SectorEdge edge : unit.edges()) {
+            if (meanings(List.of(seen(unit, edge.above()))).containsValue(Meaning.ON_SLOPE)) {
+                lowest = edge.angleDeg();
+            }
+        }
+        return draft.laid(units, Draft.centre(units), lowestSettingDeg(unit.edges(), lowest), lowest,
+                request.atHelipad() ? unit.settingDeg() : lowest, nominalDistanceM);
+    }
+
+    private static SeenUnit seen(UnitPlan unit, Light light) {
+        return new SeenUnit(unit, light, false, unit.settingDeg(), OptionalDouble.empty());
     }
 
     private Side oneSide(SitingRequest request) {

@@ -81,6 +81,15 @@ abstract class TFormFamily implements IndicatorFamily {
                 raised ? OptionalDouble.of(redLimit) : OptionalDouble.empty()));
     }
 
+    @Override
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
+        Draft draft = new Draft(this, request, rules);
+        double cutOff = Draft.bar(units, 2).stream().mapToDouble(UnitPlan::settingDeg).max().orElseThrow();
+        double red = Draft.bar(units, 1).get(0).settingDeg();
+        draft.reader().degrees(draft.prefix() + "red-limit");
+        return draft.laid(units, Draft.centre(Draft.bar(units, 1)), red, cutOff, cutOff, nominalDistanceM);
+    }
+
     private static double eyeHeightM(Draft draft) {
         RuleReader reader = draft.reader();
         SitingRequest request = draft.request();

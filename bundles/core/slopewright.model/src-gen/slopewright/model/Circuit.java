@@ -1,0 +1,128 @@
+/**
+ */
+package slopewright.model;
+
+import org.eclipse.emf.common.util.EList;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Circuit</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link slopewright.model.Circuit#getSupply <em>Supply</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getCurrentA <em>Current A</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getCapacityAh <em>Capacity Ah</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getBrightnessSteps <em>Brightness Steps</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getAids <em>Aids</em>}</li>
+ * </ul>
+ *
+ * @see slopewright.model.SlopewrightPackage#getCircuit()
+ * @model
+ * @generated
+ */
+public interface Circuit extends Named {
+	/**
+	 * Returns the value of the '<em><b>Supply</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Supply</em>' attribute.
+	 * @see #setSupply(String)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_Supply()
+	 * @model
+	 * @generated
+	 */
+	String getSupply();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getSupply <em>Supply</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Supply</em>' attribute.
+	 * @see #getSupply()
+	 * @generated
+	 */
+	void setSupply(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Current A</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Current A</em>' attribute.
+	 * @see #setCurrentA(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_CurrentA()
+	 * @model
+	 * @generated
+	 */
+	Double getCurrentA();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getCurrentA <em>Current A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Current A</em>' attribute.
+	 * @see #getCurrentA()
+	 * @generated
+	 */
+	void setCurrentA(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Capacity Ah</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Capacity Ah</em>' attribute.
+	 * @see #setCapacityAh(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_CapacityAh()
+	 * @model
+	 * @generated
+	 */
+	Double getCapacityAh();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getCapacityAh <em>Capacity Ah</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Capacity Ah</em>' attribute.
+	 * @see #getCapacityAh()
+	 * @generated
+	 */
+	void setCapacityAh(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Brightness Steps</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Brightness Steps</em>' attribute.
+	 * @see #setBrightnessSteps(Integer)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_BrightnessSteps()
+	 * @model
+	 * @generated
+	 */
+	Integer getBrightnessSteps();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getBrightnessSteps <em>Brightness Steps</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Brightness Steps</em>' attribute.
+	 * @see #getBrightnessSteps()
+	 * @generated
+	 */
+	void setBrightnessSteps(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Aids</b></em>' reference list.
+	 * The list contents are of type {@link slopewright.model.ApproachAid}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Aids</em>' reference list.
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_Aids()
+	 * @model
+	 * @generated
+	 */
+	EList<ApproachAid> getAids();
+
+} // Circuit

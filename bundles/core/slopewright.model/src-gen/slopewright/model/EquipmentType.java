@@ -1,0 +1,335 @@
+/**
+ */
+package slopewright.model;
+
+import org.eclipse.emf.common.util.EList;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Equipment Type</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link slopewright.model.EquipmentType#getFamilyKey <em>Family Key</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getBeamWidthDeg <em>Beam Width Deg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getTransitionMinutes <em>Transition Minutes</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getMinSettingDeg <em>Min Setting Deg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getMaxSettingDeg <em>Max Setting Deg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getIntensityCd <em>Intensity Cd</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getLampPowerW <em>Lamp Power W</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getLampsPerUnit <em>Lamps Per Unit</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getSupply <em>Supply</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getMinVoltageV <em>Min Voltage V</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getMaxVoltageV <em>Max Voltage V</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getMassKg <em>Mass Kg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getHeightAboveGroundM <em>Height Above Ground M</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getSectors <em>Sectors</em>}</li>
+ * </ul>
+ *
+ * @see slopewright.model.SlopewrightPackage#getEquipmentType()
+ * @model
+ * @generated
+ */
+public interface EquipmentType extends Named {
+	/**
+	 * Returns the value of the '<em><b>Family Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Family Key</em>' attribute.
+	 * @see #setFamilyKey(String)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_FamilyKey()
+	 * @model
+	 * @generated
+	 */
+	String getFamilyKey();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getFamilyKey <em>Family Key</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Family Key</em>' attribute.
+	 * @see #getFamilyKey()
+	 * @generated
+	 */
+	void setFamilyKey(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Beam Width Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Beam Width Deg</em>' attribute.
+	 * @see #setBeamWidthDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_BeamWidthDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getBeamWidthDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getBeamWidthDeg <em>Beam Width Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Beam Width Deg</em>' attribute.
+	 * @see #getBeamWidthDeg()
+	 * @generated
+	 */
+	void setBeamWidthDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Transition Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Transition Minutes</em>' attribute.
+	 * @see #setTransitionMinutes(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_TransitionMinutes()
+	 * @model
+	 * @generated
+	 */
+	Double getTransitionMinutes();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getTransitionMinutes <em>Transition Minutes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Transition Minutes</em>' attribute.
+	 * @see #getTransitionMinutes()
+	 * @generated
+	 */
+	void setTransitionMinutes(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Min Setting Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Min Setting Deg</em>' attribute.
+	 * @see #setMinSettingDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_MinSettingDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getMinSettingDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getMinSettingDeg <em>Min Setting Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Min Setting Deg</em>' attribute.
+	 * @see #getMinSettingDeg()
+	 * @generated
+	 */
+	void setMinSettingDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Max Setting Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Max Setting Deg</em>' attribute.
+	 * @see #setMaxSettingDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_MaxSettingDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getMaxSettingDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getMaxSettingDeg <em>Max Setting Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Max Setting Deg</em>' attribute.
+	 * @see #getMaxSettingDeg()
+	 * @generated
+	 */
+	void setMaxSettingDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Intensity Cd</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Intensity Cd</em>' attribute.
+	 * @see #setIntensityCd(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_IntensityCd()
+	 * @model
+	 * @generated
+	 */
+	Double getIntensityCd();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getIntensityCd <em>Intensity Cd</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Intensity Cd</em>' attribute.
+	 * @see #getIntensityCd()
+	 * @generated
+	 */
+	void setIntensityCd(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Lamp Power W</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Lamp Power W</em>' attribute.
+	 * @see #setLampPowerW(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_LampPowerW()
+	 * @model
+	 * @generated
+	 */
+	Double getLampPowerW();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getLampPowerW <em>Lamp Power W</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lamp Power W</em>' attribute.
+	 * @see #getLampPowerW()
+	 * @generated
+	 */
+	void setLampPowerW(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Lamps Per Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Lamps Per Unit</em>' attribute.
+	 * @see #setLampsPerUnit(Integer)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_LampsPerUnit()
+	 * @model
+	 * @generated
+	 */
+	Integer getLampsPerUnit();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getLampsPerUnit <em>Lamps Per Unit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lamps Per Unit</em>' attribute.
+	 * @see #getLampsPerUnit()
+	 * @generated
+	 */
+	void setLampsPerUnit(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Supply</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Supply</em>' attribute.
+	 * @see #setSupply(String)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_Supply()
+	 * @model
+	 * @generated
+	 */
+	String getSupply();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getSupply <em>Supply</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Supply</em>' attribute.
+	 * @see #getSupply()
+	 * @generated
+	 */
+	void setSupply(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Min Voltage V</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Min Voltage V</em>' attribute.
+	 * @see #setMinVoltageV(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_MinVoltageV()
+	 * @model
+	 * @generated
+	 */
+	Double getMinVoltageV();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getMinVoltageV <em>Min Voltage V</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Min Voltage V</em>' attribute.
+	 * @see #getMinVoltageV()
+	 * @generated
+	 */
+	void setMinVoltageV(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Max Voltage V</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Max Voltage V</em>' attribute.
+	 * @see #setMaxVoltageV(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_MaxVoltageV()
+	 * @model
+	 * @generated
+	 */
+	Double getMaxVoltageV();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getMaxVoltageV <em>Max Voltage V</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Max Voltage V</em>' attribute.
+	 * @see #getMaxVoltageV()
+	 * @generated
+	 */
+	void setMaxVoltageV(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Mass Kg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Mass Kg</em>' attribute.
+	 * @see #setMassKg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_MassKg()
+	 * @model
+	 * @generated
+	 */
+	Double getMassKg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getMassKg <em>Mass Kg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Mass Kg</em>' attribute.
+	 * @see #getMassKg()
+	 * @generated
+	 */
+	void setMassKg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Height Above Ground M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Height Above Ground M</em>' attribute.
+	 * @see #setHeightAboveGroundM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_HeightAboveGroundM()
+	 * @model
+	 * @generated
+	 */
+	Double getHeightAboveGroundM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getHeightAboveGroundM <em>Height Above Ground M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Height Above Ground M</em>' attribute.
+	 * @see #getHeightAboveGroundM()
+	 * @generated
+	 */
+	void setHeightAboveGroundM(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Sectors</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.Transition}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Sectors</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_Sectors()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Transition> getSectors();
+
+} // EquipmentType

@@ -1,0 +1,137 @@
+/**
+ */
+package slopewright.model;
+
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Value Confirmation</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link slopewright.model.ValueConfirmation#getValueKey <em>Value Key</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getRuleSetKey <em>Rule Set Key</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getSource <em>Source</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getPerson <em>Person</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getDate <em>Date</em>}</li>
+ * </ul>
+ *
+ * @see slopewright.model.SlopewrightPackage#getValueConfirmation()
+ * @model
+ * @generated
+ */
+public interface ValueConfirmation extends Identified {
+	/**
+	 * Returns the value of the '<em><b>Value Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Value Key</em>' attribute.
+	 * @see #setValueKey(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_ValueKey()
+	 * @model
+	 * @generated
+	 */
+	String getValueKey();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getValueKey <em>Value Key</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Value Key</em>' attribute.
+	 * @see #getValueKey()
+	 * @generated
+	 */
+	void setValueKey(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Rule Set Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Rule Set Key</em>' attribute.
+	 * @see #setRuleSetKey(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_RuleSetKey()
+	 * @model
+	 * @generated
+	 */
+	String getRuleSetKey();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getRuleSetKey <em>Rule Set Key</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Rule Set Key</em>' attribute.
+	 * @see #getRuleSetKey()
+	 * @generated
+	 */
+	void setRuleSetKey(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Source</em>' attribute.
+	 * @see #setSource(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Source()
+	 * @model
+	 * @generated
+	 */
+	String getSource();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getSource <em>Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Source</em>' attribute.
+	 * @see #getSource()
+	 * @generated
+	 */
+	void setSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Person</em>' attribute.
+	 * @see #setPerson(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Person()
+	 * @model
+	 * @generated
+	 */
+	String getPerson();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getPerson <em>Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Person</em>' attribute.
+	 * @see #getPerson()
+	 * @generated
+	 */
+	void setPerson(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Date</em>' attribute.
+	 * @see #setDate(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Date()
+	 * @model
+	 * @generated
+	 */
+	String getDate();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getDate <em>Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Date</em>' attribute.
+	 * @see #getDate()
+	 * @generated
+	 */
+	void setDate(String value);
+
+} // ValueConfirmation

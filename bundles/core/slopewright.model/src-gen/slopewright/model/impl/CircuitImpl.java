@@ -1,0 +1,375 @@
+/**
+ */
+package slopewright.model.impl;
+
+import java.util.Collection;
+
+import org.eclipse.emf.common.notify.Notification;
+
+import org.eclipse.emf.common.util.EList;
+
+import org.eclipse.emf.ecore.EClass;
+
+import org.eclipse.emf.ecore.impl.ENotificationImpl;
+
+import org.eclipse.emf.ecore.util.EObjectResolvingEList;
+
+import slopewright.model.ApproachAid;
+import slopewright.model.Circuit;
+import slopewright.model.SlopewrightPackage;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model object '<em><b>Circuit</b></em>'.
+ * <!-- end-user-doc -->
+ * <p>
+ * The following features are implemented:
+ * </p>
+ * <ul>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getSupply <em>Supply</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getCurrentA <em>Current A</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getCapacityAh <em>Capacity Ah</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getBrightnessSteps <em>Brightness Steps</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getAids <em>Aids</em>}</li>
+ * </ul>
+ *
+ * @generated
+ */
+public class CircuitImpl extends NamedImpl implements Circuit {
+	/**
+	 * The default value of the '{@link #getSupply() <em>Supply</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSupply()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SUPPLY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSupply() <em>Supply</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSupply()
+	 * @generated
+	 * @ordered
+	 */
+	protected String supply = SUPPLY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCurrentA() <em>Current A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCurrentA()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CURRENT_A_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCurrentA() <em>Current A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCurrentA()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double currentA = CURRENT_A_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCapacityAh() <em>Capacity Ah</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCapacityAh()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CAPACITY_AH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCapacityAh() <em>Capacity Ah</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCapacityAh()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double capacityAh = CAPACITY_AH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBrightnessSteps() <em>Brightness Steps</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBrightnessSteps()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer BRIGHTNESS_STEPS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBrightnessSteps() <em>Brightness Steps</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBrightnessSteps()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer brightnessSteps = BRIGHTNESS_STEPS_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getAids() <em>Aids</em>}' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAids()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ApproachAid> aids;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected CircuitImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	protected EClass eStaticClass() {
+		return SlopewrightPackage.Literals.CIRCUIT;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSupply() {
+		return supply;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSupply(String newSupply) {
+		String oldSupply = supply;
+		supply = newSupply;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__SUPPLY, oldSupply, supply));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCurrentA() {
+		return currentA;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCurrentA(Double newCurrentA) {
+		Double oldCurrentA = currentA;
+		currentA = newCurrentA;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__CURRENT_A, oldCurrentA, currentA));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCapacityAh() {
+		return capacityAh;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCapacityAh(Double newCapacityAh) {
+		Double oldCapacityAh = capacityAh;
+		capacityAh = newCapacityAh;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__CAPACITY_AH, oldCapacityAh, capacityAh));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Integer getBrightnessSteps() {
+		return brightnessSteps;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBrightnessSteps(Integer newBrightnessSteps) {
+		Integer oldBrightnessSteps = brightnessSteps;
+		brightnessSteps = newBrightnessSteps;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__BRIGHTNESS_STEPS, oldBrightnessSteps, brightnessSteps));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ApproachAid> getAids() {
+		if (aids == null) {
+			aids = new EObjectResolvingEList<ApproachAid>(ApproachAid.class, this, SlopewrightPackage.CIRCUIT__AIDS);
+		}
+		return aids;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object eGet(int featureID, boolean resolve, boolean coreType) {
+		switch (featureID) {
+			case SlopewrightPackage.CIRCUIT__SUPPLY:
+				return getSupply();
+			case SlopewrightPackage.CIRCUIT__CURRENT_A:
+				return getCurrentA();
+			case SlopewrightPackage.CIRCUIT__CAPACITY_AH:
+				return getCapacityAh();
+			case SlopewrightPackage.CIRCUIT__BRIGHTNESS_STEPS:
+				return getBrightnessSteps();
+			case SlopewrightPackage.CIRCUIT__AIDS:
+				return getAids();
+		}
+		return super.eGet(featureID, resolve, coreType);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
+	public void eSet(int featureID, Object newValue) {
+		switch (featureID) {
+			case SlopewrightPackage.CIRCUIT__SUPPLY:
+				setSupply((String)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__CURRENT_A:
+				setCurrentA((Double)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__CAPACITY_AH:
+				setCapacityAh((Double)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__BRIGHTNESS_STEPS:
+				setBrightnessSteps((Integer)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__AIDS:
+				getAids().clear();
+				getAids().addAll((Collection<? extends ApproachAid>)newValue);
+				return;
+		}
+		super.eSet(featureID, newValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void eUnset(int featureID) {
+		switch (featureID) {
+			case SlopewrightPackage.CIRCUIT__SUPPLY:
+				setSupply(SUPPLY_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__CURRENT_A:
+				setCurrentA(CURRENT_A_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__CAPACITY_AH:
+				setCapacityAh(CAPACITY_AH_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__BRIGHTNESS_STEPS:
+				setBrightnessSteps(BRIGHTNESS_STEPS_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__AIDS:
+				getAids().clear();
+				return;
+		}
+		super.eUnset(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean eIsSet(int featureID) {
+		switch (featureID) {
+			case SlopewrightPackage.CIRCUIT__SUPPLY:
+				return SUPPLY_EDEFAULT == null ? supply != null : !SUPPLY_EDEFAULT.equals(supply);
+			case SlopewrightPackage.CIRCUIT__CURRENT_A:
+				return CURRENT_A_EDEFAULT == null ? currentA != null : !CURRENT_A_EDEFAULT.equals(currentA);
+			case SlopewrightPackage.CIRCUIT__CAPACITY_AH:
+				return CAPACITY_AH_EDEFAULT == null ? capacityAh != null : !CAPACITY_AH_EDEFAULT.equals(capacityAh);
+			case SlopewrightPackage.CIRCUIT__BRIGHTNESS_STEPS:
+				return BRIGHTNESS_STEPS_EDEFAULT == null ? brightnessSteps != null : !BRIGHTNESS_STEPS_EDEFAULT.equals(brightnessSteps);
+			case SlopewrightPackage.CIRCUIT__AIDS:
+				return aids != null && !aids.isEmpty();
+		}
+		return super.eIsSet(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String toString() {
+		if (eIsProxy()) return super.toString();
+
+		StringBuilder result = new StringBuilder(super.toString());
+		result.append(" (supply: ");
+		result.append(supply);
+		result.append(", currentA: ");
+		result.append(currentA);
+		result.append(", capacityAh: ");
+		result.append(capacityAh);
+		result.append(", brightnessSteps: ");
+		result.append(brightnessSteps);
+		result.append(')');
+		return result.toString();
+	}
+
+} //CircuitImpl

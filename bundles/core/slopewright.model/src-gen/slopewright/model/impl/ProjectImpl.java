@@ -1,0 +1,631 @@
+/**
+ */
+package slopewright.model.impl;
+
+import java.util.Collection;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.NotificationChain;
+
+import org.eclipse.emf.common.util.EList;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.InternalEObject;
+
+import org.eclipse.emf.ecore.impl.ENotificationImpl;
+
+import org.eclipse.emf.ecore.util.EObjectContainmentEList;
+import org.eclipse.emf.ecore.util.InternalEList;
+
+import slopewright.model.Aerodrome;
+import slopewright.model.Project;
+import slopewright.model.ReviewNote;
+import slopewright.model.SlopewrightPackage;
+import slopewright.model.SurveyBlock;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.ValueOverride;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model object '<em><b>Project</b></em>'.
+ * <!-- end-user-doc -->
+ * <p>
+ * The following features are implemented:
+ * </p>
+ * <ul>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getRevision <em>Revision</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getAuthor <em>Author</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getOrganisation <em>Organisation</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getDate <em>Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getRuleSetKey <em>Rule Set Key</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getAerodrome <em>Aerodrome</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getOverrides <em>Overrides</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getConfirmations <em>Confirmations</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getReviewNotes <em>Review Notes</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getSurveyBlocks <em>Survey Blocks</em>}</li>
+ * </ul>
+ *
+ * @generated
+ */
+public class ProjectImpl extends NamedImpl implements Project {
+	/**
+	 * The default value of the '{@link #getRevision() <em>Revision</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRevision()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String REVISION_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRevision() <em>Revision</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRevision()
+	 * @generated
+	 * @ordered
+	 */
+	protected String revision = REVISION_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getAuthor() <em>Author</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAuthor()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String AUTHOR_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAuthor() <em>Author</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAuthor()
+	 * @generated
+	 * @ordered
+	 */
+	protected String author = AUTHOR_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getOrganisation() <em>Organisation</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOrganisation()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ORGANISATION_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getOrganisation() <em>Organisation</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOrganisation()
+	 * @generated
+	 * @ordered
+	 */
+	protected String organisation = ORGANISATION_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDate() <em>Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String DATE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDate() <em>Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected String date = DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRuleSetKey() <em>Rule Set Key</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRuleSetKey()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String RULE_SET_KEY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRuleSetKey() <em>Rule Set Key</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRuleSetKey()
+	 * @generated
+	 * @ordered
+	 */
+	protected String ruleSetKey = RULE_SET_KEY_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getAerodrome() <em>Aerodrome</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAerodrome()
+	 * @generated
+	 * @ordered
+	 */
+	protected Aerodrome aerodrome;
+
+	/**
+	 * The cached value of the '{@link #getOverrides() <em>Overrides</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOverrides()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ValueOverride> overrides;
+
+	/**
+	 * The cached value of the '{@link #getConfirmations() <em>Confirmations</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getConfirmations()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ValueConfirmation> confirmations;
+
+	/**
+	 * The cached value of the '{@link #getReviewNotes() <em>Review Notes</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReviewNotes()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ReviewNote> reviewNotes;
+
+	/**
+	 * The cached value of the '{@link #getSurveyBlocks() <em>Survey Blocks</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSurveyBlocks()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<SurveyBlock> surveyBlocks;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected ProjectImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	protected EClass eStaticClass() {
+		return SlopewrightPackage.Literals.PROJECT;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getRevision() {
+		return revision;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRevision(String newRevision) {
+		String oldRevision = revision;
+		revision = newRevision;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__REVISION, oldRevision, revision));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getAuthor() {
+		return author;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAuthor(String newAuthor) {
+		String oldAuthor = author;
+		author = newAuthor;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__AUTHOR, oldAuthor, author));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getOrganisation() {
+		return organisation;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setOrganisation(String newOrganisation) {
+		String oldOrganisation = organisation;
+		organisation = newOrganisation;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__ORGANISATION, oldOrganisation, organisation));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getDate() {
+		return date;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDate(String newDate) {
+		String oldDate = date;
+		date = newDate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__DATE, oldDate, date));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getRuleSetKey() {
+		return ruleSetKey;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRuleSetKey(String newRuleSetKey) {
+		String oldRuleSetKey = ruleSetKey;
+		ruleSetKey = newRuleSetKey;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__RULE_SET_KEY, oldRuleSetKey, ruleSetKey));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Aerodrome getAerodrome() {
+		return aerodrome;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetAerodrome(Aerodrome newAerodrome, NotificationChain msgs) {
+		Aerodrome oldAerodrome = aerodrome;
+		aerodrome = newAerodrome;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__AERODROME, oldAerodrome, newAerodrome);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAerodrome(Aerodrome newAerodrome) {
+		if (newAerodrome != aerodrome) {
+			NotificationChain msgs = null;
+			if (aerodrome != null)
+				msgs = ((InternalEObject)aerodrome).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - SlopewrightPackage.PROJECT__AERODROME, null, msgs);
+			if (newAerodrome != null)
+				msgs = ((InternalEObject)newAerodrome).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - SlopewrightPackage.PROJECT__AERODROME, null, msgs);
+			msgs = basicSetAerodrome(newAerodrome, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__AERODROME, newAerodrome, newAerodrome));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ValueOverride> getOverrides() {
+		if (overrides == null) {
+			overrides = new EObjectContainmentEList<ValueOverride>(ValueOverride.class, this, SlopewrightPackage.PROJECT__OVERRIDES);
+		}
+		return overrides;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ValueConfirmation> getConfirmations() {
+		if (confirmations == null) {
+			confirmations = new EObjectContainmentEList<ValueConfirmation>(ValueConfirmation.class, this, SlopewrightPackage.PROJECT__CONFIRMATIONS);
+		}
+		return confirmations;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<ReviewNote> getReviewNotes() {
+		if (reviewNotes == null) {
+			reviewNotes = new EObjectContainmentEList<ReviewNote>(ReviewNote.class, this, SlopewrightPackage.PROJECT__REVIEW_NOTES);
+		}
+		return reviewNotes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<SurveyBlock> getSurveyBlocks() {
+		if (surveyBlocks == null) {
+			surveyBlocks = new EObjectContainmentEList<SurveyBlock>(SurveyBlock.class, this, SlopewrightPackage.PROJECT__SURVEY_BLOCKS);
+		}
+		return surveyBlocks;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
+		switch (featureID) {
+			case SlopewrightPackage.PROJECT__AERODROME:
+				return basicSetAerodrome(null, msgs);
+			case SlopewrightPackage.PROJECT__OVERRIDES:
+				return ((InternalEList<?>)getOverrides()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.PROJECT__CONFIRMATIONS:
+				return ((InternalEList<?>)getConfirmations()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.PROJECT__REVIEW_NOTES:
+				return ((InternalEList<?>)getReviewNotes()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
+				return ((InternalEList<?>)getSurveyBlocks()).basicRemove(otherEnd, msgs);
+		}
+		return super.eInverseRemove(otherEnd, featureID, msgs);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object eGet(int featureID, boolean resolve, boolean coreType) {
+		switch (featureID) {
+			case SlopewrightPackage.PROJECT__REVISION:
+				return getRevision();
+			case SlopewrightPackage.PROJECT__AUTHOR:
+				return getAuthor();
+			case SlopewrightPackage.PROJECT__ORGANISATION:
+				return getOrganisation();
+			case SlopewrightPackage.PROJECT__DATE:
+				return getDate();
+			case SlopewrightPackage.PROJECT__RULE_SET_KEY:
+				return getRuleSetKey();
+			case SlopewrightPackage.PROJECT__AERODROME:
+				return getAerodrome();
+			case SlopewrightPackage.PROJECT__OVERRIDES:
+				return getOverrides();
+			case SlopewrightPackage.PROJECT__CONFIRMATIONS:
+				return getConfirmations();
+			case SlopewrightPackage.PROJECT__REVIEW_NOTES:
+				return getReviewNotes();
+			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
+				return getSurveyBlocks();
+		}
+		return super.eGet(featureID, resolve, coreType);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
+	public void eSet(int featureID, Object newValue) {
+		switch (featureID) {
+			case SlopewrightPackage.PROJECT__REVISION:
+				setRevision((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__AUTHOR:
+				setAuthor((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__ORGANISATION:
+				setOrganisation((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__DATE:
+				setDate((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__RULE_SET_KEY:
+				setRuleSetKey((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__AERODROME:
+				setAerodrome((Aerodrome)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__OVERRIDES:
+				getOverrides().clear();
+				getOverrides().addAll((Collection<? extends ValueOverride>)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__CONFIRMATIONS:
+				getConfirmations().clear();
+				getConfirmations().addAll((Collection<? extends ValueConfirmation>)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__REVIEW_NOTES:
+				getReviewNotes().clear();
+				getReviewNotes().addAll((Collection<? extends ReviewNote>)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
+				getSurveyBlocks().clear();
+				getSurveyBlocks().addAll((Collection<? extends SurveyBlock>)newValue);
+				return;
+		}
+		super.eSet(featureID, newValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void eUnset(int featureID) {
+		switch (featureID) {
+			case SlopewrightPackage.PROJECT__REVISION:
+				setRevision(REVISION_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__AUTHOR:
+				setAuthor(AUTHOR_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__ORGANISATION:
+				setOrganisation(ORGANISATION_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__DATE:
+				setDate(DATE_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__RULE_SET_KEY:
+				setRuleSetKey(RULE_SET_KEY_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__AERODROME:
+				setAerodrome((Aerodrome)null);
+				return;
+			case SlopewrightPackage.PROJECT__OVERRIDES:
+				getOverrides().clear();
+				return;
+			case SlopewrightPackage.PROJECT__CONFIRMATIONS:
+				getConfirmations().clear();
+				return;
+			case SlopewrightPackage.PROJECT__REVIEW_NOTES:
+				getReviewNotes().clear();
+				return;
+			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
+				getSurveyBlocks().clear();
+				return;
+		}
+		super.eUnset(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean eIsSet(int featureID) {
+		switch (featureID) {
+			case SlopewrightPackage.PROJECT__REVISION:
+				return REVISION_EDEFAULT == null ? revision != null : !REVISION_EDEFAULT.equals(revision);
+			case SlopewrightPackage.PROJECT__AUTHOR:
+				return AUTHOR_EDEFAULT == null ? author != null : !AUTHOR_EDEFAULT.equals(author);
+			case SlopewrightPackage.PROJECT__ORGANISATION:
+				return ORGANISATION_EDEFAULT == null ? organisation != null : !ORGANISATION_EDEFAULT.equals(organisation);
+			case SlopewrightPackage.PROJECT__DATE:
+				return DATE_EDEFAULT == null ? date != null : !DATE_EDEFAULT.equals(date);
+			case SlopewrightPackage.PROJECT__RULE_SET_KEY:
+				return RULE_SET_KEY_EDEFAULT == null ? ruleSetKey != null : !RULE_SET_KEY_EDEFAULT.equals(ruleSetKey);
+			case SlopewrightPackage.PROJECT__AERODROME:
+				return aerodrome != null;
+			case SlopewrightPackage.PROJECT__OVERRIDES:
+				return overrides != null && !overrides.isEmpty();
+			case SlopewrightPackage.PROJECT__CONFIRMATIONS:
+				return confirmations != null && !confirmations.isEmpty();
+			case SlopewrightPackage.PROJECT__REVIEW_NOTES:
+				return reviewNotes != null && !reviewNotes.isEmpty();
+			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
+				return surveyBlocks != null && !surveyBlocks.isEmpty();
+		}
+		return super.eIsSet(featureID);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String toString() {
+		if (eIsProxy()) return super.toString();
+
+		StringBuilder result = new StringBuilder(super.toString());
+		result.append(" (revision: ");
+		result.append(revision);
+		result.append(", author: ");
+		result.append(author);
+		result.append(", organisation: ");
+		result.append(organisation);
+		result.append(", date: ");
+		result.append(date);
+		result.append(", ruleSetKey: ");
+		result.append(ruleSetKey);
+		result.append(')');
+		return result.toString();
+	}
+
+} //ProjectImpl

@@ -1,0 +1,3281 @@
+/**
+ */
+package slopewright.model.impl;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EReference;
+
+import org.eclipse.emf.ecore.impl.EPackageImpl;
+
+import slopewright.model.Aerodrome;
+import slopewright.model.AeroplaneGroup;
+import slopewright.model.AidSide;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachDirection;
+import slopewright.model.ApproachHost;
+import slopewright.model.ApproachType;
+import slopewright.model.Circuit;
+import slopewright.model.ClearanceChoice;
+import slopewright.model.EdgeKind;
+import slopewright.model.EquipmentType;
+import slopewright.model.GlidePathAid;
+import slopewright.model.GlidePathKind;
+import slopewright.model.GroundLevel;
+import slopewright.model.Helipad;
+import slopewright.model.Identified;
+import slopewright.model.LightColour;
+import slopewright.model.LightState;
+import slopewright.model.LightUnit;
+import slopewright.model.MagneticVariation;
+import slopewright.model.MeasuredUnit;
+import slopewright.model.Named;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
+import slopewright.model.Place;
+import slopewright.model.ProfilePoint;
+import slopewright.model.Project;
+import slopewright.model.ReviewNote;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SettingsForm;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.SlopewrightPackage;
+import slopewright.model.SurveyBlock;
+import slopewright.model.TaxiwayEdge;
+import slopewright.model.Transition;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.ValueOverride;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model <b>Package</b>.
+ * <!-- end-user-doc -->
+ * @generated
+ */
+public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightPackage {
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass identifiedEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass namedEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass projectEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass valueOverrideEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass valueConfirmationEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass reviewNoteEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass surveyBlockEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass aerodromeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass magneticVariationEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass placeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass profilePointEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass runwayEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass approachHostEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass runwayEndEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass glidePathAidEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass taxiwayEdgeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass helipadEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass approachDirectionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass aeroplaneGroupEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass obstacleEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass groundLevelEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass equipmentTypeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass circuitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass approachAidEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass lightUnitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass measuredUnitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass transitionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum approachTypeEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum glidePathKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum edgeKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum obstacleKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum aidSideEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum settingsFormEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum clearanceChoiceEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum lightColourEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum lightStateEEnum = null;
+
+	/**
+	 * Creates an instance of the model <b>Package</b>, registered with
+	 * {@link org.eclipse.emf.ecore.EPackage.Registry EPackage.Registry} by the package
+	 * package URI value.
+	 * <p>Note: the correct way to create the package is via the static
+	 * factory method {@link #init init()}, which also performs
+	 * initialization of the package, or returns the registered package,
+	 * if one already exists.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.eclipse.emf.ecore.EPackage.Registry
+	 * @see slopewright.model.SlopewrightPackage#eNS_URI
+	 * @see #init()
+	 * @generated
+	 */
+	private SlopewrightPackageImpl() {
+		super(eNS_URI, SlopewrightFactory.eINSTANCE);
+	}
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private static boolean isInited = false;
+
+	/**
+	 * Creates, registers, and initializes the <b>Package</b> for this model, and for any others upon which it depends.
+	 *
+	 * <p>This method is used to initialize {@link SlopewrightPackage#eINSTANCE} when that field is accessed.
+	 * Clients should not invoke it directly. Instead, they should simply access that field to obtain the package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #eNS_URI
+	 * @see #createPackageContents()
+	 * @see #initializePackageContents()
+	 * @generated
+	 */
+	public static SlopewrightPackage init() {
+		if (isInited) return (SlopewrightPackage)EPackage.Registry.INSTANCE.getEPackage(SlopewrightPackage.eNS_URI);
+
+		// Obtain or create and register package
+		Object registeredSlopewrightPackage = EPackage.Registry.INSTANCE.get(eNS_URI);
+		SlopewrightPackageImpl theSlopewrightPackage = registeredSlopewrightPackage instanceof SlopewrightPackageImpl ? (SlopewrightPackageImpl)registeredSlopewrightPackage : new SlopewrightPackageImpl();
+
+		isInited = true;
+
+		// Create package meta-data objects
+		theSlopewrightPackage.createPackageContents();
+
+		// Initialize created meta-data
+		theSlopewrightPackage.initializePackageContents();
+
+		// Mark meta-data to indicate it can't be changed
+		theSlopewrightPackage.freeze();
+
+		// Update the registry and return the package
+		EPackage.Registry.INSTANCE.put(SlopewrightPackage.eNS_URI, theSlopewrightPackage);
+		return theSlopewrightPackage;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getIdentified() {
+		return identifiedEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getIdentified_Id() {
+		return (EAttribute)identifiedEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getNamed() {
+		return namedEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getNamed_Name() {
+		return (EAttribute)namedEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getNamed_Remarks() {
+		return (EAttribute)namedEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getProject() {
+		return projectEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_Revision() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_Author() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_Organisation() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_Date() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_RuleSetKey() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Aerodrome() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Overrides() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_Confirmations() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_ReviewNotes() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_SurveyBlocks() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getValueOverride() {
+		return valueOverrideEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueOverride_ValueKey() {
+		return (EAttribute)valueOverrideEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueOverride_RuleSetKey() {
+		return (EAttribute)valueOverrideEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueOverride_Value() {
+		return (EAttribute)valueOverrideEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueOverride_Reason() {
+		return (EAttribute)valueOverrideEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueOverride_Person() {
+		return (EAttribute)valueOverrideEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueOverride_Date() {
+		return (EAttribute)valueOverrideEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getValueConfirmation() {
+		return valueConfirmationEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_ValueKey() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_RuleSetKey() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Source() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Person() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Date() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getReviewNote() {
+		return reviewNoteEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_ElementId() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_RuleId() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_Text() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_Person() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_Date() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_Resolved() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getSurveyBlock() {
+		return surveyBlockEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_Kind() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_Path() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_Sha256() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_PointCount() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_HorizontalAccuracyM() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_VerticalAccuracyM() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_Source() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSurveyBlock_Date() {
+		return (EAttribute)surveyBlockEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAerodrome() {
+		return aerodromeEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_Identifier() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_LatitudeDeg() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_LongitudeDeg() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_ElevationM() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_VerticalDatum() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_GeoidOffsetM() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_CoordinateReference() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_GridRotationDeg() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_MagneticVariation() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_Runways() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_Helipads() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_AeroplaneGroups() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_Obstacles() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_GroundLevels() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_TaxiwayEdges() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_Circuits() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_EquipmentTypes() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMagneticVariation() {
+		return magneticVariationEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMagneticVariation_VariationDeg() {
+		return (EAttribute)magneticVariationEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMagneticVariation_AnnualChangeDeg() {
+		return (EAttribute)magneticVariationEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMagneticVariation_Date() {
+		return (EAttribute)magneticVariationEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMagneticVariation_Source() {
+		return (EAttribute)magneticVariationEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPlace() {
+		return placeEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlace_LatitudeDeg() {
+		return (EAttribute)placeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlace_LongitudeDeg() {
+		return (EAttribute)placeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlace_EastM() {
+		return (EAttribute)placeEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlace_NorthM() {
+		return (EAttribute)placeEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPlace_ElevationM() {
+		return (EAttribute)placeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getProfilePoint() {
+		return profilePointEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProfilePoint_ChainageM() {
+		return (EAttribute)profilePointEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProfilePoint_ElevationM() {
+		return (EAttribute)profilePointEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRunway() {
+		return runwayEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_Designator() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_LengthM() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_WidthM() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_CodeNumber() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_Surface() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_Paved() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_StripLengthM() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_StripWidthM() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRunway_CentreLine() {
+		return (EReference)runwayEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRunway_Ends() {
+		return (EReference)runwayEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getApproachHost() {
+		return approachHostEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachHost_Designator() {
+		return (EAttribute)approachHostEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachHost_DesiredSlopeDeg() {
+		return (EAttribute)approachHostEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachHost_ApproachType() {
+		return (EAttribute)approachHostEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getApproachHost_GlidePath() {
+		return (EReference)approachHostEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getApproachHost_RegularGroups() {
+		return (EReference)approachHostEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getApproachHost_Aids() {
+		return (EReference)approachHostEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getRunwayEnd() {
+		return runwayEndEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRunwayEnd_Threshold() {
+		return (EReference)runwayEndEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_TrueBearingDeg() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_ThresholdElevationM() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_DisplacedThresholdM() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_ExtremityElevationM() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_LandingDistanceM() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_AimingPointDistanceM() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getRunwayEnd_SiteProfile() {
+		return (EReference)runwayEndEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGlidePathAid() {
+		return glidePathAidEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_Kind() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_PathAngleDeg() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_ReferenceDatumHeightM() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_OriginAlongM() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_AntennaAlongM() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_AntennaRightM() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getTaxiwayEdge() {
+		return taxiwayEdgeEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTaxiwayEdge_Kind() {
+		return (EAttribute)taxiwayEdgeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getTaxiwayEdge_Points() {
+		return (EReference)taxiwayEdgeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getHelipad() {
+		return helipadEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getHelipad_Place() {
+		return (EReference)helipadEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_ElevationM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_FatoLengthM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_FatoWidthM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_TlofLengthM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_TlofWidthM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_SafetyAreaWidthM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_HoverHeightM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_EyeAboveSkidsM() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_Floating() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getHelipad_Directions() {
+		return (EReference)helipadEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getApproachDirection() {
+		return approachDirectionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachDirection_TrueBearingDeg() {
+		return (EAttribute)approachDirectionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAeroplaneGroup() {
+		return aeroplaneGroupEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAeroplaneGroup_StaticCockpitToWheelM() {
+		return (EAttribute)aeroplaneGroupEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAeroplaneGroup_EyeToWheelM() {
+		return (EAttribute)aeroplaneGroupEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAeroplaneGroup_EyeToAntennaM() {
+		return (EAttribute)aeroplaneGroupEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAeroplaneGroup_SharePercent() {
+		return (EAttribute)aeroplaneGroupEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAeroplaneGroup_LightNonTurbojet() {
+		return (EAttribute)aeroplaneGroupEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getObstacle() {
+		return obstacleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Kind() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getObstacle_Places() {
+		return (EReference)obstacleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_TopElevationM() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_HorizontalAccuracyM() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_VerticalAccuracyM() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Lighted() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Shielded() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Temporary() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Source() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Date() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGroundLevel() {
+		return groundLevelEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGroundLevel_Place() {
+		return (EReference)groundLevelEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGroundLevel_Source() {
+		return (EAttribute)groundLevelEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGroundLevel_Date() {
+		return (EAttribute)groundLevelEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getEquipmentType() {
+		return equipmentTypeEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_FamilyKey() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_BeamWidthDeg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_TransitionMinutes() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_MinSettingDeg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_MaxSettingDeg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_IntensityCd() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_LampPowerW() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_LampsPerUnit() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_Supply() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_MinVoltageV() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_MaxVoltageV() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_MassKg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_HeightAboveGroundM() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getEquipmentType_Sectors() {
+		return (EReference)equipmentTypeEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getCircuit() {
+		return circuitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_Supply() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_CurrentA() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_CapacityAh() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_BrightnessSteps() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCircuit_Aids() {
+		return (EReference)circuitEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getApproachAid() {
+		return approachAidEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_FamilyKey() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_RuleSetKey() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_Side() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_SlopeDeg() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_Settings() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_Clearance() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_ChosenClearanceM() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_TargetEyeHeightM() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_HeightGroup() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_AxisTurnDeg() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_BeamLeftLimitDeg() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_BeamRightLimitDeg() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_UnitCount() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getApproachAid_Equipment() {
+		return (EReference)approachAidEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_Portable() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_GroundSpeedKt() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_AirSpeedKt() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_WindKt() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_DescentFtmin() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getApproachAid_Units() {
+		return (EReference)approachAidEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getLightUnit() {
+		return lightUnitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_Label() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_Bar() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_AlongM() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_RightM() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_LensElevationM() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_AzimuthOffsetDeg() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_SettingDeg() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_HeightAboveGroundM() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_Frangible() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLightUnit_Transitions() {
+		return (EReference)lightUnitEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getLightUnit_Measured() {
+		return (EReference)lightUnitEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMeasuredUnit() {
+		return measuredUnitEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredUnit_SettingDeg() {
+		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredUnit_AlongM() {
+		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredUnit_RightM() {
+		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredUnit_LensElevationM() {
+		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredUnit_Person() {
+		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredUnit_Date() {
+		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredUnit_Instrument() {
+		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getTransition() {
+		return transitionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransition_OffsetDeg() {
+		return (EAttribute)transitionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransition_WidthMinutes() {
+		return (EAttribute)transitionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransition_BelowColour() {
+		return (EAttribute)transitionEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransition_BelowState() {
+		return (EAttribute)transitionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransition_AboveColour() {
+		return (EAttribute)transitionEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getTransition_AboveState() {
+		return (EAttribute)transitionEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getApproachType() {
+		return approachTypeEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getGlidePathKind() {
+		return glidePathKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getEdgeKind() {
+		return edgeKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getObstacleKind() {
+		return obstacleKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getAidSide() {
+		return aidSideEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSettingsForm() {
+		return settingsFormEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getClearanceChoice() {
+		return clearanceChoiceEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getLightColour() {
+		return lightColourEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getLightState() {
+		return lightStateEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SlopewrightFactory getSlopewrightFactory() {
+		return (SlopewrightFactory)getEFactoryInstance();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isCreated = false;
+
+	/**
+	 * Creates the meta-model objects for the package.  This method is
+	 * guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void createPackageContents() {
+		if (isCreated) return;
+		isCreated = true;
+
+		// Create classes and their features
+		identifiedEClass = createEClass(IDENTIFIED);
+		createEAttribute(identifiedEClass, IDENTIFIED__ID);
+
+		namedEClass = createEClass(NAMED);
+		createEAttribute(namedEClass, NAMED__NAME);
+		createEAttribute(namedEClass, NAMED__REMARKS);
+
+		projectEClass = createEClass(PROJECT);
+		createEAttribute(projectEClass, PROJECT__REVISION);
+		createEAttribute(projectEClass, PROJECT__AUTHOR);
+		createEAttribute(projectEClass, PROJECT__ORGANISATION);
+		createEAttribute(projectEClass, PROJECT__DATE);
+		createEAttribute(projectEClass, PROJECT__RULE_SET_KEY);
+		createEReference(projectEClass, PROJECT__AERODROME);
+		createEReference(projectEClass, PROJECT__OVERRIDES);
+		createEReference(projectEClass, PROJECT__CONFIRMATIONS);
+		createEReference(projectEClass, PROJECT__REVIEW_NOTES);
+		createEReference(projectEClass, PROJECT__SURVEY_BLOCKS);
+
+		valueOverrideEClass = createEClass(VALUE_OVERRIDE);
+		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__VALUE_KEY);
+		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__RULE_SET_KEY);
+		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__VALUE);
+		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__REASON);
+		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__PERSON);
+		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__DATE);
+
+		valueConfirmationEClass = createEClass(VALUE_CONFIRMATION);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__VALUE_KEY);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__RULE_SET_KEY);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__SOURCE);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__PERSON);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__DATE);
+
+		reviewNoteEClass = createEClass(REVIEW_NOTE);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__ELEMENT_ID);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__RULE_ID);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__TEXT);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__PERSON);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__DATE);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__RESOLVED);
+
+		surveyBlockEClass = createEClass(SURVEY_BLOCK);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__KIND);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__PATH);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__SHA256);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__POINT_COUNT);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__HORIZONTAL_ACCURACY_M);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__VERTICAL_ACCURACY_M);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__SOURCE);
+		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__DATE);
+
+		aerodromeEClass = createEClass(AERODROME);
+		createEAttribute(aerodromeEClass, AERODROME__IDENTIFIER);
+		createEAttribute(aerodromeEClass, AERODROME__LATITUDE_DEG);
+		createEAttribute(aerodromeEClass, AERODROME__LONGITUDE_DEG);
+		createEAttribute(aerodromeEClass, AERODROME__ELEVATION_M);
+		createEAttribute(aerodromeEClass, AERODROME__VERTICAL_DATUM);
+		createEAttribute(aerodromeEClass, AERODROME__GEOID_OFFSET_M);
+		createEAttribute(aerodromeEClass, AERODROME__COORDINATE_REFERENCE);
+		createEAttribute(aerodromeEClass, AERODROME__GRID_ROTATION_DEG);
+		createEReference(aerodromeEClass, AERODROME__MAGNETIC_VARIATION);
+		createEReference(aerodromeEClass, AERODROME__RUNWAYS);
+		createEReference(aerodromeEClass, AERODROME__HELIPADS);
+		createEReference(aerodromeEClass, AERODROME__AEROPLANE_GROUPS);
+		createEReference(aerodromeEClass, AERODROME__OBSTACLES);
+		createEReference(aerodromeEClass, AERODROME__GROUND_LEVELS);
+		createEReference(aerodromeEClass, AERODROME__TAXIWAY_EDGES);
+		createEReference(aerodromeEClass, AERODROME__CIRCUITS);
+		createEReference(aerodromeEClass, AERODROME__EQUIPMENT_TYPES);
+
+		magneticVariationEClass = createEClass(MAGNETIC_VARIATION);
+		createEAttribute(magneticVariationEClass, MAGNETIC_VARIATION__VARIATION_DEG);
+		createEAttribute(magneticVariationEClass, MAGNETIC_VARIATION__ANNUAL_CHANGE_DEG);
+		createEAttribute(magneticVariationEClass, MAGNETIC_VARIATION__DATE);
+		createEAttribute(magneticVariationEClass, MAGNETIC_VARIATION__SOURCE);
+
+		placeEClass = createEClass(PLACE);
+		createEAttribute(placeEClass, PLACE__LATITUDE_DEG);
+		createEAttribute(placeEClass, PLACE__LONGITUDE_DEG);
+		createEAttribute(placeEClass, PLACE__EAST_M);
+		createEAttribute(placeEClass, PLACE__NORTH_M);
+		createEAttribute(placeEClass, PLACE__ELEVATION_M);
+
+		profilePointEClass = createEClass(PROFILE_POINT);
+		createEAttribute(profilePointEClass, PROFILE_POINT__CHAINAGE_M);
+		createEAttribute(profilePointEClass, PROFILE_POINT__ELEVATION_M);
+
+		runwayEClass = createEClass(RUNWAY);
+		createEAttribute(runwayEClass, RUNWAY__DESIGNATOR);
+		createEAttribute(runwayEClass, RUNWAY__LENGTH_M);
+		createEAttribute(runwayEClass, RUNWAY__WIDTH_M);
+		createEAttribute(runwayEClass, RUNWAY__CODE_NUMBER);
+		createEAttribute(runwayEClass, RUNWAY__SURFACE);
+		createEAttribute(runwayEClass, RUNWAY__PAVED);
+		createEAttribute(runwayEClass, RUNWAY__STRIP_LENGTH_M);
+		createEAttribute(runwayEClass, RUNWAY__STRIP_WIDTH_M);
+		createEReference(runwayEClass, RUNWAY__CENTRE_LINE);
+		createEReference(runwayEClass, RUNWAY__ENDS);
+
+		approachHostEClass = createEClass(APPROACH_HOST);
+		createEAttribute(approachHostEClass, APPROACH_HOST__DESIGNATOR);
+		createEAttribute(approachHostEClass, APPROACH_HOST__DESIRED_SLOPE_DEG);
+		createEAttribute(approachHostEClass, APPROACH_HOST__APPROACH_TYPE);
+		createEReference(approachHostEClass, APPROACH_HOST__GLIDE_PATH);
+		createEReference(approachHostEClass, APPROACH_HOST__REGULAR_GROUPS);
+		createEReference(approachHostEClass, APPROACH_HOST__AIDS);
+
+		runwayEndEClass = createEClass(RUNWAY_END);
+		createEReference(runwayEndEClass, RUNWAY_END__THRESHOLD);
+		createEAttribute(runwayEndEClass, RUNWAY_END__TRUE_BEARING_DEG);
+		createEAttribute(runwayEndEClass, RUNWAY_END__THRESHOLD_ELEVATION_M);
+		createEAttribute(runwayEndEClass, RUNWAY_END__DISPLACED_THRESHOLD_M);
+		createEAttribute(runwayEndEClass, RUNWAY_END__EXTREMITY_ELEVATION_M);
+		createEAttribute(runwayEndEClass, RUNWAY_END__LANDING_DISTANCE_M);
+		createEAttribute(runwayEndEClass, RUNWAY_END__AIMING_POINT_DISTANCE_M);
+		createEReference(runwayEndEClass, RUNWAY_END__SITE_PROFILE);
+
+		glidePathAidEClass = createEClass(GLIDE_PATH_AID);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__KIND);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__PATH_ANGLE_DEG);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__REFERENCE_DATUM_HEIGHT_M);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__ORIGIN_ALONG_M);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__ANTENNA_ALONG_M);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__ANTENNA_RIGHT_M);
+
+		taxiwayEdgeEClass = createEClass(TAXIWAY_EDGE);
+		createEAttribute(taxiwayEdgeEClass, TAXIWAY_EDGE__KIND);
+		createEReference(taxiwayEdgeEClass, TAXIWAY_EDGE__POINTS);
+
+		helipadEClass = createEClass(HELIPAD);
+		createEReference(helipadEClass, HELIPAD__PLACE);
+		createEAttribute(helipadEClass, HELIPAD__ELEVATION_M);
+		createEAttribute(helipadEClass, HELIPAD__FATO_LENGTH_M);
+		createEAttribute(helipadEClass, HELIPAD__FATO_WIDTH_M);
+		createEAttribute(helipadEClass, HELIPAD__TLOF_LENGTH_M);
+		createEAttribute(helipadEClass, HELIPAD__TLOF_WIDTH_M);
+		createEAttribute(helipadEClass, HELIPAD__SAFETY_AREA_WIDTH_M);
+		createEAttribute(helipadEClass, HELIPAD__HOVER_HEIGHT_M);
+		createEAttribute(helipadEClass, HELIPAD__EYE_ABOVE_SKIDS_M);
+		createEAttribute(helipadEClass, HELIPAD__FLOATING);
+		createEReference(helipadEClass, HELIPAD__DIRECTIONS);
+
+		approachDirectionEClass = createEClass(APPROACH_DIRECTION);
+		createEAttribute(approachDirectionEClass, APPROACH_DIRECTION__TRUE_BEARING_DEG);
+
+		aeroplaneGroupEClass = createEClass(AEROPLANE_GROUP);
+		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__STATIC_COCKPIT_TO_WHEEL_M);
+		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__EYE_TO_WHEEL_M);
+		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__EYE_TO_ANTENNA_M);
+		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__SHARE_PERCENT);
+		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__LIGHT_NON_TURBOJET);
+
+		obstacleEClass = createEClass(OBSTACLE);
+		createEAttribute(obstacleEClass, OBSTACLE__KIND);
+		createEReference(obstacleEClass, OBSTACLE__PLACES);
+		createEAttribute(obstacleEClass, OBSTACLE__TOP_ELEVATION_M);
+		createEAttribute(obstacleEClass, OBSTACLE__HORIZONTAL_ACCURACY_M);
+		createEAttribute(obstacleEClass, OBSTACLE__VERTICAL_ACCURACY_M);
+		createEAttribute(obstacleEClass, OBSTACLE__LIGHTED);
+		createEAttribute(obstacleEClass, OBSTACLE__SHIELDED);
+		createEAttribute(obstacleEClass, OBSTACLE__TEMPORARY);
+		createEAttribute(obstacleEClass, OBSTACLE__SOURCE);
+		createEAttribute(obstacleEClass, OBSTACLE__DATE);
+
+		groundLevelEClass = createEClass(GROUND_LEVEL);
+		createEReference(groundLevelEClass, GROUND_LEVEL__PLACE);
+		createEAttribute(groundLevelEClass, GROUND_LEVEL__SOURCE);
+		createEAttribute(groundLevelEClass, GROUND_LEVEL__DATE);
+
+		equipmentTypeEClass = createEClass(EQUIPMENT_TYPE);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__FAMILY_KEY);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__BEAM_WIDTH_DEG);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__TRANSITION_MINUTES);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MIN_SETTING_DEG);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MAX_SETTING_DEG);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__INTENSITY_CD);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__LAMP_POWER_W);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__LAMPS_PER_UNIT);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__SUPPLY);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MIN_VOLTAGE_V);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MAX_VOLTAGE_V);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MASS_KG);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__HEIGHT_ABOVE_GROUND_M);
+		createEReference(equipmentTypeEClass, EQUIPMENT_TYPE__SECTORS);
+
+		circuitEClass = createEClass(CIRCUIT);
+		createEAttribute(circuitEClass, CIRCUIT__SUPPLY);
+		createEAttribute(circuitEClass, CIRCUIT__CURRENT_A);
+		createEAttribute(circuitEClass, CIRCUIT__CAPACITY_AH);
+		createEAttribute(circuitEClass, CIRCUIT__BRIGHTNESS_STEPS);
+		createEReference(circuitEClass, CIRCUIT__AIDS);
+
+		approachAidEClass = createEClass(APPROACH_AID);
+		createEAttribute(approachAidEClass, APPROACH_AID__FAMILY_KEY);
+		createEAttribute(approachAidEClass, APPROACH_AID__RULE_SET_KEY);
+		createEAttribute(approachAidEClass, APPROACH_AID__SIDE);
+		createEAttribute(approachAidEClass, APPROACH_AID__SLOPE_DEG);
+		createEAttribute(approachAidEClass, APPROACH_AID__SETTINGS);
+		createEAttribute(approachAidEClass, APPROACH_AID__CLEARANCE);
+		createEAttribute(approachAidEClass, APPROACH_AID__CHOSEN_CLEARANCE_M);
+		createEAttribute(approachAidEClass, APPROACH_AID__TARGET_EYE_HEIGHT_M);
+		createEAttribute(approachAidEClass, APPROACH_AID__HEIGHT_GROUP);
+		createEAttribute(approachAidEClass, APPROACH_AID__AXIS_TURN_DEG);
+		createEAttribute(approachAidEClass, APPROACH_AID__BEAM_LEFT_LIMIT_DEG);
+		createEAttribute(approachAidEClass, APPROACH_AID__BEAM_RIGHT_LIMIT_DEG);
+		createEAttribute(approachAidEClass, APPROACH_AID__UNIT_COUNT);
+		createEReference(approachAidEClass, APPROACH_AID__EQUIPMENT);
+		createEAttribute(approachAidEClass, APPROACH_AID__PORTABLE);
+		createEAttribute(approachAidEClass, APPROACH_AID__GROUND_SPEED_KT);
+		createEAttribute(approachAidEClass, APPROACH_AID__AIR_SPEED_KT);
+		createEAttribute(approachAidEClass, APPROACH_AID__WIND_KT);
+		createEAttribute(approachAidEClass, APPROACH_AID__DESCENT_FTMIN);
+		createEReference(approachAidEClass, APPROACH_AID__UNITS);
+
+		lightUnitEClass = createEClass(LIGHT_UNIT);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__LABEL);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__BAR);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__ALONG_M);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__RIGHT_M);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__LENS_ELEVATION_M);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__AZIMUTH_OFFSET_DEG);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__SETTING_DEG);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__HEIGHT_ABOVE_GROUND_M);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__FRANGIBLE);
+		createEReference(lightUnitEClass, LIGHT_UNIT__TRANSITIONS);
+		createEReference(lightUnitEClass, LIGHT_UNIT__MEASURED);
+
+		measuredUnitEClass = createEClass(MEASURED_UNIT);
+		createEAttribute(measuredUnitEClass, MEASURED_UNIT__SETTING_DEG);
+		createEAttribute(measuredUnitEClass, MEASURED_UNIT__ALONG_M);
+		createEAttribute(measuredUnitEClass, MEASURED_UNIT__RIGHT_M);
+		createEAttribute(measuredUnitEClass, MEASURED_UNIT__LENS_ELEVATION_M);
+		createEAttribute(measuredUnitEClass, MEASURED_UNIT__PERSON);
+		createEAttribute(measuredUnitEClass, MEASURED_UNIT__DATE);
+		createEAttribute(measuredUnitEClass, MEASURED_UNIT__INSTRUMENT);
+
+		transitionEClass = createEClass(TRANSITION);
+		createEAttribute(transitionEClass, TRANSITION__OFFSET_DEG);
+		createEAttribute(transitionEClass, TRANSITION__WIDTH_MINUTES);
+		createEAttribute(transitionEClass, TRANSITION__BELOW_COLOUR);
+		createEAttribute(transitionEClass, TRANSITION__BELOW_STATE);
+		createEAttribute(transitionEClass, TRANSITION__ABOVE_COLOUR);
+		createEAttribute(transitionEClass, TRANSITION__ABOVE_STATE);
+
+		// Create enums
+		approachTypeEEnum = createEEnum(APPROACH_TYPE);
+		glidePathKindEEnum = createEEnum(GLIDE_PATH_KIND);
+		edgeKindEEnum = createEEnum(EDGE_KIND);
+		obstacleKindEEnum = createEEnum(OBSTACLE_KIND);
+		aidSideEEnum = createEEnum(AID_SIDE);
+		settingsFormEEnum = createEEnum(SETTINGS_FORM);
+		clearanceChoiceEEnum = createEEnum(CLEARANCE_CHOICE);
+		lightColourEEnum = createEEnum(LIGHT_COLOUR);
+		lightStateEEnum = createEEnum(LIGHT_STATE);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isInitialized = false;
+
+	/**
+	 * Complete the initialization of the package and its meta-model.  This
+	 * method is guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void initializePackageContents() {
+		if (isInitialized) return;
+		isInitialized = true;
+
+		// Initialize package
+		setName(eNAME);
+		setNsPrefix(eNS_PREFIX);
+		setNsURI(eNS_URI);
+
+		// Create type parameters
+
+		// Set bounds for type parameters
+
+		// Add supertypes to classes
+		namedEClass.getESuperTypes().add(this.getIdentified());
+		projectEClass.getESuperTypes().add(this.getNamed());
+		valueOverrideEClass.getESuperTypes().add(this.getIdentified());
+		valueConfirmationEClass.getESuperTypes().add(this.getIdentified());
+		reviewNoteEClass.getESuperTypes().add(this.getNamed());
+		surveyBlockEClass.getESuperTypes().add(this.getNamed());
+		aerodromeEClass.getESuperTypes().add(this.getNamed());
+		magneticVariationEClass.getESuperTypes().add(this.getIdentified());
+		placeEClass.getESuperTypes().add(this.getIdentified());
+		profilePointEClass.getESuperTypes().add(this.getIdentified());
+		runwayEClass.getESuperTypes().add(this.getNamed());
+		approachHostEClass.getESuperTypes().add(this.getNamed());
+		runwayEndEClass.getESuperTypes().add(this.getApproachHost());
+		glidePathAidEClass.getESuperTypes().add(this.getNamed());
+		taxiwayEdgeEClass.getESuperTypes().add(this.getNamed());
+		helipadEClass.getESuperTypes().add(this.getNamed());
+		approachDirectionEClass.getESuperTypes().add(this.getApproachHost());
+		aeroplaneGroupEClass.getESuperTypes().add(this.getNamed());
+		obstacleEClass.getESuperTypes().add(this.getNamed());
+		groundLevelEClass.getESuperTypes().add(this.getIdentified());
+		equipmentTypeEClass.getESuperTypes().add(this.getNamed());
+		circuitEClass.getESuperTypes().add(this.getNamed());
+		approachAidEClass.getESuperTypes().add(this.getNamed());
+		lightUnitEClass.getESuperTypes().add(this.getIdentified());
+		measuredUnitEClass.getESuperTypes().add(this.getIdentified());
+		transitionEClass.getESuperTypes().add(this.getIdentified());
+
+		// Initialize classes, features, and operations; add parameters
+		initEClass(identifiedEClass, Identified.class, "Identified", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getIdentified_Id(), ecorePackage.getEString(), "id", null, 0, 1, Identified.class, IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(namedEClass, Named.class, "Named", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getNamed_Name(), ecorePackage.getEString(), "name", null, 0, 1, Named.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getNamed_Remarks(), ecorePackage.getEString(), "remarks", null, 0, 1, Named.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(projectEClass, Project.class, "Project", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getProject_Revision(), ecorePackage.getEString(), "revision", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_Author(), ecorePackage.getEString(), "author", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_Organisation(), ecorePackage.getEString(), "organisation", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_Date(), ecorePackage.getEString(), "date", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_RuleSetKey(), ecorePackage.getEString(), "ruleSetKey", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Aerodrome(), this.getAerodrome(), null, "aerodrome", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Overrides(), this.getValueOverride(), null, "overrides", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_Confirmations(), this.getValueConfirmation(), null, "confirmations", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_ReviewNotes(), this.getReviewNote(), null, "reviewNotes", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_SurveyBlocks(), this.getSurveyBlock(), null, "surveyBlocks", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(valueOverrideEClass, ValueOverride.class, "ValueOverride", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getValueOverride_ValueKey(), ecorePackage.getEString(), "valueKey", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueOverride_RuleSetKey(), ecorePackage.getEString(), "ruleSetKey", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueOverride_Value(), ecorePackage.getEDoubleObject(), "value", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueOverride_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueOverride_Person(), ecorePackage.getEString(), "person", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueOverride_Date(), ecorePackage.getEString(), "date", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(valueConfirmationEClass, ValueConfirmation.class, "ValueConfirmation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getValueConfirmation_ValueKey(), ecorePackage.getEString(), "valueKey", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_RuleSetKey(), ecorePackage.getEString(), "ruleSetKey", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Source(), ecorePackage.getEString(), "source", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Person(), ecorePackage.getEString(), "person", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Date(), ecorePackage.getEString(), "date", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(reviewNoteEClass, ReviewNote.class, "ReviewNote", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getReviewNote_ElementId(), ecorePackage.getEString(), "elementId", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_RuleId(), ecorePackage.getEString(), "ruleId", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_Text(), ecorePackage.getEString(), "text", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_Person(), ecorePackage.getEString(), "person", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_Date(), ecorePackage.getEString(), "date", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_Resolved(), ecorePackage.getEBooleanObject(), "resolved", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(surveyBlockEClass, SurveyBlock.class, "SurveyBlock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSurveyBlock_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurveyBlock_Path(), ecorePackage.getEString(), "path", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurveyBlock_Sha256(), ecorePackage.getEString(), "sha256", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurveyBlock_PointCount(), ecorePackage.getEIntegerObject(), "pointCount", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurveyBlock_HorizontalAccuracyM(), ecorePackage.getEDoubleObject(), "horizontalAccuracyM", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurveyBlock_VerticalAccuracyM(), ecorePackage.getEDoubleObject(), "verticalAccuracyM", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurveyBlock_Source(), ecorePackage.getEString(), "source", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSurveyBlock_Date(), ecorePackage.getEString(), "date", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(aerodromeEClass, Aerodrome.class, "Aerodrome", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAerodrome_Identifier(), ecorePackage.getEString(), "identifier", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_LatitudeDeg(), ecorePackage.getEDoubleObject(), "latitudeDeg", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_LongitudeDeg(), ecorePackage.getEDoubleObject(), "longitudeDeg", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_ElevationM(), ecorePackage.getEDoubleObject(), "elevationM", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_VerticalDatum(), ecorePackage.getEString(), "verticalDatum", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_GeoidOffsetM(), ecorePackage.getEDoubleObject(), "geoidOffsetM", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_CoordinateReference(), ecorePackage.getEString(), "coordinateReference", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_GridRotationDeg(), ecorePackage.getEDoubleObject(), "gridRotationDeg", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_MagneticVariation(), this.getMagneticVariation(), null, "magneticVariation", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_Runways(), this.getRunway(), null, "runways", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_Helipads(), this.getHelipad(), null, "helipads", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_AeroplaneGroups(), this.getAeroplaneGroup(), null, "aeroplaneGroups", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_Obstacles(), this.getObstacle(), null, "obstacles", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_GroundLevels(), this.getGroundLevel(), null, "groundLevels", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_TaxiwayEdges(), this.getTaxiwayEdge(), null, "taxiwayEdges", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_Circuits(), this.getCircuit(), null, "circuits", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_EquipmentTypes(), this.getEquipmentType(), null, "equipmentTypes", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(magneticVariationEClass, MagneticVariation.class, "MagneticVariation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMagneticVariation_VariationDeg(), ecorePackage.getEDoubleObject(), "variationDeg", null, 0, 1, MagneticVariation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMagneticVariation_AnnualChangeDeg(), ecorePackage.getEDoubleObject(), "annualChangeDeg", null, 0, 1, MagneticVariation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMagneticVariation_Date(), ecorePackage.getEString(), "date", null, 0, 1, MagneticVariation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMagneticVariation_Source(), ecorePackage.getEString(), "source", null, 0, 1, MagneticVariation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(placeEClass, Place.class, "Place", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPlace_LatitudeDeg(), ecorePackage.getEDoubleObject(), "latitudeDeg", null, 0, 1, Place.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlace_LongitudeDeg(), ecorePackage.getEDoubleObject(), "longitudeDeg", null, 0, 1, Place.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlace_EastM(), ecorePackage.getEDoubleObject(), "eastM", null, 0, 1, Place.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlace_NorthM(), ecorePackage.getEDoubleObject(), "northM", null, 0, 1, Place.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlace_ElevationM(), ecorePackage.getEDoubleObject(), "elevationM", null, 0, 1, Place.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(profilePointEClass, ProfilePoint.class, "ProfilePoint", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getProfilePoint_ChainageM(), ecorePackage.getEDoubleObject(), "chainageM", null, 0, 1, ProfilePoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProfilePoint_ElevationM(), ecorePackage.getEDoubleObject(), "elevationM", null, 0, 1, ProfilePoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(runwayEClass, Runway.class, "Runway", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRunway_Designator(), ecorePackage.getEString(), "designator", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_LengthM(), ecorePackage.getEDoubleObject(), "lengthM", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_WidthM(), ecorePackage.getEDoubleObject(), "widthM", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_CodeNumber(), ecorePackage.getEIntegerObject(), "codeNumber", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_Surface(), ecorePackage.getEString(), "surface", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_Paved(), ecorePackage.getEBooleanObject(), "paved", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_StripLengthM(), ecorePackage.getEDoubleObject(), "stripLengthM", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_StripWidthM(), ecorePackage.getEDoubleObject(), "stripWidthM", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRunway_CentreLine(), this.getProfilePoint(), null, "centreLine", null, 0, -1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRunway_Ends(), this.getRunwayEnd(), null, "ends", null, 0, -1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(approachHostEClass, ApproachHost.class, "ApproachHost", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getApproachHost_Designator(), ecorePackage.getEString(), "designator", null, 0, 1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachHost_DesiredSlopeDeg(), ecorePackage.getEDoubleObject(), "desiredSlopeDeg", null, 0, 1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachHost_ApproachType(), this.getApproachType(), "approachType", null, 0, 1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getApproachHost_GlidePath(), this.getGlidePathAid(), null, "glidePath", null, 0, 1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getApproachHost_RegularGroups(), this.getAeroplaneGroup(), null, "regularGroups", null, 0, -1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getApproachHost_Aids(), this.getApproachAid(), null, "aids", null, 0, -1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(runwayEndEClass, RunwayEnd.class, "RunwayEnd", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getRunwayEnd_Threshold(), this.getPlace(), null, "threshold", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_TrueBearingDeg(), ecorePackage.getEDoubleObject(), "trueBearingDeg", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_ThresholdElevationM(), ecorePackage.getEDoubleObject(), "thresholdElevationM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_DisplacedThresholdM(), ecorePackage.getEDoubleObject(), "displacedThresholdM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_ExtremityElevationM(), ecorePackage.getEDoubleObject(), "extremityElevationM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_LandingDistanceM(), ecorePackage.getEDoubleObject(), "landingDistanceM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_AimingPointDistanceM(), ecorePackage.getEDoubleObject(), "aimingPointDistanceM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getRunwayEnd_SiteProfile(), this.getProfilePoint(), null, "siteProfile", null, 0, -1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(glidePathAidEClass, GlidePathAid.class, "GlidePathAid", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getGlidePathAid_Kind(), this.getGlidePathKind(), "kind", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_PathAngleDeg(), ecorePackage.getEDoubleObject(), "pathAngleDeg", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_ReferenceDatumHeightM(), ecorePackage.getEDoubleObject(), "referenceDatumHeightM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_OriginAlongM(), ecorePackage.getEDoubleObject(), "originAlongM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_AntennaAlongM(), ecorePackage.getEDoubleObject(), "antennaAlongM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_AntennaRightM(), ecorePackage.getEDoubleObject(), "antennaRightM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(taxiwayEdgeEClass, TaxiwayEdge.class, "TaxiwayEdge", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getTaxiwayEdge_Kind(), this.getEdgeKind(), "kind", null, 0, 1, TaxiwayEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTaxiwayEdge_Points(), this.getPlace(), null, "points", null, 0, -1, TaxiwayEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(helipadEClass, Helipad.class, "Helipad", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getHelipad_Place(), this.getPlace(), null, "place", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_ElevationM(), ecorePackage.getEDoubleObject(), "elevationM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_FatoLengthM(), ecorePackage.getEDoubleObject(), "fatoLengthM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_FatoWidthM(), ecorePackage.getEDoubleObject(), "fatoWidthM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_TlofLengthM(), ecorePackage.getEDoubleObject(), "tlofLengthM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_TlofWidthM(), ecorePackage.getEDoubleObject(), "tlofWidthM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_SafetyAreaWidthM(), ecorePackage.getEDoubleObject(), "safetyAreaWidthM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_HoverHeightM(), ecorePackage.getEDoubleObject(), "hoverHeightM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_EyeAboveSkidsM(), ecorePackage.getEDoubleObject(), "eyeAboveSkidsM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_Floating(), ecorePackage.getEBooleanObject(), "floating", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getHelipad_Directions(), this.getApproachDirection(), null, "directions", null, 0, -1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(approachDirectionEClass, ApproachDirection.class, "ApproachDirection", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getApproachDirection_TrueBearingDeg(), ecorePackage.getEDoubleObject(), "trueBearingDeg", null, 0, 1, ApproachDirection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(aeroplaneGroupEClass, AeroplaneGroup.class, "AeroplaneGroup", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getAeroplaneGroup_StaticCockpitToWheelM(), ecorePackage.getEDoubleObject(), "staticCockpitToWheelM", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAeroplaneGroup_EyeToWheelM(), ecorePackage.getEDoubleObject(), "eyeToWheelM", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAeroplaneGroup_EyeToAntennaM(), ecorePackage.getEDoubleObject(), "eyeToAntennaM", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAeroplaneGroup_SharePercent(), ecorePackage.getEDoubleObject(), "sharePercent", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAeroplaneGroup_LightNonTurbojet(), ecorePackage.getEBooleanObject(), "lightNonTurbojet", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(obstacleEClass, Obstacle.class, "Obstacle", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getObstacle_Kind(), this.getObstacleKind(), "kind", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getObstacle_Places(), this.getPlace(), null, "places", null, 0, -1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_TopElevationM(), ecorePackage.getEDoubleObject(), "topElevationM", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_HorizontalAccuracyM(), ecorePackage.getEDoubleObject(), "horizontalAccuracyM", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_VerticalAccuracyM(), ecorePackage.getEDoubleObject(), "verticalAccuracyM", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_Lighted(), ecorePackage.getEBooleanObject(), "lighted", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_Shielded(), ecorePackage.getEBooleanObject(), "shielded", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_Temporary(), ecorePackage.getEBooleanObject(), "temporary", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_Source(), ecorePackage.getEString(), "source", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_Date(), ecorePackage.getEString(), "date", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(groundLevelEClass, GroundLevel.class, "GroundLevel", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getGroundLevel_Place(), this.getPlace(), null, "place", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGroundLevel_Source(), ecorePackage.getEString(), "source", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGroundLevel_Date(), ecorePackage.getEString(), "date", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(equipmentTypeEClass, EquipmentType.class, "EquipmentType", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getEquipmentType_FamilyKey(), ecorePackage.getEString(), "familyKey", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_BeamWidthDeg(), ecorePackage.getEDoubleObject(), "beamWidthDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_TransitionMinutes(), ecorePackage.getEDoubleObject(), "transitionMinutes", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_MinSettingDeg(), ecorePackage.getEDoubleObject(), "minSettingDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_MaxSettingDeg(), ecorePackage.getEDoubleObject(), "maxSettingDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_IntensityCd(), ecorePackage.getEDoubleObject(), "intensityCd", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_LampPowerW(), ecorePackage.getEDoubleObject(), "lampPowerW", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_LampsPerUnit(), ecorePackage.getEIntegerObject(), "lampsPerUnit", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_Supply(), ecorePackage.getEString(), "supply", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_MinVoltageV(), ecorePackage.getEDoubleObject(), "minVoltageV", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_MaxVoltageV(), ecorePackage.getEDoubleObject(), "maxVoltageV", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_MassKg(), ecorePackage.getEDoubleObject(), "massKg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_HeightAboveGroundM(), ecorePackage.getEDoubleObject(), "heightAboveGroundM", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getEquipmentType_Sectors(), this.getTransition(), null, "sectors", null, 0, -1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(circuitEClass, Circuit.class, "Circuit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCircuit_Supply(), ecorePackage.getEString(), "supply", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_CurrentA(), ecorePackage.getEDoubleObject(), "currentA", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_CapacityAh(), ecorePackage.getEDoubleObject(), "capacityAh", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_BrightnessSteps(), ecorePackage.getEIntegerObject(), "brightnessSteps", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCircuit_Aids(), this.getApproachAid(), null, "aids", null, 0, -1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(approachAidEClass, ApproachAid.class, "ApproachAid", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getApproachAid_FamilyKey(), ecorePackage.getEString(), "familyKey", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_RuleSetKey(), ecorePackage.getEString(), "ruleSetKey", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_Side(), this.getAidSide(), "side", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_SlopeDeg(), ecorePackage.getEDoubleObject(), "slopeDeg", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_Settings(), this.getSettingsForm(), "settings", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_Clearance(), this.getClearanceChoice(), "clearance", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_ChosenClearanceM(), ecorePackage.getEDoubleObject(), "chosenClearanceM", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_TargetEyeHeightM(), ecorePackage.getEDoubleObject(), "targetEyeHeightM", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_HeightGroup(), ecorePackage.getEIntegerObject(), "heightGroup", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_AxisTurnDeg(), ecorePackage.getEDoubleObject(), "axisTurnDeg", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_BeamLeftLimitDeg(), ecorePackage.getEDoubleObject(), "beamLeftLimitDeg", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_BeamRightLimitDeg(), ecorePackage.getEDoubleObject(), "beamRightLimitDeg", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_UnitCount(), ecorePackage.getEIntegerObject(), "unitCount", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getApproachAid_Equipment(), this.getEquipmentType(), null, "equipment", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_Portable(), ecorePackage.getEBooleanObject(), "portable", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_GroundSpeedKt(), ecorePackage.getEDoubleObject(), "groundSpeedKt", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_AirSpeedKt(), ecorePackage.getEDoubleObject(), "airSpeedKt", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_WindKt(), ecorePackage.getEDoubleObject(), "windKt", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_DescentFtmin(), ecorePackage.getEDoubleObject(), "descentFtmin", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getApproachAid_Units(), this.getLightUnit(), null, "units", null, 0, -1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(lightUnitEClass, LightUnit.class, "LightUnit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLightUnit_Label(), ecorePackage.getEString(), "label", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_Bar(), ecorePackage.getEIntegerObject(), "bar", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_AlongM(), ecorePackage.getEDoubleObject(), "alongM", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_RightM(), ecorePackage.getEDoubleObject(), "rightM", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_LensElevationM(), ecorePackage.getEDoubleObject(), "lensElevationM", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_AzimuthOffsetDeg(), ecorePackage.getEDoubleObject(), "azimuthOffsetDeg", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_SettingDeg(), ecorePackage.getEDoubleObject(), "settingDeg", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_HeightAboveGroundM(), ecorePackage.getEDoubleObject(), "heightAboveGroundM", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_Frangible(), ecorePackage.getEBooleanObject(), "frangible", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLightUnit_Transitions(), this.getTransition(), null, "transitions", null, 0, -1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLightUnit_Measured(), this.getMeasuredUnit(), null, "measured", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(measuredUnitEClass, MeasuredUnit.class, "MeasuredUnit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMeasuredUnit_SettingDeg(), ecorePackage.getEDoubleObject(), "settingDeg", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredUnit_AlongM(), ecorePackage.getEDoubleObject(), "alongM", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredUnit_RightM(), ecorePackage.getEDoubleObject(), "rightM", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredUnit_LensElevationM(), ecorePackage.getEDoubleObject(), "lensElevationM", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredUnit_Person(), ecorePackage.getEString(), "person", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredUnit_Date(), ecorePackage.getEString(), "date", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredUnit_Instrument(), ecorePackage.getEString(), "instrument", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(transitionEClass, Transition.class, "Transition", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getTransition_OffsetDeg(), ecorePackage.getEDoubleObject(), "offsetDeg", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTransition_WidthMinutes(), ecorePackage.getEDoubleObject(), "widthMinutes", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTransition_BelowColour(), this.getLightColour(), "belowColour", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTransition_BelowState(), this.getLightState(), "belowState", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTransition_AboveColour(), this.getLightColour(), "aboveColour", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTransition_AboveState(), this.getLightState(), "aboveState", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		// Initialize enums and add enum literals
+		initEEnum(approachTypeEEnum, ApproachType.class, "ApproachType");
+		addEEnumLiteral(approachTypeEEnum, ApproachType.VISUAL);
+		addEEnumLiteral(approachTypeEEnum, ApproachType.NON_PRECISION);
+		addEEnumLiteral(approachTypeEEnum, ApproachType.PRECISION_CAT_I);
+		addEEnumLiteral(approachTypeEEnum, ApproachType.PRECISION_CAT_II_III);
+
+		initEEnum(glidePathKindEEnum, GlidePathKind.class, "GlidePathKind");
+		addEEnumLiteral(glidePathKindEEnum, GlidePathKind.ILS);
+		addEEnumLiteral(glidePathKindEEnum, GlidePathKind.MLS);
+		addEEnumLiteral(glidePathKindEEnum, GlidePathKind.GBAS_SBAS);
+
+		initEEnum(edgeKindEEnum, EdgeKind.class, "EdgeKind");
+		addEEnumLiteral(edgeKindEEnum, EdgeKind.TAXIWAY);
+		addEEnumLiteral(edgeKindEEnum, EdgeKind.APRON);
+		addEEnumLiteral(edgeKindEEnum, EdgeKind.OTHER_RUNWAY);
+
+		initEEnum(obstacleKindEEnum, ObstacleKind.class, "ObstacleKind");
+		addEEnumLiteral(obstacleKindEEnum, ObstacleKind.POINT);
+		addEEnumLiteral(obstacleKindEEnum, ObstacleKind.LINE);
+		addEEnumLiteral(obstacleKindEEnum, ObstacleKind.AREA);
+
+		initEEnum(aidSideEEnum, AidSide.class, "AidSide");
+		addEEnumLiteral(aidSideEEnum, AidSide.LEFT);
+		addEEnumLiteral(aidSideEEnum, AidSide.RIGHT);
+		addEEnumLiteral(aidSideEEnum, AidSide.BOTH);
+
+		initEEnum(settingsFormEEnum, SettingsForm.class, "SettingsForm");
+		addEEnumLiteral(settingsFormEEnum, SettingsForm.STANDARD);
+		addEEnumLiteral(settingsFormEEnum, SettingsForm.GLIDE_PATH);
+
+		initEEnum(clearanceChoiceEEnum, ClearanceChoice.class, "ClearanceChoice");
+		addEEnumLiteral(clearanceChoiceEEnum, ClearanceChoice.DESIRED);
+		addEEnumLiteral(clearanceChoiceEEnum, ClearanceChoice.MINIMUM);
+		addEEnumLiteral(clearanceChoiceEEnum, ClearanceChoice.CHOSEN);
+
+		initEEnum(lightColourEEnum, LightColour.class, "LightColour");
+		addEEnumLiteral(lightColourEEnum, LightColour.NONE);
+		addEEnumLiteral(lightColourEEnum, LightColour.WHITE);
+		addEEnumLiteral(lightColourEEnum, LightColour.RED);
+		addEEnumLiteral(lightColourEEnum, LightColour.GREEN);
+		addEEnumLiteral(lightColourEEnum, LightColour.AMBER);
+
+		initEEnum(lightStateEEnum, LightState.class, "LightState");
+		addEEnumLiteral(lightStateEEnum, LightState.STEADY);
+		addEEnumLiteral(lightStateEEnum, LightState.PULSATING);
+		addEEnumLiteral(lightStateEEnum, LightState.FLASHING);
+		addEEnumLiteral(lightStateEEnum, LightState.OFF);
+
+		// Create resource
+		createResource(eNS_URI);
+	}
+
+} //SlopewrightPackageImpl

@@ -1,0 +1,2 @@
+/** How project files are parsed and written. */
+package slopewright.model.internal;

@@ -1,0 +1,112 @@
+package slopewright.siting.site;
+
+import net.sf.geographiclib.Geodesic;
+import net.sf.geographiclib.GeodesicData;
+import net.sf.geographiclib.GeodesicMask;
+
+import org.locationtech.proj4j.CRSFactory;
+import org.locationtech.proj4j.CoordinateReferenceSystem;
+import org.locationtech.proj4j.CoordinateTransform;
+import org.locationtech.proj4j.CoordinateTransformFactory;
+import org.locationtech.proj4j.Proj4jException;
+import org.locationtech.proj4j.ProjCoordinate;
+
+import slopewright.geometry.Angles;
+import slopewright.model.Aerodrome;
+import slopewright.model.Place;
+import slopewright.siting.SitingException;
+
+/** Reads places in the coordinate reference of an aerodrome: {@code WGS84}, {@code EPSG:n} or {@code local}. */
+final class PlaceReader {
+
+    private static final double MOST_LATITUDE_DEG = 90;
+
+    private final boolean plane;
+    private final double gridRotationDeg;
+    private final CoordinateTransform toGeodetic;
+    private final CoordinateTransform fromGeodetic;
+
+    private PlaceReader(boolean plane, double gridRotationDeg, CoordinateTransform toGeodetic, CoordinateTransform fromGeodetic) {
+        this.plane = plane;
+        this.gridRotationDeg = gridRotationDeg;
+        this.toGeodetic = toGeodetic;
+        this.fromGeodetic = fromGeodetic;
+    }
+
+    static PlaceReader of(Aerodrome aerodrome) {
+        String reference = aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference().strip();
+        double rotation = aerodrome.getGridRotationDeg() == null ? 0 : aerodrome.getGridRotationDeg();
+        if (reference.equalsIgnoreCase("local")) {
+            return new PlaceReader(true, rotation, null, null);
+        }
+        if (reference.equalsIgnoreCase("WGS84")) {
+            return new PlaceReader(false, 0, null, null);
+        }
+        if (!reference.startsWith("EPSG:")) {
+            throw new SitingException("the coordinate reference '" + reference + "' is none of WGS84, EPSG:n and local");
+        }
+        try {
+            CRSFactory factory = new CRSFactory();
+            CoordinateReferenceSystem grid = factory.createFromName(reference);
+            CoordinateReferenceSystem geodetic = factory.createFromParameters("WGS84", "+proj=longlat +datum=WGS84 +no_defs");
+            CoordinateTransformFactory transforms = new CoordinateTransformFactory();
+            return new PlaceReader(false, 0, transforms.createTransform(grid, geodetic), transforms.createTransform(geodetic, grid));
+        } catch (Proj4jException e) {
+            throw new SitingException("the coordinate reference " + reference + " is not known: " + e.getMessage());
+        }
+    }
+
+    boolean isPlane() {
+        return plane;
+    }
+
+    GridPoint read(Place place, String what) {
+        boolean hasGrid = place.getEastM() != null && place.getNorthM() != null;
+        if (plane || toGeodetic != null && hasGrid) {
+            if (!hasGrid) {
+                throw new SitingException(what + " has no east and north");
+            }
+            return plane ? new GridPoint(place.getEastM(), place.getNorthM()) : transform(toGeodetic, place.getEastM(), place.getNorthM());
+        }
+        if (place.getLatitudeDeg() == null || place.getLongitudeDeg() == null) {
+            throw new SitingException(what + " has no latitude and longitude");
+        }
+        if (Math.abs(place.getLatitudeDeg()) > MOST_LATITUDE_DEG || Math.abs(place.getLongitudeDeg()) > 2 * MOST_LATITUDE_DEG) {
+            throw new SitingException(what + " has a latitude or longitude out of range");
+        }
+        return new GridPoint(place.getLongitudeDeg(), place.getLatitudeDeg());
+    }
+
+    private static GridPoint transform(CoordinateTransform transform, double x, double y) {
+        ProjCoordinate result = transform.transform(new ProjCoordinate(x, y), new ProjCoordinate());
+        return new GridPoint(result.x, result.y);
+    }
+
+    double distanceM(GridPoint from, GridPoint to) {
+        return plane ? Math.hypot(to.x() - from.x(), to.y() - from.y())
+                : Geodesic.WGS84.Inverse(from.y(), from.x(), to.y(), to.x(), GeodesicMask.DISTANCE).s12;
+    }
+
+    double bearingDeg(GridPoint from, GridPoint to) {
+        double bearing = plane ? Math.toDegrees(Math.atan2(to.x() - from.x(), to.y() - from.y())) + gridRotationDeg
+                : Geodesic.WGS84.Inverse(from.y(), from.x(), to.y(), to.x(), GeodesicMask.AZIMUTH).azi1;
+        return Angles.normaliseBearingDeg(bearing);
+    }
+
+    void write(GridPoint origin, double distanceM, double bearingDeg, Place target) {
+        if (plane) {
+            double angle = Math.toRadians(bearingDeg - gridRotationDeg);
+            target.setEastM(origin.x() + distanceM * Math.sin(angle));
+            target.setNorthM(origin.y() + distanceM * Math.cos(angle));
+            return;
+        }
+        GeodesicData end = Geodesic.WGS84.Direct(origin.y(), origin.x(), bearingDeg, distanceM);
+        target.setLatitudeDeg(end.lat2);
+        target.setLongitudeDeg(end.lon2);
+        if (fromGeodetic != null) {
+            GridPoint grid = transform(fromGeodetic, end.lon2, end.lat2);
+            target.setEastM(grid.x());
+            target.setNorthM(grid.y());
+        }
+    }
+}
