@@ -1,0 +1,48 @@
+package slopewright.checks;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.standards.RuleSet;
+
+/** A project under a rule set, with what was worked out from it. */
+public final class CheckContext {
+
+    private final Project project;
+    private final RuleSet rules;
+    private final List<AidSubject> aids;
+
+    /**
+     * Works out the aids of a project.
+     *
+     * @param project the project, not changed
+     * @param rules   the rule set, with the overrides and confirmations of the project
+     */
+    public CheckContext(Project project, RuleSet rules) {
+        this.project = project;
+        this.rules = rules;
+        aids = Projects.hosts(project).stream().flatMap(host -> subjects(host, rules)).toList();
+    }
+
+    private static Stream<AidSubject> subjects(ApproachHost host, RuleSet rules) {
+        return host.getAids().stream().map(aid -> new AidSubject(aid, host, rules));
+    }
+
+    /** Returns the project. */
+    public Project project() {
+        return project;
+    }
+
+    /** Returns the rule set. */
+    public RuleSet rules() {
+        return rules;
+    }
+
+    /** Returns every approach aid in document order. */
+    public List<AidSubject> aids() {
+        return aids;
+    }
+}

@@ -1,0 +1,47 @@
+package slopewright.checks;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import slopewright.standards.RuleSet;
+
+/**
+ * What all rules say about a project.
+ *
+ * @param rules    the rule set that was used
+ * @param outcomes the outcomes in the order of the catalogue
+ */
+public record CheckResult(RuleSet rules, List<Outcome> outcomes) {
+
+    /** Copies the list. */
+    public CheckResult {
+        outcomes = List.copyOf(outcomes);
+    }
+
+    /** Returns how many outcomes there are of each verdict. */
+    public Map<Verdict, Integer> counts() {
+        Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+        for (Verdict verdict : Verdict.values()) {
+            counts.put(verdict, (int) outcomes.stream().filter(outcome -> outcome.verdict() == verdict).count());
+        }
+        return counts;
+    }
+
+    /** Returns whether any rule passed or failed; where none did, nothing was evaluated and nothing may be concluded. */
+    public boolean anythingEvaluated() {
+        return outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.PASS || outcome.verdict() == Verdict.FAIL);
+    }
+
+    /** Returns the weight of the weightiest finding, empty where there is none. */
+    public Optional<Severity> worst() {
+        return outcomes.stream().flatMap(outcome -> outcome.weight().stream()).max(Severity::compareTo);
+    }
+
+    /** Returns the outcomes that are findings, weightiest first, else in the order of the catalogue. */
+    public List<Outcome> findings() {
+        return outcomes.stream().filter(outcome -> outcome.weight().isPresent())
+                .sorted((a, b) -> b.weight().orElseThrow().compareTo(a.weight().orElseThrow())).toList();
+    }
+}

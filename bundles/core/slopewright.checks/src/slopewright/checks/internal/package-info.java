@@ -1,0 +1,2 @@
+/** The rules, one class each. */
+package slopewright.checks.internal;
