@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 
 import slopewright.geometry.Decimals;
+import slopewright.standards.Provenance;
 import slopewright.standards.StandardsException;
 
 /**
@@ -46,6 +47,14 @@ final class HeadedCsv {
             }
         }
 
+        Provenance provenance(String column) {
+            try {
+                return Provenance.of(fields.get(column));
+            } catch (IllegalArgumentException e) {
+                throw fault(column + ": " + e.getMessage());
+            }
+        }
+
         StandardsException fault(String reason) {
             return new StandardsException(file, line, reason);
         }
@@ -53,6 +62,7 @@ final class HeadedCsv {
 
     private final String file;
     private final Map<String, String> head = new LinkedHashMap<>();
+    private final Map<String, Integer> headLines = new LinkedHashMap<>();
     private final List<Row> rows = new ArrayList<>();
 
     private HeadedCsv(String file) {
@@ -95,7 +105,9 @@ final class HeadedCsv {
         if (colon < 0) {
             throw new StandardsException(file, number, "a head line reads '# name: text'");
         }
-        head.put(line.substring(1, colon).strip(), line.substring(colon + 1).strip());
+        String name = line.substring(1, colon).strip();
+        head.put(name, line.substring(colon + 1).strip());
+        headLines.put(name, number);
     }
 
     private Row row(String line, int number, List<String> columns) {
@@ -147,5 +159,17 @@ final class HeadedCsv {
             throw new StandardsException(file, 1, "the head line '# " + name + ": ...' is missing");
         }
         return text;
+    }
+
+    Provenance headProvenance(String name) {
+        try {
+            return Provenance.of(head(name));
+        } catch (IllegalArgumentException e) {
+            throw headFault(name, e.getMessage());
+        }
+    }
+
+    StandardsException headFault(String name, String reason) {
+        return new StandardsException(file, headLines.getOrDefault(name, 1), reason);
     }
 }

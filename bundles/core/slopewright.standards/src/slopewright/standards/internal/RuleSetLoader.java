@@ -94,10 +94,11 @@ public final class RuleSetLoader {
         }
         RuleSet.Descriptor descriptor = new RuleSet.Descriptor(need(properties, "key", file), need(properties, "edition", file),
                 need(properties, "name", file), need(properties, "title", file), need(properties, "note", file),
-                List.of(need(properties, "families", file).split(",")), need(properties, "surface", file),
-                need(properties, "surface.datum", file), need(properties, "numbering", file));
+                List.of(need(properties, "families", file).split(",")), oneOf(properties, "surface", file, "table", "angular"),
+                oneOf(properties, "surface.datum", file, "threshold", "reference-point"),
+                oneOf(properties, "numbering", file, "outer-first", "runway-first"));
         Optional<RuleSet> base = Optional.ofNullable(properties.getProperty("inherits")).map(from -> base(from, file));
-        Provenance atMost = Provenance.of(properties.getProperty("inherits.as", Provenance.PUBLISHED.key()));
+        Provenance atMost = atMost(properties.getProperty("inherits.as", Provenance.PUBLISHED.key()), file);
         Map<String, CitedValue> values = new TreeMap<>();
         base.ifPresent(rules -> rules.values().forEach(value -> values.put(value.key(),
                 new CitedValue(value.value(), value.unit(), value.citation().atMost(atMost)))));
@@ -120,6 +121,22 @@ public final class RuleSetLoader {
             throw new StandardsException(file, 0, "gives no " + key);
         }
         return text.strip();
+    }
+
+    private static String oneOf(Properties properties, String key, String file, String one, String other) {
+        String text = need(properties, key, file);
+        if (!text.equals(one) && !text.equals(other)) {
+            throw new StandardsException(file, 0, key + " is " + one + " or " + other + ", not '" + text + "'");
+        }
+        return text;
+    }
+
+    private static Provenance atMost(String word, String file) {
+        try {
+            return Provenance.of(word);
+        } catch (IllegalArgumentException e) {
+            throw new StandardsException(file, 0, "inherits.as: " + e.getMessage());
+        }
     }
 
     private Map<String, CitedValue> readValues(String file) {

@@ -14,7 +14,6 @@ import slopewright.standards.CrossingHeightTable;
 import slopewright.standards.HeliportSurfaceTable;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
-import slopewright.standards.StandardsException;
 import slopewright.standards.SurfaceTable;
 import slopewright.standards.WheelClearanceTable;
 
@@ -74,8 +73,8 @@ final class TableReaders {
     }
 
     private Citation citation(HeadedCsv csv, String key) {
-        return citations.make(key, csv.head("source"), csv.head("clause"), csv.head("provenance"), csv.head("title"),
-                reason -> new StandardsException(folder, 0, reason));
+        return citations.make(key, csv.head("source"), csv.head("clause"), csv.headProvenance("provenance").key(), csv.head("title"),
+                reason -> csv.headFault("source", reason));
     }
 
     private WheelClearanceTable wheelClearance(HeadedCsv csv) {
@@ -117,15 +116,18 @@ final class TableReaders {
             putSlope(slopes, "two-unit-row", row, "two_unit_row_below_a_deg", SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING);
             boolean instrument = choice(row, "approach", "visual", "instrument");
             int code = (int) row.number("code");
-            if (code < 1 || code > 4 || rows.stream().anyMatch(other -> other.instrument() == instrument && other.code() == code)) {
+            if (code != row.number("code") || code < 1 || code > 4 || rows.stream().anyMatch(other -> other.instrument() == instrument && other.code() == code)) {
                 throw row.fault("the column for this approach and code number is there twice, or the code number is none");
             }
             rows.add(new SurfaceTable.Row(instrument, code, row.number("inner_edge_m"), row.number("start_m"), row.number("divergence_percent"),
-                    row.number("total_length_m"), slopes, innerEdges, lengths, Provenance.of(row.text("dimension_provenance")),
-                    Provenance.of(row.text("length_provenance")), Provenance.of(row.text("slope_provenance"))));
+                    row.number("total_length_m"), slopes, innerEdges, lengths, row.provenance("dimension_provenance"),
+                    row.provenance("length_provenance"), row.provenance("slope_provenance")));
         }
-        boolean fromIndicator = "indicator".equals(csv.head("start"));
-        return new SurfaceTable(rows, fromIndicator, citation(csv, "table.surface"));
+        String start = csv.head("start");
+        if (!List.of("threshold", "indicator").contains(start)) {
+            throw csv.headFault("start", "the surface starts from the threshold or the indicator, not from '" + start + "'");
+        }
+        return new SurfaceTable(rows, "indicator".equals(start), citation(csv, "table.surface"));
     }
 
     private static void putSlope(Map<String, SurfaceTable.Slope> slopes, String family, HeadedCsv.Row row, String column,
