@@ -1,0 +1,104 @@
+package slopewright.standards;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every value of every rule set against a second copy, with how well it is known: nothing is promoted, nothing is unlisted. */
+class ListedValuesTest {
+
+    static List<RuleSet> all() {
+        return RuleSets.all();
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/cases/values.csv")
+    void valuesAreThoseOfTheSources(String ruleSet, String key, double value, String unit, String provenance) {
+        CitedValue found = RuleSets.find(ruleSet).orElseThrow().value(key);
+        assertEquals(value, found.value(), 1e-9);
+        assertEquals(unit, found.unit());
+        assertEquals(provenance, found.citation().provenance().key());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"icao:5th", "icao:later", "easa", "faa", "casa"})
+    void noValueIsUnlisted(String ruleSet) throws IOException {
+        Set<String> listed;
+        try (var reader = new BufferedReader(new InputStreamReader(getClass().getResourceAsStream("/cases/values.csv"), StandardCharsets.UTF_8))) {
+            listed = reader.lines().filter(line -> line.startsWith(ruleSet + ",")).map(line -> line.split(",")[1])
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
+        Set<String> held = RuleSets.find(ruleSet).orElseThrow().values().stream().map(CitedValue::key)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(listed, held);
+    }
+
+    /** A text that was not read can not have published a value. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void unreadSourcesPublishNothing(RuleSet rules) {
+        for (CitedValue value : rules.values()) {
+            String source = value.citation().source().title();
+            Provenance provenance = value.citation().provenance();
+            if (source.contains("not read") || source.contains("from memory")) {
+                assertEquals(Provenance.FROM_MEMORY, provenance, rules.key() + " " + value.key());
+            }
+            if (source.contains("restate") && !source.contains("AIP") || source.contains("citing") || source.contains("data sheets")
+                    || source.contains("textbook") || source.contains("as restated")) {
+                assertTrue(provenance.compareTo(Provenance.SECONDARY) >= 0, rules.key() + " " + value.key());
+            }
+            assertFalse(value.citation().clause().isEmpty(), value.key() + " names its clause");
+        }
+    }
+
+    /** The base that was read is the national transposition; it is not called Annex 14. */
+    @ParameterizedTest
+    @MethodSource("all")
+    void noPublishedValueIsCitedAsTheAnnexItself(RuleSet rules) {
+        for (CitedValue value : rules.values()) {
+            boolean published = value.citation().provenance() == Provenance.PUBLISHED;
+            assertFalse(published && value.citation().source().title().startsWith("Annex 14"), value.key());
+        }
+        assertFalse(rules.descriptor().title().startsWith("Annex 14"));
+    }
+
+    @Test
+    void ruleSetsAreFoundByKeyAndEdition() {
+        assertEquals(List.of("icao:5th", "icao:later", "easa:2022", "faa:2010", "casa:guide"),
+                RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList());
+        assertEquals("5th", RuleSets.find("icao").orElseThrow().edition(), "the first of a key is its default edition");
+        assertEquals("later", RuleSets.find("icao:later").orElseThrow().edition());
+        assertTrue(RuleSets.find("icao:9th").isEmpty());
+        assertTrue(RuleSets.find("nobody").isEmpty());
+        assertTrue(RuleSets.find("").isEmpty());
+    }
+
+    /** Each rule set lists the families that its texts cover. */
+    @Test
+    void familiesAreCoveredAsTheTextsDo() {
+        Set<String> icao = Set.of("four-unit-row", "two-unit-row", "t-form", "t-form-abbreviated", "heliport-sector");
+        assertEquals(icao, Set.copyOf(RuleSets.find("icao").orElseThrow().descriptor().families()));
+        assertEquals(icao, Set.copyOf(RuleSets.find("icao:later").orElseThrow().descriptor().families()));
+        assertEquals(Set.of("four-unit-row", "two-unit-row"), Set.copyOf(RuleSets.find("easa").orElseThrow().descriptor().families()));
+        RuleSet faa = RuleSets.find("faa").orElseThrow();
+        assertFalse(faa.covers("t-form"));
+        assertFalse(faa.covers("heliport-sector"));
+        assertTrue(faa.covers("heliport-pair"));
+        assertTrue(RuleSets.find("casa").orElseThrow().covers("t-form-abbreviated"));
+    }
+}

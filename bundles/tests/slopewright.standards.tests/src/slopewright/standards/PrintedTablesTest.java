@@ -1,0 +1,149 @@
+package slopewright.standards;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The tables cell by cell against a second copy of the printed ones; each case file names its source. */
+class PrintedTablesTest {
+
+    private static final RuleSet OLDER = RuleSets.find("icao:5th").orElseThrow();
+    private static final RuleSet LATER = RuleSets.find("icao:later").orElseThrow();
+    private static final RuleSet EASA = RuleSets.find("easa").orElseThrow();
+    private static final RuleSet FAA = RuleSets.find("faa").orElseThrow();
+    private static final RuleSet CASA = RuleSets.find("casa").orElseThrow();
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/cases/wheel-clearance.csv")
+    void wheelClearances(double fromM, double belowM, double desiredM, double minimumM, Double lightAeroplaneM) {
+        for (RuleSet rules : List.of(OLDER, LATER, EASA, CASA)) {
+            WheelClearanceTable table = rules.wheelClearance().orElseThrow();
+            for (double height : new double[] {fromM, (fromM + belowM) / 2, Math.nextDown(belowM)}) {
+                WheelClearanceTable.Group group = table.group(height).orElseThrow();
+                assertEquals(new WheelClearanceTable.Group(fromM, belowM, desiredM, minimumM, Optional.ofNullable(lightAeroplaneM)), group);
+            }
+        }
+    }
+
+    @Test
+    void wheelClearancesEndAtFourteenMetres() {
+        WheelClearanceTable table = OLDER.wheelClearance().orElseThrow();
+        assertEquals(4, table.groups().size());
+        assertTrue(table.group(14).isEmpty());
+        assertTrue(table.group(-0.1).isEmpty());
+        assertTrue(table.group(Double.NaN).isEmpty());
+    }
+
+    @Test
+    void wheelClearancesAreKnownAsWellAsTheirText() {
+        assertEquals(Provenance.PUBLISHED, OLDER.wheelClearance().orElseThrow().citation().provenance());
+        assertEquals(Provenance.FROM_MEMORY, EASA.wheelClearance().orElseThrow().citation().provenance(), "Table M-1 was not read");
+        assertEquals(Provenance.FROM_MEMORY, CASA.wheelClearance().orElseThrow().citation().provenance(), "stands in for an unread text");
+        assertTrue(FAA.wheelClearance().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/cases/surface-5th.csv")
+    void surfacesOfTheOlderEdition(boolean instrument, int code, double innerEdgeM, double innerEdgeTFormM, double startM,
+            double divergencePercent, double lengthM, double lengthTFormM, Double tFormDeg, Double belowAFourDeg, Double belowATwoDeg) {
+        SurfaceTable.Row row = OLDER.surface().orElseThrow().row(instrument, code).orElseThrow();
+        for (String family : List.of("four-unit-row", "two-unit-row")) {
+            assertEquals(innerEdgeM, row.innerEdgeM(family));
+            assertEquals(lengthM, row.lengthM(family));
+        }
+        for (String family : List.of("t-form", "t-form-abbreviated")) {
+            assertEquals(innerEdgeTFormM, row.innerEdgeM(family), "note a");
+            assertEquals(lengthTFormM, row.lengthM(family), "note b");
+            assertSlope(SurfaceTable.SlopeBasis.FIXED, tFormDeg, row.slope(family));
+        }
+        assertEquals(startM, row.startM());
+        assertEquals(divergencePercent, row.divergencePercent());
+        assertSlope(SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING, belowAFourDeg, row.slope("four-unit-row"));
+        assertSlope(SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING, belowATwoDeg, row.slope("two-unit-row"));
+        assertEquals(List.of(Provenance.PUBLISHED, Provenance.PUBLISHED, Provenance.PUBLISHED),
+                List.of(row.dimensionProvenance(), row.lengthProvenance(), row.slopeProvenance()));
+    }
+
+    @Test
+    void theOlderSurfaceStartsFromTheThreshold() {
+        assertFalse(OLDER.surface().orElseThrow().fromIndicator());
+        assertEquals(8, OLDER.surface().orElseThrow().rows().size());
+        assertTrue(OLDER.surface().orElseThrow().row(false, 5).isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/cases/surface-easa.csv")
+    void surfacesThatStartFromTheIndicator(boolean instrument, int code, double innerEdgeM, double startM, double divergencePercent,
+            double lengthM, Double belowAFourDeg, Double belowATwoDeg, String lengthProvenance) {
+        for (RuleSet rules : List.of(EASA, LATER)) {
+            assertTrue(rules.surface().orElseThrow().fromIndicator());
+            SurfaceTable.Row row = rules.surface().orElseThrow().row(instrument, code).orElseThrow();
+            assertEquals(innerEdgeM, row.innerEdgeM("four-unit-row"));
+            assertEquals(startM, row.startM());
+            assertEquals(divergencePercent, row.divergencePercent());
+            assertEquals(lengthM, row.lengthM("two-unit-row"));
+            assertSlope(SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING, belowAFourDeg, row.slope("four-unit-row"));
+            assertSlope(SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING, belowATwoDeg, row.slope("two-unit-row"));
+            assertEquals(Provenance.FROM_MEMORY, row.slopeProvenance());
+        }
+        SurfaceTable.Row row = EASA.surface().orElseThrow().row(instrument, code).orElseThrow();
+        assertEquals(Provenance.PUBLISHED, row.dimensionProvenance());
+        assertEquals(Provenance.of(lengthProvenance), row.lengthProvenance());
+        assertTrue(row.slope("t-form").isEmpty(), "EASA carries no T form");
+        SurfaceTable.Row later = LATER.surface().orElseThrow().row(instrument, code).orElseThrow();
+        assertEquals(Provenance.FROM_MEMORY, later.dimensionProvenance(), "that Annex 14 carries the change is from memory");
+        assertEquals(Provenance.FROM_MEMORY, later.lengthProvenance());
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/cases/surface-heliport.csv")
+    void surfacesAtHeliports(boolean nonPrecision, double startM, double divergencePercent, double lengthM, double belowAFourDeg,
+            double belowAHeliportDeg, double belowATwoDeg) {
+        for (RuleSet rules : List.of(OLDER, LATER)) {
+            HeliportSurfaceTable table = rules.heliportSurface().orElseThrow();
+            assertEquals(Provenance.PUBLISHED, table.citation().provenance());
+            assertEquals(new HeliportSurfaceTable.Row(nonPrecision, startM, divergencePercent, lengthM, java.util.Map.of("four-unit-row",
+                    belowAFourDeg, "heliport-sector", belowAHeliportDeg, "two-unit-row", belowATwoDeg)), table.row(nonPrecision).orElseThrow());
+        }
+        assertTrue(EASA.heliportSurface().isEmpty(), "heliports are in a text that was not read");
+        assertTrue(FAA.heliportSurface().isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/cases/aiming-point.csv")
+    void aimingPointMarkings(double landingDistanceM, double distanceM) {
+        AimingPointTable table = OLDER.aimingPoint().orElseThrow();
+        assertEquals(distanceM, table.distanceM(landingDistanceM));
+        assertEquals(Provenance.PUBLISHED, table.citation().provenance());
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-1, Double.NaN})
+    void noMarkingWithoutALandingDistance(double landingDistanceM) {
+        org.junit.jupiter.api.Assertions.assertThrows(IllegalArgumentException.class,
+                () -> OLDER.aimingPoint().orElseThrow().distanceM(landingDistanceM));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/cases/crossing-heights.csv")
+    void crossingHeights(int number, double cockpitToWheelFt, double crossingHeightFt, double aboveFt, double belowFt) {
+        CrossingHeightTable table = FAA.crossingHeight().orElseThrow();
+        assertEquals(new CrossingHeightTable.Group(number, cockpitToWheelFt, crossingHeightFt, aboveFt, belowFt),
+                table.group(number).orElseThrow());
+        assertEquals(Provenance.FROM_MEMORY, table.citation().provenance());
+        assertEquals(4, table.groups().size());
+        assertTrue(table.group(5).isEmpty());
+    }
+
+    private static void assertSlope(SurfaceTable.SlopeBasis basis, Double deg, Optional<SurfaceTable.Slope> found) {
+        assertEquals(Optional.ofNullable(deg).map(angle -> new SurfaceTable.Slope(basis, angle)), found);
+    }
+}

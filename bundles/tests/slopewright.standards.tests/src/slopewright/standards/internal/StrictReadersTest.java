@@ -1,0 +1,131 @@
+package slopewright.standards.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import slopewright.standards.StandardsException;
+
+/** Spoilt copies of the data: each fault is refused with file, line and reason. */
+class StrictReadersTest {
+
+    private final Map<String, String> spoilt = new HashMap<>();
+
+    private InputStream open(String path) {
+        String text = spoilt.containsKey(path) ? spoilt.get(path) : bundled(path);
+        return text == null ? null : new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String bundled(String path) {
+        try (InputStream in = RuleSetLoader.class.getResourceAsStream("/data/" + path)) {
+            return in == null ? null : new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void spoil(String file, String what, String with) {
+        String text = bundled(file);
+        assertTrue(text.contains(what), file + " holds " + what);
+        spoilt.put(file, text.replace(what, with));
+    }
+
+    private String refusal() {
+        return assertThrows(StandardsException.class, () -> new RuleSetLoader(this::open).loadAll()).getMessage();
+    }
+
+    @Test
+    void theDataAsTheyAreLoad() {
+        assertEquals(5, new RuleSetLoader(this::open).loadAll().size());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "icao/5th/tab-5-2.csv; minimum_clearance_m; minimal_clearance_m; icao/5th/tab-5-2.csv:5: expected the columns",
+        "icao/5th/tab-5-2.csv; 3,5,9,4,-; 3.5,5,9,4,-; icao/5th/tab-5-2.csv:7: the band starts at 3.5 where the one before it ends at 3.0",
+        "icao/5th/tab-5-2.csv; 0,3,6,3,1.5; 1,3,6,3,1.5; icao/5th/tab-5-2.csv:6: the band starts at 1.0",
+        "icao/5th/tab-5-2.csv; 5,8,9,5,-; 5,5,9,5,-; icao/5th/tab-5-2.csv:8: the band ends at 5.0",
+        "icao/5th/tab-5-2.csv; 8,14,9,6,-; 8,14,nine,6,-; icao/5th/tab-5-2.csv:9: desired_clearance_m: 'nine' is not a number",
+        "icao/5th/tab-5-2.csv; 8,14,9,6,-; '8,14,9,,-'; icao/5th/tab-5-2.csv:9: minimum_clearance_m: '' is not a number",
+        "icao/5th/tab-5-2.csv; 8,14,9,6,-; 8,14,9,6; icao/5th/tab-5-2.csv:9: holds 4 fields where 5",
+        "icao/5th/tab-5-2.csv; # source: rd862-i; # source: nobody; icao/5th/tab-5-2.csv:2: the source nobody",
+        "icao/5th/tab-5-2.csv; # provenance: published; # provenance: rumour; icao/5th/tab-5-2.csv:4: 'rumour' is no provenance",
+        "icao/5th/tab-5-2.csv; # clause: Table 5-2; # paragraph: Table 5-2; icao/5th/tab-5-2.csv:1: the head line '# clause: ...' is missing",
+        "icao/5th/tab-5-2.csv; # title: Wheel; # Wheel; icao/5th/tab-5-2.csv:1: a head line reads",
+        "icao/5th/tab-5-1.csv; 1200,2400,300; 1300,2400,300; icao/5th/tab-5-1.csv:8: the band starts at 1300.0",
+        "icao/5th/tab-5-3.csv; # start: threshold; # start: treshold; icao/5th/tab-5-3.csv:5: the surface starts from",
+        "icao/5th/tab-5-3.csv; # start: threshold; # begin: threshold; icao/5th/tab-5-3.csv:1: the head line '# start: ...' is missing",
+        "icao/5th/tab-5-3.csv; visual,2,80; visual,1,80; icao/5th/tab-5-3.csv:8: the column for this approach and code number",
+        "icao/5th/tab-5-3.csv; visual,2,80; visual,2.5,80; icao/5th/tab-5-3.csv:8: the column for this approach and code number",
+        "icao/5th/tab-5-3.csv; visual,2,80; night,2,80; icao/5th/tab-5-3.csv:8: approach is visual or instrument",
+        "easa/2022/tab-m-2.csv; 60,30,10,7500,-,0.57,0.9,-,-,published,published; 60,30,10,7500,-,0.57,0.9,-,-,printed,published; "
+            + "easa/2022/tab-m-2.csv:7: dimension_provenance: 'printed' is no provenance",
+        "icao/5th/tab-ii-5-1.csv; visual,3; day,3; icao/5th/tab-ii-5-1.csv:6: approach is visual or non-precision",
+        "faa/2010/tab-3-3.csv; 2,15,45; 3,15,45; faa/2010/tab-3-3.csv:7: group 2 is expected here",
+        "icao/later/values.csv; 2,choice; 2,volts; icao/later/values.csv:2: 'volts' is no unit",
+        "icao/later/values.csv; cs-adr-dsn-655; hearsay; icao/later/values.csv:2: the source hearsay is not listed",
+        "icao/later/values.csv; from-memory,2; guess,2; icao/later/values.csv:2: 'guess' is no provenance",
+        "icao/later/values.csv; obstacle.upwind-remedy,2; obstacle.upwind-remedy,NaN; icao/later/values.csv:2: value: 'NaN' is not a number",
+        "icao/later/values.csv; 'from-memory,2: move'; 'from-memory,\"2: move'; icao/later/values.csv:2: a double quote is not closed",
+        "sources.csv; rd1070; rd862-i; sources.csv:4: the source rd862-i is listed twice",
+        "icao/5th/rule-set.properties; surface=table; surface=tabel; icao/5th/rule-set.properties: surface is table or angular",
+        "icao/5th/rule-set.properties; numbering=outer-first; numbering=; icao/5th/rule-set.properties: gives no numbering",
+        "casa/guide/rule-set.properties; inherits.as=from-memory; inherits.as=hearsay; casa/guide/rule-set.properties: inherits.as: 'hearsay'",
+        "rule-sets.txt; icao/5th; icao/6th; icao/6th/rule-set.properties: is missing"})
+    void faultsAreRefusedWithFileAndLine(String file, String what, String with, String message) {
+        spoil(file, what, with);
+        String refusal = refusal();
+        assertTrue(refusal.startsWith(message), refusal);
+    }
+
+    @Test
+    void aValueListedTwiceIsRefused() {
+        String text = bundled("icao/later/values.csv");
+        String row = text.strip().lines().skip(1).findFirst().orElseThrow();
+        spoilt.put("icao/later/values.csv", text + row + "\n");
+        assertEquals("icao/later/values.csv:3: the value obstacle.upwind-remedy is listed twice", refusal());
+    }
+
+    @Test
+    void aFileWithoutRowsIsRefused() {
+        spoilt.put("icao/5th/tab-5-1.csv", "# title: x\nlanding_distance_from_m,landing_distance_below_m,distance_m\n");
+        assertEquals("icao/5th/tab-5-1.csv:2: holds no rows", refusal());
+    }
+
+    @Test
+    void anEmptyFileIsRefused() {
+        spoilt.put("icao/5th/values.csv", "");
+        assertTrue(refusal().startsWith("icao/5th/values.csv"));
+    }
+
+    @Test
+    void aMissingFileIsRefused() {
+        spoilt.put("easa/2022/values.csv", null);
+        assertEquals("easa/2022/values.csv: is missing", refusal());
+    }
+
+    @Test
+    void aRuleSetMustStandAfterTheOneItInherits() {
+        spoilt.put("rule-sets.txt", "icao/later\nicao/5th\n");
+        assertTrue(refusal().startsWith("icao/later/rule-set.properties: inherits from icao/5th, which is not listed before it"));
+    }
+
+    @Test
+    void quotedFieldsMayHoldCommasAndQuotes() {
+        spoil("icao/later/values.csv", "from-memory,2: move", "from-memory,\"2: move, \"\"or\"\"\" move");
+        String note = new RuleSetLoader(this::open).loadAll().get(1).value("obstacle.upwind-remedy").citation().note();
+        assertTrue(note.startsWith("2: move, \"or\" move"), note);
+    }
+}
