@@ -22,8 +22,9 @@ final class TableReaders {
 
     private static final List<String> WHEEL_CLEARANCE = List.of("eye_to_wheel_from_m", "eye_to_wheel_below_m", "desired_clearance_m",
             "minimum_clearance_m", "light_aeroplane_clearance_m");
-    private static final List<String> SURFACE = List.of("approach", "code", "inner_edge_m", "start_m", "divergence_percent", "total_length_m",
-            "t_form_slope_deg", "four_unit_row_below_a_deg", "two_unit_row_below_a_deg", "t_form_inner_edge_m", "t_form_total_length_m",
+    private static final List<String> SURFACE = List.of("approach", "code", "inner_edge_m", "start_m", "divergence_percent",
+            "total_length_m", "t_form_slope_deg", "four_unit_row_below_a_deg", "two_unit_row_below_a_deg", "t_form_inner_edge_m",
+            "t_form_total_length_m",
             "dimension_provenance", "length_provenance", "slope_provenance");
     private static final List<String> HELIPORT = List.of("approach", "distance_from_fato_m", "divergence_percent", "total_length_m",
             "four_unit_row_below_a_deg", "two_unit_row_below_a_deg", "heliport_sector_below_a_deg");
@@ -49,7 +50,8 @@ final class TableReaders {
 
     RuleSet.Tables readAll() {
         return new RuleSet.Tables(
-                first(WHEEL_CLEARANCE, this::wheelClearance, "tab-5-2.csv", "tab-m-1.csv").or(() -> base.flatMap(RuleSet.Tables::wheelClearance)
+                first(WHEEL_CLEARANCE, this::wheelClearance, "tab-5-2.csv", "tab-m-1.csv").or(() -> base
+                        .flatMap(RuleSet.Tables::wheelClearance)
                         .map(table -> new WheelClearanceTable(table.groups(), table.citation().atMost(atMost)))),
                 first(SURFACE, this::surface, "tab-5-3.csv", "tab-m-2.csv").or(() -> base.flatMap(RuleSet.Tables::surface)
                         .map(table -> new SurfaceTable(table.rows(), table.fromIndicator(), table.citation().atMost(atMost)))),
@@ -86,7 +88,8 @@ final class TableReaders {
             reached = checkBand(row, reached, from, below);
             Optional<Double> light = row.isBlank("light_aeroplane_clearance_m") ? Optional.empty()
                     : Optional.of(row.number("light_aeroplane_clearance_m"));
-            groups.add(new WheelClearanceTable.Group(from, below, row.number("desired_clearance_m"), row.number("minimum_clearance_m"), light));
+            groups.add(new WheelClearanceTable.Group(from, below, row.number("desired_clearance_m"), row.number("minimum_clearance_m"),
+                    light));
         }
         return new WheelClearanceTable(groups, citation(csv, "table.wheel-clearance"));
     }
@@ -116,11 +119,13 @@ final class TableReaders {
             putSlope(slopes, "two-unit-row", row, "two_unit_row_below_a_deg", SurfaceTable.SlopeBasis.BELOW_LOWEST_SETTING);
             boolean instrument = choice(row, "approach", "visual", "instrument");
             int code = (int) row.number("code");
-            if (code != row.number("code") || code < 1 || code > 4 || rows.stream().anyMatch(other -> other.instrument() == instrument && other.code() == code)) {
+            boolean twice = rows.stream().anyMatch(other -> other.instrument() == instrument && other.code() == code);
+            if (code != row.number("code") || code < 1 || code > 4 || twice) {
                 throw row.fault("the column for this approach and code number is there twice, or the code number is none");
             }
-            rows.add(new SurfaceTable.Row(instrument, code, row.number("inner_edge_m"), row.number("start_m"), row.number("divergence_percent"),
-                    row.number("total_length_m"), slopes, innerEdges, lengths, row.provenance("dimension_provenance"),
+            rows.add(new SurfaceTable.Row(instrument, code, row.number("inner_edge_m"), row.number("start_m"),
+                    row.number("divergence_percent"), row.number("total_length_m"), slopes, innerEdges, lengths,
+                    row.provenance("dimension_provenance"),
                     row.provenance("length_provenance"), row.provenance("slope_provenance")));
         }
         String start = csv.head("start");
