@@ -134,7 +134,8 @@ class ProtectionSurfaceTest {
 
     /** The side runs 30 m + 10 % out: a radius of 5 m reaches it from 5 m away, square to the side. */
     @ParameterizedTest
-    @CsvSource({"-160, 45.02, true", "-160, 45.03, false", "-55.01, 0, true", "-54.99, 0, false", "-1064.99, 0, true", "-1065.01, 0, false"})
+    @CsvSource({"-160, 45.02, true", "-160, 45.03, false", "-55.01, 0, true", "-54.99, 0, false", "-1064.99, 0, true",
+        "-1065.01, 0, false"})
     void aPointMayLieInsideByItsAccuracy(double alongM, double rightM, boolean inside) {
         assertTrue(SURFACE.compare(new FramePoint(alongM, rightM, 500), 0, 0).isEmpty());
         assertEquals(inside, SURFACE.compare(new FramePoint(alongM, rightM, 500), 5, 0).isPresent());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -39,7 +40,8 @@ class ListedValuesTest {
     @ValueSource(strings = {"icao:5th", "icao:later", "easa", "faa", "casa"})
     void noValueIsUnlisted(String ruleSet) throws IOException {
         Set<String> listed;
-        try (var reader = new BufferedReader(new InputStreamReader(getClass().getResourceAsStream("/cases/values.csv"), StandardCharsets.UTF_8))) {
+        InputStream cases = getClass().getResourceAsStream("/cases/values.csv");
+        try (var reader = new BufferedReader(new InputStreamReader(cases, StandardCharsets.UTF_8))) {
             listed = reader.lines().filter(line -> line.startsWith(ruleSet + ",")).map(line -> line.split(",")[1])
                     .collect(Collectors.toCollection(TreeSet::new));
         }

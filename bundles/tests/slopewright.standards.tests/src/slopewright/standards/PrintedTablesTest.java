@@ -2,9 +2,11 @@ package slopewright.standards;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
@@ -110,8 +112,10 @@ class PrintedTablesTest {
         for (RuleSet rules : List.of(OLDER, LATER)) {
             HeliportSurfaceTable table = rules.heliportSurface().orElseThrow();
             assertEquals(Provenance.PUBLISHED, table.citation().provenance());
-            assertEquals(new HeliportSurfaceTable.Row(nonPrecision, startM, divergencePercent, lengthM, java.util.Map.of("four-unit-row",
-                    belowAFourDeg, "heliport-sector", belowAHeliportDeg, "two-unit-row", belowATwoDeg)), table.row(nonPrecision).orElseThrow());
+            Map<String, Double> belowDeg = Map.of("four-unit-row", belowAFourDeg, "heliport-sector", belowAHeliportDeg, "two-unit-row",
+                    belowATwoDeg);
+            assertEquals(new HeliportSurfaceTable.Row(nonPrecision, startM, divergencePercent, lengthM, belowDeg),
+                    table.row(nonPrecision).orElseThrow());
         }
         assertTrue(EASA.heliportSurface().isEmpty(), "heliports are in a text that was not read");
         assertTrue(FAA.heliportSurface().isEmpty());
@@ -128,7 +132,7 @@ class PrintedTablesTest {
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN})
     void noMarkingWithoutALandingDistance(double landingDistanceM) {
-        org.junit.jupiter.api.Assertions.assertThrows(IllegalArgumentException.class,
+        assertThrows(IllegalArgumentException.class,
                 () -> OLDER.aimingPoint().orElseThrow().distanceM(landingDistanceM));
     }
 

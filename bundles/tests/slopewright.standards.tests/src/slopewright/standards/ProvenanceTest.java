@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,9 +28,9 @@ class ProvenanceTest {
 
     private static RuleSet ruleSet() {
         var none = new RuleSet.Tables(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.of(new CrossingHeightTable(java.util.List.of(), new Citation("table.crossing-height", TEXT, "T", Provenance.FROM_MEMORY,
-                        "", ""))));
-        var descriptor = new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", java.util.List.of("x"), "table", "threshold",
+                Optional.of(new CrossingHeightTable(List.of(),
+                        new Citation("table.crossing-height", TEXT, "T", Provenance.FROM_MEMORY, "", ""))));
+        var descriptor = new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("x"), "table", "threshold",
                 "outer-first");
         return new RuleSet(descriptor, Map.of("a.key-m", new CitedValue(9, "m", citation(Provenance.FROM_MEMORY)), "b.key-m",
                 new CitedValue(4, "m", citation(Provenance.PUBLISHED))), none);
@@ -80,7 +81,8 @@ class ProvenanceTest {
         assertTrue(changed.citation().note().contains("instead of 9.0 m (a text, 1.2.3)"), changed.citation().note());
         assertEquals(9, rules.value("a.key-m").value(), "the old rule set stays");
         assertThrows(IllegalArgumentException.class, () -> rules.withOverride("a.key-m", Double.NaN, "typing error"));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> rules.withOverride("no.key-m", 1, "")).getMessage().contains("no.key-m"));
+        IllegalArgumentException unknown = assertThrows(IllegalArgumentException.class, () -> rules.withOverride("no.key-m", 1, ""));
+        assertTrue(unknown.getMessage().contains("no.key-m"));
     }
 
     @Test
