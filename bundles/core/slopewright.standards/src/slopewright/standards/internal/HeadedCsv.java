@@ -1,10 +1,5 @@
 package slopewright.standards.internal;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,20 +64,16 @@ final class HeadedCsv {
         this.file = file;
     }
 
-    static HeadedCsv read(String file, InputStream in, List<String> columns) {
+    static HeadedCsv read(String file, String text, List<String> columns) {
         HeadedCsv csv = new HeadedCsv(file);
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-            csv.readLines(reader, columns);
-        } catch (IOException e) {
-            throw new StandardsException(file, 0, "can not be read: " + e.getMessage());
-        }
+        csv.readLines(text.lines().toList(), columns);
         return csv;
     }
 
-    private void readLines(BufferedReader reader, List<String> columns) throws IOException {
+    private void readLines(List<String> lines, List<String> columns) {
         boolean named = false;
         int number = 0;
-        for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        for (String line : lines) {
             number++;
             if (line.startsWith("#")) {
                 readHead(line, number);

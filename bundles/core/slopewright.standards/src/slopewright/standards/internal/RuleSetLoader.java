@@ -1,10 +1,9 @@
 package slopewright.standards.internal;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,25 +56,26 @@ public final class RuleSetLoader {
      * @throws StandardsException where a file is missing or wrong; the message names file, line and reason
      */
     public List<RuleSet> loadAll() {
-        try (BufferedReader list = new BufferedReader(new InputStreamReader(open("rule-sets.txt"), StandardCharsets.UTF_8))) {
-            list.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).forEach(folder -> read.put(folder, load(folder)));
-        } catch (IOException e) {
-            throw new StandardsException("rule-sets.txt", 0, "can not be read: " + e.getMessage());
-        }
+        text("rule-sets.txt").lines().filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .forEach(folder -> read.put(folder, load(folder)));
         return List.copyOf(read.values());
     }
 
-    private InputStream open(String path) {
-        InputStream in = data.open(path);
-        if (in == null) {
-            throw new StandardsException(path, 0, "is missing");
+    private Optional<String> find(String path) {
+        try (InputStream in = data.open(path)) {
+            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new StandardsException(path, 0, "can not be read: " + e.getMessage());
         }
-        return in;
+    }
+
+    private String text(String path) {
+        return find(path).orElseThrow(() -> new StandardsException(path, 0, "is missing"));
     }
 
     private Map<String, Source> readSources() {
         Map<String, Source> found = new LinkedHashMap<>();
-        for (HeadedCsv.Row row : HeadedCsv.read("sources.csv", open("sources.csv"), SOURCE_COLUMNS).rows()) {
+        for (HeadedCsv.Row row : HeadedCsv.read("sources.csv", text("sources.csv"), SOURCE_COLUMNS).rows()) {
             Source source = new Source(row.text("key"), row.text("title"), row.text("edition"));
             if (found.put(source.key(), source) != null) {
                 throw row.fault("the source " + source.key() + " is listed twice");
@@ -87,7 +87,7 @@ public final class RuleSetLoader {
     private RuleSet load(String folder) {
         String file = folder + "/rule-set.properties";
         Properties properties = new Properties();
-        try (Reader reader = new InputStreamReader(open(file), StandardCharsets.UTF_8)) {
+        try (Reader reader = new StringReader(text(file))) {
             properties.load(reader);
         } catch (IOException e) {
             throw new StandardsException(file, 0, "can not be read: " + e.getMessage());
@@ -103,7 +103,7 @@ public final class RuleSetLoader {
         base.ifPresent(rules -> rules.values().forEach(value -> values.put(value.key(),
                 new CitedValue(value.value(), value.unit(), value.citation().atMost(atMost)))));
         values.putAll(readValues(folder + "/values.csv"));
-        TableReaders tables = new TableReaders(folder, data::open, this::citation, base.map(RuleSet::tables), atMost);
+        TableReaders tables = new TableReaders(folder, this::find, this::citation, base.map(RuleSet::tables), atMost);
         return new RuleSet(descriptor, values, tables.readAll());
     }
 
@@ -141,7 +141,7 @@ public final class RuleSetLoader {
 
     private Map<String, CitedValue> readValues(String file) {
         Map<String, CitedValue> values = new TreeMap<>();
-        for (HeadedCsv.Row row : HeadedCsv.read(file, open(file), VALUE_COLUMNS).rows()) {
+        for (HeadedCsv.Row row : HeadedCsv.read(file, text(file), VALUE_COLUMNS).rows()) {
             String key = row.text("key");
             if (!UNITS.contains(row.text("unit"))) {
                 throw row.fault("'" + row.text("unit") + "' is no unit of a rule set");

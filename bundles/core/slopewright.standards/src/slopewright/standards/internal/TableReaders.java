@@ -1,6 +1,5 @@
 package slopewright.standards.internal;
 
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,13 +33,13 @@ final class TableReaders {
     private static final List<String> T_FORMS = List.of("t-form", "t-form-abbreviated");
 
     private final String folder;
-    private final Function<String, InputStream> data;
+    private final Function<String, Optional<String>> data;
     private final RuleSetLoader.CitationMaker citations;
     private final Optional<RuleSet.Tables> base;
     private final Provenance atMost;
 
-    TableReaders(String folder, Function<String, InputStream> data, RuleSetLoader.CitationMaker citations, Optional<RuleSet.Tables> base,
-            Provenance atMost) {
+    TableReaders(String folder, Function<String, Optional<String>> data, RuleSetLoader.CitationMaker citations,
+            Optional<RuleSet.Tables> base, Provenance atMost) {
         this.folder = folder;
         this.data = data;
         this.citations = citations;
@@ -66,9 +65,9 @@ final class TableReaders {
     private <T> Optional<T> first(List<String> columns, Function<HeadedCsv, T> reader, String... names) {
         for (String name : names) {
             String file = folder + "/" + name;
-            InputStream in = data.apply(file);
-            if (in != null) {
-                return Optional.of(reader.apply(HeadedCsv.read(file, in, columns)));
+            Optional<String> text = data.apply(file);
+            if (text.isPresent()) {
+                return text.map(found -> reader.apply(HeadedCsv.read(file, found, columns)));
             }
         }
         return Optional.empty();
