@@ -23,7 +23,21 @@ public final class Checks {
      * @throws IllegalArgumentException where the rule set or an override is unknown
      */
     public static CheckResult run(Project project, Optional<String> ruleSet) {
-        return run(project, ProjectRules.of(project, ruleSet), rule -> true);
+        return run(project, ruleSet, rule -> true);
+    }
+
+    /**
+     * Runs some rules. Where no rule set is named, an aid that names one of its own is checked under that one.
+     *
+     * @param project the project, not changed
+     * @param ruleSet name of the rule set; empty for those that project and aids name
+     * @param wanted  which rules
+     * @return the result
+     * @throws IllegalArgumentException where the rule set or an override is unknown
+     */
+    public static CheckResult run(Project project, Optional<String> ruleSet, Predicate<Rule> wanted) {
+        RuleSet rules = ProjectRules.of(project, ruleSet);
+        return run(new CheckContext(project, rules, aid -> ProjectRules.of(project, aid, ruleSet)), wanted);
     }
 
     /**
@@ -35,7 +49,10 @@ public final class Checks {
      * @return the result
      */
     public static CheckResult run(Project project, RuleSet rules, Predicate<Rule> wanted) {
-        CheckContext context = new CheckContext(project, rules);
+        return run(new CheckContext(project, rules), wanted);
+    }
+
+    private static CheckResult run(CheckContext context, Predicate<Rule> wanted) {
         List<Outcome> outcomes = new ArrayList<>();
         for (Rule rule : RuleCatalogue.all()) {
             if (wanted.test(rule)) {
@@ -44,6 +61,6 @@ public final class Checks {
                 outcomes.addAll(findings.outcomes());
             }
         }
-        return new CheckResult(rules, outcomes);
+        return new CheckResult(context.rules(), outcomes);
     }
 }

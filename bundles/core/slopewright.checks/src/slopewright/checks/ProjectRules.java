@@ -2,6 +2,7 @@ package slopewright.checks;
 
 import java.util.Optional;
 
+import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
@@ -45,6 +46,19 @@ public final class ProjectRules {
             }
         }
         return rules;
+    }
+
+    /**
+     * Returns the rule set of one aid: the one that was named, else its own, else that of the project.
+     *
+     * @param project the project
+     * @param aid     an aid in it
+     * @param name    name of the rule set; empty for the aid's own
+     * @return the rule set
+     * @throws IllegalArgumentException as for a project
+     */
+    public static RuleSet of(Project project, ApproachAid aid, Optional<String> name) {
+        return of(project, name.or(() -> Optional.ofNullable(aid.getRuleSetKey())));
     }
 
     private static boolean isFor(RuleSet rules, String key) {

@@ -1,2 +1,2 @@
-/** Starting the command line on the platform. */
+/** The commands, one class each, and what they share. */
 package slopewright.headless.internal;

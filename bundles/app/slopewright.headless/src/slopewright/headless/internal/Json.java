@@ -1,0 +1,56 @@
+package slopewright.headless.internal;
+
+import java.io.PrintStream;
+import java.util.OptionalDouble;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** Makes JSON documents: the same bytes for the same content, numbers to the ninth decimal. */
+final class Json {
+
+    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+    private static final double STEPS = 1e9;
+
+    private Json() {
+    }
+
+    static ObjectNode object() {
+        return MAPPER.createObjectNode();
+    }
+
+    static ArrayNode array() {
+        return MAPPER.createArrayNode();
+    }
+
+    /** Puts a number; null where it is not finite. */
+    static void put(ObjectNode node, String name, double number) {
+        if (Double.isFinite(number)) {
+            node.put(name, rounded(number));
+        } else {
+            node.putNull(name);
+        }
+    }
+
+    static void put(ObjectNode node, String name, OptionalDouble number) {
+        put(node, name, number.orElse(Double.NaN));
+    }
+
+    private static double rounded(double number) {
+        double scaled = number * STEPS;
+        return Math.abs(scaled) < Long.MAX_VALUE / 4 ? Math.round(scaled) / STEPS + 0.0 : number;
+    }
+
+    static void print(JsonNode node, PrintStream out) {
+        try {
+            out.print(MAPPER.writeValueAsString(node).replace("\r\n", "\n"));
+            out.print('\n');
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package slopewright.headless.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.stream.IntStream;
+
+import slopewright.exchange.PointBlock;
+import slopewright.exchange.PointFile;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.geometry.SurfaceSweep;
+
+/** Counts points against a surface block by block, on all cores, and keeps the worst penetrations; memory does not grow with the file. */
+final class PointComparison implements PointFile.BlockSink {
+
+    private static final int RUN = 1 << 15;
+    private static final Comparator<Hit> LEAST_FIRST = Comparator.comparingDouble(Hit::excessM)
+            .thenComparing(Comparator.comparingLong(Hit::line).reversed());
+
+    private final SurfaceSweep sweep;
+    private final int most;
+    private final PriorityQueue<Hit> kept = new PriorityQueue<>(LEAST_FIRST);
+    private double[] excess = new double[0];
+    private long points;
+    private long inside;
+    private long penetrations;
+    private Hit worst;
+
+    PointComparison(ProtectionSurface surface, int most) {
+        sweep = new SurfaceSweep(surface);
+        this.most = most;
+    }
+
+    /** One point against the surface. */
+    record Hit(String id, long line, double alongM, double rightM, double heightM, double excessM) {
+    }
+
+    @Override
+    public void accept(PointBlock block, int count, long firstLine) {
+        if (excess.length < count) {
+            excess = new double[count];
+        }
+        int runs = (count + RUN - 1) / RUN;
+        IntStream.range(0, runs).parallel().forEach(run -> sweep.sweep(block.alongM(), block.rightM(), block.heightM(), run * RUN,
+                Math.min(count, (run + 1) * RUN), excess));
+        points += count;
+        for (int i = 0; i < count; i++) {
+            double above = excess[i];
+            if (above == above) {
+                inside++;
+                if (worst == null || above > worst.excessM()) {
+                    worst = hit(block, i, firstLine);
+                }
+                if (above > 0) {
+                    penetrations++;
+                    keep(block, i, firstLine);
+                }
+            }
+        }
+    }
+
+    private void keep(PointBlock block, int index, long firstLine) {
+        if (kept.size() == most) {
+            if (excess[index] <= kept.peek().excessM()) {
+                return;
+            }
+            kept.poll();
+        }
+        kept.add(hit(block, index, firstLine));
+    }
+
+    private Hit hit(PointBlock block, int index, long firstLine) {
+        return new Hit(block.id(index), firstLine + index, block.alongM()[index], block.rightM()[index], block.heightM()[index], excess[index]);
+    }
+
+    long points() {
+        return points;
+    }
+
+    long inside() {
+        return inside;
+    }
+
+    long penetrations() {
+        return penetrations;
+    }
+
+    Optional<Hit> worst() {
+        return Optional.ofNullable(worst);
+    }
+
+    List<Hit> worstFirst() {
+        List<Hit> hits = new ArrayList<>(kept);
+        hits.sort(LEAST_FIRST.reversed());
+        return hits;
+    }
+}

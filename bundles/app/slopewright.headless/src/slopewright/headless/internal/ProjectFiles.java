@@ -1,0 +1,82 @@
+package slopewright.headless.internal;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import slopewright.checks.ProjectRules;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Helipad;
+import slopewright.model.Identified;
+import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.io.ProjectFileException;
+import slopewright.model.util.Projects;
+import slopewright.standards.RuleSet;
+import slopewright.standards.RuleSets;
+
+/** Loads projects and finds what the words of a command name in them. */
+final class ProjectFiles {
+
+    private ProjectFiles() {
+    }
+
+    static Project load(Path file) {
+        try {
+            return ProjectFile.load(file);
+        } catch (ProjectFileException e) {
+            throw new InputException(e.getMessage());
+        }
+    }
+
+    static RuleSet rules(Project project, Optional<String> name) {
+        try {
+            return ProjectRules.of(project, name);
+        } catch (IllegalArgumentException e) {
+            throw name.isPresent() ? new UsageException(e.getMessage()) : new InputException(e.getMessage());
+        }
+    }
+
+    static RuleSet rules(Optional<String> name) {
+        String key = name.orElse(ProjectRules.DEFAULT);
+        return RuleSets.find(key).orElseThrow(() -> new UsageException("there is no rule set '" + key + "'; known are "
+                + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList())));
+    }
+
+    /** Finds a runway end by id or designator. */
+    static ApproachHost end(Project project, String name) {
+        return find(Projects.hosts(project), name, ApproachHost::getDesignator, "runway end");
+    }
+
+    /** Finds an approach direction by its own id or designator, or by those of a helipad with one direction. */
+    static ApproachHost helipad(Project project, String name) {
+        if (project.getAerodrome() != null) {
+            for (Helipad helipad : project.getAerodrome().getHelipads()) {
+                boolean named = name.equals(helipad.getId()) || name.equals(helipad.getName());
+                if (named && helipad.getDirections().size() == 1) {
+                    return helipad.getDirections().get(0);
+                }
+                if (named) {
+                    throw new UsageException("helipad " + name + " has " + helipad.getDirections().size() + " approach directions; name one of them");
+                }
+            }
+        }
+        return end(project, name);
+    }
+
+    static ApproachAid aid(Project project, String name) {
+        return find(Projects.aids(project), name, ApproachAid::getName, "approach aid");
+    }
+
+    private static <T extends Identified> T find(List<T> all, String name, Function<T, String> called, String what) {
+        List<T> found = all.stream().filter(one -> name.equals(one.getId()) || name.equals(called.apply(one))).toList();
+        if (found.size() != 1) {
+            String known = String.join(", ", all.stream().map(one -> one.getId() + " (" + called.apply(one) + ")").toList());
+            throw new UsageException((found.isEmpty() ? "there is no " : "there are several of the name ") + what + " '" + name + "'; known are "
+                    + (known.isEmpty() ? "none" : known));
+        }
+        return found.get(0);
+    }
+}

@@ -1,0 +1,37 @@
+package slopewright.headless.internal;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import slopewright.checks.Rule;
+import slopewright.checks.RuleCatalogue;
+
+/** Lists the rules. */
+@CommandLine.Command(name = "rules", description = "List the rules that 'check' runs.")
+final class RulesCommand extends Command {
+
+    @Option(names = "--json", description = "print one JSON document")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        if (json) {
+            ArrayNode list = Json.array();
+            for (Rule rule : RuleCatalogue.all()) {
+                ObjectNode node = list.addObject();
+                node.put("id", rule.id());
+                node.put("title", rule.title());
+                node.put("description", rule.description());
+                node.put("severity", rule.severity().key());
+            }
+            Json.print(list, streams().out());
+            return ExitCodes.OK;
+        }
+        for (Rule rule : RuleCatalogue.all()) {
+            streams().out().printf("%-10s %-8s %s%n%-19s %s%n", rule.id(), rule.severity().key(), rule.title(), "", rule.description());
+        }
+        return ExitCodes.OK;
+    }
+}

@@ -1,0 +1,2 @@
+/** What the readers and writers share. */
+package slopewright.exchange.internal;

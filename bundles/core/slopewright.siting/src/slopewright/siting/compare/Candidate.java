@@ -1,0 +1,25 @@
+package slopewright.siting.compare;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Siting;
+import slopewright.standards.RuleSet;
+
+/**
+ * One family at a site.
+ *
+ * @param family            the family
+ * @param rules             the rule set under which it was laid out
+ * @param siting            the layout, empty where it does not fit
+ * @param reason            why it does not fit, or what a reader must know; may be empty
+ * @param obstacleMarginM   height of the obstacle surface above the governing obstacle, metres; negative where it stands through;
+ *                          empty where there is no surface or no obstacle under it
+ * @param governingObstacle name of that obstacle; empty where there is none
+ * @param rangeDayM         how far it is seen by day, metres; empty where the rule set says nothing
+ * @param rangeNightM       how far it is seen by night, metres; empty where the rule set says nothing
+ */
+public record Candidate(IndicatorFamily family, RuleSet rules, Optional<Siting> siting, String reason, OptionalDouble obstacleMarginM,
+        String governingObstacle, OptionalDouble rangeDayM, OptionalDouble rangeNightM) {
+}

@@ -1,0 +1,109 @@
+package slopewright.siting.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.geometry.Penetration;
+import slopewright.model.ApproachHost;
+import slopewright.model.Obstacle;
+import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Input;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.SitingRequest;
+import slopewright.siting.SurfacePlan;
+import slopewright.siting.aid.AidRequests;
+import slopewright.siting.site.ObstacleShapes;
+import slopewright.siting.site.SiteFrame;
+import slopewright.standards.CitedValue;
+import slopewright.standards.RuleSet;
+import slopewright.standards.RuleSets;
+import slopewright.standards.WheelClearanceTable;
+
+/** Lays out every family that may stand at a site. */
+public final class FamilyComparison {
+
+    private FamilyComparison() {
+    }
+
+    /**
+     * Lays out every family at a runway end or approach direction. A family that the rule set does not cover is laid out under the
+     * first one that does, for the same eye height over the threshold, and says so.
+     *
+     * @param project the project, for its obstacles
+     * @param host    the runway end or approach direction
+     * @param rules   the rule set
+     * @return one candidate a family, in the order of the families
+     */
+    public static List<Candidate> of(Project project, ApproachHost host, RuleSet rules) {
+        List<Candidate> candidates = new ArrayList<>();
+        for (IndicatorFamily family : Families.all()) {
+            if (host instanceof RunwayEnd ? family.atRunways() : family.atHelipads()) {
+                candidates.add(candidate(project, host, rules, family));
+            }
+        }
+        return candidates;
+    }
+
+    private static Candidate candidate(Project project, ApproachHost host, RuleSet rules, IndicatorFamily family) {
+        Optional<RuleSet> covering = rules.covers(family.key()) ? Optional.of(rules)
+                : RuleSets.all().stream().filter(other -> other.covers(family.key())).findFirst();
+        if (covering.isEmpty()) {
+            return new Candidate(family, rules, Optional.empty(), "no rule set covers it", OptionalDouble.empty(), "", OptionalDouble.empty(),
+                    OptionalDouble.empty());
+        }
+        RuleSet used = covering.get();
+        String remark = used == rules ? "" : "not covered by " + rules.key() + "; laid out under " + used.key();
+        OptionalDouble day = range(used, family, "day");
+        OptionalDouble night = range(used, family, "night");
+        try {
+            SitingRequest request = sameEyeHeight(AidRequests.ofHost(host), rules, used);
+            Siting siting = Families.site(family.key(), request, used);
+            Worst worst = worst(project, host, siting.surface());
+            return new Candidate(family, used, Optional.of(siting), remark, worst.marginM(), worst.obstacle(), day, night);
+        } catch (SitingException e) {
+            return new Candidate(family, used, Optional.empty(), e.getMessage(), OptionalDouble.empty(), "", day, night);
+        }
+    }
+
+    /** Asks a rule set without wheel clearances for the clearance that the first one desires. */
+    private static SitingRequest sameEyeHeight(SitingRequest.Builder builder, RuleSet rules, RuleSet used) {
+        SitingRequest request = builder.build();
+        if (used.wheelClearance().isPresent() || request.has(Input.EYE_HEIGHT)) {
+            return request;
+        }
+        Optional<WheelClearanceTable.Group> group = rules.wheelClearance().flatMap(table -> request.number(Input.EYE_TO_WHEEL).flatMap(table::group));
+        return group.map(found -> request.toBuilder().clearance(SitingRequest.Clearance.CHOSEN)
+                .set(Input.CHOSEN_CLEARANCE, found.desiredM()).build()).orElse(request);
+    }
+
+    private static OptionalDouble range(RuleSet rules, IndicatorFamily family, String when) {
+        Optional<CitedValue> value = rules.find(family.key() + ".range-" + when + "-m");
+        return value.isPresent() ? OptionalDouble.of(value.get().value()) : OptionalDouble.empty();
+    }
+
+    /** The obstacle that stands highest against the surface. */
+    private record Worst(OptionalDouble marginM, String obstacle) {
+    }
+
+    private static Worst worst(Project project, ApproachHost host, Optional<SurfacePlan> surface) {
+        if (surface.isEmpty() || project.getAerodrome() == null) {
+            return new Worst(OptionalDouble.empty(), "");
+        }
+        SiteFrame frame = SiteFrame.of(host);
+        Worst worst = new Worst(OptionalDouble.empty(), "");
+        for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
+            Optional<Penetration> found = ObstacleShapes.compare(obstacle, frame, surface.get().geometry());
+            if (found.isPresent() && -found.get().excessM() < worst.marginM().orElse(Double.POSITIVE_INFINITY)) {
+                worst = new Worst(OptionalDouble.of(-found.get().excessM()), Projects.label(obstacle));
+            }
+        }
+        return worst;
+    }
+}
