@@ -1,0 +1,106 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.eclipse.core.runtime.IProduct;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import slopewright.rcp.internal.CautionItem;
+import slopewright.rcp.internal.SitingPerspective;
+
+/** The window as it stands after the start. */
+class WorkbenchTest {
+
+    @Test
+    void theSitingPerspectiveIsOpen() {
+        assertEquals(SitingPerspective.ID, window().getActivePage().getPerspective().getId());
+        assertTrue(window().getActivePage().isEditorAreaVisible());
+        assertNotNull(window().getActivePage().findView(IPageLayout.ID_PROP_SHEET));
+    }
+
+    @Test
+    void theTitleNamesTheProduct() {
+        assertTrue(window().getShell().getText().startsWith("Slopewright"), window().getShell().getText());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"design aid", "does not replace the current edition of the standard", "the authority's approval",
+        "ground survey", "flight inspection", "licensed engineer's judgement", "local codes come first",
+        "Never set up or switch on an indicator at an operational aerodrome without the operator's authorisation",
+        "hot, bright and electrically powered"})
+    void theAboutTextHoldsTheCaution(String caution) {
+        assertTrue(product().getProperty("aboutText").contains(caution), product().getProperty("aboutText"));
+    }
+
+    @Test
+    void theStatusLineHoldsTheCaution() {
+        List<String> labels = Widgets.all(window().getShell(), CLabel.class).map(CLabel::getText).toList();
+        assertTrue(labels.contains(CautionItem.TEXT), labels.toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {16, 32, 48, 64, 128})
+    void theWindowHasAnImageOfEachSize(int size) {
+        List<Integer> widths = Stream.of(product().getProperty("windowImages").split(","))
+                .map(path -> ImageDescriptor.createFromURL(product().getDefiningBundle().getEntry(path)))
+                .map(descriptor -> descriptor.getImageData(100))
+                .peek(data -> assertNotNull(data, "an image of the window is missing"))
+                .map((ImageData data) -> data.width)
+                .toList();
+        assertTrue(widths.contains(size), widths.toString());
+    }
+
+    @Test
+    void theMenusOfferTheCommonActions() {
+        Menu bar = window().getShell().getMenuBar();
+        List<String> menus = Stream.of(bar.getItems()).map(item -> plain(item.getText())).toList();
+        assertTrue(menus.containsAll(List.of("File", "Edit", "Window", "Help")), menus.toString());
+        assertOffers(bar, "File", List.of("New…", "Open…", "Close Editor", "Save", "Exit"));
+        assertOffers(bar, "Edit", List.of("Undo", "Redo", "Delete"));
+        assertOffers(bar, "Help", List.of("About Slopewright"));
+    }
+
+    private static void assertOffers(Menu bar, String name, List<String> expected) {
+        MenuItem item = Stream.of(bar.getItems()).filter(each -> plain(each.getText()).equals(name)).findFirst().orElseThrow();
+        item.getMenu().notifyListeners(SWT.Show, new Event());
+        List<String> offered = Stream.of(item.getMenu().getItems()).map(each -> plain(each.getText())).toList();
+        item.getMenu().notifyListeners(SWT.Hide, new Event());
+        List<String> missing = expected.stream().filter(text -> !offered.contains(text)).toList();
+        assertEquals(List.of(), missing, "offered: " + offered);
+    }
+
+    /** The text of a menu entry without mnemonic and key. */
+    private static String plain(String text) {
+        return text.replace("&", "").replaceFirst("\t.*", "");
+    }
+
+    private static IProduct product() {
+        IProduct product = Platform.getProduct();
+        assertEquals("slopewright.rcp.product", product.getId());
+        assertFalse(product.getProperty("aboutText").isBlank());
+        return product;
+    }
+
+    private static IWorkbenchWindow window() {
+        return PlatformUI.getWorkbench().getActiveWorkbenchWindow() == null
+                ? PlatformUI.getWorkbench().getWorkbenchWindows()[0]
+                : PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+    }
+}
