@@ -47,6 +47,9 @@ public final class AidRequests {
         builder.set(Input.EYE_HEIGHT, aid.getTargetEyeHeightM()).set(Input.HEIGHT_GROUP, number(aid.getHeightGroup()));
         builder.set(Input.UNITS, number(aid.getUnitCount())).set(Input.AXIS_TURN, aid.getAxisTurnDeg());
         builder.set(Input.GROUND_SPEED, aid.getGroundSpeedKt()).set(Input.DESCENT, aid.getDescentFtmin());
+        if (aid.getEquipment() != null) {
+            builder.set(Input.LENS_ABOVE_GROUND, aid.getEquipment().getHeightAboveGroundM());
+        }
         if (aid.getSlopeDeg() != null) {
             builder.set(Input.SLOPE, aid.getSlopeDeg());
         } else if (aid.getGroundSpeedKt() != null && aid.getDescentFtmin() != null) {
