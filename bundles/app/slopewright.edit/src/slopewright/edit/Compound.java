@@ -1,0 +1,71 @@
+package slopewright.edit;
+
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EObject;
+
+/** Several edits that are one for the user. Each sees what those before it did; where one fails, all are taken back. */
+public final class Compound extends RecordedEdit {
+
+    private final List<RecordedEdit> parts;
+
+    private Compound(String label, List<RecordedEdit> parts) {
+        super(label);
+        this.parts = List.copyOf(parts);
+    }
+
+    /**
+     * Joins edits.
+     *
+     * @param label what the user did
+     * @param parts the edits in the order in which they are carried out
+     */
+    public static Compound of(String label, List<? extends RecordedEdit> parts) {
+        return new Compound(label, List.copyOf(parts));
+    }
+
+    @Override
+    protected Collection<? extends EObject> scope() {
+        return List.of();
+    }
+
+    @Override
+    protected void apply() {
+        Deque<RecordedEdit> finished = new ArrayDeque<>();
+        try {
+            for (RecordedEdit part : parts) {
+                part.execute();
+                finished.push(part);
+            }
+        } catch (RuntimeException e) {
+            finished.forEach(RecordedEdit::undo);
+            throw e;
+        }
+    }
+
+    @Override
+    public Set<String> touched() {
+        Set<String> all = new LinkedHashSet<>();
+        parts.forEach(part -> all.addAll(part.touched()));
+        return Set.copyOf(all);
+    }
+
+    @Override
+    public void undo() {
+        super.undo();
+        for (int i = parts.size() - 1; i >= 0; i--) {
+            parts.get(i).undo();
+        }
+    }
+
+    @Override
+    public void redo() {
+        super.redo();
+        parts.forEach(RecordedEdit::redo);
+    }
+}

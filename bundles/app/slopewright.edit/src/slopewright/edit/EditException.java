@@ -1,0 +1,16 @@
+package slopewright.edit;
+
+/** An edit that can not be made, with the reason for people; the project is as it was before. */
+public final class EditException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * Makes the exception.
+     *
+     * @param message one sentence for people: what can not be done and why
+     */
+    public EditException(String message) {
+        super(message);
+    }
+}

@@ -1,0 +1,69 @@
+package slopewright.edit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.util.Ids;
+
+/** Carries an edit out, takes it back and carries it out again, and compares the bytes of the project file each time. */
+final class EditHarness {
+
+    private EditHarness() {
+    }
+
+    static String text(Project project) {
+        return new String(ProjectFile.bytes(project), StandardCharsets.UTF_8);
+    }
+
+    /** Runs the cycle twice through a history and leaves the edit carried out. */
+    static void cycle(Project project, RecordedEdit edit, Runnable verify) {
+        String before = text(project);
+        EditHistory history = new EditHistory();
+        history.perform(edit);
+        String after = text(project);
+        assertNotEquals(before, after, "the edit changed nothing");
+        verify.run();
+        assertTrue(history.isDirty());
+        for (int round = 0; round < 2; round++) {
+            history.undo();
+            assertEquals(before, text(project), "undo");
+            assertFalse(history.isDirty());
+            history.redo();
+            assertEquals(after, text(project), "redo");
+            verify.run();
+        }
+        assertNoAdapters(project);
+    }
+
+    private static void assertNoAdapters(Project project) {
+        List<String> watched = Ids.elements(project).stream().filter(element -> !element.eAdapters().isEmpty()).map(element -> element.getId())
+                .toList();
+        assertEquals(List.of(), watched, "a recorder is still attached");
+    }
+
+    /** Runs an edit that must fail and asserts that nothing changed. */
+    static void fails(Project project, Class<? extends RuntimeException> type, RecordedEdit edit, String word) {
+        String before = text(project);
+        EditHistory history = new EditHistory();
+        RuntimeException thrown = org.junit.jupiter.api.Assertions.assertThrows(type, () -> history.perform(edit));
+        assertTrue(thrown.getMessage().contains(word), thrown.getMessage());
+        assertEquals(before, text(project), "a failed edit left something behind");
+        assertFalse(history.canUndo());
+        assertFalse(history.isDirty());
+    }
+
+    static Set<String> ids(Project project) {
+        Set<String> ids = new LinkedHashSet<>();
+        Ids.elements(project).forEach(element -> ids.add(element.getId()));
+        return ids;
+    }
+}

@@ -1,0 +1,133 @@
+package slopewright.edit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+
+import org.junit.jupiter.api.Test;
+
+import slopewright.geometry.FramePoint;
+import slopewright.model.AeroplaneGroup;
+import slopewright.model.ApproachType;
+import slopewright.model.Obstacle;
+import slopewright.model.Runway;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.siting.Side;
+import slopewright.siting.site.SiteFrame;
+
+/** Edits of any element through the cycle of execute, undo and redo. */
+class ElementEditsTest {
+
+    private final Sample sample = new Sample();
+    private final Runway runway = sample.aerodrome.getRunways().get(0);
+
+    @Test
+    void setAttributeSetsAndTakesAway() {
+        RecordedEdit edit = SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, 30.0);
+        EditHarness.cycle(sample.project, edit, () -> assertEquals(30.0, runway.getWidthM()));
+        assertEquals(Set.of(runway.getId()), edit.touched());
+        assertEquals("Change width m", edit.label());
+        EditHarness.cycle(sample.project, SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, null), () -> assertNull(runway.getWidthM()));
+        EditHarness.cycle(sample.project, SetAttribute.of(sample.end, Literals.APPROACH_HOST__APPROACH_TYPE, ApproachType.PRECISION_CAT_I),
+                () -> assertEquals(ApproachType.PRECISION_CAT_I, sample.end.getApproachType()));
+        EditHarness.cycle(sample.project, SetAttribute.of(sample.project, Literals.NAMED__NAME, "Other site"),
+                () -> assertEquals("Other site", sample.project.getName()));
+    }
+
+    @Test
+    void setAttributeRefusesWhatDoesNotFit() {
+        assertThrows(EditException.class, () -> SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, "thirty"));
+        assertThrows(EditException.class, () -> SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, Double.POSITIVE_INFINITY));
+        assertThrows(EditException.class, () -> SetAttribute.of(runway, Literals.OBSTACLE__TOP_ELEVATION_M, 30.0));
+        assertThrows(EditException.class, () -> SetAttribute.of(runway, Literals.IDENTIFIED__ID, "mine"));
+    }
+
+    @Test
+    void setReferencesChangesTheGroups() {
+        AeroplaneGroup light = SlopewrightFactory.eINSTANCE.createAeroplaneGroup();
+        light.setName("light");
+        EditHarness.cycle(sample.project, AddChild.of(sample.aerodrome, Literals.AERODROME__AEROPLANE_GROUPS, light),
+                () -> assertEquals(2, sample.aerodrome.getAeroplaneGroups().size()));
+        assertEquals("aeroplane-group-2", light.getId());
+        EditHarness.cycle(sample.project, SetReferences.of(sample.end, Literals.APPROACH_HOST__REGULAR_GROUPS, List.of(light, sample.group)),
+                () -> assertEquals(List.of(light, sample.group), sample.end.getRegularGroups()));
+        sample.withRow();
+        var type = SlopewrightFactory.eINSTANCE.createEquipmentType();
+        EditHarness.cycle(sample.project, AddChild.of(sample.aerodrome, Literals.AERODROME__EQUIPMENT_TYPES, type),
+                () -> assertEquals("equipment-type-1", type.getId()));
+        EditHarness.cycle(sample.project, SetReferences.of(sample.end.getAids().get(0), Literals.APPROACH_AID__EQUIPMENT, List.of(type)),
+                () -> assertEquals(type, sample.end.getAids().get(0).getEquipment()));
+        assertThrows(EditException.class, () -> SetReferences.of(sample.end, Literals.APPROACH_HOST__REGULAR_GROUPS, List.of(type)));
+        assertThrows(EditException.class, () -> SetReferences.of(sample.end, Literals.APPROACH_HOST__AIDS, List.of()));
+    }
+
+    /** Round trip through the independent direction of the frame: within a millimetre. */
+    @Test
+    void addObstacleStandsWhereItWasPut() {
+        AddChild edit = AddObstacle.at(sample.end, new FramePoint(-1200, 85, 30), "mast");
+        EditHarness.cycle(sample.project, edit, () -> {
+            Obstacle mast = sample.aerodrome.getObstacles().get(0);
+            assertEquals(80.0, mast.getTopElevationM(), 1e-9);
+            FramePoint back = SiteFrame.of(sample.end).toFrame(mast.getPlaces().get(0), mast.getTopElevationM());
+            assertEquals(-1200, back.alongM(), 0.001);
+            assertEquals(85, back.rightM(), 0.001);
+            assertEquals(30, back.heightM(), 0.001);
+        });
+        assertTrue(edit.touched().contains("obstacle-1"));
+    }
+
+    @Test
+    void removeElementTakesItsUsesAlong() {
+        EditHarness.cycle(sample.project, RemoveElement.of(sample.group), () -> {
+            assertEquals(0, sample.aerodrome.getAeroplaneGroups().size());
+            assertEquals(0, sample.end.getRegularGroups().size());
+            assertEquals(0, sample.other.getRegularGroups().size());
+        });
+        EditHarness.cycle(sample.project, RemoveElement.of(runway), () -> assertEquals(0, sample.aerodrome.getRunways().size()));
+        assertThrows(EditException.class, () -> RemoveElement.of(sample.project));
+    }
+
+    @Test
+    void removeFromTheMiddleComesBackInTheMiddle() {
+        for (String name : List.of("one", "two", "three")) {
+            Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
+            obstacle.setName(name);
+            EditHarness.cycle(sample.project, AddObstacle.of(sample.aerodrome, obstacle),
+                    () -> assertTrue(sample.aerodrome.getObstacles().contains(obstacle)));
+        }
+        EditHarness.cycle(sample.project, RemoveElement.of(sample.aerodrome.getObstacles().get(1)),
+                () -> assertEquals(List.of("one", "three"), sample.aerodrome.getObstacles().stream().map(Obstacle::getName).toList()));
+    }
+
+    @Test
+    void addChildRefusesWhatDoesNotFit() {
+        assertThrows(EditException.class, () -> AddChild.of(runway, Literals.AERODROME__OBSTACLES, SlopewrightFactory.eINSTANCE.createObstacle()));
+        assertThrows(EditException.class, () -> AddChild.of(sample.aerodrome, Literals.AERODROME__AEROPLANE_GROUPS, sample.group));
+    }
+
+    @Test
+    void compoundIsOneEdit() {
+        AddAid add = AddAid.solve(sample.end, "four-unit-row", Sample.ICAO, Side.RIGHT);
+        RecordedEdit narrower = SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, 30.0);
+        RecordedEdit named = SetAttribute.of(add.aid(), Literals.NAMED__NAME, "right row");
+        Compound both = Compound.of("Add right row", List.of(narrower, add, named));
+        EditHarness.cycle(sample.project, both, () -> {
+            assertEquals(30.0, runway.getWidthM());
+            assertEquals("right row", sample.end.getAids().get(0).getName());
+        });
+        assertTrue(both.touched().containsAll(Set.of(runway.getId(), sample.end.getId(), add.aid().getId())));
+    }
+
+    @Test
+    void compoundThatFailsHalfwayTakesAllBack() {
+        RecordedEdit first = SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, 30.0);
+        RecordedEdit second = SetAttribute.of(sample.end, Literals.APPROACH_HOST__DESIRED_SLOPE_DEG, null);
+        RecordedEdit third = AddAid.solve(sample.end, "four-unit-row", Sample.ICAO, Side.RIGHT);
+        EditHarness.fails(sample.project, slopewright.siting.SitingException.class, Compound.of("all", List.of(first, second, third)), "slope");
+    }
+}
