@@ -161,11 +161,13 @@ public final class SitingRequest {
         /**
          * Sets a number; null takes it away.
          *
-         * @throws SitingException where it is not finite
+         * @throws SitingException where it is not finite, or a count is not whole
          */
         public Builder set(Input input, Double value) {
             if (value == null) {
                 numbers.remove(input);
+            } else if (input.kind() == Input.Kind.COUNT && Double.isFinite(value) && value != Math.rint(value)) {
+                throw new SitingException("the " + input.label() + " (" + input.key() + ") must be a whole number");
             } else if (Double.isFinite(value)) {
                 numbers.put(input, value);
             } else {

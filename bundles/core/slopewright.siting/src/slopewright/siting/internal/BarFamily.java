@@ -80,8 +80,8 @@ abstract class BarFamily implements IndicatorFamily {
             draft.reader().note(String.format(Locale.ROOT, "Lowest eye height over the threshold on the upper path: %.2f m.",
                     distances[i] * Angles.tanDeg(settings[i]) + draft.ground().lensAt(distances[i])));
         }
-        LevelSolution level = new LevelSolution(distances[0], 1, request.isGiven() ? "given" : "one straight piece of ground, solved exactly",
-                distances[0], lensNear);
+        LevelSolution level = request.isGiven() ? new LevelSolution(distances[0], 0, "given", distances[0], lensNear)
+                : draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), settings[0], 0);
         return draft.finish(new Draft.Place(level, draft.ground()), distances[0], settings[0], eyeHeight, units(draft, count, settings, distances),
                 new Surfaces.Anchor(settings[0], settings[0], distances[0], distances[0], lensNear, OptionalDouble.empty()));
     }

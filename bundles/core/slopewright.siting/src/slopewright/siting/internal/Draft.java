@@ -20,6 +20,9 @@ import slopewright.standards.RuleSet;
 /** What the siting of every family goes through: inputs, rule values, ground; then the parts are put together. */
 final class Draft {
 
+    /** Units that stand so close together along the runway stand at one place. */
+    private static final double ONE_PLACE_M = 1;
+
     private final IndicatorFamily family;
     private final SitingRequest request;
     private final RuleReader reader;
@@ -32,6 +35,9 @@ final class Draft {
         reader = new RuleReader(rules);
         ground = Ground.of(request);
         slopeDeg = Slopes.slopeDeg(request, reader);
+        if (request.number(Input.CODE).filter(code -> code < 1 || code > 4).isPresent()) {
+            throw new SitingException("the code number (code) is 1 to 4");
+        }
         if (request.atHelipad() && !family.atHelipads()) {
             throw new SitingException(family.name() + " (" + family.key() + ") is not for helipads");
         }
@@ -155,11 +161,19 @@ final class Draft {
      */
     Siting laid(List<UnitPlan> units, FramePoint reference, double lowestSettingDeg, double lowestOnSlopeDeg, double eyeHeightDeg,
             double nominalDistanceM) {
+        return laid(units, reference, lowestSettingDeg, lowestOnSlopeDeg, eyeHeightDeg, nominalDistanceM, OptionalDouble.empty());
+    }
+
+    /** As above, with the slope of the surface where the layout itself sets it. */
+    Siting laid(List<UnitPlan> units, FramePoint reference, double lowestSettingDeg, double lowestOnSlopeDeg, double eyeHeightDeg,
+            double nominalDistanceM, OptionalDouble fixedSlopeDeg) {
         double eyeHeight = reference.alongM() * Angles.tanDeg(eyeHeightDeg) + reference.heightM();
         double nearest = units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElseThrow();
         double turn = request.number(Input.AXIS_TURN).orElse(0.0);
-        Surfaces.Anchor anchor = new Surfaces.Anchor(lowestSettingDeg, lowestOnSlopeDeg, nearest, nominalDistanceM - reference.alongM() + nearest,
-                reference.heightM(), OptionalDouble.empty());
+        double lensHeight = units.stream().map(UnitPlan::place).filter(place -> place.alongM() - nearest < ONE_PLACE_M)
+                .mapToDouble(FramePoint::heightM).average().orElseThrow();
+        Surfaces.Anchor anchor = new Surfaces.Anchor(lowestSettingDeg, lowestOnSlopeDeg, nearest,
+                nominalDistanceM - reference.alongM() + nearest, lensHeight, fixedSlopeDeg);
         Optional<SurfacePlan> surface = new Surfaces(family.key(), request, reader).make(anchor).map(plan -> plan.turned(turn));
         OptionalDouble clearance = request.atHelipad() ? OptionalDouble.empty() : EyeTarget.wheelClearanceM(request, eyeHeight);
         return new Siting(family.key(), reader.rules().key(), reader.rules().edition(), slopeDeg, reference.alongM(), nominalDistanceM,

@@ -86,8 +86,9 @@ abstract class TFormFamily implements IndicatorFamily {
         Draft draft = new Draft(this, request, rules);
         double cutOff = Draft.bar(units, 2).stream().mapToDouble(UnitPlan::settingDeg).max().orElseThrow();
         double red = Draft.bar(units, 1).get(0).settingDeg();
-        draft.reader().degrees(draft.prefix() + "red-limit");
-        return draft.laid(units, Draft.centre(Draft.bar(units, 1)), red, cutOff, cutOff, nominalDistanceM);
+        boolean raised = red > draft.reader().degrees(draft.prefix() + "red-limit");
+        return draft.laid(units, Draft.centre(Draft.bar(units, 1)), red, cutOff, cutOff, nominalDistanceM,
+                raised ? OptionalDouble.of(red) : OptionalDouble.empty());
     }
 
     private static double eyeHeightM(Draft draft) {
@@ -107,9 +108,17 @@ abstract class TFormFamily implements IndicatorFamily {
         return height;
     }
 
+    private static double parsed(String redLimit) {
+        try {
+            return Decimals.parse(redLimit);
+        } catch (IllegalArgumentException e) {
+            throw new SitingException("the red limit (red-limit-deg): " + e.getMessage());
+        }
+    }
+
     private static double redLimitDeg(Draft draft) {
         double standard = draft.reader().degrees(draft.prefix() + "red-limit");
-        double chosen = draft.request().option("red-limit-deg").map(Decimals::parse).orElse(standard);
+        double chosen = draft.request().option("red-limit-deg").map(TFormFamily::parsed).orElse(standard);
         double highest = draft.slopeDeg() - Angles.minutesToDeg(draft.reader().minutes(draft.prefix() + "fly-up-step") * (LEG_UNITS - 1));
         if (chosen < standard || chosen >= highest) {
             throw new SitingException(String.format(Locale.ROOT, "the red limit lies from %.2f° to below %.2f°, not at %.2f°", standard, highest,
