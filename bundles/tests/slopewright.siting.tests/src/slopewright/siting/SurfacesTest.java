@@ -1,0 +1,197 @@
+package slopewright.siting;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static slopewright.siting.Trials.FOOT;
+import static slopewright.siting.Trials.helipad;
+import static slopewright.siting.Trials.rules;
+import static slopewright.siting.Trials.runway;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import slopewright.geometry.ProtectionSurface;
+import slopewright.standards.Citation;
+import slopewright.standards.Provenance;
+
+/** Obstacle surfaces that belong to layouts. */
+class SurfacesTest {
+
+    /** Annex 14 Table 5-3 as read in Spain RD 862/2009: A less 0.57 or 0.9 degrees, T form 1.9; at 3 degrees A is 2.5 or 2.75. */
+    @ParameterizedTest
+    @CsvSource({"four-unit-row, false, 3, 1.93, 60, 150, 10, 15000", "four-unit-row, false, 2, 1.93, 60, 80, 10, 7500",
+        "four-unit-row, true, 1, 1.93, 60, 150, 15, 7500", "four-unit-row, true, 4, 1.93, 60, 300, 15, 15000",
+        "two-unit-row, false, 1, 1.85, 30, 60, 10, 7500", "two-unit-row, true, 2, 1.85, 60, 150, 15, 7500",
+        "t-form, false, 2, 1.9, 60, 150, 10, 15000", "t-form-abbreviated, true, 3, 1.9, 60, 300, 15, 15000"})
+    void fromThePrintedTable(String family, boolean instrument, double code, double slopeDeg, double startM, double innerEdgeM,
+            double divergencePercent, double lengthM) {
+        Siting siting = Families.site(family, runway().set(Input.CODE, code).instrument(instrument).build(), rules("icao"));
+        SurfacePlan surface = siting.surface().orElseThrow();
+        assertEquals(slopeDeg, surface.slopeDeg(), 1e-9);
+        assertEquals(-startM, surface.startAlongM(), 1e-9);
+        assertEquals(0, surface.startHeightM(), "threshold level, to be confirmed");
+        assertEquals(innerEdgeM, surface.innerEdgeM());
+        assertEquals(divergencePercent, surface.divergencePercent());
+        assertEquals(lengthM, surface.lengthM());
+        assertTrue(surface.divergenceDeg().isEmpty());
+        assertTrue(siting.notes().stream().anyMatch(note -> note.contains("datum is to be confirmed")));
+        assertEquals(divergencePercent / 100, surface.geometry().divergence(), 1e-12);
+    }
+
+    @Test
+    void theWidenedSettingsLowerTheSurface() {
+        Siting siting = Families.site("four-unit-row", runway().settings(SitingRequest.Settings.GLIDE_PATH).build(), rules("icao"));
+        assertEquals(1.847, siting.surface().orElseThrow().slopeDeg(), 0.0005);
+    }
+
+    /** Note c of the older table: no slope for four units on a visual runway of code 1; the later form prints one (from memory). */
+    @Test
+    void noneForFourUnitsOnAVisualRunwayOfCodeOne() {
+        SitingRequest request = runway().set(Input.CODE, 1.0).build();
+        Siting older = Families.site("four-unit-row", request, rules("icao:5th"));
+        assertTrue(older.surface().isEmpty());
+        assertTrue(older.notes().stream().anyMatch(note -> note.startsWith("No obstacle surface") && note.contains("code 1")));
+        for (String name : List.of("icao:later", "easa")) {
+            assertEquals(-30, Families.site("four-unit-row", request, rules(name)).surface().orElseThrow().startAlongM(), 1e-9);
+        }
+        assertTrue(Families.site("two-unit-row", runway().set(Input.CODE, 3.0).build(), rules("icao")).surface().isEmpty());
+    }
+
+    @Test
+    void withoutACodeNumberThereIsNoneAndANoteSaysWhy() {
+        Siting siting = Families.site("four-unit-row", runway().set(Input.CODE, null).build(), rules("icao"));
+        assertTrue(siting.surface().isEmpty());
+        assertTrue(siting.notes().contains("No obstacle surface: the code number is missing."));
+    }
+
+    /** EASA Table M-2: the start lies D1 + 60 m from the indicator; moved 40 m on, the surface moves with it. Older: it stays. */
+    @ParameterizedTest
+    @CsvSource({"icao:5th, -60", "icao:later, -20", "easa, -20"})
+    void aMovedIndicatorTakesTheLaterSurfaceAlong(String ruleSet, double startM) {
+        Siting solved = Families.site("four-unit-row", runway().build(), rules(ruleSet));
+        assertEquals(-60, solved.surface().orElseThrow().startAlongM(), 1e-9);
+        List<UnitPlan> moved = solved.units().stream().map(unit -> unit.at(new slopewright.geometry.FramePoint(unit.place().alongM() + 40,
+                unit.place().rightM(), unit.place().heightM()))).toList();
+        Siting after = Families.get("four-unit-row").assess(runway().build(), rules(ruleSet), moved, solved.distanceM());
+        assertEquals(startM, after.surface().orElseThrow().startAlongM(), 1e-9);
+        assertEquals(solved.distanceM() + 40, after.distanceM(), 1e-9);
+        assertEquals(15 + 40 * Math.tan(Math.toRadians(2.8)), after.eyeHeightM(), 1e-9);
+    }
+
+    /** US: 300 ft before the units, 1 degree under the lowest on-course signal, 4 statute miles (from memory), 10 degrees (quoted). */
+    @ParameterizedTest
+    @CsvSource({"four-unit-row, 3, false, 1.8333333", "two-unit-row, 3, false, 1.75", "four-unit-row, 4, true, 1.75"})
+    void usSurfaces(String family, double group, boolean glidePath, double slopeDeg) {
+        SitingRequest.Builder request = runway().set(Input.EYE_HEIGHT, null).set(Input.HEIGHT_GROUP, group).set(Input.LENS_HEIGHT, 0.4);
+        if (glidePath) {
+            request.set(Input.GLIDE_PATH_ORIGIN, 320.0);
+        }
+        Siting siting = Families.site(family, request.build(), rules("faa"));
+        SurfacePlan surface = siting.surface().orElseThrow();
+        assertEquals(slopeDeg, surface.slopeDeg(), 1e-6);
+        assertEquals(siting.distanceM() - 300 * FOOT, surface.startAlongM(), 1e-9);
+        assertEquals(0.4, surface.startHeightM(), 1e-9, "level of the lenses at the reference point, to be confirmed");
+        assertEquals(0, surface.innerEdgeM());
+        assertEquals(10, surface.divergenceDeg().orElseThrow());
+        assertEquals(4 * 5280 * FOOT, surface.lengthM(), 1e-9);
+        ProtectionSurface geometry = surface.geometry();
+        assertEquals(1000 * Math.tan(Math.toRadians(10)), geometry.halfWidthM(1000), 1e-9);
+        assertEquals(0.4 + 1000 * Math.tan(Math.toRadians(slopeDeg)), geometry.heightAtOutwardM(1000), 1e-6);
+    }
+
+    /** Order 8200.1 7.10 as quoted: 1 degree, from the foremost bar or light, 10 degrees to each side. */
+    @ParameterizedTest
+    @CsvSource({"two-bar, 1.75", "three-bar, 1.75", "tri-colour, 1.5", "pulsating, 1.825"})
+    void usSurfacesOfBarsAndBoxes(String family, double slopeDeg) {
+        Siting siting = Families.site(family, runway().build(), rules("faa"));
+        SurfacePlan surface = siting.surface().orElseThrow();
+        assertEquals(slopeDeg, surface.slopeDeg(), 1e-9);
+        assertEquals(siting.distanceM(), surface.startAlongM(), 1e-9);
+        assertEquals(10, surface.divergenceDeg().orElseThrow());
+    }
+
+    /** Vol II Table 5-1: A less 0.57, 0.9 and 0.65 degrees; HAPI's A is the top of the lowest sector: 6 - 22.5' - 15'. */
+    @ParameterizedTest
+    @CsvSource({"four-unit-row, 4.7216667", "two-unit-row, 4.725", "heliport-sector, 4.725"})
+    void surfacesAtHelipads(String family, double slopeDeg) {
+        SurfacePlan visual = Families.site(family, helipad().build(), rules("icao")).surface().orElseThrow();
+        assertEquals(slopeDeg, visual.slopeDeg(), 1e-6);
+        assertEquals(-12 - 3, visual.startAlongM(), 1e-9);
+        assertEquals(36, visual.innerEdgeM());
+        assertEquals(10, visual.divergencePercent());
+        assertEquals(2500, visual.lengthM());
+        SurfacePlan nonPrecision = Families.site(family, helipad().instrument(true).build(), rules("icao")).surface().orElseThrow();
+        assertEquals(-12 - 60, nonPrecision.startAlongM(), 1e-9);
+        assertEquals(15, nonPrecision.divergencePercent());
+    }
+
+    @Test
+    void withoutTheSafetyAreaTheHelipadHasNone() {
+        Siting siting = Families.site("heliport-sector", helipad().set(Input.SAFETY_AREA_WIDTH, null).build(), rules("icao"));
+        assertTrue(siting.surface().isEmpty());
+        assertTrue(siting.notes().stream().anyMatch(note -> note.contains("safety-area-width-m")));
+    }
+
+    /** AC 150/5390-2B 213 and 313: 1 degree, 10 degrees to each side. */
+    @Test
+    void usSurfaceAtAHelipad() {
+        SurfacePlan surface = Families.site("heliport-pair", helipad().build(), rules("faa")).surface().orElseThrow();
+        assertEquals(4.75, surface.slopeDeg(), 1e-9, "6 degrees less 15 minutes less 1 degree");
+        assertEquals(10, surface.divergenceDeg().orElseThrow());
+    }
+
+    /** Australia: 1.9 degrees, 7.5 degrees to each side, 5 NM, 7 NM with a glide path, from the threshold (visual flight rules guide). */
+    @Test
+    void australianSurfaceOfTheTForm() {
+        SurfacePlan surface = Families.site("t-form", runway().build(), rules("casa")).surface().orElseThrow();
+        assertEquals(1.9, surface.slopeDeg(), 1e-9);
+        assertEquals(7.5, surface.divergenceDeg().orElseThrow());
+        assertEquals(5 * 1852, surface.lengthM(), 1e-9);
+        SitingRequest besideGlidePath = runway().set(Input.GLIDE_PATH_ORIGIN, 300.0).build();
+        SurfacePlan longer = Families.site("t-form", besideGlidePath, rules("casa")).surface().orElseThrow();
+        assertEquals(7 * 1852, longer.lengthM(), 1e-9);
+        assertEquals(1.93, Families.site("four-unit-row", runway().build(), rules("casa")).surface().orElseThrow().slopeDeg(), 1e-9);
+    }
+
+    /** 5.3.5.21: the red limit may be raised so that bar and fly-up units without red clear the objects. */
+    @Test
+    void aRaisedRedLimitRaisesTheSurface() {
+        SitingRequest request = runway().option("red-limit-deg", "2.2").build();
+        Siting siting = Families.site("t-form", request, rules("icao"));
+        assertEquals(2.2, siting.surface().orElseThrow().slopeDeg(), 1e-9);
+        assertEquals(Light.RED, Trials.unit(siting, "W1-left").lightAt(2.1));
+        Siting again = Families.get("t-form").assess(request, rules("icao"), siting.units(), siting.nominalDistanceM());
+        assertEquals(2.2, again.surface().orElseThrow().slopeDeg(), 1e-9);
+    }
+
+    @Test
+    void theAxisCanBeTurned() {
+        Siting siting = Families.site("four-unit-row", runway().set(Input.AXIS_TURN, 3.0).build(), rules("icao"));
+        siting.units().forEach(unit -> assertEquals(3, unit.azimuthDeg()));
+        SurfacePlan turned = siting.surface().orElseThrow();
+        assertEquals(3, turned.axisTurnDeg());
+        assertEquals(3, turned.geometry().axisTurnDeg());
+    }
+
+    /** A surface is known no better than the weakest number in it. */
+    @Test
+    void citationsCarryTheWeakestClass() {
+        Citation older = Families.site("four-unit-row", runway().build(), rules("icao:5th")).surface().orElseThrow().citations().get(0);
+        assertEquals(Provenance.PUBLISHED, older.provenance());
+        assertTrue(older.source().title().startsWith("Spain RD 862/2009"));
+        Citation later = Families.site("four-unit-row", runway().build(), rules("icao:later")).surface().orElseThrow().citations().get(0);
+        assertEquals(Provenance.FROM_MEMORY, later.provenance());
+        Siting easa = Families.site("four-unit-row", runway().build(), rules("easa"));
+        assertEquals(Provenance.FROM_MEMORY, use(easa, "surface.slope-deg"));
+        assertEquals(Provenance.PUBLISHED, use(easa, "surface.inner-edge-m"));
+        assertFalse(easa.toConfirm().isEmpty());
+    }
+
+    private static Provenance use(Siting siting, String name) {
+        return siting.citations().stream().filter(use -> use.name().equals(name)).findFirst().orElseThrow().citation().provenance();
+    }
+}
