@@ -36,7 +36,8 @@ public final class SetReferences extends RecordedEdit {
             throw new EditException(reference.getName() + " refers to one element, not to " + targets.size());
         }
         if (!targets.stream().allMatch(reference.getEReferenceType()::isInstance)) {
-            throw new EditException(reference.getName() + " refers to elements of the type " + reference.getEReferenceType().getName() + " only");
+            String type = reference.getEReferenceType().getName();
+            throw new EditException(reference.getName() + " refers to elements of the type " + type + " only");
         }
         return new SetReferences(element, reference, List.copyOf(targets));
     }

@@ -54,7 +54,8 @@ public final class SetRuleSettings extends RecordedEdit {
         for (LightUnit unit : aid.getUnits()) {
             Double setting = settings.get(String.valueOf(unit.getLabel()));
             if (setting == null) {
-                throw new EditException("the rule set has no unit named '" + unit.getLabel() + "' in this layout; lay the aid out again instead");
+                throw new EditException("the rule set has no unit named '" + unit.getLabel() + "' in this layout; "
+                        + "lay the aid out again instead");
             }
             unit.setSettingDeg(Math.round(setting * STEPS_PER_DEG) / STEPS_PER_DEG);
         }

@@ -87,7 +87,8 @@ class AidEditsTest {
     @Test
     void aSitingThatFailsLeavesNothingBehind() {
         sample.end.setDesiredSlopeDeg(null);
-        EditHarness.fails(sample.project, SitingException.class, AddAid.solve(sample.end, "four-unit-row", Sample.ICAO, Side.LEFT), "slope");
+        RecordedEdit edit = AddAid.solve(sample.end, "four-unit-row", Sample.ICAO, Side.LEFT);
+        EditHarness.fails(sample.project, SitingException.class, edit, "slope");
         assertEquals(0, sample.end.getAids().size());
         assertThrows(SitingException.class, () -> AddAid.solve(sample.end, "no-such-family", Sample.ICAO, Side.LEFT));
     }

@@ -45,8 +45,8 @@ final class EditHarness {
     }
 
     private static void assertNoAdapters(Project project) {
-        List<String> watched = Ids.elements(project).stream().filter(element -> !element.eAdapters().isEmpty()).map(element -> element.getId())
-                .toList();
+        List<String> watched = Ids.elements(project).stream().filter(element -> !element.eAdapters().isEmpty())
+                .map(element -> element.getId()).toList();
         assertEquals(List.of(), watched, "a recorder is still attached");
     }
 

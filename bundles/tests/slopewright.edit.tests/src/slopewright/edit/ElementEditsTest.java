@@ -18,6 +18,7 @@ import slopewright.model.Runway;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.siting.Side;
+import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
 /** Edits of any element through the cycle of execute, undo and redo. */
@@ -54,8 +55,8 @@ class ElementEditsTest {
         EditHarness.cycle(sample.project, AddChild.of(sample.aerodrome, Literals.AERODROME__AEROPLANE_GROUPS, light),
                 () -> assertEquals(2, sample.aerodrome.getAeroplaneGroups().size()));
         assertEquals("aeroplane-group-2", light.getId());
-        EditHarness.cycle(sample.project, SetReferences.of(sample.end, Literals.APPROACH_HOST__REGULAR_GROUPS, List.of(light, sample.group)),
-                () -> assertEquals(List.of(light, sample.group), sample.end.getRegularGroups()));
+        var regular = Literals.APPROACH_HOST__REGULAR_GROUPS;
+        EditHarness.cycle(sample.project, SetReferences.of(sample.end, regular, List.of(light, sample.group)), () -> assertEquals(List.of(light, sample.group), sample.end.getRegularGroups()));
         sample.withRow();
         var type = SlopewrightFactory.eINSTANCE.createEquipmentType();
         EditHarness.cycle(sample.project, AddChild.of(sample.aerodrome, Literals.AERODROME__EQUIPMENT_TYPES, type),
@@ -106,7 +107,8 @@ class ElementEditsTest {
 
     @Test
     void addChildRefusesWhatDoesNotFit() {
-        assertThrows(EditException.class, () -> AddChild.of(runway, Literals.AERODROME__OBSTACLES, SlopewrightFactory.eINSTANCE.createObstacle()));
+        Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
+        assertThrows(EditException.class, () -> AddChild.of(runway, Literals.AERODROME__OBSTACLES, obstacle));
         assertThrows(EditException.class, () -> AddChild.of(sample.aerodrome, Literals.AERODROME__AEROPLANE_GROUPS, sample.group));
     }
 
@@ -128,6 +130,16 @@ class ElementEditsTest {
         RecordedEdit first = SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, 30.0);
         RecordedEdit second = SetAttribute.of(sample.end, Literals.APPROACH_HOST__DESIRED_SLOPE_DEG, null);
         RecordedEdit third = AddAid.solve(sample.end, "four-unit-row", Sample.ICAO, Side.RIGHT);
-        EditHarness.fails(sample.project, slopewright.siting.SitingException.class, Compound.of("all", List.of(first, second, third)), "slope");
+        Compound all = Compound.of("all", List.of(first, second, third));
+        EditHarness.fails(sample.project, SitingException.class, all, "slope");
+    }
+
+    @Test
+    void replaceContentTakesAnotherVersionOver() {
+        Sample other = new Sample().withProfile().withRow();
+        other.project.setAuthor("somebody");
+        String wanted = EditHarness.text(other.project);
+        EditHarness.cycle(sample.project, ReplaceContent.of("Restore", sample.project, other.project),
+                () -> assertEquals(wanted, EditHarness.text(sample.project)));
     }
 }
