@@ -1,0 +1,160 @@
+package slopewright.headless;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The documents and exit codes of {@code surface}, {@code check} and {@code compare}. */
+class SurfaceAndCheckTest {
+
+    private static final String ROW = "surface --json --family four-unit-row --rule-set icao --slope-deg 3 --runway-width-m 45 --code 4"
+            + " --approach instrument --eye-to-wheel-m 6.63 --points ";
+
+    @TempDir
+    private Path folder;
+
+    private Path points(String text) throws IOException {
+        return Files.writeString(folder.resolve("points.csv"), text);
+    }
+
+    /** The surface starts 60 m before the threshold and rises 1.93 degrees: 1000 m out it is 940 tan 1.93 = 31.68 m high. */
+    @Test
+    void surfaceListsPenetrationsWorstFirst() throws IOException {
+        Words words = Words.line(ROW + points("id,alongM,rightM,heightM\nlow,-1000,0,31.6\nhigh,-1000,10,33.5\nhigher,-2000,-20,70\naside,-1000,400,90\n"));
+        assertEquals(1, words.code(), words.err());
+        JsonNode surface = words.json();
+        assertEquals(4, surface.get("points").asInt());
+        assertEquals(3, surface.get("inside").asInt());
+        assertEquals(2, surface.get("penetrations").size());
+        JsonNode worst = surface.get("worst");
+        assertEquals("higher", worst.get("id").asText());
+        assertEquals(4, worst.get("line").asInt());
+        double limit = 1940 * Math.tan(Math.toRadians(1.93));
+        assertEquals(limit, worst.get("limitM").asDouble(), 1e-6);
+        assertEquals(70 - limit, worst.get("excessM").asDouble(), 1e-6);
+        assertEquals("high", surface.get("penetrations").get(1).get("id").asText());
+    }
+
+    @Test
+    void surfaceWithoutPenetrationEndsWithZero() throws IOException {
+        Words words = Words.line(ROW + points("id,alongM,rightM,heightM\nlow,-1000,0,31.6\n"));
+        assertEquals(0, words.code());
+        assertEquals(0, words.json().get("penetrations").size());
+        assertEquals("low", words.json().get("worst").get("id").asText());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "id;alongM | :1: expected the header",
+        "id,alongM,rightM,heightM~a,1,2 | :2: expected four fields",
+        "id,alongM,rightM,heightM~a,1,2,3~b,1,x,3 | :3: rightM: 'x' is not a number",
+        "id,alongM,rightM,heightM~a,1,2,NaN | :2: heightM: 'NaN' is not a number",
+        "id,alongM,rightM,heightM~a,1,2,3~~b,1,2,3 | :3: the line is empty",
+    })
+    void surfaceNamesTheBadLine(String text, String reason) throws IOException {
+        Words words = Words.line(ROW + points(text.replace('~', '\n')));
+        assertEquals(3, words.code());
+        assertEquals("", words.out());
+        assertTrue(words.err().contains("points.csv" + reason), words.err());
+    }
+
+    @Test
+    void surfaceReadsAFileOfManyBlocks() throws IOException {
+        StringBuilder text = new StringBuilder("id,alongM,rightM,heightM\n");
+        for (int i = 0; i < 400_000; i++) {
+            text.append("p").append(i).append(",-").append(500 + i % 1000).append(".125,").append(i % 40 - 20).append(",-5.5\n");
+        }
+        text.append("top,-700,0,99\n");
+        JsonNode surface = Words.line(ROW + points(text.toString())).json();
+        assertEquals(400_001, surface.get("points").asInt());
+        assertEquals(400_001, surface.get("inside").asInt());
+        assertEquals(1, surface.get("penetrations").size());
+        assertEquals(400_002, surface.get("worst").get("line").asInt());
+    }
+
+    @Test
+    void checkPassesTheDemoAndFindsPlantedFaults() {
+        Words good = Words.run("check", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--json", "--fail-on", "fail");
+        assertEquals(0, good.code(), good.out());
+        JsonNode node = good.json();
+        assertEquals("icao", node.get("ruleSet").asText());
+        assertEquals("5th", node.get("edition").asText());
+        assertEquals(0, node.get("counts").get("FAIL").asInt());
+        int sum = node.get("counts").get("PASS").asInt() + node.get("counts").get("NOT_APPLICABLE").asInt()
+                + node.get("counts").get("NOT_EVALUATED").asInt();
+        assertEquals(node.get("outcomes").size(), sum);
+        JsonNode first = node.get("outcomes").get(0);
+        for (String name : new String[] {"rule", "element", "outcome", "severity", "value", "limit", "margin", "unit", "missing", "citation",
+            "provenance", "toConfirm"}) {
+            assertTrue(first.has(name), name);
+        }
+        Words bad = Words.run("check", Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString(), "--json");
+        assertEquals(1, bad.code());
+        assertTrue(bad.json().get("counts").get("FAIL").asInt() >= 8, bad.out());
+    }
+
+    @Test
+    void checkOfSeveralFilesKeepsTheWorstCode() {
+        Words words = Words.run("check", "--json", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), folder.resolve("none").toString());
+        assertEquals(3, words.code());
+        assertEquals(1, words.json().size());
+        assertTrue(words.err().contains("there is no such file"));
+    }
+
+    @Test
+    void checkOfNothingIsNeverAPass() throws IOException {
+        Path file = folder.resolve("empty.slopewright");
+        Files.writeString(file, "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<slopewright:Project xmi:version=\"2.0\" "
+                + "xmlns:xmi=\"http://www.omg.org/XMI\" xmlns:slopewright=\"http://slopewright.example/model/1.0\" xmi:id=\"project-1\"/>\n");
+        assertEquals(5, Words.run("check", file.toString()).code());
+    }
+
+    @Test
+    void checkWritesCommaSeparatedValuesAndJunitReports() {
+        String demo = Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString();
+        Words csv = Words.run("check", demo, "--csv");
+        assertTrue(csv.out().startsWith("file,rule,element,outcome,severity,value,limit,margin,unit,missing,citation,provenance,toConfirm,explanation\n"));
+        Words junit = Words.run("check", demo, "--junit");
+        assertTrue(junit.out().contains("<testsuite name=\"Harrow Vale, layout with planted faults\""));
+        assertTrue(junit.out().contains("<failure"));
+        assertEquals(2, Words.run("check", demo, "--junit", "--csv").code());
+        assertEquals(2, Words.run("check", demo, "--fail-on", "often").code());
+        assertEquals(2, Words.run("check", demo, "--rules", "NOPE-99").code());
+    }
+
+    @Test
+    void compareLaysOutEveryFamilyOfARunwayEnd() {
+        JsonNode compared = Words.run("compare", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--end", "27", "--json").json();
+        assertEquals(9, compared.get("families").size());
+        JsonNode row = compared.get("families").get(0);
+        assertEquals("four-unit-row", row.get("family").asText());
+        assertTrue(row.get("fits").asBoolean());
+        assertTrue(row.get("obstacleMarginM").asDouble() > 0);
+        assertEquals("Cold Barrow hill", row.get("governingObstacle").asText());
+    }
+
+    @Test
+    void listsFamiliesRulesAndRuleSets() {
+        JsonNode families = Words.line("families --json").json();
+        assertEquals(11, families.size());
+        for (JsonNode family : families) {
+            for (String name : new String[] {"key", "name", "units", "ruleSets"}) {
+                assertTrue(family.has(name), name);
+            }
+            assertFalse(family.get("ruleSets").isEmpty());
+        }
+        assertEquals(5, Words.line("rule-sets --json").json().size());
+        assertFalse(Words.line("rules --json").json().isEmpty());
+    }
+}
