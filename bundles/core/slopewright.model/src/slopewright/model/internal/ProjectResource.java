@@ -1,18 +1,29 @@
 package slopewright.model.internal;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.XMLLoad;
 import org.eclipse.emf.ecore.xmi.XMLResource;
+import org.eclipse.emf.ecore.xmi.impl.XMILoadImpl;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
+import org.xml.sax.helpers.DefaultHandler;
 
 import slopewright.model.Identified;
 
-/** An XMI resource whose {@code xmi:id} is the id of the element, read without document type and external entities. */
+/**
+ * An XMI resource whose {@code xmi:id} is the id of the element, read without document type and external entities. The id belongs to
+ * the element: taking it out of the resource leaves it alone, so that an undone removal brings back the same id.
+ */
 public final class ProjectResource extends XMIResourceImpl {
+
+    /** The elements by id while a file is being read; null at any other time. */
+    private Map<String, EObject> read;
 
     /** Makes an empty resource. */
     public ProjectResource(URI uri) {
@@ -30,15 +41,50 @@ public final class ProjectResource extends XMIResourceImpl {
     }
 
     @Override
+    protected XMLLoad createXMLLoad() {
+        return new XMILoadImpl(createXMLHelper()) {
+            @Override
+            protected DefaultHandler makeDefaultHandler() {
+                return new ProjectHandler(ProjectResource.this, helper, options);
+            }
+        };
+    }
+
+    @Override
+    public void doLoad(InputStream in, Map<?, ?> options) throws IOException {
+        read = new HashMap<>();
+        try {
+            super.doLoad(in, options);
+        } finally {
+            read = null;
+        }
+    }
+
+    /**
+     * Notes that an element was read.
+     *
+     * @return false where another element had its id before
+     */
+    boolean isFirstOfItsId(Identified element) {
+        return read == null || read.putIfAbsent(element.getId(), element) == null;
+    }
+
+    @Override
+    protected EObject getEObjectByID(String id) {
+        return read == null ? super.getEObjectByID(id) : read.get(id);
+    }
+
+    @Override
     public String getID(EObject element) {
         return element instanceof Identified identified ? identified.getId() : super.getID(element);
     }
 
     @Override
     public void setID(EObject element, String id) {
-        if (element instanceof Identified identified) {
+        if (!(element instanceof Identified identified)) {
+            super.setID(element, id);
+        } else if (id != null) {
             identified.setId(id);
         }
-        super.setID(element, id);
     }
 }

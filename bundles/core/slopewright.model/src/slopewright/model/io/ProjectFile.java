@@ -4,23 +4,15 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.common.util.WrappedException;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.resource.Resource;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.ClassNotFoundException;
 import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
 import org.eclipse.emf.ecore.xmi.IllegalValueException;
@@ -29,13 +21,17 @@ import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
 import org.eclipse.emf.ecore.xmi.XMIException;
 import org.xml.sax.SAXParseException;
 
-import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.internal.FileReplacement;
 import slopewright.model.internal.ProjectResource;
+import slopewright.model.internal.Writability;
 import slopewright.model.util.Ids;
 
-/** Loads and saves project files: one project a file, XMI, UTF-8, the same bytes for the same project. */
+/**
+ * Loads and saves project files: one project a file, XMI, UTF-8, the same bytes for the same project. Reading is strict: what is not
+ * understood is a fault that names its line, never passed over. A family key that no family has is plain text here, and loads.
+ */
 public final class ProjectFile {
 
     /** Extension of project files, without the dot. */
@@ -44,7 +40,7 @@ public final class ProjectFile {
     /** Suffix of the file that holds what a save replaced. */
     public static final String PREVIOUS_SUFFIX = ".previous";
 
-    private static final int MOST_BYTES = 256 << 20;
+    private static final int MOST_BYTES = 64 << 20;
 
     private ProjectFile() {
     }
@@ -60,17 +56,15 @@ public final class ProjectFile {
         String name = file.toString();
         try (InputStream in = Files.newInputStream(file)) {
             return load(in, name);
-        } catch (NoSuchFileException e) {
-            throw new ProjectFileException(name, 0, "there is no such file", e);
         } catch (IOException e) {
-            throw new ProjectFileException(name, 0, "can not be read: " + e.getMessage(), e);
+            throw unreadable(name, e);
         }
     }
 
     /**
-     * Loads a project.
+     * Loads a project. Elements without an id get one.
      *
-     * @param in   the bytes; not closed
+     * @param in   the bytes, 64 MB at most; not closed
      * @param name name of the file, for messages
      * @return the project
      * @throws ProjectFileException where it can not be read; the message names file, line and reason
@@ -80,16 +74,16 @@ public final class ProjectFile {
         try {
             bytes = in.readNBytes(MOST_BYTES + 1);
         } catch (IOException e) {
-            throw new ProjectFileException(name, 0, "can not be read: " + e.getMessage(), e);
+            throw unreadable(name, e);
         }
         if (bytes.length > MOST_BYTES) {
-            throw new ProjectFileException(name, 0, "is larger than " + (MOST_BYTES >> 20) + " MB; keep bulk survey data in a block beside it", null);
+            throw whole(name, "is larger than " + (MOST_BYTES >> 20) + " MB; keep bulk survey data in a block beside it", null);
         }
         if (bytes.length == 0) {
-            throw new ProjectFileException(name, 0, "is empty", null);
+            throw whole(name, "is empty", null);
         }
         SlopewrightPackage.eINSTANCE.eClass();
-        ProjectResource resource = new ProjectResource(URI.createURI("project"));
+        Resource resource = new ProjectResource(URI.createURI("project"));
         try {
             resource.load(new ByteArrayInputStream(bytes), Map.of());
         } catch (IOException | WrappedException e) {
@@ -97,41 +91,22 @@ public final class ProjectFile {
         }
         if (!resource.getErrors().isEmpty()) {
             Resource.Diagnostic first = resource.getErrors().get(0);
-            throw first instanceof Exception e ? fault(name, e) : new ProjectFileException(name, first.getLine(), first.getMessage(), null);
+            throw first instanceof Exception e ? fault(name, e)
+                    : new ProjectFileException(name, first.getLine(), first.getColumn(), first.getMessage(), null);
         }
         if (resource.getContents().size() != 1 || !(resource.getContents().get(0) instanceof Project project)) {
-            throw new ProjectFileException(name, 0, "does not hold exactly one project", null);
+            throw whole(name, "does not hold exactly one project", null);
         }
-        checkIds(project, name, bytes);
+        Ids.assign(project);
         return project;
     }
 
-    private static void checkIds(Project project, String name, byte[] bytes) throws ProjectFileException {
-        Map<String, Identified> seen = new HashMap<>();
-        for (Identified element : Ids.elements(project)) {
-            if (element.getId() != null && seen.put(element.getId(), element) != null) {
-                throw new ProjectFileException(name, lineOf(bytes, "xmi:id=\"" + element.getId() + "\"", 2),
-                        "the id " + element.getId() + " is there twice", null);
-            }
-        }
-        Map<EObject, ?> dangling = EcoreUtil.UnresolvedProxyCrossReferencer.find(project);
-        if (!dangling.isEmpty()) {
-            String fragment = EcoreUtil.getURI(dangling.keySet().iterator().next()).fragment();
-            throw new ProjectFileException(name, lineOf(bytes, fragment, 1), "refers to an element " + fragment + " that is not there", null);
-        }
-        Ids.assign(project);
+    private static ProjectFileException whole(String name, String reason, Throwable cause) {
+        return new ProjectFileException(name, 0, 0, reason, cause);
     }
 
-    private static int lineOf(byte[] bytes, String text, int occurrence) {
-        String all = new String(bytes, StandardCharsets.UTF_8);
-        int at = -1;
-        for (int i = 0; i < occurrence; i++) {
-            at = all.indexOf(text, at + 1);
-            if (at < 0) {
-                return 0;
-            }
-        }
-        return 1 + (int) all.substring(0, at).chars().filter(c -> c == '\n').count();
+    private static ProjectFileException unreadable(String name, IOException e) {
+        return whole(name, "can not be read: " + FileReplacement.reason(e), e);
     }
 
     private static ProjectFileException fault(String name, Throwable thrown) {
@@ -140,14 +115,14 @@ public final class ProjectFile {
             cause = cause.getCause();
         }
         if (cause instanceof SAXParseException e) {
-            String reason = e.getMessage().contains("DOCTYPE") ? "holds a document type declaration, which is not allowed" : "is no well-formed XML: "
-                    + firstLine(e.getMessage());
-            return new ProjectFileException(name, e.getLineNumber(), reason, cause);
+            String reason = e.getMessage().contains("DOCTYPE") ? "holds a document type declaration, which is not allowed"
+                    : "is no well-formed XML: " + firstLine(e.getMessage());
+            return new ProjectFileException(name, e.getLineNumber(), e.getColumnNumber(), reason, cause);
         }
         if (cause instanceof XMIException e) {
-            return new ProjectFileException(name, e.getLine(), reason(e), cause);
+            return new ProjectFileException(name, e.getLine(), e.getColumn(), reason(e), cause);
         }
-        return new ProjectFileException(name, 0, firstLine(String.valueOf(cause.getMessage())), cause);
+        return whole(name, "can not be read: " + firstLine(String.valueOf(cause.getMessage())), cause);
     }
 
     private static String reason(XMIException e) {
@@ -158,11 +133,13 @@ public final class ProjectFile {
             return "an element of type '" + type.getName() + "' is not known";
         }
         if (e instanceof PackageNotFoundException other) {
-            return "is of the format '" + other.uri() + "'; this version reads " + SlopewrightPackage.eNS_URI;
+            String format = other.uri() == null || other.uri().isEmpty() ? "names no format" : "is of the format '" + other.uri() + "'";
+            return format + "; this version reads " + SlopewrightPackage.eNS_URI;
         }
         if (e instanceof IllegalValueException value) {
-            EStructuralFeature feature = value.getFeature();
-            return "'" + value.getValue() + "' is no value for " + (feature == null ? "this" : feature.getName());
+            String given = value.getValue() instanceof EObject element ? "an element of type " + element.eClass().getName()
+                    : "'" + value.getValue() + "'";
+            return given + " is no value for " + (value.getFeature() == null ? "this" : value.getFeature().getName());
         }
         if (e instanceof UnresolvedReferenceException reference) {
             return "refers to an element " + reference.getReference() + " that is not there";
@@ -175,13 +152,20 @@ public final class ProjectFile {
     }
 
     /**
-     * Returns the bytes of a project as a file holds them. Elements without an id get one.
+     * Returns the bytes of a project as a file holds them. Elements without an id get one, and so does an element whose id another
+     * one before it has.
      *
      * @param project the project
      * @return UTF-8
+     * @throws IllegalStateException where no file can hold it: a number that is none, a character XML does not know, a reference to an
+     *                               element outside; the message names the element
      */
     public static byte[] bytes(Project project) {
         Ids.assign(project);
+        Optional<String> obstacle = Writability.obstacle(project);
+        if (obstacle.isPresent()) {
+            throw new IllegalStateException(obstacle.get());
+        }
         Resource resource = project.eResource();
         if (!(resource instanceof ProjectResource)) {
             resource = new ProjectResource(URI.createURI("project"));
@@ -191,64 +175,42 @@ public final class ProjectFile {
         try {
             resource.save(out, Map.of());
         } catch (IOException e) {
-            throw new IllegalStateException("the project can not be written: " + e.getMessage(), e);
+            throw new IllegalStateException(e.getMessage(), e);
         }
         return out.toByteArray();
     }
 
     /**
-     * Saves a project. The new content is written beside the file and then put in its place in one step; what was there is kept under
-     * the name of the file with {@value #PREVIOUS_SUFFIX}.
+     * Saves a project. The new content is read again for proof, written beside the file and then put in its place in one step; what
+     * was there is kept under the name of the file with {@value #PREVIOUS_SUFFIX}.
      *
      * @param project the project
      * @param file    the file; where it exists it must be a project that can be read
-     * @throws ProjectFileException where it can not be written; then nothing has changed
+     * @throws ProjectFileException where it can not be written; then the file is what it was
      */
     public static void save(Project project, Path file) throws ProjectFileException {
-        Path target = file.toAbsolutePath();
         String name = file.toString();
-        if (Files.exists(target)) {
+        if (Files.exists(file)) {
             try {
-                load(target);
+                load(file);
             } catch (ProjectFileException e) {
-                throw new ProjectFileException(name, 0, "is there already and is no project that can be read (" + e.reason()
+                throw whole(name, "is there already and is no project that can be read (" + e.reason()
                         + "); it was left as it is. Save under another name", e);
             }
         }
-        byte[] bytes = bytes(project);
-        Path fresh = target.resolveSibling("." + target.getFileName() + ".new");
-        Path kept = target.resolveSibling("." + target.getFileName() + ".kept");
+        byte[] bytes;
         try {
-            write(fresh, bytes);
-            if (Files.exists(target)) {
-                Files.copy(target, kept, StandardCopyOption.REPLACE_EXISTING);
-                Files.move(kept, target.resolveSibling(target.getFileName() + PREVIOUS_SUFFIX), StandardCopyOption.ATOMIC_MOVE);
-            }
-            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException e) {
-            throw new ProjectFileException(name, 0, "can not be written: " + e.getMessage(), e);
-        } finally {
-            remove(fresh);
-            remove(kept);
+            bytes = bytes(project);
+            load(new ByteArrayInputStream(bytes), name);
+        } catch (IllegalStateException e) {
+            throw whole(name, "can not be written: " + e.getMessage(), e);
+        } catch (ProjectFileException e) {
+            throw whole(name, "can not be written, for it could not be read again: " + e.reason(), e);
         }
-    }
-
-    private static void write(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING,
-                StandardOpenOption.WRITE)) {
-            ByteBuffer buffer = ByteBuffer.wrap(bytes);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
-            }
-            channel.force(true);
-        }
-    }
-
-    private static void remove(Path file) {
         try {
-            Files.deleteIfExists(file);
+            FileReplacement.replace(file, PREVIOUS_SUFFIX, bytes);
         } catch (IOException e) {
-            file.toFile().deleteOnExit();
+            throw whole(name, "can not be written: " + FileReplacement.reason(e), e);
         }
     }
 }

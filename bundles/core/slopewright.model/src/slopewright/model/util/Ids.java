@@ -1,12 +1,12 @@
 package slopewright.model.util;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -21,18 +21,20 @@ public final class Ids {
     }
 
     /**
-     * Gives an id to every element of a tree that has none: the name of its class and the next free number, in document order.
+     * Gives an id to every element of a tree that has none, or the one of an element before it, as a copy has: the name of its class
+     * and the next free number, in document order.
      *
      * @param root a project, or an element that belongs or will belong to one
      * @param project the project in which ids must be unique
      */
     public static void assign(Identified root, Project project) {
-        Set<String> taken = new HashSet<>();
-        collect(project, taken);
-        collect(root, taken);
+        Map<String, Identified> owners = new HashMap<>();
+        elements(project).forEach(element -> owners.putIfAbsent(element.getId(), element));
+        elements(root).forEach(element -> owners.putIfAbsent(element.getId(), element));
+        Map<String, Integer> numbers = new HashMap<>();
         for (Identified element : elements(root)) {
-            if (element.getId() == null) {
-                element.setId(next(element, taken));
+            if (element.getId() == null || owners.get(element.getId()) != element) {
+                element.setId(next(element, owners, numbers));
             }
         }
     }
@@ -59,16 +61,12 @@ public final class Ids {
         return elements(root).stream().filter(element -> id.equals(element.getId())).findFirst();
     }
 
-    private static void collect(Identified root, Set<String> taken) {
-        elements(root).forEach(element -> taken.add(element.getId()));
-    }
-
-    private static String next(Identified element, Set<String> taken) {
+    private static String next(Identified element, Map<String, Identified> owners, Map<String, Integer> numbers) {
         String stem = element.eClass().getName().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
-        int number = 1;
-        while (!taken.add(stem + "-" + number)) {
-            number++;
-        }
-        return stem + "-" + number;
+        String id;
+        do {
+            id = stem + "-" + numbers.merge(stem, 1, Integer::sum);
+        } while (owners.putIfAbsent(id, element) != null);
+        return id;
     }
 }

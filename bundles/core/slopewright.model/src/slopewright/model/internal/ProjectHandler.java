@@ -1,0 +1,99 @@
+package slopewright.model.internal;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+import org.eclipse.emf.common.util.WrappedException;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.InternalEObject;
+import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
+import org.eclipse.emf.ecore.xmi.IllegalValueException;
+import org.eclipse.emf.ecore.xmi.XMIException;
+import org.eclipse.emf.ecore.xmi.XMLHelper;
+import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
+
+import slopewright.model.Identified;
+import slopewright.model.SlopewrightPackage;
+
+/**
+ * Reads a project file strictly: the first fault ends the reading, and what would be lost or guessed is a fault. Since an unknown
+ * element is a fault, nesting is as deep as the model at most.
+ */
+final class ProjectHandler extends SAXXMIHandler {
+
+    /** A decimal number; Java would also take hexadecimal ones, a trailing {@code d} and {@code NaN}. */
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
+
+    private final ProjectResource resource;
+    private final Map<EObject, Integer> lines = new IdentityHashMap<>();
+
+    ProjectHandler(ProjectResource resource, XMLHelper helper, Map<?, ?> options) {
+        super(resource, helper, options);
+        this.resource = resource;
+    }
+
+    @Override
+    public void error(XMIException fault) {
+        // References are set at the end of the document, where the parser knows no line any more.
+        if (fault instanceof IllegalValueException value && value.getLine() <= 0 && lines.containsKey(value.getObject())) {
+            throw new WrappedException(new IllegalValueException(value.getObject(), value.getFeature(), value.getValue(), value,
+                    getLocation(), lines.get(value.getObject()), 0));
+        }
+        throw new WrappedException(fault);
+    }
+
+    private void error(String reason) {
+        error(new StrictReadingException(reason, getLocation(), getLineNumber(), getColumnNumber()));
+    }
+
+    @Override
+    protected void handleObjectAttribs(EObject element) {
+        lines.put(element, getLineNumber());
+        super.handleObjectAttribs(element);
+        if (element instanceof Identified identified && identified.getId() != null) {
+            if (identified.getId().isBlank()) {
+                error("an id is empty");
+            }
+            if (!resource.isFirstOfItsId(identified)) {
+                error("the id " + identified.getId() + " is there twice");
+            }
+        }
+    }
+
+    @Override
+    protected void handleProxy(InternalEObject element, String reference) {
+        error("refers to another file ('" + reference + "'), which is not allowed");
+    }
+
+    @Override
+    protected void setFeatureValue(EObject element, EStructuralFeature feature, Object value, int position) {
+        if (feature == SlopewrightPackage.Literals.IDENTIFIED__ID) {
+            error(new FeatureNotFoundException(feature.getName(), element, getLocation(), getLineNumber(), getColumnNumber()));
+        }
+        if (!feature.isMany() && element.eIsSet(feature)) {
+            error("'" + feature.getName() + "' is there twice");
+        }
+        if (value instanceof String text && feature.getEType().getInstanceClass() == Double.class && !isNumber(text)) {
+            error(new IllegalValueException(element, feature, text, null, getLocation(), getLineNumber(), getColumnNumber()));
+        }
+        super.setFeatureValue(element, feature, value, position);
+    }
+
+    private static boolean isNumber(String text) {
+        return NUMBER.matcher(text).matches() && Double.isFinite(Double.parseDouble(text));
+    }
+
+    @Override
+    public void characters(char[] characters, int start, int length) {
+        if (text == null && !new String(characters, start, length).isBlank()) {
+            error("holds the text '" + excerpt(new String(characters, start, length).strip()) + "' between elements");
+        }
+        super.characters(characters, start, length);
+    }
+
+    private static String excerpt(String found) {
+        return found.lines().findFirst().map(line -> line.length() > 40 ? line.substring(0, 40) + "..." : line).orElse("");
+    }
+}
