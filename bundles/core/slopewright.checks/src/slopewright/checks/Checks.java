@@ -18,7 +18,7 @@ public final class Checks {
      * Runs every rule.
      *
      * @param project the project, not changed
-     * @param ruleSet name of the rule set; empty for the one that the project names
+     * @param ruleSet name of the rule set for every aid; empty for the ones that the project and its aids name
      * @return the result
      * @throws IllegalArgumentException where the rule set or an override is unknown
      */
@@ -41,7 +41,7 @@ public final class Checks {
     }
 
     /**
-     * Runs some rules.
+     * Runs some rules under one rule set.
      *
      * @param project the project, not changed
      * @param rules   the rule set, with the overrides and confirmations of the project

@@ -66,9 +66,29 @@ public final class Findings {
 
     /** Adds a comparison with its own weight. */
     public void compare(Identified element, Measure measure, Citation citation, String explanation, Severity severity) {
+        compare(element, measure, Optional.of(citation), explanation, severity);
+    }
+
+    /** Adds a comparison whose limit may come from the data of the site or of the equipment instead of a rule set. */
+    public void compare(Identified element, Measure measure, Optional<Citation> citation, String explanation, Severity severity) {
+        compare(element, measure, citation, citation.filter(Citation::toConfirm).isPresent(), explanation, severity);
+    }
+
+    /**
+     * Adds a comparison whose measured value itself rests on values that may need confirmation.
+     *
+     * @param element     the element that is measured
+     * @param measure     the numbers
+     * @param citation    where the limit comes from
+     * @param toConfirm   whether a value that nobody confirmed decided it, in the limit or in what was measured
+     * @param explanation what was compared, and what to do where it failed
+     * @param severity    weight of a failure
+     */
+    public void compare(Identified element, Measure measure, Optional<Citation> citation, boolean toConfirm, String explanation,
+            Severity severity) {
         outcomes.add(new Outcome(rule.id(), rule.title(), element.getId(), Projects.path(element), measure.isMet() ? Verdict.PASS : Verdict.FAIL,
                 severity, OptionalDouble.of(measure.value()), OptionalDouble.of(measure.limit()), OptionalDouble.of(measure.margin()),
-                measure.unit(), List.of(), Optional.of(citation), citation.toConfirm(), explanation));
+                measure.unit(), List.of(), citation, toConfirm, explanation));
     }
 
     /** Adds a verdict without a number. */

@@ -1,0 +1,43 @@
+package slopewright.checks.internal;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import slopewright.checks.Findings;
+import slopewright.checks.Findings.Measure;
+import slopewright.checks.Severity;
+import slopewright.model.EquipmentType;
+import slopewright.model.util.Projects;
+import slopewright.standards.Citation;
+
+/** Every setting can be set. */
+public final class AdjustmentRangeRule extends AidRule {
+
+    /** Made by the service loader. */
+    public AdjustmentRangeRule() {
+        super("UNIT-03", "Settings within the adjustment range",
+                "Every setting lies within the range of the equipment type, or within the range of the rule set where no type was chosen.", Severity.FAIL,
+                ALL);
+    }
+
+    @Override
+    void check(AidFacts facts, Findings findings) {
+        EquipmentType type = facts.aid().getEquipment();
+        boolean own = type != null && type.getMinSettingDeg() != null && type.getMaxSettingDeg() != null;
+        if (!own && facts.find("setting-range-from-deg").isEmpty()) {
+            throw Stop.missing("adjustment range of the equipment type");
+        }
+        double from = own ? type.getMinSettingDeg() : facts.value("setting-range-from-deg").value();
+        double to = own ? type.getMaxSettingDeg() : facts.value("setting-range-to-deg").value();
+        Optional<Citation> citation = own ? Optional.empty() : Optional.of(Findings.weakest(
+                List.of(facts.value("setting-range-from-deg").citation(), facts.value("setting-range-to-deg").citation())));
+        UnitAt worst = facts.units().stream()
+                .min(Comparator.comparingDouble(unit -> Math.min(unit.settingDeg() - from, to - unit.settingDeg()))).orElseThrow();
+        double setting = worst.settingDeg();
+        Measure measure = setting - from < to - setting ? Measure.atLeast(setting, from, "deg") : Measure.atMost(setting, to, "deg");
+        compare(findings, facts.aid(), measure, citation, worst.label() + " is set to " + Words.deg(setting) + "; "
+                + (own ? Projects.label(type) : "a unit of the rule set") + " can be set from " + Words.deg(from) + " to " + Words.deg(to) + ".",
+                "Choose another slope or another equipment type.", severity());
+    }
+}

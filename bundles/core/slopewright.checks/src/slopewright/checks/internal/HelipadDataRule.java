@@ -1,0 +1,33 @@
+package slopewright.checks.internal;
+
+import slopewright.checks.Findings;
+import slopewright.checks.Severity;
+import slopewright.model.Helipad;
+
+/** What the rule sets ask of a helipad. */
+public final class HelipadDataRule extends AidRule {
+
+    /** Made by the service loader. */
+    public HelipadDataRule() {
+        super("DATA-05", "Helipad data is complete",
+                "Hover height, eye height above the skids, FATO length and safety area width of the helipad and the slope are there.",
+                Severity.WARNING, ALL);
+    }
+
+    @Override
+    void check(AidFacts facts, Findings findings) {
+        if (facts.atRunway()) {
+            return;
+        }
+        Helipad pad = facts.helipad();
+        Missing missing = new Missing();
+        missing.unless(pad.getHoverHeightM() != null, "hover height");
+        missing.unless(pad.getEyeAboveSkidsM() != null, "eye height above the skids");
+        missing.unless(pad.getFatoLengthM() != null, "FATO length");
+        missing.unless(pad.getSafetyAreaWidthM() != null, "safety area width");
+        boolean fromDescent = facts.aid().getGroundSpeedKt() != null && facts.aid().getDescentFtmin() != null;
+        missing.unless(facts.aid().getSlopeDeg() != null || facts.host().getDesiredSlopeDeg() != null || fromDescent,
+                "approach slope, or ground speed and rate of descent");
+        Missing.report(findings, facts.aid(), missing.names(), "Hover height, eye height, FATO, safety area and slope are known.");
+    }
+}

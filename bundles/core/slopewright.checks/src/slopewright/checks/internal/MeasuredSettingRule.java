@@ -1,0 +1,36 @@
+package slopewright.checks.internal;
+
+import java.util.List;
+
+import slopewright.checks.Findings;
+import slopewright.checks.Findings.Measure;
+import slopewright.checks.Severity;
+import slopewright.geometry.Angles;
+import slopewright.standards.CitedValue;
+
+/** Units that were measured still point where they were set. */
+public final class MeasuredSettingRule extends AidRule {
+
+    /** Made by the service loader. */
+    public MeasuredSettingRule() {
+        super("UNIT-05", "Measured angle against the setting", "No measured angle departs from its setting so far that the unit must be set again.",
+                Severity.FAIL, ALL);
+    }
+
+    @Override
+    void check(AidFacts facts, Findings findings) {
+        List<UnitAt> measured = facts.units().stream()
+                .filter(unit -> unit.unit().getMeasured() != null && unit.unit().getMeasured().getSettingDeg() != null).toList();
+        CitedValue limit = facts.value("reset-beyond-min");
+        if (measured.isEmpty()) {
+            findings.notApplicable(facts.aid(), "No measured angle was entered.");
+            return;
+        }
+        for (UnitAt unit : measured) {
+            double off = Angles.degToMinutes(Math.abs(unit.unit().getMeasured().getSettingDeg() - unit.settingDeg()));
+            compare(findings, unit.unit(), Measure.atMost(off, limit.value(), "min"), limit.citation(),
+                    unit.label() + " was measured at " + Words.deg(unit.unit().getMeasured().getSettingDeg()) + ", " + Words.min(off) + " off its setting of "
+                            + Words.deg(unit.settingDeg()) + "; " + Words.min(limit.value()) + " are allowed.", "Set it again.");
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package slopewright.checks.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.checks.Findings;
+import slopewright.checks.Findings.Measure;
+import slopewright.checks.Severity;
+import slopewright.model.Aerodrome;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.siting.site.SiteFrame;
+import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
+import slopewright.standards.Provenance;
+
+/** A row keeps its distance from other pavements. */
+public final class RowPavementDistanceRule extends AidRule {
+
+    /** Made by the service loader. */
+    public RowPavementDistanceRule() {
+        super("ROW-06", "Distance to other pavements", "No unit stands closer to a taxiway, an apron or another runway than the rule set allows.",
+                Severity.FAIL, ROWS);
+    }
+
+    @Override
+    void check(AidFacts facts, Findings findings) {
+        if (!facts.atRunway()) {
+            return;
+        }
+        CitedValue limit = facts.length("clearance-to-other-pavement");
+        SiteFrame frame = facts.frame();
+        Aerodrome aerodrome = Projects.project(facts.aid()).map(Project::getAerodrome).orElseThrow();
+        List<Pavement> pavements = new ArrayList<>(Pavement.edges(aerodrome, frame));
+        Pavement.otherRunways(aerodrome, facts.runway().orElseThrow(), frame).forEach(pavements::add);
+        if (pavements.isEmpty()) {
+            throw Stop.missing("edges of taxiways, aprons and other runways near the units");
+        }
+        for (Pavement pavement : pavements) {
+            UnitAt nearest = null;
+            double least = Double.POSITIVE_INFINITY;
+            for (UnitAt unit : facts.units()) {
+                double distance = pavement.distanceM(unit.alongM(), unit.rightM());
+                if (distance < least) {
+                    least = distance;
+                    nearest = unit;
+                }
+            }
+            Citation citation = pavement.isApron() && limit.citation().provenance().needsConfirmation()
+                    ? limit.citation().atMost(Provenance.FROM_MEMORY) : limit.citation();
+            compare(findings, facts.aid(), Measure.atLeast(SettingOut.length(least, limit.value()), limit.value(), "m"), citation,
+                    nearest.label() + " stands " + Words.m(least) + " from " + pavement.name() + "; at least " + Words.m(limit.value())
+                            + " are needed.", "Move the row, or change to a closer spacing or the other side.");
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package slopewright.checks.internal;
+
+import java.util.List;
+
+import slopewright.checks.Findings;
+import slopewright.checks.Findings.Measure;
+import slopewright.checks.Severity;
+import slopewright.geometry.Angles;
+import slopewright.standards.CitedValue;
+
+/** Each unit is set to the angle that follows from the slope. */
+public final class RowSettingsRule extends AidRule {
+
+    /** Made by the service loader. */
+    public RowSettingsRule() {
+        super("ROW-07", "Settings against the slope",
+                "Each unit is set to the angle that the slope and the form of the settings give, within the accuracy of setting.", Severity.FAIL, ROWS);
+    }
+
+    @Override
+    void check(AidFacts facts, Findings findings) {
+        CitedValue accuracy = facts.value("setting-accuracy-min");
+        RowSettings wanted = RowSettings.of(facts);
+        for (List<UnitAt> side : facts.sides()) {
+            for (int i = 0; i < side.size(); i++) {
+                UnitAt unit = side.get(i);
+                double off = Angles.degToMinutes(Math.abs(unit.settingDeg() - wanted.deg(i, side.size())));
+                compare(findings, unit.unit(), Measure.atMost(off, accuracy.value(), "min"),
+                        Findings.weakest(List.of(wanted.citation(), accuracy.citation())),
+                        unit.label() + " is set to " + Words.deg(unit.settingDeg()) + "; the slope of " + Words.deg(wanted.slopeDeg()) + " gives "
+                                + Words.deg(wanted.deg(i, side.size())) + ", within " + Words.min(accuracy.value()) + ".",
+                        "Set it to " + Words.deg(wanted.deg(i, side.size())) + ".");
+            }
+        }
+    }
+}

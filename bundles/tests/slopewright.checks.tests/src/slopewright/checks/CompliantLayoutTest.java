@@ -1,0 +1,78 @@
+package slopewright.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A solved layout of every family under every rule set that covers it breaks no rule; what is not covered is never a pass. */
+class CompliantLayoutTest {
+
+    static List<String> runways() {
+        return List.of("icao four-unit-row", "icao:later four-unit-row", "icao t-form", "icao t-form-abbreviated", "easa four-unit-row",
+                "casa four-unit-row", "casa t-form", "casa t-form-abbreviated", "faa four-unit-row", "faa two-unit-row", "faa two-bar", "faa three-bar");
+    }
+
+    @ParameterizedTest
+    @MethodSource("runways")
+    void aSolvedLayoutAtARunwayBreaksNoRule(String which) {
+        String[] parts = which.split(" ");
+        CheckResult result = Sample.runway(parts[0], parts[1], sample -> {
+            if ("faa".equals(parts[0])) {
+                sample.aid().setHeightGroup(3);
+            }
+        }).check();
+        assertClean(result);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"icao heliport-sector", "faa heliport-pair", "icao four-unit-row", "icao two-unit-row"})
+    void aSolvedLayoutAtAHelipadBreaksNoRule(String which) {
+        String[] parts = which.split(" ");
+        assertClean(Sample.helipad(parts[0], parts[1], 4).check());
+    }
+
+    private static void assertClean(CheckResult result) {
+        assertTrue(result.anythingEvaluated());
+        assertEquals(List.of(), result.outcomes().stream()
+                .filter(outcome -> outcome.verdict() == Verdict.FAIL || outcome.verdict() == Verdict.NOT_EVALUATED)
+                .map(outcome -> outcome.rule() + " " + outcome.elementPath() + ": " + outcome.explanation()).toList());
+    }
+
+    @Test
+    void aFamilyThatTheRuleSetDoesNotCoverIsNoPass() {
+        Sample sample = Sample.runway("icao", "t-form");
+        CheckResult result = Checks.run(sample.project(), Optional.of("faa"));
+        assertTrue(result.outcomes().stream().anyMatch(outcome -> outcome.rule().equals("DATA-07") && outcome.verdict() == Verdict.FAIL));
+        assertTrue(result.outcomes().stream().noneMatch(outcome -> outcome.rule().startsWith("OBS-0") && outcome.verdict() == Verdict.PASS));
+    }
+
+    @Test
+    void noRuleEvaluatedIsNoPass() {
+        Sample sample = Sample.runway("icao", "four-unit-row");
+        CheckResult result = Checks.run(sample.project(), ProjectRules.of(sample.project(), Optional.of("icao")), rule -> false);
+        assertFalse(result.anythingEvaluated());
+        assertTrue(result.outcomes().isEmpty());
+    }
+
+    /** A portable unit is checked under the rule set that it names, unless one is asked for by name. */
+    @Test
+    void anAidMayNameItsOwnRuleSet() {
+        Sample sample = Sample.runway("faa", "two-bar", made -> made.aid().setHeightGroup(3));
+        sample.project().setRuleSetKey("icao");
+        sample.aid().setRuleSetKey("faa");
+        assertEquals(Verdict.PASS, verdict(Checks.run(sample.project(), Optional.empty()), "DATA-07"));
+        assertEquals(Verdict.FAIL, verdict(Checks.run(sample.project(), Optional.of("icao")), "DATA-07"));
+    }
+
+    private static Verdict verdict(CheckResult result, String rule) {
+        return result.outcomes().stream().filter(outcome -> outcome.rule().equals(rule)).findFirst().orElseThrow().verdict();
+    }
+}

@@ -1,0 +1,261 @@
+package slopewright.checks;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import slopewright.model.Aerodrome;
+import slopewright.model.AeroplaneGroup;
+import slopewright.model.AidSide;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachDirection;
+import slopewright.model.ApproachHost;
+import slopewright.model.EquipmentType;
+import slopewright.model.GlidePathAid;
+import slopewright.model.Helipad;
+import slopewright.model.LightUnit;
+import slopewright.model.Obstacle;
+import slopewright.model.Place;
+import slopewright.model.Project;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.TaxiwayEdge;
+import slopewright.model.util.Ids;
+import slopewright.siting.Families;
+import slopewright.siting.Siting;
+import slopewright.siting.aid.AidLayouts;
+import slopewright.siting.aid.AidRequests;
+import slopewright.standards.RuleSets;
+
+/**
+ * A small invented aerodrome on a local grid whose runway runs due east from (0, 0): {@code alongM} is east and {@code rightM} is
+ * south. Everything that rules ask for is there, so that a case changes one thing.
+ */
+final class Sample {
+
+    /** Elevation of threshold and helipad. */
+    static final double DATUM_M = 100;
+
+    private static final SlopewrightFactory MAKE = SlopewrightFactory.eINSTANCE;
+
+    private final Project project = MAKE.createProject();
+    private final Aerodrome aerodrome = MAKE.createAerodrome();
+    private final ApproachAid aid = MAKE.createApproachAid();
+    private ApproachHost host;
+    private String rules;
+
+    private Sample() {
+        project.setAerodrome(aerodrome);
+        project.setName("sample");
+        aerodrome.setIdentifier("ZZAA");
+        aerodrome.setCoordinateReference("local");
+        aerodrome.setVerticalDatum("local datum");
+    }
+
+    /** Makes a runway end with a solved aid of a family on the left, or on the sides that the family asks for. */
+    static Sample runway(String rules, String family) {
+        return runway(rules, family, sample -> { });
+    }
+
+    /** Makes a runway end, lets a case prepare it, then solves the aid. */
+    static Sample runway(String rules, String family, Consumer<Sample> prepare) {
+        Sample sample = new Sample();
+        sample.rules = rules;
+        sample.addRunway();
+        sample.addSurroundings();
+        sample.aid.setFamilyKey(family);
+        sample.aid.setSlopeDeg(3.0);
+        sample.aid.setSide("t-form".equals(family) ? AidSide.BOTH : AidSide.LEFT);
+        prepare.accept(sample);
+        sample.solve();
+        return sample;
+    }
+
+    /** Makes a helipad with a solved aid of a family. */
+    static Sample helipad(String rules, String family, double slopeDeg) {
+        return helipad(rules, family, slopeDeg, sample -> { });
+    }
+
+    static Sample helipad(String rules, String family, double slopeDeg, Consumer<Sample> prepare) {
+        Sample sample = new Sample();
+        sample.rules = rules;
+        sample.addHelipad();
+        sample.addSurroundings();
+        sample.aid.setFamilyKey(family);
+        sample.aid.setSlopeDeg(slopeDeg);
+        sample.aid.setSide(AidSide.LEFT);
+        prepare.accept(sample);
+        sample.solve();
+        return sample;
+    }
+
+    private void addRunway() {
+        Runway runway = MAKE.createRunway();
+        runway.setDesignator("09/27");
+        runway.setWidthM(45.0);
+        runway.setLengthM(2400.0);
+        runway.setCodeNumber(4);
+        RunwayEnd end = MAKE.createRunwayEnd();
+        end.setDesignator("09");
+        end.setThreshold(place(0, 0, DATUM_M));
+        end.setThresholdElevationM(DATUM_M);
+        end.setTrueBearingDeg(90.0);
+        end.setLandingDistanceM(2400.0);
+        RunwayEnd other = MAKE.createRunwayEnd();
+        other.setDesignator("27");
+        other.setThreshold(place(2400, 0, DATUM_M));
+        other.setThresholdElevationM(DATUM_M);
+        runway.getEnds().add(end);
+        runway.getEnds().add(other);
+        aerodrome.getRunways().add(runway);
+        end.getAids().add(aid);
+        host = end;
+        host.getRegularGroups().add(group("medium jets", 6.63, 1.85));
+    }
+
+    private void addHelipad() {
+        Helipad pad = MAKE.createHelipad();
+        pad.setName("H1");
+        pad.setPlace(place(0, 0, DATUM_M));
+        pad.setElevationM(DATUM_M);
+        pad.setHoverHeightM(1.5);
+        pad.setEyeAboveSkidsM(1.8);
+        pad.setFatoLengthM(20.0);
+        pad.setFatoWidthM(20.0);
+        pad.setSafetyAreaWidthM(30.0);
+        ApproachDirection direction = MAKE.createApproachDirection();
+        direction.setDesignator("09");
+        direction.setTrueBearingDeg(90.0);
+        direction.getAids().add(aid);
+        pad.getDirections().add(direction);
+        aerodrome.getHelipads().add(pad);
+        host = direction;
+    }
+
+    private void addSurroundings() {
+        EquipmentType type = MAKE.createEquipmentType();
+        type.setName("type one");
+        type.setMinSettingDeg(1.0);
+        type.setMaxSettingDeg(12.0);
+        type.setHeightAboveGroundM(0.8);
+        type.setBeamWidthDeg(16.0);
+        aerodrome.getEquipmentTypes().add(type);
+        aid.setEquipment(type);
+        aid.setName("indicator");
+        TaxiwayEdge edge = MAKE.createTaxiwayEdge();
+        edge.setName("taxiway north");
+        edge.getPoints().add(place(0, -120, DATUM_M));
+        edge.getPoints().add(place(2400, -120, DATUM_M));
+        aerodrome.getTaxiwayEdges().add(edge);
+        obstacle("shed", -1500, 10, DATUM_M + 5);
+    }
+
+    /** Makes a place from the frame. */
+    static Place place(double alongM, double rightM, double elevationM) {
+        Place place = MAKE.createPlace();
+        place.setEastM(alongM);
+        place.setNorthM(-rightM);
+        place.setElevationM(elevationM);
+        return place;
+    }
+
+    /** Adds an aeroplane group; the caller puts it into regular use. */
+    AeroplaneGroup group(String name, double eyeToWheelM, double eyeToAntennaM) {
+        AeroplaneGroup group = MAKE.createAeroplaneGroup();
+        group.setName(name);
+        group.setEyeToWheelM(eyeToWheelM);
+        group.setEyeToAntennaM(eyeToAntennaM);
+        aerodrome.getAeroplaneGroups().add(group);
+        return group;
+    }
+
+    /** Adds an obstacle with a survey accuracy of nothing. */
+    Obstacle obstacle(String name, double alongM, double rightM, double topElevationM) {
+        Obstacle obstacle = MAKE.createObstacle();
+        obstacle.setName(name);
+        obstacle.getPlaces().add(place(alongM, rightM, topElevationM));
+        obstacle.setTopElevationM(topElevationM);
+        obstacle.setHorizontalAccuracyM(0.0);
+        obstacle.setVerticalAccuracyM(0.0);
+        aerodrome.getObstacles().add(obstacle);
+        return obstacle;
+    }
+
+    /** Adds an electronic glide path of 3 degrees with its antenna on the right. */
+    GlidePathAid glidePath() {
+        GlidePathAid path = MAKE.createGlidePathAid();
+        path.setPathAngleDeg(3.0);
+        path.setReferenceDatumHeightM(15.0);
+        path.setAntennaAlongM(286.0);
+        path.setAntennaRightM(120.0);
+        host.setGlidePath(path);
+        return path;
+    }
+
+    /** Solves the aid and puts its units into the model, each with what a rule may ask. */
+    private void solve() {
+        aid.getUnits().clear();
+        Siting siting = Families.site(aid.getFamilyKey(), AidRequests.of(aid), RuleSets.find(rules).orElseThrow());
+        aid.getUnits().addAll(AidLayouts.toModel(siting, DATUM_M));
+        aid.getUnits().forEach(unit -> unit.setFrangible(true));
+        if (host instanceof RunwayEnd end) {
+            end.setAimingPointDistanceM((double) Math.round(siting.distanceM()));
+        }
+        Ids.assign(project);
+    }
+
+    Project project() {
+        return project;
+    }
+
+    Aerodrome aerodrome() {
+        return aerodrome;
+    }
+
+    ApproachAid aid() {
+        return aid;
+    }
+
+    ApproachHost host() {
+        return host;
+    }
+
+    RunwayEnd end() {
+        return (RunwayEnd) host;
+    }
+
+    Runway runway() {
+        return aerodrome.getRunways().get(0);
+    }
+
+    Helipad pad() {
+        return aerodrome.getHelipads().get(0);
+    }
+
+    LightUnit unit(int index) {
+        return aid.getUnits().get(index);
+    }
+
+    /** Does something to every unit. */
+    void units(Consumer<LightUnit> change) {
+        aid.getUnits().forEach(change);
+    }
+
+    /** Moves every unit along the runway. */
+    void moveAlong(double byM) {
+        units(unit -> unit.setAlongM(unit.getAlongM() + byM));
+    }
+
+    /** Returns what one rule says, under the rule set of the sample. */
+    List<Outcome> outcomes(String rule) {
+        Ids.assign(project);
+        return Checks.run(project, ProjectRules.of(project, Optional.of(rules)), one -> one.id().equals(rule)).outcomes();
+    }
+
+    /** Returns what all rules say. */
+    CheckResult check() {
+        Ids.assign(project);
+        return Checks.run(project, Optional.of(rules));
+    }
+}
