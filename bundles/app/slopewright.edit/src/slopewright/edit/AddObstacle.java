@@ -43,6 +43,7 @@ public final class AddObstacle {
         Place place = SlopewrightFactory.eINSTANCE.createPlace();
         SiteFrame frame = SiteFrame.of(host);
         frame.fromFrame(top, place);
+        place.setElevationM(null);
         Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
         obstacle.setName(name);
         obstacle.setKind(ObstacleKind.POINT);

@@ -56,7 +56,8 @@ class ElementEditsTest {
                 () -> assertEquals(2, sample.aerodrome.getAeroplaneGroups().size()));
         assertEquals("aeroplane-group-2", light.getId());
         var regular = Literals.APPROACH_HOST__REGULAR_GROUPS;
-        EditHarness.cycle(sample.project, SetReferences.of(sample.end, regular, List.of(light, sample.group)), () -> assertEquals(List.of(light, sample.group), sample.end.getRegularGroups()));
+        EditHarness.cycle(sample.project, SetReferences.of(sample.end, regular, List.of(light, sample.group)),
+                () -> assertEquals(List.of(light, sample.group), sample.end.getRegularGroups()));
         sample.withRow();
         var type = SlopewrightFactory.eINSTANCE.createEquipmentType();
         EditHarness.cycle(sample.project, AddChild.of(sample.aerodrome, Literals.AERODROME__EQUIPMENT_TYPES, type),
@@ -74,6 +75,7 @@ class ElementEditsTest {
         EditHarness.cycle(sample.project, edit, () -> {
             Obstacle mast = sample.aerodrome.getObstacles().get(0);
             assertEquals(80.0, mast.getTopElevationM(), 1e-9);
+            assertNull(mast.getPlaces().get(0).getElevationM(), "one elevation of its top is enough");
             FramePoint back = SiteFrame.of(sample.end).toFrame(mast.getPlaces().get(0), mast.getTopElevationM());
             assertEquals(-1200, back.alongM(), 0.001);
             assertEquals(85, back.rightM(), 0.001);

@@ -6,6 +6,8 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
 
+import slopewright.ui.Images;
+
 /**
  * A project file as the input of an editor. Two inputs are equal where they name the same file, so a project is open in
  * one editor only. An input whose file does not exist yet names a new project: its editor begins with an empty one and
@@ -43,7 +45,7 @@ public final class ProjectInput implements IEditorInput {
 
     @Override
     public ImageDescriptor getImageDescriptor() {
-        return ImageDescriptor.getMissingImageDescriptor();
+        return Images.PROJECT.descriptor();
     }
 
     @Override

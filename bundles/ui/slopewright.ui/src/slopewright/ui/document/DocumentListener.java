@@ -1,0 +1,29 @@
+package slopewright.ui.document;
+
+import java.util.Set;
+
+import slopewright.checks.CheckResult;
+
+/** Is told what happens to a project in the window; always on the user interface thread. */
+public interface DocumentListener {
+
+    /**
+     * Called after an edit, an undo or a redo.
+     *
+     * @param elementIds ids of the elements that were changed, added or removed
+     */
+    default void changed(Set<String> elementIds) {
+    }
+
+    /**
+     * Called when a background check has ended that saw the project as it is now.
+     *
+     * @param result what the rules say
+     */
+    default void checked(CheckResult result) {
+    }
+
+    /** Called when the file, the dirty state, or whether a check is running or can not be made has changed. */
+    default void stateChanged() {
+    }
+}

@@ -1,0 +1,253 @@
+package slopewright.ui.document;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+
+import org.eclipse.emf.common.notify.impl.AdapterImpl;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.widgets.Display;
+
+import slopewright.checks.CheckResult;
+import slopewright.checks.ProjectRules;
+import slopewright.edit.EditHistory;
+import slopewright.edit.ReplaceContent;
+import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.io.ProjectFileException;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+import slopewright.standards.RuleSet;
+import slopewright.ui.internal.BackgroundCheck;
+import slopewright.ui.internal.RecoveryFile;
+import slopewright.ui.preferences.Preferences;
+
+/**
+ * A project that is open in the window: its file, its edits, and what the rules say about it. Every edit goes through
+ * {@link #history()}. After each change the project is copied, and the copy is checked and kept as a recovery file in the background.
+ * Used on the user interface thread.
+ */
+public final class ProjectDocument {
+
+    /** What the edit is called that brings unsaved work back. */
+    public static final String RESTORE = "Restore unsaved work";
+
+    private final Display display;
+    private final Project project;
+    private final EditHistory history = new EditHistory();
+    private final List<DocumentListener> listeners = new CopyOnWriteArrayList<>();
+    private final Owner owner = new Owner(this);
+    private final BackgroundCheck check;
+    private Path path;
+    private RecoveryFile recovery;
+    private boolean isNew;
+    private boolean restored;
+    private Optional<CheckResult> lastResult = Optional.empty();
+    private Optional<String> checkProblem = Optional.empty();
+
+    /** Lets the document of a project be found from any of its elements. */
+    private static final class Owner extends AdapterImpl {
+
+        private final ProjectDocument document;
+
+        Owner(ProjectDocument document) {
+            this.document = document;
+        }
+    }
+
+    private ProjectDocument(Project project, Path path, boolean isNew) {
+        this.display = Display.getCurrent() == null ? Display.getDefault() : Display.getCurrent();
+        this.project = project;
+        this.path = path;
+        this.isNew = isNew;
+        this.recovery = new RecoveryFile(path);
+        this.check = new BackgroundCheck(display, this::accept, this::problem);
+        project.eAdapters().add(owner);
+    }
+
+    /**
+     * Opens a project. Where there is no file yet, the document begins with an empty project that is dirty until the first save. Unsaved
+     * work of a run that ended unexpectedly is restored as an edit, which can be undone.
+     *
+     * @param path the project file
+     * @return the document; whoever opens it disposes it
+     * @throws ProjectFileException where the file can not be read; the message names file, line and reason
+     */
+    public static ProjectDocument open(Path path) throws ProjectFileException {
+        Path file = path.toAbsolutePath().normalize();
+        boolean isNew = !Files.exists(file);
+        ProjectDocument document = new ProjectDocument(isNew ? blank(file) : ProjectFile.load(file), file, isNew);
+        document.restore();
+        document.history.addListener(document::edited);
+        document.check.request(document.project, document.dirtyRecovery());
+        return document;
+    }
+
+    private static Project blank(Path file) {
+        Project project = SlopewrightFactory.eINSTANCE.createProject();
+        String name = String.valueOf(file.getFileName());
+        int stem = name.length() - ProjectInput.FILE_SUFFIX.length();
+        project.setName(name.endsWith(ProjectInput.FILE_SUFFIX) ? name.substring(0, stem) : name);
+        project.setRuleSetKey(Preferences.ruleSet());
+        project.setAerodrome(SlopewrightFactory.eINSTANCE.createAerodrome());
+        Ids.assign(project);
+        return project;
+    }
+
+    private void restore() {
+        recovery.read(project).ifPresent(found -> {
+            history.perform(ReplaceContent.of(RESTORE, project, found));
+            restored = true;
+        });
+    }
+
+    /**
+     * Returns the document that an element belongs to.
+     *
+     * @param element an element of a project
+     * @return its document, empty where its project is not open
+     */
+    public static Optional<ProjectDocument> of(EObject element) {
+        return Projects.project(element).flatMap(project -> project.eAdapters().stream().filter(Owner.class::isInstance)
+                .map(adapter -> ((Owner) adapter).document).findFirst());
+    }
+
+    /** Returns the project, the same object as long as the document is open; changed through the history only. */
+    public Project project() {
+        return project;
+    }
+
+    /** Returns the file of the project; it need not exist yet. */
+    public Optional<Path> path() {
+        return Optional.ofNullable(path);
+    }
+
+    /** Returns the edits of the project. */
+    public EditHistory history() {
+        return history;
+    }
+
+    /**
+     * Returns the rule set of the project, with its overrides and confirmations.
+     *
+     * @throws IllegalArgumentException where the project names an unknown one; the message says which are known
+     */
+    public RuleSet rules() {
+        return ProjectRules.of(project, Optional.empty());
+    }
+
+    /** Returns whether the project differs from its file. */
+    public boolean isDirty() {
+        return isNew || history.isDirty();
+    }
+
+    /** Returns whether unsaved work of an earlier run was restored and not saved since. */
+    public boolean isRestored() {
+        return restored;
+    }
+
+    /**
+     * Saves the project into its file.
+     *
+     * @throws ProjectFileException where it can not be written; then nothing has changed
+     */
+    public void save() throws ProjectFileException {
+        saveAs(path);
+    }
+
+    /**
+     * Saves the project into a file, which is its file from then on.
+     *
+     * @param file the file
+     * @throws ProjectFileException where it can not be written; then nothing has changed
+     */
+    public void saveAs(Path file) throws ProjectFileException {
+        Path target = file.toAbsolutePath().normalize();
+        ProjectFile.save(project, target);
+        recovery.discard();
+        if (!target.equals(path)) {
+            path = target;
+            recovery = new RecoveryFile(target);
+            recovery.discard();
+        }
+        isNew = false;
+        restored = false;
+        history.markSaved();
+    }
+
+    /** Returns the last result that saw the project as it is now or was shortly before, empty before the first check. */
+    public Optional<CheckResult> lastResult() {
+        return lastResult;
+    }
+
+    /** Returns why the project can not be checked, such as an unknown rule set; empty where it can. */
+    public Optional<String> checkProblem() {
+        return checkProblem;
+    }
+
+    /** Returns whether the last result is older than the project and a new one is on its way. */
+    public boolean isChecking() {
+        return check.isPending();
+    }
+
+    /** Adds a listener, which is told on the user interface thread. */
+    public void addListener(DocumentListener listener) {
+        listeners.add(listener);
+    }
+
+    /** Removes a listener. */
+    public void removeListener(DocumentListener listener) {
+        listeners.remove(listener);
+    }
+
+    /** Ends the document: no listener hears from it any more; unsaved work is given up. */
+    public void dispose() {
+        check.dispose();
+        recovery.discard();
+        listeners.clear();
+        project.eAdapters().remove(owner);
+    }
+
+    private Optional<RecoveryFile> dirtyRecovery() {
+        return isDirty() ? Optional.of(recovery) : Optional.empty();
+    }
+
+    private void edited(Set<String> ids) {
+        onDisplay(() -> {
+            if (!ids.isEmpty()) {
+                check.requestSoon(project, this::dirtyRecovery);
+                tell(listener -> listener.changed(ids));
+            }
+            tell(DocumentListener::stateChanged);
+        });
+    }
+
+    private void accept(CheckResult result) {
+        lastResult = Optional.of(result);
+        checkProblem = Optional.empty();
+        tell(listener -> listener.checked(result));
+        tell(DocumentListener::stateChanged);
+    }
+
+    private void problem(String reason) {
+        checkProblem = Optional.of(reason);
+        tell(DocumentListener::stateChanged);
+    }
+
+    private void tell(Consumer<DocumentListener> what) {
+        listeners.forEach(what);
+    }
+
+    private void onDisplay(Runnable work) {
+        if (Display.getCurrent() == display) {
+            work.run();
+        } else if (!display.isDisposed()) {
+            display.asyncExec(work);
+        }
+    }
+}

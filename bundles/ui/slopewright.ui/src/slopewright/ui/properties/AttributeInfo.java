@@ -1,0 +1,109 @@
+package slopewright.ui.properties;
+
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.Optional;
+import java.util.ResourceBundle;
+
+import org.eclipse.emf.common.util.Enumerator;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+import slopewright.ui.units.Quantity;
+import slopewright.ui.units.QuantityFormat;
+
+/**
+ * What a feature of the model is called in the window, and which values make sense.
+ *
+ * @param feature  the feature
+ * @param label    its name without unit
+ * @param quantity what its number is
+ * @param group    the category in which it stands
+ * @param help     one sentence; may be empty
+ * @param range    the values that make sense, in the unit of the model
+ */
+public record AttributeInfo(EStructuralFeature feature, String label, Quantity quantity, String group, String help, Optional<Range> range) {
+
+    /**
+     * The values that make sense.
+     *
+     * @param least    the least
+     * @param greatest the greatest
+     */
+    public record Range(double least, double greatest) {
+    }
+
+    private static ResourceBundle texts() {
+        return ResourceBundle.getBundle("slopewright.ui.properties.attributes", Locale.getDefault(), AttributeInfo.class.getClassLoader());
+    }
+
+    /**
+     * Returns what is known of a feature of a class.
+     *
+     * @param type    the class of the element
+     * @param feature one of its features
+     */
+    public static AttributeInfo of(EClass type, EStructuralFeature feature) {
+        String label = text(type, feature, "").orElseGet(() -> words(stem(feature.getName())));
+        String group = text(type, feature, ".group").orElseGet(() -> classLabel(type));
+        Optional<Range> range = text(type, feature, ".range").map(AttributeInfo::range);
+        return new AttributeInfo(feature, label, Quantity.of(feature.getName()), group, text(type, feature, ".help").orElse(""), range);
+    }
+
+    /** Returns the name of a class of elements for people: {@code Light unit}. */
+    public static String classLabel(EClass type) {
+        return words(type.getName());
+    }
+
+    /** Returns the name of a choice for people. */
+    public static String choice(Enumerator literal) {
+        String key = literal.getClass().getSimpleName() + "." + literal.getName();
+        return text(key).orElseGet(() -> literal.getName().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+
+    /** Returns the name with the unit that the user prefers: {@code Setting (°)}. */
+    public String labelWithUnit(QuantityFormat format) {
+        String unit = format.unit(quantity);
+        return unit.isEmpty() ? label : label + " (" + unit + ")";
+    }
+
+    /**
+     * Returns why a number does not make sense here.
+     *
+     * @param value  the number in the unit of the model
+     * @param format how numbers are shown
+     * @return the reason, empty where it does
+     */
+    public Optional<String> fault(double value, QuantityFormat format) {
+        return range.filter(one -> value < one.least() || value > one.greatest())
+                .map(one -> label + ": " + format.showWithUnit(value, quantity) + " is not between "
+                        + format.showWithUnit(one.least(), quantity) + " and " + format.showWithUnit(one.greatest(), quantity) + ".");
+    }
+
+    private static Optional<String> text(EClass type, EStructuralFeature feature, String part) {
+        return text(type.getName() + "." + feature.getName() + part).or(() -> text(feature.getName() + part));
+    }
+
+    private static Optional<String> text(String key) {
+        try {
+            return Optional.of(texts().getString(key));
+        } catch (MissingResourceException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Range range(String text) {
+        String[] ends = text.trim().split("\\s+");
+        return new Range(Double.parseDouble(ends[0]), Double.parseDouble(ends[1]));
+    }
+
+    private static String stem(String name) {
+        String suffix = Quantity.of(name).suffix();
+        return name.substring(0, name.length() - suffix.length());
+    }
+
+    private static String words(String name) {
+        String lower = name.replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        return lower.substring(0, 1).toUpperCase(Locale.ROOT) + lower.substring(1);
+    }
+}

@@ -1,0 +1,164 @@
+package slopewright.ui.properties;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.jface.viewers.LabelProvider;
+import org.eclipse.ui.views.properties.IPropertyDescriptor;
+import org.eclipse.ui.views.properties.IPropertySource2;
+import org.eclipse.ui.views.properties.PropertyDescriptor;
+
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.edit.RecordedEdit;
+import slopewright.edit.SetAttribute;
+import slopewright.edit.SetReferences;
+import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.units.QuantityFormat;
+
+/**
+ * The attributes of one element for the property sheet, each with its unit, in groups, followed by what the aid gives as it stands and
+ * by what the rules say about the element. Every change goes through the history of the element's document.
+ */
+public final class ElementPropertySource implements IPropertySource2 {
+
+    private static final String DERIVED = "As it stands";
+    private static final String FINDINGS = "Rules";
+
+    private final Identified element;
+    private final QuantityFormat format;
+    private final Map<Object, Field> fields = new LinkedHashMap<>();
+    private final Map<Object, String> texts = new LinkedHashMap<>();
+    private final List<IPropertyDescriptor> descriptors = new ArrayList<>();
+
+    /**
+     * Makes the source of an element with the units that the user prefers.
+     *
+     * @param element the element; without an open document it is shown and can not be changed
+     */
+    public ElementPropertySource(Identified element) {
+        this(element, QuantityFormat.preferred());
+    }
+
+    /**
+     * Makes the source of an element.
+     *
+     * @param element the element
+     * @param format  how numbers are shown
+     */
+    public ElementPropertySource(Identified element, QuantityFormat format) {
+        this.element = element;
+        this.format = format;
+        boolean editable = ProjectDocument.of(element).isPresent();
+        for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
+            if (isShown(feature)) {
+                Field field = Field.of(element, AttributeInfo.of(element.eClass(), feature), format);
+                fields.put(feature, field);
+                descriptors.add(field.descriptor(editable));
+            }
+        }
+        addReadOnly("id", AttributeInfo.classLabel(element.eClass()), "Id", String.valueOf(element.getId()),
+                "By this id findings and reports refer to the element.");
+        if (element instanceof ApproachAid aid) {
+            AidFigures.of(aid, format).forEach(figure -> addReadOnly("figure " + figure.name(), DERIVED, figure.name(), figure.text(),
+                    figure.why()));
+        }
+        addOutcomes();
+    }
+
+    private static boolean isShown(EStructuralFeature feature) {
+        return feature.isChangeable() && (feature instanceof EAttribute attribute && !attribute.isID() && !attribute.isMany()
+                || feature instanceof EReference reference && !reference.isContainment());
+    }
+
+    private void addOutcomes() {
+        List<Outcome> own = ProjectDocument.of(element).flatMap(ProjectDocument::lastResult).map(result -> result.outcomes().stream()
+                .filter(outcome -> Objects.equals(outcome.elementId(), element.getId()))
+                .filter(outcome -> outcome.verdict() != Verdict.NOT_APPLICABLE).toList())
+                .orElse(List.of());
+        int number = 0;
+        for (Outcome outcome : own) {
+            String confirm = outcome.toConfirm() ? ", to be confirmed" : "";
+            addReadOnly("outcome " + number++, FINDINGS, outcome.rule() + " " + outcome.title(), OutcomeTexts.verdict(outcome) + confirm,
+                    outcome.explanation());
+        }
+    }
+
+    private void addReadOnly(String id, String group, String name, String text, String why) {
+        PropertyDescriptor descriptor = new PropertyDescriptor(id, name);
+        descriptor.setCategory(group);
+        descriptor.setDescription(why);
+        descriptor.setLabelProvider(new LabelProvider());
+        descriptors.add(descriptor);
+        texts.put(id, text);
+    }
+
+    /** Returns the element. */
+    public Identified element() {
+        return element;
+    }
+
+    @Override
+    public Object getEditableValue() {
+        return element;
+    }
+
+    @Override
+    public IPropertyDescriptor[] getPropertyDescriptors() {
+        return descriptors.toArray(IPropertyDescriptor[]::new);
+    }
+
+    @Override
+    public Object getPropertyValue(Object id) {
+        Field field = fields.get(id);
+        return field == null ? texts.get(id) : field.shown();
+    }
+
+    @Override
+    public boolean isPropertySet(Object id) {
+        return id instanceof EStructuralFeature feature && element.eIsSet(feature);
+    }
+
+    @Override
+    public boolean isPropertyResettable(Object id) {
+        return id instanceof EStructuralFeature && ProjectDocument.of(element).isPresent();
+    }
+
+    @Override
+    public void resetPropertyValue(Object id) {
+        if (id instanceof EAttribute attribute) {
+            perform(SetAttribute.of(element, attribute, null));
+        } else if (id instanceof EReference reference) {
+            perform(SetReferences.of(element, reference, List.of()));
+        }
+    }
+
+    /**
+     * Changes a value as the user typed or chose it. What can not be understood or makes no sense changes nothing; the validator of the
+     * descriptor gives the reason while the user types.
+     */
+    @Override
+    public void setPropertyValue(Object id, Object value) {
+        Field field = fields.get(id);
+        if (field != null && !Objects.equals(value, field.shown()) && field.fault(value) == null) {
+            perform(field.edit(value));
+        }
+    }
+
+    private void perform(RecordedEdit edit) {
+        ProjectDocument.of(element).ifPresent(document -> document.history().perform(edit));
+    }
+
+    /** Returns the format in which numbers are shown. */
+    public QuantityFormat format() {
+        return format;
+    }
+}

@@ -1,0 +1,294 @@
+package slopewright.ui.properties;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EEnumLiteral;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.jface.viewers.LabelProvider;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.jface.viewers.CellEditor;
+import org.eclipse.ui.views.properties.ComboBoxPropertyDescriptor;
+import org.eclipse.ui.views.properties.PropertyDescriptor;
+import org.eclipse.ui.views.properties.TextPropertyDescriptor;
+
+import slopewright.edit.RecordedEdit;
+import slopewright.edit.SetAttribute;
+import slopewright.edit.SetReferences;
+import slopewright.model.Identified;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.standards.RuleSets;
+import slopewright.ui.preferences.Preferences;
+import slopewright.ui.units.QuantityFormat;
+
+/** One value of an element as the property sheet shows, reads and changes it. */
+abstract class Field {
+
+    private static final String NONE = "(none)";
+
+    final Identified element;
+    final AttributeInfo info;
+
+    Field(Identified element, AttributeInfo info) {
+        this.element = element;
+        this.info = info;
+    }
+
+    static Field of(Identified element, AttributeInfo info, QuantityFormat format) {
+        if (info.feature() instanceof EReference reference) {
+            return reference.isMany() ? new Several(element, info, reference) : new Choice(element, info, targets(element, reference));
+        }
+        EAttribute attribute = (EAttribute) info.feature();
+        if (attribute.getEAttributeType() instanceof EEnum type) {
+            return new Choice(element, info, literals(type));
+        }
+        Class<?> type = attribute.getEAttributeType().getInstanceClass();
+        if (type == Boolean.class) {
+            return new Choice(element, info, List.of(new Option(NONE, null), new Option("yes", true), new Option("no", false)));
+        }
+        return switch (attribute.getName()) {
+            case "familyKey" -> new Choice(element, info, keyed(Families.all().stream(), one -> one.name(), one -> one.key()));
+            case "ruleSetKey" -> new Choice(element, info, keyed(RuleSets.all().stream(),
+                    one -> one.descriptor().name() + " (" + one.edition() + ")",
+                    Preferences::nameOf));
+            default -> new Text(element, info, format, type);
+        };
+    }
+
+    /** Returns the value as the cell editor takes it. */
+    abstract Object shown();
+
+    /** Returns why a value of the cell editor can not be taken, null where it can. */
+    abstract String fault(Object value);
+
+    abstract RecordedEdit edit(Object value);
+
+    abstract PropertyDescriptor editor();
+
+    String label() {
+        return info.label();
+    }
+
+    abstract LabelProvider texts();
+
+    PropertyDescriptor descriptor(boolean editable) {
+        PropertyDescriptor descriptor = editable ? editor() : new PropertyDescriptor(info.feature(), label());
+        descriptor.setCategory(info.group());
+        descriptor.setDescription(info.help().isEmpty() ? label() : label() + ": " + info.help());
+        descriptor.setLabelProvider(texts());
+        descriptor.setValidator(this::fault);
+        return descriptor;
+    }
+
+    private static List<Option> literals(EEnum type) {
+        return type.getELiterals().stream().map(EEnumLiteral::getInstance).map(one -> new Option(AttributeInfo.choice(one), one)).toList();
+    }
+
+    private static <T> List<Option> keyed(Stream<T> all, Function<T, String> label, Function<T, String> key) {
+        List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
+        all.forEach(one -> options.add(new Option(label.apply(one), key.apply(one))));
+        return options;
+    }
+
+    private static List<Option> targets(Identified element, EReference reference) {
+        List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
+        candidates(element, reference.getEReferenceType()).forEach(one -> options.add(new Option(Projects.label(one), one)));
+        return options;
+    }
+
+    static List<Identified> candidates(Identified element, EClass type) {
+        return Projects.project(element).map(project -> Ids.elements(project).stream().filter(type::isInstance).toList()).orElse(List.of());
+    }
+
+    /** A value that can be chosen; null takes the value away. */
+    record Option(String label, Object value) {
+    }
+
+    /** One of a few values. */
+    private static final class Choice extends Field {
+
+        private final List<Option> options;
+
+        Choice(Identified element, AttributeInfo info, List<Option> known) {
+            super(element, info);
+            options = new ArrayList<>(known);
+            Object present = element.eGet(info.feature());
+            if (present != null && options.stream().noneMatch(one -> present.equals(one.value()))) {
+                options.add(new Option(present + " (unknown)", present));
+            }
+        }
+
+        @Override
+        Object shown() {
+            Object present = element.eGet(info.feature());
+            for (int i = 0; i < options.size(); i++) {
+                if (Objects.equals(present, options.get(i).value())) {
+                    return i;
+                }
+            }
+            return 0;
+        }
+
+        @Override
+        String fault(Object value) {
+            return value instanceof Integer index && index >= 0 && index < options.size() ? null : "Choose one of the list.";
+        }
+
+        @Override
+        RecordedEdit edit(Object value) {
+            Object chosen = options.get((Integer) value).value();
+            return info.feature() instanceof EReference reference
+                    ? SetReferences.of(element, reference, chosen == null ? List.of() : List.of((EObject) chosen))
+                    : SetAttribute.of(element, (EAttribute) info.feature(), chosen);
+        }
+
+        @Override
+        PropertyDescriptor editor() {
+            return new ComboBoxPropertyDescriptor(info.feature(), label(), options.stream().map(Option::label).toArray(String[]::new));
+        }
+
+        @Override
+        LabelProvider texts() {
+            return new LabelProvider() {
+                @Override
+                public String getText(Object value) {
+                    boolean isNone = !(value instanceof Integer index) || options.get(index).value() == null;
+                    return isNone ? "" : options.get((Integer) value).label();
+                }
+            };
+        }
+    }
+
+    /** Several elements that are referred to. */
+    private static final class Several extends Field {
+
+        private final EReference reference;
+
+        Several(Identified element, AttributeInfo info, EReference reference) {
+            super(element, info);
+            this.reference = reference;
+        }
+
+        @Override
+        Object shown() {
+            return List.copyOf((List<?>) element.eGet(reference));
+        }
+
+        @Override
+        String fault(Object value) {
+            return value instanceof List<?> list && list.stream().allMatch(reference.getEReferenceType()::isInstance) ? null
+                    : "Choose from the list.";
+        }
+
+        @Override
+        RecordedEdit edit(Object value) {
+            return SetReferences.of(element, reference, ((List<?>) value).stream().map(EObject.class::cast).toList());
+        }
+
+        @Override
+        PropertyDescriptor editor() {
+            return new PropertyDescriptor(reference, label()) {
+                @Override
+                public CellEditor createPropertyEditor(Composite parent) {
+                    return new ReferencesCellEditor(parent, Several.this.label(), candidates(element, reference.getEReferenceType()));
+                }
+            };
+        }
+
+        @Override
+        LabelProvider texts() {
+            return new LabelProvider() {
+                @Override
+                public String getText(Object value) {
+                    return ReferencesCellEditor.text(value);
+                }
+            };
+        }
+    }
+
+    /** A text, a number or a count that is typed. */
+    private static final class Text extends Field {
+
+        private final QuantityFormat format;
+        private final Class<?> type;
+
+        Text(Identified element, AttributeInfo info, QuantityFormat format, Class<?> type) {
+            super(element, info);
+            this.format = format;
+            this.type = type;
+        }
+
+        @Override
+        String label() {
+            return info.labelWithUnit(format);
+        }
+
+        @Override
+        Object shown() {
+            Object value = element.eGet(info.feature());
+            return value == null ? "" : value instanceof Double number ? format.show(number, info.quantity()) : value.toString();
+        }
+
+        @Override
+        String fault(Object value) {
+            try {
+                Object read = read(value);
+                return read instanceof Number number ? info.fault(number.doubleValue(), format).orElse(null) : null;
+            } catch (IllegalArgumentException e) {
+                return e.getMessage();
+            }
+        }
+
+        private Object read(Object value) {
+            String text = String.valueOf(value).strip();
+            if (text.isEmpty()) {
+                return null;
+            }
+            if (type == Double.class) {
+                return format.read(text, info.quantity());
+            }
+            if (type == Integer.class) {
+                return count(text);
+            }
+            return text;
+        }
+
+        private static Integer count(String text) {
+            try {
+                return Integer.valueOf(text);
+            } catch (NumberFormatException e) {
+                throw new IllegalArgumentException("'" + text + "' is no whole number.", e);
+            }
+        }
+
+        @Override
+        RecordedEdit edit(Object value) {
+            return SetAttribute.of(element, (EAttribute) info.feature(), read(value));
+        }
+
+        @Override
+        PropertyDescriptor editor() {
+            return new TextPropertyDescriptor(info.feature(), label());
+        }
+
+        @Override
+        LabelProvider texts() {
+            return new LabelProvider() {
+                @Override
+                public String getText(Object value) {
+                    Object present = element.eGet(info.feature());
+                    return present instanceof Double number ? format.showWithUnit(number, info.quantity()) : String.valueOf(value);
+                }
+            };
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package slopewright.ui.units;
+
+/** What kind of number an attribute holds, told by the end of its name. The model always holds the first unit named here. */
+public enum Quantity {
+
+    /** Metres. */
+    LENGTH("M", "m", 3),
+    /** Decimal degrees. */
+    ANGLE("Deg", "°", 6),
+    /** Decimal degrees of latitude or longitude, never in minutes. */
+    COORDINATE("Deg", "°", 9),
+    /** Minutes of arc. */
+    MINUTES("Minutes", "′", 2),
+    /** Per cent. */
+    PERCENT("Percent", "%", 3),
+    /** Knots. */
+    KNOTS("Kt", "kt", 1),
+    /** Feet a minute. */
+    DESCENT("Ftmin", "ft/min", 1),
+    /** Candela. */
+    INTENSITY("Cd", "cd", 0),
+    /** Watts. */
+    POWER("W", "W", 1),
+    /** Volts. */
+    VOLTAGE("V", "V", 2),
+    /** Amperes. */
+    CURRENT("A", "A", 2),
+    /** Ampere-hours. */
+    CHARGE("Ah", "Ah", 1),
+    /** Kilograms. */
+    MASS("Kg", "kg", 2),
+    /** A number without unit. */
+    NUMBER("", "", 3);
+
+    private final String suffix;
+    private final String unit;
+    private final int decimals;
+
+    Quantity(String suffix, String unit, int decimals) {
+        this.suffix = suffix;
+        this.unit = unit;
+        this.decimals = decimals;
+    }
+
+    /** Returns the end of the name of an attribute that holds it. */
+    public String suffix() {
+        return suffix;
+    }
+
+    /** Returns the unit in the model, as people write it. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Returns how many decimals are shown at most. */
+    public int decimals() {
+        return decimals;
+    }
+
+    /**
+     * Returns what an attribute holds.
+     *
+     * @param attribute name of the attribute
+     */
+    public static Quantity of(String attribute) {
+        if (attribute.equals("latitudeDeg") || attribute.equals("longitudeDeg")) {
+            return COORDINATE;
+        }
+        for (Quantity quantity : values()) {
+            int at = attribute.length() - quantity.suffix.length();
+            if (quantity != NUMBER && at > 0 && attribute.endsWith(quantity.suffix) && Character.isLowerCase(attribute.charAt(at - 1))) {
+                return quantity;
+            }
+        }
+        return NUMBER;
+    }
+}

@@ -1,0 +1,152 @@
+package slopewright.ui.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import slopewright.geometry.Lengths;
+import slopewright.ui.preferences.Preferences;
+
+/**
+ * Shows numbers in the units that the user prefers and reads what the user types. A unit that is typed wins over the preferred one:
+ * {@code 50 ft}, {@code 15.2 m}, {@code 3°05'}, {@code 3.0833}.
+ */
+public final class QuantityFormat {
+
+    private static final String NUMBER = "([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d+)?)";
+    private static final Pattern PLAIN = Pattern.compile(NUMBER + "\\s*(\\S*)");
+    private static final Pattern DEGREES_MINUTES = Pattern.compile(
+            "([+-]?)(\\d+)\\s*(?:°|deg|d|\\s)\\s*(\\d+(?:[.,]\\d*)?)\\s*(?:'|′|min|m)?");
+
+    private final boolean feet;
+    private final boolean minutes;
+
+    /**
+     * Makes a format.
+     *
+     * @param feet    whether lengths are shown, and read where no unit is typed, in feet
+     * @param minutes whether angles are shown in degrees and minutes
+     */
+    public QuantityFormat(boolean feet, boolean minutes) {
+        this.feet = feet;
+        this.minutes = minutes;
+    }
+
+    /** Returns the format that the user prefers now. */
+    public static QuantityFormat preferred() {
+        return new QuantityFormat(Preferences.isFeet(), Preferences.isMinutes());
+    }
+
+    /** Returns the unit in which a quantity is shown; empty where it has none or it stands in the number. */
+    public String unit(Quantity quantity) {
+        return quantity == Quantity.LENGTH && feet ? "ft" : quantity.unit();
+    }
+
+    /**
+     * Shows a number without its unit, as it is typed.
+     *
+     * @param value    the number as the model holds it
+     * @param quantity what it is
+     */
+    public String show(double value, Quantity quantity) {
+        if (quantity == Quantity.LENGTH && feet) {
+            return plain(Lengths.metresToFeet(value), 2);
+        }
+        if (quantity == Quantity.ANGLE && minutes) {
+            return degreesMinutes(value);
+        }
+        return plain(value, quantity.decimals());
+    }
+
+    /** Shows a number with its unit, and an angle in its other form too. */
+    public String showWithUnit(double value, Quantity quantity) {
+        if (quantity == Quantity.ANGLE) {
+            String decimal = plain(value, 4) + "°";
+            boolean whole = Math.abs(value - Math.rint(value)) < 1e-9;
+            return minutes ? degreesMinutes(value) + " (" + decimal + ")" : whole ? decimal : decimal + " (" + degreesMinutes(value) + ")";
+        }
+        String unit = unit(quantity);
+        return unit.isEmpty() ? show(value, quantity) : show(value, quantity) + (unit.equals("′") ? "" : " ") + unit;
+    }
+
+    /** Shows an angle in degrees and minutes to a hundredth of a minute: {@code 3°05'}. */
+    public static String degreesMinutes(double valueDeg) {
+        long hundredths = Math.round(Math.abs(valueDeg) * 6000);
+        String rest = plain(hundredths % 6000 / 100.0, 2);
+        String padded = rest.indexOf('.') == 1 || rest.length() == 1 ? "0" + rest : rest;
+        return (valueDeg < 0 && hundredths > 0 ? "-" : "") + hundredths / 6000 + "°" + padded + "'";
+    }
+
+    private static String plain(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * Reads what the user typed.
+     *
+     * @param text     the text
+     * @param quantity what it is
+     * @return the number as the model holds it
+     * @throws IllegalArgumentException where it is no such number; the message says what is expected
+     */
+    public double read(String text, Quantity quantity) {
+        String trimmed = text.strip();
+        if (quantity == Quantity.ANGLE || quantity == Quantity.COORDINATE) {
+            Matcher both = DEGREES_MINUTES.matcher(trimmed);
+            if (both.matches()) {
+                return angle(both);
+            }
+        }
+        Matcher one = PLAIN.matcher(trimmed);
+        if (!one.matches()) {
+            throw new IllegalArgumentException(expected(text, quantity));
+        }
+        double number = Double.parseDouble(one.group(1).replace(',', '.'));
+        double value = number * factor(one.group(2).toLowerCase(Locale.ROOT), text, quantity);
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(expected(text, quantity));
+        }
+        return value;
+    }
+
+    private static double angle(Matcher both) {
+        double minutesOfArc = Double.parseDouble(both.group(3).replace(',', '.'));
+        if (minutesOfArc >= 60) {
+            throw new IllegalArgumentException("A degree has 60 minutes; " + both.group(3) + " is too many.");
+        }
+        double value = Double.parseDouble(both.group(2)) + minutesOfArc / 60;
+        return both.group(1).equals("-") ? -value : value;
+    }
+
+    private double factor(String unit, String text, Quantity quantity) {
+        if (quantity == Quantity.LENGTH) {
+            return switch (unit) {
+                case "" -> feet ? Lengths.METRES_PER_FOOT : 1;
+                case "m" -> 1;
+                case "ft", "'" -> Lengths.METRES_PER_FOOT;
+                default -> throw new IllegalArgumentException(expected(text, quantity));
+            };
+        }
+        boolean angle = quantity == Quantity.ANGLE || quantity == Quantity.COORDINATE;
+        if (angle && (unit.equals("'") || unit.equals("′") || unit.equals("min"))) {
+            return 1 / 60.0;
+        }
+        if (unit.isEmpty() || unit.equalsIgnoreCase(quantity.unit()) || angle && unit.equals("deg")
+                || quantity == Quantity.MINUTES && (unit.equals("'") || unit.equals("min"))) {
+            return 1;
+        }
+        throw new IllegalArgumentException(expected(text, quantity));
+    }
+
+    private static String expected(String text, Quantity quantity) {
+        String example = switch (quantity) {
+            case LENGTH -> "a length such as 15.2, 15.2 m or 50 ft";
+            case ANGLE, COORDINATE -> "an angle such as 3.25, 3°15' or 195'";
+            default -> quantity.unit().isEmpty() ? "a number such as 3" : "a number in " + quantity.unit();
+        };
+        return "'" + text + "' is not understood; type " + example + ".";
+    }
+}
