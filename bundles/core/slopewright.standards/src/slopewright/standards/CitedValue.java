@@ -6,7 +6,8 @@ import java.util.Objects;
  * A number of a rule set with where it comes from.
  *
  * @param value    the number as printed in its source
- * @param unit     its unit: {@code m}, {@code ft}, {@code deg}, {@code min}, {@code %}, {@code NM}, {@code s}, {@code Hz}, {@code V} or {@code choice}
+ * @param unit     its unit: {@code m}, {@code ft}, {@code deg}, {@code min}, {@code %}, {@code NM}, {@code s}, {@code Hz}, {@code V},
+ *                 {@code cd}, {@code lx} or {@code choice}
  * @param citation where it comes from
  */
 public record CitedValue(double value, String unit, Citation citation) {
