@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 final class SourceTree {
 
     private static final List<String> GROUPS = List.of("bundles/core", "bundles/app", "bundles/ui", "bundles/tests", "releng/compat");
+    private static final Set<String> OUTSIDE_THE_CORE = Set.of("slopewright.edit", "slopewright.headless");
     private static final Set<String> DERIVED = Set.of("target", "bin", ".git", ".cache", ".tools", ".m2", ".metadata");
 
     private SourceTree() {
@@ -33,7 +34,7 @@ final class SourceTree {
     /** Bundles whose code must run without a display: the core, the edits and the command line. */
     static List<BundleFolder> bundlesWithoutDisplay() {
         return bundles().stream()
-                .filter(bundle -> bundle.group().equals("core") || Set.of("slopewright.edit", "slopewright.headless").contains(bundle.name()))
+                .filter(bundle -> bundle.group().equals("core") || OUTSIDE_THE_CORE.contains(bundle.name()))
                 .toList();
     }
 
