@@ -143,34 +143,20 @@ class DamagedProjectFileTest {
     }
 
     @Test
-    void aFileOfEndlessLengthIsLeft() {
-        InputStream endless = new InputStream() {
-            @Override
-            public int read() {
-                return ' ';
-            }
-
-            @Override
-            public int read(byte[] bytes, int from, int length) {
-                Arrays.fill(bytes, from, from + length, (byte) ' ');
-                return length;
-            }
-        };
-        InputStream file = new SequenceInputStream(new ByteArrayInputStream(GOOD.getBytes(StandardCharsets.UTF_8)), endless);
-        ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.load(file, "long"));
-        assertEquals("long: is larger than 64 MB; keep bulk survey data in a block beside it", fault.getMessage());
+    void aFileOfEndlessLengthIsLeft() throws IOException {
+        byte[] good = GOOD.getBytes(StandardCharsets.UTF_8);
+        try (InputStream blanks = new Blanks(); InputStream file = new SequenceInputStream(new ByteArrayInputStream(good), blanks)) {
+            ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.load(file, "long"));
+            assertEquals("long: is larger than 64 MB; keep bulk survey data in a block beside it", fault.getMessage());
+        }
     }
 
     @Test
-    void aStreamThatBreaksIsAFaultOfTheFile() {
-        InputStream broken = new InputStream() {
-            @Override
-            public int read() throws IOException {
-                throw new IOException("the disk is gone");
-            }
-        };
-        ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.load(broken, "far"));
-        assertEquals("far: can not be read: the disk is gone", fault.getMessage());
+    void aStreamThatBreaksIsAFaultOfTheFile() throws IOException {
+        try (InputStream broken = new Broken()) {
+            ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.load(broken, "far"));
+            assertEquals("far: can not be read: the disk is gone", fault.getMessage());
+        }
     }
 
     @Test
@@ -198,5 +184,27 @@ class DamagedProjectFileTest {
             }
         }
         assertEquals((good.length + 96) / 97, refused, "an opening bracket or a bare ampersand is allowed nowhere it was not");
+    }
+
+    /** Blanks without end. */
+    private static final class Blanks extends InputStream {
+        @Override
+        public int read() {
+            return ' ';
+        }
+
+        @Override
+        public int read(byte[] bytes, int from, int length) {
+            Arrays.fill(bytes, from, from + length, (byte) ' ');
+            return length;
+        }
+    }
+
+    /** A stream that can not be read. */
+    private static final class Broken extends InputStream {
+        @Override
+        public int read() throws IOException {
+            throw new IOException("the disk is gone");
+        }
     }
 }

@@ -169,7 +169,7 @@ class ProjectRoundTripTest {
 
     /** Time and size stay in proportion: some seconds would be minutes if either grew with the square of the number. */
     @Test
-    void manyObstaclesAreWrittenAndRead() throws ProjectFileException {
+    void manyObstaclesAreWrittenAndRead() {
         int count = 20_000;
         Project project = FACTORY.createProject();
         project.setAerodrome(FACTORY.createAerodrome());
@@ -193,7 +193,7 @@ class ProjectRoundTripTest {
     }
 
     @Test
-    void manyReferencesAreReadAsFast() throws ProjectFileException {
+    void manyReferencesAreReadAsFast() {
         int count = 5_000;
         Project project = FACTORY.createProject();
         project.setAerodrome(FACTORY.createAerodrome());
