@@ -1,0 +1,59 @@
+package slopewright.ui.review.internal;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import org.eclipse.core.runtime.ListenerList;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.ISelectionChangedListener;
+import org.eclipse.jface.viewers.ISelectionProvider;
+import org.eclipse.jface.viewers.SelectionChangedEvent;
+import org.eclipse.jface.viewers.StructuredSelection;
+
+import slopewright.checks.Outcome;
+import slopewright.model.Identified;
+import slopewright.model.Project;
+import slopewright.model.util.Ids;
+
+/** The elements of the selected findings as the selection of a view, so that the property sheet shows them. */
+public final class ElementSelection implements ISelectionProvider {
+
+    private final FindingsTable table;
+    private final Supplier<Optional<Project>> project;
+    private final ListenerList<ISelectionChangedListener> listeners = new ListenerList<>();
+
+    /** Makes the selection of a table. */
+    public ElementSelection(FindingsTable table, Supplier<Optional<Project>> project) {
+        this.table = table;
+        this.project = project;
+        table.viewer().addSelectionChangedListener(event -> {
+            SelectionChangedEvent mapped = new SelectionChangedEvent(this, getSelection());
+            listeners.forEach(listener -> listener.selectionChanged(mapped));
+        });
+    }
+
+    @Override
+    public ISelection getSelection() {
+        List<String> ids = table.selected().stream().map(Outcome::elementId).filter(Objects::nonNull).distinct().toList();
+        Optional<Project> current = project.get();
+        List<Identified> elements = ids.stream().flatMap(id -> current.flatMap(one -> Ids.find(one, id)).stream()).toList();
+        return new StructuredSelection(elements);
+    }
+
+    @Override
+    public void setSelection(ISelection selection) {
+        // findings are selected in the table only
+    }
+
+    @Override
+    public void addSelectionChangedListener(ISelectionChangedListener listener) {
+        listeners.add(listener);
+    }
+
+    @Override
+    public void removeSelectionChangedListener(ISelectionChangedListener listener) {
+        listeners.remove(listener);
+    }
+}

@@ -1,0 +1,2 @@
+/** Tables, details and remedies of the review views. */
+package slopewright.ui.review.internal;
