@@ -17,9 +17,10 @@ import slopewright.standards.RuleSet;
  * @param obstacleMarginM   height of the obstacle surface above the governing obstacle, metres; negative where it stands through;
  *                          empty where there is no surface or no obstacle under it
  * @param governingObstacle name of that obstacle; empty where there is none
- * @param rangeDayM         how far it is seen by day, metres; empty where the rule set says nothing
- * @param rangeNightM       how far it is seen by night, metres; empty where the rule set says nothing
+ * @param rangeDayM         how far it is seen by day, metres: published, or estimated; empty where neither can be had
+ * @param rangeNightM       how far it is seen by night, metres: published, or estimated; empty where neither can be had
+ * @param rangeNote         how the ranges were had, and from how far its units are told apart
  */
 public record Candidate(IndicatorFamily family, RuleSet rules, Optional<Siting> siting, String reason, OptionalDouble obstacleMarginM,
-        String governingObstacle, OptionalDouble rangeDayM, OptionalDouble rangeNightM) {
+        String governingObstacle, OptionalDouble rangeDayM, OptionalDouble rangeNightM, String rangeNote) {
 }

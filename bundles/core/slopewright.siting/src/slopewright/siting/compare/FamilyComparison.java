@@ -21,7 +21,6 @@ import slopewright.siting.SurfacePlan;
 import slopewright.siting.aid.AidRequests;
 import slopewright.siting.site.ObstacleShapes;
 import slopewright.siting.site.SiteFrame;
-import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 import slopewright.standards.WheelClearanceTable;
@@ -55,21 +54,24 @@ public final class FamilyComparison {
         Optional<RuleSet> covering = rules.covers(family.key()) ? Optional.of(rules)
                 : RuleSets.all().stream().filter(other -> other.covers(family.key())).findFirst();
         if (covering.isEmpty()) {
-            return new Candidate(family, rules, Optional.empty(), "no rule set covers it", OptionalDouble.empty(), "", OptionalDouble.empty(),
-                    OptionalDouble.empty());
+            return without(family, rules, "no rule set covers it", VisibleRange.none());
         }
         RuleSet used = covering.get();
         String remark = used == rules ? "" : "not covered by " + rules.key() + "; laid out under " + used.key();
-        OptionalDouble day = range(used, family, "day");
-        OptionalDouble night = range(used, family, "night");
         try {
             SitingRequest request = sameEyeHeight(AidRequests.ofHost(host), rules, used);
             Siting siting = Families.site(family.key(), request, used);
             Worst worst = worst(project, host, siting.surface());
-            return new Candidate(family, used, Optional.of(siting), remark, worst.marginM(), worst.obstacle(), day, night);
+            VisibleRange range = VisibleRange.of(project, siting, used);
+            return new Candidate(family, used, Optional.of(siting), remark, worst.marginM(), worst.obstacle(), range.dayM(), range.nightM(),
+                    range.note());
         } catch (SitingException e) {
-            return new Candidate(family, used, Optional.empty(), e.getMessage(), OptionalDouble.empty(), "", day, night);
+            return without(family, used, e.getMessage(), VisibleRange.published(family.key(), used));
         }
+    }
+
+    private static Candidate without(IndicatorFamily family, RuleSet rules, String reason, VisibleRange range) {
+        return new Candidate(family, rules, Optional.empty(), reason, OptionalDouble.empty(), "", range.dayM(), range.nightM(), range.note());
     }
 
     /** Asks a rule set without wheel clearances for the clearance that the first one desires. */
@@ -78,14 +80,10 @@ public final class FamilyComparison {
         if (used.wheelClearance().isPresent() || request.has(Input.EYE_HEIGHT)) {
             return request;
         }
-        Optional<WheelClearanceTable.Group> group = rules.wheelClearance().flatMap(table -> request.number(Input.EYE_TO_WHEEL).flatMap(table::group));
+        Optional<WheelClearanceTable.Group> group = rules.wheelClearance().flatMap(table -> request.number(Input.EYE_TO_WHEEL)
+                .flatMap(table::group));
         return group.map(found -> request.toBuilder().clearance(SitingRequest.Clearance.CHOSEN)
                 .set(Input.CHOSEN_CLEARANCE, found.desiredM()).build()).orElse(request);
-    }
-
-    private static OptionalDouble range(RuleSet rules, IndicatorFamily family, String when) {
-        Optional<CitedValue> value = rules.find(family.key() + ".range-" + when + "-m");
-        return value.isPresent() ? OptionalDouble.of(value.get().value()) : OptionalDouble.empty();
     }
 
     /** The obstacle that stands highest against the surface. */
