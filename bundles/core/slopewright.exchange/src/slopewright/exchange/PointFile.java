@@ -157,7 +157,8 @@ public final class PointFile {
     private double number(byte[] text, int from, int to, String column) throws ExchangeException {
         double value = FastDecimals.parse(text, from, to);
         if (Double.isNaN(value)) {
-            throw new ExchangeException(name, line, column + ": '" + new String(text, from, to - from, StandardCharsets.UTF_8) + "' is not a number");
+            throw new ExchangeException(name, line, column + ": '" + new String(text, from, to - from, StandardCharsets.UTF_8)
+                    + "' is not a number");
         }
         return value;
     }

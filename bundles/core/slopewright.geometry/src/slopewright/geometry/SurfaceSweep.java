@@ -6,6 +6,10 @@ package slopewright.geometry;
  */
 public final class SurfaceSweep {
 
+    private static final int BLOCK = 2048;
+    private static final double PUSH = 1e300;
+    private static final double FAR_BELOW = -1e100;
+
     private final double startAlongM;
     private final double startHeightM;
     private final double halfInnerEdgeM;
@@ -54,14 +58,33 @@ public final class SurfaceSweep {
     public int sweep(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM) {
         int worst = -1;
         double highest = Double.NEGATIVE_INFINITY;
-        for (int i = from; i < to; i++) {
-            double excess = excessM(alongM[i], rightM[i], heightM[i]);
-            excessM[i] = excess;
-            if (excess > highest) {
-                highest = excess;
-                worst = i;
+        for (int block = from; block < to; block += BLOCK) {
+            int end = Math.min(to, block + BLOCK);
+            compareBlock(alongM, rightM, heightM, block, end, excessM);
+            for (int i = block; i < end; i++) {
+                double excess = excessM[i];
+                if (excess < FAR_BELOW) {
+                    excessM[i] = Double.NaN;
+                } else if (excess > highest) {
+                    highest = excess;
+                    worst = i;
+                }
             }
         }
         return worst;
+    }
+
+    /**
+     * Computes a block without a branch, so that the machine can take several points at a time: a point outside the outline is pushed
+     * far below the surface instead of being skipped.
+     */
+    private void compareBlock(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM) {
+        for (int i = from; i < to; i++) {
+            double back = startAlongM - alongM[i];
+            double outward = back * cosTurn - rightM[i] * sinTurn;
+            double offset = Math.abs(back * sinTurn + rightM[i] * cosTurn);
+            double outside = Math.max(Math.max(-outward, outward - lengthM), offset - (halfInnerEdgeM + outward * divergence));
+            excessM[i] = heightM[i] - startHeightM - outward * rise - Math.max(outside, 0) * PUSH;
+        }
     }
 }

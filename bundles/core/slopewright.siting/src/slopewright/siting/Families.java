@@ -43,7 +43,8 @@ public final class Families {
     public static Siting site(String family, SitingRequest request, RuleSet rules) {
         IndicatorFamily found = get(family);
         if (!rules.covers(family)) {
-            throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + found.name() + " (" + family
+            throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + found.name() + " ("
+                    + family
                     + "); it covers " + String.join(", ", rules.descriptor().families()));
         }
         return found.site(request, rules);

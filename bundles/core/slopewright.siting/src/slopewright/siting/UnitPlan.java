@@ -34,7 +34,8 @@ public record UnitPlan(String id, int bar, FramePoint place, double settingDeg, 
     }
 
     /** Makes a unit with one edge, its axis along the approach. */
-    public static UnitPlan twoColour(String id, int bar, FramePoint place, double settingDeg, double widthMinutes, Light below, Light above) {
+    public static UnitPlan twoColour(String id, int bar, FramePoint place, double settingDeg, double widthMinutes, Light below,
+            Light above) {
         return new UnitPlan(id, bar, place, settingDeg, 0, List.of(new SectorEdge(settingDeg, widthMinutes, below, above)));
     }
 

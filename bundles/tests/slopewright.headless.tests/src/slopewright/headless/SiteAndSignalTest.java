@@ -29,7 +29,8 @@ class SiteAndSignalTest {
     @Test
     void siteTellsDistanceSettingsAndSurface() {
         JsonNode site = Words.line(ROW).json();
-        assertTrue(names(site).containsAll(List.of("family", "ruleSet", "slopeDeg", "distanceM", "lowestOnSlopeDeg", "eyeHeightOverThresholdM",
+        assertTrue(names(site).containsAll(List.of("family", "ruleSet", "slopeDeg", "distanceM", "lowestOnSlopeDeg",
+                "eyeHeightOverThresholdM",
                 "wheelClearanceM", "units", "obstacleSurface", "notes", "citations")));
         assertEquals(319.58, site.get("distanceM").asDouble(), 0.005);
         assertEquals(2.8, site.get("lowestOnSlopeDeg").asDouble(), 1e-6);
@@ -75,7 +76,8 @@ class SiteAndSignalTest {
     @CsvSource({"3.6, WWWW, well-above", "3.3, RWWW, above", "3.0, RRWW, on-slope", "2.7, RRRW, below", "2.4, RRRR, well-below"})
     void signalReadsTheRow(double elevationDeg, String pattern, String meaning) {
         double height = 2000 * Math.tan(Math.toRadians(elevationDeg));
-        JsonNode signal = Words.line("signal --json --family four-unit-row --rule-set icao --slope-deg 3 --distance-m 300 --runway-width-m 45"
+        JsonNode signal = Words.line("signal --json --family four-unit-row --rule-set icao --slope-deg 3 --distance-m 300 "
+                + "--runway-width-m 45"
                 + " --along-m -1700 --height-m " + height).json();
         StringBuilder seen = new StringBuilder();
         signal.get("seen").forEach(one -> seen.append(Character.toUpperCase(one.get("colour").asText().charAt(0))));
@@ -89,7 +91,8 @@ class SiteAndSignalTest {
     @ParameterizedTest
     @CsvSource({"69.8, red, red, below", "69.9, white, red, on-slope", "120.5, white, red, on-slope", "120.6, white, white, above"})
     void signalReadsGivenBars(String feet, String near, String far, String meaning) {
-        JsonNode signal = Words.line("signal --json --by-bar --family two-bar --rule-set faa --bar-distances-m 600ft,1300ft --bar-settings-deg 2.5,3.0"
+        JsonNode signal = Words.line("signal --json --by-bar --family two-bar --rule-set faa --bar-distances-m 600ft,1300ft "
+                + "--bar-settings-deg 2.5,3.0"
                 + " --along-m -1000ft --height-m " + feet + "ft").json();
         assertEquals("near", signal.get("seen").get(0).get("id").asText());
         assertEquals(near, signal.get("seen").get(0).get("colour").asText());
@@ -99,14 +102,16 @@ class SiteAndSignalTest {
 
     @Test
     void signalHasOneMeaningForEachPath() {
-        JsonNode signal = Words.line("signal --json --family three-bar --rule-set faa --bar-distances-m 200,413,626 --bar-settings-deg 2.75,3,3.25"
+        JsonNode signal = Words.line("signal --json --family three-bar --rule-set faa --bar-distances-m 200,413,626 --bar-settings-deg "
+                + "2.75,3,3.25"
                 + " --along-m -2000 --height-m 120").json();
         assertEquals(List.of("lower", "upper"), names(signal.get("meaning")));
     }
 
     @Test
     void readsAnAidOfAFileAsItStands() {
-        JsonNode signal = Words.run("signal", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--aid", "PAPI 09", "--json", "--along-m",
+        JsonNode signal = Words.run("signal", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--aid", "PAPI 09", "--json",
+                "--along-m",
                 "-3000", "--height-m", "174").json();
         assertEquals("on-slope", signal.get("meaning").asText());
         assertEquals(4, signal.get("seen").size());
@@ -118,7 +123,8 @@ class SiteAndSignalTest {
         JsonNode end = Words.run("site", demo, "--end", "27", "--family", "four-unit-row", "--json").json();
         assertEquals(3.5, end.get("slopeDeg").asDouble());
         assertEquals(15.6, end.get("eyeHeightOverThresholdM").asDouble(), 1e-6);
-        JsonNode pad = Words.run("site", demo, "--helipad", "North pad", "--family", "heliport-sector", "--slope-deg", "6", "--json").json();
+        JsonNode pad = Words.run("site", demo, "--helipad", "North pad", "--family", "heliport-sector", "--slope-deg", "6", "--json")
+                .json();
         assertEquals(3.8 / Math.tan(Math.toRadians(6)), pad.get("distanceM").asDouble(), 1e-6);
     }
 
@@ -134,7 +140,8 @@ class SiteAndSignalTest {
         "site --family four-unit-row --slope-deg three | 'three' is not a number",
         "site --family four-unit-row --slope-deg 3 --code 5 | a code number is 1, 2, 3 or 4",
         "site --family four-unit-row --slope-deg 3 --runway-width-m 45 --eye-to-wheel-m 15 --code 4 | outside the table",
-        "site --family four-unit-row --slope-deg 3 --runway-width-m 45 --eye-to-wheel-m 5 --lens-height-m 1 --ground-slope-percent 1 | exclude each other",
+        "site --family four-unit-row --slope-deg 3 --runway-width-m 45 --eye-to-wheel-m 5 --lens-height-m 1 --ground-slope-percent 1 | "
+                + "exclude each other",
         "site --family heliport-sector --slope-deg 6 | for helipads",
         "site --nonsense | Unknown option",
         "signal --family four-unit-row --slope-deg 3 --distance-m 300 --along-m -2000 | --height-m",

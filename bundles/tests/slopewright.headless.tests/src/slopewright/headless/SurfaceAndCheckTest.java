@@ -31,7 +31,8 @@ class SurfaceAndCheckTest {
     /** The surface starts 60 m before the threshold and rises 1.93 degrees: 1000 m out it is 940 tan 1.93 = 31.68 m high. */
     @Test
     void surfaceListsPenetrationsWorstFirst() throws IOException {
-        Words words = Words.line(ROW + points("id,alongM,rightM,heightM\nlow,-1000,0,31.6\nhigh,-1000,10,33.5\nhigher,-2000,-20,70\naside,-1000,400,90\n"));
+        Words words = Words.line(ROW
+                + points("id,alongM,rightM,heightM\nlow,-1000,0,31.6\nhigh,-1000,10,33.5\nhigher,-2000,-20,70\naside,-1000,400,90\n"));
         assertEquals(1, words.code(), words.err());
         JsonNode surface = words.json();
         assertEquals(4, surface.get("points").asInt());
@@ -95,7 +96,8 @@ class SurfaceAndCheckTest {
                 + node.get("counts").get("NOT_EVALUATED").asInt();
         assertEquals(node.get("outcomes").size(), sum);
         JsonNode first = node.get("outcomes").get(0);
-        for (String name : new String[] {"rule", "element", "outcome", "severity", "value", "limit", "margin", "unit", "missing", "citation",
+        for (String name : new String[] {"rule", "element", "outcome", "severity", "value", "limit", "margin", "unit", "missing",
+                "citation",
             "provenance", "toConfirm"}) {
             assertTrue(first.has(name), name);
         }
@@ -106,7 +108,8 @@ class SurfaceAndCheckTest {
 
     @Test
     void checkOfSeveralFilesKeepsTheWorstCode() {
-        Words words = Words.run("check", "--json", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), folder.resolve("none").toString());
+        Words words = Words.run("check", "--json", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), folder.resolve("none")
+                .toString());
         assertEquals(3, words.code());
         assertEquals(1, words.json().size());
         assertTrue(words.err().contains("there is no such file"));
@@ -116,7 +119,8 @@ class SurfaceAndCheckTest {
     void checkOfNothingIsNeverAPass() throws IOException {
         Path file = folder.resolve("empty.slopewright");
         Files.writeString(file, "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<slopewright:Project xmi:version=\"2.0\" "
-                + "xmlns:xmi=\"http://www.omg.org/XMI\" xmlns:slopewright=\"http://slopewright.example/model/1.0\" xmi:id=\"project-1\"/>\n");
+                + "xmlns:xmi=\"http://www.omg.org/XMI\" xmlns:slopewright=\"http://slopewright.example/model/1.0\" "
+                + "xmi:id=\"project-1\"/>\n");
         assertEquals(5, Words.run("check", file.toString()).code());
     }
 
@@ -124,7 +128,8 @@ class SurfaceAndCheckTest {
     void checkWritesCommaSeparatedValuesAndJunitReports() {
         String demo = Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString();
         Words csv = Words.run("check", demo, "--csv");
-        assertTrue(csv.out().startsWith("file,rule,element,outcome,severity,value,limit,margin,unit,missing,citation,provenance,toConfirm,explanation\n"));
+        assertTrue(csv.out().startsWith("file,rule,element,outcome,severity,value,limit,margin,unit,missing,"
+                + "citation,provenance,toConfirm,explanation\n"));
         Words junit = Words.run("check", demo, "--junit");
         assertTrue(junit.out().contains("<testsuite name=\"Harrow Vale, layout with planted faults\""));
         assertTrue(junit.out().contains("<failure"));
@@ -135,7 +140,8 @@ class SurfaceAndCheckTest {
 
     @Test
     void compareLaysOutEveryFamilyOfARunwayEnd() {
-        JsonNode compared = Words.run("compare", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--end", "27", "--json").json();
+        JsonNode compared = Words.run("compare", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--end", "27", "--json")
+                .json();
         assertEquals(9, compared.get("families").size());
         JsonNode row = compared.get("families").get(0);
         assertEquals("four-unit-row", row.get("family").asText());

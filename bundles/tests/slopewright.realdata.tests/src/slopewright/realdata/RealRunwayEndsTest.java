@@ -118,7 +118,8 @@ class RealRunwayEndsTest {
         int code = lengthM < 800 ? 1 : lengthM < 1200 ? 2 : lengthM < 1800 ? 3 : 4;
         double slopePercent = (end.otherFt() - end.elevationFt()) / end.lengthFt() * 100;
         double eyeToWheel = code >= 3 ? 4.5 : 2;
-        SitingRequest request = SitingRequest.builder().set(Input.SLOPE, SLOPE_DEG).set(Input.RUNWAY_WIDTH, Lengths.feetToMetres(end.widthFt()))
+        SitingRequest request = SitingRequest.builder().set(Input.SLOPE, SLOPE_DEG).set(Input.RUNWAY_WIDTH,
+                Lengths.feetToMetres(end.widthFt()))
                 .set(Input.CODE, (double) code).set(Input.EYE_TO_WHEEL, eyeToWheel).set(Input.GROUND_SLOPE, slopePercent).build();
         try {
             check(end, Families.site("four-unit-row", request, rules), eyeToWheel + (code >= 3 ? 9 : 6), slopePercent / 100);
@@ -130,17 +131,20 @@ class RealRunwayEndsTest {
 
     private void check(RunwayEndData.End end, Siting siting, double eyeHeightM, double rise) {
         double distance = siting.distanceM();
-        require(end, Double.isFinite(distance) && siting.units().stream().allMatch(unit -> Double.isFinite(unit.place().heightM())), "not finite");
+        require(end, Double.isFinite(distance) && siting.units().stream().allMatch(unit -> Double.isFinite(unit.place().heightM())),
+                "not finite");
         double forward = distance * Math.tan(Math.toRadians(LOWEST_DEG)) + rise * distance;
         require(end, Math.abs(forward - eyeHeightM) < MILLIMETRE, "eye height " + forward + " instead of " + eyeHeightM);
         require(end, Math.abs(siting.eyeHeightM() - eyeHeightM) < MILLIMETRE, "reported eye height");
         require(end, distance > 0 && distance < Lengths.feetToMetres(end.lengthFt() - end.displacedFt()), "distance " + distance);
         double boundary = distance * Math.tan(Math.toRadians(BOUNDARY_DEG)) + rise * distance;
-        require(end, Signals.observe(siting, new FramePoint(0, 0, boundary + MILLIMETRE)).meaning() == Meaning.ON_SLOPE, "no on-slope signal");
+        require(end, Signals.observe(siting, new FramePoint(0, 0, boundary + MILLIMETRE)).meaning() == Meaning.ON_SLOPE,
+                "no on-slope signal");
         require(end, Signals.observe(siting, new FramePoint(0, 0, boundary - MILLIMETRE)).meaning() == Meaning.BELOW, "on slope too low");
         double onSlope = distance * Math.tan(Math.toRadians(SLOPE_DEG)) + rise * distance;
         require(end, Signals.observe(siting, new FramePoint(0, 0, onSlope)).meaning() == Meaning.ON_SLOPE, "off slope on the slope");
-        FramePoint other = SiteFrame.of(model(end)).toFrame(place(end.otherLatitude(), end.otherLongitude()), Lengths.feetToMetres(end.otherFt()));
+        FramePoint other = SiteFrame.of(model(end)).toFrame(place(end.otherLatitude(), end.otherLongitude()),
+                Lengths.feetToMetres(end.otherFt()));
         require(end, other.alongM() > 0 && Math.abs(other.rightM()) < MILLIMETRE, "the other end is not straight ahead: " + other);
         require(end, Math.abs(other.heightM() - rise * Lengths.feetToMetres(end.lengthFt())) < MILLIMETRE, "level of the other end");
     }

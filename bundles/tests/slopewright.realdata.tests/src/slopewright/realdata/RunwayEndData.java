@@ -50,12 +50,14 @@ final class RunwayEndData {
         source.setUrl("jdbc:sqlite:file:" + fetch() + "?mode=ro&immutable=1");
         List<End> ends = new ArrayList<>();
         try (Connection connection = source.getConnection(); Statement statement = connection.createStatement();
-                ResultSet rows = statement.executeQuery("select e.id, e.latitude_deg, e.longitude_deg, e.displaced_threshold_ft, e.elevation_ft,"
+                ResultSet rows = statement.executeQuery("select e.id, e.latitude_deg, e.longitude_deg, e.displaced_threshold_ft, "
+                        + "e.elevation_ft,"
                         + " o.latitude_deg, o.longitude_deg, o.elevation_ft, r.length_ft, r.width_ft from runway_ends e"
                         + " join runways r on r.id = e.runway_id left join runway_ends o on o.runway_id = e.runway_id and o.id <> e.id"
                         + " where e.elevation_ft is not null order by e.id")) {
             while (rows.next()) {
-                ends.add(new End(rows.getLong(1), rows.getDouble(2), rows.getDouble(3), rows.getDouble(4), rows.getDouble(5), number(rows, 6),
+                ends.add(new End(rows.getLong(1), rows.getDouble(2), rows.getDouble(3), rows.getDouble(4), rows.getDouble(5), number(rows,
+                        6),
                         number(rows, 7), number(rows, 8), rows.getDouble(9), rows.getDouble(10)));
             }
         }

@@ -151,7 +151,8 @@ final class CheckOutput {
         }
         Map<Verdict, Integer> counts = checked.result().counts();
         long toConfirm = checked.result().outcomes().stream().filter(Outcome::toConfirm).count();
-        out.printf("%d passed, %d failed, %d not evaluated, %d not applicable; %d rest on values to be confirmed%n", counts.get(Verdict.PASS),
+        out.printf("%d passed, %d failed, %d not evaluated, %d not applicable; %d rest on values to be confirmed%n",
+                counts.get(Verdict.PASS),
                 counts.get(Verdict.FAIL), counts.get(Verdict.NOT_EVALUATED), counts.get(Verdict.NOT_APPLICABLE), toConfirm);
     }
 

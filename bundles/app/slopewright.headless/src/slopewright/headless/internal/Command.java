@@ -9,7 +9,8 @@ import picocli.CommandLine.Spec;
 /** What every command shares: its words, its streams, its help. */
 abstract class Command implements Callable<Integer> {
 
-    static final String CAUTION = "A design aid: it does not replace the current edition of the standard, the authority's approval, ground survey, "
+    static final String CAUTION = "A design aid: it does not replace the current edition of the standard, the authority's approval, "
+            + "ground survey, "
             + "flight inspection, or a licensed engineer's judgement; local codes come first. Never set up or switch on an indicator at an "
             + "operational aerodrome without the operator's authorisation; lamp units are hot, bright and electrically powered.";
 

@@ -67,7 +67,8 @@ public final class CommandRunner {
 
     private int usage(CommandLine line, String message) {
         String reason = message.lines().findFirst().orElse("");
-        streams.err().println(line.getCommandSpec().qualifiedName() + ": " + reason + ". Try '" + line.getCommandSpec().qualifiedName() + " --help'.");
+        streams.err().println(line.getCommandSpec().qualifiedName() + ": " + reason + ". Try '" + line.getCommandSpec().qualifiedName()
+                + " --help'.");
         return ExitCodes.USAGE;
     }
 

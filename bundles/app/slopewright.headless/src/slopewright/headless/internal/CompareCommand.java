@@ -28,7 +28,8 @@ final class CompareCommand extends Command {
     @Option(names = "--end", required = true, paramLabel = "ID", description = "runway end, helipad or approach direction")
     private String end;
 
-    @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set of families that it covers; others are laid out under one that does")
+    @Option(names = "--rule-set", paramLabel = "KEY",
+            description = "rule set of families that it covers; others are laid out under one that does")
     private String ruleSet;
 
     @Option(names = "--json", description = "print one JSON document")
@@ -76,6 +77,7 @@ final class CompareCommand extends Command {
                 one.put("governingObstacle", candidate.governingObstacle());
                 Json.put(one, "rangeDayM", candidate.rangeDayM());
                 Json.put(one, "rangeNightM", candidate.rangeNightM());
+                one.put("rangeNote", candidate.rangeNote());
                 one.put("toConfirm", siting.toConfirm().size());
             });
         }
@@ -83,7 +85,8 @@ final class CompareCommand extends Command {
     }
 
     private static List<String> cells(Candidate candidate) {
-        List<String> cells = new ArrayList<>(List.of(candidate.family().key(), candidate.rules().key() + ":" + candidate.rules().edition()));
+        List<String> cells = new ArrayList<>(List.of(candidate.family().key(), candidate.rules().key() + ":" + candidate.rules()
+                .edition()));
         if (candidate.siting().isEmpty()) {
             cells.addAll(List.of("-", "-", "-", "-", "-", "-", "-", candidate.reason()));
             return cells;
@@ -111,7 +114,8 @@ final class CompareCommand extends Command {
 
     private void print(List<Candidate> candidates) {
         String form = "%-20s %-11s %5s %10s %8s %8s %9s %9s %9s  %s%n";
-        streams().out().printf(form, "Family", "Rule set", "Units", "Distance m", "Eye m", "Wheel m", "Margin m", "Day m", "Night m", "Remark");
+        streams().out().printf(form, "Family", "Rule set", "Units", "Distance m", "Eye m", "Wheel m", "Margin m", "Day m", "Night m",
+                "Remark");
         candidates.forEach(candidate -> streams().out().printf(form, cells(candidate).toArray()));
     }
 }

@@ -72,7 +72,8 @@ final class PointComparison implements PointFile.BlockSink {
     }
 
     private Hit hit(PointBlock block, int index, long firstLine) {
-        return new Hit(block.id(index), firstLine + index, block.alongM()[index], block.rightM()[index], block.heightM()[index], excess[index]);
+        return new Hit(block.id(index), firstLine + index, block.alongM()[index], block.rightM()[index], block.heightM()[index],
+                excess[index]);
     }
 
     long points() {

@@ -59,7 +59,8 @@ final class ProjectFiles {
                     return helipad.getDirections().get(0);
                 }
                 if (named) {
-                    throw new UsageException("helipad " + name + " has " + helipad.getDirections().size() + " approach directions; name one of them");
+                    throw new UsageException("helipad " + name + " has " + helipad.getDirections().size()
+                            + " approach directions; name one of them");
                 }
             }
         }
@@ -74,7 +75,8 @@ final class ProjectFiles {
         List<T> found = all.stream().filter(one -> name.equals(one.getId()) || name.equals(called.apply(one))).toList();
         if (found.size() != 1) {
             String known = String.join(", ", all.stream().map(one -> one.getId() + " (" + called.apply(one) + ")").toList());
-            throw new UsageException((found.isEmpty() ? "there is no " : "there are several of the name ") + what + " '" + name + "'; known are "
+            throw new UsageException((found.isEmpty() ? "there is no " : "there are several of the name ") + what + " '" + name
+                    + "'; known are "
                     + (known.isEmpty() ? "none" : known));
         }
         return found.get(0);

@@ -30,11 +30,13 @@ final class RuleSetsCommand extends Command {
         }
         for (RuleSet rules : RuleSets.all()) {
             RuleSet.Descriptor descriptor = rules.descriptor();
-            streams().out().printf("%s:%s  %s%n    Rests on: %s%n    Covers:   %s%n    Note:     %s%n", rules.key(), rules.edition(), descriptor.name(),
+            streams().out().printf("%s:%s  %s%n    Rests on: %s%n    Covers:   %s%n    Note:     %s%n", rules.key(), rules.edition(),
+                    descriptor.name(),
                     descriptor.title(), String.join(", ", descriptor.families()), descriptor.note());
             if (values) {
                 for (CitedValue value : rules.values()) {
-                    streams().out().printf("      %-48s %10s %-6s %s [%s]%n", value.key(), value.value(), value.unit(), value.citation().text(),
+                    streams().out().printf("      %-48s %10s %-6s %s [%s]%n", value.key(), value.value(), value.unit(), value.citation()
+                            .text(),
                             value.citation().provenance().key());
                 }
             }

@@ -42,7 +42,8 @@ final class SignalCommand extends Command {
     @Option(names = "--helipad", paramLabel = "ID", description = "helipad or approach direction in the file, to solve there")
     private String helipad;
 
-    @Option(names = "--along-m", required = true, paramLabel = "M", description = "eye: metres from the threshold, negative on the approach side")
+    @Option(names = "--along-m", required = true, paramLabel = "M",
+            description = "eye: metres from the threshold, negative on the approach side")
     private String along;
 
     @Option(names = "--right-m", defaultValue = "0", paramLabel = "M", description = "eye: metres to the right of the landing direction")
@@ -145,7 +146,8 @@ final class SignalCommand extends Command {
             streams().out().printf("%-12s %-28s eye at %s%n", entry.id(), shown, SitingOutput.angle(seen.elevationDeg()));
         }
         for (Map.Entry<String, Meaning> path : observation.meanings().entrySet()) {
-            streams().out().println("Meaning" + Optional.of(path.getKey()).filter(name -> !name.isEmpty()).map(name -> " for the " + name + " path")
+            streams().out().println("Meaning" + Optional.of(path.getKey()).filter(name -> !name.isEmpty()).map(name -> " for the " + name
+                    + " path")
                     .orElse("") + ": " + path.getValue().key());
         }
         notes(source, observation).forEach(note -> streams().out().println("Note: " + note));

@@ -117,7 +117,8 @@ final class SitingOutput {
         if (siting.surface().isPresent()) {
             SurfacePlan surface = siting.surface().get();
             line(out, "Obstacle surface", angle(surface.slopeDeg()) + String.format(Locale.ROOT,
-                    " from %.2f m at %.2f m, inner edge %.0f m, divergence %.2f %%, length %.0f m", surface.startAlongM(), surface.startHeightM(),
+                    " from %.2f m at %.2f m, inner edge %.0f m, divergence %.2f %%, length %.0f m", surface.startAlongM(),
+                            surface.startHeightM(),
                     surface.innerEdgeM(), surface.divergencePercent(), surface.lengthM()));
         }
         notes(source).forEach(note -> out.println("Note: " + note));

@@ -64,7 +64,8 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
     private static SitingSource solve(CommandSpec spec, SitingRequest.Builder builder, RuleSet rules, Optional<ApproachHost> host) {
         List<String> notes = new ArrayList<>();
         SitingFlags.apply(spec, builder, notes, host.isPresent());
-        String family = SitingFlags.text(spec, "family").orElseThrow(() -> new UsageException("--family is missing; see 'slopewright families'"));
+        String family = SitingFlags.text(spec, "family")
+                .orElseThrow(() -> new UsageException("--family is missing; see 'slopewright families'"));
         try {
             Siting siting = Families.site(family, builder.build(), rules);
             return new SitingSource(Families.get(family), siting, notes);

@@ -17,7 +17,8 @@ import slopewright.siting.SurfacePlan;
 
 /** Compares many points with an obstacle surface. */
 @CommandLine.Command(name = "surface", sortOptions = false,
-        description = "Compare points with the obstacle surface of the flags of 'site', or of an aid of a file as it stands. Exits 1 with penetrations.")
+        description = "Compare points with the obstacle surface of the flags of 'site', or of an aid of a file as it stands. Exits 1 "
+                + "with penetrations.")
 final class SurfaceCommand extends Command {
 
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "project file")
@@ -35,7 +36,8 @@ final class SurfaceCommand extends Command {
     @Option(names = "--points", required = true, paramLabel = "FILE", description = "points: CSV with the header id,alongM,rightM,heightM")
     private Path points;
 
-    @Option(names = "--most", defaultValue = "100000", paramLabel = "N", description = "list at most so many penetrations, the worst (default 100000)")
+    @Option(names = "--most", defaultValue = "100000", paramLabel = "N",
+            description = "list at most so many penetrations, the worst (default 100000)")
     private int most;
 
     @Option(names = "--json", description = "print one JSON document")
@@ -101,7 +103,8 @@ final class SurfaceCommand extends Command {
                 comparison.penetrations());
         List<PointComparison.Hit> hits = comparison.worstFirst();
         for (PointComparison.Hit hit : hits) {
-            streams().out().printf(Locale.ROOT, "  %-16s line %-8d along %10.2f m, right %9.2f m, height %8.2f m, limit %8.2f m, excess %7.2f m%n",
+            streams().out().printf(Locale.ROOT,
+                    "  %-16s line %-8d along %10.2f m, right %9.2f m, height %8.2f m, limit %8.2f m, excess %7.2f m%n",
                     hit.id(), hit.line(), hit.alongM(), hit.rightM(), hit.heightM(), hit.heightM() - hit.excessM(), hit.excessM());
         }
         comparison.worst().filter(hit -> hits.isEmpty()).ifPresent(hit -> streams().out().printf(Locale.ROOT,

@@ -54,7 +54,8 @@ public final class AidLayouts {
      * @throws SitingException where the datum is not known, or a unit lacks a number; the message names it
      */
     public static List<UnitPlan> units(ApproachAid aid) {
-        ApproachHost host = Projects.host(aid).orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
+        ApproachHost host = Projects.host(aid)
+                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
         double datum = datumM(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host) + " is missing"));
         double turn = aid.getAxisTurnDeg() == null ? 0 : aid.getAxisTurnDeg();
         List<UnitPlan> units = new ArrayList<>();

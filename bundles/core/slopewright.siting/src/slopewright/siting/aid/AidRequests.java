@@ -56,7 +56,8 @@ public final class AidRequests {
             builder.set(Input.SLOPE, null);
         }
         if (host.getGlidePath() != null) {
-            builder.settings(aid.getSettings() == SettingsForm.GLIDE_PATH ? SitingRequest.Settings.GLIDE_PATH : SitingRequest.Settings.STANDARD);
+            builder.settings(aid.getSettings() == SettingsForm.GLIDE_PATH ? SitingRequest.Settings.GLIDE_PATH
+                    : SitingRequest.Settings.STANDARD);
         }
         return builder.build();
     }

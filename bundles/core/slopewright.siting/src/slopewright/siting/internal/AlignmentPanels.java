@@ -107,7 +107,8 @@ public final class AlignmentPanels implements IndicatorFamily {
 
     @Override
     public List<SeenUnit> look(List<UnitPlan> units, FramePoint eye) {
-        double front = units.stream().filter(unit -> unit.bar() == FRONT).mapToDouble(unit -> unit.elevationDeg(eye)).average().orElse(Double.NaN);
+        double front = units.stream().filter(unit -> unit.bar() == FRONT).mapToDouble(unit -> unit.elevationDeg(eye)).average()
+                .orElse(Double.NaN);
         List<SeenUnit> seen = new ArrayList<>();
         for (UnitPlan unit : units) {
             double elevation = unit.elevationDeg(eye);

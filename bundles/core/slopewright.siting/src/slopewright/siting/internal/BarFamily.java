@@ -82,7 +82,8 @@ abstract class BarFamily implements IndicatorFamily {
         }
         LevelSolution level = request.isGiven() ? new LevelSolution(distances[0], 0, "given", distances[0], lensNear)
                 : draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), settings[0], 0);
-        return draft.finish(new Draft.Place(level, draft.ground()), distances[0], settings[0], eyeHeight, units(draft, count, settings, distances),
+        return draft.finish(new Draft.Place(level, draft.ground()), distances[0], settings[0], eyeHeight, units(draft, count, settings,
+                distances),
                 new Surfaces.Anchor(settings[0], settings[0], distances[0], distances[0], lensNear, OptionalDouble.empty()));
     }
 
@@ -106,7 +107,8 @@ abstract class BarFamily implements IndicatorFamily {
             throw new SitingException(name + " has " + bars.size() + " bars; " + settings.size() + " bar settings were given");
         }
         if (!request.barDistancesM().isEmpty() && request.barDistancesM().size() != bars.size()) {
-            throw new SitingException(name + " has " + bars.size() + " bars; " + request.barDistancesM().size() + " bar distances were given");
+            throw new SitingException(name + " has " + bars.size() + " bars; " + request.barDistancesM().size()
+                    + " bar distances were given");
         }
         if (settings.isEmpty() || request.has(Input.SLOPE)) {
             return request;
@@ -162,7 +164,8 @@ abstract class BarFamily implements IndicatorFamily {
             double spacing = distances[i] - distances[i - 1];
             if (spacing < least) {
                 draft.reader().note(String.format(Locale.ROOT,
-                        "FAULT: the %s bar stands %.2f m behind the %s bar, less than %.1f m; beyond %.0f m an eye that splits %.0f' sees them as one.",
+                        "FAULT: the %s bar stands %.2f m behind the %s bar, less than %.1f m; beyond %.0f m an eye that splits %.0f' "
+                                + "sees them as one.",
                         bars.get(i), spacing, bars.get(i - 1), least, Ranges.splitRangeM(spacing, draft.slopeDeg(), resolution),
                         Angles.degToMinutes(resolution)));
             }
@@ -192,7 +195,8 @@ abstract class BarFamily implements IndicatorFamily {
         List<Colour> colours = new ArrayList<>();
         for (int bar = 1; bar <= bars.size(); bar++) {
             int number = bar;
-            List<Colour> ofBar = seen.stream().filter(one -> one.unit().bar() == number).map(one -> one.light().colour()).distinct().toList();
+            List<Colour> ofBar = seen.stream().filter(one -> one.unit().bar() == number).map(one -> one.light().colour()).distinct()
+                    .toList();
             colours.add(ofBar.size() == 1 ? ofBar.get(0) : Colour.NONE);
         }
         Map<String, Meaning> meanings = new LinkedHashMap<>();

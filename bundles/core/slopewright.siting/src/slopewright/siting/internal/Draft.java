@@ -42,7 +42,8 @@ final class Draft {
             throw new SitingException(family.name() + " (" + family.key() + ") is not for helipads");
         }
         if (!request.atHelipad() && !family.atRunways()) {
-            throw new SitingException(family.name() + " (" + family.key() + ") is for helipads: give the hover height (hover-height-m) and the eye"
+            throw new SitingException(family.name() + " (" + family.key()
+                    + ") is for helipads: give the hover height (hover-height-m) and the eye"
                     + " height above the skids (eye-above-skids-m)");
         }
     }
@@ -129,7 +130,8 @@ final class Draft {
     }
 
     /** Puts the layout together. */
-    Siting finish(Place place, double nominalDistanceM, double lowestOnSlopeDeg, double eyeHeightM, List<UnitPlan> units, Surfaces.Anchor anchor) {
+    Siting finish(Place place, double nominalDistanceM, double lowestOnSlopeDeg, double eyeHeightM, List<UnitPlan> units,
+            Surfaces.Anchor anchor) {
         if (place.distanceM() <= 0) {
             throw new SitingException(String.format(java.util.Locale.ROOT,
                     "the indicator would stand %.1f m before the threshold; check eye height, lens height and slope", -place.distanceM()));

@@ -47,7 +47,8 @@ final class EyeTarget {
             throw new SitingException("rule set " + reader.rules().key() + " has no height groups; give the eye-to-wheel height instead");
         }
         CrossingHeightTable.Group group = groups.get().group(number)
-                .orElseThrow(() -> new SitingException("there is no height group " + number + "; known are 1 to " + groups.get().groups().size()));
+                .orElseThrow(() -> new SitingException("there is no height group " + number + "; known are 1 to " + groups.get().groups()
+                        .size()));
         reader.use("crossing-height-ft", group.crossingHeightFt(), "ft", groups.get().citation());
         return Lengths.feetToMetres(group.crossingHeightFt());
     }
@@ -58,18 +59,22 @@ final class EyeTarget {
         if (request.clearance() == SitingRequest.Clearance.CHOSEN) {
             double chosen = request.need(Input.CHOSEN_CLEARANCE);
             table.flatMap(one -> one.group(eyeToWheel)).filter(group -> chosen < group.desiredM()).ifPresent(group -> reader.note(
-                    String.format(Locale.ROOT, "The chosen wheel clearance of %.2f m is less than the desired %.2f m: an aeronautical study must"
+                    String.format(Locale.ROOT,
+                            "The chosen wheel clearance of %.2f m is less than the desired %.2f m: an aeronautical study must"
                             + " accept it%s.", chosen, group.desiredM(),
-                            chosen < group.minimumM() ? String.format(Locale.ROOT, ", and it is less than the minimum of %.2f m", group.minimumM())
+                            chosen < group.minimumM() ? String.format(Locale.ROOT, ", and it is less than the minimum of %.2f m",
+                                    group.minimumM())
                                     : "")));
             return chosen;
         }
         if (table.isEmpty()) {
-            throw new SitingException("rule set " + reader.rules().key() + " has no table of wheel clearances; give the clearance in metres, the eye"
+            throw new SitingException("rule set " + reader.rules().key()
+                    + " has no table of wheel clearances; give the clearance in metres, the eye"
                     + " height over the threshold (eye-height-m) or the height group (height-group)");
         }
         WheelClearanceTable.Group group = table.get().group(eyeToWheel).orElseThrow(() -> new SitingException(String.format(Locale.ROOT,
-                "an eye-to-wheel height of %.2f m is outside the table of wheel clearances (0 m up to 14 m); give the clearance in metres", eyeToWheel)));
+                "an eye-to-wheel height of %.2f m is outside the table of wheel clearances (0 m up to 14 m); give the clearance in metres",
+                        eyeToWheel)));
         boolean minimum = request.clearance() == SitingRequest.Clearance.MINIMUM;
         double clearance = minimum ? group.minimumM() : group.desiredM();
         reader.use(minimum ? "wheel-clearance-minimum-m" : "wheel-clearance-desired-m", clearance, "m", table.get().citation());
@@ -94,8 +99,10 @@ final class EyeTarget {
             reader.use("wheel-clearance-desired-m", found.desiredM(), "m", table.orElseThrow().citation());
             reader.use("wheel-clearance-minimum-m", found.minimumM(), "m", table.orElseThrow().citation());
             String verdict = clearanceM >= found.desiredM() ? "meets both" : clearanceM >= found.minimumM()
-                    ? "is under the desired one and meets the minimum, which an aeronautical study must accept" : "is under the minimum: not acceptable";
-            reader.note(String.format(Locale.ROOT, "The wheel clearance of %.2f m against the desired %.2f m and the minimum %.2f m: it %s.",
+                    ? "is under the desired one and meets the minimum, which an aeronautical study must accept"
+                            : "is under the minimum: not acceptable";
+            reader.note(String.format(Locale.ROOT,
+                    "The wheel clearance of %.2f m against the desired %.2f m and the minimum %.2f m: it %s.",
                     clearanceM, found.desiredM(), found.minimumM(), verdict));
         });
     }

@@ -30,7 +30,8 @@ final class Ground {
     static Ground of(SitingRequest request) {
         double above = request.number(Input.LENS_ABOVE_GROUND).orElse(0.0);
         if (request.has(Input.LENS_HEIGHT) && (request.has(Input.GROUND_SLOPE) || request.ground().isPresent())) {
-            throw new SitingException("the lens height above threshold (lens-height-m) and a ground slope or profile exclude each other; give one");
+            throw new SitingException("the lens height above threshold (lens-height-m) and a ground slope or profile exclude each "
+                    + "other; give one");
         }
         if (request.ground().isPresent()) {
             return new Ground(request.ground().map(ground -> ground.raised(above)), 0, 0);
@@ -52,7 +53,8 @@ final class Ground {
         }
         if (!profile.get().covers(alongM)) {
             throw new SitingException(String.format(java.util.Locale.ROOT,
-                    "the ground profile reaches from %.1f m to %.1f m along the runway; the unit would stand at %.1f m. Survey further or give a"
+                    "the ground profile reaches from %.1f m to %.1f m along the runway; the unit would stand at %.1f m. Survey further "
+                            + "or give a"
                             + " ground slope",
                     profile.get().firstM(), profile.get().lastM(), alongM));
         }
@@ -85,7 +87,8 @@ final class Ground {
             if (before <= 0 && after >= 0) {
                 double share = before == after ? 0 : before / (before - after);
                 double distance = ground.alongM(i - 1) + share * (ground.alongM(i) - ground.alongM(i - 1));
-                return result(distance, level, tan, levelFromM, i, "first straight piece of the profile that gives the eye height, solved exactly");
+                return result(distance, level, tan, levelFromM, i,
+                        "first straight piece of the profile that gives the eye height, solved exactly");
             }
         }
         throw new SitingException(String.format(java.util.Locale.ROOT,

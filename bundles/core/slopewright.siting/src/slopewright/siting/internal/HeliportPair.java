@@ -80,7 +80,8 @@ public final class HeliportPair implements IndicatorFamily {
         return draft.laid(units, Draft.centre(units), lowest, lowest, (lowest + path) / 2, nominalDistanceM);
     }
 
-    private static UnitPlan unit(String id, double rightM, double redToGreenDeg, double greenToWhiteDeg, double widthMin, Draft.Place place) {
+    private static UnitPlan unit(String id, double rightM, double redToGreenDeg, double greenToWhiteDeg, double widthMin,
+            Draft.Place place) {
         return new UnitPlan(id, 1, new FramePoint(place.distanceM(), rightM, place.lensM()), (redToGreenDeg + greenToWhiteDeg) / 2, 0,
                 List.of(new SectorEdge(redToGreenDeg, widthMin, Light.RED, Light.GREEN),
                         new SectorEdge(greenToWhiteDeg, widthMin, Light.GREEN, Light.WHITE)));

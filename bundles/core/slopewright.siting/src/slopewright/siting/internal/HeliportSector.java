@@ -11,7 +11,8 @@ import slopewright.siting.SeenUnit;
 /** One unit with four sectors at a helipad, trade name HAPI: flashing green, green, red, flashing red from top to bottom. */
 public final class HeliportSector extends SingleBox {
 
-    private static final Map<Light, Meaning> MEANINGS = Map.of(Light.FLASHING_GREEN, Meaning.ABOVE, Light.GREEN, Meaning.ON_SLOPE, Light.RED,
+    private static final Map<Light, Meaning> MEANINGS = Map.of(Light.FLASHING_GREEN, Meaning.ABOVE, Light.GREEN, Meaning.ON_SLOPE,
+            Light.RED,
             Meaning.BELOW, Light.FLASHING_RED, Meaning.WELL_BELOW);
 
     /** Made by the service loader. */

@@ -11,7 +11,8 @@ import slopewright.siting.SeenUnit;
 /** One unit with pulsating white above, steady white on, steady red slightly below and pulsating red further below the slope. */
 public final class Pulsating extends SingleBox {
 
-    private static final Map<Light, Meaning> MEANINGS = Map.of(Light.PULSATING_WHITE, Meaning.ABOVE, Light.WHITE, Meaning.ON_SLOPE, Light.RED,
+    private static final Map<Light, Meaning> MEANINGS = Map.of(Light.PULSATING_WHITE, Meaning.ABOVE, Light.WHITE, Meaning.ON_SLOPE,
+            Light.RED,
             Meaning.BELOW, Light.PULSATING_RED, Meaning.WELL_BELOW);
 
     /** Made by the service loader. */

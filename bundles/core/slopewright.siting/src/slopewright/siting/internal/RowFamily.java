@@ -89,7 +89,8 @@ abstract class RowFamily implements IndicatorFamily {
         double bounding = lowestFirst.get((units.size() - 1) / 2).settingDeg();
         double lowest = bounding - (request.atHelipad() ? 0 : draft.reader().degrees(draft.prefix() + "boundary-allowance"));
         draft.reader().minutes(draft.prefix() + "transition-width");
-        return draft.laid(units, Draft.centre(units), lowestFirst.get(0).settingDeg(), lowest, request.atHelipad() ? draft.slopeDeg() : lowest,
+        return draft.laid(units, Draft.centre(units), lowestFirst.get(0).settingDeg(), lowest, request.atHelipad() ? draft.slopeDeg()
+                : lowest,
                 nominalDistanceM);
     }
 
@@ -156,7 +157,8 @@ abstract class RowFamily implements IndicatorFamily {
         }
         double levelFrom = draft.reader().metres(draft.prefix() + "level-correction-from");
         if (!request.hasGlidePath()) {
-            return new Draft.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), lowestDeg, levelFrom), draft.ground());
+            return new Draft.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), lowestDeg, levelFrom),
+                    draft.ground());
         }
         double tan = Angles.tanDeg(draft.slopeDeg());
         double origin = request.number(Input.GLIDE_PATH_ORIGIN)
@@ -164,7 +166,8 @@ abstract class RowFamily implements IndicatorFamily {
         if (sitesOnIntercept(draft)) {
             double extra = isGroup4(request) ? groupFourExtraM(draft) : 0;
             double distance = origin + extra;
-            return new Draft.Place(new LevelSolution(distance, 0, "glide path intercept", distance, draft.ground().lensAt(distance)), draft.ground());
+            return new Draft.Place(new LevelSolution(distance, 0, "glide path intercept", distance, draft.ground().lensAt(distance)),
+                    draft.ground());
         }
         if (!request.has(Input.EYE_TO_ANTENNA_MIN) && !request.has(Input.EYE_TO_ANTENNA_MAX)) {
             throw SitingException.missing(Input.EYE_TO_ANTENNA_MIN, Input.EYE_TO_ANTENNA_MAX);
@@ -176,7 +179,8 @@ abstract class RowFamily implements IndicatorFamily {
         }
         double mean = (least + most) / 2;
         draft.reader().note(String.format(Locale.ROOT,
-                "Sited beside the glide path: origin %.2f m from the threshold plus the mean eye-to-antenna height of %.2f m along the slope.", origin,
+                "Sited beside the glide path: origin %.2f m from the threshold plus the mean eye-to-antenna height of %.2f m along the "
+                        + "slope.", origin,
                 mean));
         return new Draft.Place(draft.ground().solve(origin * tan + mean, draft.slopeDeg(), levelFrom), draft.ground());
     }
@@ -185,7 +189,8 @@ abstract class RowFamily implements IndicatorFamily {
         if (!draft.reader().hasMetres(draft.prefix() + "group-4-extra-distance")) {
             return 0;
         }
-        draft.reader().note("Height group 4 beside a glide path: 300 ft beyond the intercept; read for Army airfields, from memory for others.");
+        draft.reader().note("Height group 4 beside a glide path: 300 ft beyond the intercept; read for Army airfields, from memory for "
+                + "others.");
         return draft.reader().metres(draft.prefix() + "group-4-extra-distance");
     }
 
@@ -218,7 +223,8 @@ abstract class RowFamily implements IndicatorFamily {
         String prefix = draft.prefix();
         SitingRequest request = draft.request();
         boolean lowCode = request.number(Input.CODE).filter(code -> Math.round(code) <= 2).isPresent();
-        String layout = request.option("layout").orElse(lowCode && reader.hasMetres(prefix + "reduced-unit-spacing") ? "reduced" : "standard");
+        String layout = request.option("layout").orElse(lowCode && reader.hasMetres(prefix + "reduced-unit-spacing") ? "reduced"
+                : "standard");
         String edge = prefix + "inner-unit-to-edge";
         String spacing = prefix + "unit-spacing";
         if (!"standard".equals(layout)) {

@@ -131,7 +131,8 @@ abstract class SingleBox implements IndicatorFamily {
         double sector = draft.reader().degrees(draft.prefix() + "on-slope-sector");
         if (draft.reader().rules().find(draft.prefix() + "on-slope-sector-deg").filter(value -> value.citation().toConfirm()).isPresent()) {
             draft.reader().note(String.format(Locale.ROOT,
-                    "The on-slope sector of %.2f° depends on the make and is from memory: enter or confirm the sectors of the unit in hand.", sector));
+                    "The on-slope sector of %.2f° depends on the make and is from memory: enter or confirm the sectors of the unit in "
+                            + "hand.", sector));
         }
         return sector;
     }

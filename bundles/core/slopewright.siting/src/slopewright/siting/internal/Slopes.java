@@ -27,7 +27,8 @@ final class Slopes {
                 throw new SitingException("ground speed and rate of descent must be more than zero");
             }
             double slope = fromDescentDeg(speed, descent);
-            reader.note(String.format(Locale.ROOT, "The slope of %.2f° follows from %.0f kt over the ground and %.0f ft/min (tangent form).", slope,
+            reader.note(String.format(Locale.ROOT,
+                    "The slope of %.2f° follows from %.0f kt over the ground and %.0f ft/min (tangent form).", slope,
                     speed, descent));
             return checked(slope);
         }
@@ -47,7 +48,8 @@ final class Slopes {
 
     private static double checked(double slope) {
         if (slope < LEAST_DEG || slope > MOST_DEG) {
-            throw new SitingException(String.format(Locale.ROOT, "an approach slope (slope-deg) of %.3f° is outside %.1f° to %.0f°", slope, LEAST_DEG,
+            throw new SitingException(String.format(Locale.ROOT, "an approach slope (slope-deg) of %.3f° is outside %.1f° to %.0f°", slope,
+                    LEAST_DEG,
                     MOST_DEG));
         }
         return slope;

@@ -55,7 +55,8 @@ final class Surfaces {
         Optional<SurfaceTable> table = reader.rules().surface();
         Optional<Double> code = request.number(Input.CODE);
         if (table.isEmpty() || code.isEmpty()) {
-            reader.note(table.isEmpty() ? "The rule set has no table of obstacle surfaces." : "No obstacle surface: the code number is missing.");
+            reader.note(table.isEmpty() ? "The rule set has no table of obstacle surfaces."
+                    : "No obstacle surface: the code number is missing.");
             return Optional.empty();
         }
         Optional<SurfaceTable.Row> row = table.get().row(request.instrument(), (int) Math.round(code.get()));
@@ -106,7 +107,8 @@ final class Surfaces {
             return Optional.empty();
         }
         if (!request.has(Input.SAFETY_AREA_WIDTH)) {
-            reader.note("No obstacle surface: its inner edge is as long as the safety area is wide (safety-area-width-m), which is missing.");
+            reader.note("No obstacle surface: its inner edge is as long as the safety area is wide (safety-area-width-m), which is "
+                    + "missing.");
             return Optional.empty();
         }
         HeliportSurfaceTable.Row found = row.get();
@@ -121,7 +123,8 @@ final class Surfaces {
         reader.use("surface.divergence-percent", found.divergencePercent(), "%", printed);
         reader.use("surface.length-m", found.lengthM(), "m", printed);
         return Optional.of(new SurfacePlan(anchor.lowestSettingDeg() - below, -half - found.startM(), 0,
-                request.need(Input.SAFETY_AREA_WIDTH), found.divergencePercent(), OptionalDouble.empty(), found.lengthM(), 0, List.of(printed)));
+                request.need(Input.SAFETY_AREA_WIDTH), found.divergencePercent(), OptionalDouble.empty(), found.lengthM(), 0,
+                        List.of(printed)));
     }
 
     private Optional<SurfacePlan> angular(Anchor anchor, String prefix) {
@@ -137,11 +140,17 @@ final class Surfaces {
         double before = reader.metres(prefix + "surface-origin-before");
         boolean atReferencePoint = "reference-point".equals(reader.rules().descriptor().datum());
         double start = atReferencePoint ? anchor.distanceM() - before : -before;
+        if (reader.has(prefix + "surface-length-from-threshold")) {
+            length += start;
+        }
         double height = atReferencePoint ? anchor.lensHeightM() : 0;
         reader.note(atReferencePoint
-                ? "The surface starts at the level of the lenses at the reference point and spreads from its own origin; both are to be confirmed."
+                ? "The surface starts at the level of the lenses at the reference point and spreads from its own origin; both are to be "
+                + "confirmed."
                 : "The surface starts at threshold level; that datum is to be confirmed.");
-        List<Citation> citations = reader.citations().stream().filter(use -> use.name().contains("surface-")).map(use -> use.citation()).toList();
-        return Optional.of(new SurfacePlan(slopeDeg, start, height, 0, Angles.tanDeg(splay) * 100, OptionalDouble.of(splay), length, 0, citations));
+        List<Citation> citations = reader.citations().stream().filter(use -> use.name().contains("surface-")).map(use -> use.citation())
+                .toList();
+        return Optional.of(new SurfacePlan(slopeDeg, start, height, 0, Angles.tanDeg(splay) * 100, OptionalDouble.of(splay), length, 0,
+                citations));
     }
 }

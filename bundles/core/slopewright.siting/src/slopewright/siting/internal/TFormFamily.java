@@ -62,7 +62,8 @@ abstract class TFormFamily implements IndicatorFamily {
         RuleReader reader = draft.reader();
         draft.unitCount();
         if (bothSides && request.side() == Side.RIGHT || !bothSides && request.side() == Side.BOTH) {
-            throw new SitingException(bothSides ? name + " stands on both sides; one side alone is the abbreviated form (t-form-abbreviated)"
+            throw new SitingException(bothSides ? name
+                    + " stands on both sides; one side alone is the abbreviated form (t-form-abbreviated)"
                     : name + " stands on one side; on both sides it is the full form (t-form)");
         }
         double slope = draft.slopeDeg();
@@ -72,12 +73,14 @@ abstract class TFormFamily implements IndicatorFamily {
         List<UnitPlan> units = Sides.place(oneSide(draft, bar, eyeHeight), bothSides ? Side.BOTH : request.side());
         double nearest = units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElseThrow();
         if (nearest <= 0) {
-            throw new SitingException(String.format(Locale.ROOT, "the fly-up unit nearest to the approach would stand %.1f m before the threshold; "
+            throw new SitingException(String.format(Locale.ROOT,
+                    "the fly-up unit nearest to the approach would stand %.1f m before the threshold; "
                     + "raise the eye height", -nearest));
         }
         double redLimit = redLimitDeg(draft);
         boolean raised = redLimit > reader.degrees(draft.prefix() + "red-limit");
-        return draft.finish(bar, bar.distanceM(), slope, eyeHeight, units, new Surfaces.Anchor(redLimit, slope, nearest, nearest, bar.lensM(),
+        return draft.finish(bar, bar.distanceM(), slope, eyeHeight, units, new Surfaces.Anchor(redLimit, slope, nearest, nearest,
+                bar.lensM(),
                 raised ? OptionalDouble.of(redLimit) : OptionalDouble.empty()));
     }
 
@@ -103,7 +106,8 @@ abstract class TFormFamily implements IndicatorFamily {
         double from = reader.metres(draft.prefix() + "eye-height-from");
         double to = reader.metres(draft.prefix() + "eye-height-to");
         if (height < from || height > to) {
-            reader.note(String.format(Locale.ROOT, "The on-slope eye height of %.2f m is outside the usual %.0f m to %.0f m.", height, from, to));
+            reader.note(String.format(Locale.ROOT, "The on-slope eye height of %.2f m is outside the usual %.0f m to %.0f m.", height, from,
+                    to));
         }
         return height;
     }
@@ -121,7 +125,8 @@ abstract class TFormFamily implements IndicatorFamily {
         double chosen = draft.request().option("red-limit-deg").map(TFormFamily::parsed).orElse(standard);
         double highest = draft.slopeDeg() - Angles.minutesToDeg(draft.reader().minutes(draft.prefix() + "fly-up-step") * (LEG_UNITS - 1));
         if (chosen < standard || chosen >= highest) {
-            throw new SitingException(String.format(Locale.ROOT, "the red limit lies from %.2f° to below %.2f°, not at %.2f°", standard, highest,
+            throw new SitingException(String.format(Locale.ROOT, "the red limit lies from %.2f° to below %.2f°, not at %.2f°", standard,
+                    highest,
                     chosen));
         }
         return chosen;

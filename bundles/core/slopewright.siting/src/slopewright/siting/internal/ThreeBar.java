@@ -7,6 +7,7 @@ public final class ThreeBar extends BarFamily {
 
     /** Made by the service loader. */
     public ThreeBar() {
-        super("three-bar", "VASI, three bars", List.of("near", "middle", "far"), boxes(6, new int[] {2, 2, 2}, 16, new int[] {3, 3, 2}), 16);
+        super("three-bar", "VASI, three bars", List.of("near", "middle", "far"), boxes(6, new int[] {2, 2, 2}, 16, new int[] {3, 3, 2}),
+                16);
     }
 }

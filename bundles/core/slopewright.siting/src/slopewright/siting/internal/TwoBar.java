@@ -7,6 +7,7 @@ public final class TwoBar extends BarFamily {
 
     /** Made by the service loader. */
     public TwoBar() {
-        super("two-bar", "VASI, two bars", List.of("near", "far"), boxes(4, new int[] {2, 2}, 2, new int[] {1, 1}, 12, new int[] {3, 3}), 12);
+        super("two-bar", "VASI, two bars", List.of("near", "far"), boxes(4, new int[] {2, 2}, 2, new int[] {1, 1}, 12, new int[] {3, 3}),
+                12);
     }
 }

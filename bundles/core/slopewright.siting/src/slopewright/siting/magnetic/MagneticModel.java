@@ -140,7 +140,8 @@ public final class MagneticModel {
      */
     public Declination declination(double latitudeDeg, double longitudeDeg, double heightAboveEllipsoidM, LocalDate date) {
         if (!isValid(date)) {
-            throw new SitingException(String.format(Locale.ROOT, "%s holds from %.1f up to but not including %.1f; %s is outside: enter the "
+            throw new SitingException(String.format(Locale.ROOT,
+                    "%s holds from %.1f up to but not including %.1f; %s is outside: enter the "
                     + "variation with its source and date instead", name, validFrom, validTo, date));
         }
         double year = decimalYear(date);
@@ -150,7 +151,8 @@ public final class MagneticModel {
         double annual = Math.toDegrees((field.northNt() * change.eastNt() - field.eastNt() * change.northNt()) / square);
         List<String> notes = new ArrayList<>();
         if (field.horizontalNt() < DOUBTFUL_NT) {
-            notes.add(String.format(Locale.ROOT, "The horizontal field is only %.0f nT: a compass is %s here (limits of %.0f and %.0f nT from memory).",
+            notes.add(String.format(Locale.ROOT,
+                    "The horizontal field is only %.0f nT: a compass is %s here (limits of %.0f and %.0f nT from memory).",
                     field.horizontalNt(), field.horizontalNt() < UNRELIABLE_NT ? "unreliable" : "doubtful", UNRELIABLE_NT, DOUBTFUL_NT));
         }
         return new Declination(field.declinationDeg(), annual, name, epoch, year, notes, citation);

@@ -104,7 +104,8 @@ public final class Remedies {
         OptionalDouble gain = smallest(this::worstAfterRaisingM, ANGLE_STEP_DEG, GREATEST_SLOPE_GAIN_DEG);
         OptionalDouble slope = gain.isPresent() ? OptionalDouble.of(laid.slopeDeg() + gain.getAsDouble()) : OptionalDouble.empty();
         return new Remedy(Remedy.Kind.RAISE_SLOPE, slope, "deg", slope.isPresent()
-                ? String.format(Locale.ROOT, "raise the slope and all settings by %.2f° to %.2f°, the crossing height kept", gain.getAsDouble(),
+                ? String.format(Locale.ROOT, "raise the slope and all settings by %.2f° to %.2f°, the crossing height kept",
+                gain.getAsDouble(),
                         slope.getAsDouble())
                 : "raising the slope does not clear it");
     }
@@ -112,7 +113,8 @@ public final class Remedies {
     /** All settings go up by the same angle and the indicator moves so that the eye height over the threshold stays. */
     private double worstAfterRaisingM(double byDeg) {
         double lens = laid.reference().heightM();
-        double angle = laid.reference().alongM() > 0 ? Math.toDegrees(Math.atan((laid.eyeHeightM() - lens) / laid.reference().alongM())) : 0;
+        double angle = laid.reference().alongM() > 0 ? Math.toDegrees(Math.atan((laid.eyeHeightM() - lens) / laid.reference().alongM()))
+                : 0;
         double distance = (laid.eyeHeightM() - lens) / Angles.tanDeg(angle + byDeg);
         double move = distance - laid.reference().alongM();
         List<UnitPlan> raised = laid.units().stream().map(unit -> unit.raised(byDeg)).map(unit -> unit.at(new FramePoint(
@@ -152,7 +154,8 @@ public final class Remedies {
                 double highest = Double.NEGATIVE_INFINITY;
                 for (FramePoint point : shape.points()) {
                     double azimuth = azimuthDeg(point);
-                    double blur = Math.toDegrees(Math.atan2(shape.horizontalAccuracyM(), Math.max(1, point.planDistanceM(laid.reference()))));
+                    double blur = Math.toDegrees(Math.atan2(shape.horizontalAccuracyM(),
+                            Math.max(1, point.planDistanceM(laid.reference()))));
                     lowest = Math.min(lowest, azimuth - blur);
                     highest = Math.max(highest, azimuth + blur);
                 }
@@ -172,7 +175,8 @@ public final class Remedies {
 
     /** Returns the azimuth of a point from the indicator, degrees to the right of the axis seen in the landing direction. */
     private double azimuthDeg(FramePoint point) {
-        ProtectionSurface fromIndicator = new ProtectionSurface(laid.reference().alongM(), 0, 0, 0, surface.lengthM(), 0, surface.axisTurnDeg());
+        ProtectionSurface fromIndicator = new ProtectionSurface(laid.reference().alongM(), 0, 0, 0, surface.lengthM(), 0,
+                surface.axisTurnDeg());
         return Math.toDegrees(Math.atan2(fromIndicator.offsetM(point.alongM(), point.rightM()),
                 fromIndicator.outwardM(point.alongM(), point.rightM())));
     }
@@ -182,7 +186,8 @@ public final class Remedies {
                 obstacles.stream().map(shape -> shape.seenFrom(move, riseM(move))).toList()), LENGTH_STEP_M, GREATEST_MOVE_M);
         String level = request.ground().isPresent() ? "" : ", the new threshold taken at the level of the old one";
         return new Remedy(Remedy.Kind.DISPLACE_THRESHOLD, by, "m", by.isPresent()
-                ? String.format(Locale.ROOT, "%s by %.0f m%s", request.atHelipad() ? "move the FATO" : "displace the threshold", Math.ceil(by.getAsDouble()),
+                ? String.format(Locale.ROOT, "%s by %.0f m%s", request.atHelipad() ? "move the FATO" : "displace the threshold",
+                Math.ceil(by.getAsDouble()),
                         level)
                 : "displacing the threshold does not clear it");
     }
@@ -195,14 +200,16 @@ public final class Remedies {
         double excess = worstM(surface);
         double move = excess / Angles.tanDeg(laid.lowestOnSlopeDeg());
         return new Remedy(Remedy.Kind.MOVE_UPWIND_BY_CROSSING_HEIGHT, OptionalDouble.of(move), "m",
-                String.format(Locale.ROOT, "move the indicator %.0f m upwind, so that the crossing height rises by the penetration of %.2f m",
+                String.format(Locale.ROOT, "move the indicator %.0f m upwind, so that the crossing height rises by the penetration of %.2f"
+                + " m",
                         Math.ceil(move), excess));
     }
 
     private Remedy moveUntilClear() {
         OptionalDouble by = smallest(move -> worstM(surface.movedM(move)), LENGTH_STEP_M, GREATEST_MOVE_M);
         return new Remedy(Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR, by, "m", by.isPresent()
-                ? String.format(Locale.ROOT, "move the indicator and its surface %.0f m upwind, until nothing penetrates", Math.ceil(by.getAsDouble()))
+                ? String.format(Locale.ROOT, "move the indicator and its surface %.0f m upwind, until nothing penetrates",
+                Math.ceil(by.getAsDouble()))
                 : "moving the indicator and its surface upwind does not clear it");
     }
 }

@@ -38,7 +38,8 @@ public final class ObstacleShapes {
         }
         int least = obstacle.getKind() == ObstacleKind.AREA ? 3 : obstacle.getKind() == ObstacleKind.LINE ? 2 : 1;
         if (points.size() < least) {
-            throw new SitingException("obstacle " + Projects.label(obstacle) + " has " + points.size() + " places where " + least + " are needed");
+            throw new SitingException("obstacle " + Projects.label(obstacle) + " has " + points.size() + " places where " + least
+                    + " are needed");
         }
         return points;
     }

@@ -49,7 +49,8 @@ public final class SiteFrame {
                 .orElseThrow(() -> new SitingException(Projects.label(host) + " belongs to no aerodrome"));
         PlaceReader places = PlaceReader.of(aerodrome);
         GridPoint origin = places.read(place(host), "the place of " + Projects.label(host));
-        double elevation = elevation(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host) + " is missing"));
+        double elevation = elevation(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host)
+                + " is missing"));
         return new SiteFrame(places, origin, bearing(host, places, origin), elevation);
     }
 
@@ -71,7 +72,8 @@ public final class SiteFrame {
         if (entered != null) {
             return entered;
         }
-        Optional<RunwayEnd> other = Projects.runway(host).map(Runway::getEnds).flatMap(ends -> ends.stream().filter(end -> end != host).findFirst());
+        Optional<RunwayEnd> other = Projects.runway(host).map(Runway::getEnds).flatMap(ends -> ends.stream().filter(end -> end != host)
+                .findFirst());
         if (other.isEmpty() || other.get().getThreshold() == null) {
             throw new SitingException("the true bearing of " + Projects.label(host) + " is missing");
         }

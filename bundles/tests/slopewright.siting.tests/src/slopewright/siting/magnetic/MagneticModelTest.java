@@ -34,7 +34,8 @@ class MagneticModelTest {
      */
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/wmm-2025-test-values.csv")
-    void publishedTestValues(double year, double heightKm, double latitudeDeg, double longitudeDeg, double northNt, double eastNt, double downNt,
+    void publishedTestValues(double year, double heightKm, double latitudeDeg, double longitudeDeg, double northNt, double eastNt,
+            double downNt,
             double horizontalNt, double totalNt, double inclinationDeg, double declinationDeg) {
         MagneticField field = MODEL.field(latitudeDeg, longitudeDeg, heightKm * 1000, year);
         assertEquals(declinationDeg, field.declinationDeg(), 0.005);
@@ -64,7 +65,8 @@ class MagneticModelTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/wmm-2025-second-copy.csv")
     void secondCopyOfTheCoefficients(int n, int m, double g, double h, double gDot, double hDot) {
-        double[] row = DataFile.bundled("/data/wmm/wmm-2025.csv").rows().stream().filter(one -> one[0] == n && one[1] == m).findFirst().orElseThrow();
+        double[] row = DataFile.bundled("/data/wmm/wmm-2025.csv").rows().stream().filter(one -> one[0] == n && one[1] == m).findFirst()
+                .orElseThrow();
         assertEquals(List.of(g, h, gDot, hDot), List.of(row[2], row[3], row[4], row[5]));
     }
 
@@ -79,7 +81,8 @@ class MagneticModelTest {
 
     /** The days that passed over the days of the year; 2028 is a leap year. */
     @ParameterizedTest
-    @CsvSource({"2025-01-01, 2025.0", "2025-07-02, 2025.4986301370", "2028-07-02, 2028.5", "2028-12-31, 2028.9972677596", "2026-12-31, 2026.9972602740"})
+    @CsvSource({"2025-01-01, 2025.0", "2025-07-02, 2025.4986301370", "2028-07-02, 2028.5", "2028-12-31, 2028.9972677596",
+            "2026-12-31, 2026.9972602740"})
     void daysAsDecimalYears(LocalDate date, double year) {
         assertEquals(year, MagneticModel.decimalYear(date), 1e-9);
     }
@@ -108,7 +111,8 @@ class MagneticModelTest {
     void aDateOutsideTheModelsTimeIsRefusedWithTheReason(LocalDate date) {
         assertFalse(MODEL.isValid(date));
         String message = assertThrows(SitingException.class, () -> MODEL.declination(50, 10, 0, date)).getMessage();
-        assertTrue(message.contains("WMM2025 holds from 2025.0") && message.contains("2030.0") && message.contains(date.toString()), message);
+        assertTrue(message.contains("WMM2025 holds from 2025.0") && message.contains("2030.0") && message.contains(date.toString()),
+                message);
     }
 
     @Test
@@ -132,10 +136,12 @@ class MagneticModelTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1,0,1,0,0,0\n1,0,1,0,0,0\n1,1,1,1,0,0\n", "1,0,1,0,0,0\n", "1,2,1,0,0,0\n1,1,1,1,0,0\n", "1,0,1,0,0\n", "1,0,x,0,0,0\n"})
+    @ValueSource(strings = {"1,0,1,0,0,0\n1,0,1,0,0,0\n1,1,1,1,0,0\n", "1,0,1,0,0,0\n", "1,2,1,0,0,0\n1,1,1,1,0,0\n", "1,0,1,0,0\n",
+            "1,0,x,0,0,0\n"})
     void damagedDataIsRefused(String rows) {
         List<String> messages = new ArrayList<>();
-        messages.add(assertThrows(StandardsException.class, () -> MagneticModel.of(DataFile.of("trial.csv", HEAD + rows), "trial.csv")).getMessage());
+        messages.add(assertThrows(StandardsException.class, () -> MagneticModel.of(DataFile.of("trial.csv", HEAD + rows), "trial.csv"))
+                .getMessage());
         assertTrue(messages.get(0).startsWith("trial.csv"));
     }
 }
