@@ -86,9 +86,9 @@ public final class Findings {
      */
     public void compare(Identified element, Measure measure, Optional<Citation> citation, boolean toConfirm, String explanation,
             Severity severity) {
-        outcomes.add(new Outcome(rule.id(), rule.title(), element.getId(), Projects.path(element), measure.isMet() ? Verdict.PASS : Verdict.FAIL,
-                severity, OptionalDouble.of(measure.value()), OptionalDouble.of(measure.limit()), OptionalDouble.of(measure.margin()),
-                measure.unit(), List.of(), citation, toConfirm, explanation));
+        outcomes.add(new Outcome(rule.id(), rule.title(), element.getId(), Projects.path(element),
+                measure.isMet() ? Verdict.PASS : Verdict.FAIL, severity, OptionalDouble.of(measure.value()),
+                OptionalDouble.of(measure.limit()), OptionalDouble.of(measure.margin()), measure.unit(), List.of(), citation, toConfirm, explanation));
     }
 
     /** Adds a verdict without a number. */
@@ -98,7 +98,8 @@ public final class Findings {
 
     /** Adds a verdict without a number that rests on the data alone, such as an unknown name. */
     public void decide(Identified element, boolean met, Optional<Citation> citation, String explanation, Severity severity) {
-        outcomes.add(new Outcome(rule.id(), rule.title(), element.getId(), Projects.path(element), met ? Verdict.PASS : Verdict.FAIL, severity,
+        outcomes.add(new Outcome(rule.id(), rule.title(), element.getId(), Projects.path(element),
+                met ? Verdict.PASS : Verdict.FAIL, severity,
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "", List.of(), citation,
                 citation.filter(Citation::toConfirm).isPresent(), explanation));
     }
@@ -112,7 +113,8 @@ public final class Findings {
     /** Adds that the rule has nothing to say about an element. */
     public void notApplicable(Identified element, String explanation) {
         outcomes.add(new Outcome(rule.id(), rule.title(), element.getId(), Projects.path(element), Verdict.NOT_APPLICABLE, rule.severity(),
-                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "", List.of(), Optional.empty(), false, explanation));
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "", List.of(), Optional.empty(), false,
+                explanation));
     }
 
     /** Returns the outcomes in the order in which they were added. */

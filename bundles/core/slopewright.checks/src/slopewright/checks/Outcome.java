@@ -25,9 +25,9 @@ import slopewright.standards.Citation;
  * @param toConfirm   whether a value that nobody confirmed decided it
  * @param explanation one sentence: what was compared, and what to do where it failed
  */
-public record Outcome(String rule, String title, String elementId, String elementPath, Verdict verdict, Severity severity, OptionalDouble value,
-        OptionalDouble limit, OptionalDouble margin, String unit, List<String> missing, Optional<Citation> citation, boolean toConfirm,
-        String explanation) {
+public record Outcome(String rule, String title, String elementId, String elementPath, Verdict verdict, Severity severity,
+        OptionalDouble value, OptionalDouble limit, OptionalDouble margin, String unit, List<String> missing, Optional<Citation> citation,
+        boolean toConfirm, String explanation) {
 
     /** Refuses missing parts. */
     public Outcome {

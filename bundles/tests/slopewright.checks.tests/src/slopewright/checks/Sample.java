@@ -37,6 +37,9 @@ final class Sample {
     /** Elevation of threshold and helipad. */
     static final double DATUM_M = 100;
 
+    /** Lens above the ground, which is level. */
+    static final double LENS_M = 0.8;
+
     private static final SlopewrightFactory MAKE = SlopewrightFactory.eINSTANCE;
 
     private final Project project = MAKE.createProject();
@@ -138,7 +141,7 @@ final class Sample {
         type.setName("type one");
         type.setMinSettingDeg(1.0);
         type.setMaxSettingDeg(12.0);
-        type.setHeightAboveGroundM(0.8);
+        type.setHeightAboveGroundM(LENS_M);
         type.setBeamWidthDeg(16.0);
         aerodrome.getEquipmentTypes().add(type);
         aid.setEquipment(type);

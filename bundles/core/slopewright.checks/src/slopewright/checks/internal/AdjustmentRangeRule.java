@@ -17,7 +17,8 @@ public final class AdjustmentRangeRule extends AidRule {
     /** Made by the service loader. */
     public AdjustmentRangeRule() {
         super("UNIT-03", "Settings within the adjustment range",
-                "Every setting lies within the range of the equipment type, or within the range of the rule set where no type was chosen.", Severity.FAIL,
+                "Every setting lies within the range of the equipment type, or within the range of the rule set where no type was chosen.",
+                Severity.FAIL,
                 ALL);
     }
 
@@ -37,7 +38,8 @@ public final class AdjustmentRangeRule extends AidRule {
         double setting = worst.settingDeg();
         Measure measure = setting - from < to - setting ? Measure.atLeast(setting, from, "deg") : Measure.atMost(setting, to, "deg");
         compare(findings, facts.aid(), measure, citation, worst.label() + " is set to " + Words.deg(setting) + "; "
-                + (own ? Projects.label(type) : "a unit of the rule set") + " can be set from " + Words.deg(from) + " to " + Words.deg(to) + ".",
+                + (own ? Projects.label(type) : "a unit of the rule set") + " can be set from " + Words.deg(from) + " to " + Words.deg(to)
+                + ".",
                 "Choose another slope or another equipment type.", severity());
     }
 }

@@ -18,7 +18,8 @@ public final class AimingPointRule extends AidRule {
     /** Made by the service loader. */
     public AimingPointRule() {
         super("AIM-01", "Aiming point marking",
-                "The aiming point marking begins at the origin of the visual slope, within what the eye height tolerance is along the runway.",
+                "The aiming point marking begins at the origin of the visual slope, within what the eye height tolerance is along the"
+                + " runway.",
                 Severity.WARNING, Stream.concat(ROWS.stream(), T_FORMS.stream()).collect(Collectors.toUnmodifiableSet()));
     }
 
@@ -35,7 +36,8 @@ public final class AimingPointRule extends AidRule {
         double allowed = tolerance.value() / Angles.tanDeg(laid.slopeDeg());
         compare(findings, facts.aid(), Measure.within(SettingOut.length(marking, laid.distanceM()), laid.distanceM(), allowed, "m"),
                 Findings.weakest(List.of(table.citation(), tolerance.citation())), "The marking begins " + Words.m(marking)
-                        + " from the threshold, the visual slope " + Words.m(laid.distanceM()) + "; " + Words.m(allowed) + " of difference are allowed.",
+                        + " from the threshold, the visual slope " + Words.m(laid.distanceM()) + "; " + Words.m(allowed)
+                        + " of difference are allowed.",
                 "Repaint the marking at the origin of the slope.");
     }
 }

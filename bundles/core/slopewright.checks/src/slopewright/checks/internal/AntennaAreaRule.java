@@ -12,7 +12,8 @@ public final class AntennaAreaRule extends AidRule {
 
     /** Made by the service loader. */
     public AntennaAreaRule() {
-        super("OBS-05", "Area of the glide path antenna", "No unit stands on the side of the runway on which the glide path antenna stands.", Severity.NOTE,
+        super("OBS-05", "Area of the glide path antenna",
+                "No unit stands on the side of the runway on which the glide path antenna stands.", Severity.NOTE,
                 ALL);
     }
 
@@ -24,8 +25,11 @@ public final class AntennaAreaRule extends AidRule {
         }
         double antenna = AidFacts.need(path.getAntennaRightM(), "place of the glide path antenna");
         List<String> near = facts.units().stream().filter(unit -> unit.rightM() < 0 == antenna < 0).map(UnitAt::label).toList();
-        findings.decide(facts.aid(), near.isEmpty(), Optional.empty(), near.isEmpty() ? "The antenna stands on the other side of the runway."
-                : Words.list(near) + (near.size() == 1 ? " stands" : " stand") + " on the side of the antenna. No dimension of its area was read:"
-                        + " let the operator of the glide path confirm that its signal is not disturbed, or use the other side.", severity());
+        findings.decide(facts.aid(), near.isEmpty(), Optional.empty(), near.isEmpty()
+                ? "The antenna stands on the other side of the runway."
+                : Words.list(near) + (near.size() == 1 ? " stands" : " stand")
+                + " on the side of the antenna. No dimension of its area was read:"
+                        + " let the operator of the glide path confirm that its signal is not disturbed, or use the other side.",
+                        severity());
     }
 }

@@ -21,7 +21,8 @@ public final class AntennaRangeRule extends AidRule {
     /** Made by the service loader. */
     public AntennaRangeRule() {
         super("ILS-04", "Eye-to-antenna heights on the glide path",
-                "Where aeroplanes of the regular groups are on the glide path, the row shows the on-slope signal at the distance where landing is decided.",
+                "Where aeroplanes of the regular groups are on the glide path, the row shows the on-slope signal at the distance where"
+                + " landing is decided.",
                 Severity.NOTE, ROWS);
     }
 
@@ -32,7 +33,8 @@ public final class AntennaRangeRule extends AidRule {
             return;
         }
         double angle = AidFacts.need(path.getPathAngleDeg(), "angle of the glide path");
-        double origin = AidFacts.need(facts.request().number(Input.GLIDE_PATH_ORIGIN).orElse(null), "origin of the glide path, or its height and angle");
+        double origin = AidFacts.need(facts.request().number(Input.GLIDE_PATH_ORIGIN).orElse(null),
+                "origin of the glide path, or its height and angle");
         Siting laid = facts.laid();
         IndicatorFamily family = Families.get(facts.family());
         CitedValue range = facts.common("glide-path.decision-distance-m");

@@ -10,7 +10,8 @@ public final class AxisTurnRule extends AidRule {
 
     /** Made by the service loader. */
     public AxisTurnRule() {
-        super("OBS-02", "Turn of the axis", "The axis of the indicator and its surface is turned from the centre line by no more than the limit.",
+        super("OBS-02", "Turn of the axis",
+                "The axis of the indicator and its surface is turned from the centre line by no more than the limit.",
                 Severity.FAIL, ALL);
     }
 

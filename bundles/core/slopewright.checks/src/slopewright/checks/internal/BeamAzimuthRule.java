@@ -45,7 +45,8 @@ public final class BeamAzimuthRule extends AidRule {
             Optional<Penetration> found = one.shape().compare(beam).filter(in -> in.excessM() > 0);
             if (!penetrates && found.isPresent() && !one.isShielded()) {
                 FramePoint point = found.get().point();
-                double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()), beam.outwardM(point.alongM(), point.rightM())));
+                double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()),
+                        beam.outwardM(point.alongM(), point.rightM())));
                 if (azimuth < 0 ? -azimuth <= left : azimuth <= right) {
                     endangering.add(one.label());
                     worst = Math.max(worst, found.get().excessM());
@@ -56,7 +57,8 @@ public final class BeamAzimuthRule extends AidRule {
         String beamText = "The beam reaches " + Words.degrees(left) + " left and " + Words.degrees(right) + " right of the axis. ";
         compare(findings, facts.aid(), Measure.atMost(worst, 0, "m"), narrowing.citation(), beamText + (endangering.isEmpty()
                 ? "Nothing outside the surface rises above its plane there."
-                : Words.list(endangering) + " outside the surface " + (endangering.size() == 1 ? "rises" : "rise") + " up to " + Words.m(worst)
+                : Words.list(endangering) + " outside the surface " + (endangering.size() == 1 ? "rises" : "rise") + " up to "
+                + Words.m(worst)
                         + " above its plane."),
                 "Let a study judge it; where it finds harm, narrow the beam to less than " + Words.degrees(narrowest) + " on that side.");
     }
@@ -66,6 +68,7 @@ public final class BeamAzimuthRule extends AidRule {
             return Math.abs(own);
         }
         EquipmentType type = facts.aid().getEquipment();
-        return AidFacts.need(type == null ? null : type.getBeamWidthDeg(), "beam limits of the aid, or beam width of the equipment type") / 2;
+        return AidFacts.need(type == null ? null : type.getBeamWidthDeg(),
+                "beam limits of the aid, or beam width of the equipment type") / 2;
     }
 }

@@ -39,8 +39,10 @@ public final class CoveredFamilyRule implements Rule {
             }
             String rules = subject.rules().key() + " (" + subject.rules().edition() + ")";
             String name = subject.family().orElseThrow().name();
-            findings.decide(subject.aid(), subject.isCovered(), Optional.empty(), subject.isCovered() ? "Rule set " + rules + " covers " + name + "."
-                    : "Rule set " + rules + " does not cover " + name + ": nothing else was checked. Name a rule set for this aid that does; it covers "
+            findings.decide(subject.aid(), subject.isCovered(), Optional.empty(), subject.isCovered() ? "Rule set " + rules + " covers "
+                    + name + "."
+                    : "Rule set " + rules + " does not cover " + name
+                    + ": nothing else was checked. Name a rule set for this aid that does; it covers "
                             + String.join(", ", subject.rules().descriptor().families()) + ".", severity());
         }
     }

@@ -13,7 +13,8 @@ public final class CrossingRangeRule extends AidRule {
     /** Made by the service loader. */
     public CrossingRangeRule() {
         super("EYE-02", "Crossing height within the usual range",
-                "The height of the lowest on-course signal over the threshold lies in the range that the rule set calls normal.", Severity.WARNING, ALL);
+                "The height of the lowest on-course signal over the threshold lies in the range that the rule set calls normal.",
+                Severity.WARNING, ALL);
     }
 
     @Override
@@ -27,7 +28,8 @@ public final class CrossingRangeRule extends AidRule {
         Measure measure = height - least.value() < most.value() - height ? Measure.atLeast(height, least.value(), "m")
                 : Measure.atMost(height, most.value(), "m");
         compare(findings, facts.aid(), measure, Findings.weakest(List.of(least.citation(), most.citation())),
-                "The lowest on-course signal crosses the threshold at " + Words.mFt(height) + "; normal are " + Words.mFt(least.value()) + " to "
+                "The lowest on-course signal crosses the threshold at " + Words.mFt(height) + "; normal are " + Words.mFt(least.value())
+                        + " to "
                         + Words.mFt(most.value()) + ".", "Move the indicator, or justify the height.");
     }
 }

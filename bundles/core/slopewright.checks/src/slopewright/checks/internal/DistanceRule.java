@@ -18,7 +18,8 @@ public final class DistanceRule extends AidRule {
     /** Made by the service loader. */
     public DistanceRule() {
         super("DIST-01", "Distance from the threshold",
-                "The distance from the threshold is the solved one; a deviation is judged by what it does to the eye height over the threshold.",
+                "The distance from the threshold is the solved one; a deviation is judged by what it does to the eye height over the"
+                + " threshold.",
                 Severity.WARNING, Stream.of(ROWS, BARS, Set.of("tri-colour", "pulsating")).flatMap(Set::stream)
                         .collect(Collectors.toUnmodifiableSet()));
     }
@@ -39,11 +40,14 @@ public final class DistanceRule extends AidRule {
         double allowed = tolerance.value() / tan;
         double off = laid.distanceM() - solved.distanceM();
         boolean farther = off > 0;
-        compare(findings, facts.aid(), Measure.within(SettingOut.length(laid.distanceM(), solved.distanceM()), solved.distanceM(), allowed, "m"),
-                Optional.of(tolerance.citation()), "It stands " + Words.m(laid.distanceM()) + " from the threshold; " + Words.m(solved.distanceM())
+        compare(findings, facts.aid(), Measure.within(SettingOut.length(laid.distanceM(), solved.distanceM()), solved.distanceM(), allowed,
+                "m"),
+                Optional.of(tolerance.citation()), "It stands " + Words.m(laid.distanceM()) + " from the threshold; "
+                        + Words.m(solved.distanceM())
                         + " are solved for this lens level. " + Words.m(Math.abs(off)) + " along are " + Words.m(Math.abs(off) * tan)
                         + " of eye height, of which " + Words.m(tolerance.value()) + " are allowed.",
-                farther ? "It gives more clearance than needed and shortens the landing distance behind the path; move it back, or state why."
+                farther ? "It gives more clearance than needed and shortens the landing distance behind the path; move it back, or state"
+                + " why."
                         : "It gives less clearance than needed; move it farther from the threshold.",
                 farther ? Severity.NOTE : severity());
     }

@@ -14,7 +14,8 @@ public final class EquipmentRangeRule extends AidRule {
 
     /** Made by the service loader. */
     public EquipmentRangeRule() {
-        super("UNIT-04", "Adjustment range of the equipment", "The equipment type can be set over the whole range that the rule set requires.",
+        super("UNIT-04", "Adjustment range of the equipment",
+                "The equipment type can be set over the whole range that the rule set requires.",
                 Severity.WARNING, ALL);
     }
 
@@ -28,7 +29,8 @@ public final class EquipmentRangeRule extends AidRule {
         Measure measure = from.value() - least < most - to.value() ? Measure.atMost(least, from.value(), "deg")
                 : Measure.atLeast(most, to.value(), "deg");
         compare(findings, facts.aid(), measure, Findings.weakest(List.of(from.citation(), to.citation())),
-                Projects.label(type) + " can be set from " + Words.deg(least) + " to " + Words.deg(most) + "; " + Words.deg(from.value()) + " to "
+                Projects.label(type) + " can be set from " + Words.deg(least) + " to " + Words.deg(most) + "; " + Words.deg(from.value())
+                        + " to "
                         + Words.deg(to.value()) + " are required.", "Choose another equipment type.");
     }
 }

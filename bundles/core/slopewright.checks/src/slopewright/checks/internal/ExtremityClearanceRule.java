@@ -13,7 +13,8 @@ public final class ExtremityClearanceRule extends WheelClearance {
     /** Made by the service loader. */
     public ExtremityClearanceRule() {
         super("WHEEL-03", "Wheel clearance at the runway extremity",
-                "Where the clearance at a displaced threshold is less than desired, an aeroplane at the top of the group has the desired clearance over"
+                "Where the clearance at a displaced threshold is less than desired, an aeroplane at the top of the group has the desired"
+                + " clearance over"
                         + " the extremity of the runway.", Severity.FAIL);
     }
 

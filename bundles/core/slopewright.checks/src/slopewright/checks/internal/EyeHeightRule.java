@@ -19,7 +19,8 @@ public final class EyeHeightRule extends AidRule {
     /** Made by the service loader. */
     public EyeHeightRule() {
         super("EYE-01", "Eye height over the threshold (MEHT)",
-                "The lowest on-slope eye height over the threshold reaches the one that the most demanding aeroplane and the chosen clearance need.",
+                "The lowest on-slope eye height over the threshold reaches the one that the most demanding aeroplane and the chosen"
+                + " clearance need.",
                 Severity.FAIL, Stream.of(ROWS, BARS, Set.of("tri-colour", "pulsating", "alignment-panels")).flatMap(Set::stream)
                         .collect(Collectors.toUnmodifiableSet()));
     }
@@ -30,7 +31,8 @@ public final class EyeHeightRule extends AidRule {
             return;
         }
         if (facts.host().getGlidePath() != null && ROWS.contains(facts.family())) {
-            findings.notApplicable(facts.aid(), "Beside a glide path the wheel clearance decides (WHEEL-02), not an eye height to be reached.");
+            findings.notApplicable(facts.aid(),
+                    "Beside a glide path the wheel clearance decides (WHEEL-02), not an eye height to be reached.");
             return;
         }
         Siting laid = facts.laid();
@@ -38,11 +40,13 @@ public final class EyeHeightRule extends AidRule {
         double target = solved.eyeHeightM();
         double tan = Angles.tanDeg(laid.lowestOnSlopeDeg());
         List<Citation> sources = solved.citations().stream()
-                .filter(use -> use.name().contains("clearance") || use.name().contains("crossing-height") || use.name().contains("allowance"))
+                .filter(use -> use.name().contains("clearance") || use.name().contains("crossing-height")
+                || use.name().contains("allowance"))
                 .map(Siting.CitedUse::citation).toList();
         Measure measure = Measure.atLeast(SettingOut.height(laid.eyeHeightM(), target), target, "m");
         compare(findings, facts.aid(), measure, sources.isEmpty() ? Optional.empty() : Optional.of(Findings.weakest(sources)),
-                "The eye height over the threshold (MEHT) is " + Words.mFt(laid.eyeHeightM()) + " on " + Words.deg(laid.lowestOnSlopeDeg()) + "; "
+                "The eye height over the threshold (MEHT) is " + Words.mFt(laid.eyeHeightM()) + " on " + Words.deg(laid.lowestOnSlopeDeg())
+                        + "; "
                         + Words.mFt(target) + " are needed.", "Move the indicator " + Words.m((target - laid.eyeHeightM()) / tan)
                                 + " farther from the threshold, or choose a smaller clearance that a study accepts.", severity());
     }

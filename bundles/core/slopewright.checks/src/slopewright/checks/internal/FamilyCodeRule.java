@@ -12,7 +12,8 @@ public final class FamilyCodeRule extends AidRule {
 
     /** Made by the service loader. */
     public FamilyCodeRule() {
-        super("FAM-02", "Family suits the code number", "The family is one of those that the rule set allows for the code number of the runway.",
+        super("FAM-02", "Family suits the code number",
+                "The family is one of those that the rule set allows for the code number of the runway.",
                 Severity.FAIL, ALL);
     }
 
@@ -27,7 +28,8 @@ public final class FamilyCodeRule extends AidRule {
         boolean tooLow = code < from.value();
         Measure measure = tooLow ? Measure.atLeast(code, from.value(), "") : Measure.atMost(code, to.value(), "");
         compare(findings, facts.aid(), measure, Findings.weakest(List.of(from.citation(), to.citation())),
-                facts.familyName() + " is for code numbers " + Words.number(from.value()) + " to " + Words.number(to.value()) + "; the runway has code "
+                facts.familyName() + " is for code numbers " + Words.number(from.value()) + " to " + Words.number(to.value())
+                        + "; the runway has code "
                         + code + ".", "Choose a family for this code number.");
     }
 }

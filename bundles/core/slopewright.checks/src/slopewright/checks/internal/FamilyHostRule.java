@@ -12,7 +12,8 @@ public final class FamilyHostRule extends AidRule {
 
     /** Made by the service loader. */
     public FamilyHostRule() {
-        super("FAM-01", "Family suits the place", "An indicator for runways stands at a runway, one for helipads at a helipad.", Severity.FAIL, ALL);
+        super("FAM-01", "Family suits the place", "An indicator for runways stands at a runway, one for helipads at a helipad.",
+                Severity.FAIL, ALL);
     }
 
     @Override

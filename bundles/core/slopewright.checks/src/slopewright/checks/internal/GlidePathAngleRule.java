@@ -16,7 +16,8 @@ public final class GlidePathAngleRule extends AidRule {
 
     /** Made by the service loader. */
     public GlidePathAngleRule() {
-        super("ILS-01", "Slope against the glide path", "The approach slope is that of the electronic glide path, as near as the rule set asks.",
+        super("ILS-01", "Slope against the glide path",
+                "The approach slope is that of the electronic glide path, as near as the rule set asks.",
                 Severity.WARNING, ALL);
     }
 
@@ -42,7 +43,8 @@ public final class GlidePathAngleRule extends AidRule {
         }
         double off = Angles.degToMinutes(Math.abs(slope - angle));
         compare(findings, facts.aid(), Measure.atMost(off, limit, "min"), citation, "The slope of " + Words.deg(slope)
-                + " differs by " + Words.min(off) + " from the glide path of " + Words.deg(angle) + "; " + Words.min(limit) + " are allowed.",
+                + " differs by " + Words.min(off) + " from the glide path of " + Words.deg(angle) + "; " + Words.min(limit)
+                + " are allowed.",
                 "Choose the slope of the glide path; where obstacles forbid it, publish that the aids differ.");
     }
 }

@@ -12,7 +12,8 @@ public final class GlidePathHeightRule extends AidRule {
     /** Made by the service loader. */
     public GlidePathHeightRule() {
         super("ILS-02", "Crossing height against the glide path",
-                "The lowest on-course signal and the electronic glide path cross the threshold at heights that differ by no more than the rule set allows.",
+                "The lowest on-course signal and the electronic glide path cross the threshold at heights that differ by no more than the"
+                + " rule set allows.",
                 Severity.WARNING, ALL);
     }
 
@@ -25,7 +26,8 @@ public final class GlidePathHeightRule extends AidRule {
         CitedValue limit = facts.common("coincidence.height-m");
         double reference = AidFacts.need(path.getReferenceDatumHeightM(), "reference datum height of the glide path");
         double height = facts.laid().eyeHeightM();
-        compare(findings, facts.aid(), Measure.within(SettingOut.height(height, reference), reference, limit.value(), "m"), limit.citation(),
+        compare(findings, facts.aid(), Measure.within(SettingOut.height(height, reference), reference, limit.value(), "m"),
+                limit.citation(),
                 "The lowest on-course signal crosses the threshold at " + Words.mFt(height) + ", the glide path at " + Words.mFt(reference)
                         + "; " + Words.mFt(limit.value()) + " of difference are allowed.",
                 "Move the indicator, or publish that the two aids do not coincide.");

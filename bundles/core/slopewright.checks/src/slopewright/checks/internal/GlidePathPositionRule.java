@@ -18,7 +18,8 @@ public final class GlidePathPositionRule extends AidRule {
     /** Made by the service loader. */
     public GlidePathPositionRule() {
         super("ILS-03", "Position against the glide path",
-                "The row stands at the intercept of the glide path within its tolerance, or where it agrees best for the eye-to-antenna heights in"
+                "The row stands at the intercept of the glide path within its tolerance, or where it agrees best for the eye-to-antenna"
+                + " heights in"
                         + " regular use.", Severity.FAIL, ROWS);
     }
 
@@ -35,21 +36,27 @@ public final class GlidePathPositionRule extends AidRule {
         CitedValue tolerance = facts.common("siting.eye-height-tolerance-m");
         SitingRequest request = facts.request();
         double tan = Angles.tanDeg(laid.slopeDeg());
-        double origin = AidFacts.need(request.number(Input.GLIDE_PATH_ORIGIN).orElse(null), "origin of the glide path, or its height and angle");
+        double origin = AidFacts.need(request.number(Input.GLIDE_PATH_ORIGIN).orElse(null),
+                "origin of the glide path, or its height and angle");
         double least = AidFacts.need(request.number(Input.EYE_TO_ANTENNA_MIN).orElse(null), "eye-to-antenna heights in regular use");
         double mean = (least + request.need(Input.EYE_TO_ANTENNA_MAX)) / 2;
         double wanted = origin * tan + mean;
         double height = laid.distanceM() * tan + laid.reference().heightM();
-        compare(findings, facts.aid(), Measure.within(SettingOut.height(height, wanted), wanted, tolerance.value(), "m"), tolerance.citation(),
-                "On the slope the eye passes " + Words.m(height) + " over the threshold; on the glide path the mean eye passes at " + Words.m(wanted)
+        compare(findings, facts.aid(), Measure.within(SettingOut.height(height, wanted), wanted, tolerance.value(), "m"),
+                tolerance.citation(),
+                "On the slope the eye passes " + Words.m(height) + " over the threshold; on the glide path the mean eye passes at "
+                        + Words.m(wanted)
                         + " (origin at " + Words.m(origin) + ", mean eye-to-antenna height " + Words.m(mean) + "), within "
                         + Words.m(tolerance.value()) + ".",
-                "Move the row " + Words.m(Math.abs(wanted - height) / tan) + (height < wanted ? " farther from" : " towards") + " the threshold.");
+                "Move the row " + Words.m(Math.abs(wanted - height) / tan) + (height < wanted ? " farther from" : " towards")
+                        + " the threshold.");
     }
 
     private void atIntercept(AidFacts facts, Siting laid, Findings findings) {
-        boolean group4 = facts.aid().getHeightGroup() != null && facts.aid().getHeightGroup() == 4 && facts.hasLength("group-4-extra-distance");
-        double origin = AidFacts.need(facts.request().number(Input.GLIDE_PATH_ORIGIN).orElse(null), "origin of the glide path, or its height and angle");
+        boolean group4 = facts.aid().getHeightGroup() != null && facts.aid().getHeightGroup() == 4
+                && facts.hasLength("group-4-extra-distance");
+        double origin = AidFacts.need(facts.request().number(Input.GLIDE_PATH_ORIGIN).orElse(null),
+                "origin of the glide path, or its height and angle");
         double wanted = origin + (group4 ? facts.length("group-4-extra-distance").value() : 0);
         CitedValue tolerance = facts.length(group4 ? "group-4-distance-tolerance" : "glide-path-distance-tolerance");
         double off = SettingOut.length(laid.distanceM(), wanted) - wanted;
@@ -57,7 +64,8 @@ public final class GlidePathPositionRule extends AidRule {
         Citation citation = group4 ? Findings.weakest(List.of(tolerance.citation(), facts.length("group-4-extra-distance").citation()))
                 : tolerance.citation();
         compare(findings, facts.aid(), Measure.atMost(Math.abs(off), closer ? 0 : tolerance.value(), "m"), citation,
-                "The row stands " + Words.mFt(laid.distanceM()) + " from the threshold; the intercept" + (group4 ? " and the distance for height group 4" : "")
+                "The row stands " + Words.mFt(laid.distanceM()) + " from the threshold; the intercept"
+                        + (group4 ? " and the distance for height group 4" : "")
                         + " give " + Words.mFt(wanted) + ", within " + Words.mFt(tolerance.value()) + (group4 ? " farther only." : "."),
                 "Move the row " + Words.mFt(Math.abs(off)) + (off < 0 ? " farther from" : " towards") + " the threshold.");
     }

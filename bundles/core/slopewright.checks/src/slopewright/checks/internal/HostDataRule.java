@@ -52,7 +52,8 @@ public final class HostDataRule implements Rule {
         Missing missing = new Missing();
         missing.unless(Projects.helipad(host).filter(pad -> pad.getPlace() != null).isPresent(), "helipad place");
         missing.unless(Projects.helipad(host).filter(pad -> pad.getElevationM() != null).isPresent(), "TLOF elevation");
-        missing.unless(host instanceof ApproachDirection direction && direction.getTrueBearingDeg() != null, "true bearing of the approach");
+        missing.unless(host instanceof ApproachDirection direction && direction.getTrueBearingDeg() != null,
+                "true bearing of the approach");
         return missing.names();
     }
 }

@@ -14,7 +14,8 @@ public final class HoverEyeRule extends AidRule {
     /** Made by the service loader. */
     public HoverEyeRule() {
         super("EYE-04", "Path through the eye at the hover",
-                "The path passes through the pilot's eye at the hover point: hover height plus eye height above the skids, within the tolerance.",
+                "The path passes through the pilot's eye at the hover point: hover height plus eye height above the skids, within the"
+                + " tolerance.",
                 Severity.FAIL, Stream.concat(ROWS.stream(), BOXES.stream()).collect(Collectors.toUnmodifiableSet()));
     }
 
@@ -27,8 +28,10 @@ public final class HoverEyeRule extends AidRule {
         double wanted = AidFacts.need(facts.helipad().getHoverHeightM(), "hover height")
                 + AidFacts.need(facts.helipad().getEyeAboveSkidsM(), "eye height above the skids");
         double height = facts.laid().eyeHeightM();
-        compare(findings, facts.aid(), Measure.within(SettingOut.height(height, wanted), wanted, tolerance.value(), "m"), tolerance.citation(),
+        compare(findings, facts.aid(), Measure.within(SettingOut.height(height, wanted), wanted, tolerance.value(), "m"),
+                tolerance.citation(),
                 "The path passes " + Words.m(height) + " over the hover point; the eye is at " + Words.m(wanted) + ", within "
-                        + Words.m(tolerance.value()) + ".", "Move the unit " + (height < wanted ? "away from" : "towards") + " the hover point.");
+                        + Words.m(tolerance.value()) + ".", "Move the unit " + (height < wanted ? "away from" : "towards")
+                        + " the hover point.");
     }
 }

@@ -38,7 +38,8 @@ public final class KnownFamilyRule implements Rule {
             }
             boolean known = subject.family().isPresent();
             findings.decide(subject.aid(), known, Optional.empty(), known ? "The family " + key + " is known."
-                    : "There is no family '" + key + "'. Choose one of " + String.join(", ", Families.all().stream().map(IndicatorFamily::key).toList())
+                    : "There is no family '" + key + "'. Choose one of "
+                    + String.join(", ", Families.all().stream().map(IndicatorFamily::key).toList())
                             + ".", severity());
         }
     }

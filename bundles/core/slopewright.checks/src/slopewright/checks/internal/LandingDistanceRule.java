@@ -12,7 +12,8 @@ public final class LandingDistanceRule extends AidRule {
 
     /** Made by the service loader. */
     public LandingDistanceRule() {
-        super("DIST-02", "Within the landing distance", "Every unit stands beyond the threshold and within the landing distance.", Severity.FAIL, ALL);
+        super("DIST-02", "Within the landing distance", "Every unit stands beyond the threshold and within the landing distance.",
+                Severity.FAIL, ALL);
     }
 
     @Override
@@ -31,6 +32,7 @@ public final class LandingDistanceRule extends AidRule {
         boolean before = least < 0;
         Measure measure = before ? Measure.atLeast(least, 0, "m") : Measure.atMost(most, landing, "m");
         compare(findings, facts.aid(), measure, Optional.empty(), "The units stand " + Words.m(least) + " to " + Words.m(most)
-                + " from the threshold; the landing distance is " + Words.m(landing) + ".", "Move the indicator onto the runway.", severity());
+                + " from the threshold; the landing distance is " + Words.m(landing) + ".", "Move the indicator onto the runway.",
+                severity());
     }
 }

@@ -13,7 +13,8 @@ public final class MeasuredSettingRule extends AidRule {
 
     /** Made by the service loader. */
     public MeasuredSettingRule() {
-        super("UNIT-05", "Measured angle against the setting", "No measured angle departs from its setting so far that the unit must be set again.",
+        super("UNIT-05", "Measured angle against the setting",
+                "No measured angle departs from its setting so far that the unit must be set again.",
                 Severity.FAIL, ALL);
     }
 
@@ -29,7 +30,8 @@ public final class MeasuredSettingRule extends AidRule {
         for (UnitAt unit : measured) {
             double off = Angles.degToMinutes(Math.abs(unit.unit().getMeasured().getSettingDeg() - unit.settingDeg()));
             compare(findings, unit.unit(), Measure.atMost(off, limit.value(), "min"), limit.citation(),
-                    unit.label() + " was measured at " + Words.deg(unit.unit().getMeasured().getSettingDeg()) + ", " + Words.min(off) + " off its setting of "
+                    unit.label() + " was measured at " + Words.deg(unit.unit().getMeasured().getSettingDeg()) + ", " + Words.min(off)
+                            + " off its setting of "
                             + Words.deg(unit.settingDeg()) + "; " + Words.min(limit.value()) + " are allowed.", "Set it again.");
         }
     }

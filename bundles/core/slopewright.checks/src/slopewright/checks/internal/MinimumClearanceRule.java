@@ -12,7 +12,8 @@ public final class MinimumClearanceRule extends WheelClearance {
     /** Made by the service loader. */
     public MinimumClearanceRule() {
         super("WHEEL-02", "Minimum wheel clearance",
-                "On the lowest on-slope signal each aeroplane group in regular use has at least the minimum wheel clearance over the threshold; on a"
+                "On the lowest on-slope signal each aeroplane group in regular use has at least the minimum wheel clearance over the"
+                + " threshold; on a"
                         + " runway mainly used by light aeroplanes without turbojets the reduced one.", Severity.FAIL);
     }
 

@@ -29,7 +29,8 @@ final class Missing {
         if (missing.isEmpty()) {
             findings.decide(element, true, Optional.empty(), complete, Severity.WARNING);
         } else {
-            findings.notEvaluated(element, missing, "Missing: " + Words.list(missing) + ". Enter it; until then other rules can not be evaluated.");
+            findings.notEvaluated(element, missing, "Missing: " + Words.list(missing)
+                    + ". Enter it; until then other rules can not be evaluated.");
         }
     }
 }

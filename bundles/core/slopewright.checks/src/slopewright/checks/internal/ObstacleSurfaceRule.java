@@ -25,7 +25,8 @@ public final class ObstacleSurfaceRule extends AidRule {
     /** Made by the service loader. */
     public ObstacleSurfaceRule() {
         super("OBS-01", "Obstacle surface",
-                "No obstacle rises above the obstacle surface of the indicator unless it is shielded; its survey accuracy is added on the safe side.",
+                "No obstacle rises above the obstacle surface of the indicator unless it is shielded; its survey accuracy is added on the"
+                + " safe side.",
                 Severity.FAIL, ALL);
     }
 
@@ -67,7 +68,8 @@ public final class ObstacleSurfaceRule extends AidRule {
                 + (found.excessM() > 0 ? " above" : " below") + " the surface of " + Projects.label(facts.aid()) + ", "
                 + Words.m(-found.point().alongM()) + " before the threshold.";
         if (one.isShielded() && found.excessM() > 0) {
-            findings.decide(one.obstacle(), true, citation, compared + " It is marked as shielded by an existing immovable object and accepted.");
+            findings.decide(one.obstacle(), true, citation, compared
+                    + " It is marked as shielded by an existing immovable object and accepted.");
             return;
         }
         Measure measure = Measure.atMost(top, found.limitM(), "m");
@@ -82,8 +84,10 @@ public final class ObstacleSurfaceRule extends AidRule {
 
     private static String wording(Obstacle obstacle) {
         return Boolean.TRUE.equals(obstacle.getTemporary())
-                ? "A new object like this must not stand there unless it is shielded: refuse or lower it, or take the indicator out of use meanwhile."
-                : "A new object is not allowed unless shielded; an existing one is removed or lowered unless it is shielded or a study finds no harm.";
+                ? "A new object like this must not stand there unless it is shielded: refuse or lower it, or take the indicator out of use"
+                + " meanwhile."
+                : "A new object is not allowed unless shielded; an existing one is removed or lowered unless it is shielded or a study"
+                + " finds no harm.";
     }
 
     private static String remedies(AidFacts facts, List<SurveyedShape> counted) {

@@ -46,7 +46,8 @@ final class Obstacles {
      * @throws Stop where the project has no obstacles
      */
     static List<Placed> of(AidFacts facts, BiConsumer<Obstacle, String> broken) {
-        List<Obstacle> all = Projects.project(facts.aid()).map(Project::getAerodrome).map(Aerodrome::getObstacles).map(List::copyOf).orElse(List.of());
+        List<Obstacle> all = Projects.project(facts.aid()).map(Project::getAerodrome).map(Aerodrome::getObstacles).map(List::copyOf)
+                .orElse(List.of());
         if (all.isEmpty()) {
             throw Stop.missing("obstacle survey", "Not evaluated: the project has no obstacles. Enter or import the obstacle survey.");
         }

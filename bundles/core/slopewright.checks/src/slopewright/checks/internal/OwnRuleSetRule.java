@@ -34,7 +34,8 @@ public final class OwnRuleSetRule implements Rule {
                 boolean known = RuleSets.find(key).isPresent();
                 findings.decide(subject.aid(), known, Optional.empty(), known ? "The aid names rule set " + key + "."
                         : "There is no rule set '" + key + "'; the one of the project was used. Choose one of "
-                                + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList()) + ".", severity());
+                                + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList()) + ".",
+                                severity());
             }
         }
     }

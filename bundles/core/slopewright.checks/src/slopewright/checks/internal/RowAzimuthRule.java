@@ -13,7 +13,8 @@ public final class RowAzimuthRule extends AidRule {
     /** Made by the service loader. */
     public RowAzimuthRule() {
         super("ROW-14", "Azimuth of the beams",
-                "The axis of each unit is parallel to the centre line, or to the turned axis of the approach, within the tolerance.", Severity.FAIL, ROWS);
+                "The axis of each unit is parallel to the centre line, or to the turned axis of the approach, within the tolerance.",
+                Severity.FAIL, ROWS);
     }
 
     @Override

@@ -13,7 +13,8 @@ public final class RowBothSidesRule extends AidRule {
 
     /** Made by the service loader. */
     public RowBothSidesRule() {
-        super("ROW-10", "Both sides match", "Matching units on both sides are set to the same angle, so that both rows change together.", Severity.FAIL,
+        super("ROW-10", "Both sides match", "Matching units on both sides are set to the same angle, so that both rows change together.",
+                Severity.FAIL,
                 ROWS);
     }
 
@@ -27,7 +28,8 @@ public final class RowBothSidesRule extends AidRule {
         CitedValue alike = facts.value("both-sides-difference-min");
         CitedValue accuracy = facts.value("setting-accuracy-min");
         if (sides.get(0).size() != sides.get(1).size()) {
-            decide(findings, facts.aid(), false, alike.citation(), "The sides have " + sides.get(0).size() + " and " + sides.get(1).size() + " units.",
+            decide(findings, facts.aid(), false, alike.citation(), "The sides have " + sides.get(0).size() + " and " + sides.get(1).size()
+                    + " units.",
                     "Give both as many.");
             return;
         }
@@ -41,7 +43,8 @@ public final class RowBothSidesRule extends AidRule {
                 where = sides.get(0).get(i).label() + " and " + sides.get(1).get(i).label();
             }
         }
-        compare(findings, facts.aid(), Measure.atMost(worst, limit, "min"), Findings.weakest(List.of(alike.citation(), accuracy.citation())),
+        compare(findings, facts.aid(), Measure.atMost(worst, limit, "min"),
+                Findings.weakest(List.of(alike.citation(), accuracy.citation())),
                 where + " differ by " + Words.min(worst) + "; they are set alike within the accuracy of setting, " + Words.min(limit) + ".",
                 "Set both to the same angle.");
     }

@@ -14,7 +14,8 @@ public final class RowDifferencesRule extends AidRule {
     /** Made by the service loader. */
     public RowDifferencesRule() {
         super("ROW-08", "Differences of the settings",
-                "Neighbouring units differ in their setting as the rule set has it, within twice the accuracy of setting; each unit is set higher than"
+                "Neighbouring units differ in their setting as the rule set has it, within twice the accuracy of setting; each unit is set"
+                + " higher than"
                         + " the next one outward.", Severity.FAIL, ROWS);
     }
 
@@ -28,7 +29,8 @@ public final class RowDifferencesRule extends AidRule {
                 double right = Angles.degToMinutes(wanted.deg(i - 1, side.size()) - wanted.deg(i, side.size()));
                 compare(findings, side.get(i).unit(), Measure.within(difference, right, 2 * accuracy.value(), "min"),
                         Findings.weakest(List.of(wanted.citation(), accuracy.citation())),
-                        side.get(i - 1).label() + " is set " + Words.min(difference) + " higher than " + side.get(i).label() + "; " + Words.min(right)
+                        side.get(i - 1).label() + " is set " + Words.min(difference) + " higher than " + side.get(i).label() + "; "
+                                + Words.min(right)
                                 + " are wanted, within " + Words.min(2 * accuracy.value()) + ".", "Correct both settings.");
             }
         }

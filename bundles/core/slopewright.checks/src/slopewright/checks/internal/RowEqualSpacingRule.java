@@ -12,7 +12,8 @@ public final class RowEqualSpacingRule extends AidRule {
 
     /** Made by the service loader. */
     public RowEqualSpacingRule() {
-        super("ROW-05", "Equal spacing", "No distance between neighbouring units differs from their mean by more than the tolerance.", Severity.FAIL,
+        super("ROW-05", "Equal spacing", "No distance between neighbouring units differs from their mean by more than the tolerance.",
+                Severity.FAIL,
                 ROWS);
     }
 
@@ -29,7 +30,8 @@ public final class RowEqualSpacingRule extends AidRule {
             for (int i = 1; i < side.size(); i++) {
                 worst = Math.max(worst, Math.abs(Math.abs(side.get(i).rightM() - side.get(i - 1).rightM()) - mean));
             }
-            compare(findings, facts.aid(), Measure.atMost(SettingOut.length(worst, tolerance.value()), tolerance.value(), "m"), tolerance.citation(),
+            compare(findings, facts.aid(), Measure.atMost(SettingOut.length(worst, tolerance.value()), tolerance.value(), "m"),
+                    tolerance.citation(),
                     "The spacings depart by up to " + Words.m(worst) + " from their mean of " + Words.m(mean) + "; the tolerance is "
                             + Words.m(tolerance.value()) + ".", "Set the units at " + Words.m(mean) + " from each other.");
         }

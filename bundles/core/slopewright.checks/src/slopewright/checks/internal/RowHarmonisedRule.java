@@ -13,7 +13,8 @@ public final class RowHarmonisedRule extends AidRule {
     /** Made by the service loader. */
     public RowHarmonisedRule() {
         super("ROW-09", "Settings harmonised with the glide path",
-                "Beside an electronic glide path a row of four has the widened settings, without one it has the standard settings.", Severity.WARNING,
+                "Beside an electronic glide path a row of four has the widened settings, without one it has the standard settings.",
+                Severity.WARNING,
                 Set.of("four-unit-row"));
     }
 
@@ -31,6 +32,7 @@ public final class RowHarmonisedRule extends AidRule {
                 + (widened ? "widened." : "the standard ones.");
         decide(findings, facts.aid(), widened == wanted, offset.citation(), compared, wanted
                 ? "Choose the widened settings, so that both aids agree for the range of eye-to-antenna heights."
-                : "Choose the standard settings; the widened ones are for " + (groupOnly ? "height group 4 beside " : "") + "a glide path.");
+                : "Choose the standard settings; the widened ones are for " + (groupOnly ? "height group 4 beside " : "")
+                + "a glide path.");
     }
 }

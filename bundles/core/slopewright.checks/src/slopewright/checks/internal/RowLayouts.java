@@ -32,10 +32,12 @@ final class RowLayouts {
         choices.add(new Choice("the usual distance", facts.length("inner-unit-to-edge"), facts.length("unit-spacing")));
         boolean lowCode = facts.runway().map(Runway::getCodeNumber).filter(code -> code <= 2).isPresent();
         if (lowCode && facts.hasLength("reduced-unit-spacing")) {
-            choices.add(new Choice("that of the reduced layout", facts.length("reduced-inner-unit-to-edge"), facts.length("reduced-unit-spacing")));
+            choices.add(new Choice("that of the reduced layout", facts.length("reduced-inner-unit-to-edge"),
+                    facts.length("reduced-unit-spacing")));
         }
         if (lowCode && facts.hasLength("small-runway-inner-unit-to-edge")) {
-            choices.add(new Choice("that at small runways", facts.length("small-runway-inner-unit-to-edge"), facts.length("unit-spacing-least")));
+            choices.add(new Choice("that at small runways", facts.length("small-runway-inner-unit-to-edge"),
+                    facts.length("unit-spacing-least")));
         }
         if (facts.hasLength("enlarged-unit-spacing")) {
             choices.add(new Choice("that for later conversion to four units", facts.length("enlarged-inner-unit-to-edge"),

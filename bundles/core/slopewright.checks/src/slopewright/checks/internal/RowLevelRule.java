@@ -13,7 +13,8 @@ public final class RowLevelRule extends AidRule {
     /** Made by the service loader. */
     public RowLevelRule() {
         super("ROW-11", "Lens levels",
-                "The lenses of a row differ in level by no more than the tolerance; where the rule set allows an even gradient, they depart from it by"
+                "The lenses of a row differ in level by no more than the tolerance; where the rule set allows an even gradient, they"
+                + " depart from it by"
                         + " no more.", Severity.FAIL, ROWS);
     }
 

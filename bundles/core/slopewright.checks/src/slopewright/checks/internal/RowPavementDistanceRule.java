@@ -19,7 +19,8 @@ public final class RowPavementDistanceRule extends AidRule {
 
     /** Made by the service loader. */
     public RowPavementDistanceRule() {
-        super("ROW-06", "Distance to other pavements", "No unit stands closer to a taxiway, an apron or another runway than the rule set allows.",
+        super("ROW-06", "Distance to other pavements",
+                "No unit stands closer to a taxiway, an apron or another runway than the rule set allows.",
                 Severity.FAIL, ROWS);
     }
 

@@ -18,7 +18,8 @@ record RowSettings(double slopeDeg, List<Double> settings, Citation citation) {
 
     static RowSettings of(AidFacts facts) {
         Siting wanted = facts.wantedHere();
-        List<Double> settings = wanted.units().stream().filter(unit -> unit.place().rightM() < 0 == wanted.units().get(0).place().rightM() < 0)
+        List<Double> settings = wanted.units().stream()
+                .filter(unit -> unit.place().rightM() < 0 == wanted.units().get(0).place().rightM() < 0)
                 .map(UnitPlan::settingDeg).toList();
         List<Citation> sources = wanted.citations().stream()
                 .filter(use -> use.name().contains("offset") || use.name().contains("difference") || use.name().contains("helipad"))

@@ -14,7 +14,8 @@ public final class RowSettingsRule extends AidRule {
     /** Made by the service loader. */
     public RowSettingsRule() {
         super("ROW-07", "Settings against the slope",
-                "Each unit is set to the angle that the slope and the form of the settings give, within the accuracy of setting.", Severity.FAIL, ROWS);
+                "Each unit is set to the angle that the slope and the form of the settings give, within the accuracy of setting.",
+                Severity.FAIL, ROWS);
     }
 
     @Override
@@ -27,7 +28,8 @@ public final class RowSettingsRule extends AidRule {
                 double off = Angles.degToMinutes(Math.abs(unit.settingDeg() - wanted.deg(i, side.size())));
                 compare(findings, unit.unit(), Measure.atMost(off, accuracy.value(), "min"),
                         Findings.weakest(List.of(wanted.citation(), accuracy.citation())),
-                        unit.label() + " is set to " + Words.deg(unit.settingDeg()) + "; the slope of " + Words.deg(wanted.slopeDeg()) + " gives "
+                        unit.label() + " is set to " + Words.deg(unit.settingDeg()) + "; the slope of " + Words.deg(wanted.slopeDeg())
+                                + " gives "
                                 + Words.deg(wanted.deg(i, side.size())) + ", within " + Words.min(accuracy.value()) + ".",
                         "Set it to " + Words.deg(wanted.deg(i, side.size())) + ".");
             }

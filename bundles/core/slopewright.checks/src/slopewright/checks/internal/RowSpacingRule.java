@@ -13,7 +13,8 @@ public final class RowSpacingRule extends AidRule {
 
     /** Made by the service loader. */
     public RowSpacingRule() {
-        super("ROW-04", "Spacing of the units", "The distance between neighbouring units is that of the rule set, within its tolerance, on each side.",
+        super("ROW-04", "Spacing of the units",
+                "The distance between neighbouring units is that of the rule set, within its tolerance, on each side.",
                 Severity.FAIL, ROWS);
     }
 

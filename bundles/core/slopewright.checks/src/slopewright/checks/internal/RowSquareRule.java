@@ -12,7 +12,8 @@ public final class RowSquareRule extends AidRule {
 
     /** Made by the service loader. */
     public RowSquareRule() {
-        super("ROW-13", "Row square to the runway", "The units of a row stand on one line square to the centre line, within the tolerance.", Severity.FAIL,
+        super("ROW-13", "Row square to the runway", "The units of a row stand on one line square to the centre line, within the tolerance.",
+                Severity.FAIL,
                 ROWS);
     }
 
@@ -23,7 +24,8 @@ public final class RowSquareRule extends AidRule {
         UnitAt worst = facts.units().stream().max(Comparator.comparingDouble(unit -> Math.abs(unit.alongM() - mean))).orElseThrow();
         double off = Math.abs(worst.alongM() - mean);
         compare(findings, facts.aid(), Measure.atMost(SettingOut.length(off, limit.value()), limit.value(), "m"), limit.citation(),
-                worst.label() + " stands " + Words.mm(off) + " off the line square to the centre line; " + Words.mm(limit.value()) + " are allowed.",
+                worst.label() + " stands " + Words.mm(off) + " off the line square to the centre line; " + Words.mm(limit.value())
+                        + " are allowed.",
                 "Bring the units into line.");
     }
 }

@@ -11,7 +11,8 @@ public final class RunwayDataRule extends AidRule {
 
     /** Made by the service loader. */
     public RunwayDataRule() {
-        super("DATA-02", "Runway data is complete", "Width and code number of the runway, its length or landing distance and the slope are there.",
+        super("DATA-02", "Runway data is complete",
+                "Width and code number of the runway, its length or landing distance and the slope are there.",
                 Severity.WARNING, ALL);
     }
 
@@ -24,7 +25,8 @@ public final class RunwayDataRule extends AidRule {
         Optional<Runway> runway = facts.runway();
         missing.unless(runway.map(Runway::getWidthM).isPresent(), "runway width");
         missing.unless(runway.map(Runway::getCodeNumber).isPresent(), "code number of the runway");
-        missing.unless(facts.end().getLandingDistanceM() != null || runway.map(Runway::getLengthM).isPresent(), "landing distance or runway length");
+        missing.unless(facts.end().getLandingDistanceM() != null || runway.map(Runway::getLengthM).isPresent(),
+                "landing distance or runway length");
         boolean fromDescent = facts.aid().getGroundSpeedKt() != null && facts.aid().getDescentFtmin() != null;
         missing.unless(facts.aid().getSlopeDeg() != null || facts.host().getDesiredSlopeDeg() != null || fromDescent, "approach slope");
         Missing.report(findings, facts.aid(), missing.names(), "Width, code number, length and slope are known.");

@@ -22,7 +22,8 @@ public final class SignalMarginRule extends AidRule {
     /** Made by the service loader. */
     public SignalMarginRule() {
         super("OBS-04", "Lowest signal above obstacles",
-                "Seen from the foremost unit the lowest on-slope signal passes every obstacle in the sector and range by at least the published angle.",
+                "Seen from the foremost unit the lowest on-slope signal passes every obstacle in the sector and range by at least the"
+                + " published angle.",
                 Severity.FAIL, ALL);
     }
 
@@ -34,7 +35,8 @@ public final class SignalMarginRule extends AidRule {
         Siting laid = facts.laid();
         UnitPlan foremost = laid.units().stream().min(Comparator.comparingDouble(unit -> unit.place().alongM())).orElseThrow();
         double turn = facts.aid().getAxisTurnDeg() == null ? 0 : facts.aid().getAxisTurnDeg();
-        ProtectionSurface plane = new ProtectionSurface(foremost.place().alongM(), foremost.place().heightM(), 0, Angles.tanDeg(sector.value()),
+        ProtectionSurface plane = new ProtectionSurface(foremost.place().alongM(), foremost.place().heightM(), 0,
+                Angles.tanDeg(sector.value()),
                 range.value(), laid.lowestOnSlopeDeg() - margin.value(), turn);
         double least = Double.POSITIVE_INFINITY;
         String which = "";
@@ -52,11 +54,13 @@ public final class SignalMarginRule extends AidRule {
         }
         Citation citation = Findings.weakest(List.of(margin.citation(), sector.citation(), range.citation()));
         if (which.isEmpty()) {
-            findings.decide(facts.aid(), true, citation, "No obstacle stands within " + Words.degrees(sector.value()) + " of the axis in range.");
+            findings.decide(facts.aid(), true, citation, "No obstacle stands within " + Words.degrees(sector.value())
+                    + " of the axis in range.");
             return;
         }
         compare(findings, facts.aid(), Measure.atLeast(least, margin.value(), "deg"), citation,
-                "The lowest on-slope signal at " + Words.deg(laid.lowestOnSlopeDeg()) + " passes " + which + " by " + Words.degrees(least) + "; "
+                "The lowest on-slope signal at " + Words.deg(laid.lowestOnSlopeDeg()) + " passes " + which + " by " + Words.degrees(least)
+                        + "; "
                         + Words.degrees(margin.value()) + " are needed.",
                 "Raise the slope by " + Words.degrees(margin.value() - least) + ", lower the obstacle, or narrow the beam.");
     }

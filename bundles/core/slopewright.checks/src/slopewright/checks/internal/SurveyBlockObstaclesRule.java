@@ -26,7 +26,8 @@ public final class SurveyBlockObstaclesRule implements Rule {
 
     @Override
     public String description() {
-        return "Points of bulk survey blocks that stand above the obstacle surface are entered as obstacles, which a review note on the block states.";
+        return "Points of bulk survey blocks that stand above the obstacle surface are entered as obstacles, which a review note on the"
+                + " block states.";
     }
 
     @Override
@@ -38,10 +39,12 @@ public final class SurveyBlockObstaclesRule implements Rule {
     public void check(CheckContext context, Findings findings) {
         for (SurveyBlock block : context.project().getSurveyBlocks()) {
             List<ReviewNote> notes = context.project().getReviewNotes().stream()
-                    .filter(note -> id().equals(note.getRuleId()) && block.getId() != null && block.getId().equals(note.getElementId())).toList();
+                    .filter(note -> id().equals(note.getRuleId()) && block.getId() != null && block.getId().equals(note.getElementId()))
+                    .toList();
             if (notes.isEmpty()) {
                 findings.notEvaluated(block, List.of("comparison of " + Projects.label(block) + " with the obstacle surfaces"),
-                        "The points of " + Projects.label(block) + " are kept outside the project and were not compared here. Run the command surface on"
+                        "The points of " + Projects.label(block)
+                                + " are kept outside the project and were not compared here. Run the command surface on"
                                 + " them, enter what penetrates as obstacles, and leave a review note for this rule on the block.");
                 continue;
             }

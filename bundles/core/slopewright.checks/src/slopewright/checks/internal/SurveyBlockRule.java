@@ -34,7 +34,8 @@ public final class SurveyBlockRule implements Rule {
             missing.unless(block.getPointCount() != null && block.getPointCount() > 0, "number of points");
             boolean whole = missing.names().isEmpty();
             findings.decide(block, whole, Optional.empty(), whole ? "The block names file, hash and number of points."
-                    : "The block dangles: it gives no " + Words.list(missing.names()) + ". Import the survey again or take the block out.", severity());
+                    : "The block dangles: it gives no " + Words.list(missing.names()) + ". Import the survey again or take the block out.",
+                    severity());
         }
     }
 

@@ -14,7 +14,8 @@ public final class TemporaryThresholdRule extends AidRule {
     /** Made by the service loader. */
     public TemporaryThresholdRule() {
         super("FAM-03", "Family suits a displaced threshold",
-                "Where the threshold is displaced for a time, the family is one of those that the rule set recommends there.", Severity.NOTE,
+                "Where the threshold is displaced for a time, the family is one of those that the rule set recommends there.",
+                Severity.NOTE,
                 Stream.concat(ROWS.stream(), T_FORMS.stream()).collect(Collectors.toUnmodifiableSet()));
     }
 
@@ -32,7 +33,9 @@ public final class TemporaryThresholdRule extends AidRule {
         Optional<CitedValue> highest = facts.find("temporary-threshold-code-to");
         boolean met = highest.isPresent() && facts.code() <= highest.get().value();
         decide(findings, facts.aid(), met, highest.map(CitedValue::citation).orElse(row.citation()),
-                "The threshold is displaced by " + Words.m(displaced) + "; " + facts.familyName() + " stands there, code " + facts.code() + ".",
-                "If the displacement is temporary, a row of four is recommended, or of two on code 1 and 2 without international services.");
+                "The threshold is displaced by " + Words.m(displaced) + "; " + facts.familyName() + " stands there, code " + facts.code()
+                        + ".",
+                "If the displacement is temporary, a row of four is recommended, or of two on code 1 and 2 without international"
+                + " services.");
     }
 }

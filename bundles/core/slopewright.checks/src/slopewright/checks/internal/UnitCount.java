@@ -29,6 +29,7 @@ abstract class UnitCount extends AidRule {
         int wanted = facts.aid().getUnitCount() == null ? nearest : facts.aid().getUnitCount() * times;
         compare(findings, facts.aid(), new Measure(count, wanted, -Math.abs(count - wanted), ""), Optional.empty(),
                 facts.familyName() + " comes in " + Words.list(counts.stream().map(String::valueOf).toList()) + " units; " + wanted
-                        + " are wanted and the layout has " + count + ".", "Place the missing units or take out the surplus ones.", severity());
+                        + " are wanted and the layout has " + count + ".", "Place the missing units or take out the surplus ones.",
+                        severity());
     }
 }

@@ -12,14 +12,16 @@ public final class UnitDataRule extends AidRule {
 
     /** Made by the service loader. */
     public UnitDataRule() {
-        super("DATA-04", "Light units are complete", "Every light unit has a place, a lens elevation, a setting and, where it is lit, its sectors.",
+        super("DATA-04", "Light units are complete",
+                "Every light unit has a place, a lens elevation, a setting and, where it is lit, its sectors.",
                 Severity.WARNING, ALL);
     }
 
     @Override
     void check(AidFacts facts, Findings findings) {
         Missing missing = new Missing();
-        boolean lit = Families.find(facts.family()).filter(family -> family.displayForm() == IndicatorFamily.DisplayForm.LIGHTS).isPresent();
+        boolean lit = Families.find(facts.family())
+                .filter(family -> family.displayForm() == IndicatorFamily.DisplayForm.LIGHTS).isPresent();
         for (LightUnit unit : facts.aid().getUnits()) {
             String of = " of " + Projects.label(unit);
             missing.unless(unit.getAlongM() != null, "place along the runway" + of);

@@ -13,7 +13,8 @@ public final class UnitHeightRule extends AidRule {
 
     /** Made by the service loader. */
     public UnitHeightRule() {
-        super("UNIT-02", "Height of the units above ground", "No unit rises higher above the ground than the rule set allows.", Severity.FAIL, ALL);
+        super("UNIT-02", "Height of the units above ground", "No unit rises higher above the ground than the rule set allows.",
+                Severity.FAIL, ALL);
     }
 
     @Override

@@ -48,7 +48,8 @@ abstract class WheelClearance extends AidRule {
     private static Case of(AeroplaneGroup group, WheelClearanceTable table) {
         double height = AidFacts.need(group.getEyeToWheelM(), "eye-to-wheel height of " + Projects.label(group));
         WheelClearanceTable.Group band = table.group(height).orElseThrow(() -> Stop.missing("wheel clearance for such a height",
-                "Not evaluated: the eye-to-wheel height of " + Projects.label(group) + ", " + Words.m(height) + ", is outside the table of wheel clearances."));
+                "Not evaluated: the eye-to-wheel height of " + Projects.label(group) + ", " + Words.m(height)
+                        + ", is outside the table of wheel clearances."));
         return new Case(group, height, band);
     }
 
@@ -57,8 +58,10 @@ abstract class WheelClearance extends AidRule {
 
     /** Adds a comparison; the allowance on the lowest on-slope signal decides it as much as the table does. */
     final void add(Findings findings, AidFacts facts, Measure measure, Citation citation, String compared, String action) {
-        boolean toConfirm = citation.toConfirm() || facts.find("boundary-allowance-min").filter(value -> value.citation().toConfirm()).isPresent();
-        findings.compare(facts.aid(), measure, Optional.of(citation), toConfirm, measure.isMet() ? compared : compared + " " + action, severity());
+        boolean toConfirm = citation.toConfirm() || facts.find("boundary-allowance-min")
+                .filter(value -> value.citation().toConfirm()).isPresent();
+        findings.compare(facts.aid(), measure, Optional.of(citation), toConfirm, measure.isMet() ? compared : compared + " " + action,
+                severity());
     }
 
     /** Returns how far a layout must move to gain a clearance. */

@@ -1,0 +1,10 @@
+package slopewright.checks.internal;
+
+/** A T form has twenty units, an abbreviated one ten. */
+public final class TFormCountRule extends UnitCount {
+
+    /** Made by the service loader. */
+    public TFormCountRule() {
+        super("TF-01", T_FORMS);
+    }
+}

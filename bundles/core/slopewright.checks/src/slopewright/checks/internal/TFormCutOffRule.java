@@ -1,0 +1,45 @@
+package slopewright.checks.internal;
+
+import java.util.List;
+
+import slopewright.checks.Findings;
+import slopewright.checks.Findings.Measure;
+import slopewright.checks.Severity;
+import slopewright.geometry.Angles;
+import slopewright.standards.CitedValue;
+
+/** The cut-offs of the legs go in steps from the slope. */
+public final class TFormCutOffRule extends AidRule {
+
+    /** Made by the service loader. */
+    public TFormCutOffRule() {
+        super("TF-05", "Cut-offs of the legs",
+                "The first fly-up and fly-down units cut off at the slope, each further fly-up unit a step lower and each further fly-down"
+                + " unit a step"
+                        + " higher, within the accuracy of setting.", Severity.FAIL, T_FORMS);
+    }
+
+    @Override
+    void check(AidFacts facts, Findings findings) {
+        CitedValue up = facts.angle("fly-up-step");
+        CitedValue down = facts.angle("fly-down-step");
+        CitedValue accuracy = facts.value("setting-accuracy-min");
+        double slope = facts.laid().slopeDeg();
+        double worst = -1;
+        String text = "";
+        for (List<UnitAt> side : facts.sides()) {
+            for (TFormLeg leg : TFormLeg.of(facts, side)) {
+                double wanted = leg.cutOffDeg(facts, slope);
+                double off = Angles.degToMinutes(Math.abs(leg.unit().settingDeg() - wanted));
+                if (off > worst) {
+                    worst = off;
+                    text = leg.unit().label() + " cuts off at " + Words.deg(leg.unit().settingDeg()) + "; the slope of " + Words.deg(slope)
+                            + " gives "
+                            + Words.deg(wanted) + ", within " + Words.min(accuracy.value()) + ".";
+                }
+            }
+        }
+        compare(findings, facts.aid(), Measure.atMost(worst, accuracy.value(), "min"),
+                Findings.weakest(List.of(up.citation(), down.citation(), accuracy.citation())), text, "Set it again.");
+    }
+}

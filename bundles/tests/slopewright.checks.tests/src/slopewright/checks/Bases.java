@@ -1,0 +1,134 @@
+package slopewright.checks;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import slopewright.model.AidSide;
+import slopewright.model.ApproachType;
+import slopewright.model.EquipmentType;
+import slopewright.model.LightColour;
+import slopewright.model.LightState;
+import slopewright.model.LightUnit;
+import slopewright.model.MeasuredUnit;
+import slopewright.model.SettingsForm;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.Transition;
+
+/** The compliant layouts that cases change. */
+final class Bases {
+
+    private Bases() {
+    }
+
+    static Sample row() {
+        return Sample.runway("icao", "four-unit-row");
+    }
+
+    static Sample rowBothSides() {
+        return Sample.runway("icao", "four-unit-row", sample -> sample.aid().setSide(AidSide.BOTH));
+    }
+
+    static Sample rowCodeTwo() {
+        return Sample.runway("icao", "four-unit-row", sample -> {
+            sample.runway().setCodeNumber(2);
+            sample.runway().setWidthM(30.0);
+        });
+    }
+
+    static Sample pairCodeTwo() {
+        return Sample.runway("icao", "two-unit-row", sample -> sample.runway().setCodeNumber(2));
+    }
+
+    static Sample usRow() {
+        return Sample.runway("faa", "four-unit-row", sample -> sample.aid().setHeightGroup(3));
+    }
+
+    static Sample rowBesideGlidePath() {
+        return Sample.runway("icao", "four-unit-row", sample -> {
+            sample.glidePath();
+            sample.host().setApproachType(ApproachType.PRECISION_CAT_I);
+            sample.aid().setSettings(SettingsForm.GLIDE_PATH);
+        });
+    }
+
+    static Sample usRowBesideGlidePath() {
+        return Sample.runway("faa", "four-unit-row", sample -> {
+            sample.glidePath();
+            sample.aid().setHeightGroup(3);
+        });
+    }
+
+    static Sample usRowGroupFour() {
+        return Sample.runway("faa", "four-unit-row", sample -> {
+            sample.glidePath();
+            sample.aid().setHeightGroup(4);
+            sample.aid().setSettings(SettingsForm.GLIDE_PATH);
+        });
+    }
+
+    static Sample tForm() {
+        return Sample.runway("icao", "t-form");
+    }
+
+    static Sample twoBar() {
+        return Sample.runway("faa", "two-bar", sample -> sample.aid().setTargetEyeHeightM(10.0));
+    }
+
+    static Sample threeBar() {
+        return Sample.runway("faa", "three-bar", sample -> sample.aid().setTargetEyeHeightM(10.0));
+    }
+
+    static Sample triColour() {
+        return Sample.runway("faa", "tri-colour", sample -> sample.aid().setHeightGroup(1));
+    }
+
+    static Sample panels() {
+        return Sample.runway("faa", "alignment-panels", sample -> sample.aid().setHeightGroup(1));
+    }
+
+    static Sample padRow() {
+        return Sample.helipad("icao", "four-unit-row", 4);
+    }
+
+    static Sample padSector() {
+        return Sample.helipad("icao", "heliport-sector", 6);
+    }
+
+    static Sample padPair() {
+        return Sample.helipad("faa", "heliport-pair", 6);
+    }
+
+    /** A portable unit at a helipad whose red sector has a lower edge one degree below the slope. */
+    static Sample padTriColour() {
+        Sample sample = Sample.helipad("faa", "tri-colour", 6);
+        sample.aid().setPortable(true);
+        EquipmentType type = sample.aid().getEquipment();
+        type.setMinVoltageV(22.0);
+        type.setMaxVoltageV(28.0);
+        LightUnit unit = sample.unit(0);
+        Transition lower = SlopewrightFactory.eINSTANCE.createTransition();
+        lower.setOffsetDeg(-3.0);
+        lower.setWidthMinutes(3.0);
+        lower.setBelowColour(LightColour.NONE);
+        lower.setBelowState(LightState.OFF);
+        lower.setAboveColour(LightColour.RED);
+        lower.setAboveState(LightState.STEADY);
+        unit.getTransitions().add(0, lower);
+        takeOver(sample);
+        return sample;
+    }
+
+    /** Makes the sectors of the first unit those of the equipment type. */
+    static void takeOver(Sample sample) {
+        EquipmentType type = sample.aid().getEquipment();
+        type.getSectors().clear();
+        type.getSectors().addAll(EcoreUtil.copyAll(sample.unit(0).getTransitions()));
+        type.getSectors().forEach(edge -> edge.setId(null));
+    }
+
+    /** Gives a unit a measured angle that is off its setting. */
+    static void measure(LightUnit unit, double offDeg) {
+        MeasuredUnit measured = SlopewrightFactory.eINSTANCE.createMeasuredUnit();
+        measured.setSettingDeg(unit.getSettingDeg() + offDeg);
+        unit.setMeasured(measured);
+    }
+}

@@ -1,0 +1,127 @@
+package slopewright.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
+import slopewright.model.ReviewNote;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.SurveyBlock;
+
+/** Cases of the rules about obstacles. The surface of the base row starts 60 m before the threshold and rises at 1.93 degrees. */
+final class ObstacleCases {
+
+    /** 1.93 degrees = 2 degrees 30 minutes less 0.57 (Table 5-3). */
+    private static final double RISE = Math.tan(Math.toRadians(1.93));
+
+    private ObstacleCases() {
+    }
+
+    static List<RuleCase> all() {
+        List<RuleCase> cases = new ArrayList<>();
+        surface(cases);
+        beside(cases);
+        rest(cases);
+        return cases;
+    }
+
+    private static double surfaceM(double beforeM) {
+        return 100 + (beforeM - 60) * RISE;
+    }
+
+    private static void surface(List<RuleCase> cases) {
+        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "below", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "5 cm below", Bases::row, sample -> sample.obstacle("mast", -2060, 0,
+                surfaceM(2060) - 0.05)));
+        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "5 cm above", Bases::row, sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060)
+                + 0.05)));
+        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "5 cm below, surveyed to 10 cm", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) - 0.05).setVerticalAccuracyM(0.1)));
+        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "just outside, surveyed to 20 m", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 75 + 200 + 10, surfaceM(2060) + 50).setHorizontalAccuracyM(20.0)));
+        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "outside", Bases::row, sample -> sample.obstacle("mast", -2060, 75 + 200 + 10,
+                surfaceM(2060) + 50)));
+        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "above, but shielded", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5).setShielded(true)));
+        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "a line whose middle penetrates", Bases::row, sample -> {
+            Obstacle line = sample.obstacle("ridge", -2060, -400, surfaceM(2060) + 5);
+            line.setKind(ObstacleKind.LINE);
+            line.getPlaces().add(Sample.place(-2060, 400, surfaceM(2060) + 5));
+        }));
+        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "one without top", Bases::row, sample -> {
+            Obstacle mast = sample.obstacle("mast", -2060, 0, 0);
+            mast.setTopElevationM(null);
+            mast.getPlaces().get(0).setElevationM(null);
+        }));
+        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "no survey", Bases::row,
+                sample -> sample.aerodrome().getObstacles().clear()));
+        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "row of four, visual code 1, no slope printed", Bases::row,
+                sample -> sample.runway().setCodeNumber(1)));
+        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "helipad", Bases::padSector, sample -> { }));
+        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "helipad without safety area", Bases::padSector,
+                sample -> sample.pad().setSafetyAreaWidthM(null)));
+        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "T form, above 1.9 degrees", Bases::tForm,
+                sample -> sample.obstacle("mast", -2060, 0, 100 + 2000 * Math.tan(Math.toRadians(1.9)) + 0.05)));
+        cases.add(RuleCase.of("OBS-02", Verdict.NOT_APPLICABLE, "not turned", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-02", Verdict.PASS, "5 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(-5.0)));
+        cases.add(RuleCase.of("OBS-02", Verdict.FAIL, "5.1 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(5.1)));
+    }
+
+    /** At 2060 m before the threshold the surface ends 275 m, a beam of 8 degrees 332 m beside the axis. */
+    private static void beside(List<RuleCase> cases) {
+        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "nothing", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-03", Verdict.FAIL, "between surface and beam", Bases::row, sample -> sample.obstacle("mast", -2060, 300,
+                surfaceM(2060) + 5)));
+        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "narrowed on that side", Bases::row, sample -> {
+            sample.obstacle("mast", -2060, 300, surfaceM(2060) + 5);
+            sample.aid().setBeamRightLimitDeg(7.0);
+        }));
+        cases.add(RuleCase.of("OBS-03", Verdict.FAIL, "narrowed on the other side", Bases::row, sample -> {
+            sample.obstacle("mast", -2060, 300, surfaceM(2060) + 5);
+            sample.aid().setBeamLeftLimitDeg(7.0);
+        }));
+        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "outside the beam", Bases::row, sample -> sample.obstacle("mast", -2060, 400,
+                surfaceM(2060) + 5)));
+        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "inside the surface, which another rule reports", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5)));
+        cases.add(RuleCase.of("OBS-03", Verdict.NOT_EVALUATED, "beam unknown", Bases::row, sample -> sample.aid().setEquipment(null)));
+        // Order 8200.1 7.10: 1 degree. Lowest signal 2 degrees 50 minutes less 1 degree at 2000 m from the row.
+        double top = 100 + Sample.LENS_M + 2000 * Math.tan(Math.toRadians(17.0 / 6 - 1));
+        cases.add(RuleCase.of("OBS-04", Verdict.PASS, "just below", Bases::usRow, sample -> atRange(sample, 2000, top - 0.1)));
+        cases.add(RuleCase.of("OBS-04", Verdict.FAIL, "just above", Bases::usRow, sample -> atRange(sample, 2000, top + 0.1)));
+        cases.add(RuleCase.of("OBS-04", Verdict.PASS, "beyond the range", Bases::usRow, sample -> atRange(sample, 6500, 900)));
+        cases.add(RuleCase.of("OBS-04", Verdict.NOT_APPLICABLE, "ICAO", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-04", Verdict.FAIL, "helipad", Bases::padPair, sample -> sample.obstacle("tree", -500, 0, 160)));
+    }
+
+    private static void atRange(Sample sample, double rangeM, double topM) {
+        sample.obstacle("mast", sample.unit(0).getAlongM() - rangeM, 0, topM);
+    }
+
+    private static void rest(List<RuleCase> cases) {
+        cases.add(RuleCase.of("OBS-05", Verdict.PASS, "antenna on the other side", Bases::rowBesideGlidePath, sample -> { }));
+        cases.add(RuleCase.of("OBS-05", Verdict.FAIL, "antenna on the same side", Bases::rowBesideGlidePath,
+                sample -> sample.host().getGlidePath().setAntennaRightM(-120.0)));
+        cases.add(RuleCase.of("OBS-05", Verdict.NOT_EVALUATED, "antenna not known", Bases::rowBesideGlidePath,
+                sample -> sample.host().getGlidePath().setAntennaRightM(null)));
+        cases.add(RuleCase.of("OBS-06", null, "no block", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-06", Verdict.NOT_EVALUATED, "a block nobody looked at", Bases::row, sample -> block(sample, null)));
+        cases.add(RuleCase.of("OBS-06", Verdict.PASS, "a block that was compared", Bases::row, sample -> block(sample, true)));
+        cases.add(RuleCase.of("OBS-06", Verdict.FAIL, "a block with an open note", Bases::row, sample -> block(sample, false)));
+    }
+
+    private static void block(Sample sample, Boolean resolved) {
+        SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
+        block.setId("block");
+        block.setName("points");
+        sample.project().getSurveyBlocks().add(block);
+        if (resolved != null) {
+            ReviewNote note = SlopewrightFactory.eINSTANCE.createReviewNote();
+            note.setRuleId("OBS-06");
+            note.setElementId("block");
+            note.setResolved(resolved);
+            sample.project().getReviewNotes().add(note);
+        }
+    }
+}

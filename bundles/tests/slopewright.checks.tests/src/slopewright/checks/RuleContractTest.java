@@ -1,0 +1,114 @@
+package slopewright.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
+
+/** What holds for every rule of the catalogue, and every case of every rule. */
+class RuleContractTest {
+
+    /** Rules that name what is missing and can not fail. */
+    private static final Set<String> COMPLETENESS = Set.of("DATA-01", "DATA-02", "DATA-03", "DATA-04", "DATA-05", "DATA-11", "DATA-12");
+
+    static List<Rule> rules() {
+        return RuleCatalogue.all();
+    }
+
+    static List<RuleCase> cases() {
+        return Stream.of(DataCases.all(), RowCases.all(), ClearanceCases.all(), ObstacleCases.all(), OtherFamilyCases.all())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    @Test
+    void idsAreUniqueAndInOrder() {
+        List<String> ids = rules().stream().map(Rule::id).toList();
+        assertEquals(ids.stream().distinct().sorted().toList(), ids);
+        assertTrue(ids.size() >= 80, ids.size() + " rules");
+        Set<String> groups = ids.stream().map(id -> id.substring(0, id.indexOf('-'))).collect(Collectors.toSet());
+        assertEquals(Set.of("DATA", "FAM", "ROW", "UNIT", "DIST", "EYE", "WHEEL", "ILS", "OBS", "AIM", "BAR", "TF", "BOX", "PANEL"),
+                groups);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void aRuleDescribesItself(Rule rule) {
+        assertTrue(rule.id().matches("[A-Z]{2,5}-\\d\\d"), rule.id());
+        assertFalse(rule.title().isBlank());
+        assertFalse(rule.title().endsWith("."), "a title is no sentence: " + rule.title());
+        assertTrue(rule.description().matches("[A-Z].*[^.]\\.")
+                && !rule.description().substring(0, rule.description().length() - 1).contains(". "),
+                "one sentence: " + rule.description());
+        assertNotNull(rule.severity());
+        assertEquals(rule, RuleCatalogue.find(rule.id()).orElseThrow());
+        assertEquals(rule.getClass().getName(), rule.getClass().getPackageName() + "." + rule.getClass().getSimpleName());
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void everyRuleHasACaseThatPassesAndOneThatDoesNot(Rule rule) {
+        Set<Verdict> verdicts = cases().stream().filter(one -> one.rule().equals(rule.id())).flatMap(one -> one.expected().stream())
+                .collect(Collectors.toSet());
+        assertTrue(verdicts.contains(Verdict.PASS), rule.id() + " passes somewhere");
+        assertTrue(verdicts.contains(COMPLETENESS.contains(rule.id()) ? Verdict.NOT_EVALUATED : Verdict.FAIL), rule.id()
+                + " fails somewhere");
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void anEmptyProjectGivesNoPass(Rule rule) {
+        Project project = SlopewrightFactory.eINSTANCE.createProject();
+        CheckResult result = Checks.run(project, ProjectRules.of(project, Optional.empty()), rule::equals);
+        assertEquals(List.of(), result.outcomes());
+        assertFalse(result.anythingEvaluated());
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void aCaseComesOutAsExpected(RuleCase one) {
+        List<Outcome> outcomes = one.sample().get().outcomes(one.rule());
+        assertTrue(RuleCatalogue.find(one.rule()).isPresent(), "there is no rule " + one.rule());
+        String all = outcomes.stream().map(outcome -> outcome.verdict() + " " + outcome.explanation()).collect(Collectors.joining("\n"));
+        assertEquals(one.expected(), heaviest(outcomes), all);
+        for (Outcome outcome : outcomes) {
+            isWhole(outcome);
+        }
+    }
+
+    private static Optional<Verdict> heaviest(List<Outcome> outcomes) {
+        return Stream.of(Verdict.FAIL, Verdict.NOT_EVALUATED, Verdict.PASS, Verdict.NOT_APPLICABLE)
+                .filter(verdict -> outcomes.stream().anyMatch(outcome -> outcome.verdict() == verdict)).findFirst();
+    }
+
+    private static void isWhole(Outcome outcome) {
+        assertFalse(outcome.explanation().isBlank());
+        assertTrue(outcome.explanation().endsWith("."), outcome.explanation());
+        assertFalse(outcome.explanation().contains("null"), outcome.explanation());
+        assertFalse(outcome.elementPath().isBlank());
+        assertNotNull(outcome.elementId());
+        assertEquals(outcome.verdict() == Verdict.NOT_EVALUATED, !outcome.missing().isEmpty(), outcome.explanation());
+        assertEquals(outcome.value().isPresent(), outcome.margin().isPresent());
+        assertEquals(outcome.value().isPresent(), outcome.limit().isPresent());
+        if (outcome.margin().isPresent()) {
+            assertEquals(outcome.verdict() == Verdict.PASS, outcome.margin().getAsDouble() >= -1e-6, outcome.explanation());
+        }
+        if (outcome.verdict() == Verdict.NOT_APPLICABLE || outcome.verdict() == Verdict.NOT_EVALUATED) {
+            assertTrue(outcome.value().isEmpty());
+            assertFalse(outcome.toConfirm());
+        }
+    }
+}
