@@ -1,0 +1,46 @@
+package slopewright.drawing;
+
+import java.util.Objects;
+
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
+import slopewright.siting.site.SiteFrame;
+
+/**
+ * An approach aid with what is needed to draw it.
+ *
+ * @param project the project, for obstacles and taxiways
+ * @param host    the runway end or approach direction
+ * @param aid     the aid
+ * @param siting  the layout to draw
+ * @param frame   the frame on the ground
+ */
+public record DrawnAid(Project project, ApproachHost host, ApproachAid aid, Siting siting, SiteFrame frame) {
+
+    /** Refuses missing parts. */
+    public DrawnAid {
+        Objects.requireNonNull(project);
+        Objects.requireNonNull(siting);
+        Objects.requireNonNull(frame);
+    }
+
+    /**
+     * Makes one of an aid in a project.
+     *
+     * @param aid    the aid
+     * @param siting its layout
+     * @return what is needed to draw it
+     * @throws slopewright.siting.SitingException where its place on the ground is not known
+     */
+    public static DrawnAid of(ApproachAid aid, Siting siting) {
+        ApproachHost host = Projects.host(aid).orElseThrow();
+        return new DrawnAid(Projects.project(aid).orElseThrow(), host, aid, siting, SiteFrame.of(host));
+    }
+
+    String name() {
+        return Projects.label(host) + ", " + Projects.label(aid);
+    }
+}
