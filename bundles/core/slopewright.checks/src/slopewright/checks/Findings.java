@@ -88,7 +88,8 @@ public final class Findings {
             Severity severity) {
         outcomes.add(new Outcome(rule.id(), rule.title(), element.getId(), Projects.path(element),
                 measure.isMet() ? Verdict.PASS : Verdict.FAIL, severity, OptionalDouble.of(measure.value()),
-                OptionalDouble.of(measure.limit()), OptionalDouble.of(measure.margin()), measure.unit(), List.of(), citation, toConfirm, explanation));
+                OptionalDouble.of(measure.limit()), OptionalDouble.of(measure.margin()), measure.unit(), List.of(), citation,
+                toConfirm, explanation));
     }
 
     /** Adds a verdict without a number. */

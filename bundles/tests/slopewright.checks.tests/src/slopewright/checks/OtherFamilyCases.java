@@ -199,7 +199,7 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("PANEL-01", Verdict.PASS, "three", Bases::panels, sample -> { }));
         cases.add(RuleCase.of("PANEL-01", Verdict.FAIL, "two", Bases::panels, sample -> sample.aid().getUnits().remove(0)));
         cases.add(RuleCase.of("PANEL-02", Verdict.PASS, "0.799 m on 15.24 m", Bases::panels, sample -> { }));
-        // The building rule of 20 to 1 (faa.md 6.13) is 2.862 degrees and misses 3 degrees.
+        // The building rule of 20 to 1 is 2.862 degrees and misses 3 degrees.
         cases.add(RuleCase.of("PANEL-02", Verdict.FAIL, "20 to 1", Bases::panels, sample -> ofBar(sample, 1,
                 unit -> unit.setLensElevationM(sample.aid().getUnits().stream().filter(one -> one.getBar() == 2).findFirst().orElseThrow()
                         .getLensElevationM() + 15.24 / 20))));

@@ -87,7 +87,7 @@ final class RowCases {
         }
     }
 
-    /** The edge of a taxiway runs parallel to the runway; the outer unit stands 64.5 m to the left (icao.md 9.8). */
+    /** The edge of a taxiway runs parallel to the runway; the outer unit stands 64.5 m to the left of a 45 m runway. */
     private static void taxiwayAt(Sample sample, double rightM) {
         sample.aerodrome().getTaxiwayEdges().get(0).getPoints().clear();
         sample.aerodrome().getTaxiwayEdges().get(0).getPoints().add(Sample.place(0, rightM, 100));

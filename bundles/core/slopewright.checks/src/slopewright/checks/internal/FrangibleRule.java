@@ -23,6 +23,6 @@ public final class FrangibleRule extends AidRule {
         }
         List<String> rigid = facts.units().stream().filter(unit -> !unit.unit().getFrangible()).map(UnitAt::label).toList();
         decide(findings, facts.aid(), rigid.isEmpty(), required.citation(), rigid.isEmpty() ? "All units are frangible."
-                : Words.list(rigid) + (rigid.size() == 1 ? " is" : " are") + " not frangible.", "Mount them frangibly.");
+                : Words.list(rigid) + (rigid.size() == 1 ? " is" : " are") + " not frangible.", "Mount every unit frangibly.");
     }
 }

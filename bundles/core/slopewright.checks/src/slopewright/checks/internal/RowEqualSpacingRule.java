@@ -33,7 +33,7 @@ public final class RowEqualSpacingRule extends AidRule {
             compare(findings, facts.aid(), Measure.atMost(SettingOut.length(worst, tolerance.value()), tolerance.value(), "m"),
                     tolerance.citation(),
                     "The spacings depart by up to " + Words.m(worst) + " from their mean of " + Words.m(mean) + "; the tolerance is "
-                            + Words.m(tolerance.value()) + ".", "Set the units at " + Words.m(mean) + " from each other.");
+                            + Words.m(tolerance.value()) + ".", "Space the units evenly.");
         }
     }
 }

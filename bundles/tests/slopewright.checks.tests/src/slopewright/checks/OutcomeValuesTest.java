@@ -1,0 +1,181 @@
+package slopewright.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.ValueOverride;
+
+/** Numbers of outcomes against worked examples, and what provenance does to them. */
+class OutcomeValuesTest {
+
+    private static Outcome only(Sample sample, String rule) {
+        List<Outcome> outcomes = sample.outcomes(rule);
+        assertEquals(1, outcomes.size(), rule);
+        return outcomes.get(0);
+    }
+
+    /** The base row with its lenses at threshold level, at a distance. */
+    private static Sample levelRow(double distanceM) {
+        Sample sample = Bases.row();
+        sample.units(unit -> {
+            unit.setLensElevationM(Sample.DATUM_M);
+            unit.setAlongM(distanceM);
+        });
+        return sample;
+    }
+
+    /** Worked example of the ICAO base: eye-to-wheel 6.63 m, M = 2 degrees 48 minutes: 9 m at 319.58 m, 5 m at 237.79 m. */
+    @ParameterizedTest
+    @CsvSource({"319.58, 15.63, 9", "237.79, 11.63, 5"})
+    void wheelClearanceOfTheWorkedExample(double distanceM, double eyeHeightM, double clearanceM) {
+        Sample sample = levelRow(distanceM);
+        Outcome desired = only(sample, "WHEEL-01");
+        assertEquals(clearanceM, desired.value().getAsDouble(), 0.003);
+        assertEquals(9, desired.limit().getAsDouble());
+        assertEquals("m", desired.unit());
+        assertEquals("Table 5-2", desired.citation().orElseThrow().clause());
+        Outcome minimum = only(sample, "WHEEL-02");
+        assertEquals(Verdict.PASS, minimum.verdict());
+        assertEquals(clearanceM - 5, minimum.margin().getAsDouble(), 0.003);
+        Outcome eye = only(sample, "EYE-01");
+        assertEquals(eyeHeightM, eye.value().getAsDouble(), 0.003);
+        assertTrue(eye.explanation().contains("MEHT"));
+    }
+
+    /** A cut clearance names the study that must accept it. */
+    @Test
+    void lessThanDesiredNamesTheStudy() {
+        Outcome outcome = only(levelRow(300), "WHEEL-01");
+        assertEquals(Verdict.FAIL, outcome.verdict());
+        assertEquals(Severity.WARNING, outcome.severity());
+        assertTrue(outcome.explanation().contains("aeronautical study"), outcome.explanation());
+        assertTrue(outcome.explanation().contains("19.5"), "319.58 m are needed: " + outcome.explanation());
+    }
+
+    /** Splitting 1 minute of arc on 3 degrees: 23 ft apart up to 4138 ft, which are 1261 m. */
+    @Test
+    void barsTwentyThreeFeetApartLookAsOne() {
+        Sample sample = Bases.twoBar();
+        double near = sample.aid().getUnits().stream().filter(unit -> unit.getBar() == 1).findFirst().orElseThrow().getAlongM();
+        sample.aid().getUnits().stream().filter(unit -> unit.getBar() == 2).forEach(unit -> unit.setAlongM(near + 23 * 0.3048));
+        Outcome outcome = only(sample, "BAR-02");
+        assertEquals(Verdict.FAIL, outcome.verdict());
+        assertEquals(23 * 0.3048, outcome.value().getAsDouble(), 1e-3);
+        assertEquals(152.4, outcome.limit().getAsDouble(), 1e-9);
+        assertTrue(outcome.explanation().contains("1261."), outcome.explanation());
+        assertTrue(outcome.explanation().contains("7 m"), outcome.explanation());
+    }
+
+    /** Table 5-3: 60 m before the threshold, 2 degrees 30 minutes less 0.57; at 2060 m that is 67.39 m. */
+    @Test
+    void heightOfTheSurfaceOverAnObstacle() {
+        Sample sample = Bases.row();
+        sample.obstacle("mast", -2060, 0, 170);
+        Outcome mast = sample.outcomes("OBS-01").stream().filter(one -> one.elementPath().equals("mast")).findFirst().orElseThrow();
+        assertEquals(70, mast.value().getAsDouble(), 1e-6);
+        assertEquals(2000 * Math.tan(Math.toRadians(1.93)), mast.limit().getAsDouble(), 1e-6);
+        assertEquals(mast.limit().getAsDouble() - 70, mast.margin().getAsDouble(), 1e-9);
+        Outcome summary = sample.outcomes("OBS-01").stream().filter(one -> one.elementPath().endsWith("indicator")).findFirst()
+                .orElseThrow();
+        assertEquals(-mast.margin().getAsDouble(), summary.value().getAsDouble(), 1e-9);
+        for (String remedy : List.of("raise the slope", "turn", "displace the threshold", "upwind", "the reading of this rule set")) {
+            assertTrue(summary.explanation().contains(remedy), remedy + ": " + summary.explanation());
+        }
+    }
+
+    /** At 15 km a tangent plane would hide 17.7 m; heights are differences of elevations, so the mast counts in full. */
+    @Test
+    void noCurvatureLowersAnObstacleFarOut() {
+        Sample sample = Bases.row();
+        double limit = (15_000 - 60) * Math.tan(Math.toRadians(1.93));
+        sample.obstacle("mast", -15_000, 0, 100 + limit + 0.1);
+        Outcome mast = sample.outcomes("OBS-01").stream().filter(one -> one.elementPath().equals("mast")).findFirst().orElseThrow();
+        assertEquals(Verdict.FAIL, mast.verdict());
+        assertEquals(-0.1, mast.margin().getAsDouble(), 1e-6);
+    }
+
+    /** What is missing is named, for people. */
+    @Test
+    void whatIsMissingIsNamed() {
+        Sample sample = Bases.row();
+        sample.end().setThresholdElevationM(null);
+        sample.runway().setWidthM(null);
+        assertEquals(List.of("threshold elevation"), only(sample, "DATA-01").missing());
+        assertEquals(List.of("runway width"), only(sample, "DATA-02").missing());
+        assertEquals(List.of("runway width"), only(sample, "ROW-03").missing());
+        assertTrue(only(sample, "EYE-01").missing().get(0).contains("elevation"), only(sample, "EYE-01").missing().toString());
+    }
+
+    /** A value from memory decides the spacing until somebody confirms it. */
+    @Test
+    void aConfirmationSettlesAPass() {
+        Sample sample = Bases.row();
+        Outcome open = only(sample, "ROW-04");
+        assertEquals(Verdict.PASS, open.verdict());
+        assertTrue(open.toConfirm());
+        assertEquals(Optional.of(Severity.WARNING), open.weight());
+        for (String key : List.of("four-unit-row.unit-spacing-m", "four-unit-row.unit-spacing-tolerance-m")) {
+            ValueConfirmation confirmation = SlopewrightFactory.eINSTANCE.createValueConfirmation();
+            confirmation.setValueKey(key);
+            confirmation.setSource("the issued figure");
+            confirmation.setPerson("J. Doe");
+            sample.project().getConfirmations().add(confirmation);
+        }
+        Outcome settled = only(sample, "ROW-04");
+        assertFalse(settled.toConfirm());
+        assertEquals(Optional.empty(), settled.weight());
+        assertTrue(settled.citation().orElseThrow().confirmation().contains("J. Doe"));
+    }
+
+    /** The limit of a rule is the overridden one, and its source the override. */
+    @Test
+    void anOverrideIsTheLimit() {
+        Sample sample = Bases.row();
+        ValueOverride override = SlopewrightFactory.eINSTANCE.createValueOverride();
+        override.setValueKey("four-unit-row.clearance-to-other-pavement-m");
+        override.setValue(60.0);
+        override.setReason("local rule");
+        override.setPerson("J. Doe");
+        sample.project().getOverrides().add(override);
+        Outcome outcome = only(sample, "ROW-06");
+        assertEquals(Verdict.FAIL, outcome.verdict());
+        assertEquals(60, outcome.limit().getAsDouble());
+        assertFalse(outcome.toConfirm());
+        assertTrue(outcome.citation().orElseThrow().text().contains("local rule"));
+    }
+
+    /** The clearance rests on the allowance of 2 minutes, which is from memory, though the table is published. */
+    @Test
+    void theAllowanceMakesAClearanceOneToConfirm() {
+        Outcome outcome = only(Bases.row(), "WHEEL-02");
+        assertFalse(outcome.citation().orElseThrow().toConfirm());
+        assertTrue(outcome.toConfirm());
+    }
+
+    /** Two readings of the same layout under two rule sets stand side by side. */
+    @Test
+    void theSameLayoutUnderTwoRuleSets() {
+        Sample sample = Bases.row();
+        CheckResult icao = Checks.run(sample.project(), Optional.of("icao"));
+        CheckResult faa = Checks.run(sample.project(), Optional.of("faa"));
+        assertEquals("icao", icao.rules().key());
+        assertEquals("faa", faa.rules().key());
+        assertEquals(Verdict.FAIL, of(faa, "ROW-03").verdict(), "15.00 m are closer than 50 ft");
+        assertEquals(Verdict.PASS, of(icao, "ROW-03").verdict());
+        assertEquals(faa.findings().get(0).weight().orElseThrow(), faa.worst().orElseThrow());
+    }
+
+    private static Outcome of(CheckResult result, String rule) {
+        return result.outcomes().stream().filter(one -> one.rule().equals(rule)).findFirst().orElseThrow();
+    }
+}
