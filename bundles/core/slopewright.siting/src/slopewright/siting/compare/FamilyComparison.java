@@ -71,7 +71,8 @@ public final class FamilyComparison {
     }
 
     private static Candidate without(IndicatorFamily family, RuleSet rules, String reason, VisibleRange range) {
-        return new Candidate(family, rules, Optional.empty(), reason, OptionalDouble.empty(), "", range.dayM(), range.nightM(), range.note());
+        return new Candidate(family, rules, Optional.empty(), reason, OptionalDouble.empty(), "", range.dayM(), range.nightM(),
+                range.note());
     }
 
     /** Asks a rule set without wheel clearances for the clearance that the first one desires. */

@@ -60,7 +60,8 @@ record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, String note) {
             return RangeConditions.unknown();
         }
         return project.getAerodrome().getEquipmentTypes().stream()
-                .filter(type -> family.equals(type.getFamilyKey()) && type.getIntensityCd() != null && type.getIntensityCd() > 0).findFirst()
+                .filter(type -> family.equals(type.getFamilyKey()) && type.getIntensityCd() != null
+                        && type.getIntensityCd() > 0).findFirst()
                 .map(RangeConditions::of).orElseGet(RangeConditions::unknown);
     }
 }

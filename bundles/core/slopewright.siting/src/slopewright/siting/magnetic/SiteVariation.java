@@ -1,0 +1,138 @@
+package slopewright.siting.magnetic;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+
+import slopewright.geometry.Angles;
+import slopewright.geometry.FramePoint;
+import slopewright.model.Aerodrome;
+import slopewright.model.ApproachHost;
+import slopewright.model.MagneticVariation;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+import slopewright.siting.site.SiteFrame;
+import slopewright.standards.Citation;
+import slopewright.standards.Provenance;
+import slopewright.standards.Source;
+
+/**
+ * The magnetic variation of a site on a day: entered, brought to the day with its annual change, or else computed by the model.
+ *
+ * @param variationDeg    magnetic north from true north, decimal degrees, east positive
+ * @param annualChangeDeg its change in a year, decimal degrees; 0 where none was entered
+ * @param date            the day
+ * @param entered         whether it was entered
+ * @param source          where it comes from, for people
+ * @param notes           what a reader must know
+ * @param citation        where it comes from
+ */
+public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDate date, boolean entered, String source, List<String> notes,
+        Citation citation) {
+
+    /** An entered variation that differs by more than this from the model is remarked on. */
+    private static final double REMARKABLE_DEG = 0.5;
+
+    /** Copies the notes. */
+    public SiteVariation {
+        Objects.requireNonNull(date);
+        Objects.requireNonNull(source);
+        Objects.requireNonNull(citation);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Returns the variation at a runway end or helipad.
+     *
+     * @param host the runway end or approach direction, part of a project
+     * @param date the day
+     * @return the variation
+     * @throws SitingException where none was entered and the model does not hold on that day, or the place is not known
+     */
+    public static SiteVariation of(ApproachHost host, LocalDate date) {
+        Aerodrome aerodrome = Projects.project(host).map(Project::getAerodrome)
+                .orElseThrow(() -> new SitingException(Projects.label(host) + " belongs to no aerodrome"));
+        MagneticVariation entered = aerodrome.getMagneticVariation();
+        if (entered != null && entered.getVariationDeg() != null) {
+            return entered(entered, host, aerodrome, date);
+        }
+        return computed(host, aerodrome, date);
+    }
+
+    private static SiteVariation entered(MagneticVariation entered, ApproachHost host, Aerodrome aerodrome, LocalDate date) {
+        List<String> notes = new ArrayList<>();
+        double annual = entered.getAnnualChangeDeg() == null ? 0 : entered.getAnnualChangeDeg();
+        Optional<LocalDate> of = date(entered.getDate());
+        double variation = entered.getVariationDeg();
+        if (of.isPresent() && entered.getAnnualChangeDeg() != null) {
+            variation += annual * (MagneticModel.decimalYear(date) - MagneticModel.decimalYear(of.get()));
+        } else {
+            notes.add("The entered variation has no " + (of.isEmpty() ? "date" : "annual change") + "; it is used as it is.");
+        }
+        double brought = variation;
+        modelled(host, aerodrome, date).map(model -> model.declinationDeg() - brought).filter(gap -> Math.abs(gap) > REMARKABLE_DEG)
+                .ifPresent(gap -> notes.add(String.format(Locale.ROOT,
+                        "%s gives %+.2f° here on %s: the entered variation differs by %.2f°.",
+                        MagneticModel.bundled().name(), brought + gap, date, Math.abs(gap))));
+        String text = entered.getSource() == null || entered.getSource().isBlank() ? "no source was entered" : entered.getSource();
+        String source = String.format(Locale.ROOT, "entered: %+.2f°%s, %+.3f° a year; %s", entered.getVariationDeg(),
+                of.map(day -> " on " + day).orElse(""), annual, text);
+        return new SiteVariation(variation, annual, date, true, source, notes, new Citation("magnetic.variation",
+                new Source("project", "magnetic variation entered in the project: " + text, of.map(String::valueOf).orElse("")), "",
+                Provenance.OVERRIDE, "", ""));
+    }
+
+    private static Optional<LocalDate> date(String text) {
+        if (text == null || text.isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(text.strip()));
+        } catch (DateTimeParseException e) {
+            throw new SitingException("the date of the magnetic variation, '" + text + "', is no date of the form 2026-01-31");
+        }
+    }
+
+    /** Returns what the model gives, empty where it can not say. */
+    private static Optional<Declination> modelled(ApproachHost host, Aerodrome aerodrome, LocalDate date) {
+        try {
+            return Optional.of(model(host, aerodrome, date));
+        } catch (SitingException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Declination model(ApproachHost host, Aerodrome aerodrome, LocalDate date) {
+        SiteFrame frame = SiteFrame.of(host);
+        double geoid = aerodrome.getGeoidOffsetM() == null ? 0 : aerodrome.getGeoidOffsetM();
+        Optional<SiteFrame.LatLon> place = frame.latLon(new FramePoint(0, 0, 0));
+        if (place.isEmpty() && (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null)) {
+            throw new SitingException("neither " + Projects.label(host)
+                    + " nor the aerodrome has latitude and longitude: enter the magnetic"
+                    + " variation with its source and date");
+        }
+        SiteFrame.LatLon at = place.orElseGet(() -> new SiteFrame.LatLon(aerodrome.getLatitudeDeg(), aerodrome.getLongitudeDeg()));
+        return MagneticModel.bundled().declination(at.latitudeDeg(), at.longitudeDeg(), frame.originElevationM() + geoid, date);
+    }
+
+    private static SiteVariation computed(ApproachHost host, Aerodrome aerodrome, LocalDate date) {
+        Declination found = model(host, aerodrome, date);
+        List<String> notes = new ArrayList<>(found.notes());
+        if (aerodrome.getGeoidOffsetM() == null) {
+            notes.add("The geoid offset is not known; the elevation is taken as the height above the ellipsoid, which is of no effect on the"
+                    + " printed digits.");
+        }
+        String source = String.format(Locale.ROOT, "%s, epoch %.1f, for %s", found.model(), found.epoch(), date);
+        return new SiteVariation(found.declinationDeg(), found.annualChangeDeg(), date, false, source, notes, found.citation());
+    }
+
+    /** Returns a true bearing as a magnetic one, decimal degrees from 0 to 360. */
+    public double magneticDeg(double trueDeg) {
+        return Angles.normaliseBearingDeg(trueDeg - variationDeg);
+    }
+}
