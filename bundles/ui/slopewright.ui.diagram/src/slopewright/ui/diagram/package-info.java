@@ -1,2 +1,2 @@
-/** The diagram base: transforms, part base, scene painter and command wrapper. */
+/** The diagram base: the view of the world that a window shows, and what the parts of a diagram share. */
 package slopewright.ui.diagram;

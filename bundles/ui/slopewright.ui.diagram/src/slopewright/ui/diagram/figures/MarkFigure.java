@@ -1,0 +1,64 @@
+package slopewright.ui.diagram.figures;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+import org.eclipse.draw2d.Figure;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Rectangle;
+
+import slopewright.drawing.Mark;
+import slopewright.ui.diagram.Diagram;
+
+/**
+ * A figure that paints marks of a scene. It asks for them again after each change of the view, so that symbols may keep their size on the
+ * screen. Only its marks can be hit, not the rectangle around them.
+ */
+public class MarkFigure extends Figure {
+
+    private static final double NEAR_PX = 4;
+
+    private final MarkPainter painter;
+    private final Supplier<List<Mark>> source;
+    private List<Mark> marks = List.of();
+
+    /**
+     * Makes a figure.
+     *
+     * @param diagram the diagram that it belongs to
+     * @param source  gives the marks, the lowest first
+     */
+    public MarkFigure(Diagram diagram, Supplier<List<Mark>> source) {
+        this.painter = new MarkPainter(diagram.view(), diagram.fonts());
+        this.source = source;
+    }
+
+    /** Asks for the marks again and takes the room that they need. */
+    public void update() {
+        marks = source.get();
+        Rectangle box = null;
+        for (Mark mark : marks) {
+            Rectangle one = painter.bounds(mark);
+            if (!one.isEmpty()) {
+                box = box == null ? one : box.union(one);
+            }
+        }
+        setBounds(box == null ? new Rectangle() : box);
+        repaint();
+    }
+
+    /** Returns the marks that are painted. */
+    public List<Mark> marks() {
+        return marks;
+    }
+
+    @Override
+    protected void paintFigure(Graphics graphics) {
+        painter.paint(graphics, marks);
+    }
+
+    @Override
+    public boolean containsPoint(int x, int y) {
+        return getBounds().getExpanded(2, 2).contains(x, y) && marks.stream().anyMatch(mark -> painter.hits(mark, x, y, NEAR_PX));
+    }
+}

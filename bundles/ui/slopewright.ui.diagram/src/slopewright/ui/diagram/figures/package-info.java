@@ -1,0 +1,2 @@
+/** Figures that paint the marks of scenes. */
+package slopewright.ui.diagram.figures;

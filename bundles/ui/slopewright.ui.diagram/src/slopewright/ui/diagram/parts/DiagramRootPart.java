@@ -1,0 +1,110 @@
+package slopewright.ui.diagram.parts;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.draw2d.FigureListener;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.Layer;
+import org.eclipse.draw2d.LayeredPane;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.gef.LayerConstants;
+import org.eclipse.gef.editparts.LayerManager;
+import org.eclipse.gef.editparts.SimpleRootEditPart;
+
+import slopewright.drawing.Ink;
+import slopewright.ui.diagram.Diagram;
+import slopewright.ui.diagram.figures.Inks;
+import slopewright.ui.diagram.figures.MarkFigure;
+
+/** The root of a diagram: a sheet of paper as large as the window, with layers one above the other, all in pixels of the window. */
+@SuppressWarnings("unchecked")
+public final class DiagramRootPart extends SimpleRootEditPart implements LayerManager {
+
+    private final Diagram diagram;
+    private final Map<Object, Layer> layers = new LinkedHashMap<>();
+    private final Runnable viewListener = this::updateFigures;
+
+    /**
+     * Makes a root.
+     *
+     * @param diagram the diagram
+     * @param keys    keys of the layers of its parts, the lowest first; layers for handles and for feedback are laid over them
+     */
+    public DiagramRootPart(Diagram diagram, List<?> keys) {
+        this.diagram = diagram;
+        keys.forEach(key -> layers.put(key, new Layer()));
+        layers.put(LayerConstants.PRIMARY_LAYER, new Layer());
+        layers.put(LayerConstants.CONNECTION_LAYER, new Layer());
+        layers.put(LayerConstants.HANDLE_LAYER, new Layer());
+        layers.put(LayerConstants.FEEDBACK_LAYER, new Layer());
+    }
+
+    @Override
+    protected IFigure createFigure() {
+        LayeredPane pane = new LayeredPane();
+        pane.setOpaque(true);
+        pane.setBackgroundColor(Inks.colour(Ink.PAPER));
+        layers.forEach((key, layer) -> pane.add(layer, key, pane.getChildren().size()));
+        pane.addFigureListener(new FigureListener() {
+
+            @Override
+            public void figureMoved(IFigure source) {
+                Rectangle bounds = source.getBounds();
+                diagram.view().resize(bounds.width, bounds.height);
+            }
+        });
+        return pane;
+    }
+
+    @Override
+    public IFigure getContentPane() {
+        return layers.get(LayerConstants.PRIMARY_LAYER);
+    }
+
+    @Override
+    public IFigure getLayer(Object key) {
+        return layers.get(key);
+    }
+
+    @Override
+    protected void registerModel() {
+        super.registerModel();
+        registry().put(LayerManager.ID, this);
+    }
+
+    @Override
+    protected void unregisterModel() {
+        super.unregisterModel();
+        registry().remove(LayerManager.ID);
+    }
+
+    private Map<Object, Object> registry() {
+        return getViewer().getEditPartRegistry();
+    }
+
+    @Override
+    public void activate() {
+        super.activate();
+        diagram.view().addListener(viewListener);
+    }
+
+    @Override
+    public void deactivate() {
+        diagram.view().removeListener(viewListener);
+        super.deactivate();
+    }
+
+    /** Lets every figure take the place that it has in the view now. */
+    private void updateFigures() {
+        for (Layer layer : layers.values()) {
+            for (Object child : layer.getChildren().toArray()) {
+                if (child instanceof MarkFigure figure) {
+                    figure.update();
+                }
+            }
+        }
+        getFigure().repaint();
+    }
+}

@@ -1,0 +1,59 @@
+package slopewright.ui.diagram.policies;
+
+import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
+
+/** Asks a part to move its element by some metres in the world, or to show what that would give. */
+public final class MoveRequest extends Request {
+
+    private double byX;
+    private double byY;
+    private boolean free;
+    private boolean exact;
+
+    /** Makes a request that moves by nothing yet. */
+    public MoveRequest() {
+        super(RequestConstants.REQ_MOVE);
+    }
+
+    /**
+     * Says how far.
+     *
+     * @param newByX metres to the right
+     * @param newByY metres up
+     */
+    public void setDelta(double newByX, double newByY) {
+        byX = newByX;
+        byY = newByY;
+    }
+
+    /** Returns metres to the right. */
+    public double byX() {
+        return byX;
+    }
+
+    /** Returns metres up. */
+    public double byY() {
+        return byY;
+    }
+
+    /** Returns whether the element may leave the line along which it moves by default. */
+    public boolean isFree() {
+        return free;
+    }
+
+    /** Says whether the element may leave the line along which it moves by default. */
+    public void setFree(boolean value) {
+        free = value;
+    }
+
+    /** Returns whether the distance is meant to the millimetre, as one from the keyboard is; one of the mouse may be rounded. */
+    public boolean isExact() {
+        return exact;
+    }
+
+    /** Says whether the distance is meant to the millimetre. */
+    public void setExact(boolean value) {
+        exact = value;
+    }
+}

@@ -1,0 +1,2 @@
+/** What parts answer to requests of tools. */
+package slopewright.ui.diagram.policies;
