@@ -18,6 +18,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Colour;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Input;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;
 import slopewright.siting.SectorEdge;
@@ -118,10 +119,16 @@ public final class AidLayouts {
         return family.assess(request, rules, units, nominalDistanceM(family, request, rules, units));
     }
 
-    /** Returns the distance that the rule set gives, or that of the layout where it can not be solved. */
+    /**
+     * Returns the distance that the rule set gives, or that of the layout where it can not be solved. Where no ground was measured it is
+     * solved for the level of the lenses as they stand, so that a level difference alone is no shift.
+     */
     private static double nominalDistanceM(IndicatorFamily family, SitingRequest request, RuleSet rules, List<UnitPlan> units) {
         try {
-            return family.site(request, rules).distanceM();
+            double lens = units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow();
+            SitingRequest asStanding = request.ground().isPresent() ? request : request.toBuilder().set(Input.GROUND_SLOPE, null)
+                    .set(Input.LENS_ABOVE_GROUND, null).set(Input.LENS_HEIGHT, lens).build();
+            return family.site(asStanding, rules).distanceM();
         } catch (SitingException e) {
             return units.stream().mapToDouble(unit -> unit.place().alongM()).average().orElseThrow();
         }
