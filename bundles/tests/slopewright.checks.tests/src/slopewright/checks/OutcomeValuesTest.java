@@ -14,6 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
+import slopewright.siting.Siting;
+import slopewright.siting.aid.AidLayouts;
+import slopewright.standards.RuleSets;
 
 /** Numbers of outcomes against worked examples, and what provenance does to them. */
 class OutcomeValuesTest {
@@ -102,6 +105,17 @@ class OutcomeValuesTest {
         Outcome mast = sample.outcomes("OBS-01").stream().filter(one -> one.elementPath().equals("mast")).findFirst().orElseThrow();
         assertEquals(Verdict.FAIL, mast.verdict());
         assertEquals(-0.1, mast.margin().getAsDouble(), 1e-6);
+    }
+
+    /** Where the surface hangs on the indicator (Table M-2), it starts 60 m before the threshold for a row that was not shifted. */
+    @ParameterizedTest
+    @CsvSource({"0, 0, -60", "-1, 20.4465, -60", "-1, 40.4465, -40"})
+    void aLevelDifferenceIsNoShiftOfTheSurface(double lensM, double movedM, double startM) {
+        Sample sample = Sample.runway("easa", "four-unit-row");
+        sample.units(unit -> unit.setLensElevationM(unit.getLensElevationM() + lensM));
+        sample.moveAlong(movedM);
+        Siting laid = AidLayouts.asLaid(sample.aid(), RuleSets.find("easa").orElseThrow());
+        assertEquals(startM, laid.surface().orElseThrow().startAlongM(), 0.02);
     }
 
     /** What is missing is named, for people. */
