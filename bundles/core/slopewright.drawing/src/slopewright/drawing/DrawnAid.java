@@ -5,6 +5,7 @@ import java.util.Objects;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.site.SiteFrame;
@@ -38,6 +39,11 @@ public record DrawnAid(Project project, ApproachHost host, ApproachAid aid, Siti
     public static DrawnAid of(ApproachAid aid, Siting siting) {
         ApproachHost host = Projects.host(aid).orElseThrow();
         return new DrawnAid(Projects.project(aid).orElseThrow(), host, aid, siting, SiteFrame.of(host));
+    }
+
+    /** Returns what the origin of the frame is called. */
+    String originName() {
+        return host instanceof RunwayEnd ? "threshold" : "hover point";
     }
 
     String name() {

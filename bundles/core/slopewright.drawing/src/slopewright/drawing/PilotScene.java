@@ -65,9 +65,10 @@ public final class PilotScene {
         String meaning = String.join(", ", observation.meanings().entrySet().stream()
                 .map(path -> (path.getKey().isEmpty() ? "" : path.getKey() + " path: ") + path.getValue().key()).toList());
         List<String> captions = new ArrayList<>();
-        captions.add(String.format(Locale.ROOT, "Eye %.0f m before the threshold, %.0f m to the %s, %.1f m above it; reads: %s.",
-                -eye.alongM(),
-                Math.abs(eye.rightM()), eye.rightM() < 0 ? "left" : "right", eye.heightM(), meaning));
+        String side = eye.rightM() == 0 ? "on the centre line"
+                : String.format(Locale.ROOT, "%.0f m %s of it", Math.abs(eye.rightM()), eye.rightM() < 0 ? "left" : "right");
+        captions.add(String.format(Locale.ROOT, "Eye %.0f m before the %s, %s, %.1f m above it; reads: %s.", -eye.alongM(),
+                drawn.originName(), side, eye.heightM(), meaning));
         captions.add(String.format(Locale.ROOT,
                 "Curvature of the Earth and refraction (coefficient %.2f) are taken into account in this view.",
                 Curvature.USUAL_REFRACTION));

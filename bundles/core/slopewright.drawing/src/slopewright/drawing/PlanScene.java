@@ -72,8 +72,8 @@ public final class PlanScene {
         scaleBar(minX + 10, -half + 8, maxX - minX);
         northArrow(maxX - 14, half * 0.78, half);
         List<String> captions = new ArrayList<>();
-        captions.add(String.format(Locale.ROOT, "Distance from threshold %.2f m; landing direction to the right, %.1f° true.",
-                drawn.siting().distanceM(), drawn.frame().bearingDeg()));
+        captions.add(String.format(Locale.ROOT, "Distance from the %s %.2f m; landing direction to the right, %.1f° true.",
+                drawn.originName(), drawn.siting().distanceM(), drawn.frame().bearingDeg()));
         return new Scene("Layout, " + drawn.name(), minX, -half, maxX, half, 1, scene.marks(), captions);
     }
 

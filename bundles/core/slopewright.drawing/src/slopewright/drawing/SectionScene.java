@@ -85,11 +85,12 @@ public final class SectionScene {
         double exaggeration = Math.max(1, Math.round(wide / (top - low) / 2.6));
         List<String> captions = new ArrayList<>();
         captions.add(String.format(Locale.ROOT,
-                "Heights %.0f times exaggerated. Slope %s, lowest on-slope signal %s, eye height over threshold"
-                + " (MEHT) %.2f m.", exaggeration, Angles.format(siting.slopeDeg()), Angles.format(siting.lowestOnSlopeDeg()),
-                        siting.eyeHeightM()));
-        captions.add("Green: on-slope corridor. Violet: obstacle surface. Blue: wheels on the lowest on-slope signal. Heights without "
-                + "curvature.");
+                "Heights %.0f times exaggerated. Slope %s, lowest on-slope signal %s, eye height over the %s"
+                + " %.2f m%s.", exaggeration, Angles.format(siting.slopeDeg()), Angles.format(siting.lowestOnSlopeDeg()),
+                        drawn.originName(),
+                siting.eyeHeightM(), drawn.host() instanceof RunwayEnd ? " (MEHT)" : ""));
+        captions.add("Green: on-slope corridor. Violet: obstacle surface. Blue: wheels on the lowest on-slope signal. "
+                + "Heights are without curvature.");
         return new Scene("Section, " + drawn.name(), -reach, low, past, top, exaggeration, scene.marks(), captions);
     }
 

@@ -1,0 +1,12 @@
+package slopewright.report;
+
+/** A document that can not be written; the message says which and why. */
+public final class ReportException extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    /** Makes the exception. */
+    public ReportException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}
