@@ -124,8 +124,8 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
         Declination found = model(host, aerodrome, date);
         List<String> notes = new ArrayList<>(found.notes());
         if (aerodrome.getGeoidOffsetM() == null) {
-            notes.add("The geoid offset is not known; the elevation is taken as the height above the ellipsoid, which is of no effect on the"
-                    + " printed digits.");
+            notes.add("The geoid offset is not known; the elevation is taken as the height above the ellipsoid, without effect on"
+                    + " the printed digits.");
         }
         String source = String.format(Locale.ROOT, "%s, epoch %.1f, for %s", found.model(), found.epoch(), date);
         return new SiteVariation(found.declinationDeg(), found.annualChangeDeg(), date, false, source, notes, found.citation());

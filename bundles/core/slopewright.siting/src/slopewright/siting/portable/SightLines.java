@@ -73,8 +73,8 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, S
         List<SightLine> lines = new ArrayList<>();
         redLowerEdgeDeg(aid, unit).ifPresentOrElse(edge -> lines.add(SightLine.of(RED_EDGE, edge, true, sector, obstacles, frame,
                 List.of())),
-                () -> notes.add("The lower edge of the red sector is not known: enter it at the equipment as a sector edge with no light below"
-                        + " and red above."));
+                () -> notes.add("The lower edge of the red sector is not known: enter it at the equipment as a sector edge with no light"
+                        + " below and red above."));
         Margin margin = margin(siting, rules);
         lines.add(SightLine.of(MARGIN, margin.angleDeg(), false, sector, obstacles, frame, margin.citations()));
         Optional<SightLine> governing = lines.stream().min(Comparator.<SightLine>comparingDouble(line -> line.marginM()
