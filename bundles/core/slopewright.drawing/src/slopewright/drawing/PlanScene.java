@@ -252,7 +252,8 @@ public final class PlanScene {
             scene.disc(xy[0], xy[1], 0.9, Style.fill(ink), obstacle.getId());
         }
         String text = Projects.label(obstacle) + String.format(Locale.ROOT, " %.1f m", top);
-        scene.label(xy[0], xy[1], excess.isPresent() ? text : text + " (outside)", Anchor.START, LABEL_MM, 1.6, ink, obstacle.getId());
+        Anchor anchor = xy[0] > -2500 ? Anchor.END : Anchor.START;
+        scene.label(xy[0], xy[1], excess.isPresent() ? text : text + " (outside)", anchor, LABEL_MM, 1.6, ink, obstacle.getId());
     }
 
     private void scaleBar(double x, double y, double widthM) {

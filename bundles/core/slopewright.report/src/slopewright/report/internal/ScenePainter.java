@@ -78,7 +78,8 @@ public final class ScenePainter {
             paint(graphics, new Ellipse2D.Double(paper.x(disc.centre()) - radius, paper.y(disc.centre()) - radius, 2 * radius, 2 * radius),
                     disc.style());
         } else if (mark instanceof Mark.Label label) {
-            text(graphics, paper.x(label.at()), paper.y(label.at()) - label.dyMm(), label.text(), label.anchor(), label.sizeMm(), label.ink());
+            text(graphics, paper.x(label.at()), paper.y(label.at()) - label.dyMm(), label.text(), label.anchor(), label.sizeMm(),
+                    label.ink());
         }
     }
 

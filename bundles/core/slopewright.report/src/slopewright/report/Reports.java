@@ -1,0 +1,52 @@
+package slopewright.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+import slopewright.checks.CheckResult;
+import slopewright.checks.Checks;
+import slopewright.model.Project;
+import slopewright.report.internal.PdfDocument;
+import slopewright.report.internal.Pictures;
+import slopewright.report.internal.ReportDocument;
+
+/** Writes the report of a project: inputs, layouts, every outcome with its source, drawings. */
+public final class Reports {
+
+    private Reports() {
+    }
+
+    /** The form of a document. */
+    public enum Format {
+        /** One XHTML file with its drawings inside. */
+        HTML,
+        /** Portable Document Format, A4. */
+        PDF
+    }
+
+    /**
+     * Writes a report.
+     *
+     * @param project the project, not changed
+     * @param ruleSet name of the rule set; empty for those that project and aids name
+     * @param options what else is printed
+     * @param format  the form
+     * @return the document; the same input gives the same bytes
+     * @throws ReportException          where it can not be laid out
+     * @throws IllegalArgumentException where the rule set or an override is unknown
+     */
+    public static byte[] write(Project project, Optional<String> ruleSet, ReportOptions options, Format format) throws ReportException {
+        CheckResult result = Checks.run(project, ruleSet);
+        Pictures pictures = new Pictures(format == Format.HTML);
+        String xhtml = ReportDocument.write(project, result, ruleSet, options, pictures);
+        if (format == Format.HTML) {
+            return xhtml.getBytes(StandardCharsets.UTF_8);
+        }
+        try {
+            return PdfDocument.write(xhtml, pictures, project.getName() == null ? "Slopewright report" : project.getName());
+        } catch (IOException e) {
+            throw new ReportException("the report can not be laid out: " + e.getMessage(), e);
+        }
+    }
+}
