@@ -1,7 +1,6 @@
 package slopewright.edit;
 
 import java.util.Collection;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 

@@ -11,6 +11,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.TableViewer;
@@ -75,10 +76,9 @@ public final class ComparisonView extends ViewPart {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
-        GridLayoutFactory.fillDefaults().numColumns(6).margins(6, 2).applyTo(head);
+        RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(4).margins(6, 2).applyTo(head);
         new Label(head, SWT.NONE).setText("At");
         hosts = new Combo(head, SWT.READ_ONLY);
-        GridDataFactory.swtDefaults().hint(180, SWT.DEFAULT).applyTo(hosts);
         sides = new Combo(head, SWT.READ_ONLY);
         sides.setItems("left", "right", "both sides");
         sides.select(0);
@@ -87,8 +87,8 @@ public final class ComparisonView extends ViewPart {
         place = new Button(head, SWT.PUSH);
         place.setText("&Use this one");
         place.setToolTipText("Place the selected family instead of what stands there; can be undone");
-        state = new Label(head, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
+        state = new Label(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).indent(6, 0).applyTo(state);
         createTable(parent);
         compare.addListener(SWT.Selection, event -> compare());
         place.addListener(SWT.Selection, event -> placeSelected());
@@ -134,7 +134,7 @@ public final class ComparisonView extends ViewPart {
         shownHosts = follower.document().map(document -> Projects.hosts(document.project())).orElse(List.of());
         hosts.setItems(shownHosts.stream().map(Projects::path).toArray(String[]::new));
         hosts.select(Math.min(before, shownHosts.size() - 1));
-        hosts.getParent().layout();
+        hosts.getParent().getParent().layout(true, true);
     }
 
     private void updatePlace() {

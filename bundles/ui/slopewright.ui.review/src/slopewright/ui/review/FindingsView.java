@@ -3,6 +3,7 @@ package slopewright.ui.review;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.eclipse.jface.action.Action;
@@ -65,13 +66,20 @@ public final class FindingsView extends ViewPart {
     private Link restored;
     private FindingsTable table;
     private FindingDetails details;
+    private Optional<ElementPropertyPage> properties = Optional.empty();
 
     private final class Follow implements DocumentListener {
+
+        @Override
+        public void changed(Set<String> elementIds) {
+            properties.ifPresent(ElementPropertyPage::refreshShown);
+        }
 
         @Override
         public void checked(CheckResult result) {
             table.show(Optional.of(result));
             updateDetails();
+            properties.ifPresent(ElementPropertyPage::refreshShown);
         }
 
         @Override
@@ -307,9 +315,9 @@ public final class FindingsView extends ViewPart {
 
     @Override
     public <T> T getAdapter(Class<T> type) {
-        Optional<ProjectDocument> document = follower == null ? Optional.empty() : follower.document();
-        if (type == IPropertySheetPage.class && document.isPresent()) {
-            return type.cast(new ElementPropertyPage(document.get()));
+        if (type == IPropertySheetPage.class) {
+            properties = Optional.of(new ElementPropertyPage());
+            return type.cast(properties.get());
         }
         return super.getAdapter(type);
     }

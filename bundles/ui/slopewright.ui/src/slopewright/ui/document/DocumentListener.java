@@ -13,6 +13,7 @@ public interface DocumentListener {
      * @param elementIds ids of the elements that were changed, added or removed
      */
     default void changed(Set<String> elementIds) {
+        // of no interest unless overridden
     }
 
     /**
@@ -21,9 +22,11 @@ public interface DocumentListener {
      * @param result what the rules say
      */
     default void checked(CheckResult result) {
+        // of no interest unless overridden
     }
 
     /** Called when the file, the dirty state, or whether a check is running or can not be made has changed. */
     default void stateChanged() {
+        // of no interest unless overridden
     }
 }

@@ -34,7 +34,7 @@ public final class BackgroundCheck {
     private final Consumer<String> problems;
     private final AtomicReference<Snapshot> next = new AtomicReference<>();
     private final Job job = Job.create("Check the project", this::run);
-    private Runnable waiting = () -> { };
+    private Optional<Runnable> waiting = Optional.empty();
     private long wanted;
     private long delivered;
     private volatile boolean disposed;
@@ -57,13 +57,14 @@ public final class BackgroundCheck {
     /** Asks for a check when no further request has come for a short while. */
     public void requestSoon(Project project, Supplier<Optional<RecoveryFile>> recovery) {
         wanted++;
-        display.timerExec(-1, waiting);
-        waiting = () -> {
+        stopWaiting();
+        Runnable later = () -> {
             if (!disposed) {
                 request(project, recovery.get());
             }
         };
-        display.timerExec(DEBOUNCE_MS, waiting);
+        waiting = Optional.of(later);
+        display.timerExec(DEBOUNCE_MS, later);
     }
 
     /**
@@ -87,10 +88,14 @@ public final class BackgroundCheck {
     public void dispose() {
         disposed = true;
         if (!display.isDisposed()) {
-            display.timerExec(-1, waiting);
+            stopWaiting();
         }
         next.set(null);
         job.cancel();
+    }
+
+    private void stopWaiting() {
+        waiting.ifPresent(later -> display.timerExec(-1, later));
     }
 
     private IStatus run(IProgressMonitor monitor) {

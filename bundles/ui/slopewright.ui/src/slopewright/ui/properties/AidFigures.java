@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
@@ -44,24 +45,31 @@ final class AidFigures {
         List<Figure> figures = new ArrayList<>();
         try {
             RuleSet rules = document.get().rules();
-            add(figures, AidLayouts.asLaid(aid, rules), format);
+            add(figures, AidLayouts.asLaid(aid, rules), format, own(aid, document.get()));
         } catch (SitingException | IllegalArgumentException e) {
             figures.add(new Figure("Derived values", "not known: " + e.getMessage(), e.getMessage()));
         }
-        document.get().lastResult().flatMap(result -> surface(aid, result)).ifPresent(worst -> figures.add(margin(worst, format)));
+        own(aid, document.get()).stream().filter(outcome -> outcome.rule().equals(SURFACE_RULE) && outcome.margin().isPresent())
+                .min((a, b) -> Double.compare(a.margin().getAsDouble(), b.margin().getAsDouble()))
+                .ifPresent(worst -> figures.add(margin(worst, format)));
         return figures;
     }
 
-    private static void add(List<Figure> figures, Siting siting, QuantityFormat format) {
+    private static List<Outcome> own(ApproachAid aid, ProjectDocument document) {
+        return document.lastResult().map(CheckResult::outcomes).orElse(List.of()).stream()
+                .filter(outcome -> outcome.elementId().equals(aid.getId())).toList();
+    }
+
+    private static void add(List<Figure> figures, Siting siting, QuantityFormat format, List<Outcome> own) {
         String angle = format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE);
         figures.add(new Figure("Distance from the threshold", length(siting.distanceM(), format),
-                "From the threshold or hover point to the row, the wing bar or the near bar" + sources(siting, "distance")));
+                "From the threshold or hover point to the row, the wing bar or the near bar." + sources(own, "DIST-")));
         figures.add(new Figure("Eye height over the threshold (MEHT)", length(siting.eyeHeightM(), format),
-                "On the lowest on-slope angle, " + angle + ", over the threshold" + sources(siting, "allowance")));
+                "On the lowest on-slope angle, " + angle + ", over the threshold." + sources(own, "EYE-")));
         if (siting.wheelClearanceM().isPresent()) {
             figures.add(new Figure("Wheel clearance over the threshold", length(siting.wheelClearanceM().getAsDouble(), format),
-                    "Eye height less the eye-path-to-wheel-path height of the most demanding aeroplane in regular use"
-                            + sources(siting, "clearance")));
+                    "Eye height less the eye-path-to-wheel-path height of the most demanding aeroplane in regular use."
+                            + sources(own, "WHEEL-")));
         }
         siting.surface().ifPresent(surface -> figures.add(surface(surface, format)));
     }
@@ -72,20 +80,14 @@ final class AidFigures {
                         + String.join("; ", surface.citations().stream().map(Citation::text).distinct().toList()) + ".");
     }
 
-    private static String sources(Siting siting, String word) {
-        List<String> texts = siting.citations().stream().filter(use -> use.name().toLowerCase(Locale.ROOT).contains(word))
-                .map(use -> use.citation().text() + " [" + use.citation().provenance().key() + "]").distinct().toList();
-        return texts.isEmpty() ? "." : "; " + String.join("; ", texts) + ".";
+    private static String sources(List<Outcome> own, String rules) {
+        return own.stream().filter(outcome -> outcome.rule().startsWith(rules)).flatMap(outcome -> outcome.citation().stream())
+                .map(citation -> " Judged by " + citation.text() + " [" + citation.provenance().key() + "].").distinct()
+                .collect(Collectors.joining());
     }
 
     private static String length(double valueM, QuantityFormat format) {
         return format.showWithUnit(Math.round(valueM * 100) / 100.0, Quantity.LENGTH);
-    }
-
-    private static Optional<Outcome> surface(ApproachAid aid, CheckResult result) {
-        return result.outcomes().stream().filter(outcome -> outcome.rule().equals(SURFACE_RULE) && outcome.margin().isPresent())
-                .filter(outcome -> outcome.elementId().equals(aid.getId()))
-                .min((a, b) -> Double.compare(a.margin().getAsDouble(), b.margin().getAsDouble()));
     }
 
     private static Figure margin(Outcome worst, QuantityFormat format) {

@@ -1,8 +1,12 @@
 package slopewright.ui.properties;
 
+import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.views.properties.IPropertySource;
 import org.eclipse.ui.views.properties.PropertySheetEntry;
 import org.eclipse.ui.views.properties.PropertySheetPage;
@@ -21,7 +25,9 @@ import slopewright.ui.document.ProjectDocument;
  */
 public final class ElementPropertyPage extends PropertySheetPage {
 
-    private final ProjectDocument document;
+    private static final int NAME_PERCENT = 56;
+
+    private final Optional<ProjectDocument> document;
     private final DocumentListener refresher = new DocumentListener() {
 
         @Override
@@ -41,6 +47,15 @@ public final class ElementPropertyPage extends PropertySheetPage {
      * @param document the document of the editor
      */
     public ElementPropertyPage(ProjectDocument document) {
+        this(Optional.of(document));
+    }
+
+    /** Makes the page of a view that follows several documents and calls {@link #refreshShown()} when theirs change. */
+    public ElementPropertyPage() {
+        this(Optional.empty());
+    }
+
+    private ElementPropertyPage(Optional<ProjectDocument> document) {
         this.document = document;
         PropertySheetEntry root = new PropertySheetEntry();
         root.setPropertySourceProvider(ElementPropertyPage::source);
@@ -51,7 +66,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
                 // the order of the model is the order in which people think
             }
         });
-        document.addListener(refresher);
+        document.ifPresent(one -> one.addListener(refresher));
     }
 
     /**
@@ -65,7 +80,22 @@ public final class ElementPropertyPage extends PropertySheetPage {
         return element == null ? Adapters.adapt(selected, IPropertySource.class) : new ElementPropertySource(element);
     }
 
-    private void refreshShown() {
+    @Override
+    public void createControl(Composite parent) {
+        super.createControl(parent);
+        if (getControl() instanceof Tree tree) {
+            tree.addListener(SWT.Resize, event -> {
+                int width = tree.getClientArea().width;
+                if (width > 0 && tree.getColumnCount() == 2) {
+                    tree.getColumn(0).setWidth(width * NAME_PERCENT / 100);
+                    tree.getColumn(1).setWidth(width - tree.getColumn(0).getWidth());
+                }
+            });
+        }
+    }
+
+    /** Shows the values as they are now. */
+    public void refreshShown() {
         if (getControl() != null && !getControl().isDisposed()) {
             refresh();
         }
@@ -73,7 +103,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
 
     @Override
     public void dispose() {
-        document.removeListener(refresher);
+        document.ifPresent(one -> one.removeListener(refresher));
         super.dispose();
     }
 }

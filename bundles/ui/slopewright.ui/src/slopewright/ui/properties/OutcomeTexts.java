@@ -27,14 +27,19 @@ public final class OutcomeTexts {
             return "";
         }
         int decimals = switch (unit) {
-            case "m", "ft" -> 2;
-            case "deg", "°" -> 3;
+            case "" -> value.getAsDouble() == Math.rint(value.getAsDouble()) ? 0 : 2;
+            case "deg" -> 4;
             default -> 2;
         };
-        double shown = value.getAsDouble();
-        if (shown == Math.rint(shown) && Math.abs(shown) < 1e9) {
-            return String.format(Locale.ROOT, "%.0f", shown == 0 ? 0.0 : shown);
-        }
-        return String.format(Locale.ROOT, "%." + decimals + "f", shown);
+        return String.format(Locale.ROOT, "%." + decimals + "f", value.getAsDouble() + 0.0);
+    }
+
+    /** Returns a unit as people write it. */
+    public static String unit(String unit) {
+        return switch (unit) {
+            case "deg" -> "°";
+            case "min" -> "′ of arc";
+            default -> unit;
+        };
     }
 }

@@ -2,7 +2,7 @@ package slopewright.ui.review.internal;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -11,10 +11,11 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Link;
 
 import slopewright.checks.Outcome;
 import slopewright.model.Project;
@@ -34,10 +35,12 @@ public final class FindingDetails {
         void confirm(Outcome outcome);
     }
 
-    private final Composite control;
+    private final ScrolledComposite scroller;
+    private final Composite content;
     private final CLabel heading;
-    private final StyledText text;
-    private final Composite buttons;
+    private final StyledText brief;
+    private final Composite links;
+    private final StyledText rest;
     private final LocalResourceManager resources;
     private final Actions actions;
     private Optional<Job> trial = Optional.empty();
@@ -47,31 +50,40 @@ public final class FindingDetails {
     /** Makes the area. */
     public FindingDetails(Composite parent, Actions actions) {
         this.actions = actions;
-        control = new Composite(parent, SWT.NONE);
-        resources = new LocalResourceManager(JFaceResources.getResources(), control);
-        GridLayoutFactory.fillDefaults().margins(6, 2).spacing(4, 2).applyTo(control);
-        heading = new CLabel(control, SWT.NONE);
+        scroller = new ScrolledComposite(parent, SWT.V_SCROLL);
+        scroller.setExpandHorizontal(true);
+        scroller.setExpandVertical(true);
+        content = new Composite(scroller, SWT.NONE);
+        scroller.setContent(content);
+        resources = new LocalResourceManager(JFaceResources.getResources(), content);
+        GridLayoutFactory.fillDefaults().margins(6, 2).spacing(4, 4).applyTo(content);
+        heading = new CLabel(content, SWT.NONE);
         heading.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(heading);
-        text = new StyledText(control, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
-        text.setCaret(null);
-        text.setBackground(control.getBackground());
-        text.getAccessible().addAccessibleListener(AccessibleName.of("Explanation of the finding"));
-        GridDataFactory.fillDefaults().grab(true, true).hint(260, 40).applyTo(text);
-        buttons = new Composite(control, SWT.NONE);
-        GridLayoutFactory.fillDefaults().spacing(4, 2).applyTo(buttons);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(buttons);
+        brief = text("What was found and what to do");
+        links = new Composite(content, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(4, 2).applyTo(links);
+        rest = text("Numbers, source and rule");
+        scroller.addListener(SWT.Resize, event -> layout());
         clear("Select a finding to see how it came about and what to do.");
+    }
+
+    private StyledText text(String name) {
+        StyledText text = new StyledText(content, SWT.READ_ONLY | SWT.WRAP);
+        text.setCaret(null);
+        text.setBackground(content.getBackground());
+        text.getAccessible().addAccessibleListener(AccessibleName.of(name));
+        return text;
     }
 
     /** Returns the area. */
     public Control control() {
-        return control;
+        return scroller;
     }
 
     /** Returns the explanation that is shown. */
     public String text() {
-        return text.getText();
+        return brief.getText() + "\n" + rest.getText();
     }
 
     /** Returns the remedies found so far for what is shown. */
@@ -84,8 +96,9 @@ public final class FindingDetails {
         endTrial();
         heading.setText("");
         heading.setImage(null);
-        text.setText(sentence);
-        layoutButtons();
+        brief.setText(sentence);
+        rest.setText("");
+        layout();
     }
 
     /** Shows an outcome and looks for remedies. */
@@ -93,34 +106,43 @@ public final class FindingDetails {
         endTrial();
         heading.setImage(Images.of(outcome).image(resources));
         heading.setText(outcome.rule() + "  " + outcome.title());
-        text.setText(OutcomeExplanation.of(outcome));
+        brief.setText(OutcomeExplanation.brief(outcome));
+        rest.setText(OutcomeExplanation.rest(outcome));
         if (outcome.toConfirm()) {
-            button("Confirm the value…", button -> actions.confirm(outcome));
+            link("Confirm the value…", () -> actions.confirm(outcome));
         }
-        layoutButtons();
+        scroller.setOrigin(0, 0);
+        layout();
         int number = shown;
-        trial = Optional.of(FixTrial.start(outcome, project, control.getDisplay(), found -> offer(found, number)));
+        trial = Optional.of(FixTrial.start(outcome, project, content.getDisplay(), found -> offer(found, number)));
     }
 
     private void offer(List<Cure> found, int number) {
-        if (control.isDisposed() || number != shown) {
+        if (content.isDisposed() || number != shown) {
             return;
         }
         cures = found;
-        found.forEach(cure -> button(cure.text(), button -> actions.apply(cure)).setImage(Images.FIX.image(resources)));
-        layoutButtons();
+        found.forEach(cure -> link(cure.text(), () -> actions.apply(cure)));
+        layout();
     }
 
-    private Button button(String label, Consumer<Button> action) {
-        Button button = new Button(buttons, SWT.PUSH | SWT.WRAP);
-        button.setText(label);
-        GridDataFactory.swtDefaults().applyTo(button);
-        button.addListener(SWT.Selection, event -> action.accept(button));
-        return button;
+    private void link(String label, Runnable action) {
+        Link link = new Link(links, SWT.WRAP);
+        link.setText("<a>" + label + "</a>");
+        link.addListener(SWT.Selection, event -> action.run());
     }
 
-    private void layoutButtons() {
-        control.layout(true, true);
+    private void layout() {
+        int width = Math.max(200, scroller.getClientArea().width);
+        GridDataFactory rows = GridDataFactory.fillDefaults().grab(true, false).hint(width - 16, SWT.DEFAULT);
+        rows.applyTo(brief);
+        rows.applyTo(rest);
+        Stream.of(links.getChildren()).forEach(rows::applyTo);
+        boolean none = links.getChildren().length == 0;
+        GridDataFactory.fillDefaults().grab(true, false).exclude(none).applyTo(links);
+        links.setVisible(!none);
+        content.layout(true, true);
+        scroller.setMinSize(content.computeSize(width, SWT.DEFAULT));
     }
 
     private void endTrial() {
@@ -128,7 +150,7 @@ public final class FindingDetails {
         trial.ifPresent(Job::cancel);
         trial = Optional.empty();
         cures = List.of();
-        for (Control child : buttons.getChildren()) {
+        for (Control child : links.getChildren()) {
             child.dispose();
         }
     }

@@ -1,9 +1,14 @@
 package slopewright.ui.review.internal;
 
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.resource.JFaceResources;
@@ -32,6 +37,7 @@ public final class FindingsTable {
 
     private final TableViewer viewer;
     private final LocalResourceManager resources;
+    private final Map<Outcome, String> keys = new IdentityHashMap<>();
     private OutcomeColumn sorted = OutcomeColumn.RULE;
     private boolean upward;
     private boolean all;
@@ -137,15 +143,16 @@ public final class FindingsTable {
 
     /** Shows a result; rows of the same rule and element stay selected. */
     public void show(Optional<CheckResult> result) {
-        List<Outcome> before = selected();
+        Set<String> before = selected().stream().map(keys::get).collect(Collectors.toSet());
         List<Outcome> outcomes = result.map(CheckResult::outcomes).orElse(List.of());
+        keys.clear();
+        Map<String, Integer> numbers = new HashMap<>();
+        for (Outcome outcome : outcomes) {
+            String key = outcome.rule() + " " + outcome.elementPath();
+            keys.put(outcome, key + " " + numbers.merge(key, 1, Integer::sum));
+        }
         viewer.setInput(outcomes);
-        List<Outcome> again = outcomes.stream().filter(one -> before.stream().anyMatch(old -> isSame(old, one))).toList();
-        viewer.setSelection(new StructuredSelection(again));
-    }
-
-    private static boolean isSame(Outcome one, Outcome other) {
-        return one.rule().equals(other.rule()) && one.elementPath().equals(other.elementPath());
+        viewer.setSelection(new StructuredSelection(outcomes.stream().filter(one -> before.contains(keys.get(one))).toList()));
     }
 
     /** Returns the selected outcomes in the order of the table. */

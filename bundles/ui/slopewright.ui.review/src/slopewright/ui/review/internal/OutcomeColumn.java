@@ -13,20 +13,20 @@ import slopewright.ui.properties.OutcomeTexts;
 public enum OutcomeColumn {
 
     /** Id and name of the rule, behind the image of its weight. */
-    RULE("Rule", 250, false, outcome -> outcome.rule() + "  " + outcome.title(),
+    RULE("Rule", 215, false, outcome -> outcome.rule() + "  " + outcome.title(),
             Comparator.comparing(OutcomeColumn::weight).reversed().thenComparing(Outcome::rule)),
     /** Where the element stands. */
-    ELEMENT("Element", 190, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
+    ELEMENT("Element", 165, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
     /** How it came out. */
-    VERDICT("Verdict", 100, false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
+    VERDICT("Verdict", 85, false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
     /** The measured value. */
-    VALUE("Value", 70, true, outcome -> OutcomeTexts.number(outcome.value(), outcome.unit()), numbers(Outcome::value)),
+    VALUE("Value", 60, true, outcome -> OutcomeTexts.number(outcome.value(), outcome.unit()), numbers(Outcome::value)),
     /** The limit that decides. */
-    LIMIT("Limit", 70, true, outcome -> OutcomeTexts.number(outcome.limit(), outcome.unit()), numbers(Outcome::limit)),
+    LIMIT("Limit", 60, true, outcome -> OutcomeTexts.number(outcome.limit(), outcome.unit()), numbers(Outcome::limit)),
     /** How far the value is on the good side. */
-    MARGIN("Margin", 70, true, outcome -> OutcomeTexts.number(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
+    MARGIN("Margin", 62, true, outcome -> OutcomeTexts.number(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
     /** The unit of the three. */
-    UNIT("Unit", 50, false, Outcome::unit, Comparator.comparing(Outcome::unit)),
+    UNIT("Unit", 55, false, outcome -> OutcomeTexts.unit(outcome.unit()), Comparator.comparing(Outcome::unit)),
     /** Where the limit stands. */
     CLAUSE("Clause", 200, false, outcome -> outcome.citation().map(Citation::text).orElse(""), Comparator.comparing(OutcomeColumn::clause)),
     /** How well the limit is known. */

@@ -11,11 +11,15 @@ public final class OutcomeExplanation {
     private OutcomeExplanation() {
     }
 
-    /** Returns the text, one statement a paragraph. */
-    public static String of(Outcome outcome) {
+    /** Returns where the element stands, how it came out, and what to do. */
+    public static String brief(Outcome outcome) {
+        return outcome.elementPath() + ": " + OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", to be confirmed" : "") + ". "
+                + outcome.explanation();
+    }
+
+    /** Returns numbers, source and rule, one statement a paragraph. */
+    public static String rest(Outcome outcome) {
         StringBuilder text = new StringBuilder();
-        add(text, outcome.elementPath() + " — " + OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", to be confirmed" : ""));
-        add(text, outcome.explanation());
         if (outcome.value().isPresent()) {
             add(text, "Value " + number(outcome, outcome.value()) + ", limit " + number(outcome, outcome.limit()) + ", margin "
                     + number(outcome, outcome.margin()) + ".");
@@ -42,12 +46,12 @@ public final class OutcomeExplanation {
     }
 
     private static String number(Outcome outcome, java.util.OptionalDouble value) {
-        return (OutcomeTexts.number(value, outcome.unit()) + " " + outcome.unit()).strip();
+        return (OutcomeTexts.number(value, outcome.unit()) + " " + OutcomeTexts.unit(outcome.unit())).strip();
     }
 
     private static void add(StringBuilder text, String paragraph) {
         if (!text.isEmpty()) {
-            text.append("\n\n");
+            text.append("\n");
         }
         text.append(paragraph);
     }
