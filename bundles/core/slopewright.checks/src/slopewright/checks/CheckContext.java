@@ -9,7 +9,6 @@ import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.standards.RuleSet;
-import slopewright.standards.RuleSets;
 
 /** A project under a rule set, with what was worked out from it. */
 public final class CheckContext {

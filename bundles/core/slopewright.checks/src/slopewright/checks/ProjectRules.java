@@ -49,7 +49,8 @@ public final class ProjectRules {
     }
 
     /**
-     * Returns the rule set of one aid: the one that was named, else its own, else that of the project.
+     * Returns the rule set of one aid: the one that was named, else its own where there is one of that name, else that of the project.
+     * A name that is not known is a finding of its own, not a reason to check nothing.
      *
      * @param project the project
      * @param aid     an aid in it
@@ -58,7 +59,7 @@ public final class ProjectRules {
      * @throws IllegalArgumentException as for a project
      */
     public static RuleSet of(Project project, ApproachAid aid, Optional<String> name) {
-        return of(project, name.or(() -> Optional.ofNullable(aid.getRuleSetKey())));
+        return of(project, name.or(() -> Optional.ofNullable(aid.getRuleSetKey()).filter(key -> RuleSets.find(key).isPresent())));
     }
 
     private static boolean isFor(RuleSet rules, String key) {

@@ -21,7 +21,7 @@ final class ClearanceCases {
     }
 
     private static void distance(List<RuleCase> cases) {
-        cases.add(RuleCase.of("DIST-01", Verdict.PASS, "solved", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DIST-01", Verdict.PASS, "solved", Bases::row, Sample::unchanged));
         // 0.3 m of eye height on 2 degrees 48 minutes are 6.13 m along.
         cases.add(RuleCase.of("DIST-01", Verdict.PASS, "6 m nearer", Bases::row, sample -> sample.moveAlong(-6)));
         cases.add(RuleCase.of("DIST-01", Verdict.FAIL, "7 m nearer", Bases::row, sample -> sample.moveAlong(-7)));
@@ -30,10 +30,10 @@ final class ClearanceCases {
             sample.units(unit -> unit.setLensElevationM(unit.getLensElevationM() - 1));
             sample.moveAlong(20.4465);
         }));
-        cases.add(RuleCase.of("DIST-01", Verdict.NOT_APPLICABLE, "beside a glide path", Bases::rowBesideGlidePath, sample -> { }));
+        cases.add(RuleCase.of("DIST-01", Verdict.NOT_APPLICABLE, "beside a glide path", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("DIST-01", Verdict.NOT_EVALUATED, "no aeroplanes", Bases::row,
                 sample -> sample.host().getRegularGroups().clear()));
-        cases.add(RuleCase.of("DIST-02", Verdict.PASS, "on the runway", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DIST-02", Verdict.PASS, "on the runway", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DIST-02", Verdict.FAIL, "before the threshold", Bases::row, sample -> sample.moveAlong(-400)));
         cases.add(RuleCase.of("DIST-02", Verdict.FAIL, "behind the runway", Bases::row, sample -> sample.end().setLandingDistanceM(300.0)));
         cases.add(RuleCase.of("DIST-02", Verdict.NOT_EVALUATED, "no length", Bases::row, sample -> {
@@ -43,7 +43,7 @@ final class ClearanceCases {
     }
 
     private static void eye(List<RuleCase> cases) {
-        cases.add(RuleCase.of("EYE-01", Verdict.PASS, "solved", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("EYE-01", Verdict.PASS, "solved", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("EYE-01", Verdict.PASS, "farther", Bases::row, sample -> sample.moveAlong(20)));
         cases.add(RuleCase.of("EYE-01", Verdict.FAIL, "1 m nearer", Bases::row, sample -> sample.moveAlong(-1)));
         cases.add(RuleCase.of("EYE-01", Verdict.FAIL, "lenses lower", Bases::row,
@@ -52,31 +52,31 @@ final class ClearanceCases {
                 sample -> sample.host().getRegularGroups().get(0).setEyeToWheelM(7.0)));
         cases.add(RuleCase.of("EYE-01", Verdict.NOT_EVALUATED, "no lens elevation", Bases::row,
                 sample -> sample.unit(0).setLensElevationM(null)));
-        cases.add(RuleCase.of("EYE-02", Verdict.PASS, "50 ft", Bases::usRow, sample -> { }));
+        cases.add(RuleCase.of("EYE-02", Verdict.PASS, "50 ft", Bases::usRow, Sample::unchanged));
         cases.add(RuleCase.of("EYE-02", Verdict.FAIL, "about 21 ft", Bases::usRow, sample -> sample.moveAlong(-180)));
         cases.add(RuleCase.of("EYE-02", Verdict.FAIL, "about 80 ft", Bases::usRow, sample -> sample.moveAlong(190)));
-        cases.add(RuleCase.of("EYE-02", Verdict.NOT_APPLICABLE, "ICAO", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("EYE-02", Verdict.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
         // Group 3: 50 ft, +5 and -15 ft; 1 ft on 2 degrees 50 minutes is 6.16 m along.
-        cases.add(RuleCase.of("EYE-03", Verdict.PASS, "50 ft", Bases::usRow, sample -> { }));
+        cases.add(RuleCase.of("EYE-03", Verdict.PASS, "50 ft", Bases::usRow, Sample::unchanged));
         cases.add(RuleCase.of("EYE-03", Verdict.PASS, "35.2 ft", Bases::usRow, sample -> sample.moveAlong(-91)));
         cases.add(RuleCase.of("EYE-03", Verdict.FAIL, "34.8 ft", Bases::usRow, sample -> sample.moveAlong(-94)));
         cases.add(RuleCase.of("EYE-03", Verdict.FAIL, "55.2 ft", Bases::usRow, sample -> sample.moveAlong(32)));
         cases.add(RuleCase.of("EYE-03", Verdict.NOT_EVALUATED, "no group", Bases::usRow, sample -> sample.aid().setHeightGroup(null)));
-        cases.add(RuleCase.of("EYE-04", Verdict.PASS, "at the hover", Bases::padSector, sample -> { }));
-        cases.add(RuleCase.of("EYE-04", Verdict.PASS, "row at a helipad", Bases::padRow, sample -> { }));
+        cases.add(RuleCase.of("EYE-04", Verdict.PASS, "at the hover", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-04", Verdict.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
         cases.add(RuleCase.of("EYE-04", Verdict.FAIL, "5 m farther", Bases::padSector, sample -> sample.moveAlong(5)));
         cases.add(RuleCase.of("EYE-04", Verdict.NOT_EVALUATED, "no hover height", Bases::padSector,
                 sample -> sample.pad().setHoverHeightM(null)));
-        cases.add(RuleCase.of("AIM-01", Verdict.PASS, "at the row", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("AIM-01", Verdict.PASS, "at the row", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("AIM-01", Verdict.FAIL, "at 400 m", Bases::row, sample -> sample.end().setAimingPointDistanceM(400.0)));
         cases.add(RuleCase.of("AIM-01", Verdict.NOT_EVALUATED, "not known", Bases::row,
                 sample -> sample.end().setAimingPointDistanceM(null)));
-        cases.add(RuleCase.of("AIM-01", Verdict.NOT_APPLICABLE, "US", Bases::usRow, sample -> { }));
+        cases.add(RuleCase.of("AIM-01", Verdict.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
     }
 
     /** Table 5-2: an eye-to-wheel height of 6.63 m has 9 m desired and 5 m minimum. */
     private static void wheel(List<RuleCase> cases) {
-        cases.add(RuleCase.of("WHEEL-01", Verdict.PASS, "9 m", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("WHEEL-01", Verdict.PASS, "9 m", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("WHEEL-01", Verdict.FAIL, "8.95 m", Bases::row, sample -> sample.moveAlong(-1)));
         cases.add(RuleCase.of("WHEEL-01", Verdict.NOT_EVALUATED, "a group without height", Bases::row,
                 sample -> {
@@ -84,7 +84,7 @@ final class ClearanceCases {
                     others.setEyeToWheelM(null);
                     sample.host().getRegularGroups().add(others);
                 }));
-        cases.add(RuleCase.of("WHEEL-01", Verdict.NOT_APPLICABLE, "US", Bases::usRow, sample -> { }));
+        cases.add(RuleCase.of("WHEEL-01", Verdict.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
         cases.add(RuleCase.of("WHEEL-02", Verdict.PASS, "5.05 m", Bases::row, sample -> sample.moveAlong(-80.8)));
         cases.add(RuleCase.of("WHEEL-02", Verdict.FAIL, "4.9 m", Bases::row, sample -> sample.moveAlong(-83.8)));
         cases.add(RuleCase.of("WHEEL-02", Verdict.PASS, "2 m, light aeroplanes only", Bases::row, sample -> light(sample, true)));
@@ -93,7 +93,7 @@ final class ClearanceCases {
                 sample -> sample.host().getRegularGroups().add(sample.group("giants", 14, 6))));
         cases.add(RuleCase.of("WHEEL-02", Verdict.NOT_EVALUATED, "no aeroplanes", Bases::row,
                 sample -> sample.host().getRegularGroups().clear()));
-        cases.add(RuleCase.of("WHEEL-03", Verdict.NOT_APPLICABLE, "not displaced", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("WHEEL-03", Verdict.NOT_APPLICABLE, "not displaced", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("WHEEL-03", Verdict.NOT_APPLICABLE, "displaced with the desired clearance", Bases::row,
                 sample -> sample.end().setDisplacedThresholdM(150.0)));
         // 40 m nearer: 7.04 m at the threshold. At 150 m before it the eye is 7.34 m higher: 13.67 + 7.34 - 8 m = 13.0 m over level ground.
@@ -118,8 +118,8 @@ final class ClearanceCases {
     }
 
     private static void glidePath(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ILS-01", null, "no glide path", Bases::row, sample -> { }));
-        cases.add(RuleCase.of("ILS-01", Verdict.PASS, "same angle", Bases::rowBesideGlidePath, sample -> { }));
+        cases.add(RuleCase.of("ILS-01", null, "no glide path", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-01", Verdict.PASS, "same angle", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-01", Verdict.FAIL, "6' off", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.1)));
         cases.add(RuleCase.of("ILS-01", Verdict.PASS, "US, 0.2 degrees off", Bases::usRowBesideGlidePath,
@@ -130,14 +130,14 @@ final class ClearanceCases {
             sample.host().getGlidePath().setOriginAlongM(286.0);
             sample.host().getGlidePath().setPathAngleDeg(null);
         }));
-        cases.add(RuleCase.of("ILS-02", Verdict.PASS, "at the intercept", Bases::usRowBesideGlidePath, sample -> { }));
+        cases.add(RuleCase.of("ILS-02", Verdict.PASS, "at the intercept", Bases::usRowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-02", Verdict.FAIL, "20 m nearer", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-20)));
         cases.add(RuleCase.of("ILS-02", Verdict.NOT_EVALUATED, "no height", Bases::usRowBesideGlidePath, sample -> {
             sample.host().getGlidePath().setOriginAlongM(286.0);
             sample.host().getGlidePath().setReferenceDatumHeightM(null);
         }));
-        cases.add(RuleCase.of("ILS-02", Verdict.NOT_APPLICABLE, "ICAO", Bases::rowBesideGlidePath, sample -> { }));
-        cases.add(RuleCase.of("ILS-03", Verdict.PASS, "at the best place", Bases::rowBesideGlidePath, sample -> { }));
+        cases.add(RuleCase.of("ILS-02", Verdict.NOT_APPLICABLE, "ICAO", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-03", Verdict.PASS, "at the best place", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-03", Verdict.FAIL, "30 m farther", Bases::rowBesideGlidePath, sample -> sample.moveAlong(30)));
         cases.add(RuleCase.of("ILS-03", Verdict.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToAntennaM(null)));
@@ -146,7 +146,7 @@ final class ClearanceCases {
         cases.add(RuleCase.of("ILS-03", Verdict.PASS, "US, group 4, 15 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(15)));
         cases.add(RuleCase.of("ILS-03", Verdict.FAIL, "US, group 4, 16 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(16)));
         cases.add(RuleCase.of("ILS-03", Verdict.FAIL, "US, group 4, 1 m nearer", Bases::usRowGroupFour, sample -> sample.moveAlong(-1)));
-        cases.add(RuleCase.of("ILS-04", Verdict.PASS, "one group", Bases::rowBesideGlidePath, sample -> { }));
+        cases.add(RuleCase.of("ILS-04", Verdict.PASS, "one group", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-04", Verdict.FAIL, "one eye far above its antenna", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().add(sample.group("tall", 12, 12))));
     }

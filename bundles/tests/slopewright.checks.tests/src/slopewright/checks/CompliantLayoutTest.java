@@ -2,6 +2,7 @@ package slopewright.checks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -74,6 +75,17 @@ class CompliantLayoutTest {
         sample.aid().setRuleSetKey("faa");
         assertEquals(Verdict.PASS, verdict(Checks.run(sample.project(), Optional.empty()), "DATA-07"));
         assertEquals(Verdict.FAIL, verdict(Checks.run(sample.project(), Optional.of("icao")), "DATA-07"));
+    }
+
+    /** An aid that names an unknown rule set is checked under that of the project, and the name is a finding. */
+    @Test
+    void anUnknownOwnRuleSetIsAFinding() {
+        Sample sample = Bases.row();
+        sample.aid().setRuleSetKey("icao:9th");
+        CheckResult result = Checks.run(sample.project(), Optional.empty());
+        assertEquals(Verdict.FAIL, verdict(result, "DATA-08"));
+        assertEquals(Verdict.PASS, verdict(result, "ROW-03"));
+        assertThrows(IllegalArgumentException.class, () -> Checks.run(sample.project(), Optional.of("icao:9th")));
     }
 
     private static Verdict verdict(CheckResult result, String rule) {

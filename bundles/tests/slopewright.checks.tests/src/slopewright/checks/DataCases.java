@@ -26,21 +26,21 @@ final class DataCases {
     }
 
     private static void data(List<RuleCase> cases) {
-        cases.add(RuleCase.of("DATA-01", Verdict.PASS, "complete", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-01", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-01", Verdict.PASS, "bearing from the other end", Bases::row,
                 sample -> sample.end().setTrueBearingDeg(null)));
-        cases.add(RuleCase.of("DATA-01", Verdict.PASS, "helipad", Bases::padSector, sample -> { }));
+        cases.add(RuleCase.of("DATA-01", Verdict.PASS, "helipad", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("DATA-01", Verdict.NOT_EVALUATED, "no threshold", Bases::row, sample -> sample.end().setThreshold(null)));
         cases.add(RuleCase.of("DATA-01", Verdict.NOT_EVALUATED, "no elevation", Bases::row,
                 sample -> sample.end().setThresholdElevationM(null)));
         cases.add(RuleCase.of("DATA-01", Verdict.NOT_EVALUATED, "no TLOF elevation", Bases::padSector,
                 sample -> sample.pad().setElevationM(null)));
-        cases.add(RuleCase.of("DATA-02", Verdict.PASS, "complete", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-02", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-02", Verdict.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setWidthM(null)));
         cases.add(RuleCase.of("DATA-02", Verdict.NOT_EVALUATED, "no code", Bases::row, sample -> sample.runway().setCodeNumber(null)));
         cases.add(RuleCase.of("DATA-02", Verdict.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
-        cases.add(RuleCase.of("DATA-02", null, "helipad", Bases::padSector, sample -> { }));
-        cases.add(RuleCase.of("DATA-03", Verdict.PASS, "complete", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-02", null, "helipad", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-03", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-03", Verdict.PASS, "height group instead", Bases::usRow,
                 sample -> sample.host().getRegularGroups().clear()));
         cases.add(RuleCase.of("DATA-03", Verdict.NOT_EVALUATED, "no groups", Bases::row,
@@ -49,13 +49,13 @@ final class DataCases {
                 sample -> sample.host().getRegularGroups().get(0).setEyeToWheelM(null)));
         cases.add(RuleCase.of("DATA-03", Verdict.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToAntennaM(null)));
-        cases.add(RuleCase.of("DATA-04", Verdict.PASS, "complete", Bases::row, sample -> { }));
-        cases.add(RuleCase.of("DATA-04", Verdict.PASS, "panels need no sectors", Bases::panels, sample -> { }));
+        cases.add(RuleCase.of("DATA-04", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-04", Verdict.PASS, "panels need no sectors", Bases::panels, Sample::unchanged));
         cases.add(RuleCase.of("DATA-04", Verdict.NOT_EVALUATED, "no units", Bases::row, sample -> sample.aid().getUnits().clear()));
         cases.add(RuleCase.of("DATA-04", Verdict.NOT_EVALUATED, "no lens elevation", Bases::row,
                 sample -> sample.unit(1).setLensElevationM(null)));
         cases.add(RuleCase.of("DATA-04", Verdict.NOT_EVALUATED, "no setting", Bases::row, sample -> sample.unit(1).setSettingDeg(null)));
-        cases.add(RuleCase.of("DATA-05", Verdict.PASS, "complete", Bases::padSector, sample -> { }));
+        cases.add(RuleCase.of("DATA-05", Verdict.PASS, "complete", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("DATA-05", Verdict.NOT_EVALUATED, "no FATO length", Bases::padSector,
                 sample -> sample.pad().setFatoLengthM(null)));
         cases.add(RuleCase.of("DATA-05", Verdict.NOT_EVALUATED, "no safety area", Bases::padSector,
@@ -65,14 +65,14 @@ final class DataCases {
     }
 
     private static void lists(List<RuleCase> cases) {
-        cases.add(RuleCase.of("DATA-06", Verdict.PASS, "known", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-06", Verdict.PASS, "known", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-06", Verdict.FAIL, "unknown", Bases::row, sample -> sample.aid().setFamilyKey("five-unit-row")));
         cases.add(RuleCase.of("DATA-06", Verdict.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().setFamilyKey(null)));
-        cases.add(RuleCase.of("DATA-07", Verdict.PASS, "covered", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-07", Verdict.PASS, "covered", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-07", Verdict.FAIL, "not covered", Bases::row, sample -> sample.aid().setFamilyKey("two-bar")));
         cases.add(RuleCase.of("DATA-08", Verdict.PASS, "known", Bases::row, sample -> sample.aid().setRuleSetKey("icao:later")));
         cases.add(RuleCase.of("DATA-08", Verdict.FAIL, "unknown", Bases::row, sample -> sample.aid().setRuleSetKey("icao:9th")));
-        cases.add(RuleCase.of("DATA-08", null, "none", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-08", null, "none", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-09", Verdict.PASS, "whole", Bases::row,
                 sample -> block(sample, "points.csv", "0123456789abcdef".repeat(4), 5)));
         cases.add(RuleCase.of("DATA-09", Verdict.FAIL, "no file", Bases::row, sample -> block(sample, null, "0123456789abcdef".repeat(4),
@@ -91,12 +91,12 @@ final class DataCases {
             confirmation.setPerson("J. Doe");
             sample.project().getConfirmations().add(confirmation);
         }));
-        cases.add(RuleCase.of("DATA-11", Verdict.PASS, "whole", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-11", Verdict.PASS, "whole", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-11", Verdict.NOT_EVALUATED, "no accuracy", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setVerticalAccuracyM(null)));
         cases.add(RuleCase.of("DATA-11", Verdict.NOT_EVALUATED, "one place of a line", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setKind(ObstacleKind.LINE)));
-        cases.add(RuleCase.of("DATA-12", Verdict.PASS, "named", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("DATA-12", Verdict.PASS, "named", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-12", Verdict.NOT_EVALUATED, "not named", Bases::row,
                 sample -> sample.aerodrome().setVerticalDatum(null)));
     }
@@ -120,8 +120,8 @@ final class DataCases {
     }
 
     private static void families(List<RuleCase> cases) {
-        cases.add(RuleCase.of("FAM-01", Verdict.PASS, "row at a runway", Bases::row, sample -> { }));
-        cases.add(RuleCase.of("FAM-01", Verdict.PASS, "row at a helipad", Bases::padRow, sample -> { }));
+        cases.add(RuleCase.of("FAM-01", Verdict.PASS, "row at a runway", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("FAM-01", Verdict.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
         cases.add(RuleCase.of("FAM-01", Verdict.FAIL, "heliport indicator at a runway", Bases::row,
                 sample -> sample.aid().setFamilyKey("heliport-sector")));
         cases.add(RuleCase.of("FAM-01", Verdict.FAIL, "T form at a helipad", Bases::padSector,
@@ -137,8 +137,8 @@ final class DataCases {
                     sample -> sample.runway().setCodeNumber(number)));
         }
         cases.add(RuleCase.of("FAM-02", Verdict.NOT_EVALUATED, "no code", Bases::row, sample -> sample.runway().setCodeNumber(null)));
-        cases.add(RuleCase.of("FAM-02", Verdict.NOT_APPLICABLE, "US", Bases::usRow, sample -> { }));
-        cases.add(RuleCase.of("FAM-03", Verdict.NOT_APPLICABLE, "not displaced", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("FAM-02", Verdict.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("FAM-03", Verdict.NOT_APPLICABLE, "not displaced", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("FAM-03", Verdict.PASS, "displaced, row of four", Bases::row,
                 sample -> sample.end().setDisplacedThresholdM(150.0)));
         cases.add(RuleCase.of("FAM-03", Verdict.FAIL, "displaced, T form", Bases::tForm,

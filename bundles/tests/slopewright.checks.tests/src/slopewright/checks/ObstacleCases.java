@@ -31,7 +31,7 @@ final class ObstacleCases {
     }
 
     private static void surface(List<RuleCase> cases) {
-        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "below", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "below", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-01", Verdict.PASS, "5 cm below", Bases::row, sample -> sample.obstacle("mast", -2060, 0,
                 surfaceM(2060) - 0.05)));
         cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "5 cm above", Bases::row, sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060)
@@ -58,19 +58,19 @@ final class ObstacleCases {
                 sample -> sample.aerodrome().getObstacles().clear()));
         cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "row of four, visual code 1, no slope printed", Bases::row,
                 sample -> sample.runway().setCodeNumber(1)));
-        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "helipad", Bases::padSector, sample -> { }));
+        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "helipad", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "helipad without safety area", Bases::padSector,
                 sample -> sample.pad().setSafetyAreaWidthM(null)));
         cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "T form, above 1.9 degrees", Bases::tForm,
                 sample -> sample.obstacle("mast", -2060, 0, 100 + 2000 * Math.tan(Math.toRadians(1.9)) + 0.05)));
-        cases.add(RuleCase.of("OBS-02", Verdict.NOT_APPLICABLE, "not turned", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-02", Verdict.NOT_APPLICABLE, "not turned", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-02", Verdict.PASS, "5 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(-5.0)));
         cases.add(RuleCase.of("OBS-02", Verdict.FAIL, "5.1 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(5.1)));
     }
 
     /** At 2060 m before the threshold the surface ends 275 m, a beam of 8 degrees 332 m beside the axis. */
     private static void beside(List<RuleCase> cases) {
-        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "nothing", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "nothing", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-03", Verdict.FAIL, "between surface and beam", Bases::row, sample -> sample.obstacle("mast", -2060, 300,
                 surfaceM(2060) + 5)));
         cases.add(RuleCase.of("OBS-03", Verdict.PASS, "narrowed on that side", Bases::row, sample -> {
@@ -91,7 +91,7 @@ final class ObstacleCases {
         cases.add(RuleCase.of("OBS-04", Verdict.PASS, "just below", Bases::usRow, sample -> atRange(sample, 2000, top - 0.1)));
         cases.add(RuleCase.of("OBS-04", Verdict.FAIL, "just above", Bases::usRow, sample -> atRange(sample, 2000, top + 0.1)));
         cases.add(RuleCase.of("OBS-04", Verdict.PASS, "beyond the range", Bases::usRow, sample -> atRange(sample, 6500, 900)));
-        cases.add(RuleCase.of("OBS-04", Verdict.NOT_APPLICABLE, "ICAO", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-04", Verdict.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-04", Verdict.FAIL, "helipad", Bases::padPair, sample -> sample.obstacle("tree", -500, 0, 160)));
     }
 
@@ -100,12 +100,12 @@ final class ObstacleCases {
     }
 
     private static void rest(List<RuleCase> cases) {
-        cases.add(RuleCase.of("OBS-05", Verdict.PASS, "antenna on the other side", Bases::rowBesideGlidePath, sample -> { }));
+        cases.add(RuleCase.of("OBS-05", Verdict.PASS, "antenna on the other side", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("OBS-05", Verdict.FAIL, "antenna on the same side", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setAntennaRightM(-120.0)));
         cases.add(RuleCase.of("OBS-05", Verdict.NOT_EVALUATED, "antenna not known", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setAntennaRightM(null)));
-        cases.add(RuleCase.of("OBS-06", null, "no block", Bases::row, sample -> { }));
+        cases.add(RuleCase.of("OBS-06", null, "no block", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-06", Verdict.NOT_EVALUATED, "a block nobody looked at", Bases::row, sample -> block(sample, null)));
         cases.add(RuleCase.of("OBS-06", Verdict.PASS, "a block that was compared", Bases::row, sample -> block(sample, true)));
         cases.add(RuleCase.of("OBS-06", Verdict.FAIL, "a block with an open note", Bases::row, sample -> block(sample, false)));

@@ -58,7 +58,7 @@ final class Sample {
 
     /** Makes a runway end with a solved aid of a family on the left, or on the sides that the family asks for. */
     static Sample runway(String rules, String family) {
-        return runway(rules, family, sample -> { });
+        return runway(rules, family, Sample::unchanged);
     }
 
     /** Makes a runway end, lets a case prepare it, then solves the aid. */
@@ -77,7 +77,7 @@ final class Sample {
 
     /** Makes a helipad with a solved aid of a family. */
     static Sample helipad(String rules, String family, double slopeDeg) {
-        return helipad(rules, family, slopeDeg, sample -> { });
+        return helipad(rules, family, slopeDeg, Sample::unchanged);
     }
 
     static Sample helipad(String rules, String family, double slopeDeg, Consumer<Sample> prepare) {
@@ -206,6 +206,11 @@ final class Sample {
             end.setAimingPointDistanceM((double) Math.round(siting.distanceM()));
         }
         Ids.assign(project);
+    }
+
+    /** Leaves a base as it is. */
+    void unchanged() {
+        // The base itself is the case.
     }
 
     Project project() {

@@ -24,13 +24,16 @@ public final class AdjustmentRangeRule extends AidRule {
 
     @Override
     void check(AidFacts facts, Findings findings) {
-        EquipmentType type = facts.aid().getEquipment();
-        boolean own = type != null && type.getMinSettingDeg() != null && type.getMaxSettingDeg() != null;
+        Optional<EquipmentType> type = Optional.ofNullable(facts.aid().getEquipment());
+        Optional<Double> least = type.map(EquipmentType::getMinSettingDeg);
+        Optional<Double> most = type.map(EquipmentType::getMaxSettingDeg);
+        boolean own = least.isPresent() && most.isPresent();
         if (!own && facts.find("setting-range-from-deg").isEmpty()) {
             throw Stop.missing("adjustment range of the equipment type");
         }
-        double from = own ? type.getMinSettingDeg() : facts.value("setting-range-from-deg").value();
-        double to = own ? type.getMaxSettingDeg() : facts.value("setting-range-to-deg").value();
+        double from = own ? least.orElseThrow() : facts.value("setting-range-from-deg").value();
+        double to = own ? most.orElseThrow() : facts.value("setting-range-to-deg").value();
+        String whose = own ? type.map(Projects::label).orElseThrow() : "a unit of the rule set";
         Optional<Citation> citation = own ? Optional.empty() : Optional.of(Findings.weakest(
                 List.of(facts.value("setting-range-from-deg").citation(), facts.value("setting-range-to-deg").citation())));
         UnitAt worst = facts.units().stream()
@@ -38,8 +41,7 @@ public final class AdjustmentRangeRule extends AidRule {
         double setting = worst.settingDeg();
         Measure measure = setting - from < to - setting ? Measure.atLeast(setting, from, "deg") : Measure.atMost(setting, to, "deg");
         compare(findings, facts.aid(), measure, citation, worst.label() + " is set to " + Words.deg(setting) + "; "
-                + (own ? Projects.label(type) : "a unit of the rule set") + " can be set from " + Words.deg(from) + " to " + Words.deg(to)
-                + ".",
+                + whose + " can be set from " + Words.deg(from) + " to " + Words.deg(to) + ".",
                 "Choose another slope or another equipment type.", severity());
     }
 }

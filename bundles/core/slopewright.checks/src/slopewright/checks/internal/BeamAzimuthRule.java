@@ -40,7 +40,7 @@ public final class BeamAzimuthRule extends AidRule {
         List<String> endangering = new ArrayList<>();
         double worst = 0;
         double narrowest = Double.POSITIVE_INFINITY;
-        for (Obstacles.Placed one : Obstacles.of(facts, (obstacle, reason) -> { })) {
+        for (Obstacles.Placed one : Obstacles.whole(facts)) {
             boolean penetrates = one.shape().compare(surface).filter(found -> found.excessM() > 0).isPresent();
             Optional<Penetration> found = one.shape().compare(beam).filter(in -> in.excessM() > 0);
             if (!penetrates && found.isPresent() && !one.isShielded()) {

@@ -63,6 +63,12 @@ final class Obstacles {
         return placed;
     }
 
+    /** Brings the obstacles that lack no number into the frame of an aid; the others are findings of rules about the data. */
+    static List<Placed> whole(AidFacts facts) {
+        List<String> broken = new ArrayList<>();
+        return of(facts, (obstacle, reason) -> broken.add(reason));
+    }
+
     /** Returns the obstacle surface; ends the rule where there is none, with the reason that the siting gives. */
     static SurfacePlan surface(AidFacts facts) {
         Siting laid = facts.laid();

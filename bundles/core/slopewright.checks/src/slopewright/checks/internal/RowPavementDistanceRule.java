@@ -1,6 +1,7 @@
 package slopewright.checks.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import slopewright.checks.Findings;
@@ -38,15 +39,9 @@ public final class RowPavementDistanceRule extends AidRule {
             throw Stop.missing("edges of taxiways, aprons and other runways near the units");
         }
         for (Pavement pavement : pavements) {
-            UnitAt nearest = null;
-            double least = Double.POSITIVE_INFINITY;
-            for (UnitAt unit : facts.units()) {
-                double distance = pavement.distanceM(unit.alongM(), unit.rightM());
-                if (distance < least) {
-                    least = distance;
-                    nearest = unit;
-                }
-            }
+            UnitAt nearest = facts.units().stream()
+                    .min(Comparator.comparingDouble(unit -> pavement.distanceM(unit.alongM(), unit.rightM()))).orElseThrow();
+            double least = pavement.distanceM(nearest.alongM(), nearest.rightM());
             Citation citation = pavement.isApron() && limit.citation().provenance().needsConfirmation()
                     ? limit.citation().atMost(Provenance.FROM_MEMORY) : limit.citation();
             compare(findings, facts.aid(), Measure.atLeast(SettingOut.length(least, limit.value()), limit.value(), "m"), citation,

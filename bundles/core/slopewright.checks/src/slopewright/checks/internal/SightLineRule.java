@@ -49,7 +49,7 @@ public final class SightLineRule extends AidRule {
                 edge, turn);
         double worst = Double.NEGATIVE_INFINITY;
         String which = "";
-        for (Obstacles.Placed one : Obstacles.of(facts, (obstacle, reason) -> { })) {
+        for (Obstacles.Placed one : Obstacles.whole(facts)) {
             Optional<Penetration> found = one.shape().compare(sight);
             if (found.isPresent()) {
                 FramePoint point = found.get().point();

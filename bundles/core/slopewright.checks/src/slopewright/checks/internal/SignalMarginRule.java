@@ -40,7 +40,7 @@ public final class SignalMarginRule extends AidRule {
                 range.value(), laid.lowestOnSlopeDeg() - margin.value(), turn);
         double least = Double.POSITIVE_INFINITY;
         String which = "";
-        for (Obstacles.Placed one : Obstacles.of(facts, (obstacle, reason) -> { })) {
+        for (Obstacles.Placed one : Obstacles.whole(facts)) {
             Optional<Penetration> found = one.shape().compare(plane);
             if (found.isPresent() && !one.isShielded()) {
                 FramePoint point = found.get().point();
