@@ -60,6 +60,8 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
 
     /** A set slope that differs by more than this from the one that follows from the descent is remarked on. */
     private static final double REMARKABLE_DEG = 0.05;
+    /** Words of the note that a layout bears where its sectors are from memory. */
+    private static final String SECTOR_NOTE = "enter or confirm the sectors of the unit in hand";
     private static final List<String> SECTOR_WORDS = List.of("sector", "outer-offset", "inner-offset", "on-slope-half", "dark-amber");
 
     /** Copies the lists. */
@@ -107,12 +109,14 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         if (solved) {
             notes.add("The aid has no units yet; the layout was solved.");
         }
-        notes.addAll(siting.notes());
+        boolean entered = sectors == SectorSource.ENTERED;
+        siting.notes().stream().filter(note -> !entered || !note.contains(SECTOR_NOTE)).forEach(notes::add);
         notes.addAll(sight.notes());
         notes.addAll(azimuth.variation().notes());
         battery.ifPresent(found -> notes.addAll(found.notes()));
         return new PortableSetUp(Projects.path(aid), date, siting, solved, descent, azimuth, sight, levelling, battery, sectors,
-                blockers(sectors, sight, Tilts.sectorsDiffer(aid, siting)), notes, citations(siting, azimuth, sight, battery, descent));
+                blockers(sectors, sight, Tilts.sectorsDiffer(aid, siting)), notes, citations(siting, entered, azimuth, sight, battery,
+                        descent));
     }
 
     private static Siting solve(ApproachAid aid, Optional<DescentSlope> descent, RuleSet rules) {
@@ -143,9 +147,12 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         if (aid.getEquipment() != null && !aid.getEquipment().getSectors().isEmpty()) {
             return SectorSource.ENTERED;
         }
-        boolean open = siting.citations().stream().filter(use -> use.name().startsWith(siting.family() + "."))
-                .anyMatch(use -> SECTOR_WORDS.stream().anyMatch(use.name()::contains) && use.citation().toConfirm());
+        boolean open = siting.citations().stream().anyMatch(use -> isSector(siting, use) && use.citation().toConfirm());
         return open ? SectorSource.UNCONFIRMED : SectorSource.CONFIRMED;
+    }
+
+    private static boolean isSector(Siting siting, Siting.CitedUse use) {
+        return use.name().startsWith(siting.family() + ".") && SECTOR_WORDS.stream().anyMatch(use.name()::contains);
     }
 
     private static List<String> blockers(SectorSource sectors, SightLines sight, boolean differ) {
@@ -164,10 +171,11 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         return blockers;
     }
 
-    private static List<Citation> citations(Siting siting, Azimuth azimuth, SightLines sight, Optional<BatteryEndurance> battery,
-            Optional<DescentSlope> descent) {
+    /** Sectors that were entered do not rest on those that the rule set remembers. */
+    private static List<Citation> citations(Siting siting, boolean entered, Azimuth azimuth, SightLines sight,
+            Optional<BatteryEndurance> battery, Optional<DescentSlope> descent) {
         Set<Citation> all = new LinkedHashSet<>();
-        siting.citations().forEach(use -> all.add(use.citation()));
+        siting.citations().stream().filter(use -> !entered || !isSector(siting, use)).forEach(use -> all.add(use.citation()));
         all.add(azimuth.variation().citation());
         sight.lines().forEach(line -> all.addAll(line.citations()));
         battery.ifPresent(found -> all.addAll(found.citations()));

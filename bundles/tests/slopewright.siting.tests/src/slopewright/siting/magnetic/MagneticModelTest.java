@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
@@ -139,9 +138,8 @@ class MagneticModelTest {
     @ValueSource(strings = {"1,0,1,0,0,0\n1,0,1,0,0,0\n1,1,1,1,0,0\n", "1,0,1,0,0,0\n", "1,2,1,0,0,0\n1,1,1,1,0,0\n", "1,0,1,0,0\n",
             "1,0,x,0,0,0\n"})
     void damagedDataIsRefused(String rows) {
-        List<String> messages = new ArrayList<>();
-        messages.add(assertThrows(StandardsException.class, () -> MagneticModel.of(DataFile.of("trial.csv", HEAD + rows), "trial.csv"))
-                .getMessage());
-        assertTrue(messages.get(0).startsWith("trial.csv"));
+        StandardsException refused = assertThrows(StandardsException.class,
+                () -> MagneticModel.of(DataFile.of("trial.csv", HEAD + rows), "trial.csv"));
+        assertTrue(refused.getMessage().startsWith("trial.csv"), refused.getMessage());
     }
 }

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -25,10 +24,12 @@ class DescentTest {
     /** To the printed digit, half of the second decimal. */
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/descent-angles.csv")
-    void anglesOfTheTangentForm(ArgumentsAccessor row) {
+    void anglesOfTheTangentForm(double speedKt, double d300, double d400, double d500, double d600, double d700, double d800, double d900,
+            double d1000, double d1200) {
+        double[] printed = {d300, d400, d500, d600, d700, d800, d900, d1000, d1200};
         for (int i = 0; i < DESCENTS.length; i++) {
-            DescentSlope slope = DescentSlope.ofGroundSpeed(row.getDouble(0), DESCENTS[i]);
-            assertEquals(row.getDouble(i + 1), slope.slopeDeg(), 0.005);
+            DescentSlope slope = DescentSlope.ofGroundSpeed(speedKt, DESCENTS[i]);
+            assertEquals(printed[i], slope.slopeDeg(), 0.005);
             assertEquals(DescentForm.TANGENT, slope.form());
             assertFalse(slope.stillAir());
         }
@@ -36,9 +37,11 @@ class DescentTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/descent-rates.csv")
-    void ratesOfTheTangentForm(ArgumentsAccessor row) {
+    void ratesOfTheTangentForm(double speedKt, double a25, double a30, double a35, double a40, double a45, double a50, double a60, double a75,
+            double a90, double a120) {
+        double[] printed = {a25, a30, a35, a40, a45, a50, a60, a75, a90, a120};
         for (int i = 0; i < ANGLES.length; i++) {
-            assertEquals(row.getDouble(i + 1), DescentForm.TANGENT.descentFtMin(row.getDouble(0), ANGLES[i]), 0.5);
+            assertEquals(printed[i], DescentForm.TANGENT.descentFtMin(speedKt, ANGLES[i]), 0.5);
         }
     }
 

@@ -187,6 +187,8 @@ class PortableSetUpTest {
         site.enterSectors(-2.0);
         assertEquals(PortableSetUp.SectorSource.ENTERED, setUp(site).sectors());
         assertTrue(setUp(site).isReady());
+        assertTrue(setUp(site).notes().stream().noneMatch(note -> note.contains("from memory")), "those of the rule set decide nothing");
+        assertTrue(setUp(site).citations().stream().noneMatch(citation -> citation.key().equals("tri-colour.on-slope-sector-deg")));
         site.type.getSectors().get(1).setOffsetDeg(-0.4);
         assertTrue(setUp(site).blockers().get(0).contains("not those that were entered"));
     }

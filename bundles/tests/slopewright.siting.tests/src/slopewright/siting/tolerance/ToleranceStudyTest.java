@@ -262,7 +262,8 @@ class ToleranceStudyTest {
                 assertTrue(study.rows().get(0).startsWith("The eye height is"), family.key());
                 boolean lights = family.displayForm() == IndicatorFamily.DisplayForm.LIGHTS;
                 String amount = lights ? "wrong by 3' moves it by" : "wrong by 0.05 m moves it by";
-                assertTrue(study.rows().stream().anyMatch(row -> row.contains(amount)), family.key() + ": panels are not turned, but levelled");
+                assertTrue(study.rows().stream().anyMatch(row -> row.contains(amount)),
+                        family.key() + ": panels are not turned, but levelled");
             }
         }
     }
