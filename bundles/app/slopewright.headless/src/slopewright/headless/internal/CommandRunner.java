@@ -23,8 +23,8 @@ public final class CommandRunner {
 
     private static List<Command> commands() {
         return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new SurfaceCommand(),
-                new FamiliesCommand(),
-                new RulesCommand(), new RuleSetsCommand());
+                new PortableCommand(), new ToleranceCommand(), new VariationCommand(), new FamiliesCommand(), new RulesCommand(),
+                new RuleSetsCommand());
     }
 
     /** Runs the words of a command line and returns the exit code. */

@@ -1,0 +1,84 @@
+package slopewright.headless.internal;
+
+import java.io.PrintStream;
+import java.time.LocalDate;
+import java.util.Locale;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import slopewright.siting.portable.Azimuth;
+import slopewright.siting.portable.BatteryEndurance;
+import slopewright.siting.portable.LevellingEffect;
+import slopewright.siting.portable.PortableSetUp;
+import slopewright.siting.portable.SightLine;
+
+/** Works out the set-up of a portable unit. */
+@CommandLine.Command(name = "portable", sortOptions = false,
+        description = "Work out the set-up of a portable unit: slope, azimuth, sight lines, levelling and battery. Exits 1 while something "
+                + "stands against setting it up.")
+final class PortableCommand extends Command {
+
+    @Mixin
+    private AidWords words;
+
+    @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
+            description = "day of the set-up, of the form 2026-01-31, for the magnetic variation (default today)")
+    private LocalDate date;
+
+    @Option(names = "--json", description = "print one JSON document")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        AidWords.Named named = words.load();
+        PortableSetUp found = PortableSetUp.of(named.project(), named.aid(), named.rules(), date == null ? LocalDate.now() : date);
+        if (json) {
+            Json.print(PortableOutput.json(named.aid().getId(), found), streams().out());
+        } else {
+            print(found, streams().out());
+        }
+        return found.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
+    }
+
+    private static void print(PortableSetUp found, PrintStream out) {
+        out.printf("%s, %s%n", found.label(), found.date());
+        line(out, "Slope", SitingOutput.angle(found.siting().slopeDeg()));
+        found.descent().ifPresent(descent -> line(out, "From the descent", descent.text()));
+        found.descent().flatMap(descent -> descent.table()).ifPresent(entry -> line(out, "Published table",
+                String.format(Locale.ROOT, "%.0f ft/min (%s form%s)", entry.descentFtMin(), entry.form().key(),
+                        entry.printed() ? "" : ", interpolated")));
+        line(out, "Distance", SitingOutput.length(found.siting().distanceM()));
+        Azimuth azimuth = found.azimuth();
+        line(out, "Beam axis", String.format(Locale.ROOT, "%.1f° true, %.1f° magnetic", azimuth.beamTrueDeg(), azimuth.beamMagneticDeg()));
+        line(out, "Magnetic variation", String.format(Locale.ROOT, "%+.2f° (%s)", azimuth.variation().variationDeg(),
+                azimuth.variation().source()));
+        for (SightLine sight : found.sight().lines()) {
+            String worst = sight.marginM().isEmpty() ? "no obstacle in the sector" : String.format(Locale.ROOT, "%.2f m over %s",
+                    sight.marginM().getAsDouble(), sight.obstacle());
+            line(out, "Sight line", SitingOutput.angle(sight.angleDeg()) + ", " + sight.name() + ": " + worst + "; "
+                    + sight.curvatureStatement());
+        }
+        found.sight().governing().ifPresent(sight -> line(out, "Governing", sight.name()));
+        LevellingEffect.HeightError far = found.levelling().heights().get(found.levelling().heights().size() - 1);
+        line(out, "Tilted by " + String.format(Locale.ROOT, "%.0f'", found.levelling().minutes()), String.format(Locale.ROOT,
+                "the path is %.2f m too low or %.2f m too high at %.0f m", far.downM(), far.upM(), far.distanceM()));
+        found.battery().ifPresent(battery -> line(out, "Battery", hours(battery)));
+        found.blockers().forEach(blocker -> out.println("Not ready: " + blocker));
+        found.notes().forEach(note -> out.println("Note: " + note));
+        if (!found.toConfirm().isEmpty()) {
+            out.println(found.toConfirm().size() + " values are to be confirmed before anyone relies on them.");
+        }
+    }
+
+    private static String hours(BatteryEndurance battery) {
+        String range = battery.leastHours() == battery.mostHours() ? String.format(Locale.ROOT, "%.1f h", battery.leastHours())
+                : String.format(Locale.ROOT, "%.1f to %.1f h", battery.leastHours(), battery.mostHours());
+        return range + String.format(Locale.ROOT, " from %.0f Ah, supply %.0f to %.0f V", battery.capacityAh(), battery.supplyFromV(),
+                battery.supplyToV());
+    }
+
+    private static void line(PrintStream out, String name, String text) {
+        out.printf("%-20s %s%n", name, text);
+    }
+}

@@ -1,0 +1,122 @@
+package slopewright.headless.internal;
+
+import java.util.Locale;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import slopewright.siting.portable.BatteryEndurance;
+import slopewright.siting.portable.DescentSlope;
+import slopewright.siting.portable.LevellingEffect;
+import slopewright.siting.portable.PortableSetUp;
+import slopewright.siting.portable.SightLine;
+import slopewright.standards.Citation;
+
+/** Writes the set-up of a portable unit as a JSON document. */
+final class PortableOutput {
+
+    private PortableOutput() {
+    }
+
+    static ObjectNode json(String aid, PortableSetUp found) {
+        ObjectNode node = Json.object();
+        node.put("aid", aid);
+        node.put("label", found.label());
+        node.put("date", found.date().toString());
+        node.put("family", found.siting().family());
+        node.put("ruleSet", found.siting().ruleSet());
+        node.put("edition", found.siting().edition());
+        node.put("solved", found.solved());
+        Json.put(node, "slopeDeg", found.siting().slopeDeg());
+        Json.put(node, "distanceM", found.siting().distanceM());
+        Json.put(node, "lowestOnSlopeDeg", found.siting().lowestOnSlopeDeg());
+        found.descent().ifPresent(descent -> node.set("descent", descent(descent)));
+        ObjectNode azimuth = node.putObject("azimuth");
+        Json.put(azimuth, "landingTrueDeg", found.azimuth().landingTrueDeg());
+        Json.put(azimuth, "landingMagneticDeg", found.azimuth().landingMagneticDeg());
+        Json.put(azimuth, "beamTrueDeg", found.azimuth().beamTrueDeg());
+        Json.put(azimuth, "beamMagneticDeg", found.azimuth().beamMagneticDeg());
+        Json.put(azimuth, "variationDeg", found.azimuth().variation().variationDeg());
+        azimuth.put("variationSource", found.azimuth().variation().source());
+        sight(node, found);
+        node.set("levelling", levelling(found.levelling()));
+        found.battery().ifPresent(battery -> node.set("battery", battery(battery)));
+        node.put("sectors", found.sectors().name().toLowerCase(Locale.ROOT));
+        node.put("ready", found.isReady());
+        found.blockers().forEach(node.putArray("blockers")::add);
+        found.notes().forEach(node.putArray("notes")::add);
+        ArrayNode citations = node.putArray("citations");
+        found.citations().forEach(citation -> citations.add(citation(citation)));
+        return node;
+    }
+
+    private static ObjectNode descent(DescentSlope descent) {
+        ObjectNode node = Json.object();
+        Json.put(node, "slopeDeg", descent.slopeDeg());
+        node.put("form", descent.form().key());
+        Json.put(node, "groundSpeedKt", descent.groundSpeedKt());
+        Json.put(node, "airSpeedKt", descent.airSpeedKt());
+        Json.put(node, "windKt", descent.windKt());
+        Json.put(node, "descentFtmin", descent.descentFtMin());
+        node.put("stillAir", descent.stillAir());
+        descent.table().ifPresent(entry -> {
+            ObjectNode table = node.putObject("table");
+            Json.put(table, "descentFtmin", entry.descentFtMin());
+            table.put("form", entry.form().key());
+            table.put("printed", entry.printed());
+            table.put("note", entry.note());
+        });
+        return node;
+    }
+
+    private static void sight(ObjectNode node, PortableSetUp found) {
+        ArrayNode lines = node.putArray("sightLines");
+        for (SightLine line : found.sight().lines()) {
+            ObjectNode one = lines.addObject();
+            one.put("name", line.name());
+            Json.put(one, "angleDeg", line.angleDeg());
+            Json.put(one, "marginM", line.marginM());
+            Json.put(one, "marginDeg", line.marginDeg());
+            one.put("obstacle", line.obstacle());
+            one.put("curvature", line.curvatureStatement());
+        }
+        node.put("governing", found.sight().governing().map(SightLine::name).orElse(""));
+        node.put("sightClear", found.sight().isClear());
+    }
+
+    private static ObjectNode levelling(LevellingEffect effect) {
+        ObjectNode node = Json.object();
+        Json.put(node, "minutes", effect.minutes());
+        Json.put(node, "slopeErrorDeg", effect.slopeErrorDeg());
+        Json.put(node, "acrossEdgeMin", effect.acrossEdgeMin());
+        ArrayNode heights = node.putArray("heights");
+        for (LevellingEffect.HeightError height : effect.heights()) {
+            ObjectNode one = heights.addObject();
+            Json.put(one, "distanceM", height.distanceM());
+            Json.put(one, "heightM", height.heightM());
+            Json.put(one, "downM", height.downM());
+            Json.put(one, "upM", height.upM());
+        }
+        return node;
+    }
+
+    private static ObjectNode battery(BatteryEndurance battery) {
+        ObjectNode node = Json.object();
+        Json.put(node, "capacityAh", battery.capacityAh());
+        Json.put(node, "leastHours", battery.leastHours());
+        Json.put(node, "mostHours", battery.mostHours());
+        Json.put(node, "supplyFromV", battery.supplyFromV());
+        Json.put(node, "supplyToV", battery.supplyToV());
+        return node;
+    }
+
+    private static ObjectNode citation(Citation citation) {
+        ObjectNode node = Json.object();
+        node.put("name", citation.key());
+        node.put("source", citation.source().title());
+        node.put("clause", citation.clause());
+        node.put("provenance", citation.provenance().key());
+        node.put("toConfirm", citation.toConfirm());
+        return node;
+    }
+}
