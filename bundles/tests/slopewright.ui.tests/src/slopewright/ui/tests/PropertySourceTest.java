@@ -177,13 +177,13 @@ class PropertySourceTest {
                 .filter(one -> Projects.host(one).orElseThrow().getGlidePath() == null).findFirst().orElseThrow();
         Siting laid = AidLayouts.asLaid(plain, document.rules());
         ElementPropertySource source = new ElementPropertySource(plain, METRES);
-        String height = shown(source, named(source, "Eye height over the threshold (MEHT)"));
+        String height = shown(source, named(source, "Eye height (MEHT)"));
         assertEquals(laid.eyeHeightM(), Double.parseDouble(height.replace(" m", "")), 0.0051, height);
-        String distance = shown(source, named(source, "Distance from the threshold"));
+        String distance = shown(source, named(source, "Distance"));
         assertEquals(laid.distanceM(), Double.parseDouble(distance.replace(" m", "")), 0.0051, distance);
-        String clearance = shown(source, named(source, "Wheel clearance over the threshold"));
+        String clearance = shown(source, named(source, "Wheels over threshold"));
         assertEquals(laid.wheelClearanceM().orElseThrow(), Double.parseDouble(clearance.replace(" m", "")), 0.0051, clearance);
-        assertTrue(named(source, "Wheel clearance over the threshold").getDescription().contains("["), "the source is named");
+        assertTrue(named(source, "Wheels over threshold").getDescription().contains("["), "the source is named");
         assertTrue(Stream.of(source.getPropertyDescriptors()).anyMatch(one -> "Rules".equals(one.getCategory())), "what the rules say");
     }
 

@@ -18,10 +18,14 @@ import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
+import slopewright.siting.remedy.Remedy;
 import slopewright.standards.RuleSet;
+import slopewright.ui.review.internal.ObstacleFixes;
 
 /** A remedy for a finding that can be worked out. It makes its edit for any copy of the project, so that it can be tried out first. */
 public final class QuickFix {
+
+    private static final String SURFACE_RULE = "OBS-01";
 
     private final String label;
     private final Function<Project, RecordedEdit> edit;
@@ -46,9 +50,19 @@ public final class QuickFix {
         }
         String aid = found.get().getId();
         List<QuickFix> fixes = new ArrayList<>();
+        if (outcome.rule().equals(SURFACE_RULE)) {
+            fixes.add(remedy("Turn the axis until nothing penetrates", aid, Remedy.Kind.TURN_AXIS));
+            fixes.add(remedy("Raise the slope until nothing penetrates", aid, Remedy.Kind.RAISE_SLOPE));
+            fixes.add(remedy("Move the aid upwind until nothing penetrates", aid, Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR));
+            return fixes;
+        }
         fixes.add(new QuickFix("Set the units to the rule's angles", one -> SetRuleSettings.of(aid(one, aid), rules(one))));
         fixes.add(new QuickFix("Lay " + Projects.label(found.get()) + " out again", one -> ResolveAid.of(aid(one, aid), rules(one))));
         return fixes;
+    }
+
+    private static QuickFix remedy(String label, String aid, Remedy.Kind kind) {
+        return new QuickFix(label, one -> ObstacleFixes.edit(one, aid(one, aid), kind));
     }
 
     private static RuleSet rules(Project project) {

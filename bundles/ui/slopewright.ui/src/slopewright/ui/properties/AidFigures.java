@@ -62,12 +62,12 @@ final class AidFigures {
 
     private static void add(List<Figure> figures, Siting siting, QuantityFormat format, List<Outcome> own) {
         String angle = format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE);
-        figures.add(new Figure("Distance from the threshold", length(siting.distanceM(), format),
+        figures.add(new Figure("Distance", length(siting.distanceM(), format),
                 "From the threshold or hover point to the row, the wing bar or the near bar." + sources(own, "DIST-")));
-        figures.add(new Figure("Eye height over the threshold (MEHT)", length(siting.eyeHeightM(), format),
+        figures.add(new Figure("Eye height (MEHT)", length(siting.eyeHeightM(), format),
                 "On the lowest on-slope angle, " + angle + ", over the threshold." + sources(own, "EYE-")));
         if (siting.wheelClearanceM().isPresent()) {
-            figures.add(new Figure("Wheel clearance over the threshold", length(siting.wheelClearanceM().getAsDouble(), format),
+            figures.add(new Figure("Wheels over threshold", length(siting.wheelClearanceM().getAsDouble(), format),
                     "Eye height less the eye-path-to-wheel-path height of the most demanding aeroplane in regular use."
                             + sources(own, "WHEEL-")));
         }
@@ -93,7 +93,7 @@ final class AidFigures {
     private static Figure margin(Outcome worst, QuantityFormat format) {
         double margin = worst.margin().getAsDouble();
         String text = worst.unit().equals("m") ? length(margin, format) : String.format(Locale.ROOT, "%.2f %s", margin, worst.unit());
-        return new Figure("Margin to the obstacle surface", text,
+        return new Figure("Obstacle margin", text,
                 worst.explanation() + worst.citation().map(citation -> " " + citation.text() + ".").orElse(""));
     }
 }

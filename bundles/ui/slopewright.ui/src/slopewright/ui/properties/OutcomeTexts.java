@@ -38,7 +38,7 @@ public final class OutcomeTexts {
     public static String unit(String unit) {
         return switch (unit) {
             case "deg" -> "°";
-            case "min" -> "′ of arc";
+            case "min" -> "′";
             default -> unit;
         };
     }
