@@ -38,8 +38,7 @@ class DescentTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/descent-rates.csv")
     void ratesOfTheTangentForm(double speedKt, double a25, double a30, double a35, double a40, double a45, double a50, double a60,
-            double a75,
-            double a90, double a120) {
+            double a75, double a90, double a120) {
         double[] printed = {a25, a30, a35, a40, a45, a50, a60, a75, a90, a120};
         for (int i = 0; i < ANGLES.length; i++) {
             assertEquals(printed[i], DescentForm.TANGENT.descentFtMin(speedKt, ANGLES[i]), 0.5);
