@@ -23,7 +23,8 @@ public final class CommandRunner {
 
     private static List<Command> commands() {
         return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new SurfaceCommand(),
-                new PortableCommand(), new ToleranceCommand(), new VariationCommand(), new FamiliesCommand(), new RulesCommand(),
+                new PortableCommand(), new ToleranceCommand(), new VariationCommand(), new ReportCommand(), new DrawCommand(),
+                        new ScheduleCommand(), new FamiliesCommand(), new RulesCommand(),
                 new RuleSetsCommand());
     }
 

@@ -1,0 +1,61 @@
+package slopewright.headless.internal;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import slopewright.model.Project;
+import slopewright.report.ReportException;
+import slopewright.report.ReportOptions;
+import slopewright.report.Reports;
+
+/** Writes the report of a project. */
+@CommandLine.Command(name = "report", sortOptions = false,
+        description = "Write the report of a project, PDF or HTML by the ending of the file.")
+final class ReportCommand extends Command {
+
+    @Parameters(paramLabel = "FILE", description = "project file")
+    private Path file;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set instead of the project's own")
+    private String ruleSet;
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "date to print; today where it is not given")
+    private String date;
+
+    @Override
+    public Integer call() {
+        String ending = output.ending(List.of("pdf", "html"));
+        output.check();
+        if (ruleSet != null) {
+            ProjectFiles.rules(Optional.of(ruleSet));
+        }
+        Project project = ProjectFiles.load(file);
+        try {
+            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date)),
+                    Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
+        } catch (IllegalArgumentException | ReportException e) {
+            throw new InputException(file + ": " + e.getMessage());
+        }
+        return ExitCodes.OK;
+    }
+
+    /** Returns a date to print, today where none was given. */
+    static String checkedDate(String given) {
+        try {
+            return given == null ? LocalDate.now().toString() : LocalDate.parse(given).toString();
+        } catch (DateTimeParseException e) {
+            throw new UsageException("--date takes a date such as 2026-06-01, not '" + given + "'");
+        }
+    }
+}
