@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file whole or not at all. */
 public final class OutputFile {
@@ -22,8 +24,8 @@ public final class OutputFile {
         Path target = file.toAbsolutePath();
         Path fresh = null;
         try {
-            fresh = Files.createTempFile(target.getParent(), ".", ".new");
-            Files.write(fresh, bytes);
+            fresh = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".new");
+            Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW);
             Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             if (fresh != null) {
