@@ -20,6 +20,7 @@ public class MarkFigure extends Figure {
 
     private final MarkPainter painter;
     private final Supplier<List<Mark>> source;
+    private final boolean hittable;
     private List<Mark> marks = List.of();
 
     /**
@@ -29,8 +30,18 @@ public class MarkFigure extends Figure {
      * @param source  gives the marks, the lowest first
      */
     public MarkFigure(Diagram diagram, Supplier<List<Mark>> source) {
+        this(diagram, source, true);
+    }
+
+    private MarkFigure(Diagram diagram, Supplier<List<Mark>> source, boolean hittable) {
+        this.hittable = hittable;
         this.painter = new MarkPainter(diagram.view(), diagram.fonts());
         this.source = source;
+    }
+
+    /** Makes a figure that the mouse does not see, such as feedback. */
+    public static MarkFigure passive(Diagram diagram, Supplier<List<Mark>> source) {
+        return new MarkFigure(diagram, source, false);
     }
 
     /** Asks for the marks again and takes the room that they need. */
@@ -59,6 +70,6 @@ public class MarkFigure extends Figure {
 
     @Override
     public boolean containsPoint(int x, int y) {
-        return getBounds().getExpanded(2, 2).contains(x, y) && marks.stream().anyMatch(mark -> painter.hits(mark, x, y, NEAR_PX));
+        return hittable && getBounds().getExpanded(2, 2).contains(x, y) && marks.stream().anyMatch(mark -> painter.hits(mark, x, y, NEAR_PX));
     }
 }

@@ -102,8 +102,8 @@ public final class MarkPainter {
         double radius = disc.radiusMm() * Fonts.PX_PER_MM;
         Path path = new Path(Display.getCurrent());
         try {
-            path.addArc((float) (view.toX(disc.centre().x()) - radius), (float) (view.toY(disc.centre().y()) - radius), (float) (2 * radius),
-                    (float) (2 * radius), 0, 360);
+            float size = (float) (2 * radius);
+            path.addArc((float) (view.toX(disc.centre().x()) - radius), (float) (view.toY(disc.centre().y()) - radius), size, size, 0, 360);
             if (disc.style().fill() != Ink.NONE) {
                 graphics.setBackgroundColor(Inks.colour(disc.style().fill()));
                 graphics.fillPath(path);
@@ -165,7 +165,8 @@ public final class MarkPainter {
             maxY = Math.max(maxY, view.toY(point.y()));
         }
         double reach = widthPx(path.style()) + 1;
-        return path.points().isEmpty() ? new Rectangle() : rectangle(minX - reach, minY - reach, maxX - minX + 2 * reach, maxY - minY + 2 * reach);
+        return path.points().isEmpty() ? new Rectangle()
+                : rectangle(minX - reach, minY - reach, maxX - minX + 2 * reach, maxY - minY + 2 * reach);
     }
 
     /** Keeps a rectangle within what a window of pixels can hold. */
@@ -192,7 +193,8 @@ public final class MarkPainter {
             return box(label).contains(x, y);
         }
         if (mark instanceof Mark.Disc disc) {
-            return Math.hypot(view.toX(disc.centre().x()) - x, view.toY(disc.centre().y()) - y) <= disc.radiusMm() * Fonts.PX_PER_MM + withinPx;
+            double distance = Math.hypot(view.toX(disc.centre().x()) - x, view.toY(disc.centre().y()) - y);
+            return distance <= disc.radiusMm() * Fonts.PX_PER_MM + withinPx;
         }
         Mark.Path path = (Mark.Path) mark;
         return path.closed() && path.style().fill() != Ink.NONE && encloses(path, x, y) || distancePx(path, x, y) <= withinPx;

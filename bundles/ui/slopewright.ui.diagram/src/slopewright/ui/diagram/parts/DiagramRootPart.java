@@ -8,6 +8,7 @@ import org.eclipse.draw2d.FigureListener;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.Layer;
 import org.eclipse.draw2d.LayeredPane;
+import org.eclipse.draw2d.StackLayout;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editparts.LayerManager;
@@ -30,12 +31,14 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
      * Makes a root.
      *
      * @param diagram the diagram
-     * @param keys    keys of the layers of its parts, the lowest first; layers for handles and for feedback are laid over them
+     * @param keys    keys of the layers of its parts, the lowest first; the ground lies below them, handles and feedback above
      */
     public DiagramRootPart(Diagram diagram, List<?> keys) {
         this.diagram = diagram;
+        Layer ground = new Layer();
+        ground.setLayoutManager(new StackLayout());
+        layers.put(LayerConstants.PRIMARY_LAYER, ground);
         keys.forEach(key -> layers.put(key, new Layer()));
-        layers.put(LayerConstants.PRIMARY_LAYER, new Layer());
         layers.put(LayerConstants.CONNECTION_LAYER, new Layer());
         layers.put(LayerConstants.HANDLE_LAYER, new Layer());
         layers.put(LayerConstants.FEEDBACK_LAYER, new Layer());

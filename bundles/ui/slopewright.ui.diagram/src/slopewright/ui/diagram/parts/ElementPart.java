@@ -186,7 +186,8 @@ public abstract class ElementPart<T extends Identified> extends AbstractGraphica
     @Override
     public EditPart getTargetEditPart(Request request) {
         EditPart target = super.getTargetEditPart(request);
-        return target == null && REQ_CREATE.equals(request.getType()) && getParent() != null ? getParent().getTargetEditPart(request) : target;
+        boolean creates = REQ_CREATE.equals(request.getType());
+        return target == null && creates && getParent() != null ? getParent().getTargetEditPart(request) : target;
     }
 
     @Override

@@ -31,8 +31,7 @@ public final class OutlinePolicy extends SelectionEditPolicy {
     @Override
     protected void showSelection() {
         hideSelection();
-        shown = new MarkFigure(diagram, marks);
-        shown.setEnabled(false);
+        shown = MarkFigure.passive(diagram, marks);
         diagram.layer(LayerConstants.FEEDBACK_LAYER).add(shown);
         shown.update();
     }

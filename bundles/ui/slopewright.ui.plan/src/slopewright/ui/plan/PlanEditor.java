@@ -1,0 +1,276 @@
+package slopewright.ui.plan;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.Set;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.gef.DefaultEditDomain;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.palette.PaletteRoot;
+import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
+import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
+import org.eclipse.gef.ui.parts.GraphicalViewerImpl;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.views.properties.IPropertySheetPage;
+
+import slopewright.checks.CheckResult;
+import slopewright.model.Identified;
+import slopewright.model.io.ProjectFileException;
+import slopewright.model.util.Ids;
+import slopewright.ui.diagram.Diagram;
+import slopewright.ui.diagram.WorldView;
+import slopewright.ui.diagram.commands.HistoryCommandStack;
+import slopewright.ui.diagram.parts.DiagramRootPart;
+import slopewright.ui.diagram.parts.ElementPart;
+import slopewright.ui.diagram.tools.ViewNavigation;
+import slopewright.ui.document.DocumentListener;
+import slopewright.ui.document.ElementRevealer;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.document.ProjectInput;
+import slopewright.ui.plan.internal.FindingMarkers;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.PlanLayer;
+import slopewright.ui.plan.internal.PlanMenu;
+import slopewright.ui.plan.internal.PlanNavigator;
+import slopewright.ui.plan.internal.PlanOverlays;
+import slopewright.ui.plan.internal.PlanActions;
+import slopewright.ui.plan.internal.palette.PinnedPalette;
+import slopewright.ui.plan.internal.palette.PlanPalette;
+import slopewright.ui.plan.internal.parts.PlanPartFactory;
+import slopewright.ui.plan.internal.tools.PlanKeys;
+import slopewright.ui.properties.ElementPropertyPage;
+
+/**
+ * The plan of an aerodrome: looks at a project from above, and places, moves and removes what stands there. Undo, redo and dirty are what
+ * the document of the project says.
+ */
+public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implements ElementRevealer {
+
+    /** The id under which the editor is registered. */
+    public static final String ID = "slopewright.ui.plan.editor";
+
+    private final FlyoutPreferences palettePlace = new PinnedPalette();
+    private ProjectDocument document;
+    private PlanPalette palette;
+    private PlanContext context;
+    private PlanNavigator navigator;
+    private PlanOverlays overlays;
+    private FindingMarkers markers;
+    private final DocumentListener listener = new DocumentListener() {
+
+        @Override
+        public void changed(Set<String> elementIds) {
+            refreshPlan();
+        }
+
+        @Override
+        public void checked(CheckResult result) {
+            markers.show(result);
+        }
+
+        @Override
+        public void stateChanged() {
+            firePropertyChange(PROP_DIRTY);
+        }
+    };
+
+    @Override
+    public void init(IEditorSite site, IEditorInput input) throws PartInitException {
+        if (!(input instanceof ProjectInput project)) {
+            throw new PartInitException("The plan opens project files only, not " + input.getName());
+        }
+        try {
+            document = ProjectDocument.open(project.path());
+        } catch (ProjectFileException e) {
+            throw new PartInitException(e.getMessage(), e);
+        }
+        DefaultEditDomain domain = new DefaultEditDomain(this);
+        domain.setCommandStack(new HistoryCommandStack(document.history(), this::notice));
+        setEditDomain(domain);
+        super.init(site, input);
+        setPartName(input.getName());
+    }
+
+    private void notice(String text) {
+        overlays.notice(text);
+        getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(text);
+    }
+
+    @Override
+    protected void createGraphicalViewer(Composite parent) {
+        GraphicalViewer viewer = new GraphicalViewerImpl();
+        viewer.createControl(parent);
+        setGraphicalViewer(viewer);
+        configureGraphicalViewer();
+        hookGraphicalViewer();
+        initializeGraphicalViewer();
+    }
+
+    @Override
+    protected void configureGraphicalViewer() {
+        super.configureGraphicalViewer();
+        GraphicalViewer viewer = getGraphicalViewer();
+        Diagram diagram = new Diagram(viewer);
+        context = new PlanContext(document, diagram, this::notice);
+        navigator = new PlanNavigator(context);
+        viewer.setRootEditPart(new DiagramRootPart(diagram, Arrays.asList(PlanLayer.values())));
+        viewer.setEditPartFactory(new PlanPartFactory(context));
+        ViewNavigation.install(viewer, diagram.view());
+        viewer.setKeyHandler(PlanActions.withKeys(new PlanKeys(context), getActionRegistry()));
+        viewer.setContextMenu(new PlanMenu(context, navigator, getActionRegistry()));
+    }
+
+    @Override
+    protected void initializeGraphicalViewer() {
+        super.initializeGraphicalViewer();
+        overlays = new PlanOverlays(context);
+        markers = new FindingMarkers(context);
+        getGraphicalViewer().setContents(document.project());
+        navigator.showAerodrome();
+        overlays.update();
+        document.addListener(listener);
+        document.lastResult().ifPresent(markers::show);
+        getGraphicalViewer().getControl().addListener(SWT.MouseMove, event -> {
+            getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(null);
+            getEditorSite().getActionBars().getStatusLineManager().setMessage(navigator.describe(event.x, event.y));
+        });
+        getGraphicalViewer().getControl().addListener(SWT.MouseDown, event -> overlays.dismiss());
+    }
+
+    private void refreshPlan() {
+        boolean wasEmpty = context.plane().isEmpty();
+        context.invalidate();
+        overlays.dismiss();
+        ((ElementPart<?>) getGraphicalViewer().getContents()).refreshAll();
+        palette.update();
+        overlays.update();
+        if (wasEmpty) {
+            navigator.showAerodrome();
+        }
+        document.lastResult().ifPresent(markers::show);
+    }
+
+    @Override
+    protected PaletteRoot getPaletteRoot() {
+        if (palette == null) {
+            palette = new PlanPalette(document);
+        }
+        return palette.root();
+    }
+
+    @Override
+    protected FlyoutPreferences getPalettePreferences() {
+        return palettePlace;
+    }
+
+    /** Returns what part of the world the plan shows. */
+    public WorldView view() {
+        return context.diagram().view();
+    }
+
+    /** Returns the viewer of the plan. */
+    public GraphicalViewer viewer() {
+        return getGraphicalViewer();
+    }
+
+    /** Returns why the last edit could not be made, empty where it could. */
+    public String notice() {
+        return overlays.notice();
+    }
+
+    /** Returns at how many elements the plan marks findings. */
+    public int markedElements() {
+        return markers.count();
+    }
+
+    @Override
+    public void reveal(String elementId) {
+        Optional<Identified> element = Ids.find(document.project(), elementId);
+        for (var one = element.map(found -> (EObject) found).orElse(null); one != null; one = one.eContainer()) {
+            if (getGraphicalViewer().getEditPartRegistry().get(one) instanceof ElementPart<?> part && part.anchor().isPresent()) {
+                getGraphicalViewer().select((EditPart) part);
+                part.anchor().ifPresent(navigator::reveal);
+                return;
+            }
+        }
+    }
+
+    @Override
+    public boolean isDirty() {
+        return document.isDirty();
+    }
+
+    @Override
+    public boolean isSaveAsAllowed() {
+        return true;
+    }
+
+    @Override
+    public void doSave(IProgressMonitor monitor) {
+        try {
+            document.save();
+        } catch (ProjectFileException e) {
+            monitor.setCanceled(true);
+            MessageDialog.openError(getSite().getShell(), "The project can't be saved", e.getMessage());
+        }
+    }
+
+    @Override
+    public void doSaveAs() {
+        FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
+        dialog.setFilterExtensions(new String[] {"*" + ProjectInput.FILE_SUFFIX});
+        dialog.setOverwrite(true);
+        document.path().ifPresent(path -> dialog.setFileName(path.toString()));
+        String chosen = dialog.open();
+        if (chosen != null) {
+            saveAs(Path.of(chosen.endsWith(ProjectInput.FILE_SUFFIX) ? chosen : chosen + ProjectInput.FILE_SUFFIX));
+        }
+    }
+
+    /**
+     * Saves the project into a file, which the editor shows from then on, or tells the user in a dialog why that can't be done.
+     *
+     * @param file the file
+     */
+    public void saveAs(Path file) {
+        try {
+            document.saveAs(file);
+            setInput(new ProjectInput(file));
+            setPartName(getEditorInput().getName());
+            firePropertyChange(PROP_INPUT);
+        } catch (ProjectFileException e) {
+            MessageDialog.openError(getSite().getShell(), "The project can't be saved", e.getMessage());
+        }
+    }
+
+    @Override
+    @SuppressWarnings({"rawtypes", "unchecked"})
+    public Object getAdapter(Class type) {
+        if (type == ProjectDocument.class) {
+            return document;
+        }
+        if (type == IPropertySheetPage.class) {
+            return new ElementPropertyPage(document);
+        }
+        return type == ElementRevealer.class ? this : super.getAdapter(type);
+    }
+
+    @Override
+    public void dispose() {
+        if (document != null) {
+            document.removeListener(listener);
+            document.dispose();
+        }
+        super.dispose();
+    }
+}

@@ -1,0 +1,120 @@
+package slopewright.ui.plan.internal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.ImageFigure;
+import org.eclipse.draw2d.Label;
+import org.eclipse.draw2d.geometry.Dimension;
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
+import org.eclipse.jface.resource.ResourceManager;
+
+import slopewright.checks.CheckResult;
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.drawing.ScenePoint;
+import slopewright.model.Identified;
+import slopewright.model.util.Ids;
+import slopewright.ui.Images;
+import slopewright.ui.diagram.parts.ElementPart;
+
+/**
+ * Marks beside elements about which rules find something: that they fail, or that an input is missing. What only waits for a confirmation
+ * is in the findings view. One mark stands for all findings about an element and of those below it that are not shown themselves.
+ */
+public final class FindingMarkers {
+
+    private static final int MOST_LINES = 6;
+    private static final int UP_PX = 20;
+
+    private final PlanContext context;
+    private final ResourceManager resources;
+    private final Map<ElementPart<?>, ImageFigure> markers = new LinkedHashMap<>();
+
+    /** Makes the markers of a plan. */
+    public FindingMarkers(PlanContext context) {
+        this.context = context;
+        this.resources = new LocalResourceManager(JFaceResources.getResources(), context.diagram().viewer().getControl());
+        context.diagram().view().addListener(this::place);
+    }
+
+    /** Shows what a check has found, instead of what was shown before. */
+    public void show(CheckResult result) {
+        clear();
+        Map<String, Identified> elements = new HashMap<>();
+        Ids.elements(context.project()).forEach(element -> elements.put(element.getId(), element));
+        Map<ElementPart<?>, List<Outcome>> byPart = new LinkedHashMap<>();
+        for (Outcome outcome : result.findings()) {
+            if (outcome.verdict() == Verdict.FAIL || outcome.verdict() == Verdict.NOT_EVALUATED) {
+                Optional.ofNullable(elements.get(outcome.elementId())).flatMap(this::part)
+                        .ifPresent(part -> byPart.computeIfAbsent(part, key -> new ArrayList<>()).add(outcome));
+            }
+        }
+        byPart.forEach(this::mark);
+        place();
+    }
+
+    private Optional<ElementPart<?>> part(Identified element) {
+        for (EObject one = element; one != null; one = one.eContainer()) {
+            if (context.diagram().viewer().getEditPartRegistry().get(one) instanceof ElementPart<?> part && part.anchor().isPresent()) {
+                return Optional.of(part);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void mark(ElementPart<?> part, List<Outcome> outcomes) {
+        ImageFigure figure = new ImageFigure(Images.of(outcomes.get(0)).image(resources));
+        figure.setToolTip(new Label(text(outcomes)));
+        markers.put(part, figure);
+        layer().add(figure);
+    }
+
+    private static String text(List<Outcome> outcomes) {
+        StringBuilder text = new StringBuilder();
+        for (Outcome outcome : outcomes.subList(0, Math.min(MOST_LINES, outcomes.size()))) {
+            text.append(text.isEmpty() ? "" : "\n").append(outcome.rule()).append("  ").append(outcome.title());
+            text.append(outcome.verdict() == Verdict.FAIL ? ": not met" : ": missing " + String.join(", ", outcome.missing()));
+        }
+        if (outcomes.size() > MOST_LINES) {
+            text.append("\nand ").append(outcomes.size() - MOST_LINES).append(" more");
+        }
+        return text.toString();
+    }
+
+    private void place() {
+        markers.forEach((part, figure) -> {
+            Optional<ScenePoint> anchor = part.isActive() ? part.anchor() : Optional.empty();
+            figure.setVisible(anchor.isPresent());
+            anchor.ifPresent(at -> {
+                Dimension size = figure.getPreferredSize();
+                int x = (int) Math.round(context.diagram().view().toX(at.x()) - size.width / 2.0);
+                int y = (int) Math.round(context.diagram().view().toY(at.y()) - size.height / 2.0 - UP_PX);
+                figure.setBounds(new Rectangle(new Point(x, y), size));
+            });
+        });
+    }
+
+    /** Returns how many elements are marked. */
+    public int count() {
+        return markers.size();
+    }
+
+    private void clear() {
+        markers.values().forEach(layer()::remove);
+        markers.clear();
+    }
+
+    private IFigure layer() {
+        return context.diagram().layer(PlanLayer.REMARKS);
+    }
+}

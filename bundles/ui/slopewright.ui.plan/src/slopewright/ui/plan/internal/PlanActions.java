@@ -1,0 +1,40 @@
+package slopewright.ui.plan.internal;
+
+import org.eclipse.gef.KeyHandler;
+import org.eclipse.gef.KeyStroke;
+import org.eclipse.gef.ui.actions.ActionBarContributor;
+import org.eclipse.gef.ui.actions.ActionRegistry;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.swt.SWT;
+import org.eclipse.ui.actions.ActionFactory;
+
+/** Connects the actions of the workbench with those of the active plan. */
+public final class PlanActions extends ActionBarContributor {
+
+    @Override
+    protected void buildActions() {
+        // the menus of the workbench offer them already
+    }
+
+    @Override
+    protected void declareGlobalActionKeys() {
+        addGlobalActionKey(ActionFactory.UNDO.getId());
+        addGlobalActionKey(ActionFactory.REDO.getId());
+        addGlobalActionKey(ActionFactory.DELETE.getId());
+        addGlobalActionKey(ActionFactory.SELECT_ALL.getId());
+    }
+
+    /** Adds the keys of the common actions to a keyboard; they count where the workbench does not take them first. */
+    public static KeyHandler withKeys(KeyHandler keys, ActionRegistry registry) {
+        put(keys, KeyStroke.getPressed(SWT.DEL, SWT.DEL, 0), registry.getAction(ActionFactory.DELETE.getId()));
+        put(keys, KeyStroke.getPressed((char) 26, 'z', SWT.CTRL), registry.getAction(ActionFactory.UNDO.getId()));
+        put(keys, KeyStroke.getPressed((char) 25, 'y', SWT.CTRL), registry.getAction(ActionFactory.REDO.getId()));
+        return keys;
+    }
+
+    private static void put(KeyHandler keys, KeyStroke stroke, IAction action) {
+        if (action != null) {
+            keys.put(stroke, action);
+        }
+    }
+}

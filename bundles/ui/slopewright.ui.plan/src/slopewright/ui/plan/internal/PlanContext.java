@@ -1,0 +1,206 @@
+package slopewright.ui.plan.internal;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import slopewright.checks.ProjectRules;
+import slopewright.drawing.ScenePoint;
+import slopewright.geometry.Penetration;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Obstacle;
+import slopewright.model.Place;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.SurfacePlan;
+import slopewright.siting.aid.AidLayouts;
+import slopewright.siting.site.ObstacleShapes;
+import slopewright.siting.site.PlanAxis;
+import slopewright.siting.site.PlanPlane;
+import slopewright.siting.site.PlanPoint;
+import slopewright.siting.site.SiteFrame;
+import slopewright.standards.RuleSet;
+import slopewright.ui.diagram.Diagram;
+import slopewright.ui.document.ProjectDocument;
+
+/**
+ * What the parts of one plan share: the document, the plane that all is drawn on, and what follows from the elements as they are now.
+ * What follows is worked out when it is first asked for, and again after {@link #invalidate()}.
+ */
+public final class PlanContext {
+
+    private final ProjectDocument document;
+    private final Diagram diagram;
+    private final Consumer<String> notices;
+    private final Map<ApproachHost, Optional<PlanAxis>> axes = new HashMap<>();
+    private final Map<ApproachAid, Optional<Siting>> layouts = new HashMap<>();
+    private Optional<Map<Obstacle, Obstruction>> obstructions = Optional.empty();
+    private Optional<PlanPlane> plane = Optional.empty();
+    private Optional<String> problem = Optional.empty();
+
+    /**
+     * Makes the context of an editor.
+     *
+     * @param document the document
+     * @param diagram  the diagram
+     * @param notices  shows the user why something could not be done
+     */
+    public PlanContext(ProjectDocument document, Diagram diagram, Consumer<String> notices) {
+        this.document = document;
+        this.diagram = diagram;
+        this.notices = notices;
+        invalidate();
+    }
+
+    /** Returns the document. */
+    public ProjectDocument document() {
+        return document;
+    }
+
+    /** Returns the project. */
+    public Project project() {
+        return document.project();
+    }
+
+    /** Returns the diagram. */
+    public Diagram diagram() {
+        return diagram;
+    }
+
+    /** Shows the user why something could not be done. */
+    public void notice(String text) {
+        notices.accept(text);
+    }
+
+    /** Forgets all that followed from the elements as they were. */
+    public void invalidate() {
+        axes.clear();
+        layouts.clear();
+        obstructions = Optional.empty();
+        problem = Optional.empty();
+        try {
+            plane = PlanPlane.of(project());
+        } catch (SitingException e) {
+            plane = Optional.empty();
+            problem = Optional.of(e.getMessage());
+        }
+    }
+
+    /** Returns the plane that all is drawn on, empty where nothing has a place. */
+    public Optional<PlanPlane> plane() {
+        return plane;
+    }
+
+    /** Returns why nothing can be drawn, where there is such a reason. */
+    public Optional<String> problem() {
+        return problem;
+    }
+
+    /** Returns how the frame of a runway end or helipad lies on the plane, empty where its place or bearing are not known. */
+    public Optional<PlanAxis> axis(ApproachHost host) {
+        return axes.computeIfAbsent(host, one -> plane.flatMap(ground -> {
+            try {
+                return Optional.of(ground.axis(one));
+            } catch (SitingException e) {
+                return Optional.empty();
+            }
+        }));
+    }
+
+    /** Returns where a place lies in the scene, empty where it has no coordinates. */
+    public Optional<ScenePoint> point(Place place) {
+        if (place == null || plane.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(point(plane.get().toPlane(place)));
+        } catch (SitingException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Returns a place of the plane as one of the scene: metres east and north. */
+    public static ScenePoint point(PlanPoint place) {
+        return new ScenePoint(place.eastM(), place.northM());
+    }
+
+    /** Returns a point of a frame as a place of the scene. */
+    public static ScenePoint point(PlanAxis axis, double alongM, double rightM) {
+        return point(axis.toPlane(alongM, rightM));
+    }
+
+    /**
+     * Returns the rule set of the project.
+     *
+     * @throws IllegalArgumentException where it is unknown
+     */
+    public RuleSet rules() {
+        return document.rules();
+    }
+
+    /**
+     * Returns the rule set that an aid is laid out under: its own, else that of the project.
+     *
+     * @throws IllegalArgumentException where it is unknown
+     */
+    public RuleSet rules(ApproachAid aid) {
+        return ProjectRules.of(project(), aid, Optional.empty());
+    }
+
+    /** Returns what the units of an aid give as they stand, empty where that can not be worked out. */
+    public Optional<Siting> layout(ApproachAid aid) {
+        return layouts.computeIfAbsent(aid, one -> {
+            try {
+                return Optional.of(AidLayouts.asLaid(one, rules(one)));
+            } catch (SitingException | IllegalArgumentException e) {
+                return Optional.empty();
+            }
+        });
+    }
+
+    /** Returns how an obstacle stands against the surface that it is worst for, empty where it lies outside all of them. */
+    public Optional<Obstruction> obstruction(Obstacle obstacle) {
+        if (obstructions.isEmpty()) {
+            obstructions = Optional.of(compareAll());
+        }
+        return Optional.ofNullable(obstructions.get().get(obstacle));
+    }
+
+    private Map<Obstacle, Obstruction> compareAll() {
+        Map<Obstacle, Obstruction> found = new HashMap<>();
+        for (ApproachAid aid : Projects.aids(project())) {
+            layout(aid).flatMap(Siting::surface).ifPresent(surface -> compare(aid, surface, found));
+        }
+        return found;
+    }
+
+    private void compare(ApproachAid aid, SurfacePlan surface, Map<Obstacle, Obstruction> found) {
+        Optional<SiteFrame> frame = Projects.host(aid).flatMap(PlanContext::frame);
+        if (frame.isEmpty()) {
+            return;
+        }
+        for (Obstacle obstacle : project().getAerodrome().getObstacles()) {
+            try {
+                ObstacleShapes.compare(obstacle, frame.get(), surface.geometry()).map(Penetration::excessM)
+                        .ifPresent(excess -> found.merge(obstacle, new Obstruction(excess, Projects.label(aid)),
+                                (one, other) -> one.excessM() >= other.excessM() ? one : other));
+            } catch (SitingException e) {
+                // an obstacle without place or height is a finding of its own; it stands against nothing here
+                continue;
+            }
+        }
+    }
+
+    /** Returns the frame of a runway end or helipad, empty where its place, bearing or elevation are not known. */
+    public static Optional<SiteFrame> frame(ApproachHost host) {
+        try {
+            return Optional.of(SiteFrame.of(host));
+        } catch (SitingException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package slopewright.ui.plan.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import slopewright.drawing.ScenePoint;
+import slopewright.geometry.FramePoint;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Obstacle;
+import slopewright.model.Place;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Projects;
+import slopewright.siting.site.PlanPoint;
+import slopewright.ui.diagram.WorldBox;
+import slopewright.ui.plan.internal.figures.AidMarks;
+import slopewright.ui.plan.internal.figures.ObstacleMarks;
+import slopewright.ui.plan.internal.figures.RunwayMarks;
+
+/** Where to look in a plan, and what lies where the pointer is. */
+public final class PlanNavigator {
+
+    private static final double MARGIN_PX = 60;
+    private static final double END_BEFORE_M = 120;
+    private static final double END_AFTER_M = 520;
+    private static final double END_SIDE_M = 110;
+
+    private final PlanContext context;
+    private final Placing placing;
+
+    /** Makes the navigator of a plan. */
+    public PlanNavigator(PlanContext context) {
+        this.context = context;
+        this.placing = new Placing(context);
+    }
+
+    /** Shows the runways, helipads and aids; the obstacles where there is nothing else. */
+    public void showAerodrome() {
+        show(WorldBox.around(aerodrome()).or(() -> WorldBox.around(obstacles())));
+    }
+
+    /** Shows the runways, helipads, aids and obstacles. */
+    public void showAll() {
+        List<ScenePoint> points = aerodrome();
+        points.addAll(obstacles());
+        show(WorldBox.around(points));
+    }
+
+    /** Shows where the units of a runway end or helipad stand. */
+    public void show(ApproachHost host) {
+        context.axis(host).ifPresent(axis -> {
+            double share = host instanceof RunwayEnd ? 1 : 0.25;
+            List<ScenePoint> points = new ArrayList<>();
+            for (double along : new double[] {-END_BEFORE_M * share, END_AFTER_M * share}) {
+                points.add(PlanContext.point(axis, along, -END_SIDE_M * share));
+                points.add(PlanContext.point(axis, along, END_SIDE_M * share));
+            }
+            host.getAids().forEach(aid -> points.addAll(places(aid)));
+            show(WorldBox.around(points));
+        });
+    }
+
+    private void show(Optional<WorldBox> box) {
+        box.ifPresent(one -> context.diagram().view().show(one, MARGIN_PX));
+    }
+
+    private List<ScenePoint> aerodrome() {
+        List<ScenePoint> points = new ArrayList<>();
+        for (ApproachHost host : Projects.hosts(context.project())) {
+            context.axis(host).ifPresent(axis -> {
+                double before = host instanceof RunwayEnd end ? RunwayMarks.displacedM(end) : 50;
+                points.add(PlanContext.point(axis, -before, 0));
+                double length = Projects.runway(host).map(runway -> RunwayMarks.lengthM(context, runway)).orElse(100.0);
+                points.add(PlanContext.point(axis, length - before, 0));
+            });
+            host.getAids().forEach(aid -> points.addAll(places(aid)));
+        }
+        return points;
+    }
+
+    private List<ScenePoint> places(ApproachAid aid) {
+        return aid.getUnits().stream().flatMap(unit -> AidMarks.place(context, unit).stream()).toList();
+    }
+
+    private List<ScenePoint> obstacles() {
+        List<Obstacle> obstacles = context.project().getAerodrome() == null ? List.of() : context.project().getAerodrome().getObstacles();
+        return obstacles.stream().flatMap(one -> ObstacleMarks.places(context, one).stream()).toList();
+    }
+
+    /** Brings a place of the scene into sight where it can not be seen. */
+    public void reveal(ScenePoint place) {
+        WorldBox seen = context.diagram().view().visible();
+        WorldBox inner = new WorldBox(seen.minX() + seen.width() * 0.1, seen.minY() + seen.height() * 0.1,
+                seen.maxX() - seen.width() * 0.1, seen.maxY() - seen.height() * 0.1);
+        if (!inner.contains(place.x(), place.y())) {
+            context.diagram().view().centreOn(place.x(), place.y());
+        }
+    }
+
+    /**
+     * Says where a pixel lies: its coordinates, and its place from the nearest threshold.
+     *
+     * @param x pixels
+     * @param y pixels
+     */
+    public String describe(int x, int y) {
+        if (context.plane().isEmpty()) {
+            return "";
+        }
+        PlanPoint place = new PlanPoint(context.diagram().view().worldX(x), context.diagram().view().worldY(y));
+        String where = coordinates(place);
+        Optional<ApproachHost> host = placing.nearest(place, any -> true);
+        return where + host.map(near -> "    " + from(near, place)).orElse("");
+    }
+
+    private String coordinates(PlanPoint place) {
+        Place target = SlopewrightFactory.eINSTANCE.createPlace();
+        context.plane().orElseThrow().toPlace(place, target);
+        return target.getLatitudeDeg() == null
+                ? String.format(Locale.ROOT, "E %.1f  N %.1f", target.getEastM(), target.getNorthM())
+                : String.format(Locale.ROOT, "%.6f°  %.6f°", target.getLatitudeDeg(), target.getLongitudeDeg());
+    }
+
+    private String from(ApproachHost host, PlanPoint place) {
+        FramePoint point = context.axis(host).orElseThrow().toFrame(place, 0);
+        String along = String.format(Locale.ROOT, "%.1f m %s", Math.abs(point.alongM()), point.alongM() < 0 ? "before" : "beyond");
+        String side = String.format(Locale.ROOT, "%.1f m %s", Math.abs(point.rightM()), point.rightM() < 0 ? "left" : "right");
+        return Projects.label(host) + ": " + along + (host instanceof RunwayEnd ? " the threshold, " : " the hover point, ") + side;
+    }
+
+    /** Returns every runway end and approach direction that can be shown. */
+    public List<ApproachHost> hosts() {
+        return Projects.hosts(context.project()).stream().filter(host -> context.axis(host).isPresent()).toList();
+    }
+}

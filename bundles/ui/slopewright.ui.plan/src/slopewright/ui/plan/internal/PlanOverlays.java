@@ -1,0 +1,69 @@
+package slopewright.ui.plan.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.gef.LayerConstants;
+
+import slopewright.drawing.Ink;
+import slopewright.drawing.Mark;
+import slopewright.drawing.ScenePoint;
+import slopewright.ui.diagram.WorldView;
+import slopewright.ui.diagram.figures.MarkFigure;
+import slopewright.ui.plan.internal.figures.NoticeFigure;
+import slopewright.ui.plan.internal.figures.OverlayFigure;
+
+/** What lies over the plan and stays where it is: scale bar, north arrow, legend, notices, and a hint where there is nothing to draw. */
+public final class PlanOverlays {
+
+    private static final String EMPTY = "Nothing has a place yet. Enter the threshold of a runway end or the place of a helipad.";
+
+    private final PlanContext context;
+    private final OverlayFigure overlay;
+    private final MarkFigure hint;
+    private final NoticeFigure notice;
+
+    /** Lays the overlays over a plan. */
+    public PlanOverlays(PlanContext context) {
+        this.context = context;
+        overlay = new OverlayFigure(context.diagram());
+        hint = MarkFigure.passive(context.diagram(), this::hint);
+        notice = new NoticeFigure(context.diagram());
+        IFigure layer = context.diagram().layer(PlanLayer.OVERLAY);
+        layer.add(overlay);
+        context.diagram().layer(PlanLayer.REMARKS).add(hint);
+        context.diagram().layer(LayerConstants.FEEDBACK_LAYER).add(notice);
+    }
+
+    private List<Mark> hint() {
+        List<Mark> marks = new ArrayList<>();
+        if (context.plane().isEmpty()) {
+            WorldView view = context.diagram().view();
+            ScenePoint middle = new ScenePoint(view.worldX(view.widthPx() / 2), view.worldY(view.heightPx() / 2));
+            marks.add(new Mark.Label(middle, context.problem().orElse(EMPTY), Mark.Anchor.MIDDLE, 2.6, 0, Ink.TEXT, ""));
+        }
+        return marks;
+    }
+
+    /** Brings all up to date after the project has changed. */
+    public void update() {
+        overlay.update();
+        hint.update();
+    }
+
+    /** Shows why something could not be done. */
+    public void notice(String text) {
+        notice.show(text);
+    }
+
+    /** Returns the notice that is shown, empty where there is none. */
+    public String notice() {
+        return notice.text();
+    }
+
+    /** Takes the notice away. */
+    public void dismiss() {
+        notice.dismiss();
+    }
+}

@@ -1,0 +1,133 @@
+package slopewright.ui.plan.internal.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import slopewright.drawing.Ink;
+import slopewright.drawing.Mark;
+import slopewright.drawing.ScenePoint;
+import slopewright.drawing.Style;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
+import slopewright.model.Place;
+import slopewright.model.util.Projects;
+import slopewright.ui.diagram.WorldBox;
+import slopewright.ui.diagram.WorldView;
+import slopewright.ui.plan.internal.Obstruction;
+import slopewright.ui.plan.internal.PlanContext;
+
+/** Obstacles by kind. One that stands through an obstacle surface is crossed as well as coloured, and says by how much. */
+public final class ObstacleMarks {
+
+    private static final double LABEL_MM = 2;
+    private static final double SYMBOL_PX = 7;
+    private static final double HATCH_PX = 9;
+    private static final int MOST_HATCHES = 160;
+
+    private ObstacleMarks() {
+    }
+
+    /** Draws an obstacle, nothing where it has no place. */
+    public static List<Mark> of(PlanContext context, Obstacle obstacle) {
+        Marks marks = new Marks(obstacle.getId());
+        List<ScenePoint> places = places(context, obstacle);
+        if (places.isEmpty()) {
+            return List.of();
+        }
+        WorldView view = context.diagram().view();
+        Optional<Double> excess = context.obstruction(obstacle).map(Obstruction::excessM).filter(above -> above > 0);
+        Ink ink = excess.isPresent() ? Ink.PENETRATION : Ink.OBSTACLE;
+        double px = 1 / view.scale();
+        ScenePoint label = places.get(0);
+        if (obstacle.getKind() == ObstacleKind.AREA && places.size() > 2) {
+            hatch(marks, places, view, ink);
+            marks.area(Style.line(ink, 0.35), places);
+            label = middle(places);
+        } else if (obstacle.getKind() == ObstacleKind.LINE && places.size() > 1) {
+            marks.line(Style.line(ink, 0.4), places);
+            places.forEach(place -> marks.disc(place, 0.6, Style.fill(ink)));
+        } else {
+            mast(marks, label, px, ink);
+        }
+        if (excess.isPresent()) {
+            cross(marks, label, px);
+        }
+        ScenePoint beside = new ScenePoint(label.x() + (SYMBOL_PX + 3) * px, label.y());
+        marks.text(beside, text(obstacle, excess), Mark.Anchor.START, LABEL_MM, 0, ink);
+        return marks.list();
+    }
+
+    /** Returns the places of an obstacle that have coordinates. */
+    public static List<ScenePoint> places(PlanContext context, Obstacle obstacle) {
+        return obstacle.getPlaces().stream().flatMap(place -> context.point(place).stream()).toList();
+    }
+
+    private static String text(Obstacle obstacle, Optional<Double> excess) {
+        StringBuilder text = new StringBuilder(Projects.label(obstacle));
+        topM(obstacle).ifPresent(top -> text.append(String.format(Locale.ROOT, "  %.1f m", top)));
+        excess.ifPresent(above -> text.append(String.format(Locale.ROOT, "  ✕ %.1f m through the surface", above)));
+        return text.toString();
+    }
+
+    /** Returns the highest elevation of an obstacle, metres, empty where none is known. */
+    public static Optional<Double> topM(Obstacle obstacle) {
+        Optional<Double> highest = obstacle.getPlaces().stream().map(Place::getElevationM).filter(top -> top != null).max(Double::compare);
+        return highest.isPresent() ? highest : Optional.ofNullable(obstacle.getTopElevationM());
+    }
+
+    private static void mast(Marks marks, ScenePoint at, double px, Ink ink) {
+        double wing = SYMBOL_PX * 0.7 * px;
+        double foot = at.y() - 2 * px;
+        ScenePoint top = new ScenePoint(at.x(), at.y() + SYMBOL_PX * 1.5 * px);
+        marks.line(Style.line(ink, 0.45), List.of(new ScenePoint(at.x() - wing, foot), top, new ScenePoint(at.x() + wing, foot)));
+        marks.disc(at, 0.45, Style.fill(ink));
+    }
+
+    private static void cross(Marks marks, ScenePoint at, double px) {
+        double arm = SYMBOL_PX * px;
+        Style style = Style.line(Ink.PENETRATION, 0.6);
+        marks.line(style, List.of(new ScenePoint(at.x() - arm, at.y() - arm), new ScenePoint(at.x() + arm, at.y() + arm)));
+        marks.line(style, List.of(new ScenePoint(at.x() - arm, at.y() + arm), new ScenePoint(at.x() + arm, at.y() - arm)));
+    }
+
+    private static ScenePoint middle(List<ScenePoint> ring) {
+        double x = ring.stream().mapToDouble(ScenePoint::x).average().orElse(0);
+        double y = ring.stream().mapToDouble(ScenePoint::y).average().orElse(0);
+        return new ScenePoint(x, y);
+    }
+
+    /** Hatches the part of an area that can be seen with lines that rise to the right. */
+    private static void hatch(Marks marks, List<ScenePoint> ring, WorldView view, Ink ink) {
+        WorldBox box = WorldBox.around(ring).orElseThrow();
+        WorldBox seen = view.visible();
+        double least = Math.max(box.minY() - box.maxX(), seen.minY() - seen.maxX());
+        double most = Math.min(box.maxY() - box.minX(), seen.maxY() - seen.minX());
+        double step = Math.max(HATCH_PX / view.scale() * Math.sqrt(2), (most - least) / MOST_HATCHES);
+        for (double shift = Math.ceil(least / step) * step; shift < most; shift += step) {
+            List<Double> cuts = cuts(ring, shift);
+            for (int i = 0; i + 1 < cuts.size(); i += 2) {
+                double from = cuts.get(i);
+                double to = cuts.get(i + 1);
+                marks.line(Style.line(ink, 0.12), List.of(new ScenePoint(from, from + shift), new ScenePoint(to, to + shift)));
+            }
+        }
+    }
+
+    /** Returns where the line y = x + shift cuts a ring, by x. */
+    private static List<Double> cuts(List<ScenePoint> ring, double shift) {
+        List<Double> cuts = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            ScenePoint one = ring.get(i);
+            ScenePoint other = ring.get((i + 1) % ring.size());
+            double a = one.y() - one.x() - shift;
+            double b = other.y() - other.x() - shift;
+            if (a > 0 != b > 0) {
+                cuts.add(one.x() + (other.x() - one.x()) * a / (a - b));
+            }
+        }
+        cuts.sort(Double::compare);
+        return cuts;
+    }
+}

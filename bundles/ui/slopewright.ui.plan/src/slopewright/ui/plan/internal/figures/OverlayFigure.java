@@ -1,0 +1,159 @@
+package slopewright.ui.plan.internal.figures;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.eclipse.draw2d.FigureUtilities;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.PointList;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Font;
+
+import slopewright.drawing.Ink;
+import slopewright.ui.diagram.Diagram;
+import slopewright.ui.diagram.WorldView;
+import slopewright.ui.diagram.figures.Inks;
+import slopewright.ui.diagram.figures.MarkFigure;
+
+/** What stays where it is when the plan moves: scale bar, north arrow and legend. */
+public final class OverlayFigure extends MarkFigure {
+
+    private static final int EDGE_PX = 14;
+    private static final double WANTED_BAR_PX = 150;
+
+    private record Entry(Ink ink, int form, String text) {
+    }
+
+    private static final int LINE = 0;
+    private static final int DASHED = 1;
+    private static final int CROSS = 2;
+    private static final int MAST = 3;
+    private static final int BOX = 4;
+
+    private static final List<Entry> LEGEND = List.of(new Entry(Ink.UNIT, BOX, "Light unit, front to the approach"),
+            new Entry(Ink.SURFACE, DASHED, "Obstacle surface"), new Entry(Ink.OBSTACLE, MAST, "Obstacle, top elevation"),
+            new Entry(Ink.PENETRATION, CROSS, "Through the surface"), new Entry(Ink.TAXIWAY, LINE, "Taxiway or apron edge"));
+
+    private final Diagram diagram;
+
+    /** Makes the overlay of a diagram. */
+    public OverlayFigure(Diagram diagram) {
+        super(diagram, List::of);
+        this.diagram = diagram;
+    }
+
+    @Override
+    public void update() {
+        WorldView view = diagram.view();
+        setBounds(new Rectangle(0, 0, (int) view.widthPx(), (int) view.heightPx()));
+        repaint();
+    }
+
+    @Override
+    public boolean containsPoint(int x, int y) {
+        return false;
+    }
+
+    @Override
+    protected void paintFigure(Graphics graphics) {
+        graphics.pushState();
+        graphics.setAntialias(SWT.ON);
+        graphics.setFont(diagram.fonts().of(2));
+        scaleBar(graphics, diagram.fonts().of(2));
+        northArrow(graphics);
+        if (diagram.view().heightPx() > 320 && diagram.view().widthPx() > 520) {
+            legend(graphics, diagram.fonts().of(2));
+        }
+        graphics.popState();
+    }
+
+    /** Returns the length of a scale bar: 1, 2 or 5 times a power of ten, metres. */
+    static double barM(double scale) {
+        double wanted = WANTED_BAR_PX / scale;
+        double decade = Math.pow(10, Math.floor(Math.log10(wanted)));
+        double share = wanted / decade;
+        return decade * (share >= 5 ? 5 : share >= 2 ? 2 : 1);
+    }
+
+    private void scaleBar(Graphics graphics, Font font) {
+        double length = barM(diagram.view().scale());
+        int px = (int) Math.round(length * diagram.view().scale());
+        int y = getBounds().height - EDGE_PX - 6;
+        String text = length >= 1000 ? String.format(Locale.ROOT, "%.0f km", length / 1000)
+                : String.format(Locale.ROOT, length < 1 ? "%.1f m" : "%.0f m", length);
+        int wide = FigureUtilities.getTextWidth(text, font);
+        back(graphics, new Rectangle(EDGE_PX - 6, y - 8, px + wide + 22, 22));
+        graphics.setForegroundColor(Inks.colour(Ink.TEXT));
+        graphics.setBackgroundColor(Inks.colour(Ink.TEXT));
+        graphics.fillRectangle(EDGE_PX, y, px / 2, 6);
+        graphics.drawRectangle(EDGE_PX, y, px - 1, 5);
+        graphics.drawText(text, EDGE_PX + px + 6, y - 5);
+    }
+
+    private void northArrow(Graphics graphics) {
+        int x = getBounds().width - EDGE_PX - 14;
+        int y = EDGE_PX + 30;
+        back(graphics, new Rectangle(x - 16, y - 36, 32, 60));
+        PointList left = new PointList(new int[] {x, y - 16, x - 9, y + 16, x, y + 9});
+        PointList right = new PointList(new int[] {x, y - 16, x + 9, y + 16, x, y + 9});
+        graphics.setBackgroundColor(Inks.colour(Ink.TEXT));
+        graphics.setForegroundColor(Inks.colour(Ink.TEXT));
+        graphics.fillPolygon(left);
+        graphics.drawPolygon(left);
+        graphics.drawPolygon(right);
+        graphics.drawText("N", x - FigureUtilities.getTextWidth("N", graphics.getFont()) / 2, y - 33);
+    }
+
+    private void legend(Graphics graphics, Font font) {
+        int line = FigureUtilities.getFontMetrics(font).getHeight() + 2;
+        int wide = LEGEND.stream().mapToInt(entry -> FigureUtilities.getTextWidth(entry.text(), font)).max().orElse(0) + 40;
+        int high = LEGEND.size() * line + 8;
+        int x = getBounds().width - EDGE_PX - wide;
+        int y = getBounds().height - EDGE_PX - high;
+        back(graphics, new Rectangle(x, y, wide, high));
+        for (int i = 0; i < LEGEND.size(); i++) {
+            int middle = y + 4 + i * line + line / 2;
+            symbol(graphics, LEGEND.get(i), x + 8, middle);
+            graphics.setForegroundColor(Inks.colour(Ink.TEXT));
+            graphics.drawText(LEGEND.get(i).text(), x + 34, middle - line / 2);
+        }
+    }
+
+    private static void symbol(Graphics graphics, Entry entry, int x, int y) {
+        graphics.pushState();
+        graphics.setForegroundColor(Inks.colour(entry.ink()));
+        graphics.setBackgroundColor(Inks.colour(Ink.RED));
+        graphics.setLineWidth(2);
+        int middle = x + 9;
+        switch (entry.form()) {
+            case CROSS -> {
+                graphics.drawLine(middle - 5, y - 5, middle + 5, y + 5);
+                graphics.drawLine(middle - 5, y + 5, middle + 5, y - 5);
+            }
+            case MAST -> {
+                graphics.drawLine(middle - 4, y + 5, middle, y - 6);
+                graphics.drawLine(middle, y - 6, middle + 4, y + 5);
+            }
+            case BOX -> {
+                graphics.setLineWidth(1);
+                graphics.fillRectangle(middle - 4, y - 5, 4, 5);
+                graphics.setBackgroundColor(Inks.colour(Ink.WHITE));
+                graphics.fillRectangle(middle - 4, y, 4, 5);
+                graphics.drawRectangle(middle - 4, y - 5, 8, 10);
+            }
+            default -> {
+                graphics.setLineStyle(entry.form() == DASHED ? Graphics.LINE_DASH : Graphics.LINE_SOLID);
+                graphics.drawLine(x, y, x + 18, y);
+            }
+        }
+        graphics.popState();
+    }
+
+    private static void back(Graphics graphics, Rectangle box) {
+        graphics.setAlpha(215);
+        graphics.setBackgroundColor(Inks.colour(Ink.PAPER));
+        graphics.fillRoundRectangle(box, 6, 6);
+        graphics.setAlpha(255);
+    }
+}

@@ -1,0 +1,2 @@
+/** What the parts of the plan editor share. */
+package slopewright.ui.plan.internal;

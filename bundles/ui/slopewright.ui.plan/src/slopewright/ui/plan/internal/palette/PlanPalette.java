@@ -1,0 +1,112 @@
+package slopewright.ui.plan.internal.palette;
+
+import java.net.URL;
+import java.util.List;
+
+import org.eclipse.gef.palette.CreationToolEntry;
+import org.eclipse.gef.palette.PaletteDrawer;
+import org.eclipse.gef.palette.PaletteRoot;
+import org.eclipse.gef.palette.ToolEntry;
+import org.eclipse.gef.requests.CreationFactory;
+import org.eclipse.gef.tools.SelectionTool;
+import org.eclipse.jface.resource.ImageDescriptor;
+
+import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
+import slopewright.standards.RuleSet;
+import slopewright.ui.diagram.tools.PanTool;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.plan.internal.tools.PlaceTool;
+
+/** The palette: select, pan, the families that the rule set of the project covers, and an obstacle. */
+public final class PlanPalette {
+
+    private static final String UNKNOWN_FAMILY = "family";
+
+    private final ProjectDocument document;
+    private final PaletteRoot root = new PaletteRoot();
+    private final PaletteDrawer families = new PaletteDrawer("Indicators");
+    private List<String> offered = List.of();
+
+    private record Making(Placed placed) implements CreationFactory {
+
+        @Override
+        public Object getNewObject() {
+            return placed;
+        }
+
+        @Override
+        public Object getObjectType() {
+            return placed.getClass();
+        }
+    }
+
+    /** Makes the palette of a document. */
+    public PlanPalette(ProjectDocument document) {
+        this.document = document;
+        PaletteDrawer tools = new PaletteDrawer("Tools");
+        ToolEntry select = new ToolEntry("Select", "Select and move; drag the ground to pan, turn the wheel to zoom", icon("select"),
+                icon("select"), SelectionTool.class) {
+        };
+        tools.add(select);
+        tools.add(new ToolEntry("Pan", "Move the view", icon("pan"), icon("pan"), PanTool.class) {
+        });
+        root.add(tools);
+        root.setDefaultEntry(select);
+        root.add(families);
+        PaletteDrawer site = new PaletteDrawer("Site");
+        site.add(entry("Point obstacle", "Click where it stands; its height is entered in the property sheet", "obstacle",
+                new Placed.PointObstacle()));
+        root.add(site);
+        update();
+    }
+
+    /** Returns the root for the viewer. */
+    public PaletteRoot root() {
+        return root;
+    }
+
+    /** Offers the families that the rule set of the project covers now; all of them where it is unknown. */
+    public void update() {
+        List<IndicatorFamily> covered = Families.all().stream().filter(this::covers).toList();
+        List<String> keys = covered.stream().map(IndicatorFamily::key).toList();
+        if (keys.equals(offered)) {
+            return;
+        }
+        offered = keys;
+        for (Object old : families.getChildren().toArray()) {
+            families.remove((ToolEntry) old);
+        }
+        for (IndicatorFamily family : covered) {
+            families.add(entry(family.name(), family.name() + ": " + where(family), family.key(), new Placed.Aid(family.key())));
+        }
+    }
+
+    private boolean covers(IndicatorFamily family) {
+        try {
+            RuleSet rules = document.rules();
+            return rules.covers(family.key());
+        } catch (IllegalArgumentException e) {
+            return true;
+        }
+    }
+
+    private static String where(IndicatorFamily family) {
+        if (family.atRunways() && family.atHelipads()) {
+            return "click beside a runway end or at a helipad";
+        }
+        return family.atRunways() ? "click beside a runway end, on the side where it shall stand" : "click at a helipad";
+    }
+
+    private static ToolEntry entry(String label, String description, String icon, Placed placed) {
+        CreationToolEntry entry = new CreationToolEntry(label, description, new Making(placed), icon(icon), icon(icon));
+        entry.setToolClass(PlaceTool.class);
+        return entry;
+    }
+
+    private static ImageDescriptor icon(String name) {
+        URL own = PlanPalette.class.getResource("/icons/" + name + ".svg");
+        URL url = own == null ? PlanPalette.class.getResource("/icons/" + UNKNOWN_FAMILY + ".svg") : own;
+        return url == null ? ImageDescriptor.getMissingImageDescriptor() : ImageDescriptor.createFromURL(url);
+    }
+}

@@ -1,0 +1,2 @@
+/** The palette of the plan editor. */
+package slopewright.ui.plan.internal.palette;

@@ -1,0 +1,127 @@
+package slopewright.ui.plan.internal.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.StringJoiner;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditPolicy;
+import org.eclipse.gef.Request;
+
+import slopewright.drawing.Mark;
+import slopewright.drawing.ScenePoint;
+import slopewright.edit.RemoveAid;
+import slopewright.geometry.Angles;
+import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
+import slopewright.model.LightUnit;
+import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
+import slopewright.ui.diagram.figures.MarkFigure;
+import slopewright.ui.diagram.policies.RemovePolicy;
+import slopewright.ui.diagram.tools.MoveTracker;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.PlanLayer;
+import slopewright.ui.plan.internal.Readings;
+import slopewright.ui.plan.internal.figures.AidMarks;
+import slopewright.ui.plan.internal.figures.UnitMarks;
+import slopewright.ui.plan.internal.policies.MoveUnitsPolicy;
+
+/** The part of an approach aid: its bars and labels, and the outline of its obstacle surface in a layer of its own. */
+public final class AidPart extends PlanPart<ApproachAid> {
+
+    private MarkFigure surface;
+
+    AidPart(ApproachAid aid, PlanContext context) {
+        super(aid, context, PlanLayer.AIDS);
+    }
+
+    @Override
+    protected List<Mark> marks() {
+        return AidMarks.of(context(), element());
+    }
+
+    @Override
+    protected List<? extends Identified> childElements() {
+        return element().getUnits();
+    }
+
+    @Override
+    public void addNotify() {
+        surface = MarkFigure.passive(diagram(), () -> AidMarks.surface(context(), element()));
+        diagram().layer(PlanLayer.SURFACES).add(surface);
+        super.addNotify();
+    }
+
+    @Override
+    public void removeNotify() {
+        super.removeNotify();
+        diagram().layer(PlanLayer.SURFACES).remove(surface);
+    }
+
+    @Override
+    protected void refreshVisuals() {
+        super.refreshVisuals();
+        surface.update();
+    }
+
+    @Override
+    protected void elementChanged(Notification notification) {
+        context().invalidate();
+        super.elementChanged(notification);
+    }
+
+    @Override
+    protected void createEditPolicies() {
+        super.createEditPolicies();
+        installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveAid.of(element())));
+        installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MoveUnitsPolicy(context(), element(), () -> element().getUnits()));
+    }
+
+    @Override
+    public DragTracker getDragTracker(Request request) {
+        return new MoveTracker(this, diagram().view());
+    }
+
+    @Override
+    List<Mark> outline() {
+        List<Mark> rings = new ArrayList<>();
+        if (AidMarks.isFar(context(), element())) {
+            markFigure().marks().stream().filter(mark -> !(mark instanceof Mark.Label)).map(PlanPart::outlined).forEach(rings::add);
+        } else {
+            element().getUnits().forEach(unit -> rings.addAll(UnitMarks.ring(context(), unit)));
+        }
+        return rings;
+    }
+
+    @Override
+    public Optional<ScenePoint> anchor() {
+        return element().getUnits().stream().flatMap(unit -> AidMarks.place(context(), unit).stream()).findFirst();
+    }
+
+    @Override
+    public String description() {
+        StringJoiner text = new StringJoiner("\n");
+        text.add(Projects.label(element()) + "  [" + element().getId() + "]");
+        String family = String.valueOf(element().getFamilyKey());
+        text.add(Families.find(family).map(IndicatorFamily::name).orElse("Unknown family " + family));
+        if (element().getSlopeDeg() != null) {
+            text.add("Approach slope " + Angles.format(element().getSlopeDeg()));
+        }
+        context().layout(element()).ifPresent(siting -> {
+            text.add("Distance " + Readings.length(siting.distanceM()));
+            text.add("MEHT " + Readings.length(siting.eyeHeightM()));
+            siting.wheelClearanceM().ifPresent(clearance -> text.add("Wheel clearance " + Readings.length(clearance)));
+        });
+        return text.toString();
+    }
+
+    /** Returns the name of a unit for people. */
+    static String name(LightUnit unit) {
+        return "Unit " + Objects.requireNonNullElse(unit.getLabel(), "?");
+    }
+}

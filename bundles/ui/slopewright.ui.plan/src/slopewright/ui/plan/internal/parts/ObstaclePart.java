@@ -1,0 +1,81 @@
+package slopewright.ui.plan.internal.parts;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditPolicy;
+import org.eclipse.gef.Request;
+
+import slopewright.drawing.Mark;
+import slopewright.drawing.ScenePoint;
+import slopewright.edit.RemoveElement;
+import slopewright.model.Obstacle;
+import slopewright.model.util.Projects;
+import slopewright.ui.diagram.policies.RemovePolicy;
+import slopewright.ui.diagram.tools.MoveTracker;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.PlanLayer;
+import slopewright.ui.plan.internal.Readings;
+import slopewright.ui.plan.internal.figures.ObstacleMarks;
+import slopewright.ui.plan.internal.policies.MoveObstaclePolicy;
+
+/** The part of an obstacle. */
+public final class ObstaclePart extends PlanPart<Obstacle> {
+
+    ObstaclePart(Obstacle obstacle, PlanContext context) {
+        super(obstacle, context, PlanLayer.OBSTACLES);
+    }
+
+    @Override
+    protected List<Mark> marks() {
+        return ObstacleMarks.of(context(), element());
+    }
+
+    @Override
+    List<Mark> outline() {
+        return markFigure().marks().stream().filter(ObstaclePart::isShape).limit(1).map(PlanPart::outlined).toList();
+    }
+
+    /** Returns whether a mark is a shape of the obstacle and not a hatch. */
+    private static boolean isShape(Mark mark) {
+        return mark instanceof Mark.Path path && (path.closed() || path.style().widthMm() > 0.3);
+    }
+
+    @Override
+    protected void elementChanged(Notification notification) {
+        context().invalidate();
+        super.elementChanged(notification);
+    }
+
+    @Override
+    protected void createEditPolicies() {
+        super.createEditPolicies();
+        installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveElement.of(element())));
+        installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MoveObstaclePolicy(context(), element()));
+    }
+
+    @Override
+    public DragTracker getDragTracker(Request request) {
+        return new MoveTracker(this, diagram().view());
+    }
+
+    @Override
+    public Optional<ScenePoint> anchor() {
+        return ObstacleMarks.places(context(), element()).stream().findFirst();
+    }
+
+    @Override
+    public String description() {
+        StringJoiner text = new StringJoiner("\n");
+        text.add(Projects.label(element()) + "  [" + element().getId() + "]");
+        ObstacleMarks.topM(element()).ifPresent(top -> text.add("Top elevation " + Readings.length(top)));
+        context().obstruction(element()).ifPresent(worst -> {
+            String how = worst.excessM() > 0 ? " through" : " below";
+            text.add(Readings.length(Math.abs(worst.excessM())) + how + " the obstacle surface of " + worst.aid());
+        });
+        return text.toString();
+    }
+}

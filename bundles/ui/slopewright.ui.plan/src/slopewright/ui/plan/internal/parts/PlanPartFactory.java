@@ -1,0 +1,115 @@
+package slopewright.ui.plan.internal.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.EditPartFactory;
+
+import slopewright.drawing.ScenePoint;
+import slopewright.model.Aerodrome;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachDirection;
+import slopewright.model.ApproachHost;
+import slopewright.model.GlidePathAid;
+import slopewright.model.GroundLevel;
+import slopewright.model.Helipad;
+import slopewright.model.Identified;
+import slopewright.model.LightUnit;
+import slopewright.model.Obstacle;
+import slopewright.model.Project;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.TaxiwayEdge;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.PlanLayer;
+import slopewright.ui.plan.internal.figures.RunwayMarks;
+import slopewright.ui.plan.internal.figures.SiteMarks;
+
+/** Makes the parts of a plan. */
+public final class PlanPartFactory implements EditPartFactory {
+
+    private final PlanContext context;
+
+    /** Makes the factory of a plan. */
+    public PlanPartFactory(PlanContext context) {
+        this.context = context;
+    }
+
+    @Override
+    public EditPart createEditPart(EditPart parent, Object model) {
+        if (model instanceof Project project) {
+            return new ProjectPart(project, context);
+        }
+        if (model instanceof ApproachAid aid) {
+            return new AidPart(aid, context);
+        }
+        if (model instanceof LightUnit unit) {
+            return new UnitPart(unit, context);
+        }
+        if (model instanceof Obstacle obstacle) {
+            return new ObstaclePart(obstacle, context);
+        }
+        return sitePart((Identified) model);
+    }
+
+    private EditPart sitePart(Identified model) {
+        if (model instanceof Aerodrome aerodrome) {
+            return new SitePart<>(aerodrome, context, PlanLayer.GROUND, one -> List.of()).with(() -> children(aerodrome));
+        }
+        if (model instanceof Runway runway) {
+            return new SitePart<>(runway, context, PlanLayer.GROUND, one -> RunwayMarks.of(context, one)).with(runway::getEnds)
+                    .pinnedAt(() -> middle(runway));
+        }
+        if (model instanceof RunwayEnd end) {
+            return new SitePart<>(end, context, PlanLayer.GROUND, one -> RunwayMarks.sign(context, one)).with(() -> children(end))
+                    .pinnedAt(() -> context.axis(end).map(axis -> PlanContext.point(axis, 0, 0)));
+        }
+        if (model instanceof Helipad pad) {
+            return new SitePart<>(pad, context, PlanLayer.GROUND, one -> SiteMarks.helipad(context, one)).with(pad::getDirections)
+                    .pinnedAt(() -> context.point(pad.getPlace()));
+        }
+        if (model instanceof ApproachDirection direction) {
+            return new SitePart<>(direction, context, PlanLayer.GROUND, one -> SiteMarks.direction(context, one))
+                    .with(() -> children(direction)).pinnedAt(() -> context.axis(direction).map(axis -> PlanContext.point(axis, -20, 0)));
+        }
+        if (model instanceof GlidePathAid path) {
+            return new SitePart<>(path, context, PlanLayer.AIDS, one -> SiteMarks.glidePath(context, one))
+                    .pinnedAt(() -> SiteMarks.antenna(context, path));
+        }
+        if (model instanceof TaxiwayEdge edge) {
+            return new SitePart<>(edge, context, PlanLayer.TAXIWAYS, one -> SiteMarks.edge(context, one))
+                    .pinnedAt(() -> edge.getPoints().stream().flatMap(place -> context.point(place).stream()).findFirst());
+        }
+        if (model instanceof GroundLevel level) {
+            return new SitePart<>(level, context, PlanLayer.LEVELS, one -> SiteMarks.level(context, one))
+                    .pinnedAt(() -> context.point(level.getPlace()));
+        }
+        throw new IllegalArgumentException("a plan has no part for " + model.eClass().getName());
+    }
+
+    private Optional<ScenePoint> middle(Runway runway) {
+        double half = RunwayMarks.lengthM(context, runway) / 2;
+        return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).findFirst()
+                .map(axis -> PlanContext.point(axis, half, 0));
+    }
+
+    private static List<Identified> children(Aerodrome aerodrome) {
+        List<Identified> children = new ArrayList<>();
+        children.addAll(aerodrome.getRunways());
+        children.addAll(aerodrome.getHelipads());
+        children.addAll(aerodrome.getTaxiwayEdges());
+        children.addAll(aerodrome.getGroundLevels());
+        children.addAll(aerodrome.getObstacles());
+        return children;
+    }
+
+    private static List<Identified> children(ApproachHost host) {
+        List<Identified> children = new ArrayList<>(host.getAids());
+        if (host.getGlidePath() != null) {
+            children.add(host.getGlidePath());
+        }
+        return children;
+    }
+}

@@ -1,0 +1,2 @@
+/** Parts of the plan. */
+package slopewright.ui.plan.internal.parts;

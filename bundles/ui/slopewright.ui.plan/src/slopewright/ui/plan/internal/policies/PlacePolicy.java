@@ -1,0 +1,176 @@
+package slopewright.ui.plan.internal.policies;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
+import org.eclipse.gef.commands.Command;
+import org.eclipse.gef.editpolicies.AbstractEditPolicy;
+import org.eclipse.gef.requests.CreateRequest;
+
+import slopewright.drawing.Ink;
+import slopewright.drawing.ScenePoint;
+import slopewright.drawing.Style;
+import slopewright.edit.AddAid;
+import slopewright.edit.AddObstacle;
+import slopewright.edit.RecordedEdit;
+import slopewright.geometry.FramePoint;
+import slopewright.model.ApproachHost;
+import slopewright.model.Runway;
+import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.Side;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.UnitPlan;
+import slopewright.siting.site.PlanAxis;
+import slopewright.siting.site.PlanPoint;
+import slopewright.ui.diagram.commands.HistoryCommand;
+import slopewright.ui.plan.internal.MoveTrial;
+import slopewright.ui.plan.internal.Placing;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.Readings;
+import slopewright.ui.plan.internal.figures.AidMarks;
+import slopewright.ui.plan.internal.figures.Marks;
+import slopewright.ui.plan.internal.figures.ReadoutFigure.Line;
+import slopewright.ui.plan.internal.figures.UnitMarks;
+import slopewright.ui.plan.internal.palette.Placed;
+
+/** Places what the palette offers. Before the click it shows where the units would stand and what they would give, or why they can't. */
+public final class PlacePolicy extends AbstractEditPolicy {
+
+    private static final double OBSTACLE_HEIGHT_M = 10;
+
+    private final PlanContext context;
+    private final Placing placing;
+    private final MoveFeedback feedback;
+
+    /** Makes the policy of a plan. */
+    public PlacePolicy(PlanContext context) {
+        this.context = context;
+        this.placing = new Placing(context);
+        this.feedback = new MoveFeedback(context.diagram());
+    }
+
+    @Override
+    public boolean understandsRequest(Request request) {
+        return RequestConstants.REQ_CREATE.equals(request.getType());
+    }
+
+    @Override
+    public EditPart getTargetEditPart(Request request) {
+        return understandsRequest(request) ? getHost() : null;
+    }
+
+    private PlanPoint place(CreateRequest request) {
+        Point at = request.getLocation();
+        return new PlanPoint(context.diagram().view().worldX(at.x), context.diagram().view().worldY(at.y));
+    }
+
+    @Override
+    public Command getCommand(Request request) {
+        if (!(request instanceof CreateRequest create) || create.getLocation() == null) {
+            return null;
+        }
+        return create.getNewObject() instanceof Placed.Aid aid ? new HistoryCommand(addAid(aid.key(), place(create)))
+                : new HistoryCommand(addObstacle(place(create)));
+    }
+
+    private RecordedEdit addAid(String key, PlanPoint place) {
+        String label = "Add " + Families.get(key).name();
+        try {
+            Optional<Placing.Proposal> proposal = placing.propose(key, place);
+            return proposal.isEmpty() ? new Refusal(label, noHost(key))
+                    : AddAid.solve(proposal.get().host(), key, context.rules(), proposal.get().side());
+        } catch (SitingException | IllegalArgumentException e) {
+            return new Refusal(label, e.getMessage());
+        }
+    }
+
+    private static String noHost(String key) {
+        boolean runways = Families.get(key).atRunways();
+        boolean helipads = Families.get(key).atHelipads();
+        String where = runways && helipads ? "a runway end or a helipad" : runways ? "a runway end" : "a helipad";
+        return Families.get(key).name() + " stands at " + where + ", and there is none whose place, bearing and elevation are entered";
+    }
+
+    private RecordedEdit addObstacle(PlanPoint place) {
+        Optional<ApproachHost> host = placing.nearest(place, any -> true);
+        if (host.isEmpty()) {
+            return new Refusal("Add obstacle", "an obstacle is placed relative to a runway end or helipad, and there is none yet");
+        }
+        FramePoint top = context.axis(host.get()).orElseThrow().toFrame(place, OBSTACLE_HEIGHT_M);
+        int number = context.project().getAerodrome().getObstacles().size() + 1;
+        try {
+            return AddObstacle.at(host.get(), top, "Obstacle " + number);
+        } catch (SitingException e) {
+            return new Refusal("Add obstacle", e.getMessage());
+        }
+    }
+
+    @Override
+    public void showTargetFeedback(Request request) {
+        if (!(request instanceof CreateRequest create) || create.getLocation() == null) {
+            return;
+        }
+        PlanPoint place = place(create);
+        ScenePoint at = PlanContext.point(place);
+        if (create.getNewObject() instanceof Placed.Aid aid) {
+            showAid(aid.key(), place, at);
+        } else {
+            Marks marks = new Marks("").disc(at, 1.2, Style.line(Ink.WHEELS, 0.4));
+            feedback.show(marks.list(), List.of(Line.of("Click to place a point obstacle")), at);
+        }
+    }
+
+    private void showAid(String key, PlanPoint place, ScenePoint at) {
+        try {
+            Optional<Placing.Proposal> proposal = placing.propose(key, place);
+            if (proposal.isEmpty()) {
+                feedback.show(List.of(), List.of(Line.of(noHost(key), false)), at);
+            } else {
+                show(proposal.get(), at);
+            }
+        } catch (IllegalArgumentException e) {
+            feedback.show(List.of(), List.of(Line.of(e.getMessage(), false)), at);
+        }
+    }
+
+    private void show(Placing.Proposal proposal, ScenePoint at) {
+        PlanAxis axis = context.axis(proposal.host()).orElseThrow();
+        List<Line> lines = new ArrayList<>();
+        String side = proposal.side() == Side.BOTH ? "both sides" : proposal.side().key();
+        lines.add(Line.of(Projects.label(proposal.host()) + ", " + side));
+        Marks marks = new Marks("");
+        double half = Projects.runway(proposal.host()).map(Runway::getWidthM).orElse(20.0) / 2;
+        marks.stroke(Style.line(Ink.WHEELS, 0.7), axis, 0, -half, 0, half);
+        proposal.siting().ifPresent(siting -> {
+            lines.addAll(Readings.of(proposal.host(), siting, MoveTrial.excessM(context, proposal.host(), siting)));
+            ghosts(marks, axis, siting);
+        });
+        proposal.problem().ifPresent(problem -> lines.add(Line.of("Can't be laid out: " + problem, false)));
+        feedback.show(marks.list(), lines, at);
+    }
+
+    private void ghosts(Marks marks, PlanAxis axis, Siting siting) {
+        siting.surface().ifPresent(surface -> AidMarks.surface(axis, surface.geometry(), "").forEach(marks::add));
+        for (UnitPlan unit : siting.units()) {
+            UnitMarks.ghost(marks, context.diagram().view(), axis, unit.place().alongM(), unit.place().rightM(), Ink.WHEELS);
+        }
+    }
+
+    @Override
+    public void eraseTargetFeedback(Request request) {
+        feedback.erase();
+    }
+
+    @Override
+    public void deactivate() {
+        feedback.erase();
+        super.deactivate();
+    }
+}
