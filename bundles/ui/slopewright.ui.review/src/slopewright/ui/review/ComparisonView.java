@@ -22,6 +22,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.ui.part.ViewPart;
@@ -170,6 +171,7 @@ public final class ComparisonView extends ViewPart {
             return;
         }
         int number = ++request;
+        Display display = viewer.getControl().getDisplay();
         String id = host.get().getId();
         Side side = side();
         boolean atRunway = host.get() instanceof RunwayEnd;
@@ -184,7 +186,9 @@ public final class ComparisonView extends ViewPart {
                 }
                 found.add(Contender.of(snapshot, id, family, side));
             }
-            viewer.getControl().getDisplay().asyncExec(() -> show(found, number));
+            if (!display.isDisposed()) {
+                display.asyncExec(() -> show(found, number));
+            }
             return Status.OK_STATUS;
         });
         job.schedule();
