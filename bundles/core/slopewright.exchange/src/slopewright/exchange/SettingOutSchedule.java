@@ -102,8 +102,7 @@ public final class SettingOutSchedule {
     public static byte[] xlsx(Project project) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         List<List<String>> rows = rows(project);
-        try (Workbook book = new Workbook(out, "Slopewright", "1.0")) {
-            Worksheet sheet = book.newWorksheet("Setting out");
+        try (Workbook book = new Workbook(out, "Slopewright", "1.0"); Worksheet sheet = book.newWorksheet("Setting out")) {
             for (int r = 0; r < rows.size(); r++) {
                 for (int c = 0; c < rows.get(r).size(); c++) {
                     put(sheet, r, c, rows.get(r).get(c));

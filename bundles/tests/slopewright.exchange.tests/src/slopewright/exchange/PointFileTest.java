@@ -79,8 +79,8 @@ class PointFileTest {
 
     @Test
     void namesTheFileThatIsNotThere() {
-        ExchangeException thrown = assertThrows(ExchangeException.class, () -> PointFile.read(folder.resolve("none.csv"), (b, c,
-                l) -> { }));
+        ExchangeException thrown = assertThrows(ExchangeException.class,
+                () -> PointFile.read(folder.resolve("none.csv"), (block, count, firstLine) -> block.id(0)));
         assertTrue(thrown.getMessage().contains("none.csv: there is no such file"), thrown.getMessage());
     }
 }

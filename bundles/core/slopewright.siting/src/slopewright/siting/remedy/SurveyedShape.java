@@ -41,7 +41,7 @@ public record SurveyedShape(Kind kind, List<FramePoint> points, double horizonta
      * @param obstacle the obstacle
      * @param frame    the frame
      * @return the shape
-     * @throws SitingException where place or top elevation are missing; the message names the obstacle
+     * @throws slopewright.siting.SitingException where place or top elevation are missing; the message names the obstacle
      */
     public static SurveyedShape of(Obstacle obstacle, SiteFrame frame) {
         double horizontal = obstacle.getHorizontalAccuracyM() == null ? 0 : obstacle.getHorizontalAccuracyM();
