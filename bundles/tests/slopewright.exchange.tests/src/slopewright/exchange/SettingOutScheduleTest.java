@@ -3,18 +3,19 @@ package slopewright.exchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 
 import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicData;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
@@ -22,6 +23,9 @@ import slopewright.model.io.ProjectFileException;
 
 /** The setting-out schedule of the demo. */
 class SettingOutScheduleTest {
+
+    @TempDir
+    private Path folder;
 
     private static Project demo() {
         try {
@@ -55,13 +59,10 @@ class SettingOutScheduleTest {
 
     @Test
     void writesAWorkbookWithNumbersAsNumbers() throws IOException {
-        String sheet = "";
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(SettingOutSchedule.xlsx(demo())))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                if (entry.getName().endsWith("sheet1.xml")) {
-                    sheet = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
-                }
-            }
+        Path file = Files.write(folder.resolve("schedule.xlsx"), SettingOutSchedule.xlsx(demo()));
+        String sheet;
+        try (ZipFile zip = new ZipFile(file.toFile()); InputStream in = zip.getInputStream(zip.getEntry("xl/worksheets/sheet1.xml"))) {
+            sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
         assertTrue(sheet.contains("<v>330.462</v>"), sheet);
         assertEquals(12, sheet.split("<row ", -1).length - 1);
