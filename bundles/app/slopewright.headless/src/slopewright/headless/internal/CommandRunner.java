@@ -22,9 +22,9 @@ public final class CommandRunner {
     }
 
     private static List<Command> commands() {
-        return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new SurfaceCommand(),
-                new PortableCommand(), new ToleranceCommand(), new VariationCommand(), new ReportCommand(), new DrawCommand(),
-                        new ScheduleCommand(), new FamiliesCommand(), new RulesCommand(),
+        return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new CompareRuleSetsCommand(),
+                new CompareVersionsCommand(), new SurfaceCommand(), new PortableCommand(), new ToleranceCommand(), new VariationCommand(),
+                new ReportCommand(), new DrawCommand(), new ScheduleCommand(), new FamiliesCommand(), new RulesCommand(),
                 new RuleSetsCommand());
     }
 

@@ -1,0 +1,126 @@
+package slopewright.headless.internal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import slopewright.checks.Checks;
+import slopewright.checks.Outcome;
+import slopewright.model.Project;
+import slopewright.standards.RuleSets;
+
+/** Checks the same layout under several rule sets and lists what differs, side by side. */
+@CommandLine.Command(name = "compare-rule-sets", sortOptions = false,
+        description = "Check the same layout under each rule set and list where the outcomes differ, side by side.")
+final class CompareRuleSetsCommand extends Command {
+
+    @Parameters(paramLabel = "FILE", description = "project file")
+    private Path file;
+
+    @Option(names = "--rule-sets", split = ",", paramLabel = "KEY", description = "rule sets to compare; all where it is not given")
+    private List<String> names = List.of();
+
+    @Option(names = "--all", description = "list outcomes that agree too")
+    private boolean all;
+
+    @Option(names = "--json", description = "print one JSON document")
+    private boolean json;
+
+    /** One rule on one element: the outcome under each rule set that has one. */
+    private record Line(String rule, String element, String path, Map<String, Outcome> outcomes) {
+
+        boolean differs(int ruleSets) {
+            return outcomes.size() < ruleSets || outcomes.values().stream().map(Line::essence).distinct().count() > 1;
+        }
+
+        private static String essence(Outcome outcome) {
+            return outcome.verdict() + " " + number(outcome.limit().orElse(Double.NaN)) + " " + number(outcome.value().orElse(Double.NaN));
+        }
+    }
+
+    @Override
+    public Integer call() {
+        List<String> ruleSets = names.isEmpty() ? RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList() : names;
+        ruleSets.forEach(name -> ProjectFiles.rules(Optional.of(name)));
+        Project project = ProjectFiles.load(file);
+        List<Line> lines = new ArrayList<>(lines(project, ruleSets).values());
+        if (!all) {
+            lines.removeIf(line -> !line.differs(ruleSets.size()));
+        }
+        if (json) {
+            Json.print(json(ruleSets, lines), streams().out());
+        } else {
+            print(ruleSets, lines);
+        }
+        return ExitCodes.OK;
+    }
+
+    private static Map<String, Line> lines(Project project, List<String> ruleSets) {
+        Map<String, Line> lines = new LinkedHashMap<>();
+        for (String ruleSet : ruleSets) {
+            Map<String, Integer> repeated = new LinkedHashMap<>();
+            for (Outcome outcome : Checks.run(project, Optional.of(ruleSet)).outcomes()) {
+                String key = outcome.rule() + " " + outcome.elementId();
+                int number = repeated.merge(key, 1, Integer::sum);
+                lines.computeIfAbsent(key + " " + number, any -> new Line(outcome.rule(), outcome.elementId(), outcome.elementPath(),
+                        new LinkedHashMap<>())).outcomes().put(ruleSet, outcome);
+            }
+        }
+        return lines;
+    }
+
+    private static ObjectNode json(List<String> ruleSets, List<Line> lines) {
+        ObjectNode node = Json.object();
+        ArrayNode sets = node.putArray("ruleSets");
+        ruleSets.forEach(sets::add);
+        ArrayNode list = node.putArray("differences");
+        for (Line line : lines) {
+            ObjectNode one = list.addObject();
+            one.put("rule", line.rule());
+            one.put("element", line.element());
+            ObjectNode outcomes = one.putObject("outcomes");
+            line.outcomes().forEach((ruleSet, outcome) -> {
+                ObjectNode under = outcomes.putObject(ruleSet);
+                under.put("outcome", outcome.verdict().name());
+                Json.put(under, "value", outcome.value());
+                Json.put(under, "limit", outcome.limit());
+                under.put("unit", outcome.unit());
+                under.put("citation", outcome.citation().map(citation -> citation.text()).orElse(null));
+                under.put("provenance", outcome.citation().map(citation -> citation.provenance().key()).orElse(null));
+            });
+        }
+        return node;
+    }
+
+    private void print(List<String> ruleSets, List<Line> lines) {
+        for (Line line : lines) {
+            streams().out().println(line.rule() + "  " + line.path());
+            for (String ruleSet : ruleSets) {
+                Outcome outcome = line.outcomes().get(ruleSet);
+                streams().out().printf("    %-12s %s%n", ruleSet, outcome == null ? "says nothing" : text(outcome));
+            }
+        }
+        streams().out().printf("%d outcomes differ between %d rule sets%n", lines.size(), ruleSets.size());
+    }
+
+    private static String text(Outcome outcome) {
+        String numbers = outcome.value().isEmpty() ? "" : " " + number(outcome.value().getAsDouble()) + " against "
+                + number(outcome.limit().orElse(Double.NaN)) + " " + outcome.unit();
+        return outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ') + numbers
+                + outcome.citation().map(citation -> "  (" + citation.text() + " [" + citation.provenance().key() + "])").orElse("");
+    }
+
+    private static String number(double value) {
+        return Double.isFinite(value) ? String.format(Locale.ROOT, "%.3f", value) : "-";
+    }
+}

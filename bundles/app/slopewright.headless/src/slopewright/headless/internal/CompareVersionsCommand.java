@@ -1,0 +1,125 @@
+package slopewright.headless.internal;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import slopewright.checks.Outcome;
+import slopewright.headless.internal.ProjectDifference.Change;
+import slopewright.headless.internal.ProjectDifference.OutcomeChange;
+import slopewright.headless.internal.ProjectDifference.ResultChange;
+
+/** Says what changed between two versions of a project, and what that did to each result. */
+@CommandLine.Command(name = "compare-versions", sortOptions = false,
+        description = "Say what changed between two versions of a project, and what that did to each result.")
+final class CompareVersionsCommand extends Command {
+
+    @Parameters(index = "0", paramLabel = "OLD", description = "project file, the older version")
+    private Path older;
+
+    @Parameters(index = "1", paramLabel = "NEW", description = "project file, the newer version")
+    private Path newer;
+
+    @Option(names = "--json", description = "print one JSON document")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        ProjectDifference difference = new ProjectDifference(ProjectFiles.load(older), ProjectFiles.load(newer));
+        try {
+            if (json) {
+                Json.print(json(difference), streams().out());
+            } else {
+                print(difference);
+            }
+        } catch (IllegalArgumentException e) {
+            throw new InputException(e.getMessage());
+        }
+        return ExitCodes.OK;
+    }
+
+    private static ObjectNode json(ProjectDifference difference) {
+        ObjectNode node = Json.object();
+        ArrayNode changes = node.putArray("changes");
+        for (Change change : difference.changes()) {
+            ObjectNode one = changes.addObject();
+            one.put("kind", change.kind());
+            one.put("element", change.element());
+            one.put("path", change.path());
+            if (!change.attribute().isEmpty()) {
+                one.put("attribute", change.attribute());
+                one.put("before", change.before());
+                one.put("after", change.after());
+            }
+        }
+        ArrayNode results = node.putArray("results");
+        for (ResultChange change : difference.resultChanges()) {
+            ObjectNode one = results.addObject();
+            one.put("aid", change.aid());
+            one.put("quantity", change.quantity());
+            Json.put(one, "before", change.before() == null ? Double.NaN : change.before());
+            Json.put(one, "after", change.after() == null ? Double.NaN : change.after());
+        }
+        ArrayNode outcomes = node.putArray("outcomes");
+        for (OutcomeChange change : difference.outcomeChanges()) {
+            ObjectNode one = outcomes.addObject();
+            one.put("rule", change.rule());
+            one.put("element", change.element());
+            one.set("before", outcome(change.before()));
+            one.set("after", outcome(change.after()));
+        }
+        return node;
+    }
+
+    private static ObjectNode outcome(Optional<Outcome> outcome) {
+        ObjectNode node = Json.object();
+        outcome.ifPresent(one -> {
+            node.put("outcome", one.verdict().name());
+            Json.put(node, "value", one.value());
+            Json.put(node, "limit", one.limit());
+            Json.put(node, "margin", one.margin());
+            node.put("toConfirm", one.toConfirm());
+        });
+        return node;
+    }
+
+    private void print(ProjectDifference difference) {
+        List<Change> changes = difference.changes();
+        streams().out().printf("%d changes%n", changes.size());
+        for (Change change : changes) {
+            streams().out().println("  " + change.kind() + "  " + change.path() + (change.attribute().isEmpty() ? ""
+                    : "  " + change.attribute() + ": " + shown(change.before()) + " -> " + shown(change.after())));
+        }
+        List<ResultChange> results = difference.resultChanges();
+        streams().out().printf("%d results moved%n", results.size());
+        for (ResultChange change : results) {
+            streams().out().printf("  %s  %s: %s -> %s%n", change.path(), change.quantity(), number(change.before()), number(change.after()));
+        }
+        List<OutcomeChange> outcomes = difference.outcomeChanges();
+        streams().out().printf("%d outcomes differ%n", outcomes.size());
+        for (OutcomeChange change : outcomes) {
+            streams().out().printf("  %-8s %s: %s -> %s%n", change.rule(), change.path(), text(change.before()),
+                    text(change.after()));
+        }
+    }
+
+    private static String shown(String text) {
+        return text.isEmpty() ? "nothing" : text;
+    }
+
+    private static String number(Double value) {
+        return value == null ? "nothing" : String.format(Locale.ROOT, "%.4f", value);
+    }
+
+    private static String text(Optional<Outcome> outcome) {
+        return outcome.map(one -> one.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ') + (one.margin().isPresent()
+                ? String.format(Locale.ROOT, " (margin %.3f %s)", one.margin().getAsDouble(), one.unit()) : "")).orElse("nothing");
+    }
+}

@@ -1,0 +1,66 @@
+package slopewright.headless;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Comparisons of versions and of rule sets. */
+class CompareTest {
+
+    private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aVersionIsTheSameAsItself() {
+        JsonNode same = Words.run("compare-versions", DEMO, DEMO, "--json").json();
+        assertTrue(same.get("changes").isEmpty());
+        assertTrue(same.get("results").isEmpty());
+        assertTrue(same.get("outcomes").isEmpty());
+    }
+
+    @Test
+    void aChangedSettingIsToldWithWhatItDid() throws IOException {
+        String text = Files.readString(Path.of(DEMO));
+        assertTrue(text.contains("settingDeg=\"2.75\""));
+        Path changed = Files.writeString(folder.resolve("b.slopewright"), text.replaceFirst("settingDeg=\"2.75\"", "settingDeg=\"2.85\""));
+        JsonNode difference = Words.run("compare-versions", DEMO, changed.toString(), "--json").json();
+        assertEquals(1, difference.get("changes").size());
+        JsonNode change = difference.get("changes").get(0);
+        assertEquals("changed", change.get("kind").asText());
+        assertEquals("settingDeg", change.get("attribute").asText());
+        assertEquals("2.75", change.get("before").asText());
+        JsonNode eye = difference.get("results").get(1);
+        assertEquals("eyeHeightOverThresholdM", eye.get("quantity").asText());
+        assertTrue(eye.get("after").asDouble() > eye.get("before").asDouble());
+        boolean rowSeven = false;
+        for (JsonNode outcome : difference.get("outcomes")) {
+            rowSeven |= outcome.get("rule").asText().equals("ROW-07") && outcome.get("before").get("outcome").asText().equals("PASS")
+                    && outcome.get("after").get("outcome").asText().equals("FAIL");
+        }
+        assertTrue(rowSeven, difference.toString());
+    }
+
+    @Test
+    void ruleSetsAreComparedSideBySide() {
+        JsonNode compared = Words.run("compare-rule-sets", DEMO, "--rule-sets", "icao,faa", "--json").json();
+        assertEquals(2, compared.get("ruleSets").size());
+        assertTrue(compared.get("differences").size() > 5);
+        boolean surface = false;
+        for (JsonNode difference : compared.get("differences")) {
+            assertTrue(difference.get("outcomes").size() >= 1);
+            surface |= difference.get("rule").asText().equals("ROW-04");
+        }
+        assertTrue(surface, compared.toString());
+        assertEquals(2, Words.run("compare-rule-sets", DEMO, "--rule-sets", "moon").code());
+    }
+}
