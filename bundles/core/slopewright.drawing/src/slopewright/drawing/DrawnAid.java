@@ -1,13 +1,17 @@
 package slopewright.drawing;
 
+import java.util.List;
 import java.util.Objects;
 
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.LightUnit;
+import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
+import slopewright.siting.UnitPlan;
 import slopewright.siting.site.SiteFrame;
 
 /**
@@ -46,6 +50,17 @@ public record DrawnAid(Project project, ApproachHost host, ApproachAid aid, Siti
         return host instanceof RunwayEnd ? "threshold" : "hover point";
     }
 
+    /** Returns the obstacles of the aerodrome. */
+    List<Obstacle> obstacles() {
+        return project.getAerodrome() == null ? List.of() : project.getAerodrome().getObstacles();
+    }
+
+    /** Returns the id of the element that a unit was read from; empty where it is not in the model. */
+    String elementId(UnitPlan plan) {
+        return aid.getUnits().stream().filter(unit -> plan.id().equals(unit.getLabel())).map(LightUnit::getId).findFirst().orElse("");
+    }
+
+    /** Returns what the drawings of the aid are called after. */
     String name() {
         return Projects.label(host) + ", " + Projects.label(aid);
     }

@@ -1,5 +1,6 @@
 package slopewright.drawing;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
@@ -12,11 +13,13 @@ public final class DxfPainter {
 
     private final Scene scene;
     private final double unitsPerMm;
+    private final GridPlacement placement;
     private final StringBuilder dxf = new StringBuilder();
 
-    private DxfPainter(Scene scene, double unitsPerMm) {
+    private DxfPainter(Scene scene, double unitsPerMm, GridPlacement placement) {
         this.scene = scene;
         this.unitsPerMm = unitsPerMm;
+        this.placement = placement;
     }
 
     /**
@@ -27,13 +30,25 @@ public final class DxfPainter {
      * @return the file
      */
     public static String paint(Scene scene, double widthMm) {
-        return new DxfPainter(scene, (scene.maxX() - scene.minX()) / widthMm).paintAll();
+        return paint(scene, widthMm, GridPlacement.none());
+    }
+
+    /**
+     * Paints a plan on the grid of the aerodrome.
+     *
+     * @param scene     the scene
+     * @param widthMm   width of the paper that text and discs are sized for
+     * @param placement brings it onto the grid
+     * @return the file
+     */
+    public static String paint(Scene scene, double widthMm, GridPlacement placement) {
+        return new DxfPainter(scene, (scene.maxX() - scene.minX()) / widthMm, placement).paintAll();
     }
 
     private String paintAll() {
-        pair(0, "SECTION").pair(2, "HEADER").pair(9, "$ACADVER").pair(1, "AC1009").pair(9, "$EXTMIN").pair(10, scene.minX())
-                .pair(20, scene.minY() * scene.exaggeration()).pair(9, "$EXTMAX").pair(10, scene.maxX())
-                .pair(20, scene.maxY() * scene.exaggeration()).pair(0, "ENDSEC");
+        pair(0, "SECTION").pair(2, "HEADER").pair(9, "$ACADVER").pair(1, "AC1009");
+        extent();
+        pair(0, "ENDSEC");
         layers();
         pair(0, "SECTION").pair(2, "ENTITIES");
         for (Mark mark : scene.marks()) {
@@ -48,6 +63,19 @@ public final class DxfPainter {
         }
         pair(0, "ENDSEC").pair(0, "EOF");
         return dxf.toString();
+    }
+
+    private void extent() {
+        List<ScenePoint> corners = List.of(new ScenePoint(scene.minX(), scene.minY()), new ScenePoint(scene.maxX(), scene.minY()),
+                new ScenePoint(scene.maxX(), scene.maxY()), new ScenePoint(scene.minX(), scene.maxY())).stream().map(this::placed).toList();
+        pair(9, "$EXTMIN").pair(10, corners.stream().mapToDouble(ScenePoint::x).min().orElseThrow()).pair(20, corners.stream()
+                .mapToDouble(ScenePoint::y).min().orElseThrow());
+        pair(9, "$EXTMAX").pair(10, corners.stream().mapToDouble(ScenePoint::x).max().orElseThrow()).pair(20, corners.stream()
+                .mapToDouble(ScenePoint::y).max().orElseThrow());
+    }
+
+    private ScenePoint placed(ScenePoint point) {
+        return placement.place().apply(new ScenePoint(point.x(), point.y() * scene.exaggeration()));
     }
 
     private void layers() {
@@ -90,14 +118,19 @@ public final class DxfPainter {
     }
 
     private void label(Mark.Label label) {
-        String plain = label.text().replace("°", "%%d").replace('\u2032', '\'').replaceAll("[^\\x20-\\x7e]", "?");
+        String plain = label.text().replace("°", "%%d").replace('\u2032', '\'').replace('\u2033', '"').replace('\u00b7', '-')
+                .replaceAll("[^\\x20-\\x7e]", "?");
         ScenePoint at = new ScenePoint(label.at().x(), label.at().y() + label.dyMm() * unitsPerMm / scene.exaggeration());
         pair(0, "TEXT").pair(8, label.ink().layer()).point(10, at).pair(40, label.sizeMm() * unitsPerMm).pair(1, plain);
+        if (placement.turnDeg() != 0) {
+            pair(50, placement.turnDeg());
+        }
         pair(72, String.valueOf(label.anchor().ordinal())).point(11, at);
     }
 
     private DxfPainter point(int code, ScenePoint point) {
-        return pair(code, point.x()).pair(code + 10, point.y() * scene.exaggeration()).pair(code + 20, 0);
+        ScenePoint placed = placed(point);
+        return pair(code, placed.x()).pair(code + 10, placed.y()).pair(code + 20, 0);
     }
 
     private DxfPainter pair(int code, double value) {

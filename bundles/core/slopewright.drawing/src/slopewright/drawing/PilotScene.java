@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.drawing.Mark.Anchor;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
@@ -23,6 +22,9 @@ import slopewright.siting.Signals;
 public final class PilotScene {
 
     private static final double LEAST_SPREAD_DEG = 0.6;
+    private static final double CLOSEST_M = 5;
+    private static final double PANEL_HALF_WIDTH_M = 1.2;
+    private static final double PANEL_HALF_HEIGHT_M = 0.6;
 
     private final DrawnAid drawn;
     private final FramePoint eye;
@@ -53,13 +55,14 @@ public final class PilotScene {
 
     private Scene build() {
         ScenePoint threshold = view(0, 0, 0);
-        double spread = Math.max(LEAST_SPREAD_DEG, widestDeg());
-        double low = threshold.y() - spread * 0.35;
-        double high = Math.max(0.15, low + spread);
-        double half = (high - low) * 0.9;
         double horizon = horizonDeg();
-        scene.area(Style.fill(Ink.SKY), "", -half, horizon, half, horizon, half, high, -half, high);
-        scene.area(Style.fill(Ink.LAND), "", -half, low, half, low, half, horizon, -half, horizon);
+        double widest = drawn.siting().units().stream().mapToDouble(unit -> Math.abs(view(unit.place().alongM(), unit.place().rightM(),
+                unit.place().heightM()).x())).max().orElse(0);
+        double tall = Math.max(LEAST_SPREAD_DEG, Math.max(horizon - threshold.y(), widest));
+        Frame frame = new Frame(-tall, threshold.y() - tall * 0.3, tall, threshold.y() + tall * 1.15).atLeast(2);
+        double half = frame.maxX();
+        scene.area(Style.fill(Ink.SKY), "", -half, horizon, half, horizon, half, frame.maxY() + 1, -half, frame.maxY() + 1);
+        scene.area(Style.fill(Ink.LAND), "", -half, frame.minY(), half, frame.minY(), half, horizon, -half, horizon);
         runway();
         Observation observation = lights();
         String meaning = String.join(", ", observation.meanings().entrySet().stream()
@@ -69,10 +72,11 @@ public final class PilotScene {
                 : String.format(Locale.ROOT, "%.0f m %s of it", Math.abs(eye.rightM()), eye.rightM() < 0 ? "left" : "right");
         captions.add(String.format(Locale.ROOT, "Eye %.0f m before the %s, %s, %.1f m above it; reads: %s.", -eye.alongM(),
                 drawn.originName(), side, eye.heightM(), meaning));
+        captions.addAll(observation.remarks());
         captions.add(String.format(Locale.ROOT,
-                "Curvature of the Earth and refraction (coefficient %.2f) are taken into account in this view.",
-                Curvature.USUAL_REFRACTION));
-        return new Scene("Pilot's view, " + drawn.name(), -half, low, half, high, 1, scene.marks(), captions);
+                "View and signals take the curvature of the Earth and refraction (coefficient %.2f) into account. Lights are drawn larger "
+                + "than they are.", Curvature.USUAL_REFRACTION));
+        return scene.build("Pilot's view, " + drawn.name(), frame, 1, captions, List.of());
     }
 
     private ScenePoint view(double alongM, double rightM, double heightM) {
@@ -88,40 +92,62 @@ public final class PilotScene {
         return -Math.toDegrees(Math.sqrt(2 * Math.max(eye.heightM(), 1) / (effective / 2)));
     }
 
-    private double widestDeg() {
-        return 2.6 * drawn.siting().units().stream().mapToDouble(unit -> Math.abs(view(unit.place().alongM(), unit.place().rightM(),
-                unit.place().heightM()).x())).max().orElse(0);
-    }
-
     private void runway() {
-        if (!(drawn.host() instanceof RunwayEnd)) {
+        if (!(drawn.host() instanceof RunwayEnd end)) {
+            Projects.helipad(drawn.host()).ifPresent(pad -> {
+                if (pad.getFatoLengthM() != null && pad.getFatoWidthM() != null) {
+                    patch(Style.area(Ink.MARKING, Ink.PAVEMENT, 0.25), -pad.getFatoLengthM() / 2, -pad.getFatoWidthM() / 2, pad
+                            .getFatoLengthM() / 2, pad.getFatoWidthM() / 2);
+                }
+            });
             return;
         }
         Optional<Runway> runway = Projects.runway(drawn.host());
         double half = runway.map(Runway::getWidthM).orElse(30.0) / 2;
         double length = runway.map(Runway::getLengthM).orElse(1500.0);
-        ScenePoint[] corners = {view(0, -half, 0), view(0, half, 0), view(length, half, 0), view(length, -half, 0)};
-        scene.area(Style.area(Ink.MARKING, Ink.PAVEMENT, 0.3), "", corners[0].x(), corners[0].y(), corners[1].x(), corners[1].y(),
-                corners[2].x(),
-                corners[2].y(), corners[3].x(), corners[3].y());
+        double displaced = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
+        patch(Style.area(Ink.MARKING, Ink.PAVEMENT, 0.25), -displaced, -half, length - displaced, half);
+        for (double from = 60; from < length - displaced - 60; from += 60) {
+            patch(Style.fill(Ink.MARKING), from, -0.5, from + 30, 0.5);
+        }
+        for (int stripe = -4; stripe < 4; stripe++) {
+            patch(Style.fill(Ink.MARKING), 6, (stripe + 0.2) * half / 5, 36, (stripe + 0.8) * half / 5);
+        }
+        if (end.getAimingPointDistanceM() != null) {
+            double aim = end.getAimingPointDistanceM();
+            patch(Style.fill(Ink.MARKING), aim, half * 0.3, aim + 45, half * 0.7);
+            patch(Style.fill(Ink.MARKING), aim, -half * 0.7, aim + 45, -half * 0.3);
+        }
+    }
+
+    /** Draws a level rectangle; what lies behind the eye or close before it is left out. */
+    private void patch(Style style, double along1, double right1, double along2, double right2) {
+        double from = Math.max(along1, eye.alongM() + CLOSEST_M);
+        if (from >= along2) {
+            return;
+        }
+        ScenePoint[] corners = {view(from, right1, 0), view(from, right2, 0), view(along2, right2, 0), view(along2, right1, 0)};
+        scene.area(style, "", corners[0].x(), corners[0].y(), corners[1].x(), corners[1].y(), corners[2].x(), corners[2].y(),
+                corners[3].x(), corners[3].y());
     }
 
     private Observation lights() {
+        double distance = Math.max(0, drawn.siting().reference().alongM() - eye.alongM());
         Observation observation = Signals.observe(Families.get(drawn.siting().family()), drawn.siting().units(), drawn.siting().reference(),
-                eye);
+                new FramePoint(eye.alongM(), eye.rightM(), eye.heightM() - Curvature.dropM(distance, Curvature.USUAL_REFRACTION)));
         for (SeenUnit seen : observation.seen()) {
             FramePoint place = seen.unit().place();
             ScenePoint at = view(place.alongM(), place.rightM(), place.heightM());
             if (seen.offsetMin().isPresent()) {
-                scene.area(Style.fill(Ink.AMBER), "", at.x() - 0.02, at.y() - 0.005, at.x() + 0.02, at.y() - 0.005, at.x() + 0.02, at.y()
-                        + 0.005,
-                        at.x() - 0.02, at.y() + 0.005);
+                ScenePoint low = view(place.alongM(), place.rightM() - PANEL_HALF_WIDTH_M, place.heightM() - PANEL_HALF_HEIGHT_M);
+                ScenePoint high = view(place.alongM(), place.rightM() + PANEL_HALF_WIDTH_M, place.heightM() + PANEL_HALF_HEIGHT_M);
+                scene.box(Style.fill(Ink.AMBER), drawn.elementId(seen.unit()), low.x(), low.y(), high.x(), high.y());
             } else if (seen.light().form() != LightForm.OFF) {
                 Ink ink = ink(seen.light().colour());
                 boolean steady = seen.light().form() == LightForm.STEADY;
-                scene.disc(at.x(), at.y(), 1.3, steady ? Style.fill(ink) : Style.area(ink, Ink.NONE, 0.6), "");
+                scene.disc(at.x(), at.y(), 1.3, steady ? Style.fill(ink) : Style.area(ink, Ink.NONE, 0.6), drawn.elementId(seen.unit()));
             }
-            scene.label(at.x(), at.y(), seen.unit().id(), Anchor.MIDDLE, 1.9, -4.2, Ink.PAPER, "");
+            scene.callout(at.x(), at.y(), seen.unit().id(), 1.6, -90, Ink.PAPER, drawn.elementId(seen.unit()));
         }
         return observation;
     }

@@ -13,17 +13,25 @@ import java.util.List;
  * @param exaggeration how much more a scene unit upward takes on paper than one to the right
  * @param marks        what is drawn, the lowest first
  * @param captions     lines of text under the drawing
+ * @param legend       the key to the marks, under the captions
  */
 public record Scene(String title, double minX, double minY, double maxX, double maxY, double exaggeration, List<Mark> marks,
-        List<String> captions) {
+        List<String> captions, List<LegendEntry> legend) {
 
     /** Copies the lists and refuses an empty frame. */
     public Scene {
         marks = List.copyOf(marks);
         captions = List.copyOf(captions);
+        legend = List.copyOf(legend);
         if (!(maxX > minX) || !(maxY > minY) || !(exaggeration > 0)) {
             throw new IllegalArgumentException("a scene needs a frame of some width and height");
         }
+    }
+
+    /** Makes a scene without a key. */
+    public Scene(String title, double minX, double minY, double maxX, double maxY, double exaggeration, List<Mark> marks,
+            List<String> captions) {
+        this(title, minX, minY, maxX, maxY, exaggeration, marks, captions, List.of());
     }
 
     /** Returns width over height on paper. */

@@ -3,10 +3,15 @@ package slopewright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects the marks of a scene. */
+/** Collects the marks of a scene and finds room for its callouts. */
 final class SceneBuilder {
 
     private final List<Mark> marks = new ArrayList<>();
+    private final List<Callout> callouts = new ArrayList<>();
+
+    /** A text that belongs to a place and may stand anywhere near it. */
+    private record Callout(ScenePoint at, String text, double sizeMm, double firstDeg, Ink ink, String id) {
+    }
 
     SceneBuilder path(Style style, String id, double... xy) {
         return add(false, style, id, xy);
@@ -16,17 +21,17 @@ final class SceneBuilder {
         return add(true, style, id, xy);
     }
 
+    /** Adds an upright rectangle between two corners. */
+    SceneBuilder box(Style style, String id, double x1, double y1, double x2, double y2) {
+        return add(true, style, id, x1, y1, x2, y1, x2, y2, x1, y2);
+    }
+
     private SceneBuilder add(boolean closed, Style style, String id, double... xy) {
         List<ScenePoint> points = new ArrayList<>();
         for (int i = 0; i < xy.length; i += 2) {
             points.add(new ScenePoint(xy[i], xy[i + 1]));
         }
         marks.add(new Mark.Path(points, closed, style, id));
-        return this;
-    }
-
-    SceneBuilder mark(Mark mark) {
-        marks.add(mark);
         return this;
     }
 
@@ -40,7 +45,23 @@ final class SceneBuilder {
         return this;
     }
 
-    List<Mark> marks() {
-        return marks;
+    /** Adds a text near a place, to the right of it where there is room. */
+    SceneBuilder callout(double x, double y, String text, double sizeMm, Ink ink, String id) {
+        return callout(x, y, text, sizeMm, 0, ink, id);
+    }
+
+    /** Adds a text near a place, in a direction where there is room: degrees from the right, upward positive. */
+    SceneBuilder callout(double x, double y, String text, double sizeMm, double firstDeg, Ink ink, String id) {
+        callouts.add(new Callout(new ScenePoint(x, y), text, sizeMm, firstDeg, ink, id));
+        return this;
+    }
+
+    /** Makes the scene; callouts get the nearest free room that a drawing of the usual size has. */
+    Scene build(String title, Frame frame, double exaggeration, List<String> captions, List<LegendEntry> legend) {
+        CalloutRoom room = new CalloutRoom(frame, exaggeration, marks);
+        for (Callout callout : callouts) {
+            marks.addAll(room.place(callout.at(), callout.text(), callout.sizeMm(), callout.firstDeg(), callout.ink(), callout.id()));
+        }
+        return new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), exaggeration, marks, captions, legend);
     }
 }

@@ -1,0 +1,127 @@
+package slopewright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.drawing.Mark.Anchor;
+
+/** Finds room for texts beside their places, on a drawing of the usual size, so that no text covers another. */
+final class CalloutRoom {
+
+    /** The size that drawings are lettered for. */
+    static final double WIDTH_MM = 178;
+    static final double HEIGHT_MM = 100;
+
+    private static final double[] AWAY_MM = {1.6, 4, 7, 10, 14, 18, 23, 29, 36};
+    private static final double[] DIRECTIONS_DEG = {0, 180, 50, 130, -50, -130, 90, -90, 25, 155, -25, -155};
+    private static final double LEADER_MM = 3;
+    private static final double CLEAR_MM = 0.5;
+    /** A closed mark that is smaller is a symbol that no text may cover. */
+    private static final double SYMBOL_MM = 14;
+
+    private final Frame frame;
+    private final double xScale;
+    private final double yScale;
+    private final List<Box> taken = new ArrayList<>();
+
+    /** A rectangle on paper, y up. */
+    private record Box(double left, double low, double right, double high) {
+
+        double overlap(Box other) {
+            double wide = Math.min(right, other.right) - Math.max(left, other.left);
+            double tall = Math.min(high, other.high) - Math.max(low, other.low);
+            return wide > 0 && tall > 0 ? wide * tall : 0;
+        }
+    }
+
+    CalloutRoom(Frame frame, double exaggeration, List<Mark> marks) {
+        this.frame = frame;
+        xScale = Math.min(WIDTH_MM / frame.width(), HEIGHT_MM / (frame.height() * exaggeration));
+        yScale = xScale * exaggeration;
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Label label) {
+                taken.add(box(x(label.at()), y(label.at()) + label.dyMm(), label.text(), label.sizeMm(), label.anchor()));
+            } else if (mark instanceof Mark.Disc disc) {
+                double radius = disc.radiusMm();
+                taken.add(new Box(x(disc.centre()) - radius, y(disc.centre()) - radius, x(disc.centre()) + radius, y(disc.centre())
+                        + radius));
+            } else if (mark instanceof Mark.Path path && path.closed()) {
+                takeSymbol(path.points());
+            }
+        }
+    }
+
+    private void takeSymbol(List<ScenePoint> points) {
+        double left = points.stream().mapToDouble(this::x).min().orElse(0);
+        double right = points.stream().mapToDouble(this::x).max().orElse(0);
+        double low = points.stream().mapToDouble(this::y).min().orElse(0);
+        double high = points.stream().mapToDouble(this::y).max().orElse(0);
+        if (right - left < SYMBOL_MM && high - low < SYMBOL_MM) {
+            taken.add(new Box(left - CLEAR_MM, low, right + CLEAR_MM, high));
+        }
+    }
+
+    private double x(ScenePoint point) {
+        return (point.x() - frame.minX()) * xScale;
+    }
+
+    private double y(ScenePoint point) {
+        return (point.y() - frame.minY()) * yScale;
+    }
+
+    private static Box box(double x, double y, String text, double sizeMm, Anchor anchor) {
+        double width = TextWidth.mm(text, sizeMm);
+        double left = anchor == Anchor.START ? x : anchor == Anchor.MIDDLE ? x - width / 2 : x - width;
+        return new Box(left - CLEAR_MM, y - sizeMm * 0.3 - CLEAR_MM, left + width + CLEAR_MM, y + sizeMm + CLEAR_MM);
+    }
+
+    /** Returns the text where there is room, with a leader where that is not close by; nothing for a place outside the frame. */
+    List<Mark> place(ScenePoint at, String text, double sizeMm, double firstDeg, Ink ink, String id) {
+        if (!frame.holds(at)) {
+            return List.of();
+        }
+        Candidate best = null;
+        for (double away : AWAY_MM) {
+            for (double direction : DIRECTIONS_DEG) {
+                Candidate candidate = candidate(at, text, sizeMm, away, firstDeg + direction);
+                if (best == null || candidate.cost() < best.cost()) {
+                    best = candidate;
+                }
+            }
+            if (best.cost() == 0) {
+                break;
+            }
+        }
+        taken.add(best.box());
+        ScenePoint foot = scene(best.x(), best.y());
+        Mark label = new Mark.Label(foot, text, best.anchor(), sizeMm, 0, ink, id);
+        if (best.away() < LEADER_MM) {
+            return List.of(label);
+        }
+        double end = best.anchor() == Anchor.START ? best.x() - CLEAR_MM : best.anchor() == Anchor.END ? best.x() + CLEAR_MM : best.x();
+        boolean above = best.y() > y(at);
+        double level = best.anchor() == Anchor.MIDDLE ? above ? best.box().low() : best.box().high() : best.y() + sizeMm / 2;
+        return List.of(new Mark.Path(List.of(at, scene(end, level)), false, Style.line(Ink.DIMENSION, 0.1), ""), label);
+    }
+
+    /** A place for a text: its foot on paper, and how much of the text would lie on others or outside. */
+    private record Candidate(double x, double y, Anchor anchor, Box box, double away, double cost) {
+    }
+
+    private Candidate candidate(ScenePoint at, String text, double sizeMm, double away, double direction) {
+        double dx = Math.cos(Math.toRadians(direction)) * away;
+        double dy = Math.sin(Math.toRadians(direction)) * away;
+        Anchor anchor = Math.abs(dx) < away * 0.3 ? Anchor.MIDDLE : dx > 0 ? Anchor.START : Anchor.END;
+        double x = x(at) + dx;
+        double y = y(at) + dy - sizeMm * (anchor == Anchor.MIDDLE ? dy > 0 ? 0 : 1 : 0.5);
+        Box box = box(x, y, text, sizeMm, anchor);
+        double cost = taken.stream().mapToDouble(box::overlap).sum();
+        double out = Math.max(0, -box.left()) + Math.max(0, box.right() - frame.width() * xScale) + Math.max(0, -box.low())
+                + Math.max(0, box.high() - frame.height() * yScale);
+        return new Candidate(x, y, anchor, box, away, cost + out * 20);
+    }
+
+    private ScenePoint scene(double xMm, double yMm) {
+        return new ScenePoint(frame.minX() + xMm / xScale, frame.minY() + yMm / yScale);
+    }
+}

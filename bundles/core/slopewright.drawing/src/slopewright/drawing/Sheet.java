@@ -1,0 +1,135 @@
+package slopewright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.drawing.Mark.Anchor;
+
+/**
+ * A scene laid out on paper with its captions and its key: the same marks for every painter, in millimetres from the upper left corner,
+ * y down.
+ */
+public final class Sheet {
+
+    private static final double EDGE_MM = 0.4;
+    private static final double CAPTION_MM = 1.7;
+    private static final double LINE_MM = 4;
+    private static final double SYMBOL_MM = 7;
+    private static final double GAP_MM = 6;
+    private static final double AFTER_FRAME_MM = 4.4;
+
+    private final Scene scene;
+    private final double widthMm;
+    private final double heightMm;
+    private final Paper paper;
+    private final List<Mark> below = new ArrayList<>();
+
+    private Sheet(Scene scene, double widthMm, double maxHeightMm) {
+        this.scene = scene;
+        this.widthMm = widthMm;
+        double under = layBelow(0);
+        paper = new Paper(scene, widthMm, Math.max(20, maxHeightMm - under), EDGE_MM);
+        below.clear();
+        heightMm = paper.heightMm() + layBelow(paper.heightMm());
+    }
+
+    /**
+     * Lays a scene out.
+     *
+     * @param scene       the scene
+     * @param widthMm     width of the paper
+     * @param maxHeightMm greatest height with captions and key
+     * @return the sheet
+     */
+    public static Sheet of(Scene scene, double widthMm, double maxHeightMm) {
+        return new Sheet(scene, widthMm, maxHeightMm);
+    }
+
+    /** Returns the width, millimetres. */
+    public double widthMm() {
+        return widthMm;
+    }
+
+    /** Returns the height, millimetres. */
+    public double heightMm() {
+        return heightMm;
+    }
+
+    /** Returns the title of the scene. */
+    public String title() {
+        return scene.title();
+    }
+
+    /** Returns the corners of the frame: upper left, then lower right. */
+    public List<ScenePoint> frame() {
+        return List.of(new ScenePoint(EDGE_MM, EDGE_MM),
+                new ScenePoint(EDGE_MM + paper.innerWidthMm(), EDGE_MM + paper.innerHeightMm()));
+    }
+
+    /** Returns the marks of the scene, to be cut at the frame. */
+    public List<Mark> inside() {
+        return scene.marks().stream().map(this::onPaper).toList();
+    }
+
+    /** Returns captions and key, under the frame. */
+    public List<Mark> below() {
+        return List.copyOf(below);
+    }
+
+    private Mark onPaper(Mark mark) {
+        if (mark instanceof Mark.Path path) {
+            return new Mark.Path(path.points().stream().map(this::onPaper).toList(), path.closed(), path.style(), path.elementId());
+        } else if (mark instanceof Mark.Disc disc) {
+            return new Mark.Disc(onPaper(disc.centre()), disc.radiusMm(), disc.style(), disc.elementId());
+        }
+        Mark.Label label = (Mark.Label) mark;
+        ScenePoint at = onPaper(label.at());
+        return new Mark.Label(new ScenePoint(at.x(), at.y() - label.dyMm()), label.text(), label.anchor(), label.sizeMm(), 0, label.ink(),
+                label.elementId());
+    }
+
+    private ScenePoint onPaper(ScenePoint point) {
+        return new ScenePoint(paper.x(point), paper.y(point));
+    }
+
+    /** Adds captions and key from a height downward and returns how much height they take. */
+    private double layBelow(double fromMm) {
+        double inner = widthMm - 2 * EDGE_MM;
+        double y = fromMm + (scene.legend().isEmpty() && scene.captions().isEmpty() ? 0 : AFTER_FRAME_MM - LINE_MM);
+        double x = EDGE_MM;
+        boolean first = true;
+        for (LegendEntry entry : scene.legend()) {
+            double width = SYMBOL_MM + 1.5 + TextWidth.mm(entry.text(), CAPTION_MM);
+            if (first || x + width > EDGE_MM + inner) {
+                x = EDGE_MM;
+                y += LINE_MM;
+                first = false;
+            }
+            symbol(entry, x, y);
+            text(x + SYMBOL_MM + 1.5, y, entry.text());
+            x += width + GAP_MM;
+        }
+        for (String caption : scene.captions()) {
+            for (String line : TextWidth.wrap(caption, CAPTION_MM, inner)) {
+                y += LINE_MM;
+                text(EDGE_MM, y, line);
+            }
+        }
+        return y - fromMm + (below.isEmpty() ? 0 : 1.2);
+    }
+
+    private void symbol(LegendEntry entry, double x, double y) {
+        double middle = y - CAPTION_MM / 2;
+        switch (entry.symbol()) {
+            case LINE -> below.add(new Mark.Path(List.of(new ScenePoint(x, middle), new ScenePoint(x + SYMBOL_MM, middle)), false,
+                    entry.style(), ""));
+            case AREA -> below.add(new Mark.Path(List.of(new ScenePoint(x, middle - 1.1), new ScenePoint(x + SYMBOL_MM, middle - 1.1),
+                    new ScenePoint(x + SYMBOL_MM, middle + 1.1), new ScenePoint(x, middle + 1.1)), true, entry.style(), ""));
+            case DISC -> below.add(new Mark.Disc(new ScenePoint(x + SYMBOL_MM / 2, middle), 1, entry.style(), ""));
+        }
+    }
+
+    private void text(double x, double y, String text) {
+        below.add(new Mark.Label(new ScenePoint(x, y), text, Anchor.START, CAPTION_MM, 0, Ink.TEXT, ""));
+    }
+}
