@@ -26,8 +26,9 @@ import slopewright.siting.site.SiteFrame;
 /** Every light unit with what a field party needs to set it out. */
 public final class SettingOutSchedule {
 
-    private static final List<String> COLUMNS = List.of("runway end or approach", "indicator", "unit", "along m", "right m", "lens elevation m",
-            "height above ground m", "latitude", "longitude", "east m", "north m", "bearing of the axis", "setting", "setting deg", "frangible");
+    private static final List<String> COLUMNS = List.of("runway end or approach", "indicator", "unit", "along m", "right m",
+            "lens elevation m", "height above ground m", "latitude", "longitude", "east m", "north m", "bearing of the axis", "setting",
+            "setting deg", "frangible");
 
     private SettingOutSchedule() {
     }

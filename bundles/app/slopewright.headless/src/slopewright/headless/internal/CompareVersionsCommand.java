@@ -100,7 +100,8 @@ final class CompareVersionsCommand extends Command {
         List<ResultChange> results = difference.resultChanges();
         streams().out().printf("%d results moved%n", results.size());
         for (ResultChange change : results) {
-            streams().out().printf("  %s  %s: %s -> %s%n", change.path(), change.quantity(), number(change.before()), number(change.after()));
+            streams().out().printf("  %s  %s: %s -> %s%n", change.path(), change.quantity(), number(change.before()),
+                    number(change.after()));
         }
         List<OutcomeChange> outcomes = difference.outcomeChanges();
         streams().out().printf("%d outcomes differ%n", outcomes.size());

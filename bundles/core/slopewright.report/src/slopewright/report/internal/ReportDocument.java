@@ -153,9 +153,9 @@ public final class ReportDocument {
     }
 
     private void outcomeTable(List<Outcome> outcomes) {
-        html.open("table class=\"outcomes\"").raw(columns(7, 15, 9, 7, 7, 7, 4, 26, 18)).open("thead").row("th", List.of("Rule", "Element", "Outcome", "Value", "Limit", "Margin",
-                "Unit",
-                "What was compared", "Source")).close("thead").open("tbody");
+        html.open("table class=\"outcomes\"").raw(columns(7, 15, 9, 7, 7, 7, 4, 26, 18)).open("thead");
+        html.row("th", List.of("Rule", "Element", "Outcome", "Value", "Limit", "Margin", "Unit", "What was compared", "Source"));
+        html.close("thead").open("tbody");
         for (Outcome outcome : outcomes) {
             html.open("tr class=\"" + style(outcome) + "\"");
             for (String cell : List.of(outcome.rule(), outcome.elementPath(), word(outcome), Numbers.plain(outcome.value()),

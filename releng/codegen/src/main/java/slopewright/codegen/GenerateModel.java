@@ -56,14 +56,16 @@ public final class GenerateModel {
         resources.getResourceFactoryRegistry().getExtensionToFactoryMap().put("genmodel", new EcoreResourceFactoryImpl());
         GenModelPackage.eINSTANCE.eClass();
         GenModel genModel = (GenModel) resources
-                .getResource(URI.createPlatformResourceURI("slopewright.model/model/slopewright.genmodel", true), true).getContents().get(0);
+                .getResource(URI.createPlatformResourceURI("slopewright.model/model/slopewright.genmodel", true), true).getContents()
+                        .get(0);
         genModel.reconcile();
         genModel.setCanGenerate(true);
         Diagnostic problems = genModel.diagnose();
         if (problems.getSeverity() >= Diagnostic.ERROR) {
             throw new IllegalStateException(problems.toString());
         }
-        GeneratorAdapterFactory.Descriptor.Registry.INSTANCE.addDescriptor(GenModelPackage.eNS_URI, GenModelGeneratorAdapterFactory.DESCRIPTOR);
+        GeneratorAdapterFactory.Descriptor.Registry.INSTANCE.addDescriptor(GenModelPackage.eNS_URI,
+                GenModelGeneratorAdapterFactory.DESCRIPTOR);
         Generator generator = new Generator();
         generator.setInput(genModel);
         Diagnostic done = generator.generate(genModel, GenBaseGeneratorAdapter.MODEL_PROJECT_TYPE, new BasicMonitor());

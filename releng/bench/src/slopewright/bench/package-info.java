@@ -1,0 +1,2 @@
+/** Measures speed and memory; run by releng/bench/run. */
+package slopewright.bench;

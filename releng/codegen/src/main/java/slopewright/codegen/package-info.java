@@ -1,0 +1,2 @@
+/** Generates the code of the model without an IDE. */
+package slopewright.codegen;
