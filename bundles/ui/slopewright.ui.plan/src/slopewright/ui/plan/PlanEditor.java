@@ -13,7 +13,6 @@ import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
 import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
-import org.eclipse.gef.ui.parts.GraphicalViewerImpl;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
@@ -28,6 +27,7 @@ import slopewright.model.Identified;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Ids;
 import slopewright.ui.diagram.Diagram;
+import slopewright.ui.diagram.DiagramViewer;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.commands.HistoryCommandStack;
 import slopewright.ui.diagram.parts.DiagramRootPart;
@@ -102,13 +102,17 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     }
 
     private void notice(String text) {
-        overlays.notice(text);
-        getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(text);
+        if (text.isEmpty()) {
+            overlays.dismiss();
+        } else {
+            overlays.notice(text);
+        }
+        getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(text.isEmpty() ? null : text);
     }
 
     @Override
     protected void createGraphicalViewer(Composite parent) {
-        GraphicalViewer viewer = new GraphicalViewerImpl();
+        GraphicalViewer viewer = new DiagramViewer();
         viewer.createControl(parent);
         setGraphicalViewer(viewer);
         configureGraphicalViewer();
@@ -254,7 +258,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     }
 
     @Override
-    @SuppressWarnings({"rawtypes", "unchecked"})
+    @SuppressWarnings("rawtypes")
     public Object getAdapter(Class type) {
         if (type == ProjectDocument.class) {
             return document;

@@ -47,11 +47,16 @@ public final class HistoryCommandStack extends CommandStack {
         if (command == null || !command.canExecute()) {
             return;
         }
+        RecordedEdit edit = edit(command);
         try {
-            history.perform(edit(command));
+            history.perform(edit);
         } catch (SitingException | EditException e) {
-            problems.accept(e.getMessage());
+            problems.accept("Can't " + lower(edit.label()) + ": " + e.getMessage());
         }
+    }
+
+    private static String lower(String label) {
+        return label.isEmpty() ? label : Character.toLowerCase(label.charAt(0)) + label.substring(1);
     }
 
     private static RecordedEdit edit(Command command) {
@@ -105,6 +110,7 @@ public final class HistoryCommandStack extends CommandStack {
 
     private static Command named(String label) {
         return new Command(label) {
+            // only its label is asked for
         };
     }
 

@@ -70,6 +70,7 @@ public class MarkFigure extends Figure {
 
     @Override
     public boolean containsPoint(int x, int y) {
-        return hittable && getBounds().getExpanded(2, 2).contains(x, y) && marks.stream().anyMatch(mark -> painter.hits(mark, x, y, NEAR_PX));
+        boolean near = hittable && getBounds().getExpanded(2, 2).contains(x, y);
+        return near && marks.stream().anyMatch(mark -> painter.hits(mark, x, y, NEAR_PX));
     }
 }

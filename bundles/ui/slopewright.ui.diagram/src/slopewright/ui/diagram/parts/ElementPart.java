@@ -34,6 +34,9 @@ import slopewright.ui.diagram.figures.MarkFigure;
 @SuppressWarnings("unchecked")
 public abstract class ElementPart<T extends Identified> extends AbstractGraphicalEditPart {
 
+    /** How far from the anchor of an element signs about it stand, pixels. */
+    protected static final double SIGN_PX = 20;
+
     private final T element;
     private final Diagram diagram;
     private final Adapter listener = new AdapterImpl() {
@@ -83,6 +86,12 @@ public abstract class ElementPart<T extends Identified> extends AbstractGraphica
     /** Returns where remarks about the element are pinned, empty where it is not shown. */
     public Optional<ScenePoint> anchor() {
         return Optional.empty();
+    }
+
+    /** Returns where a sign about the element is put, so that it does not cover it. */
+    public Optional<ScenePoint> signPlace() {
+        double up = SIGN_PX / diagram.view().scale();
+        return anchor().map(place -> new ScenePoint(place.x(), place.y() + up));
     }
 
     /** Returns what the tooltip says. */
@@ -155,6 +164,14 @@ public abstract class ElementPart<T extends Identified> extends AbstractGraphica
         List<Object> known = getChildren();
         known.remove(child);
         known.add(Math.min(index, known.size()), child);
+    }
+
+    @Override
+    public void removeNotify() {
+        super.removeNotify();
+        if (getFigure().getParent() != null) {
+            getFigure().getParent().remove(getFigure());
+        }
     }
 
     @Override

@@ -34,7 +34,6 @@ import slopewright.ui.diagram.parts.ElementPart;
 public final class FindingMarkers {
 
     private static final int MOST_LINES = 6;
-    private static final int UP_PX = 20;
 
     private final PlanContext context;
     private final ResourceManager resources;
@@ -93,12 +92,12 @@ public final class FindingMarkers {
 
     private void place() {
         markers.forEach((part, figure) -> {
-            Optional<ScenePoint> anchor = part.isActive() ? part.anchor() : Optional.empty();
-            figure.setVisible(anchor.isPresent());
-            anchor.ifPresent(at -> {
+            Optional<ScenePoint> place = part.isActive() ? part.signPlace() : Optional.empty();
+            figure.setVisible(place.isPresent());
+            place.ifPresent(at -> {
                 Dimension size = figure.getPreferredSize();
                 int x = (int) Math.round(context.diagram().view().toX(at.x()) - size.width / 2.0);
-                int y = (int) Math.round(context.diagram().view().toY(at.y()) - size.height / 2.0 - UP_PX);
+                int y = (int) Math.round(context.diagram().view().toY(at.y()) - size.height / 2.0);
                 figure.setBounds(new Rectangle(new Point(x, y), size));
             });
         });

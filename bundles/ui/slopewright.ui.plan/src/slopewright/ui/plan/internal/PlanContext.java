@@ -71,7 +71,7 @@ public final class PlanContext {
         return diagram;
     }
 
-    /** Shows the user why something could not be done. */
+    /** Shows the user why something could not be done; an empty text takes the last one away. */
     public void notice(String text) {
         notices.accept(text);
     }

@@ -111,24 +111,22 @@ public final class PlanNavigator {
             return "";
         }
         PlanPoint place = new PlanPoint(context.diagram().view().worldX(x), context.diagram().view().worldY(y));
-        String where = coordinates(place);
         Optional<ApproachHost> host = placing.nearest(place, any -> true);
-        return where + host.map(near -> "    " + from(near, place)).orElse("");
+        return host.map(near -> from(near, place) + "    ").orElse("") + coordinates(place);
     }
 
     private String coordinates(PlanPoint place) {
         Place target = SlopewrightFactory.eINSTANCE.createPlace();
         context.plane().orElseThrow().toPlace(place, target);
         return target.getLatitudeDeg() == null
-                ? String.format(Locale.ROOT, "E %.1f  N %.1f", target.getEastM(), target.getNorthM())
-                : String.format(Locale.ROOT, "%.6f°  %.6f°", target.getLatitudeDeg(), target.getLongitudeDeg());
+                ? String.format(Locale.ROOT, "E %.1f N %.1f", target.getEastM(), target.getNorthM())
+                : String.format(Locale.ROOT, "%.6f° %.6f°", target.getLatitudeDeg(), target.getLongitudeDeg());
     }
 
     private String from(ApproachHost host, PlanPoint place) {
         FramePoint point = context.axis(host).orElseThrow().toFrame(place, 0);
-        String along = String.format(Locale.ROOT, "%.1f m %s", Math.abs(point.alongM()), point.alongM() < 0 ? "before" : "beyond");
         String side = String.format(Locale.ROOT, "%.1f m %s", Math.abs(point.rightM()), point.rightM() < 0 ? "left" : "right");
-        return Projects.label(host) + ": " + along + (host instanceof RunwayEnd ? " the threshold, " : " the hover point, ") + side;
+        return String.format(Locale.ROOT, "%s  %+.1f m, %s", host.getDesignator(), point.alongM(), side);
     }
 
     /** Returns every runway end and approach direction that can be shown. */

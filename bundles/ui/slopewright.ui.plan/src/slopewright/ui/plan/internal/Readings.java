@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
-import slopewright.ui.plan.internal.figures.ReadoutFigure.Line;
+import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 

@@ -94,6 +94,15 @@ public final class AidMarks {
         return Projects.host(unit).flatMap(context::axis).map(axis -> PlanContext.point(axis, unit.getAlongM(), unit.getRightM()));
     }
 
+    /** Returns the place a number of pixels before a unit, on the side of the approach. */
+    public static Optional<ScenePoint> before(PlanContext context, LightUnit unit, double px) {
+        if (unit.getAlongM() == null || unit.getRightM() == null) {
+            return Optional.empty();
+        }
+        double along = unit.getAlongM() - px / context.diagram().view().scale();
+        return Projects.host(unit).flatMap(context::axis).map(axis -> PlanContext.point(axis, along, unit.getRightM()));
+    }
+
     /** Returns what an aid is called in the plan: its name, slope and distance. */
     public static String title(PlanContext context, ApproachAid aid) {
         StringBuilder text = new StringBuilder(Projects.label(aid));

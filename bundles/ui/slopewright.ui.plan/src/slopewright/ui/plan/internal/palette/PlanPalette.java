@@ -47,9 +47,11 @@ public final class PlanPalette {
         PaletteDrawer tools = new PaletteDrawer("Tools");
         ToolEntry select = new ToolEntry("Select", "Select and move; drag the ground to pan, turn the wheel to zoom", icon("select"),
                 icon("select"), SelectionTool.class) {
+            // the class is abstract without need
         };
         tools.add(select);
         tools.add(new ToolEntry("Pan", "Move the view", icon("pan"), icon("pan"), PanTool.class) {
+            // the class is abstract without need
         });
         root.add(tools);
         root.setDefaultEntry(select);

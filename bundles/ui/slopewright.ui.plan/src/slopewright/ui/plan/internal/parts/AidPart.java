@@ -104,6 +104,11 @@ public final class AidPart extends PlanPart<ApproachAid> {
     }
 
     @Override
+    public Optional<ScenePoint> signPlace() {
+        return element().getUnits().stream().findFirst().flatMap(unit -> AidMarks.before(context(), unit, SIGN_PX));
+    }
+
+    @Override
     public String description() {
         StringJoiner text = new StringJoiner("\n");
         text.add(Projects.label(element()) + "  [" + element().getId() + "]");

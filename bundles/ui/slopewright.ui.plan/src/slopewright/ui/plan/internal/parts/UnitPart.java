@@ -72,6 +72,11 @@ public final class UnitPart extends PlanPart<LightUnit> {
     }
 
     @Override
+    public Optional<ScenePoint> signPlace() {
+        return Optional.of(element()).flatMap(unit -> AidMarks.before(context(), unit, SIGN_PX));
+    }
+
+    @Override
     public String description() {
         LightUnit unit = element();
         StringJoiner text = new StringJoiner("\n");

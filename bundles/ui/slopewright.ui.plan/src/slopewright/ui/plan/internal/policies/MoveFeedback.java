@@ -10,7 +10,7 @@ import slopewright.drawing.Mark;
 import slopewright.drawing.ScenePoint;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.figures.MarkFigure;
-import slopewright.ui.plan.internal.figures.ReadoutFigure;
+import slopewright.ui.diagram.figures.ReadoutFigure;
 
 /** What is shown while something is placed or moved: marks where it would stand, and lines of text beside them. */
 public final class MoveFeedback {

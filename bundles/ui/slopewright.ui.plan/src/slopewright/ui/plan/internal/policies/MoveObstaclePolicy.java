@@ -37,7 +37,7 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.figures.ObstacleMarks;
-import slopewright.ui.plan.internal.figures.ReadoutFigure.Line;
+import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 
 /** Moves an obstacle over the ground; how it would stand against the obstacle surfaces follows the mouse. */
 public final class MoveObstaclePolicy extends AbstractEditPolicy {

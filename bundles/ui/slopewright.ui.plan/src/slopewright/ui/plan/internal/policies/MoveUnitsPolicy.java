@@ -32,7 +32,7 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.Marks;
-import slopewright.ui.plan.internal.figures.ReadoutFigure.Line;
+import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 
 /**

@@ -36,7 +36,7 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.Marks;
-import slopewright.ui.plan.internal.figures.ReadoutFigure.Line;
+import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 import slopewright.ui.plan.internal.palette.Placed;
 
@@ -84,8 +84,12 @@ public final class PlacePolicy extends AbstractEditPolicy {
         String label = "Add " + Families.get(key).name();
         try {
             Optional<Placing.Proposal> proposal = placing.propose(key, place);
-            return proposal.isEmpty() ? new Refusal(label, noHost(key))
-                    : AddAid.solve(proposal.get().host(), key, context.rules(), proposal.get().side());
+            if (proposal.isEmpty()) {
+                return new Refusal(label, noHost(key));
+            }
+            ApproachHost host = proposal.get().host();
+            return proposal.get().problem().isPresent() ? new Refusal(label + " at " + Projects.label(host), proposal.get().problem().get())
+                    : AddAid.solve(host, key, context.rules(), proposal.get().side());
         } catch (SitingException | IllegalArgumentException e) {
             return new Refusal(label, e.getMessage());
         }

@@ -46,7 +46,10 @@ public final class PlanKeys extends KeyHandler {
             case SWT.ARROW_DOWN -> arrow(event, 0, -1);
             case '+', '=', SWT.KEYPAD_ADD -> view.zoom(ZOOM);
             case '-', SWT.KEYPAD_SUBTRACT -> view.zoom(1 / ZOOM);
-            case SWT.ESC -> viewer.deselectAll();
+            case SWT.ESC -> {
+                viewer.deselectAll();
+                context.notice("");
+            }
             default -> {
                 return super.keyPressed(event);
             }

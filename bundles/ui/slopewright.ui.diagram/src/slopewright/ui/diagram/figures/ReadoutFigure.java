@@ -1,4 +1,4 @@
-package slopewright.ui.plan.internal.figures;
+package slopewright.ui.diagram.figures;
 
 import java.util.List;
 
@@ -11,7 +11,6 @@ import org.eclipse.swt.graphics.Font;
 
 import slopewright.drawing.Ink;
 import slopewright.ui.diagram.Diagram;
-import slopewright.ui.diagram.figures.Inks;
 
 /** Lines of text beside the pointer while something is placed or moved; a verdict has a shape as well as a colour. */
 public final class ReadoutFigure extends Figure {
