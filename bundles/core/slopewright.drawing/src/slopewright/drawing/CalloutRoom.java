@@ -80,11 +80,11 @@ final class CalloutRoom {
         if (!frame.holds(at)) {
             return List.of();
         }
-        Candidate best = null;
+        Candidate best = candidate(at, text, sizeMm, AWAY_MM[0], firstDeg + DIRECTIONS_DEG[0]);
         for (double away : AWAY_MM) {
             for (double direction : DIRECTIONS_DEG) {
                 Candidate candidate = candidate(at, text, sizeMm, away, firstDeg + direction);
-                if (best == null || candidate.cost() < best.cost()) {
+                if (candidate.cost() < best.cost()) {
                     best = candidate;
                 }
             }
