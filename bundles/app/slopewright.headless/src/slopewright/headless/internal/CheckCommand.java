@@ -69,7 +69,7 @@ final class CheckCommand extends Command {
                 checked.add(one);
                 code = ExitCodes.worse(code, code(one.result(), threshold));
             } catch (InputException e) {
-                streams().err().println("slopewright check: " + e.getMessage());
+                streams().err.println("slopewright check: " + e.getMessage());
                 code = ExitCodes.worse(code, ExitCodes.INPUT);
             }
         }
@@ -115,14 +115,14 @@ final class CheckCommand extends Command {
             ArrayNode list = Json.array();
             checked.forEach(one -> list.add(CheckOutput.json(one)));
             if (!checked.isEmpty()) {
-                Json.print(files.size() == 1 ? list.get(0) : list, streams().out());
+                Json.print(files.size() == 1 ? list.get(0) : list, streams().out);
             }
         } else if (csv) {
-            CheckOutput.csv(checked, streams().out());
+            CheckOutput.csv(checked, streams().out);
         } else if (junit) {
-            CheckOutput.junit(checked, threshold, streams().out());
+            CheckOutput.junit(checked, threshold, streams().out);
         } else {
-            checked.forEach(one -> CheckOutput.text(one, all, streams().out()));
+            checked.forEach(one -> CheckOutput.text(one, all, streams().out));
         }
     }
 }

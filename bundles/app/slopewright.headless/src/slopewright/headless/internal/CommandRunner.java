@@ -31,15 +31,15 @@ public final class CommandRunner {
     /** Runs the words of a command line and returns the exit code. */
     public int run(String[] args) {
         CommandLine line = build();
-        PrintWriter out = new PrintWriter(streams.out(), false, StandardCharsets.UTF_8);
-        PrintWriter err = new PrintWriter(streams.err(), false, StandardCharsets.UTF_8);
+        PrintWriter out = new PrintWriter(streams.out, false, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(streams.err, false, StandardCharsets.UTF_8);
         line.setOut(out);
         line.setErr(err);
         int code = args.length == 0 ? noCommand(line, err) : line.execute(args);
         out.flush();
         err.flush();
-        streams.out().flush();
-        streams.err().flush();
+        streams.out.flush();
+        streams.err.flush();
         return code;
     }
 
@@ -68,7 +68,7 @@ public final class CommandRunner {
 
     private int usage(CommandLine line, String message) {
         String reason = message.lines().findFirst().orElse("");
-        streams.err().println(line.getCommandSpec().qualifiedName() + ": " + reason + ". Try '" + line.getCommandSpec().qualifiedName()
+        streams.err.println(line.getCommandSpec().qualifiedName() + ": " + reason + ". Try '" + line.getCommandSpec().qualifiedName()
                 + " --help'.");
         return ExitCodes.USAGE;
     }
@@ -76,15 +76,15 @@ public final class CommandRunner {
     private int failed(CommandLine line, Exception e) {
         String name = line.getCommandSpec().qualifiedName();
         if (e instanceof UsageException || e instanceof SitingException) {
-            streams.err().println(name + ": " + e.getMessage());
+            streams.err.println(name + ": " + e.getMessage());
             return ExitCodes.USAGE;
         }
         if (e instanceof InputException) {
-            streams.err().println(name + ": " + e.getMessage());
+            streams.err.println(name + ": " + e.getMessage());
             return ExitCodes.INPUT;
         }
         String kind = e instanceof StandardsException ? "the data of a rule set is damaged" : "internal error";
-        streams.err().println(name + ": " + kind + ": " + e + "; " + ErrorLog.append(e));
+        streams.err.println(name + ": " + kind + ": " + e + "; " + ErrorLog.append(e));
         return ExitCodes.INTERNAL;
     }
 }

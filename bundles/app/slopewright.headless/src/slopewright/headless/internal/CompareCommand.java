@@ -45,7 +45,7 @@ final class CompareCommand extends Command {
         ApproachHost host = ProjectFiles.helipad(project, end);
         List<Candidate> candidates = FamilyComparison.of(project, host, rules);
         if (json) {
-            Json.print(json(candidates), streams().out());
+            Json.print(json(candidates), streams().out);
         } else if (csv) {
             csv(candidates);
         } else {
@@ -108,14 +108,14 @@ final class CompareCommand extends Command {
     }
 
     private void csv(List<Candidate> candidates) {
-        streams().out().print("family,ruleSet,units,distanceM,eyeHeightM,wheelClearanceM,obstacleMarginM,rangeDayM,rangeNightM,remark\n");
-        candidates.forEach(candidate -> streams().out().print(Csv.line(cells(candidate))));
+        streams().out.print("family,ruleSet,units,distanceM,eyeHeightM,wheelClearanceM,obstacleMarginM,rangeDayM,rangeNightM,remark\n");
+        candidates.forEach(candidate -> streams().out.print(Csv.line(cells(candidate))));
     }
 
     private void print(List<Candidate> candidates) {
         String form = "%-20s %-11s %5s %10s %8s %8s %9s %9s %9s  %s%n";
-        streams().out().printf(form, "Family", "Rule set", "Units", "Distance m", "Eye m", "Wheel m", "Margin m", "Day m", "Night m",
+        streams().out.printf(form, "Family", "Rule set", "Units", "Distance m", "Eye m", "Wheel m", "Margin m", "Day m", "Night m",
                 "Remark");
-        candidates.forEach(candidate -> streams().out().printf(form, cells(candidate).toArray()));
+        candidates.forEach(candidate -> streams().out.printf(form, cells(candidate).toArray()));
     }
 }

@@ -58,7 +58,7 @@ final class CompareRuleSetsCommand extends Command {
             lines.removeIf(line -> !line.differs(ruleSets.size()));
         }
         if (json) {
-            Json.print(json(ruleSets, lines), streams().out());
+            Json.print(json(ruleSets, lines), streams().out);
         } else {
             print(ruleSets, lines);
         }
@@ -104,13 +104,13 @@ final class CompareRuleSetsCommand extends Command {
 
     private void print(List<String> ruleSets, List<Line> lines) {
         for (Line line : lines) {
-            streams().out().println(line.rule() + "  " + line.path());
+            streams().out.println(line.rule() + "  " + line.path());
             for (String ruleSet : ruleSets) {
                 Outcome outcome = line.outcomes().get(ruleSet);
-                streams().out().printf("    %-12s %s%n", ruleSet, outcome == null ? "says nothing" : text(outcome));
+                streams().out.printf("    %-12s %s%n", ruleSet, outcome == null ? "says nothing" : text(outcome));
             }
         }
-        streams().out().printf("%d outcomes differ between %d rule sets%n", lines.size(), ruleSets.size());
+        streams().out.printf("%d outcomes differ between %d rule sets%n", lines.size(), ruleSets.size());
     }
 
     private static String text(Outcome outcome) {

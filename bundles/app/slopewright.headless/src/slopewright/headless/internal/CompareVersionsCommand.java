@@ -35,7 +35,7 @@ final class CompareVersionsCommand extends Command {
         ProjectDifference difference = new ProjectDifference(ProjectFiles.load(older), ProjectFiles.load(newer));
         try {
             if (json) {
-                Json.print(json(difference), streams().out());
+                Json.print(json(difference), streams().out);
             } else {
                 print(difference);
             }
@@ -92,21 +92,21 @@ final class CompareVersionsCommand extends Command {
 
     private void print(ProjectDifference difference) {
         List<Change> changes = difference.changes();
-        streams().out().printf("%d changes%n", changes.size());
+        streams().out.printf("%d changes%n", changes.size());
         for (Change change : changes) {
-            streams().out().println("  " + change.kind() + "  " + change.path() + (change.attribute().isEmpty() ? ""
+            streams().out.println("  " + change.kind() + "  " + change.path() + (change.attribute().isEmpty() ? ""
                     : "  " + change.attribute() + ": " + shown(change.before()) + " -> " + shown(change.after())));
         }
         List<ResultChange> results = difference.resultChanges();
-        streams().out().printf("%d results moved%n", results.size());
+        streams().out.printf("%d results moved%n", results.size());
         for (ResultChange change : results) {
-            streams().out().printf("  %s  %s: %s -> %s%n", change.path(), change.quantity(), number(change.before()),
+            streams().out.printf("  %s  %s: %s -> %s%n", change.path(), change.quantity(), number(change.before()),
                     number(change.after()));
         }
         List<OutcomeChange> outcomes = difference.outcomeChanges();
-        streams().out().printf("%d outcomes differ%n", outcomes.size());
+        streams().out.printf("%d outcomes differ%n", outcomes.size());
         for (OutcomeChange change : outcomes) {
-            streams().out().printf("  %-8s %s: %s -> %s%n", change.rule(), change.path(), text(change.before()),
+            streams().out.printf("  %-8s %s: %s -> %s%n", change.rule(), change.path(), text(change.before()),
                     text(change.after()));
         }
     }

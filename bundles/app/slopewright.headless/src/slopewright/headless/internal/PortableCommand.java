@@ -34,9 +34,9 @@ final class PortableCommand extends Command {
         AidWords.Named named = words.load();
         PortableSetUp found = PortableSetUp.of(named.project(), named.aid(), named.rules(), date == null ? LocalDate.now() : date);
         if (json) {
-            Json.print(PortableOutput.json(named.aid().getId(), found), streams().out());
+            Json.print(PortableOutput.json(named.aid().getId(), found), streams().out);
         } else {
-            print(found, streams().out());
+            print(found, streams().out);
         }
         return found.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
     }

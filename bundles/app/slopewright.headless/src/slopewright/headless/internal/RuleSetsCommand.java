@@ -25,17 +25,17 @@ final class RuleSetsCommand extends Command {
         if (json) {
             ArrayNode list = Json.array();
             RuleSets.all().forEach(rules -> list.add(json(rules)));
-            Json.print(list, streams().out());
+            Json.print(list, streams().out);
             return ExitCodes.OK;
         }
         for (RuleSet rules : RuleSets.all()) {
             RuleSet.Descriptor descriptor = rules.descriptor();
-            streams().out().printf("%s:%s  %s%n    Rests on: %s%n    Covers:   %s%n    Note:     %s%n", rules.key(), rules.edition(),
+            streams().out.printf("%s:%s  %s%n    Rests on: %s%n    Covers:   %s%n    Note:     %s%n", rules.key(), rules.edition(),
                     descriptor.name(),
                     descriptor.title(), String.join(", ", descriptor.families()), descriptor.note());
             if (values) {
                 for (CitedValue value : rules.values()) {
-                    streams().out().printf("      %-48s %10s %-6s %s [%s]%n", value.key(), value.value(), value.unit(), value.citation()
+                    streams().out.printf("      %-48s %10s %-6s %s [%s]%n", value.key(), value.value(), value.unit(), value.citation()
                             .text(),
                             value.citation().provenance().key());
                 }

@@ -26,11 +26,11 @@ final class RulesCommand extends Command {
                 node.put("description", rule.description());
                 node.put("severity", rule.severity().key());
             }
-            Json.print(list, streams().out());
+            Json.print(list, streams().out);
             return ExitCodes.OK;
         }
         for (Rule rule : RuleCatalogue.all()) {
-            streams().out().printf("%-10s %-8s %s%n%-19s %s%n", rule.id(), rule.severity().key(), rule.title(), "", rule.description());
+            streams().out.printf("%-10s %-8s %s%n%-19s %s%n", rule.id(), rule.severity().key(), rule.title(), "", rule.description());
         }
         return ExitCodes.OK;
     }

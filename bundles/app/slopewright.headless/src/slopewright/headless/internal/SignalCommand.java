@@ -70,7 +70,7 @@ final class SignalCommand extends Command {
         Observation observation = Signals.observe(source.family(), source.siting().units(), source.siting().reference(), eye);
         List<Entry> entries = byBar ? byBar(observation) : observation.seen().stream().map(one -> new Entry(one.unit().id(), one)).toList();
         if (json) {
-            Json.print(json(source, observation, entries), streams().out());
+            Json.print(json(source, observation, entries), streams().out);
         } else {
             print(source, observation, entries);
         }
@@ -143,13 +143,13 @@ final class SignalCommand extends Command {
             String shown = seen.offsetMin().isPresent() ? String.format(Locale.ROOT, "%.2f' above the line of the outer panels",
                     seen.offsetMin().getAsDouble()) : seen.light().form().key() + " " + seen.light().colour().key()
                             + (seen.inTransition() ? ", changing" : "");
-            streams().out().printf("%-12s %-28s eye at %s%n", entry.id(), shown, SitingOutput.angle(seen.elevationDeg()));
+            streams().out.printf("%-12s %-28s eye at %s%n", entry.id(), shown, SitingOutput.angle(seen.elevationDeg()));
         }
         for (Map.Entry<String, Meaning> path : observation.meanings().entrySet()) {
-            streams().out().println("Meaning" + Optional.of(path.getKey()).filter(name -> !name.isEmpty()).map(name -> " for the " + name
+            streams().out.println("Meaning" + Optional.of(path.getKey()).filter(name -> !name.isEmpty()).map(name -> " for the " + name
                     + " path")
                     .orElse("") + ": " + path.getValue().key());
         }
-        notes(source, observation).forEach(note -> streams().out().println("Note: " + note));
+        notes(source, observation).forEach(note -> streams().out.println("Note: " + note));
     }
 }

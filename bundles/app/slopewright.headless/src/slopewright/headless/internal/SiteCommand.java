@@ -33,9 +33,9 @@ final class SiteCommand extends Command {
     public Integer call() {
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, null, end, helipad));
         if (json) {
-            Json.print(SitingOutput.json(source), streams().out());
+            Json.print(SitingOutput.json(source), streams().out);
         } else {
-            SitingOutput.print(source, streams().out());
+            SitingOutput.print(source, streams().out);
         }
         return ExitCodes.OK;
     }

@@ -63,7 +63,7 @@ final class SurfaceCommand extends Command {
             throw new InputException(e.getMessage());
         }
         if (json) {
-            Json.print(json(surface, comparison), streams().out());
+            Json.print(json(surface, comparison), streams().out);
         } else {
             print(comparison);
         }
@@ -99,15 +99,15 @@ final class SurfaceCommand extends Command {
     }
 
     private void print(PointComparison comparison) {
-        streams().out().printf("%d points, %d under or through the surface, %d through it%n", comparison.points(), comparison.inside(),
+        streams().out.printf("%d points, %d under or through the surface, %d through it%n", comparison.points(), comparison.inside(),
                 comparison.penetrations());
         List<PointComparison.Hit> hits = comparison.worstFirst();
         for (PointComparison.Hit hit : hits) {
-            streams().out().printf(Locale.ROOT,
+            streams().out.printf(Locale.ROOT,
                     "  %-16s line %-8d along %10.2f m, right %9.2f m, height %8.2f m, limit %8.2f m, excess %7.2f m%n",
                     hit.id(), hit.line(), hit.alongM(), hit.rightM(), hit.heightM(), hit.heightM() - hit.excessM(), hit.excessM());
         }
-        comparison.worst().filter(hit -> hits.isEmpty()).ifPresent(hit -> streams().out().printf(Locale.ROOT,
+        comparison.worst().filter(hit -> hits.isEmpty()).ifPresent(hit -> streams().out.printf(Locale.ROOT,
                 "  the governing point %s (line %d) stays %.2f m below the surface%n", hit.id(), hit.line(), -hit.excessM()));
     }
 }

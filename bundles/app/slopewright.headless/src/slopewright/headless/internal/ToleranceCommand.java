@@ -52,7 +52,7 @@ final class ToleranceCommand extends Command {
         AidWords.Named named = words.load();
         ToleranceStudy study = ToleranceStudy.of(named.project(), named.aid(), named.rules(), tolerances, samples, seed);
         if (json) {
-            Json.print(json(named.aid().getId(), study), streams().out());
+            Json.print(json(named.aid().getId(), study), streams().out);
         } else {
             print(study);
         }
@@ -118,7 +118,7 @@ final class ToleranceCommand extends Command {
     }
 
     private void print(ToleranceStudy study) {
-        study.rows().forEach(streams().out()::println);
-        study.notes().forEach(note -> streams().out().println("Note: " + note));
+        study.rows().forEach(streams().out::println);
+        study.notes().forEach(note -> streams().out.println("Note: " + note));
     }
 }
