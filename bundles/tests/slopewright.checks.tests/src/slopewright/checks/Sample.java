@@ -143,6 +143,7 @@ final class Sample {
         type.setMaxSettingDeg(12.0);
         type.setHeightAboveGroundM(LENS_M);
         type.setBeamWidthDeg(16.0);
+        type.setIntensityCd(15_000.0);
         aerodrome.getEquipmentTypes().add(type);
         aid.setEquipment(type);
         aid.setName("indicator");
