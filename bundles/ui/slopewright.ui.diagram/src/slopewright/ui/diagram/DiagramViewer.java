@@ -39,7 +39,6 @@ public final class DiagramViewer extends GraphicalViewerImpl {
     }
 
     @Override
-    @SuppressWarnings("deprecation")
     protected DomainEventDispatcher getEventDispatcher() {
         return dispatcher;
     }
