@@ -20,6 +20,7 @@ public final class NoticeFigure extends Figure {
 
     private final Diagram diagram;
     private String text = "";
+    private String lines = "";
 
     /** Makes a notice that is not shown yet. */
     public NoticeFigure(Diagram diagram) {
@@ -36,8 +37,9 @@ public final class NoticeFigure extends Figure {
     public void show(String newText) {
         Font font = diagram.fonts().of(SIZE_MM);
         int most = (int) Math.max(120, diagram.view().widthPx() - 120);
-        text = wrapped(newText, font, most - 2 * EDGE_PX - SIGN_PX);
-        var size = FigureUtilities.getTextExtents(text, font);
+        text = newText;
+        lines = wrapped(newText, font, most - 2 * EDGE_PX - SIGN_PX);
+        var size = FigureUtilities.getTextExtents(lines, font);
         setBounds(new Rectangle(EDGE_PX, EDGE_PX, size.width + 2 * EDGE_PX + SIGN_PX, size.height + 2 * EDGE_PX));
         setVisible(true);
         repaint();
@@ -83,7 +85,7 @@ public final class NoticeFigure extends Figure {
         graphics.drawLine(x, y + 13, x + 14, y + 13);
         graphics.setForegroundColor(Inks.colour(Ink.TEXT));
         graphics.setFont(diagram.fonts().of(SIZE_MM));
-        graphics.drawText(text, box.x + EDGE_PX + SIGN_PX, box.y + EDGE_PX);
+        graphics.drawText(lines, box.x + EDGE_PX + SIGN_PX, box.y + EDGE_PX);
         graphics.popState();
     }
 }

@@ -8,7 +8,6 @@ import org.eclipse.gef.palette.PaletteDrawer;
 import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.palette.ToolEntry;
 import org.eclipse.gef.requests.CreationFactory;
-import org.eclipse.gef.tools.SelectionTool;
 import org.eclipse.jface.resource.ImageDescriptor;
 
 import slopewright.siting.Families;
@@ -17,6 +16,7 @@ import slopewright.standards.RuleSet;
 import slopewright.ui.diagram.tools.PanTool;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.plan.internal.tools.PlaceTool;
+import slopewright.ui.plan.internal.tools.SelectTool;
 
 /** The palette: select, pan, the families that the rule set of the project covers, and an obstacle. */
 public final class PlanPalette {
@@ -46,7 +46,7 @@ public final class PlanPalette {
         this.document = document;
         PaletteDrawer tools = new PaletteDrawer("Tools");
         ToolEntry select = new ToolEntry("Select", "Select and move; drag the ground to pan, turn the wheel to zoom", icon("select"),
-                icon("select"), SelectionTool.class) {
+                icon("select"), SelectTool.class) {
             // the class is abstract without need
         };
         tools.add(select);

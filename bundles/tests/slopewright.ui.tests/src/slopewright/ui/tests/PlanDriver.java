@@ -1,0 +1,205 @@
+package slopewright.ui.tests;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.gef.EditPart;
+import org.eclipse.gef.LayerConstants;
+import org.eclipse.gef.editparts.LayerManager;
+import org.eclipse.gef.palette.PaletteContainer;
+import org.eclipse.gef.palette.ToolEntry;
+import org.eclipse.gef.ui.palette.PaletteViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import slopewright.drawing.ScenePoint;
+import slopewright.model.Identified;
+import slopewright.model.util.Ids;
+import slopewright.ui.diagram.figures.ReadoutFigure;
+import slopewright.ui.diagram.parts.ElementPart;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.plan.PlanEditor;
+
+/** Works a plan editor by the events that mouse and keyboard send to its control. */
+final class PlanDriver {
+
+    private final PlanEditor editor;
+    private final ProjectDocument document;
+
+    PlanDriver(PlanEditor editor) {
+        this.editor = editor;
+        this.document = Adapters.adapt(editor, ProjectDocument.class);
+    }
+
+    ProjectDocument document() {
+        return document;
+    }
+
+    <T extends Identified> T element(String id, Class<T> type) {
+        return type.cast(Ids.find(document.project(), id).orElseThrow());
+    }
+
+    /** The part of an element, empty where it has none. */
+    Optional<ElementPart<?>> part(Identified element) {
+        return Optional.ofNullable((ElementPart<?>) editor.viewer().getEditPartRegistry().get(element));
+    }
+
+    /** The element that is selected, empty where it is not just one. */
+    Optional<Object> selected() {
+        List<?> parts = editor.viewer().getSelectedEditParts();
+        return parts.size() == 1 ? Optional.of(((EditPart) parts.get(0)).getModel()) : Optional.empty();
+    }
+
+    /** Where the middle of an element lies on the control, pixels. */
+    Point at(Identified element) {
+        return at(part(element).orElseThrow().anchor().orElseThrow());
+    }
+
+    Point at(ScenePoint place) {
+        return new Point((int) Math.round(editor.view().toX(place.x())), (int) Math.round(editor.view().toY(place.y())));
+    }
+
+    /** Shows an element in the middle, a number of pixels for a metre. */
+    void lookAt(Identified element, double pixelsPerMetre) {
+        ScenePoint place = part(element).orElseThrow().anchor().orElseThrow();
+        editor.view().centreOn(place.x(), place.y());
+        editor.view().zoom(pixelsPerMetre / editor.view().scale());
+        DemoCopy.pause(50);
+    }
+
+    private Control control() {
+        return editor.viewer().getControl();
+    }
+
+    private void mouse(int type, Point at, int button, int stateMask) {
+        Event event = new Event();
+        event.x = at.x;
+        event.y = at.y;
+        event.button = button;
+        event.stateMask = stateMask;
+        event.count = 1;
+        control().notifyListeners(type, event);
+    }
+
+    void move(Point to) {
+        mouse(SWT.MouseMove, to, 0, 0);
+    }
+
+    void press(Point at) {
+        move(at);
+        mouse(SWT.MouseDown, at, 1, 0);
+    }
+
+    /** Moves with the button pressed, in some steps as a hand does. */
+    void drag(Point from, Point to, int keys) {
+        for (int i = 1; i <= 4; i++) {
+            mouse(SWT.MouseMove, new Point(from.x + (to.x - from.x) * i / 4, from.y + (to.y - from.y) * i / 4), 0, SWT.BUTTON1 | keys);
+        }
+    }
+
+    void release(Point at, int keys) {
+        mouse(SWT.MouseUp, at, 1, SWT.BUTTON1 | keys);
+        DemoCopy.pause(20);
+    }
+
+    void click(Point at) {
+        press(at);
+        release(at, 0);
+    }
+
+    void dragAndDrop(Point from, Point to, int keys) {
+        press(from);
+        drag(from, to, keys);
+        release(to, keys);
+    }
+
+    void wheel(Point at, int count) {
+        Event event = new Event();
+        event.x = at.x;
+        event.y = at.y;
+        event.count = count;
+        control().notifyListeners(SWT.MouseWheel, event);
+    }
+
+    void key(int keyCode, char character, int stateMask) {
+        Event event = new Event();
+        event.keyCode = keyCode;
+        event.character = character;
+        event.stateMask = stateMask;
+        control().notifyListeners(SWT.KeyDown, event);
+        control().notifyListeners(SWT.KeyUp, event);
+        DemoCopy.pause(20);
+    }
+
+    /** The tools that the palette offers, by name. */
+    List<String> tools() {
+        return entries(palette().getPaletteRoot()).stream().map(ToolEntry::getLabel).toList();
+    }
+
+    void chooseTool(String label) {
+        ToolEntry entry = entries(palette().getPaletteRoot()).stream().filter(one -> one.getLabel().equals(label)).findFirst().orElseThrow();
+        palette().setActiveTool(entry);
+    }
+
+    private PaletteViewer palette() {
+        return editor.viewer().getEditDomain().getPaletteViewer();
+    }
+
+    private static List<ToolEntry> entries(PaletteContainer container) {
+        List<ToolEntry> entries = new ArrayList<>();
+        for (Object child : container.getChildren()) {
+            if (child instanceof ToolEntry entry) {
+                entries.add(entry);
+            } else if (child instanceof PaletteContainer inner) {
+                entries.addAll(entries(inner));
+            }
+        }
+        return entries;
+    }
+
+    /** What is said beside the pointer, empty where nothing is. */
+    List<ReadoutFigure.Line> readout() {
+        return layer(LayerConstants.FEEDBACK_LAYER).getChildren().stream().filter(ReadoutFigure.class::isInstance)
+                .flatMap(figure -> ((ReadoutFigure) figure).lines().stream()).map(ReadoutFigure.Line.class::cast).toList();
+    }
+
+    String readoutText() {
+        return String.join("\n", readout().stream().map(ReadoutFigure.Line::text).toList());
+    }
+
+    /** How many figures there are in all layers. */
+    int figures() {
+        return count(layer(LayerConstants.FEEDBACK_LAYER).getParent());
+    }
+
+    private static int count(IFigure figure) {
+        int sum = 1;
+        for (Object child : figure.getChildren()) {
+            sum += count((IFigure) child);
+        }
+        return sum;
+    }
+
+    private Layer layer(Object key) {
+        return new Layer(((LayerManager) editor.viewer().getEditPartRegistry().get(LayerManager.ID)).getLayer(key));
+    }
+
+    /** Gives the raw lists of a figure a type. */
+    private record Layer(IFigure figure) {
+
+        List<IFigure> getChildren() {
+            List<IFigure> children = new ArrayList<>();
+            for (Object child : figure.getChildren()) {
+                children.add((IFigure) child);
+            }
+            return children;
+        }
+
+        IFigure getParent() {
+            return figure.getParent();
+        }
+    }
+}
