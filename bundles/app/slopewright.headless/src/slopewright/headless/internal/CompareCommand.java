@@ -16,6 +16,7 @@ import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.siting.compare.Candidate;
 import slopewright.siting.compare.FamilyComparison;
+import slopewright.siting.compare.OperationalContext;
 import slopewright.standards.RuleSet;
 
 /** Lays out every family on one runway end or helipad. */
@@ -66,6 +67,7 @@ final class CompareCommand extends Command {
             one.put("edition", candidate.rules().edition());
             one.put("fits", candidate.siting().isPresent());
             one.put("reason", candidate.reason());
+            one.set("context", context(candidate.context()));
             candidate.siting().ifPresent(siting -> {
                 one.put("units", siting.units().size());
                 Json.put(one, "distanceM", siting.distanceM());
@@ -82,6 +84,27 @@ final class CompareCommand extends Command {
             });
         }
         return node;
+    }
+
+    private static ObjectNode context(OperationalContext context) {
+        ObjectNode node = Json.object();
+        node.put("leastUnits", context.leastUnits());
+        node.put("usualUnits", context.usualUnits());
+        Json.put(node, "lampPowerW", context.lampPowerW());
+        Json.put(node, "loadW", context.loadW());
+        node.put("supply", context.supply());
+        context.brightnessSteps().ifPresent(steps -> node.put("brightnessSteps", steps));
+        Json.put(node, "batteryHours", context.batteryHours());
+        node.put("note", context.note());
+        return node;
+    }
+
+    private static List<String> needs(OperationalContext context) {
+        return List.of(String.valueOf(context.leastUnits()), String.valueOf(context.usualUnits()),
+                number(context.lampPowerW().orElse(Double.NaN)), number(context.loadW().orElse(Double.NaN)),
+                context.supply().isEmpty() ? "-" : context.supply(),
+                context.brightnessSteps().isPresent() ? String.valueOf(context.brightnessSteps().getAsInt()) : "-",
+                number(context.batteryHours().orElse(Double.NaN)));
     }
 
     private static List<String> cells(Candidate candidate) {
@@ -108,8 +131,13 @@ final class CompareCommand extends Command {
     }
 
     private void csv(List<Candidate> candidates) {
-        streams().out.print("family,ruleSet,units,distanceM,eyeHeightM,wheelClearanceM,obstacleMarginM,rangeDayM,rangeNightM,remark\n");
-        candidates.forEach(candidate -> streams().out.print(Csv.line(cells(candidate))));
+        streams().out.print("family,ruleSet,units,distanceM,eyeHeightM,wheelClearanceM,obstacleMarginM,rangeDayM,rangeNightM,"
+                + "leastUnits,usualUnits,lampPowerW,loadW,supply,brightnessSteps,batteryHours,remark\n");
+        for (Candidate candidate : candidates) {
+            List<String> cells = cells(candidate);
+            cells.addAll(cells.size() - 1, needs(candidate.context()));
+            streams().out.print(Csv.line(cells));
+        }
     }
 
     private void print(List<Candidate> candidates) {
@@ -117,5 +145,13 @@ final class CompareCommand extends Command {
         streams().out.printf(form, "Family", "Rule set", "Units", "Distance m", "Eye m", "Wheel m", "Margin m", "Day m", "Night m",
                 "Remark");
         candidates.forEach(candidate -> streams().out.printf(form, cells(candidate).toArray()));
+        String needed = "%-20s %5s %5s %8s %9s %-22s %5s %9s  %s%n";
+        streams().out.printf("%n" + needed, "What it needs", "Least", "Usual", "Lamp W", "Load W", "Supply", "Steps", "Battery h", "From");
+        for (Candidate candidate : candidates) {
+            List<String> row = new ArrayList<>(List.of(candidate.family().key()));
+            row.addAll(needs(candidate.context()));
+            row.add(candidate.context().note());
+            streams().out.printf(needed, row.toArray());
+        }
     }
 }

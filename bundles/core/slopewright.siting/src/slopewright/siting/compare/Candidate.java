@@ -20,7 +20,9 @@ import slopewright.standards.RuleSet;
  * @param rangeDayM         how far it is seen by day, metres: published, or estimated; empty where neither can be had
  * @param rangeNightM       how far it is seen by night, metres: published, or estimated; empty where neither can be had
  * @param rangeNote         how the ranges were had, and from how far its units are told apart
+ * @param context           how many units it needs and what feeds them
  */
 public record Candidate(IndicatorFamily family, RuleSet rules, Optional<Siting> siting, String reason, OptionalDouble obstacleMarginM,
-        String governingObstacle, OptionalDouble rangeDayM, OptionalDouble rangeNightM, String rangeNote) {
+        String governingObstacle, OptionalDouble rangeDayM, OptionalDouble rangeNightM, String rangeNote,
+        OperationalContext context) {
 }

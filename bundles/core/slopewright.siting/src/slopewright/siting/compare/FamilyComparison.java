@@ -54,7 +54,7 @@ public final class FamilyComparison {
         Optional<RuleSet> covering = rules.covers(family.key()) ? Optional.of(rules)
                 : RuleSets.all().stream().filter(other -> other.covers(family.key())).findFirst();
         if (covering.isEmpty()) {
-            return without(family, rules, "no rule set covers it", VisibleRange.none());
+            return without(project, family, rules, "no rule set covers it", VisibleRange.none());
         }
         RuleSet used = covering.get();
         String remark = used == rules ? "" : "not covered by " + rules.key() + "; laid out under " + used.key();
@@ -64,15 +64,15 @@ public final class FamilyComparison {
             Worst worst = worst(project, host, siting.surface());
             VisibleRange range = VisibleRange.of(project, siting, used);
             return new Candidate(family, used, Optional.of(siting), remark, worst.marginM(), worst.obstacle(), range.dayM(), range.nightM(),
-                    range.note());
+                    range.note(), OperationalContext.of(project, family, used, siting.units().size()));
         } catch (SitingException e) {
-            return without(family, used, e.getMessage(), VisibleRange.published(family.key(), used));
+            return without(project, family, used, e.getMessage(), VisibleRange.published(family.key(), used));
         }
     }
 
-    private static Candidate without(IndicatorFamily family, RuleSet rules, String reason, VisibleRange range) {
+    private static Candidate without(Project project, IndicatorFamily family, RuleSet rules, String reason, VisibleRange range) {
         return new Candidate(family, rules, Optional.empty(), reason, OptionalDouble.empty(), "", range.dayM(), range.nightM(),
-                range.note());
+                range.note(), OperationalContext.of(project, family, rules, family.unitCounts().get(0)));
     }
 
     /** Asks a rule set without wheel clearances for the clearance that the first one desires. */

@@ -1,10 +1,14 @@
 package slopewright.siting.portable;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.model.Circuit;
+import slopewright.model.EquipmentType;
 import slopewright.siting.SitingException;
 import slopewright.standards.Citation;
+import slopewright.standards.RuleSet;
 
 /**
  * How long a battery feeds a unit: capacity over load. The full rated capacity is counted; age, cold and the rate of discharge are not.
@@ -61,5 +65,21 @@ public record BatteryEndurance(double capacityAh, double leastLoadA, double most
         }
         return new BatteryEndurance(capacityAh, least, most, capacityAh / most, capacityAh / least, supplyFromV, supplyToV, notes,
                 citations);
+    }
+
+    /**
+     * Works the endurance out of what a project holds.
+     *
+     * @param circuit a circuit with a battery capacity
+     * @param type    the equipment that it feeds; empty where the supply voltages that are usual count
+     * @param rules   a rule set, for the usual supply voltages
+     * @return the endurance
+     * @throws SitingException where capacity or load is missing or out of its range
+     */
+    public static BatteryEndurance of(Circuit circuit, Optional<EquipmentType> type, RuleSet rules) {
+        if (circuit.getCapacityAh() == null) {
+            throw new SitingException("the battery capacity of the circuit is missing");
+        }
+        return Supplies.endurance(circuit, type.orElse(null), rules);
     }
 }

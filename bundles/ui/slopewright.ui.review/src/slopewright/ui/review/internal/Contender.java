@@ -26,7 +26,9 @@ import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.aid.AidLayouts;
+import slopewright.siting.compare.OperationalContext;
 import slopewright.standards.RuleSet;
+import slopewright.standards.RuleSets;
 
 /**
  * One family tried out at one runway end or helipad.
@@ -37,8 +39,10 @@ import slopewright.standards.RuleSet;
  * @param failures   how many rules it breaks
  * @param warnings   how much there is to clear up
  * @param why        what it breaks, or why there is no layout
+ * @param needs      how many units it comes in and what feeds them
  */
-public record Contender(IndicatorFamily family, Optional<Siting> siting, OptionalDouble margin, long failures, long warnings, String why) {
+public record Contender(IndicatorFamily family, Optional<Siting> siting, OptionalDouble margin, long failures, long warnings, String why,
+        OperationalContext needs) {
 
     private static final String SURFACE_RULE = "OBS-01";
 
@@ -58,13 +62,20 @@ public record Contender(IndicatorFamily family, Optional<Siting> siting, Optiona
             RuleSet rules = ProjectRules.of(copy, Optional.empty());
             AddAid edit = AddAid.solve(host, family.key(), rules, side);
             edit.execute();
-            return of(family, edit.aid(), rules, Checks.run(copy, Optional.empty()));
+            return of(snapshot, family, edit.aid(), rules, Checks.run(copy, Optional.empty()));
         } catch (SitingException | EditException | IllegalArgumentException e) {
-            return new Contender(family, Optional.empty(), OptionalDouble.empty(), 0, 0, e.getMessage());
+            return new Contender(family, Optional.empty(), OptionalDouble.empty(), 0, 0, e.getMessage(),
+                    needs(snapshot, family, family.unitCounts().get(0)));
         }
     }
 
-    private static Contender of(IndicatorFamily family, ApproachAid aid, RuleSet rules, CheckResult result) {
+    /** The circuits of the copy feed nothing any more, so that the project itself is asked. */
+    private static OperationalContext needs(Project snapshot, IndicatorFamily family, int units) {
+        RuleSet rules = RuleSets.find(String.valueOf(snapshot.getRuleSetKey())).orElseGet(() -> RuleSets.all().get(0));
+        return OperationalContext.of(snapshot, family, rules, units);
+    }
+
+    private static Contender of(Project snapshot, IndicatorFamily family, ApproachAid aid, RuleSet rules, CheckResult result) {
         Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
         List<Outcome> outcomes = result.outcomes().stream().filter(outcome -> own.contains(outcome.elementId())).toList();
         OptionalDouble margin = outcomes.stream().filter(one -> one.rule().equals(SURFACE_RULE) && one.margin().isPresent())
@@ -72,7 +83,7 @@ public record Contender(IndicatorFamily family, Optional<Siting> siting, Optiona
         String why = outcomes.stream().filter(one -> one.weight().filter(Severity.FAIL::equals).isPresent()).map(Outcome::title).distinct()
                 .collect(Collectors.joining(", "));
         return new Contender(family, Optional.of(AidLayouts.asLaid(aid, rules)), margin, count(outcomes, Severity.FAIL),
-                count(outcomes, Severity.WARNING), why);
+                count(outcomes, Severity.WARNING), why, needs(snapshot, family, aid.getUnits().size()));
     }
 
     private static long count(List<Outcome> outcomes, Severity severity) {

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 import slopewright.siting.Siting;
+import slopewright.siting.compare.OperationalContext;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -33,6 +34,10 @@ public enum ContenderColumn {
     /** Number of light units. */
     UNITS("Units", 60, one -> one.siting().map(siting -> String.valueOf(siting.units().size())).orElse(""),
             number(siting -> siting.units().size())),
+    /** Power of all lamps. */
+    LOAD("Lamps", 80, one -> load(one.needs()), Comparator.comparingDouble(one -> one.needs().loadW().orElse(Double.MAX_VALUE))),
+    /** What feeds it. */
+    SUPPLY("Supply", 150, one -> supply(one.needs()), Comparator.comparing(one -> one.needs().supply())),
     /** What it breaks. */
     WHY("What it breaks, or why there is no layout", 420, Contender::why, Comparator.comparing(Contender::why));
 
@@ -67,6 +72,16 @@ public enum ContenderColumn {
     public Comparator<Contender> order() {
         Comparator<Contender> laidFirst = Comparator.comparing(one -> one.siting().isEmpty());
         return laidFirst.thenComparing(order);
+    }
+
+    private static String load(OperationalContext needs) {
+        return needs.loadW().isPresent() ? String.format(Locale.ROOT, "%.0f W", needs.loadW().getAsDouble()) : "";
+    }
+
+    private static String supply(OperationalContext needs) {
+        String hours = needs.batteryHours().isPresent()
+                ? String.format(Locale.ROOT, ", %.1f h", needs.batteryHours().getAsDouble()) : "";
+        return needs.supply() + hours;
     }
 
     private static String length(Contender contender, ToDoubleFunction<Siting> number) {
