@@ -169,7 +169,8 @@ final class PlanGround {
         double thick = frame.width() * 0.005;
         scene.box(Style.area(Ink.TEXT, Ink.TEXT, 0.15), "", x, y, x + length / 2, y + thick);
         scene.box(Style.area(Ink.TEXT, Ink.PAPER, 0.15), "", x + length / 2, y, x + length, y + thick);
-        scene.label(x + length + frame.width() * 0.006, y, String.format(Locale.ROOT, "%.0f m", length), Anchor.START, LABEL_MM, 0, Ink.TEXT, "");
+        scene.label(x + length + frame.width() * 0.006, y, String.format(Locale.ROOT, "%.0f m", length), Anchor.START, LABEL_MM, 0,
+                Ink.TEXT, "");
     }
 
     /** Draws true north: the landing direction lies to the right, so north is turned by a right angle less the bearing. */

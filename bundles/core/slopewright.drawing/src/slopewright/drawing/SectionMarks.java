@@ -94,7 +94,8 @@ final class SectionMarks {
         if (named) {
             double at = end + (unit.place().alongM() - end) * 0.03;
             String name = unit.edges().size() == 1 ? unit.id() + " " : "";
-            scene.callout(at, ray.applyAsDouble(at), name + Angles.format(edge.angleDeg()), LABEL_MM, ABOVE_DEG, Ink.UNIT, drawn.elementId(unit));
+            scene.callout(at, ray.applyAsDouble(at), name + Angles.format(edge.angleDeg()), LABEL_MM, ABOVE_DEG, Ink.UNIT,
+                    drawn.elementId(unit));
         }
     }
 
@@ -145,7 +146,8 @@ final class SectionMarks {
             double end = Math.max(frame.minX(), origin - frame.maxY() / slope);
             scene.path(Style.dashed(Ink.GLIDE_PATH, 0.3), path.getId(), end, (origin - end) * slope, origin, 0);
             double at = end + (origin - end) * 0.3;
-            scene.callout(at, (origin - at) * slope, "glide path " + Angles.format(path.getPathAngleDeg()), LABEL_MM, BELOW_DEG, Ink.GLIDE_PATH,
+            scene.callout(at, (origin - at) * slope, "glide path " + Angles.format(path.getPathAngleDeg()), LABEL_MM, BELOW_DEG,
+                    Ink.GLIDE_PATH,
                     path.getId());
         }
     }
@@ -177,7 +179,8 @@ final class SectionMarks {
         } else {
             points.forEach(point -> scene.path(Style.line(ink, 0.6), obstacle.getId(), point.alongM(), foot, point.alongM(), point
                     .heightM()));
-            scene.path(Style.line(ink, 0.4), obstacle.getId(), points.stream().flatMapToDouble(point -> DoubleStream.of(point.alongM(), point
+            scene.path(Style.line(ink, 0.4), obstacle.getId(), points.stream().flatMapToDouble(point -> DoubleStream.of(point.alongM(),
+                    point
                     .heightM())).toArray());
         }
         double middle = (first + last) / 2;

@@ -128,7 +128,8 @@ public final class SvgPainter {
     }
 
     private static boolean isAllowed(int letter) {
-        return letter >= 0x20 && letter <= 0xD7FF || letter == '\t' || letter == '\n' || letter == '\r' || letter >= 0xE000 && letter <= 0xFFFD
+        return letter >= 0x20 && letter <= 0xD7FF || letter == '\t' || letter == '\n' || letter == '\r' || letter >= 0xE000
+                && letter <= 0xFFFD
                 || letter >= 0x10000;
     }
 

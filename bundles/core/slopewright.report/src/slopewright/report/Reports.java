@@ -21,7 +21,7 @@ public final class Reports {
     public enum Format {
         /** One XHTML file with its drawings inside. */
         HTML,
-        /** Portable Document Format, A4. */
+        /** Tagged Portable Document Format for archives. */
         PDF
     }
 
@@ -44,9 +44,13 @@ public final class Reports {
             return xhtml.getBytes(StandardCharsets.UTF_8);
         }
         try {
-            return PdfDocument.write(xhtml, pictures, project.getName() == null ? "Slopewright report" : project.getName());
+            return PdfDocument.write(xhtml, pictures, name(project), options.date());
         } catch (IOException e) {
             throw new ReportException("the report can not be laid out: " + e.getMessage(), e);
         }
+    }
+
+    private static String name(Project project) {
+        return (project.getName() == null ? "Unnamed project" : project.getName()) + ": visual approach slope indicators";
     }
 }

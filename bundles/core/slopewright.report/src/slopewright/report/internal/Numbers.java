@@ -12,6 +12,11 @@ final class Numbers {
     private Numbers() {
     }
 
+    static String two(double value) {
+        String text = String.format(Locale.ROOT, "%.2f", value);
+        return "-0.00".equals(text) ? "0.00" : text;
+    }
+
     static String metres(double value) {
         return String.format(Locale.ROOT, "%.2f m", value);
     }

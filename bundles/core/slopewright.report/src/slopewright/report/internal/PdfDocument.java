@@ -1,55 +1,108 @@
 package slopewright.report.internal;
 
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.TimeZone;
+import java.util.zip.CRC32;
 
 import com.openhtmltopdf.extend.FSObjectDrawer;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
-
+import com.openhtmltopdf.util.XRLog;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
 
-/** Lays an XHTML document out as PDF: the same bytes for the same document. */
+/**
+ * Lays an XHTML document out as a tagged PDF/A-2a and PDF/UA-1 document: the same bytes for the same document and date. It reads nothing
+ * from outside the document.
+ */
 public final class PdfDocument {
 
     private static final double PIXELS_PER_MM = 96 / 25.4;
+    private static final String PRODUCER = "Slopewright";
 
     private PdfDocument() {
     }
 
-    /** Lays out a document. */
-    public static byte[] write(String xhtml, Pictures pictures, String title) throws IOException {
+    /**
+     * Lays out a document.
+     *
+     * @param xhtml    the document
+     * @param pictures its drawings
+     * @param title    its title
+     * @param date     the day it bears, of the form 2026-01-31; the first day of 1970 where it has another form
+     * @return the file
+     * @throws IOException where it can not be laid out
+     */
+    public static byte[] write(String xhtml, Pictures pictures, String title, String date) throws IOException {
+        XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.withHtmlContent(xhtml.replaceFirst("<!DOCTYPE html>\n", ""), "");
+        builder.withHtmlContent(xhtml, "");
+        builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A).usePdfUaAccessibility(true);
+        builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+        builder.withProducer(PRODUCER).useUnicodeLineBreaker(new WordBreaker());
+        builder.useExternalResourceAccessControl((uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+        builder.useExternalResourceAccessControl((uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
+        PDDocument document = new PDDocument();
+        builder.usePDDocument(document);
+        Fonts.register(builder, document);
         DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
         drawers.registerDrawer("drawing/scene", drawer(pictures));
         builder.useObjectDrawerFactory(drawers);
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
-            PDDocument document = renderer.getPdfDocument();
-            PDDocumentInformation information = new PDDocumentInformation();
-            information.setTitle(title);
-            information.setProducer("Slopewright");
-            GregorianCalendar fixed = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
-            fixed.setTimeInMillis(0);
-            information.setCreationDate(fixed);
-            document.setDocumentInformation(information);
-            document.setDocumentId(Long.valueOf(xhtml.hashCode()));
+            fix(document, title, day(date));
+            CRC32 sum = new CRC32();
+            sum.update(xhtml.getBytes(StandardCharsets.UTF_8));
+            document.setDocumentId(sum.getValue());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
             return out.toByteArray();
         }
     }
 
+    private static Calendar day(String date) {
+        GregorianCalendar day = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
+        try {
+            day.setTimeInMillis(LocalDate.parse(date).atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+        } catch (DateTimeParseException e) {
+            day.setTimeInMillis(0);
+        }
+        return day;
+    }
+
+    /** Puts the given day in place of the time of writing, in the information and in the metadata that repeats it. */
+    private static void fix(PDDocument document, String title, Calendar day) throws IOException {
+        PDDocumentInformation information = document.getDocumentInformation();
+        information.setTitle(title);
+        information.setProducer(PRODUCER);
+        information.setCreationDate(day);
+        information.setModificationDate(day);
+        PDMetadata metadata = document.getDocumentCatalog().getMetadata();
+        if (metadata != null) {
+            String stamp = String.format("%tFT%<tTZ", day);
+            String text = new String(metadata.toByteArray(), StandardCharsets.UTF_8)
+                    .replaceAll("(<xmp:(?:Create|Modify|Metadata)Date>)[^<]*", "$1" + stamp)
+                    .replaceAll("(xmp:(?:Create|Modify|Metadata)Date=\")[^\"]*", "$1" + stamp);
+            metadata.importXMPMetadata(text.getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
     private static FSObjectDrawer drawer(Pictures pictures) {
         return (element, x, y, width, height, device, context, dotsPerPixel) -> {
-            ScenePainter painter = new ScenePainter(pictures.scene(Integer.parseInt(element.getAttribute("data"))), Pictures.WIDTH_MM,
-                    Pictures.HEIGHT_MM);
+            ScenePainter painter = pictures.painter(Integer.parseInt(element.getAttribute("data")));
             device.drawWithGraphics((float) x, (float) y, (float) width, (float) height, graphics -> {
                 graphics.scale(PIXELS_PER_MM, PIXELS_PER_MM);
                 painter.paint(graphics);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 import slopewright.drawing.Scene;
+import slopewright.drawing.Sheet;
 import slopewright.drawing.SvgPainter;
 
 /** The drawings of a document: vector graphics inside it, or places that are painted when it is laid out. */
@@ -14,10 +15,12 @@ public final class Pictures {
     public static final double WIDTH_MM = 178;
 
     /** Greatest height of a drawing in a document. */
-    public static final double HEIGHT_MM = 105;
+    public static final double HEIGHT_MM = 106;
 
     private final boolean inline;
-    private final List<Scene> scenes = new ArrayList<>();
+    private final Fonts fonts = new Fonts();
+    private final List<ScenePainter> painters = new ArrayList<>();
+    private int count;
 
     /** Starts a collection; inline puts vector graphics into the document. */
     public Pictures(boolean inline) {
@@ -26,20 +29,25 @@ public final class Pictures {
 
     /** Adds a scene and returns its markup. */
     String add(Scene scene) {
-        scenes.add(scene);
-        if (inline) {
-            return SvgPainter.paint(scene, WIDTH_MM, HEIGHT_MM).replace("id=\"frame\"", "id=\"frame" + scenes.size() + "\"")
-                    .replace("url(#frame)",
-                    "url(#frame" + scenes.size() + ")");
-        }
-        double height = new ScenePainter(scene, WIDTH_MM, HEIGHT_MM).heightMm();
-        return String.format(Locale.ROOT, "<object type=\"drawing/scene\" data=\"%d\" style=\"width:%.1fmm;height:%.1fmm\"></object>",
-                scenes.size() - 1,
-                WIDTH_MM, height);
+        return add(scene, WIDTH_MM, HEIGHT_MM);
     }
 
-    /** Returns a scene by its number. */
-    Scene scene(int index) {
-        return scenes.get(index);
+    /** Adds a scene of a size and returns its markup. */
+    String add(Scene scene, double widthMm, double heightMm) {
+        Sheet sheet = Sheet.of(scene, widthMm, heightMm);
+        count++;
+        if (inline) {
+            return SvgPainter.paint(sheet, "frame" + count);
+        }
+        ScenePainter painter = new ScenePainter(sheet, fonts);
+        painters.add(painter);
+        return String.format(Locale.ROOT, "<object type=\"drawing/scene\" data=\"%d\" title=\"%s\" alt=\"%s\" "
+                + "style=\"width:%.1fmm;height:%.1fmm\"></object>", painters.size() - 1, Html.escaped(scene.title()), Html.escaped(scene
+                .title() + ". " + String.join(" ", scene.captions())), widthMm, painter.heightMm());
+    }
+
+    /** Returns the painter of a scene by its number. */
+    ScenePainter painter(int index) {
+        return painters.get(index);
     }
 }

@@ -2,7 +2,6 @@ package slopewright.report.internal;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
@@ -12,50 +11,56 @@ import java.awt.geom.Rectangle2D;
 
 import slopewright.drawing.Ink;
 import slopewright.drawing.Mark;
-import slopewright.drawing.Paper;
 import slopewright.drawing.Scene;
 import slopewright.drawing.ScenePoint;
+import slopewright.drawing.Sheet;
 import slopewright.drawing.Style;
+import slopewright.drawing.TextWidth;
 
-/** Paints a scene on a {@link Graphics2D} whose unit is the millimetre. */
+/** Paints a scene on a {@link Graphics2D} whose unit is the millimetre. Letters are painted as outlines of the bundled face. */
 public final class ScenePainter {
 
-    private static final double CAPTION_MM = 4.6;
-    private static final double EDGE_MM = 2;
+    private static final float HALO_MM = 0.5f;
 
-    private final Scene scene;
-    private final Paper paper;
+    private final Fonts fonts;
+    private final Sheet sheet;
 
     /** Fits a scene onto paper. */
     public ScenePainter(Scene scene, double widthMm, double maxHeightMm) {
-        this.scene = scene;
-        paper = new Paper(scene, widthMm, maxHeightMm - scene.captions().size() * CAPTION_MM, EDGE_MM);
+        this(Sheet.of(scene, widthMm, maxHeightMm), new Fonts());
+    }
+
+    /** Paints a sheet with a face that others paint with as well, one after the other. */
+    ScenePainter(Sheet sheet, Fonts fonts) {
+        this.sheet = sheet;
+        this.fonts = fonts;
+    }
+
+    /** Returns the whole width, millimetres. */
+    public double widthMm() {
+        return sheet.widthMm();
     }
 
     /** Returns the whole height, millimetres. */
     public double heightMm() {
-        return paper.heightMm() + scene.captions().size() * CAPTION_MM;
+        return sheet.heightMm();
     }
 
     /** Paints. */
     public void paint(Graphics2D graphics) {
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        graphics.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        Rectangle2D frame = new Rectangle2D.Double(EDGE_MM, EDGE_MM, paper.innerWidthMm(), paper.innerHeightMm());
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        ScenePoint from = sheet.frame().get(0);
+        ScenePoint to = sheet.frame().get(1);
+        Rectangle2D frame = new Rectangle2D.Double(from.x(), from.y(), to.x() - from.x(), to.y() - from.y());
         Shape before = graphics.getClip();
         graphics.clip(frame);
-        for (Mark mark : scene.marks()) {
-            paint(graphics, mark);
-        }
+        sheet.inside().forEach(mark -> paint(graphics, mark));
         graphics.setClip(before);
         graphics.setColor(colour(Ink.DIMENSION));
-        graphics.setStroke(new BasicStroke(0.2f));
+        graphics.setStroke(new BasicStroke(0.25f));
         graphics.draw(frame);
-        double y = paper.heightMm() + 3;
-        for (String caption : scene.captions()) {
-            text(graphics, EDGE_MM, y, caption, Mark.Anchor.START, 2.3, Ink.TEXT);
-            y += CAPTION_MM;
-        }
+        sheet.below().forEach(mark -> paint(graphics, mark));
     }
 
     private void paint(Graphics2D graphics, Mark mark) {
@@ -64,9 +69,9 @@ public final class ScenePainter {
             for (int i = 0; i < path.points().size(); i++) {
                 ScenePoint point = path.points().get(i);
                 if (i == 0) {
-                    shape.moveTo(paper.x(point), paper.y(point));
+                    shape.moveTo(point.x(), point.y());
                 } else {
-                    shape.lineTo(paper.x(point), paper.y(point));
+                    shape.lineTo(point.x(), point.y());
                 }
             }
             if (path.closed()) {
@@ -75,11 +80,10 @@ public final class ScenePainter {
             paint(graphics, shape, path.style());
         } else if (mark instanceof Mark.Disc disc) {
             double radius = disc.radiusMm();
-            paint(graphics, new Ellipse2D.Double(paper.x(disc.centre()) - radius, paper.y(disc.centre()) - radius, 2 * radius, 2 * radius),
-                    disc.style());
-        } else if (mark instanceof Mark.Label label) {
-            text(graphics, paper.x(label.at()), paper.y(label.at()) - label.dyMm(), label.text(), label.anchor(), label.sizeMm(),
-                    label.ink());
+            paint(graphics, new Ellipse2D.Double(disc.centre().x() - radius, disc.centre().y() - radius, 2 * radius, 2 * radius), disc
+                    .style());
+        } else if (mark instanceof Mark.Label label && !label.text().isEmpty()) {
+            text(graphics, label);
         }
     }
 
@@ -98,18 +102,26 @@ public final class ScenePainter {
         }
     }
 
-    private static void text(Graphics2D graphics, double x, double y, String text, Mark.Anchor anchor, double sizeMm, Ink ink) {
-        if (text.isEmpty()) {
-            return;
+    private void text(Graphics2D graphics, Mark.Label label) {
+        double size = label.sizeMm() / TextWidth.CAPITAL;
+        double width = fonts.width(label.text(), size);
+        double x = label.at().x();
+        double left = switch (label.anchor()) {
+            case START -> x;
+            case MIDDLE -> x - width / 2;
+            case END -> x - width;
+        };
+        Shape outline = fonts.outline(label.text(), size, left, label.at().y());
+        if (label.ink() != Ink.PAPER) {
+            graphics.setColor(colour(Ink.PAPER));
+            graphics.setStroke(new BasicStroke(HALO_MM, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            graphics.draw(outline);
         }
-        Font font = new Font(Font.SANS_SERIF, Font.PLAIN, 100).deriveFont((float) (sizeMm * 1.25));
-        double width = font.getStringBounds(text, graphics.getFontRenderContext()).getWidth();
-        double left = anchor == Mark.Anchor.START ? x : anchor == Mark.Anchor.MIDDLE ? x - width / 2 : x - width;
-        graphics.setColor(colour(ink));
-        graphics.fill(font.createGlyphVector(graphics.getFontRenderContext(), text).getOutline((float) left, (float) y));
+        graphics.setColor(colour(label.ink()));
+        graphics.fill(outline);
     }
 
     private static Color colour(Ink ink) {
-        return new Color(Integer.parseInt(ink.rgb().substring(0, 6), 16));
+        return new Color(Integer.parseInt(ink.rgb(), 16));
     }
 }

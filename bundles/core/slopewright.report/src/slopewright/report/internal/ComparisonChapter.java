@@ -1,0 +1,63 @@
+package slopewright.report.internal;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+import slopewright.checks.AidSubject;
+import slopewright.checks.CheckContext;
+import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.compare.Candidate;
+import slopewright.siting.compare.FamilyComparison;
+
+/** Every family that may stand at a runway end or helipad, side by side. */
+final class ComparisonChapter {
+
+    private final Html html;
+    private final Project project;
+    private final CheckContext context;
+
+    ComparisonChapter(Html html, Project project, CheckContext context) {
+        this.html = html;
+        this.project = project;
+        this.context = context;
+    }
+
+    void write() {
+        html.element("p", "Every family laid out at the same place for the same aeroplanes. The one that the project has is marked.");
+        List<ApproachHost> hosts = context.aids().stream().map(AidSubject::host).distinct().toList();
+        for (ApproachHost host : hosts) {
+            AidSubject first = context.aids().stream().filter(subject -> subject.host() == host).findFirst().orElseThrow();
+            html.element("h3", Projects.path(host));
+            try {
+                table(first, FamilyComparison.of(project, host, first.rules()));
+            } catch (SitingException e) {
+                html.element("p class=\"alert\"", "The families can not be compared: " + e.getMessage() + ".");
+            }
+        }
+    }
+
+    private void table(AidSubject chosen, List<Candidate> candidates) {
+        html.table("fine", List.of(19, 7, 10, 10, 10, 17, 27), List.of("Family", "Units", "Distance m", "Eye height m",
+                "Wheels m", "Margin m, obstacle", "Remark"));
+        for (Candidate candidate : candidates) {
+            boolean here = candidate.family().key().equals(chosen.aid().getFamilyKey());
+            html.row("td", List.of((here ? "\u25cf " : "") + candidate.family().name(),
+                    candidate.siting().map(siting -> String.valueOf(siting.units().size())).orElse(""),
+                    number(candidate.siting().map(Siting::distanceM).orElse(Double.NaN)),
+                    number(candidate.siting().map(Siting::eyeHeightM).orElse(Double.NaN)),
+                    number(candidate.siting().map(Siting::wheelClearanceM).orElse(OptionalDouble.empty()).orElse(Double.NaN)),
+                    (number(candidate.obstacleMarginM().orElse(Double.NaN)) + " " + candidate.governingObstacle()).trim(),
+                    candidate.reason()));
+        }
+        html.endTable();
+    }
+
+    private static String number(double value) {
+        return Double.isNaN(value) ? "" : String.format(Locale.ROOT, "%.2f", value);
+    }
+}
