@@ -47,6 +47,7 @@ public final class Families {
                     + family
                     + "); it covers " + String.join(", ", rules.descriptor().families()));
         }
+        InputLimits.check(found, request);
         return found.site(request, rules);
     }
 }

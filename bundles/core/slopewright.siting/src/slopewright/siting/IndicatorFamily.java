@@ -44,6 +44,11 @@ public interface IndicatorFamily {
         return false;
     }
 
+    /** Returns whether bars of units stand one behind the other, so that their distances and settings can be given. */
+    default boolean hasBars() {
+        return false;
+    }
+
     /**
      * Lays the indicator out.
      *

@@ -76,7 +76,7 @@ class InputsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"14, outside the table", "-1, outside the table"})
+    @CsvSource({"14, outside the table", "-1, more than zero"})
     void anAeroplaneOutsideTheTableIsRefused(double eyeToWheelM, String word) {
         String message = refusal("four-unit-row", "icao", runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, eyeToWheelM));
         assertTrue(message.contains(word), message);

@@ -66,6 +66,11 @@ abstract class BarFamily implements IndicatorFamily {
     }
 
     @Override
+    public boolean hasBars() {
+        return true;
+    }
+
+    @Override
     public Siting site(SitingRequest given, RuleSet rules) {
         SitingRequest request = withSlope(given);
         Draft draft = new Draft(this, request, rules);

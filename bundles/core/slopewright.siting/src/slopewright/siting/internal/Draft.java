@@ -144,11 +144,25 @@ final class Draft {
         }
         OptionalDouble clearance = request.atHelipad() ? OptionalDouble.empty() : EyeTarget.wheelClearanceM(request, eyeHeightM);
         double turn = request.number(Input.AXIS_TURN).orElse(0.0);
+        noteTurn(turn);
         List<UnitPlan> turned = turn == 0 ? units : units.stream().map(unit -> unit.turned(turn)).toList();
         Optional<SurfacePlan> surface = new Surfaces(family.key(), request, reader).make(anchor).map(plan -> plan.turned(turn));
         return new Siting(family.key(), reader.rules().key(), reader.rules().edition(), slopeDeg, place.distanceM(), nominalDistanceM,
                 lowestOnSlopeDeg, eyeHeightM, clearance, new FramePoint(place.distanceM(), 0, place.lensM()), turned, surface,
                 Optional.of(place.level()), reader.notes(), reader.citations());
+    }
+
+    private void noteTurn(double turnDeg) {
+        if (Math.abs(turnDeg) >= 90) {
+            throw new SitingException("the turn of the axis (axis-turn-deg) must be less than 90 degrees to either side");
+        }
+        if (turnDeg != 0 && reader.has("obstacle.axis-turn-limit-deg")) {
+            double limit = reader.degrees("obstacle.axis-turn-limit");
+            if (Math.abs(turnDeg) > limit) {
+                reader.note(String.format(java.util.Locale.ROOT, "The axis is turned by %.2f°, more than the %.0f° that are allowed.",
+                        Math.abs(turnDeg), limit));
+            }
+        }
     }
 
     /**

@@ -100,7 +100,9 @@ final class EyeTarget {
             reader.use("wheel-clearance-minimum-m", found.minimumM(), "m", table.orElseThrow().citation());
             String verdict = clearanceM >= found.desiredM() ? "meets both" : clearanceM >= found.minimumM()
                     ? "is under the desired one and meets the minimum, which an aeronautical study must accept"
-                            : "is under the minimum: not acceptable";
+                            : found.lightAeroplaneM().filter(light -> clearanceM >= light).isPresent()
+                                    ? "is under the minimum, which only a runway used mainly by light aeroplanes without turbojets may do"
+                                    : "is under the minimum: not acceptable";
             reader.note(String.format(Locale.ROOT,
                     "The wheel clearance of %.2f m against the desired %.2f m and the minimum %.2f m: it %s.",
                     clearanceM, found.desiredM(), found.minimumM(), verdict));

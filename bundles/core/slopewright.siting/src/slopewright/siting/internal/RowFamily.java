@@ -73,7 +73,7 @@ abstract class RowFamily implements IndicatorFamily {
         Draft.Place place = place(draft, lowest);
         double eyeHeight = request.atHelipad() ? place.distanceM() * Angles.tanDeg(draft.slopeDeg()) + place.lensM()
                 : place.distanceM() * Angles.tanDeg(lowest) + place.lensM();
-        if (!request.atHelipad() && request.hasGlidePath() && !request.has(Input.DISTANCE)) {
+        if (!request.atHelipad() && !clearanceWasAsked(request)) {
             EyeTarget.wheelClearanceM(request, eyeHeight).ifPresent(clearance -> EyeTarget.noteVerdict(request, draft.reader(), clearance));
         }
         notePathBasis(draft, place, eyeHeight);
@@ -92,6 +92,12 @@ abstract class RowFamily implements IndicatorFamily {
         return draft.laid(units, Draft.centre(units), lowestFirst.get(0).settingDeg(), lowest, request.atHelipad() ? draft.slopeDeg()
                 : lowest,
                 nominalDistanceM);
+    }
+
+    /** Returns whether the distance follows from a wheel clearance, which then has its own note. */
+    private static boolean clearanceWasAsked(SitingRequest request) {
+        return !request.hasGlidePath() && !request.has(Input.DISTANCE) && !request.has(Input.EYE_HEIGHT)
+                && !request.has(Input.HEIGHT_GROUP);
     }
 
     private static boolean isGroup4(SitingRequest request) {
@@ -159,6 +165,11 @@ abstract class RowFamily implements IndicatorFamily {
         if (!request.hasGlidePath()) {
             return new Draft.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), lowestDeg, levelFrom),
                     draft.ground());
+        }
+        if (request.has(Input.EYE_HEIGHT)) {
+            draft.reader().note(String.format(Locale.ROOT,
+                    "There is a glide path: the distance follows from it and not from the eye height of %.2f m.",
+                    request.need(Input.EYE_HEIGHT)));
         }
         double tan = Angles.tanDeg(draft.slopeDeg());
         double origin = request.number(Input.GLIDE_PATH_ORIGIN)

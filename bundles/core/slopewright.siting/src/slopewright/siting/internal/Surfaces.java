@@ -1,6 +1,7 @@
 package slopewright.siting.internal;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -42,13 +43,20 @@ final class Surfaces {
 
     Optional<SurfacePlan> make(Anchor anchor) {
         if (request.atHelipad()) {
-            return "table".equals(reader.rules().descriptor().surface()) ? heliportTable(anchor) : angular(anchor, helipadPrefix());
+            return "table".equals(reader.rules().descriptor().surface()) ? heliportTable(anchor) : angularAtHelipad(anchor);
         }
         return "table".equals(reader.rules().descriptor().surface()) ? table(anchor) : angular(anchor, family + ".");
     }
 
-    private String helipadPrefix() {
-        return reader.has(family + ".helipad-surface-splay-deg") ? family + ".helipad-" : family + ".";
+    private Optional<SurfacePlan> angularAtHelipad(Anchor anchor) {
+        if (reader.has(family + ".helipad-surface-splay-deg")) {
+            return angular(anchor, family + ".helipad-");
+        }
+        if (!"reference-point".equals(reader.rules().descriptor().datum())) {
+            reader.note("No obstacle surface: the one that the rule set gives starts at a runway threshold; none is known for helipads.");
+            return Optional.empty();
+        }
+        return angular(anchor, family + ".");
     }
 
     private Optional<SurfacePlan> table(Anchor anchor) {
@@ -76,9 +84,15 @@ final class Surfaces {
         cite("surface.divergence-percent", found.divergencePercent(), "%", printed, found.dimensionProvenance());
         cite("surface.length-m", found.lengthM(family), "m", printed, found.lengthProvenance());
         cite("surface.slope-deg", slope.get().deg(), "deg", printed, found.slopeProvenance());
+        anchor.fixedSlopeDeg().ifPresent(raised -> {
+            cite("surface.raised-slope-deg", raised, "deg", printed, Provenance.FROM_MEMORY);
+            reader.note(String.format(Locale.ROOT, "The surface is taken to rise with the raised red limit of %.2f° instead of the printed"
+                    + " %.2f°; that reading is to be confirmed.", raised, slope.get().deg()));
+        });
         reader.note("The surface starts at threshold level; that datum is to be confirmed.");
+        Provenance provenance = anchor.fixedSlopeDeg().isPresent() ? Provenance.FROM_MEMORY : weakest(found);
         return Optional.of(new SurfacePlan(slopeDeg, start, 0, found.innerEdgeM(family), found.divergencePercent(), OptionalDouble.empty(),
-                found.lengthM(family), 0, List.of(printed.atMost(weakest(found)))));
+                found.lengthM(family), 0, List.of(printed.atMost(provenance))));
     }
 
     private double belowDeg(Anchor anchor, String prefix) {
