@@ -20,6 +20,7 @@ public final class PointFile {
 
     private static final int BLOCK_BYTES = 8 << 20;
     private static final int LEAST_LINE_BYTES = 6;
+    private static final int MOST_QUOTED = 80;
 
     private final String name;
     private long line;
@@ -103,7 +104,8 @@ public final class PointFile {
         line = 1;
         String header = new String(text, 0, end, StandardCharsets.UTF_8).replace("\uFEFF", "").strip();
         if (!header.equals(HEADER)) {
-            throw new ExchangeException(name, 1, "expected the header " + HEADER + " but found '" + header + "'");
+            throw new ExchangeException(name, 1, "expected the header " + HEADER + " but found '"
+                    + (header.length() > MOST_QUOTED ? header.substring(0, MOST_QUOTED) + "…" : header) + "'");
         }
         return Math.min(end + 1, whole);
     }
