@@ -67,7 +67,7 @@ public final class CommandRunner {
     }
 
     private int usage(CommandLine line, String message) {
-        String reason = message.lines().findFirst().orElse("");
+        String reason = oneLine(message.lines().findFirst().orElse(""));
         streams.err.println(line.getCommandSpec().qualifiedName() + ": " + reason + ". Try '" + line.getCommandSpec().qualifiedName()
                 + " --help'.");
         return ExitCodes.USAGE;
@@ -76,15 +76,20 @@ public final class CommandRunner {
     private int failed(CommandLine line, Exception e) {
         String name = line.getCommandSpec().qualifiedName();
         if (e instanceof UsageException || e instanceof SitingException) {
-            streams.err.println(name + ": " + e.getMessage());
+            streams.err.println(name + ": " + oneLine(String.valueOf(e.getMessage())));
             return ExitCodes.USAGE;
         }
         if (e instanceof InputException) {
-            streams.err.println(name + ": " + e.getMessage());
+            streams.err.println(name + ": " + oneLine(String.valueOf(e.getMessage())));
             return ExitCodes.INPUT;
         }
         String kind = e instanceof StandardsException ? "the data of a rule set is damaged" : "internal error";
         streams.err.println(name + ": " + kind + ": " + e + "; " + ErrorLog.append(e));
         return ExitCodes.INTERNAL;
+    }
+
+    /** Takes what could end a line, or steer a terminal, out of a message: it may quote a hostile file. */
+    private static String oneLine(String message) {
+        return message.strip().replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ");
     }
 }

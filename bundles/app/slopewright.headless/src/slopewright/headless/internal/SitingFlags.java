@@ -1,11 +1,11 @@
 package slopewright.headless.internal;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,6 +21,8 @@ import slopewright.siting.SitingRequest;
 /** The options that describe a siting, made from the list of inputs, so that a new input is an option at once. */
 final class SitingFlags {
 
+    private static final List<String> WORDS = List.of("family", "rule-set", "approach", "clearance", "settings", "side",
+            "bar-distances-m", "bar-settings-deg", "layout", "tradition", "red-limit-deg");
     private static final List<String> OWN_CHOICES = List.of("layout", "tradition", "red-limit-deg");
 
     private SitingFlags() {
@@ -141,6 +143,8 @@ final class SitingFlags {
      */
     @SuppressWarnings("unchecked")
     static void apply(CommandSpec spec, SitingRequest.Builder builder, List<String> notes, boolean fromFile) {
+        refuseContradictions(spec);
+        replaceWhatTheFileSays(spec, builder, notes);
         for (Input input : Input.values()) {
             if (input != Input.CHOSEN_CLEARANCE && value(spec, input.key()) != null) {
                 builder.set(input, (Double) value(spec, input.key()));
@@ -174,10 +178,41 @@ final class SitingFlags {
         }
     }
 
-    /** Returns the names of the options that were given. */
-    static List<String> given(CommandSpec spec) {
-        List<String> names = new ArrayList<>();
-        spec.commandLine().getParseResult().matchedOptions().forEach(option -> names.add(option.longestName()));
-        return names;
+    private static void refuseContradictions(CommandSpec spec) {
+        if (given(spec, Input.SLOPE) && (given(spec, Input.GROUND_SPEED) || given(spec, Input.DESCENT))) {
+            throw new UsageException("--slope-deg and --ground-speed-kt with --descent-ftmin exclude each other: both give the slope");
+        }
+        if (given(spec, Input.LENS_HEIGHT) && (given(spec, Input.LENS_ABOVE_GROUND) || given(spec, Input.GROUND_SLOPE))) {
+            throw new UsageException("--lens-height-m and --ground-slope-percent or --lens-above-ground-m exclude each other: both give"
+                    + " the height of the lenses");
+        }
+    }
+
+    /** What the words say of slope and ground holds; what a file says of them is set aside, and said so. */
+    private static void replaceWhatTheFileSays(CommandSpec spec, SitingRequest.Builder builder, List<String> notes) {
+        if (given(spec, Input.GROUND_SPEED) || given(spec, Input.DESCENT)) {
+            builder.set(Input.SLOPE, null);
+        }
+        boolean ground = given(spec, Input.LENS_HEIGHT) || given(spec, Input.GROUND_SLOPE);
+        if (ground && builder.build().ground().isPresent()) {
+            builder.ground(null);
+            notes.add("The ground profile of the file is set aside for what was given.");
+        }
+    }
+
+    private static boolean given(CommandSpec spec, Input input) {
+        return value(spec, input.key()) != null;
+    }
+
+    /** Returns the side where one was asked for. */
+    static Optional<Side> side(CommandSpec spec) {
+        return Optional.ofNullable((Side) value(spec, "side"));
+    }
+
+    /** Returns the first option that describes a siting and was given, the rule set apart; empty where there is none. */
+    static Optional<String> firstBesideRuleSet(CommandSpec spec) {
+        return Stream.concat(WORDS.stream().filter(word -> !"rule-set".equals(word)),
+                Arrays.stream(Input.values()).filter(input -> input != Input.CHOSEN_CLEARANCE).map(Input::key))
+                .filter(name -> value(spec, name) != null).map(name -> "--" + name).findFirst();
     }
 }

@@ -111,13 +111,13 @@ final class SitingOutput {
         out.printf("%-10s %3s %11s %11s %9s %10s %9s%n", "Unit", "Bar", "Along m", "Right m", "Height m", "Setting °", "");
         for (UnitPlan unit : siting.units()) {
             out.printf(Locale.ROOT, "%-10s %3d %11.2f %11.2f %9.2f %10.4f %9s%n", unit.id(), unit.bar(), unit.place().alongM(),
-                    unit.place().rightM(), unit.place().heightM(), unit.settingDeg(), Angles.format(unit.settingDeg()));
+                    unit.place().rightM() + 0.0, unit.place().heightM() + 0.0, unit.settingDeg(), Angles.format(unit.settingDeg()));
         }
         out.println();
         if (siting.surface().isPresent()) {
             SurfacePlan surface = siting.surface().get();
             line(out, "Obstacle surface", angle(surface.slopeDeg()) + String.format(Locale.ROOT,
-                    " from %.2f m at %.2f m, inner edge %.0f m, divergence %.2f %%, length %.0f m", surface.startAlongM(),
+                    " from %.2f m at %.2f m, inner edge %.0f m, divergence %.2f %%, length %.0f m", surface.startAlongM() + 0.0,
                             surface.startHeightM(),
                     surface.innerEdgeM(), surface.divergencePercent(), surface.lengthM()));
         }

@@ -3,7 +3,10 @@ package slopewright.headless.internal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import picocli.CommandLine.Model.CommandSpec;
 import slopewright.model.ApproachAid;
@@ -12,6 +15,7 @@ import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
@@ -39,8 +43,14 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
             }
             return solve(spec, SitingRequest.builder(), ProjectFiles.rules(SitingFlags.text(spec, "rule-set")), Optional.empty());
         }
+        if (Stream.of(names.aid(), names.end(), names.helipad()).filter(Objects::nonNull).count() > 1) {
+            throw new UsageException("--aid, --end and --helipad exclude each other; give one");
+        }
         Project project = ProjectFiles.load(names.file());
         if (names.aid() != null) {
+            SitingFlags.firstBesideRuleSet(spec).ifPresent(flag -> {
+                throw new UsageException("--aid takes the aid as it stands; leave " + flag + " away, or name --end or --helipad");
+            });
             ApproachAid aid = ProjectFiles.aid(project, names.aid());
             Optional<String> named = SitingFlags.text(spec, "rule-set").or(() -> Optional.ofNullable(aid.getRuleSetKey()));
             return asLaid(aid, ProjectFiles.rules(project, named));
@@ -61,6 +71,17 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
         }
     }
 
+    /** A family that stands on both sides of a runway, whatever was asked for, is no answer to a question for one side. */
+    private static void refuseOtherSide(CommandSpec spec, Siting siting) {
+        SitingFlags.side(spec).filter(side -> side != Side.BOTH).ifPresent(side -> {
+            double sense = side == Side.LEFT ? -1 : 1;
+            if (siting.units().stream().anyMatch(unit -> unit.place().rightM() * sense < 0)) {
+                throw new UsageException("--side " + side.name().toLowerCase(Locale.ROOT) + ": " + Families.get(siting.family()).name()
+                        + " with " + siting.units().size() + " units stands on both sides; leave --side away");
+            }
+        });
+    }
+
     private static SitingSource solve(CommandSpec spec, SitingRequest.Builder builder, RuleSet rules, Optional<ApproachHost> host) {
         List<String> notes = new ArrayList<>();
         SitingFlags.apply(spec, builder, notes, host.isPresent());
@@ -68,6 +89,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
                 .orElseThrow(() -> new UsageException("--family is missing; see 'slopewright families'"));
         try {
             Siting siting = Families.site(family, builder.build(), rules);
+            refuseOtherSide(spec, siting);
             return new SitingSource(Families.get(family), siting, notes);
         } catch (SitingException e) {
             throw new UsageException(host.map(one -> Projects.label(one) + ": ").orElse("") + e.getMessage());

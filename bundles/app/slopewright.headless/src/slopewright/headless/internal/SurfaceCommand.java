@@ -21,6 +21,8 @@ import slopewright.siting.SurfacePlan;
                 + "with penetrations.")
 final class SurfaceCommand extends Command {
 
+    private static final String NO_SURFACE = "No obstacle surface: ";
+
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "project file")
     private Path file;
 
@@ -55,7 +57,7 @@ final class SurfaceCommand extends Command {
         }
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, aid, end, helipad));
         SurfacePlan surface = source.siting().surface().orElseThrow(() -> new UsageException("there is no obstacle surface: "
-                + String.join(" ", source.siting().notes())));
+                + whyNone(source)));
         PointComparison comparison = new PointComparison(surface.geometry(), most);
         try {
             PointFile.read(points, comparison);
@@ -67,7 +69,16 @@ final class SurfaceCommand extends Command {
         } else {
             print(comparison);
         }
+        if (comparison.points() == 0) {
+            streams().err.println("slopewright surface: " + points + ": holds no point, so nothing was compared");
+            return ExitCodes.NOTHING_EVALUATED;
+        }
         return comparison.penetrations() > 0 ? ExitCodes.FINDINGS : ExitCodes.OK;
+    }
+
+    private static String whyNone(SitingSource source) {
+        return source.siting().notes().stream().filter(note -> note.startsWith(NO_SURFACE)).findFirst()
+                .map(note -> note.substring(NO_SURFACE.length())).orElse("the rule set gives none");
     }
 
     private static ObjectNode json(SurfacePlan surface, PointComparison comparison) {
