@@ -29,7 +29,8 @@ class RuleContractTest {
     }
 
     static List<RuleCase> cases() {
-        return Stream.of(DataCases.all(), RowCases.all(), ClearanceCases.all(), ObstacleCases.all(), OtherFamilyCases.all(), RangeCases.all())
+        return Stream.of(DataCases.all(), RowCases.all(), ClearanceCases.all(), ObstacleCases.all(), OtherFamilyCases.all(),
+                RangeCases.all())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -40,7 +41,8 @@ class RuleContractTest {
         assertEquals(ids.stream().distinct().sorted().toList(), ids);
         assertTrue(ids.size() >= 80, ids.size() + " rules");
         Set<String> groups = ids.stream().map(id -> id.substring(0, id.indexOf('-'))).collect(Collectors.toSet());
-        assertEquals(Set.of("DATA", "FAM", "ROW", "UNIT", "DIST", "EYE", "WHEEL", "ILS", "OBS", "AIM", "BAR", "TF", "BOX", "PANEL", "RANGE"),
+        assertEquals(Set.of("DATA", "FAM", "ROW", "UNIT", "DIST", "EYE", "WHEEL", "ILS", "OBS", "AIM", "BAR", "TF", "BOX", "PANEL",
+                "RANGE"),
                 groups);
     }
 
