@@ -65,7 +65,7 @@ final class CompareCommand extends Command {
             one.put("name", candidate.family().name());
             one.put("ruleSet", candidate.rules().key());
             one.put("edition", candidate.rules().edition());
-            one.put("fits", candidate.siting().isPresent());
+            one.put("fits", candidate.fits());
             one.put("reason", candidate.reason());
             one.set("context", context(candidate.context()));
             candidate.siting().ifPresent(siting -> {

@@ -2,6 +2,7 @@ package slopewright.siting.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,6 +22,7 @@ import slopewright.siting.SurfacePlan;
 import slopewright.siting.aid.AidRequests;
 import slopewright.siting.site.ObstacleShapes;
 import slopewright.siting.site.SiteFrame;
+import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 import slopewright.standards.WheelClearanceTable;
@@ -57,34 +59,63 @@ public final class FamilyComparison {
             return without(project, family, rules, "no rule set covers it", VisibleRange.none());
         }
         RuleSet used = covering.get();
-        String remark = used == rules ? "" : "not covered by " + rules.key() + "; laid out under " + used.key();
+        List<String> remarks = new ArrayList<>();
+        if (used != rules) {
+            remarks.add("not covered by " + rules.key() + "; laid out under " + used.key());
+        }
         try {
-            SitingRequest request = sameEyeHeight(AidRequests.ofHost(host), rules, used);
+            SitingRequest request = sameEyeHeight(AidRequests.ofHost(host), rules, used, remarks);
+            Optional<String> forbidden = forbidden(family, used, request);
+            forbidden.ifPresent(remarks::add);
             Siting siting = Families.site(family.key(), request, used);
             Worst worst = worst(project, host, siting.surface());
             VisibleRange range = VisibleRange.of(project, siting, used);
-            return new Candidate(family, used, Optional.of(siting), remark, worst.marginM(), worst.obstacle(), range.dayM(), range.nightM(),
-                    range.note(), OperationalContext.of(project, family, used, siting.units().size()));
+            return new Candidate(family, used, Optional.of(siting), String.join("; ", remarks), forbidden.isEmpty(), worst.marginM(),
+                    worst.obstacle(), range.dayM(), range.nightM(), range.note(),
+                    OperationalContext.of(project, family, used, siting.units().size()));
         } catch (SitingException e) {
             return without(project, family, used, e.getMessage(), VisibleRange.published(family.key(), used));
         }
     }
 
     private static Candidate without(Project project, IndicatorFamily family, RuleSet rules, String reason, VisibleRange range) {
-        return new Candidate(family, rules, Optional.empty(), reason, OptionalDouble.empty(), "", range.dayM(), range.nightM(),
+        return new Candidate(family, rules, Optional.empty(), reason, true, OptionalDouble.empty(), "", range.dayM(), range.nightM(),
                 range.note(), OperationalContext.of(project, family, rules, family.unitCounts().get(0)));
     }
 
-    /** Asks a rule set without wheel clearances for the clearance that the first one desires. */
-    private static SitingRequest sameEyeHeight(SitingRequest.Builder builder, RuleSet rules, RuleSet used) {
+    /** Says so where the rule set keeps the family for other code numbers. */
+    private static Optional<String> forbidden(IndicatorFamily family, RuleSet rules, SitingRequest request) {
+        Optional<CitedValue> from = rules.find(family.key() + ".code-from");
+        Optional<CitedValue> to = rules.find(family.key() + ".code-to");
+        Optional<Double> code = request.number(Input.CODE);
+        if (code.isEmpty() || from.isEmpty() || to.isEmpty() || code.get() >= from.get().value() && code.get() <= to.get().value()) {
+            return Optional.empty();
+        }
+        return Optional.of(String.format(Locale.ROOT, "not allowed for code %.0f: %s keeps it for code %.0f to %.0f (%s)", code.get(),
+                rules.key(), from.get().value(), to.get().value(), to.get().citation().text()));
+    }
+
+    /**
+     * Asks a rule set without wheel clearances for the clearance that the first one desires, or else the first rule set that has a
+     * table; the remark says whose it is.
+     */
+    private static SitingRequest sameEyeHeight(SitingRequest.Builder builder, RuleSet rules, RuleSet used, List<String> remarks) {
         SitingRequest request = builder.build();
         if (used.wheelClearance().isPresent() || request.has(Input.EYE_HEIGHT)) {
             return request;
         }
-        Optional<WheelClearanceTable.Group> group = rules.wheelClearance().flatMap(table -> request.number(Input.EYE_TO_WHEEL)
-                .flatMap(table::group));
-        return group.map(found -> request.toBuilder().clearance(SitingRequest.Clearance.CHOSEN)
-                .set(Input.CHOSEN_CLEARANCE, found.desiredM()).build()).orElse(request);
+        Optional<RuleSet> source = rules.wheelClearance().isPresent() ? Optional.of(rules)
+                : RuleSets.all().stream().filter(other -> other.wheelClearance().isPresent()).findFirst();
+        Optional<WheelClearanceTable.Group> group = source.flatMap(RuleSet::wheelClearance)
+                .flatMap(table -> request.number(Input.EYE_TO_WHEEL).flatMap(table::group));
+        if (group.isEmpty()) {
+            return request;
+        }
+        if (source.get() != rules) {
+            remarks.add(String.format(Locale.ROOT, "%s has no wheel clearances; the %.2f m that %s desires are taken", used.key(),
+                    group.get().desiredM(), source.get().key()));
+        }
+        return request.toBuilder().clearance(SitingRequest.Clearance.CHOSEN).set(Input.CHOSEN_CLEARANCE, group.get().desiredM()).build();
     }
 
     /** The obstacle that stands highest against the surface. */
