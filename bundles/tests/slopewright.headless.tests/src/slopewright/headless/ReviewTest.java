@@ -100,4 +100,43 @@ class ReviewTest {
         assertTrue(IntStream.range(0, line.length()).noneMatch(i -> Character.isISOControl(line.charAt(i)) || line.charAt(i) == '\u2028'),
                 line);
     }
+
+    @Test
+    void aProjectWithoutAnAidIsNoPass() throws IOException {
+        String text = Files.readString(Path.of(DEMO));
+        Path bare = Files.writeString(folder.resolve("bare.slopewright"), text.replaceAll("(?s)<aerodrome.*</aerodrome>", ""));
+        Words check = Words.run("check", bare.toString(), "--json");
+        assertEquals(5, check.code());
+        assertTrue(check.err().contains("no approach aid"), check.err());
+        assertTrue(check.json().has("counts"));
+    }
+
+    /** Clause 5.3.5.4: the two-unit row is for code 1 and 2; runway 09 of the demo has code 4, runway 03 code 1 or 2. */
+    @Test
+    void aFamilyThatTheCodeForbidsDoesNotFit() {
+        assertFalse(fits("09"));
+        assertTrue(fits("03"));
+    }
+
+    private static boolean fits(String end) {
+        for (var family : Words.run("compare", DEMO, "--end", end, "--json").json().get("families")) {
+            if ("two-unit-row".equals(family.get("family").asText())) {
+                assertEquals(family.get("fits").asBoolean(), family.get("reason").asText().isEmpty(), family.toString());
+                return family.get("fits").asBoolean();
+            }
+        }
+        throw new AssertionError("two-unit-row is missing");
+    }
+
+    /** Table 5-2 desires 9 m under 6.6 m of eye to wheel: an eye height of 15.6 m on every family that is free to take it. */
+    @Test
+    void familiesAreComparedUnderARuleSetWithoutWheelClearances() {
+        for (var family : Words.run("compare", DEMO, "--end", "09", "--rule-set", "faa", "--json").json().get("families")) {
+            if ("two-bar".equals(family.get("family").asText())) {
+                assertTrue(family.get("fits").asBoolean(), family.toString());
+                assertEquals(15.6, family.get("eyeHeightOverThresholdM").asDouble(), 1e-6);
+                assertTrue(family.get("reason").asText().contains("that icao desires"), family.toString());
+            }
+        }
+    }
 }

@@ -17,6 +17,7 @@ import slopewright.checks.Rule;
 import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
 import slopewright.model.Project;
+import slopewright.model.util.Projects;
 
 /** Runs every rule on one or more projects. */
 @CommandLine.Command(name = "check", sortOptions = false,
@@ -67,7 +68,7 @@ final class CheckCommand extends Command {
             try {
                 CheckedFile one = check(file);
                 checked.add(one);
-                code = ExitCodes.worse(code, code(one.result(), threshold));
+                code = ExitCodes.worse(code, hasNothingToCheck(one) ? ExitCodes.NOTHING_EVALUATED : code(one.result(), threshold));
             } catch (InputException e) {
                 streams().err.println("slopewright check: " + e.getMessage());
                 code = ExitCodes.worse(code, ExitCodes.INPUT);
@@ -101,6 +102,15 @@ final class CheckCommand extends Command {
 
     private boolean isWanted(Rule rule) {
         return rules.isEmpty() || rules.stream().anyMatch(name -> rule.id().startsWith(name));
+    }
+
+    /** A project without an approach aid passes no check of a layout, whatever its papers say. */
+    private boolean hasNothingToCheck(CheckedFile one) {
+        boolean nothing = rules.isEmpty() && Projects.aids(one.project()).isEmpty();
+        if (nothing) {
+            streams().err.println("slopewright check: " + one.file() + ": holds no approach aid, so no layout was checked");
+        }
+        return nothing;
     }
 
     private static int code(CheckResult result, Severity threshold) {
