@@ -100,6 +100,11 @@ final class PlanDriver {
         }
     }
 
+    /** Moves to a place with the button pressed, in one step. */
+    void drag(Point to) {
+        mouse(SWT.MouseMove, to, 0, SWT.BUTTON1);
+    }
+
     void release(Point at, int keys) {
         mouse(SWT.MouseUp, at, 1, SWT.BUTTON1 | keys);
         DemoCopy.pause(20);
@@ -140,8 +145,8 @@ final class PlanDriver {
     }
 
     void chooseTool(String label) {
-        ToolEntry entry = entries(palette().getPaletteRoot()).stream().filter(one -> one.getLabel().equals(label)).findFirst().orElseThrow();
-        palette().setActiveTool(entry);
+        List<ToolEntry> entries = entries(palette().getPaletteRoot());
+        palette().setActiveTool(entries.stream().filter(entry -> entry.getLabel().equals(label)).findFirst().orElseThrow());
     }
 
     private PaletteViewer palette() {

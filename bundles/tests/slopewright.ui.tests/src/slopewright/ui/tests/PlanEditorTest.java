@@ -245,7 +245,8 @@ class PlanEditorTest {
     void thePaletteOffersTheFamiliesOfTheRuleSet() {
         assertTrue(plan.tools().containsAll(List.of("Select", "Pan", "PAPI", "APAPI", "Point obstacle")), plan.tools().toString());
         List<String> icao = plan.tools();
-        plan.document().history().perform(SetAttribute.of(plan.document().project(), SlopewrightPackage.Literals.PROJECT__RULE_SET_KEY, "faa"));
+        Project project = plan.document().project();
+        plan.document().history().perform(SetAttribute.of(project, SlopewrightPackage.Literals.PROJECT__RULE_SET_KEY, "faa"));
         assertFalse(plan.tools().equals(icao), "another rule set covers other families");
         editor.viewer().getEditDomain().getCommandStack().undo();
         assertEquals(icao, plan.tools());
@@ -345,14 +346,16 @@ class PlanEditorTest {
         Point at = plan.at(mast);
         assertTrue(at.x > 0 && at.x < editor.view().widthPx() && at.y > 0 && at.y < editor.view().heightPx(), at.toString());
         Adapters.adapt(editor, ElementRevealer.class).reveal("transition-1");
-        assertEquals(Optional.of(plan.element("light-unit-1", LightUnit.class)), plan.selected(), "what is inside a unit leads to the unit");
+        LightUnit unit = plan.element("light-unit-1", LightUnit.class);
+        assertEquals(Optional.of(unit), plan.selected(), "what is inside a unit leads to the unit");
     }
 
     @Test
     void whatIsEditedElsewhereIsDrawnAtOnce() {
         LightUnit unit = row().getUnits().get(0);
         double x = plan.part(unit).orElseThrow().anchor().orElseThrow().x();
-        plan.document().history().perform(SetAttribute.of(unit, SlopewrightPackage.Literals.LIGHT_UNIT__ALONG_M, unit.getAlongM() + 50));
+        double along = unit.getAlongM() + 50;
+        plan.document().history().perform(SetAttribute.of(unit, SlopewrightPackage.Literals.LIGHT_UNIT__ALONG_M, along));
         assertEquals(x + 50, plan.part(unit).orElseThrow().anchor().orElseThrow().x(), 0.1);
         assertTrue(editor.isDirty());
         assertTrue(editor.viewer().getEditDomain().getCommandStack().canUndo(), "one history for plan and property sheet");

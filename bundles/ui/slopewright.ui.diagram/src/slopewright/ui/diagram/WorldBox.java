@@ -40,6 +40,11 @@ public record WorldBox(double minX, double minY, double maxX, double maxY) {
         return maxY - minY;
     }
 
+    /** Returns whether this box and another have any place in common. */
+    public boolean meets(WorldBox other) {
+        return minX <= other.maxX && maxX >= other.minX && minY <= other.maxY && maxY >= other.minY;
+    }
+
     /** Returns whether a place lies inside. */
     public boolean contains(double x, double y) {
         return x >= minX && x <= maxX && y >= minY && y <= maxY;

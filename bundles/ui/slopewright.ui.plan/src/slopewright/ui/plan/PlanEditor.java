@@ -156,6 +156,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         context.invalidate();
         overlays.dismiss();
         ((ElementPart<?>) getGraphicalViewer().getContents()).refreshAll();
+        ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).arrangeLabels();
         palette.update();
         overlays.update();
         if (wasEmpty) {

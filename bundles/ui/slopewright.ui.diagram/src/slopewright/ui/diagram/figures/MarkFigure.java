@@ -1,6 +1,9 @@
 package slopewright.ui.diagram.figures;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 import org.eclipse.draw2d.Figure;
@@ -21,7 +24,9 @@ public class MarkFigure extends Figure {
     private final MarkPainter painter;
     private final Supplier<List<Mark>> source;
     private final boolean hittable;
+    private List<Mark> wanted = List.of();
     private List<Mark> marks = List.of();
+    private List<Mark> arranged = new ArrayList<>();
 
     /**
      * Makes a figure.
@@ -46,7 +51,24 @@ public class MarkFigure extends Figure {
 
     /** Asks for the marks again and takes the room that they need. */
     public void update() {
-        marks = source.get();
+        wanted = source.get();
+        arranged = new ArrayList<>(wanted);
+        settle();
+    }
+
+    /** Returns the marks as they were given, before their labels were arranged. */
+    List<Mark> wantedMarks() {
+        return wanted;
+    }
+
+    /** Shows a label in another place than it was given, or leaves it out. */
+    void showLabel(int index, Optional<Mark.Label> label) {
+        arranged.set(index, label.orElse(null));
+    }
+
+    /** Takes the room that the arranged marks need. */
+    void settle() {
+        marks = arranged.stream().filter(Objects::nonNull).toList();
         Rectangle box = null;
         for (Mark mark : marks) {
             Rectangle one = painter.bounds(mark);

@@ -1,5 +1,7 @@
 package slopewright.ui.diagram.parts;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +19,9 @@ import org.eclipse.gef.editparts.SimpleRootEditPart;
 import slopewright.drawing.Ink;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.figures.Inks;
+import slopewright.ui.diagram.figures.LabelRoom;
 import slopewright.ui.diagram.figures.MarkFigure;
+import slopewright.ui.diagram.figures.MarkPainter;
 
 /** The root of a diagram: a sheet of paper as large as the window, with layers one above the other, all in pixels of the window. */
 @SuppressWarnings("unchecked")
@@ -99,6 +103,21 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
         super.deactivate();
     }
 
+    /** Arranges the labels of all figures anew, after elements have changed. */
+    public void arrangeLabels() {
+        List<MarkFigure> figures = new ArrayList<>();
+        for (Layer layer : layers.values()) {
+            for (Object child : layer.getChildren()) {
+                if (child instanceof MarkFigure figure) {
+                    figures.add(figure);
+                }
+            }
+        }
+        Collections.reverse(figures);
+        Rectangle window = new Rectangle(0, 0, (int) diagram.view().widthPx(), (int) diagram.view().heightPx());
+        LabelRoom.arrange(figures, new MarkPainter(diagram.view(), diagram.fonts()), window);
+    }
+
     /** Lets every figure take the place that it has in the view now. */
     private void updateFigures() {
         for (Layer layer : layers.values()) {
@@ -108,6 +127,7 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
                 }
             }
         }
+        arrangeLabels();
         getFigure().repaint();
     }
 }

@@ -91,6 +91,7 @@ public final class FindingMarkers {
     }
 
     private void place() {
+        List<Rectangle> taken = new ArrayList<>();
         markers.forEach((part, figure) -> {
             Optional<ScenePoint> place = part.isActive() ? part.signPlace() : Optional.empty();
             figure.setVisible(place.isPresent());
@@ -98,7 +99,10 @@ public final class FindingMarkers {
                 Dimension size = figure.getPreferredSize();
                 int x = (int) Math.round(context.diagram().view().toX(at.x()) - size.width / 2.0);
                 int y = (int) Math.round(context.diagram().view().toY(at.y()) - size.height / 2.0);
-                figure.setBounds(new Rectangle(new Point(x, y), size));
+                Rectangle box = new Rectangle(new Point(x, y), size);
+                figure.setBounds(box);
+                figure.setVisible(taken.stream().noneMatch(box::intersects));
+                taken.add(box);
             });
         });
     }

@@ -1,6 +1,7 @@
 package slopewright.ui.plan.internal;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -38,6 +39,7 @@ public final class PlanContext {
     private final Consumer<String> notices;
     private final Map<ApproachHost, Optional<PlanAxis>> axes = new HashMap<>();
     private final Map<ApproachAid, Optional<Siting>> layouts = new HashMap<>();
+    private final Map<Place, Optional<ScenePoint>> points = new IdentityHashMap<>();
     private Optional<Map<Obstacle, Obstruction>> obstructions = Optional.empty();
     private Optional<PlanPlane> plane = Optional.empty();
     private Optional<String> problem = Optional.empty();
@@ -80,6 +82,7 @@ public final class PlanContext {
     public void invalidate() {
         axes.clear();
         layouts.clear();
+        points.clear();
         obstructions = Optional.empty();
         problem = Optional.empty();
         try {
@@ -113,11 +116,12 @@ public final class PlanContext {
 
     /** Returns where a place lies in the scene, empty where it has no coordinates. */
     public Optional<ScenePoint> point(Place place) {
-        if (place == null || plane.isEmpty()) {
-            return Optional.empty();
-        }
+        return place == null ? Optional.empty() : points.computeIfAbsent(place, this::onPlane);
+    }
+
+    private Optional<ScenePoint> onPlane(Place place) {
         try {
-            return Optional.of(point(plane.get().toPlane(place)));
+            return plane.map(ground -> point(ground.toPlane(place)));
         } catch (SitingException e) {
             return Optional.empty();
         }

@@ -24,12 +24,14 @@ public final class ObstacleMarks {
     private static final double LABEL_MM = 2;
     private static final double SYMBOL_PX = 7;
     private static final double HATCH_PX = 9;
+    /** How far beyond the window a symbol may stand whose label reaches into it. */
+    private static final double BESIDE_PX = 400;
     private static final int MOST_HATCHES = 160;
 
     private ObstacleMarks() {
     }
 
-    /** Draws an obstacle, nothing where it has no place. */
+    /** Draws an obstacle, nothing where it has no place or can not be seen. */
     public static List<Mark> of(PlanContext context, Obstacle obstacle) {
         Marks marks = new Marks(obstacle.getId());
         List<ScenePoint> places = places(context, obstacle);
@@ -37,6 +39,9 @@ public final class ObstacleMarks {
             return List.of();
         }
         WorldView view = context.diagram().view();
+        if (!WorldBox.around(places).orElseThrow().meets(view.visible().grown(BESIDE_PX / view.scale()))) {
+            return List.of();
+        }
         Optional<Double> excess = context.obstruction(obstacle).map(Obstruction::excessM).filter(above -> above > 0);
         Ink ink = excess.isPresent() ? Ink.PENETRATION : Ink.OBSTACLE;
         double px = 1 / view.scale();

@@ -1,0 +1,109 @@
+package slopewright.ui.diagram.figures;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.eclipse.draw2d.geometry.Rectangle;
+
+import slopewright.drawing.Ink;
+import slopewright.drawing.Mark;
+
+/**
+ * Finds room for all labels of a diagram: large ones first, then those of obstacles that stand through a surface, then those of higher
+ * layers. A label that would cover another or a small symbol is moved up or down a little, and left out where that does not help; it
+ * comes back closer up.
+ */
+public final class LabelRoom {
+
+    private static final double[] SHIFTS_MM = {0, 3, -3};
+    private static final int CELL_PX = 64;
+    private static final int SYMBOL_PX = 32;
+
+    private record Entry(MarkFigure figure, int index, Mark.Label label, int order) {
+    }
+
+    private final MarkPainter painter;
+    private final Rectangle window;
+    private final Map<Long, List<Rectangle>> taken = new HashMap<>();
+
+    private LabelRoom(MarkPainter painter, Rectangle window) {
+        this.painter = painter;
+        this.window = window;
+    }
+
+    /**
+     * Arranges the labels of figures.
+     *
+     * @param figures the figures, those of the highest layer first
+     * @param painter knows how large labels are
+     * @param window  what can be seen, pixels
+     */
+    public static void arrange(List<MarkFigure> figures, MarkPainter painter, Rectangle window) {
+        new LabelRoom(painter, window).arrange(figures);
+    }
+
+    private void arrange(List<MarkFigure> figures) {
+        List<Entry> entries = new ArrayList<>();
+        for (MarkFigure figure : figures) {
+            Rectangle box = figure.getBounds();
+            if (box.width <= SYMBOL_PX && box.height <= SYMBOL_PX && !box.isEmpty() && figure.isShowing()) {
+                take(box);
+            }
+            List<Mark> wanted = figure.wantedMarks();
+            for (int i = 0; i < wanted.size(); i++) {
+                if (wanted.get(i) instanceof Mark.Label label && figure.isShowing()) {
+                    entries.add(new Entry(figure, i, label, entries.size()));
+                }
+            }
+        }
+        entries.sort(Comparator.<Entry>comparingDouble(entry -> -entry.label().sizeMm())
+                .thenComparing(entry -> entry.label().ink() != Ink.PENETRATION).thenComparing(Entry::order));
+        for (Entry entry : entries) {
+            entry.figure().showLabel(entry.index(), place(entry.label()));
+        }
+        figures.forEach(MarkFigure::settle);
+    }
+
+    private Optional<Mark.Label> place(Mark.Label label) {
+        for (double shift : SHIFTS_MM) {
+            Mark.Label moved = new Mark.Label(label.at(), label.text(), label.anchor(), label.sizeMm(), label.dyMm() + shift, label.ink(),
+                    label.elementId());
+            Rectangle box = painter.box(moved);
+            if (!window.intersects(box)) {
+                return Optional.of(label);
+            }
+            if (isFree(box)) {
+                take(box);
+                return Optional.of(moved);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isFree(Rectangle box) {
+        for (int x = box.x / CELL_PX; x <= (box.x + box.width) / CELL_PX; x++) {
+            for (int y = box.y / CELL_PX; y <= (box.y + box.height) / CELL_PX; y++) {
+                if (taken.getOrDefault(key(x, y), List.of()).stream().anyMatch(box::intersects)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private void take(Rectangle box) {
+        for (int x = box.x / CELL_PX; x <= (box.x + box.width) / CELL_PX; x++) {
+            for (int y = box.y / CELL_PX; y <= (box.y + box.height) / CELL_PX; y++) {
+                taken.computeIfAbsent(key(x, y), cell -> new ArrayList<>()).add(box);
+            }
+        }
+    }
+
+    private static long key(int x, int y) {
+        return (long) x << 32 | y & 0xffffffffL;
+    }
+}
