@@ -35,7 +35,8 @@ public final class CommandRunner {
         PrintWriter err = new PrintWriter(streams.err, false, StandardCharsets.UTF_8);
         line.setOut(out);
         line.setErr(err);
-        int code = args.length == 0 ? noCommand(line, err) : line.execute(args);
+        boolean unknown = args.length > 0 && !args[0].startsWith("-") && !line.getSubcommands().containsKey(args[0]);
+        int code = args.length == 0 ? noCommand(line, err) : unknown ? usage(line, "there is no command '" + args[0] + "'") : line.execute(args);
         out.flush();
         err.flush();
         streams.out.flush();

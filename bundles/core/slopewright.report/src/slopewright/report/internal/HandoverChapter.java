@@ -66,8 +66,9 @@ final class HandoverChapter {
             boolean complete = true;
             for (ApproachAid aid : circuit.getAids()) {
                 EquipmentType type = aid.getEquipment();
-                boolean known = type != null && type.getLampPowerW() != null && type.getLampsPerUnit() != null;
-                double load = known ? type.getLampPowerW() * type.getLampsPerUnit() * aid.getUnits().size() : 0;
+                double load = type == null || type.getLampPowerW() == null || type.getLampsPerUnit() == null ? 0
+                        : type.getLampPowerW() * type.getLampsPerUnit() * aid.getUnits().size();
+                boolean known = load > 0;
                 sum += load;
                 complete &= known;
                 html.row("td", List.of(Projects.path(aid), String.valueOf(aid.getUnits().size()),
