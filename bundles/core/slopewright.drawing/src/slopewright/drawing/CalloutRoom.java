@@ -12,9 +12,11 @@ final class CalloutRoom {
     static final double WIDTH_MM = 178;
     static final double HEIGHT_MM = 100;
 
-    private static final double[] AWAY_MM = {1.6, 4, 7, 10, 14, 18, 23, 29, 36};
+    private static final double[] NEAR_MM = {1.6, 2.4, 3};
+    private static final int NEAR_DIRECTIONS = 2;
+    private static final double[] AWAY_MM = {1.6, 2.8, 4.4, 7, 10, 14, 18, 23, 29, 36};
     private static final double[] DIRECTIONS_DEG = {0, 180, 50, 130, -50, -130, 90, -90, 25, 155, -25, -155};
-    private static final double LEADER_MM = 3;
+    private static final double LEADER_MM = 3.2;
     private static final double CLEAR_MM = 0.5;
     /** A closed mark that is smaller is a symbol that no text may cover. */
     private static final double SYMBOL_MM = 14;
@@ -80,17 +82,10 @@ final class CalloutRoom {
         if (!frame.holds(at)) {
             return List.of();
         }
-        Candidate best = candidate(at, text, sizeMm, AWAY_MM[0], firstDeg + DIRECTIONS_DEG[0]);
-        for (double away : AWAY_MM) {
-            for (double direction : DIRECTIONS_DEG) {
-                Candidate candidate = candidate(at, text, sizeMm, away, firstDeg + direction);
-                if (candidate.cost() < best.cost()) {
-                    best = candidate;
-                }
-            }
-            if (best.cost() == 0) {
-                break;
-            }
+        Candidate best = search(at, text, sizeMm, firstDeg, NEAR_MM, NEAR_DIRECTIONS);
+        if (best.cost() > 0) {
+            Candidate further = search(at, text, sizeMm, firstDeg, AWAY_MM, DIRECTIONS_DEG.length);
+            best = further.cost() < best.cost() ? further : best;
         }
         taken.add(best.box());
         ScenePoint foot = scene(best.x(), best.y());
@@ -102,6 +97,18 @@ final class CalloutRoom {
         boolean above = best.y() > y(at);
         double level = best.anchor() == Anchor.MIDDLE ? above ? best.box().low() : best.box().high() : best.y() + sizeMm / 2;
         return List.of(new Mark.Path(List.of(at, scene(end, level)), false, Style.line(Ink.DIMENSION, 0.1), ""), label);
+    }
+
+    /** Returns the first free place, or the one that costs least: the nearest first, then in the order of the directions. */
+    private Candidate search(ScenePoint at, String text, double sizeMm, double firstDeg, double[] awayMm, int directions) {
+        Candidate best = candidate(at, text, sizeMm, awayMm[0], firstDeg + DIRECTIONS_DEG[0]);
+        for (double away : awayMm) {
+            for (int i = 0; i < directions && best.cost() > 0; i++) {
+                Candidate candidate = candidate(at, text, sizeMm, away, firstDeg + DIRECTIONS_DEG[i]);
+                best = candidate.cost() < best.cost() ? candidate : best;
+            }
+        }
+        return best;
     }
 
     /** A place for a text: its foot on paper, and how much of the text would lie on others or outside. */

@@ -12,6 +12,7 @@ import slopewright.siting.UnitPlan;
 final class PlanDimensions {
 
     private static final double SAME_BAR_M = 2;
+    private static final double LEFT_DEG = 180;
     private static final Style LINE = Style.line(Ink.DIMENSION, 0.15);
 
     private final SceneBuilder scene;
@@ -73,7 +74,8 @@ final class PlanDimensions {
         scene.path(LINE, "", x, y1, x, y2);
         scene.path(LINE, "", x - tick, y1, x + tick, y1);
         scene.path(LINE, "", x - tick, y2, x + tick, y2);
-        scene.label(x - tick * 1.4, (y1 + y2) / 2, String.format(Locale.ROOT, "%.2f", Math.abs(y2 - y1)), Anchor.END, PlanGround.LABEL_MM,
-                -0.8, Ink.TEXT, "");
+        scene.callout(x - tick, (y1 + y2) / 2, String.format(Locale.ROOT, "%.2f", Math.abs(y2 - y1)), PlanGround.LABEL_MM, LEFT_DEG,
+                Ink.TEXT,
+                "");
     }
 }

@@ -25,6 +25,8 @@ final class PlanGround {
     private static final double STRIPE_M = 30;
     private static final double AIMING_M = 45;
     private static final double ARROW_EVERY_M = 60;
+    /** More units than these are named alone; their settings are in the schedule. */
+    private static final int MOST_NAMED_WITH_SETTING = 8;
 
     private final DrawnAid drawn;
     private final SceneBuilder scene;
@@ -154,7 +156,8 @@ final class PlanGround {
                 scene.disc(x, y, 0.6, Style.area(Ink.UNIT, Ink.RED, 0.2), id);
             }
             if (labelled) {
-                scene.callout(x, y, unit.id() + "  " + Angles.format(unit.settingDeg()), LABEL_MM, Ink.TEXT, id);
+                boolean few = drawn.siting().units().size() <= MOST_NAMED_WITH_SETTING;
+                scene.callout(x, y, few ? unit.id() + "  " + Angles.format(unit.settingDeg()) : unit.id(), LABEL_MM, Ink.TEXT, id);
             }
         }
     }

@@ -18,14 +18,21 @@ public final class Sheet {
     private static final double GAP_MM = 6;
     private static final double AFTER_FRAME_MM = 4.4;
 
+    private static final double CELL_MM = 9;
+    private static final double CELL_PAD_MM = 1.5;
+    private static final double CELL_NAME_MM = 1.2;
+    private static final int CELLS = 4;
+
     private final Scene scene;
+    private final TitleBlock block;
     private final double widthMm;
     private final double heightMm;
     private final Paper paper;
     private final List<Mark> below = new ArrayList<>();
 
-    private Sheet(Scene scene, double widthMm, double maxHeightMm) {
+    private Sheet(Scene scene, TitleBlock block, double widthMm, double maxHeightMm) {
         this.scene = scene;
+        this.block = block;
         this.widthMm = widthMm;
         double under = layBelow(0);
         paper = new Paper(scene, widthMm, Math.max(20, maxHeightMm - under), EDGE_MM);
@@ -42,7 +49,20 @@ public final class Sheet {
      * @return the sheet
      */
     public static Sheet of(Scene scene, double widthMm, double maxHeightMm) {
-        return new Sheet(scene, widthMm, maxHeightMm);
+        return new Sheet(scene, TitleBlock.none(), widthMm, maxHeightMm);
+    }
+
+    /**
+     * Lays a scene out with a title block at its foot.
+     *
+     * @param scene       the scene
+     * @param block       the title block
+     * @param widthMm     width of the paper
+     * @param maxHeightMm greatest height with captions, key and title block
+     * @return the sheet
+     */
+    public static Sheet of(Scene scene, TitleBlock block, double widthMm, double maxHeightMm) {
+        return new Sheet(scene, block, widthMm, maxHeightMm);
     }
 
     /** Returns the width, millimetres. */
@@ -115,7 +135,28 @@ public final class Sheet {
                 text(EDGE_MM, y, line);
             }
         }
-        return y - fromMm + (below.isEmpty() ? 0 : 1.2);
+        y += below.isEmpty() ? 0 : 1.2;
+        return layBlock(y, inner) - fromMm;
+    }
+
+    /** Adds the title block from a height downward and returns its foot. */
+    private double layBlock(double fromMm, double inner) {
+        double y = fromMm + (block.entries().isEmpty() ? 0 : 1);
+        double cell = inner / CELLS;
+        for (int i = 0; i < block.entries().size(); i++) {
+            TitleBlock.Entry entry = block.entries().get(i);
+            double x = EDGE_MM + i % CELLS * cell;
+            below.add(new Mark.Path(List.of(new ScenePoint(x, y), new ScenePoint(x + cell, y), new ScenePoint(x + cell, y + CELL_MM),
+                    new ScenePoint(x, y + CELL_MM)), true, Style.line(Ink.DIMENSION, 0.2), ""));
+            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 2.8), entry.name(), Anchor.START, CELL_NAME_MM, 0, Ink.DIMENSION,
+                    ""));
+            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 6.8), TextWidth.cut(entry.content(), CAPTION_MM, cell - 2
+                    * CELL_PAD_MM), Anchor.START, CAPTION_MM, 0, Ink.TEXT, ""));
+            if (i % CELLS == CELLS - 1 || i == block.entries().size() - 1) {
+                y += CELL_MM;
+            }
+        }
+        return y + (block.entries().isEmpty() ? 0 : EDGE_MM);
     }
 
     private void symbol(LegendEntry entry, double x, double y) {

@@ -21,7 +21,17 @@ public final class SvgPainter {
      * @return the document
      */
     public static String paint(Scene scene, double widthMm, double heightMm) {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + paint(Sheet.of(scene, widthMm, heightMm), "frame");
+        return paint(Sheet.of(scene, widthMm, heightMm));
+    }
+
+    /**
+     * Paints a sheet as a document.
+     *
+     * @param sheet the sheet
+     * @return the document
+     */
+    public static String paint(Sheet sheet) {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + paint(sheet, "frame");
     }
 
     /**

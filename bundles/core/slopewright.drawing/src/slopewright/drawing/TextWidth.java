@@ -40,6 +40,18 @@ public final class TextWidth {
         return index >= 0 && index < THOUSANDTHS.length ? THOUSANDTHS[index] : DIGIT;
     }
 
+    /** Returns a text, or as much of it as fits a width in millimetres with three dots after it. */
+    static String cut(String text, double sizeMm, double widthMm) {
+        if (mm(text, sizeMm) <= widthMm) {
+            return text;
+        }
+        int length = text.length();
+        while (length > 0 && mm(text.substring(0, length) + "...", sizeMm) > widthMm) {
+            length--;
+        }
+        return text.substring(0, length) + "...";
+    }
+
     /**
      * Breaks a text into lines between its words.
      *

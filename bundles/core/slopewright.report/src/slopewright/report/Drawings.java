@@ -17,7 +17,9 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import slopewright.drawing.DxfPainter;
 import slopewright.drawing.Scene;
+import slopewright.drawing.Sheet;
 import slopewright.drawing.SvgPainter;
+import slopewright.drawing.TitleBlock;
 import slopewright.report.internal.ScenePainter;
 
 /** Writes one drawing in the form that people ask for. */
@@ -52,20 +54,34 @@ public final class Drawings {
      * @throws ReportException where it can not be painted
      */
     public static byte[] write(Scene scene, Format format) throws ReportException {
+        return write(scene, TitleBlock.none(), format);
+    }
+
+    /**
+     * Writes a drawing with a title block; a drawing exchange file carries none.
+     *
+     * @param scene  the scene
+     * @param block  the title block
+     * @param format the form
+     * @return the file; the same scene and block give the same bytes
+     * @throws ReportException where it can not be painted
+     */
+    public static byte[] write(Scene scene, TitleBlock block, Format format) throws ReportException {
+        Sheet sheet = Sheet.of(scene, block, WIDTH_MM, HEIGHT_MM);
         try {
             return switch (format) {
-                case SVG -> SvgPainter.paint(scene, WIDTH_MM, HEIGHT_MM).getBytes(StandardCharsets.UTF_8);
+                case SVG -> SvgPainter.paint(sheet).getBytes(StandardCharsets.UTF_8);
                 case DXF -> DxfPainter.paint(scene, WIDTH_MM).getBytes(StandardCharsets.US_ASCII);
-                case PDF -> pdf(scene);
-                case PNG -> png(scene);
+                case PDF -> pdf(sheet);
+                case PNG -> png(sheet);
             };
         } catch (IOException e) {
             throw new ReportException("the drawing can not be painted: " + e.getMessage(), e);
         }
     }
 
-    private static byte[] pdf(Scene scene) throws IOException {
-        ScenePainter painter = new ScenePainter(scene, WIDTH_MM, HEIGHT_MM);
+    private static byte[] pdf(Sheet sheet) throws IOException {
+        ScenePainter painter = new ScenePainter(sheet);
         float width = (float) (WIDTH_MM * POINTS_PER_MM);
         float height = (float) (painter.heightMm() * POINTS_PER_MM);
         try (PDDocument document = new PDDocument()) {
@@ -79,18 +95,18 @@ public final class Drawings {
                 content.drawForm(graphics.getXFormObject());
             }
             PDDocumentInformation information = new PDDocumentInformation();
-            information.setTitle(scene.title());
+            information.setTitle(sheet.title());
             information.setProducer("Slopewright");
             document.setDocumentInformation(information);
-            document.setDocumentId(Long.valueOf(scene.title().hashCode()));
+            document.setDocumentId(Long.valueOf(sheet.title().hashCode()));
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
             return out.toByteArray();
         }
     }
 
-    private static byte[] png(Scene scene) throws IOException {
-        ScenePainter painter = new ScenePainter(scene, WIDTH_MM, HEIGHT_MM);
+    private static byte[] png(Sheet sheet) throws IOException {
+        ScenePainter painter = new ScenePainter(sheet);
         BufferedImage image = new BufferedImage((int) (WIDTH_MM * PIXELS_PER_MM), (int) Math.ceil(painter.heightMm() * PIXELS_PER_MM),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();

@@ -42,7 +42,8 @@ final class ClosingChapter {
 
     /** Adds a block for signatures. */
     static void signatures(Html html, List<String> who) {
-        html.open("div class=\"signatures\"").element("h3", "Signatures").table("sign", List.of(25, 30, 15, 30), List.of("", "Name", "Date",
+        html.open("div class=\"signatures\"").element("p class=\"head\"", "Signatures").table("sign", List.of(25, 30, 15, 30),
+                List.of("", "Name", "Date",
                 "Signature"));
         who.forEach(one -> html.row("td", List.of(one, "", "", "")));
         html.endTable().close("div");

@@ -11,7 +11,6 @@ import java.awt.geom.Rectangle2D;
 
 import slopewright.drawing.Ink;
 import slopewright.drawing.Mark;
-import slopewright.drawing.Scene;
 import slopewright.drawing.ScenePoint;
 import slopewright.drawing.Sheet;
 import slopewright.drawing.Style;
@@ -25,9 +24,9 @@ public final class ScenePainter {
     private final Fonts fonts;
     private final Sheet sheet;
 
-    /** Fits a scene onto paper. */
-    public ScenePainter(Scene scene, double widthMm, double maxHeightMm) {
-        this(Sheet.of(scene, widthMm, maxHeightMm), new Fonts());
+    /** Paints a sheet. */
+    public ScenePainter(Sheet sheet) {
+        this(sheet, new Fonts());
     }
 
     /** Paints a sheet with a face that others paint with as well, one after the other. */

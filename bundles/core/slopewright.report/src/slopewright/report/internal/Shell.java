@@ -40,7 +40,7 @@ final class Shell {
 
     /** Returns the table of contents of the chapters so far. */
     String contents() {
-        Html html = new Html().open("div class=\"contents\"").element("h3", "Contents");
+        Html html = new Html().open("div class=\"contents\"").element("p class=\"head\"", "Contents");
         for (int i = 1; i <= chapters.size(); i++) {
             html.open("p").element("a href=\"#" + id(i) + "\"", i + "  " + chapters.get(i - 1)).close("p");
         }
@@ -49,7 +49,7 @@ final class Shell {
 
     /** Adds the box with the cautions. */
     static void cautions(Html html) {
-        html.open("div class=\"caution\"").element("h3", "Caution");
+        html.open("div class=\"caution\"").element("p class=\"head\"", "Caution");
         Cautions.TEXT.forEach(text -> html.element("p", text));
         html.close("div");
     }
