@@ -21,6 +21,8 @@ public final class PlanScene {
     private static final double LEAST_ASPECT = 1.8;
     private static final double WIDEST_DETAIL_M = 90;
     private static final double SAME_BAR_M = 6;
+    /** Where units stand closer on paper, only the close-up bears their dimensions. */
+    private static final double LEAST_DIMENSION_MM = 2.4;
 
     private final DrawnAid drawn;
     private final SceneBuilder scene = new SceneBuilder();
@@ -89,8 +91,10 @@ public final class PlanScene {
         dimensions.along(units, below);
         if (atRunway() && !units.isEmpty()) {
             double first = units.get(0).place().alongM();
-            dimensions.across(units.stream().filter(unit -> Math.abs(unit.place().alongM() - first) < SAME_BAR_M).toList(),
-                    ground.halfWidthM(), first - frame.width() * 0.03);
+            List<UnitPlan> bar = units.stream().filter(unit -> Math.abs(unit.place().alongM() - first) < SAME_BAR_M).toList();
+            if (leastSpacingM(bar) * CalloutRoom.WIDTH_MM / frame.width() > LEAST_DIMENSION_MM) {
+                dimensions.across(bar, ground.halfWidthM(), first - frame.width() * 0.03);
+            }
         }
         ground.scaleBar(frame);
         ground.north(frame);
@@ -100,10 +104,19 @@ public final class PlanScene {
         return scene.build("Layout, " + drawn.name(), frame, 1, captions, ground.legend());
     }
 
+    private static double leastSpacingM(List<UnitPlan> bar) {
+        List<Double> places = bar.stream().map(unit -> unit.place().rightM()).sorted().toList();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < places.size(); i++) {
+            least = Math.min(least, places.get(i) - places.get(i - 1));
+        }
+        return least;
+    }
+
     private Scene detailScene() {
         List<UnitPlan> all = drawn.siting().units();
         List<UnitPlan> units = all.stream().filter(unit -> Math.abs(unit.place().alongM() - all.get(0).place().alongM()) < SAME_BAR_M
-                && Math.signum(unit.place().rightM()) == Math.signum(all.get(0).place().rightM())).toList();
+                && (!atRunway() || Math.signum(unit.place().rightM()) == Math.signum(all.get(0).place().rightM()))).toList();
         double along = units.stream().mapToDouble(unit -> unit.place().alongM()).average().orElse(0);
         double low = units.stream().mapToDouble(unit -> -unit.place().rightM()).min().orElse(0);
         double high = units.stream().mapToDouble(unit -> -unit.place().rightM()).max().orElse(0);

@@ -27,6 +27,7 @@ public final class SignalScene {
     private static final double CHART_ASPECT = 2.4;
     private static final double LINE_SHARE = 0.055;
     private static final int MOST_NAMED_COLUMNS = 8;
+    private static final int MOST_NAMES_IN_A_LINE = 12;
 
     private final DrawnAid drawn;
     private final Siting siting;
@@ -72,7 +73,7 @@ public final class SignalScene {
         double room = Math.max(LEAST_ROOM_DEG, (highest - lowest) * 0.25);
         double low = lowest - room;
         double high = Math.max(highest, siting.slopeDeg()) + room;
-        double names = (high - low) * 0.1;
+        double names = (high - low) * (units.size() > MOST_NAMES_IN_A_LINE ? 0.17 : 0.1);
         double left = -units.size() * 0.22 - 0.3;
         Frame frame = new Frame(left, low - names, units.size() + 0.3 + units.size() * 0.2, high + names * 0.3);
         for (int i = 0; i < units.size(); i++) {
@@ -104,7 +105,8 @@ public final class SignalScene {
             from = Math.max(low, edge.angleDeg());
         }
         sector(unit, index, from, high, unit.lightAt((from + high) / 2));
-        scene.label(index + 0.5, low, unit.id(), Anchor.MIDDLE, LABEL_MM, -3, Ink.TEXT, drawn.elementId(unit));
+        boolean lower = units.size() > MOST_NAMES_IN_A_LINE && index % 2 == 1;
+        scene.label(index + 0.5, low, unit.id(), Anchor.MIDDLE, LABEL_MM, lower ? -5.6 : -3, Ink.TEXT, drawn.elementId(unit));
     }
 
     private void sector(UnitPlan unit, int index, double from, double to, Light light) {

@@ -1,6 +1,7 @@
 package slopewright.drawing;
 
 import java.nio.file.Path;
+import java.util.List;
 
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
@@ -17,14 +18,24 @@ final class DemoAids {
     }
 
     static DrawnAid drawn(String name) {
-        Path file = Path.of(System.getProperty("slopewright.root"), "demo-data", "harrow-vale", "harrow-vale.slopewright");
+        return drawn(Projects.aids(project("harrow-vale")).stream().filter(one -> name.equals(one.getName())).findFirst().orElseThrow());
+    }
+
+    /** Returns one indicator of every family. */
+    static List<DrawnAid> everyFamily() {
+        return Projects.aids(project("every-family")).stream().map(DemoAids::drawn).toList();
+    }
+
+    private static Project project(String name) {
         try {
-            Project project = ProjectFile.load(file);
-            ApproachAid aid = Projects.aids(project).stream().filter(one -> name.equals(one.getName())).findFirst().orElseThrow();
-            String rules = aid.getRuleSetKey() == null ? "icao" : aid.getRuleSetKey();
-            return DrawnAid.of(aid, AidLayouts.asLaid(aid, RuleSets.find(rules).orElseThrow()));
+            return ProjectFile.load(Path.of(System.getProperty("slopewright.root"), "demo-data", name, name + ".slopewright"));
         } catch (ProjectFileException e) {
             throw new AssertionError(e);
         }
+    }
+
+    private static DrawnAid drawn(ApproachAid aid) {
+        String rules = aid.getRuleSetKey() == null ? "icao" : aid.getRuleSetKey();
+        return DrawnAid.of(aid, AidLayouts.asLaid(aid, RuleSets.find(rules).orElseThrow()));
     }
 }

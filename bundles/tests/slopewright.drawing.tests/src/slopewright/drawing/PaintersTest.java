@@ -33,6 +33,9 @@ class PaintersTest {
             case "plan" -> PlanScene.layout(drawn);
             case "surface" -> PlanScene.surface(drawn);
             case "section" -> SectionScene.of(drawn);
+            case "near" -> SectionScene.near(drawn);
+            case "detail" -> PlanScene.detail(drawn);
+            case "signals" -> SignalScene.of(drawn);
             default -> PilotScene.of(drawn, PilotScene.eyeOnSlope(drawn, 1500));
         };
     }
@@ -47,7 +50,7 @@ class PaintersTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "surface", "section", "pilot"})
+    @ValueSource(strings = {"plan", "detail", "surface", "section", "near", "signals", "pilot"})
     void vectorGraphicsAreAsExpectedAndWellFormed(String view) throws IOException, ParserConfigurationException, SAXException {
         String svg = SvgPainter.paint(scene(view), 277, 190);
         Document document = DocumentBuilderFactory.newInstance().newDocumentBuilder()

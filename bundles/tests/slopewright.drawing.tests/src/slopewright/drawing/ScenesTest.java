@@ -30,13 +30,19 @@ class ScenesTest {
                 .toList();
     }
 
+    private static ScenePoint middle(Mark.Path path) {
+        double x = path.points().stream().mapToDouble(ScenePoint::x).average().orElseThrow();
+        double y = path.points().stream().mapToDouble(ScenePoint::y).average().orElseThrow();
+        return new ScenePoint(Math.round(x * 1e6) / 1e6, Math.round(y * 1e6) / 1e6);
+    }
+
     @Test
     void thePlanShowsEachUnitAtItsPlaceWithItsSetting() {
         DrawnAid drawn = DemoAids.drawn("PAPI 09");
         Scene scene = PlanScene.layout(drawn);
         for (UnitPlan unit : drawn.siting().units()) {
             ScenePoint place = new ScenePoint(unit.place().alongM(), -unit.place().rightM());
-            assertTrue(discs(scene).stream().anyMatch(disc -> disc.centre().equals(place)), unit.id());
+            assertTrue(paths(scene, Ink.UNIT).stream().anyMatch(path -> path.closed() && middle(path).equals(place)), unit.id());
         }
         List<String> texts = labels(scene).stream().map(Mark.Label::text).toList();
         assertTrue(texts.containsAll(List.of("A  2°25'", "B  2°45'", "C  3°15'", "D  3°35'", "330.46 m", "15.00", "9.00", "09", "N")),
@@ -83,8 +89,8 @@ class ScenesTest {
     @ValueSource(strings = {"PAPI 09", "PAPI 27", "APAPI 03", "Portable unit, north pad"})
     void everyAidHasEveryView(String name) {
         DrawnAid drawn = DemoAids.drawn(name);
-        for (Scene scene : List.of(PlanScene.layout(drawn), PlanScene.surface(drawn), SectionScene.of(drawn),
-                PilotScene.of(drawn, PilotScene.eyeOnSlope(drawn, 400)))) {
+        for (Scene scene : List.of(PlanScene.layout(drawn), PlanScene.detail(drawn), PlanScene.surface(drawn), SectionScene.of(drawn),
+                SectionScene.near(drawn), SignalScene.of(drawn), PilotScene.of(drawn, PilotScene.eyeOnSlope(drawn, 400)))) {
             assertFalse(scene.marks().isEmpty(), scene.title());
             for (Mark mark : scene.marks()) {
                 if (mark instanceof Mark.Path path) {
