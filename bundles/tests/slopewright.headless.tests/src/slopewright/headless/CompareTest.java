@@ -63,4 +63,16 @@ class CompareTest {
         assertTrue(surface, compared.toString());
         assertEquals(2, Words.run("compare-rule-sets", DEMO, "--rule-sets", "moon").code());
     }
+
+    @Test
+    void aCardIsWrittenForThePortableUnitAndNeverOverAFile() throws IOException {
+        Path card = folder.resolve("card.html");
+        String[] words = {"card", DEMO, "--aid", "Portable unit, north pad", "-o", card.toString(), "--date", "2026-06-01"};
+        assertEquals(0, Words.run(words).code());
+        String text = Files.readString(card);
+        assertTrue(text.contains("Never set up or switch on"), "the cautions stand on the card");
+        assertTrue(text.contains("2026-06-01"));
+        assertEquals(2, Words.run(words).code());
+        assertEquals(text, Files.readString(card));
+    }
 }

@@ -24,7 +24,7 @@ public final class CommandRunner {
     private static List<Command> commands() {
         return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new CompareRuleSetsCommand(),
                 new CompareVersionsCommand(), new SurfaceCommand(), new PortableCommand(), new ToleranceCommand(), new VariationCommand(),
-                new ReportCommand(), new DrawCommand(), new ScheduleCommand(), new FamiliesCommand(), new RulesCommand(),
+                new ReportCommand(), new DrawCommand(), new ScheduleCommand(), new CardCommand(), new FamiliesCommand(), new RulesCommand(),
                 new RuleSetsCommand());
     }
 

@@ -1,0 +1,50 @@
+package slopewright.headless.internal;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import slopewright.report.PaperSize;
+import slopewright.report.ReportException;
+import slopewright.report.Reports;
+import slopewright.report.SetUpCards;
+import slopewright.siting.SitingException;
+
+/** Writes the set-up card of a portable unit. */
+@CommandLine.Command(name = "card", sortOptions = false,
+        description = "Write the field set-up card of a portable unit, PDF or HTML by the ending of the file. The card says so where "
+                + "something stands against setting the unit up.")
+final class CardCommand extends Command {
+
+    @Mixin
+    private AidWords words;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
+            description = "day of the set-up, of the form 2026-01-31, for the magnetic variation (default today)")
+    private LocalDate date;
+
+    @Option(names = "--paper", defaultValue = "a4", paramLabel = "SIZE", description = "a4 (default) or letter")
+    private PaperSize paper;
+
+    @Override
+    public Integer call() {
+        String ending = output.ending(List.of("pdf", "html"));
+        output.check();
+        AidWords.Named named = words.load();
+        try {
+            output.write(SetUpCards.write(named.project(), named.aid(), named.rules(), date == null ? LocalDate.now() : date, paper,
+                    Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
+        } catch (SitingException e) {
+            throw new UsageException("approach aid " + named.aid().getId() + ": " + e.getMessage());
+        } catch (ReportException e) {
+            throw new InputException(e.getMessage());
+        }
+        return ExitCodes.OK;
+    }
+}
