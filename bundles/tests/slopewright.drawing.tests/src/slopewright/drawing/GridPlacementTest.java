@@ -48,7 +48,8 @@ class GridPlacementTest {
     @Test
     void theFileHoldsGridCoordinatesAndTurnsItsText() {
         Scene scene = new Scene("t", 0, 0, 100, 50, 1, List.of(new Mark.Path(List.of(new ScenePoint(0, 0), new ScenePoint(100, 0)), false,
-                Style.line(Ink.AXIS, 0.2), ""), new Mark.Label(new ScenePoint(0, 0), "x", Mark.Anchor.START, 2, 0, Ink.TEXT, "")), List.of());
+                Style.line(Ink.AXIS, 0.2), ""), new Mark.Label(new ScenePoint(0, 0), "x", Mark.Anchor.START, 2, 0, Ink.TEXT, "")),
+                List.of());
         String dxf = DxfPainter.paint(scene, 100, GridPlacement.of(frame()).orElseThrow());
         assertTrue(dxf.contains(" 10\n1000.000000\n 20\n2000.000000\n"), dxf);
         assertTrue(dxf.contains(" 10\n1050.000000\n 20\n2086.602540\n"), dxf);

@@ -11,28 +11,28 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 import javax.imageio.ImageIO;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.xml.sax.SAXException;
 
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PlanScene;
 import slopewright.drawing.Scene;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
-import slopewright.model.io.ProjectFile;
-import slopewright.model.io.ProjectFileException;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.ValueOverride;
 import slopewright.model.util.Projects;
 import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSets;
@@ -40,87 +40,131 @@ import slopewright.standards.RuleSets;
 /** Reports and drawings as files. */
 class ReportsTest {
 
-    private static final ReportOptions OPTIONS = new ReportOptions("2026-06-01");
-
     @TempDir
     private Path folder;
-
-    private static Project demo(String name) {
-        try {
-            return ProjectFile.load(Path.of(System.getProperty("slopewright.root"), "demo-data", name, name + ".slopewright"));
-        } catch (ProjectFileException e) {
-            throw new AssertionError(e);
-        }
-    }
-
-    private static String html(String name) throws ReportException {
-        return new String(Reports.write(demo(name), Optional.empty(), OPTIONS, Reports.Format.HTML), StandardCharsets.UTF_8);
-    }
-
-    private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
-    }
 
     @Test
     void theReportPrintsEveryOutcomeWithItsSource() throws ReportException {
         for (String name : new String[] {"harrow-vale", "harrow-vale-faults"}) {
-            String html = html(name);
-            for (Outcome outcome : Checks.run(demo(name), Optional.empty()).outcomes()) {
-                assertTrue(html.contains(escaped(outcome.explanation())), outcome.toString());
-                outcome.citation().ifPresent(citation -> assertTrue(html.contains(escaped(citation.text())), citation.toString()));
+            String html = Demo.html(Demo.project(name));
+            for (Outcome outcome : Checks.run(Demo.project(name), Optional.empty()).outcomes()) {
+                assertTrue(html.contains(Demo.escaped(outcome.explanation())), outcome.toString());
+                assertTrue(html.contains(Demo.escaped(outcome.elementPath())), outcome.toString());
+                outcome.citation().ifPresent(citation -> assertTrue(html.contains(Demo.escaped(citation.text())), citation.toString()));
             }
         }
     }
 
     @Test
     void theReportCarriesCautionsRuleSetDataAndMeht() throws ReportException {
-        String html = html("harrow-vale");
-        Cautions.TEXT.forEach(text -> assertTrue(html.contains(escaped(text)), text));
+        String html = Demo.html(Demo.project("harrow-vale"));
+        Cautions.TEXT.forEach(text -> assertTrue(html.contains(Demo.escaped(text)), text));
         assertTrue(html.contains("Spain RD 862/2009 transposing Annex 14 Vol I 5th ed."));
-        assertTrue(html.contains("Eye height over threshold (MEHT)"));
-        assertTrue(html.contains("Data to be published for the aerodrome"));
+        assertTrue(html.contains("Eye height over the threshold (MEHT)"));
+        assertTrue(html.contains("Data to publish for the aerodrome"));
         assertTrue(html.contains("Circuits and loads"));
         assertTrue(html.contains("no document was compared"));
         assertTrue(html.contains("2026-06-01"));
     }
 
+    /** Seven drawings of each of the four indicators: layout, units, two sections, surface, signals, pilot's view. */
     @Test
-    void theReportIsWellFormedAndHoldsItsDrawings()
-            throws ReportException, ParserConfigurationException, IOException, SAXException {
-        String html = html("harrow-vale");
-        DocumentBuilderFactory.newInstance().newDocumentBuilder()
-                .parse(new ByteArrayInputStream(html.replace("<!DOCTYPE html>\n", "").getBytes(StandardCharsets.UTF_8)));
-        assertEquals(4 * 4, html.split("<svg ", -1).length - 1);
+    void theReportIsWellFormedAndHoldsItsDrawings() throws ReportException {
+        String html = Demo.html(Demo.project("harrow-vale"));
+        assertEquals(7 * 4, Demo.parsed(html).getElementsByTagName("svg").getLength());
+    }
+
+    /** One row an outcome, and one heading a rule. */
+    @Test
+    void theMatrixHasARowForEveryOutcome() throws ReportException {
+        Project project = Demo.project("harrow-vale-faults");
+        List<Outcome> outcomes = Checks.run(project, Optional.empty()).outcomes();
+        String html = Demo.html(project);
+        String matrix = html.substring(html.indexOf("<table class=\"outcomes\">"));
+        matrix = matrix.substring(0, matrix.indexOf("</table>"));
+        long rules = outcomes.stream().map(Outcome::rule).distinct().count();
+        assertEquals(outcomes.size() + rules + 1, matrix.split("<tr", -1).length - 1);
+        assertEquals(rules, matrix.split("<tr class=\"rule\">", -1).length - 1);
+        long failed = outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.FAIL).count();
+        assertEquals(failed, matrix.split(">FAIL ", -1).length - 1);
+    }
+
+    /** The calculation of the row at 09: 0.73 m and 330.46 m at 2 degrees 43 minutes make 16.41 m; less 6.60 m are 9.81 m. */
+    @Test
+    void theCalculationPutsNumbersIntoTheFormulas() throws ReportException {
+        assertEquals(16.41, 0.73 + 330.46 * Math.tan(Math.toRadians(2 + 43 / 60.0)), 0.005);
+        String text = Demo.text(Demo.html(Demo.project("harrow-vale")));
+        assertTrue(text.contains("0.73 m + 330.46 m \u00d7 tan 2\u00b043' = 16.41 m"), text);
+        assertTrue(text.contains("16.41 m \u2212 6.60 m = 9.81 m (Twin-jet, narrow body)"), text);
+    }
+
+    @Test
+    void anOverrideAConfirmationAndWhatIsOpenArePrinted() throws ReportException {
+        Project project = Demo.project("harrow-vale");
+        ValueOverride override = SlopewrightFactory.eINSTANCE.createValueOverride();
+        override.setId("override-1");
+        override.setValueKey("four-unit-row.reset-beyond-min");
+        override.setValue(2.5);
+        override.setReason("the operator's maintenance manual asks for less");
+        override.setPerson("N. Example");
+        override.setDate("2026-05-30");
+        project.getOverrides().add(override);
+        String text = Demo.text(Demo.html(project));
+        assertTrue(text.contains("the operator's maintenance manual asks for less"), text);
+        assertTrue(text.contains("Values to be confirmed"), text);
+        assertTrue(text.contains("Values that were confirmed"), text);
+        for (ValueConfirmation one : project.getConfirmations()) {
+            assertTrue(text.contains(one.getValueKey()), one.getValueKey());
+        }
+    }
+
+    @Test
+    void wordsOfTheProjectAreTextAndNothingElse() throws ReportException {
+        Project project = Demo.project("harrow-vale");
+        project.setName("A & B <script>alert(1)</script> \u0007 \"x\"");
+        project.setAuthor("</td></tr></table><img src='file:///etc/hostname'/>");
+        String html = Demo.html(project);
+        assertFalse(html.contains("<script"), html);
+        assertFalse(html.contains("<img"), html);
+        assertTrue(Demo.text(html).contains("A & B <script>alert(1)</script> ? \"x\""));
+        assertTrue(Reports.write(project, Optional.empty(), Demo.OPTIONS, Reports.Format.PDF).length > 0);
+    }
+
+    @Test
+    void aProjectWithoutAnythingHasAReportThatConcludesNothing() throws ReportException {
+        String text = Demo.text(Demo.html(SlopewrightFactory.eINSTANCE.createProject()));
+        assertTrue(text.contains("Nothing could be evaluated; no conclusion may be drawn."), text);
+        assertTrue(text.contains("The project describes no aerodrome."), text);
     }
 
     @Test
     void thePdfSaysWhatTheReportSaysInTheSameBytes() throws ReportException, IOException {
-        byte[] first = Reports.write(demo("harrow-vale"), Optional.empty(), OPTIONS, Reports.Format.PDF);
-        assertArrayEquals(first, Reports.write(demo("harrow-vale"), Optional.empty(), OPTIONS, Reports.Format.PDF));
+        byte[] first = Reports.write(Demo.project("harrow-vale"), Optional.empty(), Demo.OPTIONS, Reports.Format.PDF);
+        assertArrayEquals(first, Reports.write(Demo.project("harrow-vale"), Optional.empty(), Demo.OPTIONS, Reports.Format.PDF));
         try (PDDocument document = Loader.loadPDF(first)) {
             String text = new PDFTextStripper().getText(document);
             assertTrue(text.contains("Visual approach slope indicators"), text);
             assertTrue(text.contains("330.46"));
             assertTrue(text.contains("3°35'"));
             assertTrue(text.contains("Page 1 of " + document.getNumberOfPages()));
-            assertTrue(document.getNumberOfPages() > 8);
+            assertTrue(document.getNumberOfPages() > 20);
         }
     }
 
     @Test
     void anUnknownRuleSetIsRefused() {
-        assertThrows(IllegalArgumentException.class, () -> Reports.write(demo("harrow-vale"), Optional.of("moon"), OPTIONS,
+        assertThrows(IllegalArgumentException.class, () -> Reports.write(Demo.project("harrow-vale"), Optional.of("moon"), Demo.OPTIONS,
                 Reports.Format.HTML));
     }
 
     @Test
     void drawingsComeInFourForms() throws ReportException, IOException {
-        ApproachAid aid = Projects.aids(demo("harrow-vale")).get(0);
+        ApproachAid aid = Projects.aids(Demo.project("harrow-vale")).get(0);
         Scene scene = PlanScene.layout(DrawnAid.of(aid, AidLayouts.asLaid(aid, RuleSets.find("icao").orElseThrow())));
         for (Drawings.Format format : Drawings.Format.values()) {
             assertArrayEquals(Drawings.write(scene, format), Drawings.write(scene, format), format.name());
         }
-        assertTrue(new String(Drawings.write(scene, Drawings.Format.SVG), StandardCharsets.UTF_8).startsWith("<svg "));
+        assertTrue(new String(Drawings.write(scene, Drawings.Format.SVG), StandardCharsets.UTF_8).startsWith("<?xml "));
         assertTrue(new String(Drawings.write(scene, Drawings.Format.DXF), StandardCharsets.UTF_8).endsWith("EOF\n"));
         assertEquals(277 * 8, ImageIO.read(new ByteArrayInputStream(Drawings.write(scene, Drawings.Format.PNG))).getWidth());
         try (PDDocument document = Loader.loadPDF(Drawings.write(scene, Drawings.Format.PDF))) {

@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
+import java.util.Locale;
 import java.util.TimeZone;
 import java.util.zip.CRC32;
 
@@ -92,7 +93,7 @@ public final class PdfDocument {
         information.setModificationDate(day);
         PDMetadata metadata = document.getDocumentCatalog().getMetadata();
         if (metadata != null) {
-            String stamp = String.format("%tFT%<tTZ", day);
+            String stamp = String.format(Locale.ROOT, "%tFT%<tTZ", day);
             String text = new String(metadata.toByteArray(), StandardCharsets.UTF_8)
                     .replaceAll("(<xmp:(?:Create|Modify|Metadata)Date>)[^<]*", "$1" + stamp)
                     .replaceAll("(xmp:(?:Create|Modify|Metadata)Date=\")[^\"]*", "$1" + stamp);

@@ -1,0 +1,131 @@
+package slopewright.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Calendar;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The file form of a report: for archives, for readers of the screen, for the printer. */
+class PdfQualityTest {
+
+    private static byte[] pdf;
+
+    @BeforeAll
+    static void write() throws ReportException {
+        pdf = Reports.write(Demo.project("harrow-vale"), Optional.empty(), Demo.OPTIONS, Reports.Format.PDF);
+    }
+
+    @Test
+    void everyFaceIsEmbedded() throws IOException {
+        Set<String> faces = new HashSet<>();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertTrue(font.isEmbedded(), font.getName());
+                    faces.add(font.getName().replaceFirst("^[A-Z]{6}\\+", ""));
+                }
+            }
+        }
+        assertEquals(Set.of("LiberationSans", "LiberationSans-Bold"), faces);
+    }
+
+    @Test
+    void theFileIsTaggedAndNamesItsConformance() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertNotNull(document.getDocumentCatalog().getStructureTreeRoot());
+            assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked());
+            assertEquals("en", document.getDocumentCatalog().getLanguage());
+            assertTrue(document.getDocumentCatalog().getViewerPreferences().displayDocTitle());
+            String metadata = new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8);
+            assertTrue(metadata.contains("pdfaid:part") && metadata.contains("pdfuaid:part"), metadata);
+            assertEquals("Harrow Vale: visual approach slope indicators", document.getDocumentInformation().getTitle());
+        }
+    }
+
+    @Test
+    void theFileBearsTheDateOfTheReportAndNotOfTheClock() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            Calendar day = document.getDocumentInformation().getCreationDate();
+            assertEquals("2026-06-01", String.format("%tF", day));
+            String metadata = new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8);
+            String today = String.format("%tF", Calendar.getInstance());
+            assertFalse(metadata.contains(today), metadata);
+        }
+    }
+
+    /** Contents, running lines, pages on their side for the matrix, bookmarks for the chapters. */
+    @Test
+    void pagesAreNumberedListedAndBookmarked() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            int pages = document.getNumberOfPages();
+            int wide = 0;
+            for (int page = 1; page <= pages; page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                String text = stripper.getText(document);
+                assertTrue(text.contains("Page " + page + " of " + pages), text);
+                assertTrue(text.contains("Harrow Vale: visual approach slope indicators"), text);
+                PDRectangle size = document.getPage(page - 1).getMediaBox();
+                wide += size.getWidth() > size.getHeight() ? 1 : 0;
+            }
+            assertTrue(wide > 3 && wide < pages / 2, wide + " of " + pages);
+            int chapters = 0;
+            for (var item : document.getDocumentCatalog().getDocumentOutline().children()) {
+                assertNotNull(item.getTitle());
+                chapters++;
+            }
+            assertEquals(11, chapters);
+        }
+    }
+
+    @Test
+    void letterPaperIsAsLargeAsLetterPaper() throws ReportException, IOException {
+        byte[] letter = Reports.write(Demo.project("harrow-vale"), Optional.empty(), new ReportOptions("2026-06-01", PaperSize.LETTER),
+                Reports.Format.PDF);
+        try (PDDocument document = Loader.loadPDF(letter)) {
+            assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.5);
+            assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.5);
+        }
+    }
+
+    /** Nothing is printed into the margins: the outermost 6 mm of every page stay white. */
+    @Test
+    void nothingRunsOffThePage() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFRenderer renderer = new PDFRenderer(document);
+            for (int page = 0; page < document.getNumberOfPages(); page++) {
+                BufferedImage image = renderer.renderImageWithDPI(page, 36);
+                int edge = (int) Math.floor(6 / 25.4 * 36);
+                for (int x = 0; x < image.getWidth(); x++) {
+                    for (int y = 0; y < image.getHeight(); y++) {
+                        boolean margin = x < edge || y < edge || x >= image.getWidth() - edge || y >= image.getHeight() - edge;
+                        if (margin) {
+                            assertEquals(0xFFFFFF, image.getRGB(x, y) & 0xFFFFFF, "page " + (page + 1) + " at " + x + ", " + y);
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
