@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
@@ -23,7 +24,7 @@ import slopewright.model.util.Ids;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
-/** The plan of a site with ten thousand obstacles stays fluid. Figures are printed; the bounds leave room for a loaded machine. */
+/** The plan of a site with ten thousand obstacles stays fluid. Figures are reported; the bounds leave room for a loaded machine. */
 class PlanBulkTest {
 
     private static final int OBSTACLES = 10_000;
@@ -57,7 +58,7 @@ class PlanBulkTest {
     }
 
     @Test
-    void draggingARowOverTenThousandObstaclesStaysFluid() throws Exception {
+    void draggingARowOverTenThousandObstaclesStaysFluid(TestReporter reporter) throws Exception {
         Path file = crowded();
         long opened = System.nanoTime();
         PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
@@ -81,8 +82,9 @@ class PlanBulkTest {
             paint();
             double dropMs = (System.nanoTime() - dropped) / 1e6;
             Arrays.sort(frames);
-            System.out.printf(Locale.ROOT, "10 000 obstacles: open %.0f ms, drag median %.1f ms, 99 %% within %.1f ms, drop %.0f ms%n", openMs,
-                    frames[MOVES / 2], frames[MOVES * 99 / 100], dropMs);
+            reporter.publishEntry("10 000 obstacles", String.format(Locale.ROOT,
+                    "open %.0f ms, drag median %.1f ms, 99 %% within %.1f ms, drop %.0f ms", openMs, frames[MOVES / 2],
+                    frames[MOVES * 99 / 100], dropMs));
             assertEquals(OBSTACLES + 5, plan.document().project().getAerodrome().getObstacles().size());
             assertTrue(editor.isDirty());
             assertTrue(frames[MOVES / 2] < 100, "median frame " + frames[MOVES / 2] + " ms");

@@ -8,6 +8,8 @@ import java.util.function.Supplier;
 
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.Label;
 import org.eclipse.draw2d.geometry.Rectangle;
 
 import slopewright.drawing.Mark;
@@ -24,6 +26,7 @@ public class MarkFigure extends Figure {
     private final MarkPainter painter;
     private final Supplier<List<Mark>> source;
     private final boolean hittable;
+    private Optional<Supplier<String>> description = Optional.empty();
     private List<Mark> wanted = List.of();
     private List<Mark> marks = List.of();
     private List<Mark> arranged = new ArrayList<>();
@@ -83,6 +86,16 @@ public class MarkFigure extends Figure {
     /** Returns the marks that are painted. */
     public List<Mark> marks() {
         return marks;
+    }
+
+    /** Says what the tooltip tells; asked for when it is shown. */
+    public void setDescription(Supplier<String> text) {
+        description = Optional.of(text);
+    }
+
+    @Override
+    public IFigure getToolTip() {
+        return description.<IFigure>map(text -> new Label(text.get())).orElse(null);
     }
 
     @Override

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.draw2d.IFigure;
-import org.eclipse.draw2d.Label;
 import org.eclipse.emf.common.notify.Adapter;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.impl.AdapterImpl;
@@ -119,7 +118,9 @@ public abstract class ElementPart<T extends Identified> extends AbstractGraphica
 
     @Override
     protected MarkFigure createFigure() {
-        return new MarkFigure(diagram, this::marks);
+        MarkFigure figure = new MarkFigure(diagram, this::marks);
+        figure.setDescription(this::description);
+        return figure;
     }
 
     /** Returns the figure. */
@@ -130,12 +131,6 @@ public abstract class ElementPart<T extends Identified> extends AbstractGraphica
     @Override
     protected void refreshVisuals() {
         markFigure().update();
-        String text = description();
-        if (getFigure().getToolTip() instanceof Label label) {
-            label.setText(text);
-        } else {
-            getFigure().setToolTip(new Label(text));
-        }
     }
 
     @Override
