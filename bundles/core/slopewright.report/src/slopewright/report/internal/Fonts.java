@@ -45,8 +45,8 @@ final class Fonts {
 
     /** Reads the regular face, for letters that are painted as outlines. Not for use by several threads at once. */
     Fonts() {
-        try (InputStream in = open(REGULAR)) {
-            face = new TTFParser().parse(new RandomAccessReadBuffer(in));
+        try (InputStream in = open(REGULAR); RandomAccessReadBuffer bytes = new RandomAccessReadBuffer(in)) {
+            face = new TTFParser().parse(bytes);
             letters = face.getUnicodeCmapLookup();
             unitsPerEm = face.getUnitsPerEm();
         } catch (IOException e) {
@@ -74,8 +74,8 @@ final class Fonts {
 
     /** Embeds a face without ligatures, whose search would take most of the time of a layout. */
     private static PDFont embedded(String name, PDDocument document) throws IOException {
-        try (InputStream in = open(name)) {
-            TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+        try (InputStream in = open(name); RandomAccessReadBuffer bytes = new RandomAccessReadBuffer(in)) {
+            TrueTypeFont font = new TTFParser().parse(bytes);
             font.setEnableGsub(false);
             document.registerTrueTypeFontForClosing(font);
             return PDType0Font.load(document, font, true);
