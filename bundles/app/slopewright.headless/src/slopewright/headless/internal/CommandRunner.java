@@ -36,7 +36,12 @@ public final class CommandRunner {
         line.setOut(out);
         line.setErr(err);
         boolean unknown = args.length > 0 && !args[0].startsWith("-") && !line.getSubcommands().containsKey(args[0]);
-        int code = args.length == 0 ? noCommand(line, err) : unknown ? usage(line, "there is no command '" + args[0] + "'") : line.execute(args);
+        int code;
+        if (args.length == 0) {
+            code = noCommand(line, err);
+        } else {
+            code = unknown ? usage(line, "there is no command '" + args[0] + "'") : line.execute(args);
+        }
         out.flush();
         err.flush();
         streams.out.flush();
