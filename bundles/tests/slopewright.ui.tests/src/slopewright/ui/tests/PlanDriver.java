@@ -15,6 +15,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import slopewright.drawing.Mark;
 import slopewright.drawing.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
@@ -45,6 +46,12 @@ final class PlanDriver {
     /** The part of an element, empty where it has none. */
     Optional<ElementPart<?>> part(Identified element) {
         return Optional.ofNullable((ElementPart<?>) editor.viewer().getEditPartRegistry().get(element));
+    }
+
+    /** The texts that are shown beside an element. */
+    List<String> labels(Identified element) {
+        return part(element).orElseThrow().markFigure().marks().stream().filter(Mark.Label.class::isInstance)
+                .map(mark -> ((Mark.Label) mark).text()).toList();
     }
 
     /** The element that is selected, empty where it is not just one. */

@@ -93,6 +93,18 @@ class PlanEditorTest {
                 .forEach(place -> assertTrue(seen.contains(place.x(), place.y()), place.toString()));
     }
 
+    /** Labels give way to each other, but those of the runway ends are never left out while there is room. */
+    @Test
+    void theEndsOfTheRunwaysAreNamed() {
+        for (String id : List.of("runway-end-1", "runway-end-2", "runway-end-3", END_21)) {
+            RunwayEnd end = plan.element(id, RunwayEnd.class);
+            assertEquals(List.of(end.getDesignator()), plan.labels(end));
+        }
+        assertTrue(plan.labels(row()).get(0).startsWith("PAPI 09"), plan.labels(row()).toString());
+        plan.lookAt(row(), 4);
+        assertEquals(List.of("PAPI 09  3°00'  330.5 m", "D  3°35'", "C  3°15'", "B  2°45'", "A  2°25'"), plan.labels(row()));
+    }
+
     /** The thresholds of 09 and 27 lie 2100 m apart: 2400 m of runway less 300 m of displaced threshold, as the project says. */
     @Test
     void thePlanIsTrueToScale() {

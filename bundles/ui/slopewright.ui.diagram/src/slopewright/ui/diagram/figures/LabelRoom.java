@@ -49,15 +49,8 @@ public final class LabelRoom {
     private void arrange(List<MarkFigure> figures) {
         List<Entry> entries = new ArrayList<>();
         for (MarkFigure figure : figures) {
-            Rectangle box = figure.getBounds();
-            if (box.width <= SYMBOL_PX && box.height <= SYMBOL_PX && !box.isEmpty() && figure.isShowing()) {
-                take(box);
-            }
-            List<Mark> wanted = figure.wantedMarks();
-            for (int i = 0; i < wanted.size(); i++) {
-                if (wanted.get(i) instanceof Mark.Label label && figure.isShowing()) {
-                    entries.add(new Entry(figure, i, label, entries.size()));
-                }
+            if (figure.isShowing()) {
+                collect(figure, entries);
             }
         }
         entries.sort(Comparator.<Entry>comparingDouble(entry -> -entry.label().sizeMm())
@@ -65,7 +58,23 @@ public final class LabelRoom {
         for (Entry entry : entries) {
             entry.figure().showLabel(entry.index(), place(entry.label()));
         }
-        figures.forEach(MarkFigure::settle);
+        entries.stream().map(Entry::figure).distinct().forEach(MarkFigure::settle);
+    }
+
+    /** Notes the labels of a figure; a small one without labels is a symbol, which labels keep clear of. */
+    private void collect(MarkFigure figure, List<Entry> entries) {
+        List<Mark> wanted = figure.wantedMarks();
+        boolean labelled = false;
+        for (int i = 0; i < wanted.size(); i++) {
+            if (wanted.get(i) instanceof Mark.Label label) {
+                entries.add(new Entry(figure, i, label, entries.size()));
+                labelled = true;
+            }
+        }
+        Rectangle box = figure.getBounds();
+        if (!labelled && !box.isEmpty() && box.width <= SYMBOL_PX && box.height <= SYMBOL_PX) {
+            take(box);
+        }
     }
 
     private Optional<Mark.Label> place(Mark.Label label) {
