@@ -19,7 +19,7 @@ import slopewright.drawing.Mark;
  */
 public final class LabelRoom {
 
-    private static final double[] SHIFTS_MM = {0, 3, -3};
+    private static final double[] SHIFTS_MM = {0, 3, -3, 6, -6};
     private static final int CELL_PX = 64;
     private static final int SYMBOL_PX = 32;
 
