@@ -123,7 +123,7 @@ class PropertySourceTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"steep | not understood", "95 | not between", "3°75' | 60 minutes", "3 m | not understood"})
-    void nonsenseIsRefusedWithTheReason(String typed, String reason) throws ReflectiveOperationException {
+    void nonsenseIsRefusedWithTheReason(String typed, String reason) {
         ElementPropertySource source = new ElementPropertySource(unit, METRES);
         double before = unit.getSettingDeg();
         source.setPropertyValue(Literals.LIGHT_UNIT__SETTING_DEG, typed);
