@@ -28,7 +28,9 @@ final class ComparisonChapter {
     }
 
     void write() {
-        html.element("p", "Every family laid out at the same place for the same aeroplanes. The one that the project has is marked.");
+        html.element("p", "Every family laid out afresh for the same site and aeroplanes, without the choices that were made for the "
+                + "indicator that stands there, so that its place may differ from that of the layout. The family that the project has is "
+                + "marked.");
         List<ApproachHost> hosts = context.aids().stream().map(AidSubject::host).distinct().toList();
         for (ApproachHost host : hosts) {
             AidSubject first = context.aids().stream().filter(subject -> subject.host() == host).findFirst().orElseThrow();

@@ -64,7 +64,7 @@ final class SiteChapter {
         if (ends.isEmpty()) {
             return;
         }
-        html.element("h3", "Runway ends").table("numbers", List.of(20, 12, 12, 12, 12, 8, 6, 18), List.of("Runway end",
+        html.element("h3", "Runway ends").table("numbers", List.of(18, 11, 11, 12, 11, 8, 7, 22), List.of("Runway end",
                 "Threshold m", "Displaced m", "Landing distance m", "Bearing true", "Width m", "Code", "Approach"));
         for (RunwayEnd end : ends) {
             html.row("td", List.of(Projects.label(end), Numbers.orUnknown(end.getThresholdElevationM()),
