@@ -17,7 +17,7 @@ import slopewright.geometry.SurfaceSweep;
 public final class SurfaceBench {
 
     private static final int COUNT = 20_000_000;
-    private static final int RUN = 1 << 14;
+    private static final int RUN = 1 << 13;
     private static final int TIMES = 5;
     private static final ProtectionSurface SURFACE = new ProtectionSurface(-60, 0, 300, 0.15, 15000, 1.93, 2);
 

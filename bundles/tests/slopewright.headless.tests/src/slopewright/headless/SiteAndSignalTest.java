@@ -164,4 +164,13 @@ class SiteAndSignalTest {
         }
         assertEquals(2, Words.run().code());
     }
+
+    /** Both descriptions are published (AIM 2-1-2 e; pulse-light specification with 2.25 a second) and exclude each other. */
+    @Test
+    void theFormOfPulsesIsChosenAndNamed() {
+        String site = "site --json --family pulsating --rule-set faa --slope-deg 3 --runway-width-m 45 --eye-height-m 15 --approach visual";
+        assertTrue(Words.line(site).json().get("notes").toString().contains("their rate rises"));
+        assertTrue(Words.line(site + " --pulse-form length").json().get("notes").toString().contains("2.25 a second"));
+        assertEquals(2, Words.line(site + " --pulse-form colour").code());
+    }
 }

@@ -22,8 +22,8 @@ import slopewright.siting.SitingRequest;
 final class SitingFlags {
 
     private static final List<String> WORDS = List.of("family", "rule-set", "approach", "clearance", "settings", "side",
-            "bar-distances-m", "bar-settings-deg", "layout", "tradition", "red-limit-deg");
-    private static final List<String> OWN_CHOICES = List.of("layout", "tradition", "red-limit-deg");
+            "bar-distances-m", "bar-settings-deg", "layout", "tradition", "red-limit-deg", "pulse-form");
+    private static final List<String> OWN_CHOICES = List.of("layout", "tradition", "red-limit-deg", "pulse-form");
 
     private SitingFlags() {
     }
@@ -39,6 +39,7 @@ final class SitingFlags {
         add(spec, "bar-settings-deg", "NEAR,[MIDDLE,]FAR", "given bars: settings", text -> list(text, Decimals::parse));
         add(spec, "layout", "NAME", "standard, reduced or enlarged, where the rule set has it", text -> text);
         add(spec, "tradition", "NAME", "two-bar: 'tradition' for 2.5 and 3.0 degrees on a 3 degree path", text -> text);
+        add(spec, "pulse-form", "NAME", "pulsating: rate (AIM) or length (pulse-light specification)", text -> text);
         add(spec, "red-limit-deg", "DEG", "T form: raised top of the red sector", text -> String.valueOf(Decimals.parse(text)));
         for (Input input : Input.values()) {
             if (input != Input.CHOSEN_CLEARANCE) {

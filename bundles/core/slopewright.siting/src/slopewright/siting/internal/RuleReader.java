@@ -56,6 +56,16 @@ final class RuleReader {
         return use(value(key + "-min"));
     }
 
+    /** Returns a rate in hertz. */
+    double hertz(String key) {
+        return use(value(key + "-hz"));
+    }
+
+    /** Returns the number of a choice between readings. */
+    int choice(String key) {
+        return (int) Math.round(use(value(key)));
+    }
+
     boolean has(String key) {
         return rules.find(key).isPresent();
     }

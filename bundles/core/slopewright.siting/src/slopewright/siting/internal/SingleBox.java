@@ -63,6 +63,11 @@ abstract class SingleBox implements IndicatorFamily {
      */
     abstract List<SectorEdge> edges(RuleReader reader, double slopeDeg, double halfDeg);
 
+    /** Notes what a reader must know of the signals, such as how they pulsate. */
+    void describe(Draft draft) {
+        // steady signals need no words
+    }
+
     /** Returns the setting that tables of obstacle surfaces call A, decimal degrees. */
     double lowestSettingDeg(List<SectorEdge> edges, double lowestOnSlopeDeg) {
         return lowestOnSlopeDeg;
@@ -80,6 +85,7 @@ abstract class SingleBox implements IndicatorFamily {
         double eyeHeight = place.distanceM() * Angles.tanDeg(request.atHelipad() ? slope : lowest) + place.lensM();
         double right = request.atHelipad() ? 0 : draft.halfWidthM() + reader.metres(draft.prefix() + "unit-to-edge");
         List<SectorEdge> edges = edges(reader, slope, half);
+        describe(draft);
         UnitPlan unit = new UnitPlan("1", 1, new FramePoint(place.distanceM(), right, place.lensM()), slope, 0, edges);
         return draft.finish(place, place.distanceM(), lowest, eyeHeight, Sides.place(List.of(unit), oneSide(request)),
                 new Surfaces.Anchor(lowestSettingDeg(edges, lowest), lowest, place.distanceM(), place.distanceM(), place.lensM(),
