@@ -5,14 +5,12 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import slopewright.report.Cautions;
 
 /** What every command shares: its words, its streams, its help. */
 abstract class Command implements Callable<Integer> {
 
-    static final String CAUTION = "A design aid: it does not replace the current edition of the standard, the authority's approval, "
-            + "ground survey, "
-            + "flight inspection, or a licensed engineer's judgement; local codes come first. Never set up or switch on an indicator at an "
-            + "operational aerodrome without the operator's authorisation; lamp units are hot, bright and electrically powered.";
+    static final String CAUTION = String.join(" ", Cautions.TEXT);
 
     @Spec
     private CommandSpec spec;
