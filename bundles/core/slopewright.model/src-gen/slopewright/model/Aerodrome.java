@@ -30,6 +30,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Aerodrome#getTaxiwayEdges <em>Taxiway Edges</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getCircuits <em>Circuits</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getEquipmentTypes <em>Equipment Types</em>}</li>
+ *   <li>{@link slopewright.model.Aerodrome#getBackgroundImages <em>Background Images</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getAerodrome()
@@ -330,5 +331,17 @@ public interface Aerodrome extends Named {
 	 * @generated
 	 */
 	EList<EquipmentType> getEquipmentTypes();
+
+	/**
+	 * Returns the value of the '<em><b>Background Images</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.BackgroundImage}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Background Images</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getAerodrome_BackgroundImages()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<BackgroundImage> getBackgroundImages();
 
 } // Aerodrome

@@ -33,6 +33,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.ApproachAid#getWindKt <em>Wind Kt</em>}</li>
  *   <li>{@link slopewright.model.ApproachAid#getDescentFtmin <em>Descent Ftmin</em>}</li>
  *   <li>{@link slopewright.model.ApproachAid#getUnits <em>Units</em>}</li>
+ *   <li>{@link slopewright.model.ApproachAid#getInspections <em>Inspections</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getApproachAid()
@@ -478,5 +479,17 @@ public interface ApproachAid extends Named {
 	 * @generated
 	 */
 	EList<LightUnit> getUnits();
+
+	/**
+	 * Returns the value of the '<em><b>Inspections</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.Inspection}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Inspections</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getApproachAid_Inspections()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<Inspection> getInspections();
 
 } // ApproachAid

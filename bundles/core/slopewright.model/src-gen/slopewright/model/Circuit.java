@@ -18,6 +18,9 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Circuit#getCapacityAh <em>Capacity Ah</em>}</li>
  *   <li>{@link slopewright.model.Circuit#getBrightnessSteps <em>Brightness Steps</em>}</li>
  *   <li>{@link slopewright.model.Circuit#getAids <em>Aids</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getRegulatorRatingKva <em>Regulator Rating Kva</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getCableLengthM <em>Cable Length M</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getCircuit()
@@ -124,5 +127,71 @@ public interface Circuit extends Named {
 	 * @generated
 	 */
 	EList<ApproachAid> getAids();
+
+	/**
+	 * Returns the value of the '<em><b>Regulator Rating Kva</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Regulator Rating Kva</em>' attribute.
+	 * @see #setRegulatorRatingKva(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_RegulatorRatingKva()
+	 * @model
+	 * @generated
+	 */
+	Double getRegulatorRatingKva();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getRegulatorRatingKva <em>Regulator Rating Kva</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Regulator Rating Kva</em>' attribute.
+	 * @see #getRegulatorRatingKva()
+	 * @generated
+	 */
+	void setRegulatorRatingKva(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Cable Length M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Cable Length M</em>' attribute.
+	 * @see #setCableLengthM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_CableLengthM()
+	 * @model
+	 * @generated
+	 */
+	Double getCableLengthM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getCableLengthM <em>Cable Length M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cable Length M</em>' attribute.
+	 * @see #getCableLengthM()
+	 * @generated
+	 */
+	void setCableLengthM(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Cable Resistance Ohm Per Km</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Cable Resistance Ohm Per Km</em>' attribute.
+	 * @see #setCableResistanceOhmPerKm(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_CableResistanceOhmPerKm()
+	 * @model
+	 * @generated
+	 */
+	Double getCableResistanceOhmPerKm();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cable Resistance Ohm Per Km</em>' attribute.
+	 * @see #getCableResistanceOhmPerKm()
+	 * @generated
+	 */
+	void setCableResistanceOhmPerKm(Double value);
 
 } // Circuit

@@ -23,6 +23,10 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Project#getConfirmations <em>Confirmations</em>}</li>
  *   <li>{@link slopewright.model.Project#getReviewNotes <em>Review Notes</em>}</li>
  *   <li>{@link slopewright.model.Project#getSurveyBlocks <em>Survey Blocks</em>}</li>
+ *   <li>{@link slopewright.model.Project#getDocumentNumber <em>Document Number</em>}</li>
+ *   <li>{@link slopewright.model.Project#getClient <em>Client</em>}</li>
+ *   <li>{@link slopewright.model.Project#getCheckedBy <em>Checked By</em>}</li>
+ *   <li>{@link slopewright.model.Project#getApprovedBy <em>Approved By</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getProject()
@@ -209,5 +213,93 @@ public interface Project extends Named {
 	 * @generated
 	 */
 	EList<SurveyBlock> getSurveyBlocks();
+
+	/**
+	 * Returns the value of the '<em><b>Document Number</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Document Number</em>' attribute.
+	 * @see #setDocumentNumber(String)
+	 * @see slopewright.model.SlopewrightPackage#getProject_DocumentNumber()
+	 * @model
+	 * @generated
+	 */
+	String getDocumentNumber();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getDocumentNumber <em>Document Number</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Document Number</em>' attribute.
+	 * @see #getDocumentNumber()
+	 * @generated
+	 */
+	void setDocumentNumber(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Client</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Client</em>' attribute.
+	 * @see #setClient(String)
+	 * @see slopewright.model.SlopewrightPackage#getProject_Client()
+	 * @model
+	 * @generated
+	 */
+	String getClient();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getClient <em>Client</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Client</em>' attribute.
+	 * @see #getClient()
+	 * @generated
+	 */
+	void setClient(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Checked By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Checked By</em>' attribute.
+	 * @see #setCheckedBy(String)
+	 * @see slopewright.model.SlopewrightPackage#getProject_CheckedBy()
+	 * @model
+	 * @generated
+	 */
+	String getCheckedBy();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getCheckedBy <em>Checked By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Checked By</em>' attribute.
+	 * @see #getCheckedBy()
+	 * @generated
+	 */
+	void setCheckedBy(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Approved By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Approved By</em>' attribute.
+	 * @see #setApprovedBy(String)
+	 * @see slopewright.model.SlopewrightPackage#getProject_ApprovedBy()
+	 * @model
+	 * @generated
+	 */
+	String getApprovedBy();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getApprovedBy <em>Approved By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Approved By</em>' attribute.
+	 * @see #getApprovedBy()
+	 * @generated
+	 */
+	void setApprovedBy(String value);
 
 } // Project

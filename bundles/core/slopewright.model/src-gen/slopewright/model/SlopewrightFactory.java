@@ -229,6 +229,24 @@ public interface SlopewrightFactory extends EFactory {
 	MeasuredUnit createMeasuredUnit();
 
 	/**
+	 * Returns a new object of class '<em>Inspection</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Inspection</em>'.
+	 * @generated
+	 */
+	Inspection createInspection();
+
+	/**
+	 * Returns a new object of class '<em>Background Image</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Background Image</em>'.
+	 * @generated
+	 */
+	BackgroundImage createBackgroundImage();
+
+	/**
 	 * Returns a new object of class '<em>Transition</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -277,13 +277,49 @@ public interface SlopewrightPackage extends EPackage {
 	int PROJECT__SURVEY_BLOCKS = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Document Number</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__DOCUMENT_NUMBER = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Client</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__CLIENT = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Checked By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__CHECKED_BY = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Approved By</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__APPROVED_BY = NAMED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Project</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int PROJECT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The number of operations of the '<em>Project</em>' class.
@@ -894,13 +930,22 @@ public interface SlopewrightPackage extends EPackage {
 	int AERODROME__EQUIPMENT_TYPES = NAMED_FEATURE_COUNT + 16;
 
 	/**
+	 * The feature id for the '<em><b>Background Images</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AERODROME__BACKGROUND_IMAGES = NAMED_FEATURE_COUNT + 17;
+
+	/**
 	 * The number of structural features of the '<em>Aerodrome</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME_FEATURE_COUNT = NAMED_FEATURE_COUNT + 17;
+	int AERODROME_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The number of operations of the '<em>Aerodrome</em>' class.
@@ -2583,13 +2628,40 @@ public interface SlopewrightPackage extends EPackage {
 	int CIRCUIT__AIDS = NAMED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Regulator Rating Kva</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CIRCUIT__REGULATOR_RATING_KVA = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Cable Length M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CIRCUIT__CABLE_LENGTH_M = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Cable Resistance Ohm Per Km</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM = NAMED_FEATURE_COUNT + 7;
+
+	/**
 	 * The number of structural features of the '<em>Circuit</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CIRCUIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 5;
+	int CIRCUIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
 
 	/**
 	 * The number of operations of the '<em>Circuit</em>' class.
@@ -2818,13 +2890,22 @@ public interface SlopewrightPackage extends EPackage {
 	int APPROACH_AID__UNITS = NAMED_FEATURE_COUNT + 19;
 
 	/**
+	 * The feature id for the '<em><b>Inspections</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int APPROACH_AID__INSPECTIONS = NAMED_FEATURE_COUNT + 20;
+
+	/**
 	 * The number of structural features of the '<em>Approach Aid</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID_FEATURE_COUNT = NAMED_FEATURE_COUNT + 20;
+	int APPROACH_AID_FEATURE_COUNT = NAMED_FEATURE_COUNT + 21;
 
 	/**
 	 * The number of operations of the '<em>Approach Aid</em>' class.
@@ -3072,6 +3153,296 @@ public interface SlopewrightPackage extends EPackage {
 	int MEASURED_UNIT_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link slopewright.model.impl.InspectionImpl <em>Inspection</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.impl.InspectionImpl
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getInspection()
+	 * @generated
+	 */
+	int INSPECTION = 26;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Remarks</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__REMARKS = NAMED__REMARKS;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__DATE = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__PERSON = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Organisation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__ORGANISATION = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>On Slope Angle Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__ON_SLOPE_ANGLE_DEG = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Usable Range M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__USABLE_RANGE_M = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Azimuth Left Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__AZIMUTH_LEFT_DEG = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Azimuth Right Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__AZIMUTH_RIGHT_DEG = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Obstacle Clear</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION__OBSTACLE_CLEAR = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of structural features of the '<em>Inspection</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The number of operations of the '<em>Inspection</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int INSPECTION_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link slopewright.model.impl.BackgroundImageImpl <em>Background Image</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.impl.BackgroundImageImpl
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getBackgroundImage()
+	 * @generated
+	 */
+	int BACKGROUND_IMAGE = 27;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Remarks</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__REMARKS = NAMED__REMARKS;
+
+	/**
+	 * The feature id for the '<em><b>Path</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__PATH = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__SHA256 = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>First Column Px</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__FIRST_COLUMN_PX = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>First Row Px</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__FIRST_ROW_PX = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>First Place</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__FIRST_PLACE = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Second Column Px</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__SECOND_COLUMN_PX = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Second Row Px</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__SECOND_ROW_PX = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Second Place</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__SECOND_PLACE = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Opacity Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__OPACITY_PERCENT = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Hidden</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__HIDDEN = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__SOURCE = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE__DATE = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The number of structural features of the '<em>Background Image</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The number of operations of the '<em>Background Image</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BACKGROUND_IMAGE_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link slopewright.model.impl.TransitionImpl <em>Transition</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3079,7 +3450,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getTransition()
 	 * @generated
 	 */
-	int TRANSITION = 26;
+	int TRANSITION = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3170,7 +3541,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getApproachType()
 	 * @generated
 	 */
-	int APPROACH_TYPE = 27;
+	int APPROACH_TYPE = 29;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.GlidePathKind <em>Glide Path Kind</em>}' enum.
@@ -3180,7 +3551,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getGlidePathKind()
 	 * @generated
 	 */
-	int GLIDE_PATH_KIND = 28;
+	int GLIDE_PATH_KIND = 30;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.EdgeKind <em>Edge Kind</em>}' enum.
@@ -3190,7 +3561,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getEdgeKind()
 	 * @generated
 	 */
-	int EDGE_KIND = 29;
+	int EDGE_KIND = 31;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ObstacleKind <em>Obstacle Kind</em>}' enum.
@@ -3200,7 +3571,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getObstacleKind()
 	 * @generated
 	 */
-	int OBSTACLE_KIND = 30;
+	int OBSTACLE_KIND = 32;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.AidSide <em>Aid Side</em>}' enum.
@@ -3210,7 +3581,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getAidSide()
 	 * @generated
 	 */
-	int AID_SIDE = 31;
+	int AID_SIDE = 33;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.SettingsForm <em>Settings Form</em>}' enum.
@@ -3220,7 +3591,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getSettingsForm()
 	 * @generated
 	 */
-	int SETTINGS_FORM = 32;
+	int SETTINGS_FORM = 34;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ClearanceChoice <em>Clearance Choice</em>}' enum.
@@ -3230,7 +3601,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getClearanceChoice()
 	 * @generated
 	 */
-	int CLEARANCE_CHOICE = 33;
+	int CLEARANCE_CHOICE = 35;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightColour <em>Light Colour</em>}' enum.
@@ -3240,7 +3611,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightColour()
 	 * @generated
 	 */
-	int LIGHT_COLOUR = 34;
+	int LIGHT_COLOUR = 36;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightState <em>Light State</em>}' enum.
@@ -3250,7 +3621,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightState()
 	 * @generated
 	 */
-	int LIGHT_STATE = 35;
+	int LIGHT_STATE = 37;
 
 
 	/**
@@ -3425,6 +3796,50 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getProject_SurveyBlocks();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getDocumentNumber <em>Document Number</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Document Number</em>'.
+	 * @see slopewright.model.Project#getDocumentNumber()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_DocumentNumber();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getClient <em>Client</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Client</em>'.
+	 * @see slopewright.model.Project#getClient()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_Client();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getCheckedBy <em>Checked By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Checked By</em>'.
+	 * @see slopewright.model.Project#getCheckedBy()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_CheckedBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getApprovedBy <em>Approved By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Approved By</em>'.
+	 * @see slopewright.model.Project#getApprovedBy()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_ApprovedBy();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.ValueOverride <em>Value Override</em>}'.
@@ -3937,6 +4352,17 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getAerodrome_EquipmentTypes();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link slopewright.model.Aerodrome#getBackgroundImages <em>Background Images</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Background Images</em>'.
+	 * @see slopewright.model.Aerodrome#getBackgroundImages()
+	 * @see #getAerodrome()
+	 * @generated
+	 */
+	EReference getAerodrome_BackgroundImages();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.MagneticVariation <em>Magnetic Variation</em>}'.
@@ -5101,6 +5527,39 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getCircuit_Aids();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Circuit#getRegulatorRatingKva <em>Regulator Rating Kva</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Regulator Rating Kva</em>'.
+	 * @see slopewright.model.Circuit#getRegulatorRatingKva()
+	 * @see #getCircuit()
+	 * @generated
+	 */
+	EAttribute getCircuit_RegulatorRatingKva();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Circuit#getCableLengthM <em>Cable Length M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cable Length M</em>'.
+	 * @see slopewright.model.Circuit#getCableLengthM()
+	 * @see #getCircuit()
+	 * @generated
+	 */
+	EAttribute getCircuit_CableLengthM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Circuit#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cable Resistance Ohm Per Km</em>'.
+	 * @see slopewright.model.Circuit#getCableResistanceOhmPerKm()
+	 * @see #getCircuit()
+	 * @generated
+	 */
+	EAttribute getCircuit_CableResistanceOhmPerKm();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ApproachAid <em>Approach Aid</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5331,6 +5790,17 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getApproachAid_Units();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link slopewright.model.ApproachAid#getInspections <em>Inspections</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Inspections</em>'.
+	 * @see slopewright.model.ApproachAid#getInspections()
+	 * @see #getApproachAid()
+	 * @generated
+	 */
+	EReference getApproachAid_Inspections();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.LightUnit <em>Light Unit</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5547,6 +6017,246 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMeasuredUnit_Instrument();
+
+	/**
+	 * Returns the meta object for class '{@link slopewright.model.Inspection <em>Inspection</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Inspection</em>'.
+	 * @see slopewright.model.Inspection
+	 * @generated
+	 */
+	EClass getInspection();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getDate <em>Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Date</em>'.
+	 * @see slopewright.model.Inspection#getDate()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_Date();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getPerson <em>Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Person</em>'.
+	 * @see slopewright.model.Inspection#getPerson()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_Person();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getOrganisation <em>Organisation</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Organisation</em>'.
+	 * @see slopewright.model.Inspection#getOrganisation()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_Organisation();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getOnSlopeAngleDeg <em>On Slope Angle Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>On Slope Angle Deg</em>'.
+	 * @see slopewright.model.Inspection#getOnSlopeAngleDeg()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_OnSlopeAngleDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getUsableRangeM <em>Usable Range M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Usable Range M</em>'.
+	 * @see slopewright.model.Inspection#getUsableRangeM()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_UsableRangeM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getAzimuthLeftDeg <em>Azimuth Left Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Azimuth Left Deg</em>'.
+	 * @see slopewright.model.Inspection#getAzimuthLeftDeg()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_AzimuthLeftDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getAzimuthRightDeg <em>Azimuth Right Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Azimuth Right Deg</em>'.
+	 * @see slopewright.model.Inspection#getAzimuthRightDeg()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_AzimuthRightDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Inspection#getObstacleClear <em>Obstacle Clear</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Obstacle Clear</em>'.
+	 * @see slopewright.model.Inspection#getObstacleClear()
+	 * @see #getInspection()
+	 * @generated
+	 */
+	EAttribute getInspection_ObstacleClear();
+
+	/**
+	 * Returns the meta object for class '{@link slopewright.model.BackgroundImage <em>Background Image</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Background Image</em>'.
+	 * @see slopewright.model.BackgroundImage
+	 * @generated
+	 */
+	EClass getBackgroundImage();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getPath <em>Path</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Path</em>'.
+	 * @see slopewright.model.BackgroundImage#getPath()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_Path();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getSha256 <em>Sha256</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sha256</em>'.
+	 * @see slopewright.model.BackgroundImage#getSha256()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_Sha256();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getFirstColumnPx <em>First Column Px</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>First Column Px</em>'.
+	 * @see slopewright.model.BackgroundImage#getFirstColumnPx()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_FirstColumnPx();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getFirstRowPx <em>First Row Px</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>First Row Px</em>'.
+	 * @see slopewright.model.BackgroundImage#getFirstRowPx()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_FirstRowPx();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link slopewright.model.BackgroundImage#getFirstPlace <em>First Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>First Place</em>'.
+	 * @see slopewright.model.BackgroundImage#getFirstPlace()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EReference getBackgroundImage_FirstPlace();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getSecondColumnPx <em>Second Column Px</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Second Column Px</em>'.
+	 * @see slopewright.model.BackgroundImage#getSecondColumnPx()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_SecondColumnPx();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getSecondRowPx <em>Second Row Px</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Second Row Px</em>'.
+	 * @see slopewright.model.BackgroundImage#getSecondRowPx()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_SecondRowPx();
+
+	/**
+	 * Returns the meta object for the containment reference '{@link slopewright.model.BackgroundImage#getSecondPlace <em>Second Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Second Place</em>'.
+	 * @see slopewright.model.BackgroundImage#getSecondPlace()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EReference getBackgroundImage_SecondPlace();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getOpacityPercent <em>Opacity Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Opacity Percent</em>'.
+	 * @see slopewright.model.BackgroundImage#getOpacityPercent()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_OpacityPercent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getHidden <em>Hidden</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hidden</em>'.
+	 * @see slopewright.model.BackgroundImage#getHidden()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_Hidden();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getSource <em>Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Source</em>'.
+	 * @see slopewright.model.BackgroundImage#getSource()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BackgroundImage#getDate <em>Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Date</em>'.
+	 * @see slopewright.model.BackgroundImage#getDate()
+	 * @see #getBackgroundImage()
+	 * @generated
+	 */
+	EAttribute getBackgroundImage_Date();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.Transition <em>Transition</em>}'.
@@ -5870,6 +6580,38 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PROJECT__SURVEY_BLOCKS = eINSTANCE.getProject_SurveyBlocks();
+
+		/**
+		 * The meta object literal for the '<em><b>Document Number</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__DOCUMENT_NUMBER = eINSTANCE.getProject_DocumentNumber();
+
+		/**
+		 * The meta object literal for the '<em><b>Client</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__CLIENT = eINSTANCE.getProject_Client();
+
+		/**
+		 * The meta object literal for the '<em><b>Checked By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__CHECKED_BY = eINSTANCE.getProject_CheckedBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Approved By</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__APPROVED_BY = eINSTANCE.getProject_ApprovedBy();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ValueOverrideImpl <em>Value Override</em>}' class.
@@ -6256,6 +6998,14 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EReference AERODROME__EQUIPMENT_TYPES = eINSTANCE.getAerodrome_EquipmentTypes();
+
+		/**
+		 * The meta object literal for the '<em><b>Background Images</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference AERODROME__BACKGROUND_IMAGES = eINSTANCE.getAerodrome_BackgroundImages();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.MagneticVariationImpl <em>Magnetic Variation</em>}' class.
@@ -7144,6 +7894,30 @@ public interface SlopewrightPackage extends EPackage {
 		EReference CIRCUIT__AIDS = eINSTANCE.getCircuit_Aids();
 
 		/**
+		 * The meta object literal for the '<em><b>Regulator Rating Kva</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CIRCUIT__REGULATOR_RATING_KVA = eINSTANCE.getCircuit_RegulatorRatingKva();
+
+		/**
+		 * The meta object literal for the '<em><b>Cable Length M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CIRCUIT__CABLE_LENGTH_M = eINSTANCE.getCircuit_CableLengthM();
+
+		/**
+		 * The meta object literal for the '<em><b>Cable Resistance Ohm Per Km</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM = eINSTANCE.getCircuit_CableResistanceOhmPerKm();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ApproachAidImpl <em>Approach Aid</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7314,6 +8088,14 @@ public interface SlopewrightPackage extends EPackage {
 		EReference APPROACH_AID__UNITS = eINSTANCE.getApproachAid_Units();
 
 		/**
+		 * The meta object literal for the '<em><b>Inspections</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference APPROACH_AID__INSPECTIONS = eINSTANCE.getApproachAid_Inspections();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.LightUnitImpl <em>Light Unit</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7476,6 +8258,186 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MEASURED_UNIT__INSTRUMENT = eINSTANCE.getMeasuredUnit_Instrument();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.impl.InspectionImpl <em>Inspection</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.impl.InspectionImpl
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getInspection()
+		 * @generated
+		 */
+		EClass INSPECTION = eINSTANCE.getInspection();
+
+		/**
+		 * The meta object literal for the '<em><b>Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__DATE = eINSTANCE.getInspection_Date();
+
+		/**
+		 * The meta object literal for the '<em><b>Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__PERSON = eINSTANCE.getInspection_Person();
+
+		/**
+		 * The meta object literal for the '<em><b>Organisation</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__ORGANISATION = eINSTANCE.getInspection_Organisation();
+
+		/**
+		 * The meta object literal for the '<em><b>On Slope Angle Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__ON_SLOPE_ANGLE_DEG = eINSTANCE.getInspection_OnSlopeAngleDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Usable Range M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__USABLE_RANGE_M = eINSTANCE.getInspection_UsableRangeM();
+
+		/**
+		 * The meta object literal for the '<em><b>Azimuth Left Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__AZIMUTH_LEFT_DEG = eINSTANCE.getInspection_AzimuthLeftDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Azimuth Right Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__AZIMUTH_RIGHT_DEG = eINSTANCE.getInspection_AzimuthRightDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Obstacle Clear</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute INSPECTION__OBSTACLE_CLEAR = eINSTANCE.getInspection_ObstacleClear();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.impl.BackgroundImageImpl <em>Background Image</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.impl.BackgroundImageImpl
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getBackgroundImage()
+		 * @generated
+		 */
+		EClass BACKGROUND_IMAGE = eINSTANCE.getBackgroundImage();
+
+		/**
+		 * The meta object literal for the '<em><b>Path</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__PATH = eINSTANCE.getBackgroundImage_Path();
+
+		/**
+		 * The meta object literal for the '<em><b>Sha256</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__SHA256 = eINSTANCE.getBackgroundImage_Sha256();
+
+		/**
+		 * The meta object literal for the '<em><b>First Column Px</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__FIRST_COLUMN_PX = eINSTANCE.getBackgroundImage_FirstColumnPx();
+
+		/**
+		 * The meta object literal for the '<em><b>First Row Px</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__FIRST_ROW_PX = eINSTANCE.getBackgroundImage_FirstRowPx();
+
+		/**
+		 * The meta object literal for the '<em><b>First Place</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BACKGROUND_IMAGE__FIRST_PLACE = eINSTANCE.getBackgroundImage_FirstPlace();
+
+		/**
+		 * The meta object literal for the '<em><b>Second Column Px</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__SECOND_COLUMN_PX = eINSTANCE.getBackgroundImage_SecondColumnPx();
+
+		/**
+		 * The meta object literal for the '<em><b>Second Row Px</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__SECOND_ROW_PX = eINSTANCE.getBackgroundImage_SecondRowPx();
+
+		/**
+		 * The meta object literal for the '<em><b>Second Place</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference BACKGROUND_IMAGE__SECOND_PLACE = eINSTANCE.getBackgroundImage_SecondPlace();
+
+		/**
+		 * The meta object literal for the '<em><b>Opacity Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__OPACITY_PERCENT = eINSTANCE.getBackgroundImage_OpacityPercent();
+
+		/**
+		 * The meta object literal for the '<em><b>Hidden</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__HIDDEN = eINSTANCE.getBackgroundImage_Hidden();
+
+		/**
+		 * The meta object literal for the '<em><b>Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__SOURCE = eINSTANCE.getBackgroundImage_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BACKGROUND_IMAGE__DATE = eINSTANCE.getBackgroundImage_Date();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.TransitionImpl <em>Transition</em>}' class.

@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
 
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
+import slopewright.model.BackgroundImage;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.GroundLevel;
@@ -54,6 +55,7 @@ import slopewright.model.TaxiwayEdge;
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getTaxiwayEdges <em>Taxiway Edges</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getCircuits <em>Circuits</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getEquipmentTypes <em>Equipment Types</em>}</li>
+ *   <li>{@link slopewright.model.impl.AerodromeImpl#getBackgroundImages <em>Background Images</em>}</li>
  * </ul>
  *
  * @generated
@@ -308,6 +310,16 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 	 * @ordered
 	 */
 	protected EList<EquipmentType> equipmentTypes;
+
+	/**
+	 * The cached value of the '{@link #getBackgroundImages() <em>Background Images</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBackgroundImages()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<BackgroundImage> backgroundImages;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -667,6 +679,19 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 	 * @generated
 	 */
 	@Override
+	public EList<BackgroundImage> getBackgroundImages() {
+		if (backgroundImages == null) {
+			backgroundImages = new EObjectContainmentEList<BackgroundImage>(BackgroundImage.class, this, SlopewrightPackage.AERODROME__BACKGROUND_IMAGES);
+		}
+		return backgroundImages;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.AERODROME__MAGNETIC_VARIATION:
@@ -687,6 +712,8 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return ((InternalEList<?>)getCircuits()).basicRemove(otherEnd, msgs);
 			case SlopewrightPackage.AERODROME__EQUIPMENT_TYPES:
 				return ((InternalEList<?>)getEquipmentTypes()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
+				return ((InternalEList<?>)getBackgroundImages()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -733,6 +760,8 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return getCircuits();
 			case SlopewrightPackage.AERODROME__EQUIPMENT_TYPES:
 				return getEquipmentTypes();
+			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
+				return getBackgroundImages();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -805,6 +834,10 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				getEquipmentTypes().clear();
 				getEquipmentTypes().addAll((Collection<? extends EquipmentType>)newValue);
 				return;
+			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
+				getBackgroundImages().clear();
+				getBackgroundImages().addAll((Collection<? extends BackgroundImage>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -868,6 +901,9 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 			case SlopewrightPackage.AERODROME__EQUIPMENT_TYPES:
 				getEquipmentTypes().clear();
 				return;
+			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
+				getBackgroundImages().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -914,6 +950,8 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return circuits != null && !circuits.isEmpty();
 			case SlopewrightPackage.AERODROME__EQUIPMENT_TYPES:
 				return equipmentTypes != null && !equipmentTypes.isEmpty();
+			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
+				return backgroundImages != null && !backgroundImages.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

@@ -21,6 +21,7 @@ import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.ClearanceChoice;
 import slopewright.model.EquipmentType;
+import slopewright.model.Inspection;
 import slopewright.model.LightUnit;
 import slopewright.model.SettingsForm;
 import slopewright.model.SlopewrightPackage;
@@ -53,6 +54,7 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getWindKt <em>Wind Kt</em>}</li>
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getDescentFtmin <em>Descent Ftmin</em>}</li>
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getUnits <em>Units</em>}</li>
+ *   <li>{@link slopewright.model.impl.ApproachAidImpl#getInspections <em>Inspections</em>}</li>
  * </ul>
  *
  * @generated
@@ -437,6 +439,16 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 	 * @ordered
 	 */
 	protected EList<LightUnit> units;
+
+	/**
+	 * The cached value of the '{@link #getInspections() <em>Inspections</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInspections()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Inspection> inspections;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -930,10 +942,25 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 	 * @generated
 	 */
 	@Override
+	public EList<Inspection> getInspections() {
+		if (inspections == null) {
+			inspections = new EObjectContainmentEList<Inspection>(Inspection.class, this, SlopewrightPackage.APPROACH_AID__INSPECTIONS);
+		}
+		return inspections;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.APPROACH_AID__UNITS:
 				return ((InternalEList<?>)getUnits()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.APPROACH_AID__INSPECTIONS:
+				return ((InternalEList<?>)getInspections()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -987,6 +1014,8 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 				return getDescentFtmin();
 			case SlopewrightPackage.APPROACH_AID__UNITS:
 				return getUnits();
+			case SlopewrightPackage.APPROACH_AID__INSPECTIONS:
+				return getInspections();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1061,6 +1090,10 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 				getUnits().clear();
 				getUnits().addAll((Collection<? extends LightUnit>)newValue);
 				return;
+			case SlopewrightPackage.APPROACH_AID__INSPECTIONS:
+				getInspections().clear();
+				getInspections().addAll((Collection<? extends Inspection>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1133,6 +1166,9 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 			case SlopewrightPackage.APPROACH_AID__UNITS:
 				getUnits().clear();
 				return;
+			case SlopewrightPackage.APPROACH_AID__INSPECTIONS:
+				getInspections().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1185,6 +1221,8 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 				return DESCENT_FTMIN_EDEFAULT == null ? descentFtmin != null : !DESCENT_FTMIN_EDEFAULT.equals(descentFtmin);
 			case SlopewrightPackage.APPROACH_AID__UNITS:
 				return units != null && !units.isEmpty();
+			case SlopewrightPackage.APPROACH_AID__INSPECTIONS:
+				return inspections != null && !inspections.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

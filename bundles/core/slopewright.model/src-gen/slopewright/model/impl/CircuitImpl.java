@@ -31,6 +31,9 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.CircuitImpl#getCapacityAh <em>Capacity Ah</em>}</li>
  *   <li>{@link slopewright.model.impl.CircuitImpl#getBrightnessSteps <em>Brightness Steps</em>}</li>
  *   <li>{@link slopewright.model.impl.CircuitImpl#getAids <em>Aids</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getRegulatorRatingKva <em>Regulator Rating Kva</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getCableLengthM <em>Cable Length M</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}</li>
  * </ul>
  *
  * @generated
@@ -125,6 +128,66 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 	 * @ordered
 	 */
 	protected EList<ApproachAid> aids;
+
+	/**
+	 * The default value of the '{@link #getRegulatorRatingKva() <em>Regulator Rating Kva</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRegulatorRatingKva()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double REGULATOR_RATING_KVA_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRegulatorRatingKva() <em>Regulator Rating Kva</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRegulatorRatingKva()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double regulatorRatingKva = REGULATOR_RATING_KVA_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCableLengthM() <em>Cable Length M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCableLengthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CABLE_LENGTH_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCableLengthM() <em>Cable Length M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCableLengthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double cableLengthM = CABLE_LENGTH_M_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCableResistanceOhmPerKm() <em>Cable Resistance Ohm Per Km</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCableResistanceOhmPerKm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCableResistanceOhmPerKm() <em>Cable Resistance Ohm Per Km</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCableResistanceOhmPerKm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double cableResistanceOhmPerKm = CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -256,6 +319,75 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 	 * @generated
 	 */
 	@Override
+	public Double getRegulatorRatingKva() {
+		return regulatorRatingKva;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRegulatorRatingKva(Double newRegulatorRatingKva) {
+		Double oldRegulatorRatingKva = regulatorRatingKva;
+		regulatorRatingKva = newRegulatorRatingKva;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__REGULATOR_RATING_KVA, oldRegulatorRatingKva, regulatorRatingKva));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCableLengthM() {
+		return cableLengthM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCableLengthM(Double newCableLengthM) {
+		Double oldCableLengthM = cableLengthM;
+		cableLengthM = newCableLengthM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__CABLE_LENGTH_M, oldCableLengthM, cableLengthM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCableResistanceOhmPerKm() {
+		return cableResistanceOhmPerKm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCableResistanceOhmPerKm(Double newCableResistanceOhmPerKm) {
+		Double oldCableResistanceOhmPerKm = cableResistanceOhmPerKm;
+		cableResistanceOhmPerKm = newCableResistanceOhmPerKm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM, oldCableResistanceOhmPerKm, cableResistanceOhmPerKm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.CIRCUIT__SUPPLY:
@@ -268,6 +400,12 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 				return getBrightnessSteps();
 			case SlopewrightPackage.CIRCUIT__AIDS:
 				return getAids();
+			case SlopewrightPackage.CIRCUIT__REGULATOR_RATING_KVA:
+				return getRegulatorRatingKva();
+			case SlopewrightPackage.CIRCUIT__CABLE_LENGTH_M:
+				return getCableLengthM();
+			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
+				return getCableResistanceOhmPerKm();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -297,6 +435,15 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 				getAids().clear();
 				getAids().addAll((Collection<? extends ApproachAid>)newValue);
 				return;
+			case SlopewrightPackage.CIRCUIT__REGULATOR_RATING_KVA:
+				setRegulatorRatingKva((Double)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__CABLE_LENGTH_M:
+				setCableLengthM((Double)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
+				setCableResistanceOhmPerKm((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -324,6 +471,15 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 			case SlopewrightPackage.CIRCUIT__AIDS:
 				getAids().clear();
 				return;
+			case SlopewrightPackage.CIRCUIT__REGULATOR_RATING_KVA:
+				setRegulatorRatingKva(REGULATOR_RATING_KVA_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__CABLE_LENGTH_M:
+				setCableLengthM(CABLE_LENGTH_M_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
+				setCableResistanceOhmPerKm(CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -346,6 +502,12 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 				return BRIGHTNESS_STEPS_EDEFAULT == null ? brightnessSteps != null : !BRIGHTNESS_STEPS_EDEFAULT.equals(brightnessSteps);
 			case SlopewrightPackage.CIRCUIT__AIDS:
 				return aids != null && !aids.isEmpty();
+			case SlopewrightPackage.CIRCUIT__REGULATOR_RATING_KVA:
+				return REGULATOR_RATING_KVA_EDEFAULT == null ? regulatorRatingKva != null : !REGULATOR_RATING_KVA_EDEFAULT.equals(regulatorRatingKva);
+			case SlopewrightPackage.CIRCUIT__CABLE_LENGTH_M:
+				return CABLE_LENGTH_M_EDEFAULT == null ? cableLengthM != null : !CABLE_LENGTH_M_EDEFAULT.equals(cableLengthM);
+			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
+				return CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT == null ? cableResistanceOhmPerKm != null : !CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT.equals(cableResistanceOhmPerKm);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -368,6 +530,12 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 		result.append(capacityAh);
 		result.append(", brightnessSteps: ");
 		result.append(brightnessSteps);
+		result.append(", regulatorRatingKva: ");
+		result.append(regulatorRatingKva);
+		result.append(", cableLengthM: ");
+		result.append(cableLengthM);
+		result.append(", cableResistanceOhmPerKm: ");
+		result.append(cableResistanceOhmPerKm);
 		result.append(')');
 		return result.toString();
 	}

@@ -43,6 +43,10 @@ import slopewright.model.ValueOverride;
  *   <li>{@link slopewright.model.impl.ProjectImpl#getConfirmations <em>Confirmations</em>}</li>
  *   <li>{@link slopewright.model.impl.ProjectImpl#getReviewNotes <em>Review Notes</em>}</li>
  *   <li>{@link slopewright.model.impl.ProjectImpl#getSurveyBlocks <em>Survey Blocks</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getDocumentNumber <em>Document Number</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getClient <em>Client</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getCheckedBy <em>Checked By</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getApprovedBy <em>Approved By</em>}</li>
  * </ul>
  *
  * @generated
@@ -197,6 +201,86 @@ public class ProjectImpl extends NamedImpl implements Project {
 	 * @ordered
 	 */
 	protected EList<SurveyBlock> surveyBlocks;
+
+	/**
+	 * The default value of the '{@link #getDocumentNumber() <em>Document Number</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDocumentNumber()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String DOCUMENT_NUMBER_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDocumentNumber() <em>Document Number</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDocumentNumber()
+	 * @generated
+	 * @ordered
+	 */
+	protected String documentNumber = DOCUMENT_NUMBER_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getClient() <em>Client</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClient()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CLIENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getClient() <em>Client</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClient()
+	 * @generated
+	 * @ordered
+	 */
+	protected String client = CLIENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCheckedBy() <em>Checked By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCheckedBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CHECKED_BY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCheckedBy() <em>Checked By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCheckedBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected String checkedBy = CHECKED_BY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getApprovedBy() <em>Approved By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getApprovedBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String APPROVED_BY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getApprovedBy() <em>Approved By</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getApprovedBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected String approvedBy = APPROVED_BY_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -435,6 +519,98 @@ public class ProjectImpl extends NamedImpl implements Project {
 	 * @generated
 	 */
 	@Override
+	public String getDocumentNumber() {
+		return documentNumber;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDocumentNumber(String newDocumentNumber) {
+		String oldDocumentNumber = documentNumber;
+		documentNumber = newDocumentNumber;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__DOCUMENT_NUMBER, oldDocumentNumber, documentNumber));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getClient() {
+		return client;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setClient(String newClient) {
+		String oldClient = client;
+		client = newClient;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__CLIENT, oldClient, client));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCheckedBy() {
+		return checkedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCheckedBy(String newCheckedBy) {
+		String oldCheckedBy = checkedBy;
+		checkedBy = newCheckedBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__CHECKED_BY, oldCheckedBy, checkedBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getApprovedBy() {
+		return approvedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setApprovedBy(String newApprovedBy) {
+		String oldApprovedBy = approvedBy;
+		approvedBy = newApprovedBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__APPROVED_BY, oldApprovedBy, approvedBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.PROJECT__AERODROME:
@@ -479,6 +655,14 @@ public class ProjectImpl extends NamedImpl implements Project {
 				return getReviewNotes();
 			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
 				return getSurveyBlocks();
+			case SlopewrightPackage.PROJECT__DOCUMENT_NUMBER:
+				return getDocumentNumber();
+			case SlopewrightPackage.PROJECT__CLIENT:
+				return getClient();
+			case SlopewrightPackage.PROJECT__CHECKED_BY:
+				return getCheckedBy();
+			case SlopewrightPackage.PROJECT__APPROVED_BY:
+				return getApprovedBy();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -526,6 +710,18 @@ public class ProjectImpl extends NamedImpl implements Project {
 				getSurveyBlocks().clear();
 				getSurveyBlocks().addAll((Collection<? extends SurveyBlock>)newValue);
 				return;
+			case SlopewrightPackage.PROJECT__DOCUMENT_NUMBER:
+				setDocumentNumber((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__CLIENT:
+				setClient((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__CHECKED_BY:
+				setCheckedBy((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__APPROVED_BY:
+				setApprovedBy((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -568,6 +764,18 @@ public class ProjectImpl extends NamedImpl implements Project {
 			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
 				getSurveyBlocks().clear();
 				return;
+			case SlopewrightPackage.PROJECT__DOCUMENT_NUMBER:
+				setDocumentNumber(DOCUMENT_NUMBER_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__CLIENT:
+				setClient(CLIENT_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__CHECKED_BY:
+				setCheckedBy(CHECKED_BY_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__APPROVED_BY:
+				setApprovedBy(APPROVED_BY_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -600,6 +808,14 @@ public class ProjectImpl extends NamedImpl implements Project {
 				return reviewNotes != null && !reviewNotes.isEmpty();
 			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
 				return surveyBlocks != null && !surveyBlocks.isEmpty();
+			case SlopewrightPackage.PROJECT__DOCUMENT_NUMBER:
+				return DOCUMENT_NUMBER_EDEFAULT == null ? documentNumber != null : !DOCUMENT_NUMBER_EDEFAULT.equals(documentNumber);
+			case SlopewrightPackage.PROJECT__CLIENT:
+				return CLIENT_EDEFAULT == null ? client != null : !CLIENT_EDEFAULT.equals(client);
+			case SlopewrightPackage.PROJECT__CHECKED_BY:
+				return CHECKED_BY_EDEFAULT == null ? checkedBy != null : !CHECKED_BY_EDEFAULT.equals(checkedBy);
+			case SlopewrightPackage.PROJECT__APPROVED_BY:
+				return APPROVED_BY_EDEFAULT == null ? approvedBy != null : !APPROVED_BY_EDEFAULT.equals(approvedBy);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -624,6 +840,14 @@ public class ProjectImpl extends NamedImpl implements Project {
 		result.append(date);
 		result.append(", ruleSetKey: ");
 		result.append(ruleSetKey);
+		result.append(", documentNumber: ");
+		result.append(documentNumber);
+		result.append(", client: ");
+		result.append(client);
+		result.append(", checkedBy: ");
+		result.append(checkedBy);
+		result.append(", approvedBy: ");
+		result.append(approvedBy);
 		result.append(')');
 		return result.toString();
 	}

@@ -80,6 +80,8 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 			case SlopewrightPackage.APPROACH_AID: return createApproachAid();
 			case SlopewrightPackage.LIGHT_UNIT: return createLightUnit();
 			case SlopewrightPackage.MEASURED_UNIT: return createMeasuredUnit();
+			case SlopewrightPackage.INSPECTION: return createInspection();
+			case SlopewrightPackage.BACKGROUND_IMAGE: return createBackgroundImage();
 			case SlopewrightPackage.TRANSITION: return createTransition();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
@@ -399,6 +401,28 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 	public MeasuredUnit createMeasuredUnit() {
 		MeasuredUnitImpl measuredUnit = new MeasuredUnitImpl();
 		return measuredUnit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Inspection createInspection() {
+		InspectionImpl inspection = new InspectionImpl();
+		return inspection;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BackgroundImage createBackgroundImage() {
+		BackgroundImageImpl backgroundImage = new BackgroundImageImpl();
+		return backgroundImage;
 	}
 
 	/**

@@ -17,6 +17,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.ApproachType;
+import slopewright.model.BackgroundImage;
 import slopewright.model.Circuit;
 import slopewright.model.ClearanceChoice;
 import slopewright.model.EdgeKind;
@@ -26,6 +27,7 @@ import slopewright.model.GlidePathKind;
 import slopewright.model.GroundLevel;
 import slopewright.model.Helipad;
 import slopewright.model.Identified;
+import slopewright.model.Inspection;
 import slopewright.model.LightColour;
 import slopewright.model.LightState;
 import slopewright.model.LightUnit;
@@ -237,6 +239,20 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	private EClass measuredUnitEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass inspectionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass backgroundImageEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -526,6 +542,46 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EReference getProject_SurveyBlocks() {
 		return (EReference)projectEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_DocumentNumber() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_Client() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_CheckedBy() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_ApprovedBy() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -996,6 +1052,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EReference getAerodrome_EquipmentTypes() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_BackgroundImages() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(17);
 	}
 
 	/**
@@ -2074,6 +2140,36 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getCircuit_RegulatorRatingKva() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_CableLengthM() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_CableResistanceOhmPerKm() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getApproachAid() {
 		return approachAidEClass;
 	}
@@ -2284,6 +2380,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EReference getApproachAid_Inspections() {
+		return (EReference)approachAidEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getLightUnit() {
 		return lightUnitEClass;
 	}
@@ -2476,6 +2582,226 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getMeasuredUnit_Instrument() {
 		return (EAttribute)measuredUnitEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getInspection() {
+		return inspectionEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_Date() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_Person() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_Organisation() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_OnSlopeAngleDeg() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_UsableRangeM() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_AzimuthLeftDeg() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_AzimuthRightDeg() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getInspection_ObstacleClear() {
+		return (EAttribute)inspectionEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getBackgroundImage() {
+		return backgroundImageEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_Path() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_Sha256() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_FirstColumnPx() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_FirstRowPx() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBackgroundImage_FirstPlace() {
+		return (EReference)backgroundImageEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_SecondColumnPx() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_SecondRowPx() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getBackgroundImage_SecondPlace() {
+		return (EReference)backgroundImageEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_OpacityPercent() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_Hidden() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_Source() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBackgroundImage_Date() {
+		return (EAttribute)backgroundImageEClass.getEStructuralFeatures().get(11);
 	}
 
 	/**
@@ -2685,6 +3011,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEReference(projectEClass, PROJECT__CONFIRMATIONS);
 		createEReference(projectEClass, PROJECT__REVIEW_NOTES);
 		createEReference(projectEClass, PROJECT__SURVEY_BLOCKS);
+		createEAttribute(projectEClass, PROJECT__DOCUMENT_NUMBER);
+		createEAttribute(projectEClass, PROJECT__CLIENT);
+		createEAttribute(projectEClass, PROJECT__CHECKED_BY);
+		createEAttribute(projectEClass, PROJECT__APPROVED_BY);
 
 		valueOverrideEClass = createEClass(VALUE_OVERRIDE);
 		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__VALUE_KEY);
@@ -2737,6 +3067,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEReference(aerodromeEClass, AERODROME__TAXIWAY_EDGES);
 		createEReference(aerodromeEClass, AERODROME__CIRCUITS);
 		createEReference(aerodromeEClass, AERODROME__EQUIPMENT_TYPES);
+		createEReference(aerodromeEClass, AERODROME__BACKGROUND_IMAGES);
 
 		magneticVariationEClass = createEClass(MAGNETIC_VARIATION);
 		createEAttribute(magneticVariationEClass, MAGNETIC_VARIATION__VARIATION_DEG);
@@ -2859,6 +3190,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(circuitEClass, CIRCUIT__CAPACITY_AH);
 		createEAttribute(circuitEClass, CIRCUIT__BRIGHTNESS_STEPS);
 		createEReference(circuitEClass, CIRCUIT__AIDS);
+		createEAttribute(circuitEClass, CIRCUIT__REGULATOR_RATING_KVA);
+		createEAttribute(circuitEClass, CIRCUIT__CABLE_LENGTH_M);
+		createEAttribute(circuitEClass, CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM);
 
 		approachAidEClass = createEClass(APPROACH_AID);
 		createEAttribute(approachAidEClass, APPROACH_AID__FAMILY_KEY);
@@ -2881,6 +3215,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(approachAidEClass, APPROACH_AID__WIND_KT);
 		createEAttribute(approachAidEClass, APPROACH_AID__DESCENT_FTMIN);
 		createEReference(approachAidEClass, APPROACH_AID__UNITS);
+		createEReference(approachAidEClass, APPROACH_AID__INSPECTIONS);
 
 		lightUnitEClass = createEClass(LIGHT_UNIT);
 		createEAttribute(lightUnitEClass, LIGHT_UNIT__LABEL);
@@ -2903,6 +3238,30 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(measuredUnitEClass, MEASURED_UNIT__PERSON);
 		createEAttribute(measuredUnitEClass, MEASURED_UNIT__DATE);
 		createEAttribute(measuredUnitEClass, MEASURED_UNIT__INSTRUMENT);
+
+		inspectionEClass = createEClass(INSPECTION);
+		createEAttribute(inspectionEClass, INSPECTION__DATE);
+		createEAttribute(inspectionEClass, INSPECTION__PERSON);
+		createEAttribute(inspectionEClass, INSPECTION__ORGANISATION);
+		createEAttribute(inspectionEClass, INSPECTION__ON_SLOPE_ANGLE_DEG);
+		createEAttribute(inspectionEClass, INSPECTION__USABLE_RANGE_M);
+		createEAttribute(inspectionEClass, INSPECTION__AZIMUTH_LEFT_DEG);
+		createEAttribute(inspectionEClass, INSPECTION__AZIMUTH_RIGHT_DEG);
+		createEAttribute(inspectionEClass, INSPECTION__OBSTACLE_CLEAR);
+
+		backgroundImageEClass = createEClass(BACKGROUND_IMAGE);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__PATH);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__SHA256);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__FIRST_COLUMN_PX);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__FIRST_ROW_PX);
+		createEReference(backgroundImageEClass, BACKGROUND_IMAGE__FIRST_PLACE);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__SECOND_COLUMN_PX);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__SECOND_ROW_PX);
+		createEReference(backgroundImageEClass, BACKGROUND_IMAGE__SECOND_PLACE);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__OPACITY_PERCENT);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__HIDDEN);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__SOURCE);
+		createEAttribute(backgroundImageEClass, BACKGROUND_IMAGE__DATE);
 
 		transitionEClass = createEClass(TRANSITION);
 		createEAttribute(transitionEClass, TRANSITION__OFFSET_DEG);
@@ -2977,6 +3336,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		approachAidEClass.getESuperTypes().add(this.getNamed());
 		lightUnitEClass.getESuperTypes().add(this.getIdentified());
 		measuredUnitEClass.getESuperTypes().add(this.getIdentified());
+		inspectionEClass.getESuperTypes().add(this.getNamed());
+		backgroundImageEClass.getESuperTypes().add(this.getNamed());
 		transitionEClass.getESuperTypes().add(this.getIdentified());
 
 		// Initialize classes, features, and operations; add parameters
@@ -2998,6 +3359,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEReference(getProject_Confirmations(), this.getValueConfirmation(), null, "confirmations", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_ReviewNotes(), this.getReviewNote(), null, "reviewNotes", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getProject_SurveyBlocks(), this.getSurveyBlock(), null, "surveyBlocks", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_DocumentNumber(), ecorePackage.getEString(), "documentNumber", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_Client(), ecorePackage.getEString(), "client", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_CheckedBy(), ecorePackage.getEString(), "checkedBy", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_ApprovedBy(), ecorePackage.getEString(), "approvedBy", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(valueOverrideEClass, ValueOverride.class, "ValueOverride", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getValueOverride_ValueKey(), ecorePackage.getEString(), "valueKey", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3050,6 +3415,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEReference(getAerodrome_TaxiwayEdges(), this.getTaxiwayEdge(), null, "taxiwayEdges", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getAerodrome_Circuits(), this.getCircuit(), null, "circuits", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getAerodrome_EquipmentTypes(), this.getEquipmentType(), null, "equipmentTypes", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_BackgroundImages(), this.getBackgroundImage(), null, "backgroundImages", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(magneticVariationEClass, MagneticVariation.class, "MagneticVariation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMagneticVariation_VariationDeg(), ecorePackage.getEDoubleObject(), "variationDeg", null, 0, 1, MagneticVariation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3172,6 +3538,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getCircuit_CapacityAh(), ecorePackage.getEDoubleObject(), "capacityAh", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCircuit_BrightnessSteps(), ecorePackage.getEIntegerObject(), "brightnessSteps", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getCircuit_Aids(), this.getApproachAid(), null, "aids", null, 0, -1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_RegulatorRatingKva(), ecorePackage.getEDoubleObject(), "regulatorRatingKva", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_CableLengthM(), ecorePackage.getEDoubleObject(), "cableLengthM", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_CableResistanceOhmPerKm(), ecorePackage.getEDoubleObject(), "cableResistanceOhmPerKm", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(approachAidEClass, ApproachAid.class, "ApproachAid", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getApproachAid_FamilyKey(), ecorePackage.getEString(), "familyKey", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3194,6 +3563,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getApproachAid_WindKt(), ecorePackage.getEDoubleObject(), "windKt", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getApproachAid_DescentFtmin(), ecorePackage.getEDoubleObject(), "descentFtmin", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getApproachAid_Units(), this.getLightUnit(), null, "units", null, 0, -1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getApproachAid_Inspections(), this.getInspection(), null, "inspections", null, 0, -1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(lightUnitEClass, LightUnit.class, "LightUnit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLightUnit_Label(), ecorePackage.getEString(), "label", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3216,6 +3586,30 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getMeasuredUnit_Person(), ecorePackage.getEString(), "person", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasuredUnit_Date(), ecorePackage.getEString(), "date", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasuredUnit_Instrument(), ecorePackage.getEString(), "instrument", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(inspectionEClass, Inspection.class, "Inspection", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getInspection_Date(), ecorePackage.getEString(), "date", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInspection_Person(), ecorePackage.getEString(), "person", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInspection_Organisation(), ecorePackage.getEString(), "organisation", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInspection_OnSlopeAngleDeg(), ecorePackage.getEDoubleObject(), "onSlopeAngleDeg", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInspection_UsableRangeM(), ecorePackage.getEDoubleObject(), "usableRangeM", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInspection_AzimuthLeftDeg(), ecorePackage.getEDoubleObject(), "azimuthLeftDeg", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInspection_AzimuthRightDeg(), ecorePackage.getEDoubleObject(), "azimuthRightDeg", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getInspection_ObstacleClear(), ecorePackage.getEBooleanObject(), "obstacleClear", null, 0, 1, Inspection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(backgroundImageEClass, BackgroundImage.class, "BackgroundImage", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBackgroundImage_Path(), ecorePackage.getEString(), "path", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_Sha256(), ecorePackage.getEString(), "sha256", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_FirstColumnPx(), ecorePackage.getEDoubleObject(), "firstColumnPx", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_FirstRowPx(), ecorePackage.getEDoubleObject(), "firstRowPx", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBackgroundImage_FirstPlace(), this.getPlace(), null, "firstPlace", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_SecondColumnPx(), ecorePackage.getEDoubleObject(), "secondColumnPx", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_SecondRowPx(), ecorePackage.getEDoubleObject(), "secondRowPx", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getBackgroundImage_SecondPlace(), this.getPlace(), null, "secondPlace", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_OpacityPercent(), ecorePackage.getEDoubleObject(), "opacityPercent", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_Hidden(), ecorePackage.getEBooleanObject(), "hidden", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_Source(), ecorePackage.getEString(), "source", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBackgroundImage_Date(), ecorePackage.getEString(), "date", null, 0, 1, BackgroundImage.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(transitionEClass, Transition.class, "Transition", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTransition_OffsetDeg(), ecorePackage.getEDoubleObject(), "offsetDeg", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -172,6 +172,14 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 				return createMeasuredUnitAdapter();
 			}
 			@Override
+			public Adapter caseInspection(Inspection object) {
+				return createInspectionAdapter();
+			}
+			@Override
+			public Adapter caseBackgroundImage(BackgroundImage object) {
+				return createBackgroundImageAdapter();
+			}
+			@Override
 			public Adapter caseTransition(Transition object) {
 				return createTransitionAdapter();
 			}
@@ -556,6 +564,34 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createMeasuredUnitAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link slopewright.model.Inspection <em>Inspection</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see slopewright.model.Inspection
+	 * @generated
+	 */
+	public Adapter createInspectionAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link slopewright.model.BackgroundImage <em>Background Image</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see slopewright.model.BackgroundImage
+	 * @generated
+	 */
+	public Adapter createBackgroundImageAdapter() {
 		return null;
 	}
 

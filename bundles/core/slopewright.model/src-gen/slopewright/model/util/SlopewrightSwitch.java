@@ -265,6 +265,22 @@ public class SlopewrightSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case SlopewrightPackage.INSPECTION: {
+				Inspection inspection = (Inspection)theEObject;
+				T result = caseInspection(inspection);
+				if (result == null) result = caseNamed(inspection);
+				if (result == null) result = caseIdentified(inspection);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case SlopewrightPackage.BACKGROUND_IMAGE: {
+				BackgroundImage backgroundImage = (BackgroundImage)theEObject;
+				T result = caseBackgroundImage(backgroundImage);
+				if (result == null) result = caseNamed(backgroundImage);
+				if (result == null) result = caseIdentified(backgroundImage);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case SlopewrightPackage.TRANSITION: {
 				Transition transition = (Transition)theEObject;
 				T result = caseTransition(transition);
@@ -663,6 +679,36 @@ public class SlopewrightSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseMeasuredUnit(MeasuredUnit object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Inspection</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Inspection</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseInspection(Inspection object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Background Image</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Background Image</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseBackgroundImage(BackgroundImage object) {
 		return null;
 	}
 
