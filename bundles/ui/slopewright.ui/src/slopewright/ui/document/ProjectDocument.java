@@ -43,6 +43,7 @@ public final class ProjectDocument {
     private final List<DocumentListener> listeners = new CopyOnWriteArrayList<>();
     private final Owner owner = new Owner(this);
     private final BackgroundCheck check;
+    private final ViewState viewState;
     private Path path;
     private RecoveryFile recovery;
     private boolean isNew;
@@ -66,6 +67,7 @@ public final class ProjectDocument {
         this.path = path;
         this.isNew = isNew;
         this.recovery = new RecoveryFile(path);
+        this.viewState = new ViewState(project);
         this.check = new BackgroundCheck(display, this::accept, this::problem);
         project.eAdapters().add(owner);
     }
@@ -125,6 +127,11 @@ public final class ProjectDocument {
     /** Returns the file of the project; it need not exist yet. */
     public Optional<Path> path() {
         return Optional.ofNullable(path);
+    }
+
+    /** Returns what the views of the document look at together. */
+    public ViewState viewState() {
+        return viewState;
     }
 
     /** Returns the edits of the project. */

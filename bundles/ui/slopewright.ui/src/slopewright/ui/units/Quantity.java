@@ -29,6 +29,12 @@ public enum Quantity {
     CHARGE("Ah", "Ah", 1),
     /** Kilograms. */
     MASS("Kg", "kg", 2),
+    /** Kilovolt-amperes. */
+    APPARENT_POWER("Kva", "kVA", 2),
+    /** Ohms a kilometre. */
+    RESISTANCE("OhmPerKm", "Ω/km", 3),
+    /** Columns or rows of a picture. */
+    PIXELS("Px", "px", 1),
     /** A number without unit. */
     NUMBER("", "", 3);
 

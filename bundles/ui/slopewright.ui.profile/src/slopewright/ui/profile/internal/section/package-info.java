@@ -1,0 +1,2 @@
+/** The vertical section along the approach. */
+package slopewright.ui.profile.internal.section;

@@ -1,0 +1,2 @@
+/** The approach seen from the side and from the cockpit. */
+package slopewright.ui.profile;
