@@ -2,14 +2,12 @@ package slopewright.edit;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Predicate;
 
 import org.eclipse.emf.ecore.EObject;
 
-import slopewright.edit.internal.LensHeights;
-import slopewright.model.ApproachHost;
+import slopewright.edit.internal.UnitPlaces;
 import slopewright.model.LightUnit;
-import slopewright.model.util.Projects;
 
 /**
  * Moves light units on the ground. Where the runway end has a site profile their lenses keep their height above the ground, beyond
@@ -17,15 +15,15 @@ import slopewright.model.util.Projects;
  */
 public final class MoveUnits extends RecordedEdit {
 
-    private static final double STEPS_PER_M = 1000;
-
     private final List<LightUnit> units;
     private final double alongM;
     private final double rightM;
+    private final Predicate<LightUnit> mirrored;
 
-    private MoveUnits(String label, List<LightUnit> units, double alongM, double rightM) {
+    private MoveUnits(String label, List<LightUnit> units, double alongM, double rightM, Predicate<LightUnit> mirrored) {
         super(label);
         this.units = List.copyOf(units);
+        this.mirrored = mirrored;
         this.alongM = alongM;
         this.rightM = rightM;
     }
@@ -38,11 +36,17 @@ public final class MoveUnits extends RecordedEdit {
      * @param rightM how far to the right of the landing direction, metres
      */
     public static MoveUnits by(Collection<LightUnit> units, double alongM, double rightM) {
-        return new MoveUnits(units.size() == 1 ? "Move unit" : "Move units", List.copyOf(units), alongM, rightM);
+        return new MoveUnits(units.size() == 1 ? "Move unit" : "Move units", List.copyOf(units), alongM, rightM,
+                unit -> false);
     }
 
-    static MoveUnits named(String label, List<LightUnit> units, double alongM, double rightM) {
-        return new MoveUnits(label, units, alongM, rightM);
+    /**
+     * Moves units by a name of its own.
+     *
+     * @param mirrored which units go as far to the left as the others go to the right
+     */
+    static MoveUnits named(String label, List<LightUnit> units, double alongM, double rightM, Predicate<LightUnit> mirrored) {
+        return new MoveUnits(label, units, alongM, rightM, mirrored);
     }
 
     @Override
@@ -61,24 +65,9 @@ public final class MoveUnits extends RecordedEdit {
     }
 
     private void move(LightUnit unit) {
-        Double from = unit.getAlongM();
-        if (from != null && alongM != 0) {
-            double to = rounded(from + alongM);
-            unit.setAlongM(to);
-            Optional<ApproachHost> host = Projects.host(unit);
-            if (unit.getLensElevationM() != null && host.isPresent()) {
-                double rise = LensHeights.of(host.get()).riseM(from, to);
-                if (rise != 0) {
-                    unit.setLensElevationM(rounded(unit.getLensElevationM() + rise));
-                }
-            }
-        }
+        UnitPlaces.moveAlong(unit, alongM);
         if (unit.getRightM() != null && rightM != 0) {
-            unit.setRightM(rounded(unit.getRightM() + rightM));
+            UnitPlaces.setRight(unit, unit.getRightM() + rightM * (mirrored.test(unit) ? -1 : 1));
         }
-    }
-
-    private static double rounded(double valueM) {
-        return Math.round(valueM * STEPS_PER_M) / STEPS_PER_M;
     }
 }
