@@ -1,0 +1,2 @@
+/** What the views of the approach share. */
+package slopewright.ui.profile.internal;
