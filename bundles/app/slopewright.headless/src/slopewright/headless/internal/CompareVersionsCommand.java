@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -12,9 +13,10 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.checks.Outcome;
-import slopewright.headless.internal.ProjectDifference.Change;
-import slopewright.headless.internal.ProjectDifference.OutcomeChange;
-import slopewright.headless.internal.ProjectDifference.ResultChange;
+import slopewright.checks.compare.ProjectDifference;
+import slopewright.checks.compare.ProjectDifference.Change;
+import slopewright.checks.compare.ProjectDifference.OutcomeChange;
+import slopewright.checks.compare.ProjectDifference.ResultChange;
 
 /** Says what changed between two versions of a project, and what that did to each result. */
 @CommandLine.Command(name = "compare-versions", sortOptions = false,
@@ -64,8 +66,8 @@ final class CompareVersionsCommand extends Command {
             ObjectNode one = results.addObject();
             one.put("aid", change.aid());
             one.put("quantity", change.quantity());
-            Json.put(one, "before", change.before() == null ? Double.NaN : change.before());
-            Json.put(one, "after", change.after() == null ? Double.NaN : change.after());
+            Json.put(one, "before", change.before().orElse(Double.NaN));
+            Json.put(one, "after", change.after().orElse(Double.NaN));
         }
         ArrayNode outcomes = node.putArray("outcomes");
         for (OutcomeChange change : difference.outcomeChanges()) {
@@ -115,8 +117,8 @@ final class CompareVersionsCommand extends Command {
         return text.isEmpty() ? "nothing" : text;
     }
 
-    private static String number(Double value) {
-        return value == null ? "nothing" : String.format(Locale.ROOT, "%.4f", value);
+    private static String number(OptionalDouble value) {
+        return value.isEmpty() ? "nothing" : String.format(Locale.ROOT, "%.4f", value.getAsDouble());
     }
 
     private static String text(Optional<Outcome> outcome) {

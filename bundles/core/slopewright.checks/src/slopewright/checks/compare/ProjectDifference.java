@@ -1,4 +1,4 @@
-package slopewright.headless.internal;
+package slopewright.checks.compare;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import org.eclipse.emf.ecore.EAttribute;
 
@@ -22,18 +23,43 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 
 /** What changed between two versions of a project, and what that did to each result. Elements are the same where their ids are. */
-final class ProjectDifference {
+public final class ProjectDifference {
 
-    /** One changed, added or removed element or attribute; an empty text stands for nothing. */
-    record Change(String kind, String element, String path, String attribute, String before, String after) {
+    /**
+     * One changed, added or removed element or attribute.
+     *
+     * @param kind      {@code changed}, {@code added} or {@code removed}
+     * @param element   id of the element
+     * @param path      the element for people
+     * @param attribute name of the attribute; empty where the whole element was added or removed
+     * @param before    the older value as text; empty for nothing
+     * @param after     the newer value as text; empty for nothing
+     */
+    public record Change(String kind, String element, String path, String attribute, String before, String after) {
     }
 
-    /** One outcome that differs; an empty text stands for no outcome. */
-    record OutcomeChange(String rule, String element, String path, Optional<Outcome> before, Optional<Outcome> after) {
+    /**
+     * One outcome that differs.
+     *
+     * @param rule    id of the rule
+     * @param element id of the element
+     * @param path    the element for people
+     * @param before  the older outcome, empty where there was none
+     * @param after   the newer outcome, empty where there is none
+     */
+    public record OutcomeChange(String rule, String element, String path, Optional<Outcome> before, Optional<Outcome> after) {
     }
 
-    /** One number of a layout that differs; null stands for no number. */
-    record ResultChange(String aid, String path, String quantity, Double before, Double after) {
+    /**
+     * One number of a layout that differs.
+     *
+     * @param aid      id of the aid
+     * @param path     the aid for people
+     * @param quantity what it is, with its unit at the end: {@code distanceM}
+     * @param before   the older number, empty where there was none
+     * @param after    the newer number, empty where there is none
+     */
+    public record ResultChange(String aid, String path, String quantity, OptionalDouble before, OptionalDouble after) {
     }
 
     private static final double SAME = 1e-9;
@@ -41,7 +67,13 @@ final class ProjectDifference {
     private final Project older;
     private final Project newer;
 
-    ProjectDifference(Project older, Project newer) {
+    /**
+     * Takes two versions.
+     *
+     * @param older the older version, not changed
+     * @param newer the newer version, not changed
+     */
+    public ProjectDifference(Project older, Project newer) {
         this.older = older;
         this.newer = newer;
     }
@@ -52,7 +84,8 @@ final class ProjectDifference {
         return elements;
     }
 
-    List<Change> changes() {
+    /** Returns what was changed, removed and added, in the order of the documents. */
+    public List<Change> changes() {
         Map<String, Identified> before = byId(older);
         Map<String, Identified> after = byId(newer);
         List<Change> changes = new ArrayList<>();
@@ -98,7 +131,12 @@ final class ProjectDifference {
         return outcomes;
     }
 
-    List<OutcomeChange> outcomeChanges() {
+    /**
+     * Checks both versions and returns what differs.
+     *
+     * @throws IllegalArgumentException where one of them can not be checked; the message says why
+     */
+    public List<OutcomeChange> outcomeChanges() {
         Map<String, Outcome> before = outcomes(older);
         Map<String, Outcome> after = outcomes(newer);
         List<OutcomeChange> changes = new ArrayList<>();
@@ -129,7 +167,12 @@ final class ProjectDifference {
         return subjects;
     }
 
-    List<ResultChange> resultChanges() {
+    /**
+     * Works both versions out and returns the numbers that differ; aids that the newer version no longer has are left out.
+     *
+     * @throws IllegalArgumentException where the rule set of one of them is unknown
+     */
+    public List<ResultChange> resultChanges() {
         Map<String, AidSubject> before = subjects(older);
         List<ResultChange> changes = new ArrayList<>();
         subjects(newer).forEach((id, subject) -> {
@@ -142,11 +185,15 @@ final class ProjectDifference {
                 Double old = then.get(name);
                 Double fresh = now.get(name);
                 if (old == null || fresh == null || Math.abs(old - fresh) > SAME) {
-                    changes.add(new ResultChange(id, Projects.path(subject.aid()), name, old, fresh));
+                    changes.add(new ResultChange(id, Projects.path(subject.aid()), name, number(old), number(fresh)));
                 }
             }
         });
         return changes;
+    }
+
+    private static OptionalDouble number(Double value) {
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     private static Map<String, Double> quantities(Siting siting) {
