@@ -86,6 +86,11 @@ public final class SiteFrame {
         return bearingDeg;
     }
 
+    /** Returns whether the aerodrome has a local plane grid without a geodetic reference. */
+    public boolean isPlane() {
+        return places.isPlane();
+    }
+
     /** Returns the elevation from which heights count, metres. */
     public double originElevationM() {
         return originElevationM;
@@ -100,7 +105,10 @@ public final class SiteFrame {
      * @throws SitingException where the place has no coordinates of the aerodrome's reference
      */
     public FramePoint toFrame(Place place, double elevationM) {
-        GridPoint point = places.read(place, "a place");
+        return toFrame(places.read(place, "a place"), elevationM);
+    }
+
+    FramePoint toFrame(GridPoint point, double elevationM) {
         double distance = places.distanceM(origin, point);
         double angle = Math.toRadians(distance == 0 ? 0 : places.bearingDeg(origin, point) - bearingDeg);
         return new FramePoint(distance * Math.cos(angle), distance * Math.sin(angle), elevationM - originElevationM);

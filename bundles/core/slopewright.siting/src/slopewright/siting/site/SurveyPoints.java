@@ -1,0 +1,170 @@
+package slopewright.siting.site;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import slopewright.model.SurveyBlock;
+import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+
+/**
+ * Many surveyed points in flat arrays, as they are kept in a file of their own beside the project and referenced by it with the hash of
+ * its bytes. The arrays are shared, not copied, and must not be changed. The file is binary, numbers with the high byte first: the eight
+ * letters {@code SWPOINT1}; one byte 0 for geodetic positions, 1 for a local plane; one byte 1 where ids follow, else 0; two bytes zero;
+ * the number of points in four bytes; then all {@code north}, all {@code east} and all {@code elevationM} as IEEE 754 doubles; then for
+ * each point the number of bytes of its id in two bytes and the id in UTF-8. Nothing follows.
+ *
+ * @param plane      whether the places are metres on the local plane of the aerodrome instead of latitude and longitude on WGS 84
+ * @param north      latitudes in decimal degrees north positive, or metres north on the plane
+ * @param east       longitudes in decimal degrees east positive, or metres east on the plane
+ * @param elevationM elevations in metres in the vertical datum of the aerodrome
+ * @param ids        names of the points, or empty where they have none
+ */
+public record SurveyPoints(boolean plane, double[] north, double[] east, double[] elevationM, List<String> ids) {
+
+    /** Ending of a file of points, without the dot. */
+    public static final String EXTENSION = "swpoints";
+
+    /** The most points that one file may hold. */
+    public static final int MOST_POINTS = 20_000_000;
+
+    /**
+     * Checks that the arrays belong together.
+     *
+     * @throws IllegalArgumentException where their lengths differ
+     */
+    public SurveyPoints {
+        ids = List.copyOf(ids);
+        boolean even = north.length == east.length && north.length == elevationM.length;
+        if (!even || !ids.isEmpty() && ids.size() != north.length) {
+            throw new IllegalArgumentException("a block of points needs as many norths, easts, elevations and ids");
+        }
+        if (north.length > MOST_POINTS) {
+            throw new IllegalArgumentException("a block holds at most " + MOST_POINTS + " points");
+        }
+    }
+
+    /**
+     * The same points in the frame of a runway end or helipad, metres.
+     *
+     * @param alongM  in the landing direction
+     * @param rightM  to the right of it
+     * @param heightM above the threshold or TLOF
+     */
+    public record InFrame(double[] alongM, double[] rightM, double[] heightM) {
+    }
+
+    /** Returns the number of points. */
+    public int count() {
+        return north.length;
+    }
+
+    /** Returns the name of a point: its id, else its number counted from 1. */
+    public String id(int index) {
+        return ids.isEmpty() ? String.valueOf(index + 1) : ids.get(index);
+    }
+
+    /**
+     * Brings all points into a frame, on several processors where there are any; the result does not depend on how many.
+     *
+     * @param frame the frame
+     * @return the points in the same order
+     * @throws SitingException where the points are on a plane and the aerodrome is not, or the other way round
+     */
+    public InFrame toFrame(SiteFrame frame) {
+        if (frame.isPlane() != plane) {
+            throw new SitingException(plane
+                    ? "the survey points lie on a local plane, but the coordinate reference of the aerodrome is none"
+                    : "the survey points have latitude and longitude, but the coordinate reference of the aerodrome is a local plane");
+        }
+        InFrame points = new InFrame(new double[count()], new double[count()], new double[count()]);
+        IntStream.range(0, count()).parallel().forEach(i -> {
+            var point = frame.toFrame(new GridPoint(east[i], north[i]), elevationM[i]);
+            points.alongM[i] = point.alongM();
+            points.rightM[i] = point.rightM();
+            points.heightM[i] = point.heightM();
+        });
+        return points;
+    }
+
+    /** Returns the bytes of the file of these points; the same bytes for the same points. */
+    public byte[] bytes() {
+        return SurveyPointBytes.write(this);
+    }
+
+    /** Returns the SHA-256 hash of some bytes in lower-case hexadecimal digits. */
+    public static String sha256(byte[] bytes) {
+        return SurveyPointBytes.sha256(bytes);
+    }
+
+    /**
+     * Reads a file of points.
+     *
+     * @param file   the file
+     * @param sha256 hash that its bytes must have, in hexadecimal digits
+     * @return the points
+     * @throws SitingException where the file is missing, damaged, or has another hash; the message names file and reason
+     */
+    public static SurveyPoints read(Path file, String sha256) {
+        byte[] bytes;
+        try {
+            if (Files.size(file) > SurveyPointBytes.MOST_BYTES) {
+                throw new SitingException(file + ": is larger than a file of survey points may be");
+            }
+            bytes = Files.readAllBytes(file);
+        } catch (NoSuchFileException e) {
+            throw new SitingException(file + ": there is no such file");
+        } catch (IOException e) {
+            throw new SitingException(file + ": can not be read: " + e.getMessage());
+        }
+        if (!sha256(bytes).equalsIgnoreCase(sha256)) {
+            throw new SitingException(file + ": its content has the SHA-256 hash " + sha256(bytes) + ", but the project was made with "
+                    + sha256 + ": the file was changed or replaced");
+        }
+        try {
+            return SurveyPointBytes.read(bytes);
+        } catch (IllegalArgumentException e) {
+            throw new SitingException(file + ": " + e.getMessage());
+        }
+    }
+
+    /**
+     * Reads the points of a block of a project.
+     *
+     * @param block  the block
+     * @param folder folder of the project file
+     * @return the points
+     * @throws SitingException where the block names no file beside the project, or the file is missing, damaged, or not the one that was
+     *                         imported; the message names block, file and reason
+     */
+    public static SurveyPoints read(SurveyBlock block, Path folder) {
+        String name = "survey block " + Projects.label(block) + ": ";
+        if (block.getPath() == null || block.getSha256() == null) {
+            throw new SitingException(name + "it names no file, or no hash of its content");
+        }
+        SurveyPoints points = read(beside(folder, block.getPath(), name), block.getSha256());
+        if (block.getPointCount() != null && block.getPointCount() != points.count()) {
+            throw new SitingException(name + block.getPath() + " holds " + points.count() + " points, but the project says "
+                    + block.getPointCount());
+        }
+        return points;
+    }
+
+    private static Path beside(Path folder, String path, String name) {
+        try {
+            Path base = folder.toAbsolutePath().normalize();
+            Path file = base.resolve(path).normalize();
+            if (!Path.of(path).isAbsolute() && file.startsWith(base)) {
+                return file;
+            }
+        } catch (InvalidPathException e) {
+            throw new SitingException(name + "'" + path + "' is no name of a file");
+        }
+        throw new SitingException(name + "'" + path + "' does not lie beside the project");
+    }
+}
