@@ -18,6 +18,10 @@ final class CalloutRoom {
     private static final double[] DIRECTIONS_DEG = {0, 180, 50, 130, -50, -130, 90, -90, 25, 155, -25, -155};
     private static final double LEADER_MM = 3.2;
     private static final double CLEAR_MM = 0.5;
+    /** A text on another counts more than a line behind it, and that more than a long leader. */
+    private static final double COVERED_COST = 10;
+    private static final double FAR_COST = 0.4;
+    private static final double FAR_MM = 3;
     /** A closed mark that is smaller is a symbol that no text may cover. */
     private static final double SYMBOL_MM = 14;
 
@@ -25,6 +29,7 @@ final class CalloutRoom {
     private final double xScale;
     private final double yScale;
     private final List<Box> taken = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
 
     /** A rectangle on paper, y up. */
     private record Box(double left, double low, double right, double high) {
@@ -36,9 +41,29 @@ final class CalloutRoom {
         }
     }
 
-    CalloutRoom(Frame frame, double exaggeration, List<Mark> marks) {
+    /** A piece of a line on paper. */
+    private record Line(double x1, double y1, double x2, double y2) {
+
+        /** Returns how much of it lies in a box, millimetres. */
+        double inside(Box box) {
+            double from = Math.max(entry(x1, x2, box.left, box.right), entry(y1, y2, box.low, box.high));
+            double to = Math.min(exit(x1, x2, box.left, box.right), exit(y1, y2, box.low, box.high));
+            return Math.max(0, Math.min(1, to) - Math.max(0, from)) * Math.hypot(x2 - x1, y2 - y1);
+        }
+
+        private static double entry(double from, double to, double low, double high) {
+            return from == to ? from >= low && from <= high ? 0 : 2 : Math.min((low - from) / (to - from), (high - from) / (to - from));
+        }
+
+        private static double exit(double from, double to, double low, double high) {
+            return from == to ? 1 : Math.max((low - from) / (to - from), (high - from) / (to - from));
+        }
+    }
+
+    CalloutRoom(Frame frame, double exaggeration, List<Mark> marks, Room room) {
         this.frame = frame;
-        xScale = Math.min(WIDTH_MM / frame.width(), HEIGHT_MM / (frame.height() * exaggeration));
+        double wide = room.letteredWidthMm() / frame.width();
+        xScale = room.isFilled() ? wide : Math.min(wide, HEIGHT_MM / (frame.height() * exaggeration));
         yScale = xScale * exaggeration;
         for (Mark mark : marks) {
             if (mark instanceof Mark.Label label) {
@@ -47,8 +72,21 @@ final class CalloutRoom {
                 double radius = disc.radiusMm();
                 taken.add(new Box(x(disc.centre()) - radius, y(disc.centre()) - radius, x(disc.centre()) + radius, y(disc.centre())
                         + radius));
-            } else if (mark instanceof Mark.Path path && path.closed()) {
-                takeSymbol(path.points());
+            } else if (mark instanceof Mark.Path path) {
+                takePath(path);
+            }
+        }
+    }
+
+    private void takePath(Mark.Path path) {
+        if (path.closed()) {
+            takeSymbol(path.points());
+        }
+        if (path.style().line() != Ink.NONE) {
+            List<ScenePoint> points = path.points();
+            for (int i = path.closed() ? 0 : 1; i < points.size(); i++) {
+                ScenePoint from = points.get(i == 0 ? points.size() - 1 : i - 1);
+                lines.add(new Line(x(from), y(from), x(points.get(i)), y(points.get(i))));
             }
         }
     }
@@ -122,10 +160,11 @@ final class CalloutRoom {
         double x = x(at) + dx;
         double y = y(at) + dy - sizeMm * (anchor == Anchor.MIDDLE ? dy > 0 ? 0 : 1 : 0.5);
         Box box = box(x, y, text, sizeMm, anchor);
-        double cost = taken.stream().mapToDouble(box::overlap).sum();
+        double cost = taken.stream().mapToDouble(box::overlap).sum() * COVERED_COST
+                + lines.stream().mapToDouble(line -> line.inside(box)).sum() + Math.max(0, away - FAR_MM) * FAR_COST;
         double out = Math.max(0, -box.left()) + Math.max(0, box.right() - frame.width() * xScale) + Math.max(0, -box.low())
                 + Math.max(0, box.high() - frame.height() * yScale);
-        return new Candidate(x, y, anchor, box, away, cost + out * 20);
+        return new Candidate(x, y, anchor, box, away, cost + out * 60);
     }
 
     private ScenePoint scene(double xMm, double yMm) {

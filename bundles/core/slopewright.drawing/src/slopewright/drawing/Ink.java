@@ -45,7 +45,21 @@ public enum Ink {
     /** Sky behind a pilot's view. */
     SKY("26323d", "SKY", 250),
     /** Land behind a pilot's view. */
-    LAND("3b4636", "LAND", 251);
+    LAND("3b4636", "LAND", 251),
+    /** Sky behind a pilot's view by day. */
+    SKY_DAY("a9c8e2", "SKY", 250),
+    /** Land behind a pilot's view by day. */
+    LAND_DAY("93a271", "LAND", 251),
+    /** Runway in a pilot's view by day. */
+    PAVEMENT_DAY("7f868c", "PAVEMENT", 8),
+    /** Sky behind a pilot's view by night. */
+    SKY_NIGHT("0a0f16", "SKY", 250),
+    /** Land behind a pilot's view by night. */
+    LAND_NIGHT("11160f", "LAND", 251),
+    /** Runway in a pilot's view by night. */
+    PAVEMENT_NIGHT("1d2124", "PAVEMENT", 8),
+    /** Markings in a pilot's view by night. */
+    MARKING_NIGHT("4a4f54", "MARKING", 7);
 
     private final String rgb;
     private final String layer;

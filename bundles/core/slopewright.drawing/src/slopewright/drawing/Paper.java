@@ -4,9 +4,10 @@ package slopewright.drawing;
 public final class Paper {
 
     private final Scene scene;
-    private final double widthMm;
     private final double heightMm;
-    private final double edgeMm;
+    private final double innerWidthMm;
+    private final double innerHeightMm;
+    private final double frameLeftMm;
     private final double scale;
     private final double left;
     private final double top;
@@ -21,15 +22,29 @@ public final class Paper {
      */
     public Paper(Scene scene, double widthMm, double maxHeight, double edgeMm) {
         this.scene = scene;
-        this.widthMm = widthMm;
-        this.edgeMm = edgeMm;
         double inner = widthMm - 2 * edgeMm;
         double wanted = inner / scene.aspect();
         double innerHeight = Math.min(wanted, maxHeight - 2 * edgeMm);
+        innerWidthMm = inner;
+        innerHeightMm = innerHeight;
+        frameLeftMm = edgeMm;
         heightMm = innerHeight + 2 * edgeMm;
         scale = Math.min(inner / (scene.maxX() - scene.minX()), innerHeight / ((scene.maxY() - scene.minY()) * scene.exaggeration()));
         left = edgeMm + (inner - (scene.maxX() - scene.minX()) * scale) / 2;
         top = edgeMm;
+    }
+
+    /** Puts a scene into a frame at a place on paper. */
+    Paper(Scene scene, double leftMm, double topMm, double innerWidthMm, double innerHeightMm) {
+        this.scene = scene;
+        this.innerWidthMm = innerWidthMm;
+        this.innerHeightMm = innerHeightMm;
+        frameLeftMm = leftMm;
+        heightMm = topMm + innerHeightMm;
+        scale = Math.min(innerWidthMm / (scene.maxX() - scene.minX()), innerHeightMm / ((scene.maxY() - scene.minY()) * scene
+                .exaggeration()));
+        left = leftMm + (innerWidthMm - (scene.maxX() - scene.minX()) * scale) / 2;
+        top = topMm;
     }
 
     /** Returns millimetres from the left edge. */
@@ -49,12 +64,22 @@ public final class Paper {
 
     /** Returns the width inside the blank edges, millimetres. */
     public double innerWidthMm() {
-        return widthMm - 2 * edgeMm;
+        return innerWidthMm;
     }
 
     /** Returns the height inside the blank edges, millimetres. */
     public double innerHeightMm() {
-        return heightMm - 2 * edgeMm;
+        return innerHeightMm;
+    }
+
+    /** Returns where the frame begins, millimetres from the left edge. */
+    double frameLeftMm() {
+        return frameLeftMm;
+    }
+
+    /** Returns where the frame begins, millimetres from the upper edge. */
+    double frameTopMm() {
+        return top;
     }
 
     /** Returns millimetres on paper for one scene unit to the right. */

@@ -25,14 +25,21 @@ public final class PilotScene {
     private static final double CLOSEST_M = 5;
     private static final double PANEL_HALF_WIDTH_M = 1.2;
     private static final double PANEL_HALF_HEIGHT_M = 0.6;
+    private static final double USUAL_WIDTH_M = 30;
+    private static final double USUAL_LENGTH_M = 1500;
+    private static final double EDGE_LIGHTS_M = 60;
+    private static final int CROSS_LIGHTS = 4;
 
     private final DrawnAid drawn;
     private final FramePoint eye;
-    private final SceneBuilder scene = new SceneBuilder();
+    private final Daylight daylight;
+    private final SceneBuilder scene;
 
-    private PilotScene(DrawnAid drawn, FramePoint eye) {
+    private PilotScene(DrawnAid drawn, FramePoint eye, Daylight daylight, Room room) {
         this.drawn = drawn;
         this.eye = eye;
+        this.daylight = daylight;
+        scene = new SceneBuilder(room);
     }
 
     /**
@@ -43,7 +50,20 @@ public final class PilotScene {
      * @return the scene
      */
     public static Scene of(DrawnAid drawn, FramePoint eye) {
-        return new PilotScene(drawn, eye).build();
+        return of(drawn, eye, Daylight.DUSK, Room.usual());
+    }
+
+    /**
+     * Draws the view for a room on paper.
+     *
+     * @param drawn    the aid
+     * @param eye      the pilot's eye in the frame, on the approach side
+     * @param daylight how light it is
+     * @param room     the room
+     * @return the scene
+     */
+    public static Scene of(DrawnAid drawn, FramePoint eye, Daylight daylight, Room room) {
+        return new PilotScene(drawn, eye, daylight, room).build();
     }
 
     /** Returns the eye on the slope at a distance before the threshold, metres. */
@@ -60,10 +80,12 @@ public final class PilotScene {
                 unit.place().heightM()).x())).max().orElse(0);
         double tall = Math.max(LEAST_SPREAD_DEG, Math.max(horizon - threshold.y(), widest));
         Frame frame = new Frame(-tall, threshold.y() - tall * 0.3, tall, threshold.y() + tall * 1.15).atLeast(2);
+        frame = scene.room().shaped(frame);
         double half = frame.maxX();
-        scene.area(Style.fill(Ink.SKY), "", -half, horizon, half, horizon, half, frame.maxY() + 1, -half, frame.maxY() + 1);
-        scene.area(Style.fill(Ink.LAND), "", -half, frame.minY(), half, frame.minY(), half, horizon, -half, horizon);
+        scene.area(Style.fill(daylight.sky()), "", -half, horizon, half, horizon, half, frame.maxY() + 1, -half, frame.maxY() + 1);
+        scene.area(Style.fill(daylight.land()), "", -half, frame.minY(), half, frame.minY(), half, horizon, -half, horizon);
         runway();
+        runwayLights();
         Observation observation = lights();
         String meaning = String.join(", ", observation.meanings().entrySet().stream()
                 .map(path -> (path.getKey().isEmpty() ? "" : path.getKey() + " path: ") + path.getValue().key()).toList());
@@ -76,7 +98,7 @@ public final class PilotScene {
         captions.add(String.format(Locale.ROOT,
                 "View and signals take the curvature of the Earth and refraction (coefficient %.2f) into account. Lights are drawn larger "
                 + "than they are.", Curvature.USUAL_REFRACTION));
-        return scene.build("Pilot's view, " + drawn.name(), frame, 1, captions, List.of());
+        return scene.build("Pilot's view, " + drawn.name(), frame, 1, captions, List.of(), Scene.Unit.NO_LENGTH);
     }
 
     private ScenePoint view(double alongM, double rightM, double heightM) {
@@ -96,27 +118,59 @@ public final class PilotScene {
         if (!(drawn.host() instanceof RunwayEnd end)) {
             Projects.helipad(drawn.host()).ifPresent(pad -> {
                 if (pad.getFatoLengthM() != null && pad.getFatoWidthM() != null) {
-                    patch(Style.area(Ink.MARKING, Ink.PAVEMENT, 0.25), -pad.getFatoLengthM() / 2, -pad.getFatoWidthM() / 2, pad
+                    patch(edged(), -pad.getFatoLengthM() / 2, -pad.getFatoWidthM() / 2, pad
                             .getFatoLengthM() / 2, pad.getFatoWidthM() / 2);
                 }
             });
             return;
         }
         Optional<Runway> runway = Projects.runway(drawn.host());
-        double half = runway.map(Runway::getWidthM).orElse(30.0) / 2;
-        double length = runway.map(Runway::getLengthM).orElse(1500.0);
+        double half = runway.map(Runway::getWidthM).orElse(USUAL_WIDTH_M) / 2;
+        double length = runway.map(Runway::getLengthM).orElse(USUAL_LENGTH_M);
         double displaced = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
-        patch(Style.area(Ink.MARKING, Ink.PAVEMENT, 0.25), -displaced, -half, length - displaced, half);
+        patch(edged(), -displaced, -half, length - displaced, half);
         for (double from = 60; from < length - displaced - 60; from += 60) {
-            patch(Style.fill(Ink.MARKING), from, -0.5, from + 30, 0.5);
+            patch(Style.fill(daylight.marking()), from, -0.5, from + 30, 0.5);
         }
         for (int stripe = -4; stripe < 4; stripe++) {
-            patch(Style.fill(Ink.MARKING), 6, (stripe + 0.2) * half / 5, 36, (stripe + 0.8) * half / 5);
+            patch(Style.fill(daylight.marking()), 6, (stripe + 0.2) * half / 5, 36, (stripe + 0.8) * half / 5);
         }
         if (end.getAimingPointDistanceM() != null) {
             double aim = end.getAimingPointDistanceM();
-            patch(Style.fill(Ink.MARKING), aim, half * 0.3, aim + 45, half * 0.7);
-            patch(Style.fill(Ink.MARKING), aim, -half * 0.7, aim + 45, -half * 0.3);
+            patch(Style.fill(daylight.marking()), aim, half * 0.3, aim + 45, half * 0.7);
+            patch(Style.fill(daylight.marking()), aim, -half * 0.7, aim + 45, -half * 0.3);
+        }
+    }
+
+    private Style edged() {
+        return Style.area(daylight.marking(), daylight.pavement(), 0.25);
+    }
+
+    /** Draws the lights that a runway of the usual kind has by night: edges every 60 m, threshold and end. */
+    private void runwayLights() {
+        Optional<Runway> runway = Projects.runway(drawn.host());
+        if (!daylight.runwayLights() || !(drawn.host() instanceof RunwayEnd end) || runway.isEmpty()) {
+            return;
+        }
+        double displaced = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
+        double half = (runway.get().getWidthM() == null ? USUAL_WIDTH_M : runway.get().getWidthM()) / 2;
+        double length = (runway.get().getLengthM() == null ? USUAL_LENGTH_M : runway.get().getLengthM()) - displaced;
+        int pairs = (int) Math.round((length + displaced) / EDGE_LIGHTS_M);
+        for (int i = 0; i <= pairs; i++) {
+            double along = -displaced + (length + displaced) * i / pairs;
+            lamp(along, -half, along < 0 ? Ink.RED : Ink.PAPER);
+            lamp(along, half, along < 0 ? Ink.RED : Ink.PAPER);
+        }
+        for (int i = -CROSS_LIGHTS; i <= CROSS_LIGHTS; i++) {
+            lamp(length, half * i / CROSS_LIGHTS, Ink.RED);
+            lamp(0, half * i / CROSS_LIGHTS, Ink.GREEN);
+        }
+    }
+
+    private void lamp(double alongM, double rightM, Ink ink) {
+        if (alongM > eye.alongM() + CLOSEST_M) {
+            ScenePoint at = view(alongM, rightM, 0);
+            scene.disc(at.x(), at.y(), 0.35, Style.fill(ink), "");
         }
     }
 
@@ -147,7 +201,7 @@ public final class PilotScene {
                 boolean steady = seen.light().form() == LightForm.STEADY;
                 scene.disc(at.x(), at.y(), 1.3, steady ? Style.fill(ink) : Style.area(ink, Ink.NONE, 0.6), drawn.elementId(seen.unit()));
             }
-            scene.callout(at.x(), at.y(), seen.unit().id(), 1.6, -90, Ink.PAPER, drawn.elementId(seen.unit()));
+            scene.callout(at.x(), at.y(), seen.unit().id(), 1.6, -90, daylight.letters(), drawn.elementId(seen.unit()));
         }
         return observation;
     }

@@ -25,11 +25,12 @@ public final class PlanScene {
     private static final double LEAST_DIMENSION_MM = 2.4;
 
     private final DrawnAid drawn;
-    private final SceneBuilder scene = new SceneBuilder();
+    private final SceneBuilder scene;
     private final PlanGround ground;
 
-    private PlanScene(DrawnAid drawn) {
+    private PlanScene(DrawnAid drawn, Room room) {
         this.drawn = drawn;
+        scene = new SceneBuilder(room);
         ground = new PlanGround(drawn, scene);
     }
 
@@ -40,7 +41,19 @@ public final class PlanScene {
      * @return the scene
      */
     public static Scene layout(DrawnAid drawn) {
-        return new PlanScene(drawn).layoutScene();
+        return layout(drawn, Room.usual());
+    }
+
+    /**
+     * Draws the surroundings of the units for a room on paper.
+     *
+     * @param drawn the aid
+     * @param room  the room
+     * @return the scene
+     * @throws IllegalArgumentException where the room has a scale at which the layout does not fit
+     */
+    public static Scene layout(DrawnAid drawn, Room room) {
+        return new PlanScene(drawn, room).layoutScene();
     }
 
     /**
@@ -50,7 +63,19 @@ public final class PlanScene {
      * @return the scene
      */
     public static Scene detail(DrawnAid drawn) {
-        return new PlanScene(drawn).detailScene();
+        return detail(drawn, Room.usual());
+    }
+
+    /**
+     * Draws the units of the nearest bar for a room on paper.
+     *
+     * @param drawn the aid
+     * @param room  the room
+     * @return the scene
+     * @throws IllegalArgumentException where the room has a scale at which they do not fit
+     */
+    public static Scene detail(DrawnAid drawn, Room room) {
+        return new PlanScene(drawn, room).detailScene();
     }
 
     /**
@@ -60,7 +85,23 @@ public final class PlanScene {
      * @return the scene; the layout where there is no surface
      */
     public static Scene surface(DrawnAid drawn) {
-        return drawn.siting().surface().isEmpty() ? layout(drawn) : new PlanScene(drawn).surfaceScene();
+        return surface(drawn, Room.usual());
+    }
+
+    /**
+     * Draws the whole obstacle surface for a room on paper.
+     *
+     * @param drawn the aid
+     * @param room  the room
+     * @return the scene; the layout where there is no surface
+     * @throws IllegalArgumentException where the room has a scale at which it does not fit
+     */
+    public static Scene surface(DrawnAid drawn, Room room) {
+        return drawn.siting().surface().isEmpty() ? layout(drawn, room) : new PlanScene(drawn, room).surfaceScene();
+    }
+
+    private Frame framed(Frame needed) {
+        return scene.room().isFilled() ? scene.room().plan(needed) : needed.atMost(MOST_ASPECT).atLeast(LEAST_ASPECT);
     }
 
     private boolean atRunway() {
@@ -80,8 +121,7 @@ public final class PlanScene {
         double near = Math.min(atRunway() ? -30 : -extent(true), units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElse(0));
         double reach = Math.max(far - near, 60);
         double side = atRunway() ? MARGIN_M + reach * 0.05 : reach * 0.2;
-        Frame frame = new Frame(near - reach * 0.12, -extent(true) - side, far + reach * 0.22, extent(false) + side).atMost(MOST_ASPECT)
-                .atLeast(LEAST_ASPECT);
+        Frame frame = framed(new Frame(near - reach * 0.12, -extent(true) - side, far + reach * 0.22, extent(false) + side));
         ground.pavement(frame, true);
         ground.edges();
         ground.units(Math.max(3, frame.width() * 0.007), true);
@@ -92,7 +132,7 @@ public final class PlanScene {
         if (atRunway() && !units.isEmpty()) {
             double first = units.get(0).place().alongM();
             List<UnitPlan> bar = units.stream().filter(unit -> Math.abs(unit.place().alongM() - first) < SAME_BAR_M).toList();
-            if (leastSpacingM(bar) * CalloutRoom.WIDTH_MM / frame.width() > LEAST_DIMENSION_MM) {
+            if (leastSpacingM(bar) * scene.room().letteredWidthMm() / frame.width() > LEAST_DIMENSION_MM) {
                 dimensions.across(bar, ground.halfWidthM(), first - frame.width() * 0.03);
             }
         }
@@ -125,8 +165,7 @@ public final class PlanScene {
         high = Math.max(high, edge);
         double room = Math.max(4, (high - low) * 0.14);
         double width = Math.min(WIDEST_DETAIL_M, Math.max(24, (high - low) * 1.9));
-        Frame frame = new Frame(along - width * 0.45, low - room, along + width * 0.55, high + room).atMost(MOST_ASPECT)
-                .atLeast(LEAST_ASPECT);
+        Frame frame = framed(new Frame(along - width * 0.45, low - room, along + width * 0.55, high + room));
         ground.pavement(frame, false);
         ground.edges();
         ground.units(1.6, false);
@@ -160,7 +199,7 @@ public final class PlanScene {
         double length = Projects.runway(drawn.host()).map(Runway::getLengthM).orElse(400.0);
         double maxX = Math.min(length, -minX * 0.2);
         double margin = (maxX - minX) * 0.02;
-        Frame frame = new Frame(minX - margin, -half * 1.08, maxX + margin, half * 1.08).atMost(MOST_ASPECT).atLeast(LEAST_ASPECT);
+        Frame frame = framed(new Frame(minX - margin, -half * 1.08, maxX + margin, half * 1.08));
         scene.area(Style.area(Ink.SURFACE, Ink.PAPER, 0.35), "", xy);
         scene.path(Style.dashed(Ink.AXIS, 0.15), "", xy[6] / 2 + xy[4] / 2, xy[5] / 2 + xy[7] / 2, 0, 0);
         ground.pavement(new Frame(-margin, 0, maxX, 0), false);

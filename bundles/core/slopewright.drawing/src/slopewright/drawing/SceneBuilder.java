@@ -8,6 +8,16 @@ final class SceneBuilder {
 
     private final List<Mark> marks = new ArrayList<>();
     private final List<Callout> callouts = new ArrayList<>();
+    private final Room room;
+
+    /** Starts a scene for a room on paper. */
+    SceneBuilder(Room room) {
+        this.room = room;
+    }
+
+    Room room() {
+        return room;
+    }
 
     /** A text that belongs to a place and may stand anywhere near it. */
     private record Callout(ScenePoint at, String text, double sizeMm, double firstDeg, Ink ink, String id) {
@@ -56,12 +66,35 @@ final class SceneBuilder {
         return this;
     }
 
-    /** Makes the scene; callouts get the nearest free room that a drawing of the usual size has. */
+    /** Makes the scene, in metres; callouts get the nearest free room that a drawing of the size has. */
     Scene build(String title, Frame frame, double exaggeration, List<String> captions, List<LegendEntry> legend) {
-        CalloutRoom room = new CalloutRoom(frame, exaggeration, marks);
+        return build(title, frame, exaggeration, captions, legend, Scene.Unit.METRES);
+    }
+
+    /** Makes the scene; callouts get the nearest free room that a drawing of the size has. */
+    Scene build(String title, Frame frame, double exaggeration, List<String> captions, List<LegendEntry> legend, Scene.Unit unit) {
+        marks.removeIf(mark -> mark instanceof Mark.Label label && !frame.holds(label.at()));
+        CalloutRoom free = new CalloutRoom(frame, exaggeration, marks, room);
         for (Callout callout : callouts) {
-            marks.addAll(room.place(callout.at(), callout.text(), callout.sizeMm(), callout.firstDeg(), callout.ink(), callout.id()));
+            marks.addAll(free.place(callout.at(), callout.text(), callout.sizeMm(), callout.firstDeg(), callout.ink(), callout.id()));
         }
-        return new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), exaggeration, marks, captions, legend);
+        List<Mark> lettered = room.lettering() == 1 ? marks : marks.stream().map(this::lettered).toList();
+        return new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), exaggeration, lettered, captions, legend, unit);
+    }
+
+    private Mark lettered(Mark mark) {
+        double factor = room.lettering();
+        if (mark instanceof Mark.Path path) {
+            return new Mark.Path(path.points(), path.closed(), thicker(path.style()), path.elementId());
+        } else if (mark instanceof Mark.Disc disc) {
+            return new Mark.Disc(disc.centre(), disc.radiusMm() * factor, thicker(disc.style()), disc.elementId());
+        }
+        Mark.Label label = (Mark.Label) mark;
+        return new Mark.Label(label.at(), label.text(), label.anchor(), label.sizeMm() * factor, label.dyMm() * factor, label.ink(),
+                label.elementId());
+    }
+
+    private Style thicker(Style style) {
+        return new Style(style.line(), style.fill(), style.widthMm() * room.lettering(), style.dashed());
     }
 }

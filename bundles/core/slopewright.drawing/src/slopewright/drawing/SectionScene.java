@@ -26,10 +26,11 @@ public final class SectionScene {
 
     private final DrawnAid drawn;
     private final Siting siting;
-    private final SceneBuilder scene = new SceneBuilder();
+    private final SceneBuilder scene;
 
-    private SectionScene(DrawnAid drawn) {
+    private SectionScene(DrawnAid drawn, Room room) {
         this.drawn = drawn;
+        scene = new SceneBuilder(room);
         siting = drawn.siting();
     }
 
@@ -40,7 +41,19 @@ public final class SectionScene {
      * @return the scene
      */
     public static Scene of(DrawnAid drawn) {
-        return new SectionScene(drawn).whole();
+        return of(drawn, Room.usual());
+    }
+
+    /**
+     * Draws the section for a room on paper, at least as far out as the obstacles that count.
+     *
+     * @param drawn the aid
+     * @param room  the room
+     * @return the scene
+     * @throws IllegalArgumentException where the room has a scale at which it does not fit
+     */
+    public static Scene of(DrawnAid drawn, Room room) {
+        return new SectionScene(drawn, room).whole();
     }
 
     /**
@@ -50,7 +63,24 @@ public final class SectionScene {
      * @return the scene
      */
     public static Scene near(DrawnAid drawn) {
-        return new SectionScene(drawn).close();
+        return near(drawn, Room.usual());
+    }
+
+    /**
+     * Draws the section close to the threshold or hover point for a room on paper.
+     *
+     * @param drawn the aid
+     * @param room  the room
+     * @return the scene
+     * @throws IllegalArgumentException where the room has a scale at which it does not fit
+     */
+    public static Scene near(DrawnAid drawn, Room room) {
+        return new SectionScene(drawn, room).close();
+    }
+
+    private Room.Fit fit(Frame needed) {
+        return scene.room().isFilled() ? scene.room().section(needed)
+                : new Room.Fit(needed, Math.max(1, Math.round(needed.width() / needed.height() / ASPECT)));
     }
 
     private double reachM() {
@@ -72,7 +102,8 @@ public final class SectionScene {
     private Scene whole() {
         double reach = reachM();
         double top = Math.max(25, (reach + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.8));
-        Frame frame = new Frame(-reach, -top * 0.1, siting.distanceM() + reach * 0.1, top);
+        Room.Fit fit = fit(new Frame(-reach, -top * 0.1, siting.distanceM() + reach * 0.1, top));
+        Frame frame = fit.frame();
         SectionMarks marks = new SectionMarks(drawn, scene, frame);
         marks.corridor();
         marks.ground();
@@ -83,7 +114,7 @@ public final class SectionScene {
         marks.wheels();
         marks.origin();
         marks.axes();
-        return build("Section, ", frame);
+        return build("Section, ", fit);
     }
 
     private Scene close() {
@@ -91,7 +122,8 @@ public final class SectionScene {
         double past = Math.max(20, siting.distanceM() * 0.12);
         double top = Math.max(siting.eyeHeightM() * 1.9, (before + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.4));
         double lowest = Math.min(0, siting.reference().heightM());
-        Frame frame = new Frame(-before, lowest - top * 0.14, siting.distanceM() + past, top);
+        Room.Fit fit = fit(new Frame(-before, lowest - top * 0.14, siting.distanceM() + past, top));
+        Frame frame = fit.frame();
         SectionMarks marks = new SectionMarks(drawn, scene, frame);
         marks.corridor();
         marks.ground();
@@ -105,7 +137,7 @@ public final class SectionScene {
         scene.disc(0, siting.eyeHeightM(), 0.5, Style.fill(Ink.TEXT), "");
         marks.origin();
         marks.axes();
-        return build("Section at the " + drawn.originName() + ", ", frame);
+        return build("Section at the " + drawn.originName() + ", ", fit);
     }
 
     private void height(double x, double heightM, String name, Ink ink) {
@@ -117,15 +149,14 @@ public final class SectionScene {
                 SectionMarks.LABEL_MM, 0, ink, "");
     }
 
-    private Scene build(String title, Frame frame) {
-        double exaggeration = Math.max(1, Math.round(frame.width() / frame.height() / ASPECT));
+    private Scene build(String title, Room.Fit fit) {
         List<String> captions = new ArrayList<>();
         captions.add(String.format(Locale.ROOT,
-                "Heights %.0f times exaggerated, in metres above the %s, without curvature. Slope %s, lowest on-slope signal %s, "
-                        + "eye height over the %s %.2f m%s.", exaggeration, drawn.originName(), Angles.format(siting.slopeDeg()),
-                Angles.format(siting.lowestOnSlopeDeg()), drawn.originName(), siting.eyeHeightM(),
+                "Heights %s times exaggerated, in metres above the %s, without curvature. Slope %s, lowest on-slope signal %s, "
+                        + "eye height over the %s %.2f m%s.", Room.number(fit.exaggeration()), drawn.originName(),
+                Angles.format(siting.slopeDeg()), Angles.format(siting.lowestOnSlopeDeg()), drawn.originName(), siting.eyeHeightM(),
                 drawn.host() instanceof RunwayEnd ? " (MEHT)" : ""));
-        return scene.build(title + drawn.name(), frame, exaggeration, captions, legend());
+        return scene.build(title + drawn.name(), fit.frame(), fit.exaggeration(), captions, legend());
     }
 
     private List<LegendEntry> legend() {

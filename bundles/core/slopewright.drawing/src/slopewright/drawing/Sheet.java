@@ -29,8 +29,28 @@ public final class Sheet {
     private final double heightMm;
     private final Paper paper;
     private final List<Mark> below = new ArrayList<>();
+    private final boolean bordered;
+
+    private Sheet(Scene scene, TitleBlock block, SheetFormat format) {
+        this.scene = scene;
+        this.block = block;
+        widthMm = format.widthMm();
+        heightMm = format.heightMm();
+        Room room = format.room(0);
+        double right = widthMm - SheetFormat.OTHER_MM;
+        double low = heightMm - SheetFormat.OTHER_MM;
+        double top = SheetFormat.OTHER_MM + room.heightMm();
+        paper = new Paper(scene, SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, room.widthMm(), room.heightMm());
+        SheetFoot foot = new SheetFoot(format.size());
+        foot.border(SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, right, low, format.footMm());
+        foot.notes(scene, SheetFormat.LEFT_MM + 2, top, right - format.blockMm() - 2, low - 1);
+        foot.block(block.with("Scale", scene.scale(room.widthMm())).with("Sheet", format.key()), right - format.blockMm(), top, right);
+        below.addAll(foot.marks());
+        bordered = true;
+    }
 
     private Sheet(Scene scene, TitleBlock block, double widthMm, double maxHeightMm) {
+        bordered = false;
         this.scene = scene;
         this.block = block;
         this.widthMm = widthMm;
@@ -65,6 +85,23 @@ public final class Sheet {
         return new Sheet(scene, block, widthMm, maxHeightMm);
     }
 
+    /**
+     * Lays a scene that was drawn for the room of a format out on paper of that format, with border and title block.
+     *
+     * @param scene  the scene
+     * @param block  the title block; scale and format are added
+     * @param format the paper
+     * @return the sheet
+     */
+    public static Sheet onPaper(Scene scene, TitleBlock block, SheetFormat format) {
+        return new Sheet(scene, block, format);
+    }
+
+    /** Tells whether the sheet is drawing paper with a border of its own. */
+    public boolean isBordered() {
+        return bordered;
+    }
+
     /** Returns the width, millimetres. */
     public double widthMm() {
         return widthMm;
@@ -82,8 +119,8 @@ public final class Sheet {
 
     /** Returns the corners of the frame: upper left, then lower right. */
     public List<ScenePoint> frame() {
-        return List.of(new ScenePoint(EDGE_MM, EDGE_MM),
-                new ScenePoint(EDGE_MM + paper.innerWidthMm(), EDGE_MM + paper.innerHeightMm()));
+        return List.of(new ScenePoint(paper.frameLeftMm(), paper.frameTopMm()),
+                new ScenePoint(paper.frameLeftMm() + paper.innerWidthMm(), paper.frameTopMm() + paper.innerHeightMm()));
     }
 
     /** Returns the marks of the scene, to be cut at the frame. */
@@ -91,7 +128,12 @@ public final class Sheet {
         return scene.marks().stream().map(this::onPaper).toList();
     }
 
-    /** Returns captions and key, under the frame. */
+    /** Returns the scene. */
+    Scene scene() {
+        return scene;
+    }
+
+    /** Returns captions, key and title block, under the frame, and the border. */
     public List<Mark> below() {
         return List.copyOf(below);
     }

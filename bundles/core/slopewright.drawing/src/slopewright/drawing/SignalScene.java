@@ -32,9 +32,10 @@ public final class SignalScene {
     private final DrawnAid drawn;
     private final Siting siting;
     private final List<UnitPlan> units;
-    private final SceneBuilder scene = new SceneBuilder();
+    private final SceneBuilder scene;
 
-    private SignalScene(DrawnAid drawn) {
+    private SignalScene(DrawnAid drawn, Room room) {
+        scene = new SceneBuilder(room);
         this.drawn = drawn;
         siting = drawn.siting();
         units = siting.units().stream().filter(unit -> !unit.edges().isEmpty())
@@ -59,10 +60,22 @@ public final class SignalScene {
      * @throws IllegalArgumentException where no unit has sectors
      */
     public static Scene of(DrawnAid drawn) {
+        return of(drawn, Room.usual());
+    }
+
+    /**
+     * Draws the chart for a room on paper.
+     *
+     * @param drawn an aid with lights
+     * @param room  the room
+     * @return the scene
+     * @throws IllegalArgumentException where no unit has sectors
+     */
+    public static Scene of(DrawnAid drawn, Room room) {
         if (!fits(drawn.siting())) {
             throw new IllegalArgumentException("none of the units has sectors to draw");
         }
-        return new SignalScene(drawn).build();
+        return new SignalScene(drawn, room).build();
     }
 
     private Scene build() {
@@ -76,9 +89,6 @@ public final class SignalScene {
         double names = (high - low) * (units.size() > MOST_NAMES_IN_A_LINE ? 0.17 : 0.1);
         double left = -units.size() * 0.22 - 0.3;
         Frame frame = new Frame(left, low - names, units.size() + 0.3 + units.size() * 0.2, high + names * 0.3);
-        for (int i = 0; i < units.size(); i++) {
-            column(units.get(i), i, low, high);
-        }
         double free = Double.NEGATIVE_INFINITY;
         for (double angle : angles.headSet(high)) {
             double level = Math.max(angle, free);
@@ -86,13 +96,18 @@ public final class SignalScene {
             scene.path(Style.line(Ink.DIMENSION, 0.12), "", left * 0.3, level, -0.02, angle, units.size(), angle);
             scene.label(left * 0.32, level, Angles.format(angle), Anchor.END, LABEL_MM, -0.8, Ink.TEXT, "");
         }
+        for (int i = 0; i < units.size(); i++) {
+            column(units.get(i), i, low, high);
+        }
         scene.path(Style.dashed(Ink.TEXT, 0.3), "", units.size(), siting.slopeDeg(), units.size() + 0.12, siting.slopeDeg());
         scene.callout(units.size() + 0.12, siting.slopeDeg(), "slope " + Angles.format(siting.slopeDeg()), LABEL_MM, Ink.TEXT, "");
-        double exaggeration = frame.width() / frame.height() / CHART_ASPECT;
+        Room paper = scene.room();
+        double aspect = paper.isFilled() ? paper.widthMm() / paper.heightMm() : CHART_ASPECT;
+        double exaggeration = frame.width() / frame.height() / aspect;
         List<String> captions = List.of(String.format(Locale.ROOT,
                 "Angles are elevations at each unit, along its axis; to scale. Lowest on-slope signal %s.",
                 Angles.format(siting.lowestOnSlopeDeg())));
-        return scene.build("Signals, " + drawn.name(), frame, exaggeration, captions, List.of());
+        return scene.build("Signals, " + drawn.name(), frame, exaggeration, captions, List.of(), Scene.Unit.NO_LENGTH);
     }
 
     private void column(UnitPlan unit, int index, double low, double high) {

@@ -59,8 +59,11 @@ public final class SvgPainter {
         svg.append("<g font-family=\"Liberation Sans, Arimo, Helvetica, Arial, sans-serif\">\n<g clip-path=\"url(#").append(escaped(id))
                 .append(")\">\n");
         sheet.inside().forEach(this::mark);
-        svg.append("</g>\n").append(frame).append(" fill=\"none\" stroke=\"#").append(Ink.DIMENSION.rgb())
+        svg.append("</g>\n");
+        if (!sheet.isBordered()) {
+            svg.append(frame).append(" fill=\"none\" stroke=\"#").append(Ink.DIMENSION.rgb())
                 .append("\" stroke-width=\"0.25\"/>\n");
+        }
         sheet.below().forEach(this::mark);
         return svg.append("</g>\n</svg>\n").toString();
     }

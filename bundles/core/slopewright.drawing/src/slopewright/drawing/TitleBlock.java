@@ -55,14 +55,51 @@ public record TitleBlock(List<Entry> entries) {
         entries.add(new Entry("Project", text(project.getName())));
         entries.add(new Entry("Aerodrome", aerodrome == null ? "-" : text(aerodrome.getName()) + " " + text(aerodrome.getIdentifier())));
         entries.add(new Entry("Rule set", ruleSet));
-        entries.add(new Entry("Prepared by", text(project.getAuthor())));
+        entries.add(new Entry("Drawn by", text(project.getAuthor())));
+        entries.add(new Entry("Checked by", text(project.getCheckedBy())));
         entries.add(new Entry("Organisation", text(project.getOrganisation())));
+        entries.add(new Entry("Client", text(project.getClient())));
+        entries.add(new Entry("Document number", text(project.getDocumentNumber())));
         entries.add(new Entry("Revision", text(project.getRevision())));
+        entries.add(new Entry("Approved by", text(project.getApprovedBy())));
         entries.add(new Entry("Date", date));
         return new TitleBlock(entries);
     }
 
+    /**
+     * Returns a block with another entry at its end.
+     *
+     * @param name    what it holds
+     * @param content what it says
+     * @return the block
+     */
+    public TitleBlock with(String name, String content) {
+        List<Entry> more = new ArrayList<>(entries);
+        more.add(new Entry(name, content));
+        return new TitleBlock(more);
+    }
+
+    /** Returns what the entry of a name says; a dash where there is none. */
+    String content(String name) {
+        return entries.stream().filter(entry -> entry.name().equals(name)).map(Entry::content).findFirst().orElse("-");
+    }
+
+    /**
+     * Returns in which coordinates and above which level a project is surveyed.
+     *
+     * @param project the project
+     * @return reference and vertical datum
+     */
+    public static String datum(Project project) {
+        Aerodrome aerodrome = project.getAerodrome();
+        if (aerodrome == null) {
+            return "-";
+        }
+        String reference = aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference();
+        return reference + "; heights: " + text(aerodrome.getVerticalDatum());
+    }
+
     private static String text(String given) {
-        return given == null ? "-" : given;
+        return given == null || given.isBlank() ? "-" : given;
     }
 }

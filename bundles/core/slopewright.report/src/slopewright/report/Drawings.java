@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Supplier;
 
 import javax.imageio.ImageIO;
 
@@ -15,11 +16,17 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import slopewright.drawing.Daylight;
+import slopewright.drawing.DrawnAid;
 import slopewright.drawing.DxfPainter;
+import slopewright.drawing.GridPlacement;
 import slopewright.drawing.Scene;
 import slopewright.drawing.Sheet;
+import slopewright.drawing.SheetFormat;
 import slopewright.drawing.SvgPainter;
 import slopewright.drawing.TitleBlock;
+import slopewright.drawing.View;
+import slopewright.geometry.FramePoint;
 import slopewright.report.internal.ScenePainter;
 
 /** Writes one drawing in the form that people ask for. */
@@ -67,11 +74,58 @@ public final class Drawings {
      * @throws ReportException where it can not be painted
      */
     public static byte[] write(Scene scene, TitleBlock block, Format format) throws ReportException {
-        Sheet sheet = Sheet.of(scene, block, WIDTH_MM, HEIGHT_MM);
+        return write(Sheet.of(scene, block, WIDTH_MM, HEIGHT_MM), () -> DxfPainter.paint(scene, WIDTH_MM), format);
+    }
+
+    /**
+     * What one drawing shows.
+     *
+     * @param drawn    the aid
+     * @param view     the view
+     * @param eye      the pilot's eye in the frame; only the pilot's view looks at it
+     * @param daylight how light it is in the pilot's view
+     */
+    public record Subject(DrawnAid drawn, View view, FramePoint eye, Daylight daylight) {
+    }
+
+    /**
+     * How a drawing is laid out on paper.
+     *
+     * @param paper   the paper
+     * @param scale   the number N of a scale 1:N; zero chooses the largest usual one that fits
+     * @param ruleSet the rule set by its honest name
+     * @param date    the date to print
+     */
+    public record Layout(SheetFormat paper, int scale, String ruleSet, String date) {
+    }
+
+    /**
+     * Writes a drawing on drawing paper with border, key and title block. A drawing exchange file holds plans on the grid of the
+     * aerodrome, in metres.
+     *
+     * @param subject what it shows
+     * @param layout  how it is laid out
+     * @param format  the form
+     * @return the file; the same input gives the same bytes
+     * @throws IllegalArgumentException where the scale does not do or the aid has nothing that the view shows; the message says so
+     * @throws ReportException          where it can not be painted
+     */
+    public static byte[] write(Subject subject, Layout layout, Format format) throws ReportException {
+        DrawnAid drawn = subject.drawn();
+        Scene scene = subject.view().scene(drawn, layout.paper().room(layout.scale()), subject.eye(), subject.daylight());
+        boolean placed = format == Format.DXF && subject.view().isPlan();
+        Scene told = placed ? scene.with(GridPlacement.words(drawn)) : scene;
+        TitleBlock block = TitleBlock.of(drawn.project(), scene.title(), layout.ruleSet(), layout.date())
+                .with("Coordinates and vertical datum", TitleBlock.datum(drawn.project())).with("Caution", Cautions.TEXT.get(0));
+        Sheet sheet = Sheet.onPaper(told, block, layout.paper());
+        return write(sheet, () -> DxfPainter.paint(sheet, placed ? GridPlacement.of(drawn) : GridPlacement.none()), format);
+    }
+
+    private static byte[] write(Sheet sheet, Supplier<String> exchange, Format format) throws ReportException {
         try {
             return switch (format) {
                 case SVG -> SvgPainter.paint(sheet).getBytes(StandardCharsets.UTF_8);
-                case DXF -> DxfPainter.paint(scene, WIDTH_MM).getBytes(StandardCharsets.US_ASCII);
+                case DXF -> exchange.get().getBytes(StandardCharsets.US_ASCII);
                 case PDF -> pdf(sheet);
                 case PNG -> png(sheet);
             };
@@ -82,7 +136,7 @@ public final class Drawings {
 
     private static byte[] pdf(Sheet sheet) throws IOException {
         ScenePainter painter = new ScenePainter(sheet);
-        float width = (float) (WIDTH_MM * POINTS_PER_MM);
+        float width = (float) (painter.widthMm() * POINTS_PER_MM);
         float height = (float) (painter.heightMm() * POINTS_PER_MM);
         try (PDDocument document = new PDDocument()) {
             PDPage page = new PDPage(new PDRectangle(width, height));
@@ -107,8 +161,9 @@ public final class Drawings {
 
     private static byte[] png(Sheet sheet) throws IOException {
         ScenePainter painter = new ScenePainter(sheet);
-        BufferedImage image = new BufferedImage((int) (WIDTH_MM * PIXELS_PER_MM), (int) Math.ceil(painter.heightMm() * PIXELS_PER_MM),
-                BufferedImage.TYPE_INT_RGB);
+        int width = (int) (painter.widthMm() * PIXELS_PER_MM);
+        int height = (int) Math.ceil(painter.heightMm() * PIXELS_PER_MM);
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = image.createGraphics();
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, image.getWidth(), image.getHeight());

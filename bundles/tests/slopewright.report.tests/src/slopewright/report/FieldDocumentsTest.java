@@ -145,7 +145,7 @@ class FieldDocumentsTest {
         assertArrayEquals(written, Drawings.write(scene, block, format));
         if (format == Drawings.Format.SVG) {
             String svg = Demo.text(new String(written, StandardCharsets.UTF_8));
-            for (String expected : List.of("Harrow Vale", "2026-06-01", "330.46 m", "Prepared by")) {
+            for (String expected : List.of("Harrow Vale", "2026-06-01", "330.46 m", "Drawn by")) {
                 assertTrue(svg.contains(expected), expected);
             }
         }

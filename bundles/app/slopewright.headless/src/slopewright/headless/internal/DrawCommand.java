@@ -1,19 +1,21 @@
 package slopewright.headless.internal;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.drawing.Daylight;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PilotScene;
-import slopewright.drawing.PlanScene;
-import slopewright.drawing.Scene;
-import slopewright.drawing.SectionScene;
+import slopewright.drawing.SheetFormat;
+import slopewright.drawing.View;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
 import slopewright.model.ApproachAid;
@@ -35,7 +37,7 @@ final class DrawCommand extends Command {
     @Parameters(paramLabel = "FILE", description = "project file")
     private Path file;
 
-    @Option(names = "--view", required = true, paramLabel = "VIEW", description = "plan, surface, section or pilot")
+    @Option(names = "--view", required = true, paramLabel = "VIEW", description = "plan, section, near, detail, surface, pilot or signals")
     private String view;
 
     @Option(names = "--aid", paramLabel = "ID", description = "approach aid, by id or name; may be left out where there is one")
@@ -43,6 +45,18 @@ final class DrawCommand extends Command {
 
     @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set instead of the aid's or project's own")
     private String ruleSet;
+
+    @Option(names = "--paper", defaultValue = "A4", paramLabel = "SIZE", description = "A4, A3, A2 or letter; A4 where it is not given")
+    private String paper;
+
+    @Option(names = "--scale", paramLabel = "1:N", description = "scale; the largest usual one that fits where it is not given")
+    private String scale;
+
+    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "date to print; today where it is not given")
+    private String date;
+
+    @Option(names = "--daylight", defaultValue = "dusk", paramLabel = "LIGHT", description = "day, dusk or night in a pilot's view")
+    private String daylight;
 
     @Option(names = "--along-m", paramLabel = "M",
             description = "pilot's eye; on the slope 1500 m before the threshold where it is not given")
@@ -60,22 +74,47 @@ final class DrawCommand extends Command {
     @Override
     public Integer call() {
         String ending = output.ending(List.of("svg", "dxf", "pdf", "png"));
-        if (!List.of("plan", "surface", "section", "pilot").contains(view)) {
-            throw new UsageException("--view takes plan, surface, section or pilot, not '" + view + "'");
-        }
+        View wanted = View.find(view).orElseThrow(() -> new UsageException("--view takes "
+                + String.join(", ", Arrays.stream(View.values()).map(View::key).toList()) + ", not '" + view + "'"));
+        SheetFormat size = word("--paper", paper, SheetFormat.values(), SheetFormat::key);
+        Daylight light = word("--daylight", daylight, Daylight.values(), one -> one.name().toLowerCase(Locale.ROOT));
+        int ratio = ratio(scale);
+        String printed = ReportCommand.checkedDate(date);
         output.check();
         Project project = ProjectFiles.load(file);
         ApproachAid chosen = chosen(project);
         try {
             RuleSet rules = ProjectFiles.rules(project, Optional.ofNullable(ruleSet).or(() -> Optional.ofNullable(chosen.getRuleSetKey())));
             DrawnAid drawn = DrawnAid.of(chosen, AidLayouts.asLaid(chosen, rules));
-            output.write(Drawings.write(scene(drawn), Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
+            output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
+                    new Drawings.Layout(size, ratio, rules.descriptor().title(), printed),
+                    Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (SitingException e) {
             throw new UsageException("approach aid " + chosen.getId() + ": " + e.getMessage());
+        } catch (IllegalArgumentException e) {
+            throw new UsageException(e.getMessage());
         } catch (ReportException e) {
             throw new InputException(file + ": " + e.getMessage());
         }
         return ExitCodes.OK;
+    }
+
+    private static <T> T word(String option, String given, T[] values, Function<T, String> name) {
+        return Arrays.stream(values).filter(value -> name.apply(value).equalsIgnoreCase(given)).findFirst()
+                .orElseThrow(() -> new UsageException(option + " takes " + String.join(", ", Arrays.stream(values).map(name).toList())
+                        + ", not '" + given + "'"));
+    }
+
+    /** Reads the number N of a scale; zero where none was given. */
+    private static int ratio(String given) {
+        if (given == null) {
+            return 0;
+        }
+        String number = given.startsWith("1:") ? given.substring(2) : given;
+        if (!number.matches("[1-9][0-9]{0,6}")) {
+            throw new UsageException("--scale takes a scale such as 1:500, not '" + given + "'");
+        }
+        return Integer.parseInt(number);
     }
 
     private ApproachAid chosen(Project project) {
@@ -88,15 +127,6 @@ final class DrawCommand extends Command {
                     + String.join(", ", all.stream().map(one -> one.getId() + " (" + one.getName() + ")").toList()));
         }
         return all.get(0);
-    }
-
-    private Scene scene(DrawnAid drawn) {
-        return switch (view) {
-            case "plan" -> PlanScene.layout(drawn);
-            case "surface" -> PlanScene.surface(drawn);
-            case "section" -> SectionScene.of(drawn);
-            default -> PilotScene.of(drawn, eye(drawn));
-        };
     }
 
     private FramePoint eye(DrawnAid drawn) {

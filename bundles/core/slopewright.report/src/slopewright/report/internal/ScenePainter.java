@@ -56,9 +56,11 @@ public final class ScenePainter {
         graphics.clip(frame);
         sheet.inside().forEach(mark -> paint(graphics, mark));
         graphics.setClip(before);
-        graphics.setColor(colour(Ink.DIMENSION));
-        graphics.setStroke(new BasicStroke(0.25f));
-        graphics.draw(frame);
+        if (!sheet.isBordered()) {
+            graphics.setColor(colour(Ink.DIMENSION));
+            graphics.setStroke(new BasicStroke(0.25f));
+            graphics.draw(frame);
+        }
         sheet.below().forEach(mark -> paint(graphics, mark));
     }
 

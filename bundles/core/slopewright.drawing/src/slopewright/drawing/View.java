@@ -1,0 +1,68 @@
+package slopewright.drawing;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+import slopewright.geometry.FramePoint;
+
+/** The drawings that there are of an approach aid. */
+public enum View {
+    /** Surroundings of the units with dimensions. */
+    PLAN("plan"),
+    /** Vertical section along the approach. */
+    SECTION("section"),
+    /** Vertical section close to the threshold or hover point. */
+    NEAR("near"),
+    /** Units of the nearest bar close up. */
+    DETAIL("detail"),
+    /** Obstacle surface with obstacles. */
+    SURFACE("surface"),
+    /** What a pilot sees. */
+    PILOT("pilot"),
+    /** What every unit shows into which angle. */
+    SIGNALS("signals");
+
+    private final String key;
+
+    View(String key) {
+        this.key = key;
+    }
+
+    /** Returns its name on a command line. */
+    public String key() {
+        return key;
+    }
+
+    /** Finds a view by its name. */
+    public static Optional<View> find(String key) {
+        return Arrays.stream(values()).filter(view -> view.key.equals(key)).findFirst();
+    }
+
+    /** Tells whether it looks down on the ground, so that it has a place on a grid. */
+    public boolean isPlan() {
+        return this == PLAN || this == DETAIL || this == SURFACE;
+    }
+
+    /**
+     * Draws the view.
+     *
+     * @param drawn    the aid
+     * @param room     the room on paper
+     * @param eye      the pilot's eye in the frame; only the pilot's view looks at it
+     * @param daylight how light it is in the pilot's view
+     * @return the scene
+     * @throws IllegalArgumentException where the scale of the room does not do, or the aid has nothing that the view shows; the message
+     *                                  says so
+     */
+    public Scene scene(DrawnAid drawn, Room room, FramePoint eye, Daylight daylight) {
+        return switch (this) {
+            case PLAN -> PlanScene.layout(drawn, room);
+            case SECTION -> SectionScene.of(drawn, room);
+            case NEAR -> SectionScene.near(drawn, room);
+            case DETAIL -> PlanScene.detail(drawn, room);
+            case SURFACE -> PlanScene.surface(drawn, room);
+            case PILOT -> PilotScene.of(drawn, eye, daylight, room);
+            case SIGNALS -> SignalScene.of(drawn, room);
+        };
+    }
+}
