@@ -93,6 +93,11 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
         return new ProtectionSurface(startAlongM + byM, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);
     }
 
+    /** Returns the same surface raised, metres. */
+    public ProtectionSurface raisedM(double byM) {
+        return new ProtectionSurface(startAlongM, startHeightM + byM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);
+    }
+
     /**
      * Compares a point with the surface, on the safe side of how well it was surveyed.
      *
@@ -102,7 +107,13 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
      * @return the comparison, empty where the point lies outside even so
      */
     public Optional<Penetration> compare(FramePoint point, double horizontalAccuracyM, double verticalAccuracyM) {
-        return compareAll(List.of(point), false, horizontalAccuracyM, verticalAccuracyM);
+        double outward = outwardM(point.alongM(), point.rightM());
+        double offset = offsetM(point.alongM(), point.rightM());
+        double side = horizontalAccuracyM * Math.hypot(1, divergence);
+        boolean within = -outward - horizontalAccuracyM <= 0 && outward - (lengthM + horizontalAccuracyM) <= 0
+                && -divergence * outward + Math.abs(offset) - (innerEdgeM / 2 + side) <= 0;
+        return within ? Optional.of(penetration(new FramePoint(outward, offset, point.heightM()), horizontalAccuracyM, verticalAccuracyM))
+                : Optional.empty();
     }
 
     /**
@@ -144,13 +155,17 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
     private Optional<Penetration> compareAll(List<FramePoint> shape, boolean closed, double horizontalM, double verticalM) {
         Optional<Penetration> worst = Optional.empty();
         for (FramePoint local : Clipping.clip(toLocal(shape), closed, this, horizontalM)) {
-            double outward = Math.max(0, local.alongM() - horizontalM);
-            double limit = heightAtOutwardM(slopeDeg >= 0 ? outward : Math.min(lengthM, local.alongM() + horizontalM));
-            double height = local.heightM() + verticalM;
-            FramePoint place = pointAt(local.alongM(), local.rightM()).atHeight(height);
-            worst = worse(worst, Optional.of(new Penetration(place, limit, height - limit)));
+            worst = worse(worst, Optional.of(penetration(local, horizontalM, verticalM)));
         }
         return worst;
+    }
+
+    private Penetration penetration(FramePoint local, double horizontalM, double verticalM) {
+        double outward = Math.max(0, local.alongM() - horizontalM);
+        double limit = heightAtOutwardM(slopeDeg >= 0 ? outward : Math.min(lengthM, local.alongM() + horizontalM));
+        double height = local.heightM() + verticalM;
+        FramePoint place = pointAt(local.alongM(), local.rightM()).atHeight(height);
+        return new Penetration(place, limit, height - limit);
     }
 
     private static Optional<Penetration> worse(Optional<Penetration> first, Optional<Penetration> second) {

@@ -127,14 +127,4 @@ class RemediesTest {
         sample.runway().setCodeNumber(1);
         assertThrows(IllegalArgumentException.class, () -> remedies(sample));
     }
-
-    /** Seen from a threshold farther on and higher, a shape lies farther back and lower. */
-    @Test
-    void aShapeSeenFromAnotherThreshold() {
-        SurveyedShape shape = new SurveyedShape(SurveyedShape.Kind.POINT, List.of(new FramePoint(-100, 5, 20)), 1, 2);
-        SurveyedShape moved = shape.seenFrom(50, 3);
-        assertEquals(new FramePoint(-150, 5, 17), moved.points().get(0));
-        assertEquals(1, moved.horizontalAccuracyM());
-        assertEquals(2, moved.verticalAccuracyM());
-    }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -169,5 +170,30 @@ class ProtectionSurfaceTest {
         assertEquals(alongM, found.alongM(), 1e-6);
         assertEquals(rightM, found.rightM(), 1e-6);
         assertEquals(heightM, found.heightM(), 1e-6);
+    }
+
+    /** A point is a line that begins and ends at one place; both ways must say the same on and beside every edge. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-7, 0, 2.5})
+    void aPointIsALineWithoutLength(double turnDeg) {
+        ProtectionSurface turned = SURFACE.withAxisTurnDeg(turnDeg).withSlopeDeg(turnDeg > 0 ? -1 : 2);
+        Random random = new Random(11);
+        int inside = 0;
+        for (int i = 0; i < 5000; i++) {
+            FramePoint point = new FramePoint(-1100 + 1100 * random.nextDouble(), 300 * (random.nextDouble() - 0.5), 50 * random.nextDouble());
+            double horizontal = i % 3 * 4.0;
+            var asLine = turned.compareLine(List.of(point, point), horizontal, 0.5);
+            assertEquals(asLine, turned.compare(point, horizontal, 0.5));
+            inside += asLine.isPresent() ? 1 : 0;
+        }
+        assertTrue(inside > 1000, "many places lie inside");
+    }
+
+    /** What stands 7 m below a surface stands 12 m below it once it is raised by 5 m. */
+    @Test
+    void aRaisedSurfaceLeavesMoreRoom() {
+        FramePoint point = new FramePoint(-160, 0, 3);
+        assertEquals(-7, SURFACE.compare(point, 0, 0).orElseThrow().excessM(), 1e-9);
+        assertEquals(-12, SURFACE.raisedM(5).compare(point, 0, 0).orElseThrow().excessM(), 1e-9);
     }
 }

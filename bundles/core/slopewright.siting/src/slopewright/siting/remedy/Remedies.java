@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoublePredicate;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
@@ -36,6 +36,7 @@ public final class Remedies {
     private final RuleSet rules;
     private final ProtectionSurface surface;
     private final List<SurveyedShape> obstacles;
+    private int lastAbove;
 
     private Remedies(Siting laid, SitingRequest request, RuleSet rules, List<SurveyedShape> obstacles) {
         this.laid = laid;
@@ -65,33 +66,45 @@ public final class Remedies {
     }
 
     private double worstM(ProtectionSurface tried) {
-        return worstM(tried, obstacles);
-    }
-
-    private static double worstM(ProtectionSurface tried, List<SurveyedShape> shapes) {
-        return shapes.stream().flatMap(shape -> shape.compare(tried).stream()).mapToDouble(Penetration::excessM).max()
+        return obstacles.stream().flatMap(shape -> shape.compare(tried).stream()).mapToDouble(Penetration::excessM).max()
                 .orElse(Double.NEGATIVE_INFINITY);
     }
 
+    /**
+     * Returns whether nothing stands above a surface. The search begins at the obstacle that stood above the surface tried before, which
+     * most often stands above this one too.
+     */
+    private boolean isClear(ProtectionSurface tried) {
+        int count = obstacles.size();
+        for (int i = 0; i < count; i++) {
+            int at = (lastAbove + i) % count;
+            if (obstacles.get(at).compare(tried).filter(found -> found.excessM() > 0).isPresent()) {
+                lastAbove = at;
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Returns the smallest change in (0, most] after which nothing penetrates: the first in steps, then refined between two steps. */
-    private static OptionalDouble smallest(DoubleUnaryOperator worstAfter, double step, double most) {
+    private static OptionalDouble smallest(DoublePredicate clearAfter, double step, double most) {
         double before = 0;
         for (int i = 1; i * step <= most + step / 2; i++) {
             double change = Math.min(i * step, most);
-            if (worstAfter.applyAsDouble(change) <= 0) {
-                return OptionalDouble.of(refined(worstAfter, before, change));
+            if (clearAfter.test(change)) {
+                return OptionalDouble.of(refined(clearAfter, before, change));
             }
             before = change;
         }
         return OptionalDouble.empty();
     }
 
-    private static double refined(DoubleUnaryOperator worstAfter, double tooLittle, double enough) {
+    private static double refined(DoublePredicate clearAfter, double tooLittle, double enough) {
         double low = tooLittle;
         double high = enough;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            if (worstAfter.applyAsDouble(middle) <= 0) {
+            if (clearAfter.test(middle)) {
                 high = middle;
             } else {
                 low = middle;
@@ -101,7 +114,7 @@ public final class Remedies {
     }
 
     private Remedy raiseSlope() {
-        OptionalDouble gain = smallest(this::worstAfterRaisingM, ANGLE_STEP_DEG, GREATEST_SLOPE_GAIN_DEG);
+        OptionalDouble gain = smallest(this::isClearAfterRaising, ANGLE_STEP_DEG, GREATEST_SLOPE_GAIN_DEG);
         OptionalDouble slope = gain.isPresent() ? OptionalDouble.of(laid.slopeDeg() + gain.getAsDouble()) : OptionalDouble.empty();
         return new Remedy(Remedy.Kind.RAISE_SLOPE, slope, "deg", slope.isPresent()
                 ? String.format(Locale.ROOT, "raise the slope and all settings by %.2f° to %.2f°, the crossing height kept",
@@ -111,7 +124,7 @@ public final class Remedies {
     }
 
     /** All settings go up by the same angle and the indicator moves so that the eye height over the threshold stays. */
-    private double worstAfterRaisingM(double byDeg) {
+    private boolean isClearAfterRaising(double byDeg) {
         double lens = laid.reference().heightM();
         double angle = laid.reference().alongM() > 0 ? Math.toDegrees(Math.atan((laid.eyeHeightM() - lens) / laid.reference().alongM()))
                 : 0;
@@ -121,7 +134,7 @@ public final class Remedies {
                 unit.place().alongM() + move, unit.place().rightM(), unit.place().heightM()))).toList();
         SitingRequest steeper = request.toBuilder().set(Input.SLOPE, laid.slopeDeg() + byDeg).build();
         Siting after = Families.get(laid.family()).assess(steeper, rules, raised, distance - laid.distanceM() + laid.nominalDistanceM());
-        return after.surface().map(plan -> worstM(plan.geometry())).orElse(Double.POSITIVE_INFINITY);
+        return after.surface().filter(plan -> isClear(plan.geometry())).isPresent();
     }
 
     private Remedy turnAxis() {
@@ -130,8 +143,8 @@ public final class Remedies {
             return new Remedy(Remedy.Kind.TURN_AXIS, OptionalDouble.empty(), "deg", "the rule set gives no turn of the axis");
         }
         double now = surface.axisTurnDeg();
-        OptionalDouble right = smallest(by -> worstM(surface.withAxisTurnDeg(now + by)), ANGLE_STEP_DEG, limit - now);
-        OptionalDouble left = smallest(by -> worstM(surface.withAxisTurnDeg(now - by)), ANGLE_STEP_DEG, limit + now);
+        OptionalDouble right = smallest(by -> isClear(surface.withAxisTurnDeg(now + by)), ANGLE_STEP_DEG, limit - now);
+        OptionalDouble left = smallest(by -> isClear(surface.withAxisTurnDeg(now - by)), ANGLE_STEP_DEG, limit + now);
         OptionalDouble turn = right;
         if (left.isPresent() && (right.isEmpty() || left.getAsDouble() < right.getAsDouble())) {
             turn = OptionalDouble.of(-left.getAsDouble());
@@ -182,8 +195,8 @@ public final class Remedies {
     }
 
     private Remedy displaceThreshold() {
-        OptionalDouble by = smallest(move -> worstM(surface,
-                obstacles.stream().map(shape -> shape.seenFrom(move, riseM(move))).toList()), LENGTH_STEP_M, GREATEST_MOVE_M);
+        OptionalDouble by = smallest(move -> isClear(surface.movedM(move).raisedM(riseM(move))), LENGTH_STEP_M,
+                GREATEST_MOVE_M);
         String level = request.ground().isPresent() ? "" : ", the new threshold taken at the level of the old one";
         return new Remedy(Remedy.Kind.DISPLACE_THRESHOLD, by, "m", by.isPresent()
                 ? String.format(Locale.ROOT, "%s by %.0f m%s", request.atHelipad() ? "move the FATO" : "displace the threshold",
@@ -206,7 +219,7 @@ public final class Remedies {
     }
 
     private Remedy moveUntilClear() {
-        OptionalDouble by = smallest(move -> worstM(surface.movedM(move)), LENGTH_STEP_M, GREATEST_MOVE_M);
+        OptionalDouble by = smallest(move -> isClear(surface.movedM(move)), LENGTH_STEP_M, GREATEST_MOVE_M);
         return new Remedy(Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR, by, "m", by.isPresent()
                 ? String.format(Locale.ROOT, "move the indicator and its surface %.0f m upwind, until nothing penetrates",
                 Math.ceil(by.getAsDouble()))

@@ -49,13 +49,6 @@ public record SurveyedShape(Kind kind, List<FramePoint> points, double horizonta
         return new SurveyedShape(Kind.valueOf(obstacle.getKind().getName()), ObstacleShapes.points(obstacle, frame), horizontal, vertical);
     }
 
-    /** Returns the shape as it stands in a frame whose origin lies further in the landing direction, metres, and higher, metres. */
-    public SurveyedShape seenFrom(double alongM, double upM) {
-        return new SurveyedShape(kind,
-                points.stream().map(point -> new FramePoint(point.alongM() - alongM, point.rightM(), point.heightM() - upM)).toList(),
-                horizontalAccuracyM, verticalAccuracyM);
-    }
-
     /**
      * Compares the shape with a surface, its accuracy on the safe side.
      *

@@ -21,12 +21,14 @@ final class PlaceReader {
 
     private static final double MOST_LATITUDE_DEG = 90;
 
+    private final String reference;
     private final boolean plane;
     private final double gridRotationDeg;
     private final CoordinateTransform toGeodetic;
     private final CoordinateTransform fromGeodetic;
 
-    private PlaceReader(boolean plane, double gridRotationDeg, CoordinateTransform toGeodetic, CoordinateTransform fromGeodetic) {
+    private PlaceReader(String reference, boolean plane, double gridRotationDeg, CoordinateTransform toGeodetic, CoordinateTransform fromGeodetic) {
+        this.reference = reference;
         this.plane = plane;
         this.gridRotationDeg = gridRotationDeg;
         this.toGeodetic = toGeodetic;
@@ -37,10 +39,10 @@ final class PlaceReader {
         String reference = aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference().strip();
         double rotation = aerodrome.getGridRotationDeg() == null ? 0 : aerodrome.getGridRotationDeg();
         if (reference.equalsIgnoreCase("local")) {
-            return new PlaceReader(true, rotation, null, null);
+            return new PlaceReader("local", true, rotation, null, null);
         }
         if (reference.equalsIgnoreCase("WGS84")) {
-            return new PlaceReader(false, 0, null, null);
+            return new PlaceReader("WGS84", false, 0, null, null);
         }
         if (!reference.startsWith("EPSG:")) {
             throw new SitingException("the coordinate reference '" + reference + "' is none of WGS84, EPSG:n and local");
@@ -50,10 +52,15 @@ final class PlaceReader {
             CoordinateReferenceSystem grid = factory.createFromName(reference);
             CoordinateReferenceSystem geodetic = factory.createFromParameters("WGS84", "+proj=longlat +datum=WGS84 +no_defs");
             CoordinateTransformFactory transforms = new CoordinateTransformFactory();
-            return new PlaceReader(false, 0, transforms.createTransform(grid, geodetic), transforms.createTransform(geodetic, grid));
+            return new PlaceReader(reference, false, 0, transforms.createTransform(grid, geodetic),
+                    transforms.createTransform(geodetic, grid));
         } catch (Proj4jException e) {
             throw new SitingException("the coordinate reference " + reference + " is not known: " + e.getMessage());
         }
+    }
+
+    boolean isSameReference(PlaceReader other) {
+        return reference.equals(other.reference) && gridRotationDeg == other.gridRotationDeg;
     }
 
     boolean isPlane() {

@@ -1,5 +1,6 @@
 package slopewright.siting.site;
 
+import java.util.Objects;
 import java.util.Optional;
 
 import net.sf.geographiclib.Geodesic;
@@ -141,6 +142,18 @@ public final class SiteFrame {
         double bearing = bearingDeg + Math.toDegrees(Math.atan2(point.rightM(), point.alongM()));
         GeodesicData end = Geodesic.WGS84.Direct(origin.y(), origin.x(), bearing, distance);
         return Optional.of(new LatLon(end.lat2, end.lon2));
+    }
+
+    /** Two frames are equal where they bring every place to the same point. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SiteFrame frame && places.isSameReference(frame.places) && origin.equals(frame.origin)
+                && bearingDeg == frame.bearingDeg && originElevationM == frame.originElevationM;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(origin, bearingDeg, originElevationM);
     }
 
     /**
