@@ -15,6 +15,8 @@ final class PlanDimensions {
     private static final double LEFT_DEG = 180;
     private static final Style LINE = Style.line(Ink.DIMENSION, 0.15);
 
+    private static final Style EXTENSION = Style.line(Ink.DIMENSION, 0.09);
+
     private final SceneBuilder scene;
     private final double tick;
 
@@ -33,6 +35,9 @@ final class PlanDimensions {
         });
         double before = 0;
         for (double bar : bars) {
+            double nearest = units.stream().filter(unit -> Math.abs(unit.place().alongM() - bar) <= SAME_BAR_M)
+                    .mapToDouble(unit -> -unit.place().rightM()).min().orElse(y);
+            scene.path(EXTENSION, "", bar, nearest - 2 * tick, bar, y - tick);
             if (Math.abs(bar - before) > SAME_BAR_M) {
                 level(before, bar, y, before == 0 ? "%.2f m" : "%.2f");
                 before = bar;

@@ -127,7 +127,7 @@ public final class PlanScene {
         ground.units(Math.max(3, frame.width() * 0.007), true);
         PlanDimensions dimensions = new PlanDimensions(scene, frame.width() * 0.006);
         boolean left = units.stream().allMatch(unit -> unit.place().rightM() <= 0);
-        double below = left ? -(atRunway() ? ground.halfWidthM() : extent(true)) - side * 0.45 : -extent(true) - side * 0.35;
+        double below = left ? -(atRunway() ? ground.halfWidthM() : extent(true)) - side * 0.45 : -extent(true) - side * 0.5;
         dimensions.along(units, below);
         if (atRunway() && !units.isEmpty()) {
             double first = units.get(0).place().alongM();

@@ -3,6 +3,8 @@ package slopewright.drawing;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 import slopewright.drawing.Mark.Anchor;
@@ -107,7 +109,28 @@ public final class SignalScene {
         List<String> captions = List.of(String.format(Locale.ROOT,
                 "Angles are elevations at each unit, along its axis; to scale. Lowest on-slope signal %s.",
                 Angles.format(siting.lowestOnSlopeDeg())));
-        return scene.build("Signals, " + drawn.name(), frame, exaggeration, captions, List.of(), Scene.Unit.NO_LENGTH);
+        return scene.build("Signals, " + drawn.name(), frame, exaggeration, captions, legend(), Scene.Unit.NO_LENGTH);
+    }
+
+    /** Returns the key to the lights that occur, in the order of their colours. */
+    private List<LegendEntry> legend() {
+        Map<String, LegendEntry> entries = new TreeMap<>();
+        for (UnitPlan unit : units) {
+            unit.edges().forEach(edge -> enter(entries, edge.below()));
+            enter(entries, unit.lightAt(unit.edges().get(unit.edges().size() - 1).angleDeg() + 1));
+        }
+        return List.copyOf(entries.values());
+    }
+
+    private static void enter(Map<String, LegendEntry> entries, Light light) {
+        boolean dark = light.form() == LightForm.OFF;
+        entries.putIfAbsent(word(light), LegendEntry.area(word(light), Style.area(Ink.DIMENSION, dark ? Ink.PAPER : ink(light), 0.15)));
+    }
+
+    private static String word(Light light) {
+        String colour = light.colour().name().toLowerCase(Locale.ROOT);
+        return light.form() == LightForm.OFF ? "no light"
+                : light.form() == LightForm.STEADY ? colour : light.form().name().toLowerCase(Locale.ROOT) + " " + colour;
     }
 
     private void column(UnitPlan unit, int index, double low, double high) {
@@ -132,10 +155,8 @@ public final class SignalScene {
         boolean pale = dark || light.colour() == Colour.WHITE || light.colour() == Colour.AMBER;
         scene.box(Style.area(Ink.DIMENSION, dark ? Ink.PAPER : ink(light), 0.15), drawn.elementId(unit), index + 0.12, from, index + 0.88,
                 to);
-        String word = dark ? "no light" : light.form() == LightForm.STEADY ? light.colour().name().toLowerCase(Locale.ROOT)
-                : light.form().name().toLowerCase(Locale.ROOT) + " " + light.colour().name().toLowerCase(Locale.ROOT);
         if (units.size() <= MOST_NAMED_COLUMNS) {
-            scene.label(index + 0.5, (from + to) / 2, word, Anchor.MIDDLE, 1.5, -0.75, pale ? Ink.TEXT : Ink.PAPER,
+            scene.label(index + 0.5, (from + to) / 2, word(light), Anchor.MIDDLE, 1.5, -0.75, pale ? Ink.TEXT : Ink.PAPER,
                     "");
         }
     }
