@@ -1,10 +1,16 @@
 package slopewright.checks;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
+import slopewright.checks.field.ObstacleField;
+import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Siting;
@@ -44,9 +50,16 @@ public final class AidSubject {
     private final Attempt<Siting> laid;
     private final Attempt<Siting> solved;
     private final Attempt<SiteFrame> frame;
+    private final Function<SiteFrame, ObstacleField> field;
 
     /** Works out everything once. */
     public AidSubject(ApproachAid aid, ApproachHost host, RuleSet rules) {
+        this(aid, host, rules, frame -> ObstacleField.of(Projects.project(aid).map(Project::getAerodrome).map(Aerodrome::getObstacles)
+                .map(List::copyOf).orElse(List.of()), frame));
+    }
+
+    AidSubject(ApproachAid aid, ApproachHost host, RuleSet rules, Function<SiteFrame, ObstacleField> field) {
+        this.field = field;
         this.aid = aid;
         this.host = host;
         this.rules = rules;
@@ -100,5 +113,14 @@ public final class AidSubject {
     /** Returns the frame on the ground. */
     public Attempt<SiteFrame> frame() {
         return frame;
+    }
+
+    /**
+     * Returns the obstacles of the project in the frame on the ground.
+     *
+     * @throws SitingException where there is no such frame; the message says why
+     */
+    public ObstacleField obstacles() {
+        return field.apply(frame.value().orElseThrow(() -> new SitingException(frame.reason())));
     }
 }

@@ -52,6 +52,42 @@ public final class Checks {
         return run(new CheckContext(project, rules), wanted);
     }
 
+    /**
+     * Runs every rule again after a change, with what the last check left.
+     *
+     * @param project  the project, not changed
+     * @param memory   what the last check of this project left; what has changed since then was forgotten
+     * @param progress hears how many of how many rules are done before each; where it says no, the check ends
+     * @return the result, empty where it was ended
+     * @throws IllegalArgumentException where the rule set or an override is unknown
+     */
+    public static Optional<CheckResult> run(Project project, CheckMemory memory, Progress progress) {
+        RuleSet rules = ProjectRules.of(project, Optional.empty());
+        CheckContext context = new CheckContext(project, rules, aid -> ProjectRules.of(project, aid, Optional.empty()), memory);
+        int[] done = {0};
+        int all = RuleCatalogue.all().size();
+        boolean[] ended = {false};
+        CheckResult result = run(context, rule -> {
+            ended[0] = ended[0] || !progress.isWanted(done[0]++, all);
+            return !ended[0];
+        });
+        return ended[0] ? Optional.empty() : Optional.of(result);
+    }
+
+    /** Hears how far a check has come, and may end it. */
+    @FunctionalInterface
+    public interface Progress {
+
+        /**
+         * Called before each rule.
+         *
+         * @param done how many rules have been run
+         * @param all  how many there are
+         * @return whether the check shall go on
+         */
+        boolean isWanted(int done, int all);
+    }
+
     private static CheckResult run(CheckContext context, Predicate<Rule> wanted) {
         List<Outcome> outcomes = new ArrayList<>();
         for (Rule rule : RuleCatalogue.all()) {

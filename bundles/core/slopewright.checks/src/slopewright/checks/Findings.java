@@ -118,6 +118,11 @@ public final class Findings {
                 explanation));
     }
 
+    /** Adds outcomes of the same rule that were found before. */
+    public void addAll(List<Outcome> found) {
+        outcomes.addAll(found);
+    }
+
     /** Returns the outcomes in the order in which they were added. */
     public List<Outcome> outcomes() {
         return List.copyOf(outcomes);

@@ -180,7 +180,7 @@ class ProtectionSurfaceTest {
         Random random = new Random(11);
         int inside = 0;
         for (int i = 0; i < 5000; i++) {
-            FramePoint point = new FramePoint(-1100 + 1100 * random.nextDouble(), 300 * (random.nextDouble() - 0.5), 50 * random.nextDouble());
+            FramePoint point = new FramePoint(-1100 * random.nextDouble(), 300 * (random.nextDouble() - 0.5), 50 * random.nextDouble());
             double horizontal = i % 3 * 4.0;
             var asLine = turned.compareLine(List.of(point, point), horizontal, 0.5);
             assertEquals(asLine, turned.compare(point, horizontal, 0.5));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import slopewright.checks.AidSubject;
+import slopewright.checks.field.ObstacleField;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Lengths;
 import slopewright.model.ApproachAid;
@@ -130,6 +131,12 @@ final class AidFacts {
     /** Returns what the layout gives as it stands. */
     Siting laid() {
         return orStop(subject.laid());
+    }
+
+    /** Returns the obstacles in the frame on the ground; ends the rule where there is no frame. */
+    ObstacleField obstacles() {
+        frame();
+        return subject.obstacles();
     }
 
     SiteFrame frame() {

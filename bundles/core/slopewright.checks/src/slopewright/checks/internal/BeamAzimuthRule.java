@@ -1,24 +1,28 @@
 package slopewright.checks.internal;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import slopewright.checks.Findings;
 import slopewright.checks.Findings.Measure;
+import slopewright.checks.Findings;
 import slopewright.checks.Severity;
+import slopewright.checks.field.ObstacleField;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
-import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.EquipmentType;
+import slopewright.model.Obstacle;
 import slopewright.standards.CitedValue;
 
 /** The beam reaches further to the side than the surface; what stands there must not endanger who follows it. */
 public final class BeamAzimuthRule extends AidRule {
+
+    private static final int MOST_NAMES = 6;
 
     /** Made by the service loader. */
     public BeamAzimuthRule() {
@@ -40,16 +44,19 @@ public final class BeamAzimuthRule extends AidRule {
         List<String> endangering = new ArrayList<>();
         double worst = 0;
         double narrowest = Double.POSITIVE_INFINITY;
-        for (Obstacles.Placed one : Obstacles.whole(facts)) {
-            boolean penetrates = one.shape().compare(surface).filter(found -> found.excessM() > 0).isPresent();
-            Optional<Penetration> found = one.shape().compare(beam).filter(in -> in.excessM() > 0);
-            if (!penetrates && found.isPresent() && !one.isShielded()) {
-                FramePoint point = found.get().point();
+        ObstacleField field = Obstacles.of(facts);
+        Set<Obstacle> penetrating = Collections.newSetFromMap(new IdentityHashMap<>());
+        field.compare(surface).stream().filter(found -> found.worst().excessM() > 0)
+                .forEach(found -> penetrating.add(found.placed().obstacle()));
+        for (ObstacleField.Compared found : field.compare(beam)) {
+            ObstacleField.Placed one = found.placed();
+            if (found.worst().excessM() > 0 && !penetrating.contains(one.obstacle()) && !one.isShielded()) {
+                FramePoint point = found.worst().point();
                 double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()),
                         beam.outwardM(point.alongM(), point.rightM())));
                 if (azimuth < 0 ? -azimuth <= left : azimuth <= right) {
                     endangering.add(one.label());
-                    worst = Math.max(worst, found.get().excessM());
+                    worst = Math.max(worst, found.worst().excessM());
                     narrowest = Math.min(narrowest, Math.abs(azimuth));
                 }
             }
@@ -57,10 +64,16 @@ public final class BeamAzimuthRule extends AidRule {
         String beamText = "The beam reaches " + Words.degrees(left) + " left and " + Words.degrees(right) + " right of the axis. ";
         compare(findings, facts.aid(), Measure.atMost(worst, 0, "m"), narrowing.citation(), beamText + (endangering.isEmpty()
                 ? "Nothing outside the surface rises above its plane there."
-                : Words.list(endangering) + " outside the surface " + (endangering.size() == 1 ? "rises" : "rise") + " up to "
+                : some(endangering) + " outside the surface " + (endangering.size() == 1 ? "rises" : "rise") + " up to "
                 + Words.m(worst)
                         + " above its plane."),
                 "Let a study judge it; where it finds harm, narrow the beam to less than " + Words.degrees(narrowest) + " on that side.");
+    }
+
+    /** Names some of many. */
+    private static String some(List<String> names) {
+        return names.size() <= MOST_NAMES ? Words.list(names)
+                : Words.list(Stream.concat(names.stream().limit(MOST_NAMES), Stream.of(names.size() - MOST_NAMES + " others")).toList());
     }
 
     private static double limitDeg(AidFacts facts, Double own) {

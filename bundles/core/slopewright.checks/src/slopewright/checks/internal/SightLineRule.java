@@ -1,16 +1,15 @@
 package slopewright.checks.internal;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
-import slopewright.checks.Findings;
 import slopewright.checks.Findings.Measure;
+import slopewright.checks.Findings;
 import slopewright.checks.Severity;
+import slopewright.checks.field.ObstacleField;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
-import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.EquipmentType;
 import slopewright.model.LightColour;
@@ -49,15 +48,12 @@ public final class SightLineRule extends AidRule {
                 edge, turn);
         double worst = Double.NEGATIVE_INFINITY;
         String which = "";
-        for (Obstacles.Placed one : Obstacles.whole(facts)) {
-            Optional<Penetration> found = one.shape().compare(sight);
-            if (found.isPresent()) {
-                FramePoint point = found.get().point();
-                double excess = found.get().excessM() - Curvature.dropM(unit.place().planDistanceM(point), 0);
-                if (excess > worst) {
-                    worst = excess;
-                    which = one.label();
-                }
+        for (ObstacleField.Compared found : Obstacles.of(facts).compare(sight)) {
+            FramePoint point = found.worst().point();
+            double excess = found.worst().excessM() - Curvature.dropM(unit.place().planDistanceM(point), 0);
+            if (excess > worst) {
+                worst = excess;
+                which = found.placed().label();
             }
         }
         Citation citation = Findings.weakest(List.of(range.citation(), sector.citation()));

@@ -2,14 +2,13 @@ package slopewright.checks.internal;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
-import slopewright.checks.Findings;
 import slopewright.checks.Findings.Measure;
+import slopewright.checks.Findings;
 import slopewright.checks.Severity;
+import slopewright.checks.field.ObstacleField;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
-import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
@@ -40,10 +39,10 @@ public final class SignalMarginRule extends AidRule {
                 range.value(), laid.lowestOnSlopeDeg() - margin.value(), turn);
         double least = Double.POSITIVE_INFINITY;
         String which = "";
-        for (Obstacles.Placed one : Obstacles.whole(facts)) {
-            Optional<Penetration> found = one.shape().compare(plane);
-            if (found.isPresent() && !one.isShielded()) {
-                FramePoint point = found.get().point();
+        for (ObstacleField.Compared found : Obstacles.of(facts).compare(plane)) {
+            ObstacleField.Placed one = found.placed();
+            if (!one.isShielded()) {
+                FramePoint point = found.worst().point();
                 double outward = Math.max(1, plane.outwardM(point.alongM(), point.rightM()) - one.shape().horizontalAccuracyM());
                 double angle = laid.lowestOnSlopeDeg() - Angles.elevationDeg(point.heightM() - foremost.place().heightM(), outward);
                 if (angle < least) {

@@ -13,6 +13,7 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.common.util.WrappedException;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.ClassNotFoundException;
 import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
 import org.eclipse.emf.ecore.xmi.IllegalValueException;
@@ -55,7 +56,9 @@ public final class ProjectFile {
     public static Project load(Path file) throws ProjectFileException {
         String name = file.toString();
         try (InputStream in = Files.newInputStream(file)) {
-            return load(in, name);
+            Project project = load(in, name);
+            settle(project, file);
+            return project;
         } catch (IOException e) {
             throw unreadable(name, e);
         }
@@ -99,6 +102,25 @@ public final class ProjectFile {
         }
         Ids.assign(project);
         return project;
+    }
+
+    private static void settle(Project project, Path file) {
+        project.eResource().setURI(URI.createFileURI(file.toAbsolutePath().normalize().toString()));
+    }
+
+    /** Returns the folder in which the project was loaded or saved last, empty where it has no file yet. */
+    public static Optional<Path> folder(Project project) {
+        return Optional.ofNullable(project.eResource()).map(Resource::getURI).filter(URI::isFile)
+                .map(uri -> Path.of(uri.toFileString()).getParent());
+    }
+
+    /** Returns a copy of a project that belongs to the same folder; a change of one leaves the other as it is. */
+    public static Project copy(Project project) {
+        Project copy = EcoreUtil.copy(project);
+        if (project.eResource() != null) {
+            new ProjectResource(project.eResource().getURI()).getContents().add(copy);
+        }
+        return copy;
     }
 
     private static ProjectFileException whole(String name, String reason, Throwable cause) {
@@ -209,6 +231,7 @@ public final class ProjectFile {
         }
         try {
             FileReplacement.replace(file, PREVIOUS_SUFFIX, bytes);
+            settle(project, file);
         } catch (IOException e) {
             throw whole(name, "can not be written: " + FileReplacement.reason(e), e);
         }

@@ -27,7 +27,8 @@ final class PlaceReader {
     private final CoordinateTransform toGeodetic;
     private final CoordinateTransform fromGeodetic;
 
-    private PlaceReader(String reference, boolean plane, double gridRotationDeg, CoordinateTransform toGeodetic, CoordinateTransform fromGeodetic) {
+    private PlaceReader(String reference, boolean plane, double gridRotationDeg, CoordinateTransform toGeodetic,
+            CoordinateTransform fromGeodetic) {
         this.reference = reference;
         this.plane = plane;
         this.gridRotationDeg = gridRotationDeg;
@@ -65,6 +66,10 @@ final class PlaceReader {
 
     boolean isPlane() {
         return plane;
+    }
+
+    boolean isGrid() {
+        return toGeodetic != null;
     }
 
     GridPoint read(Place place, String what) {

@@ -1,0 +1,169 @@
+package slopewright.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import slopewright.model.Obstacle;
+import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.SurveyBlock;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.util.Ids;
+import slopewright.siting.site.SurveyPoints;
+
+/**
+ * A check that remembers must say what a check says that begins anew. Survey points are compared with numbers worked from the surface of
+ * the base row: it starts 60 m before the threshold at its elevation, 75 m to each side, diverges by 10 % and rises at 1.93 degrees.
+ */
+class CheckMemoryTest {
+
+    private static final double RISE = Math.tan(Math.toRadians(1.93));
+
+    private final Random random = new Random(5);
+
+    @Test
+    void whatIsRememberedChangesNoOutcome() {
+        Sample sample = Bases.row();
+        Project project = sample.project();
+        for (int i = 0; i < 60; i++) {
+            scatter(sample, i);
+        }
+        Ids.assign(project);
+        CheckMemory memory = new CheckMemory();
+        for (int round = 0; round < 60; round++) {
+            memory.forget(project, change(sample, round));
+            CheckResult remembered = Checks.run(project, memory, (done, all) -> true).orElseThrow();
+            assertEquals(Checks.run(project, Optional.empty()).outcomes(), remembered.outcomes(), "after change " + round);
+        }
+    }
+
+    private Obstacle scatter(Sample sample, int number) {
+        Obstacle obstacle = sample.obstacle("tree " + number, -4000 * random.nextDouble(), 600 * (random.nextDouble() - 0.5),
+                100 + 140 * random.nextDouble());
+        obstacle.setHorizontalAccuracyM(random.nextDouble() * 3);
+        return obstacle;
+    }
+
+    /** Changes something as an edit does and returns the ids that the edit would name. */
+    private Set<String> change(Sample sample, int round) {
+        List<Obstacle> obstacles = sample.aerodrome().getObstacles();
+        Obstacle one = obstacles.get(random.nextInt(obstacles.size()));
+        switch (round % 8) {
+            case 0:
+                one.setTopElevationM(100 + 140 * random.nextDouble());
+                one.getPlaces().get(0).setElevationM(null);
+                return Set.of(one.getId(), one.getPlaces().get(0).getId());
+            case 1:
+                one.getPlaces().get(0).setNorthM(200 * random.nextDouble());
+                return Set.of(one.getPlaces().get(0).getId());
+            case 2:
+                Obstacle added = scatter(sample, 100 + round);
+                Ids.assign(sample.project());
+                return Set.of(sample.aerodrome().getId(), added.getId(), added.getPlaces().get(0).getId());
+            case 3:
+                obstacles.remove(one);
+                return Set.of(sample.aerodrome().getId(), one.getId(), one.getPlaces().get(0).getId());
+            case 4:
+                one.setShielded(!Boolean.TRUE.equals(one.getShielded()));
+                return Set.of(one.getId());
+            case 5:
+                sample.moveAlong(random.nextDouble() * 20 - 10);
+                Set<String> units = new HashSet<>();
+                sample.units(unit -> units.add(unit.getId()));
+                return units;
+            case 6:
+                sample.aerodrome().setName("Aerodrome " + round);
+                sample.aid().setName("indicator " + round);
+                return Set.of(sample.aerodrome().getId(), sample.aid().getId());
+            default:
+                sample.end().setTrueBearingDeg(90 + random.nextDouble());
+                return Set.of(sample.end().getId());
+        }
+    }
+
+    @Test
+    void aCheckThatIsNotWantedAnyMoreEnds() {
+        Project project = Bases.row().project();
+        List<Integer> heard = new ArrayList<>();
+        Optional<CheckResult> result = Checks.run(project, new CheckMemory(), (done, all) -> {
+            heard.add(done);
+            return done < 5;
+        });
+        assertTrue(result.isEmpty());
+        assertEquals(List.of(0, 1, 2, 3, 4, 5), heard);
+    }
+
+    @Test
+    void surveyPointsAreComparedWithTheSurface(@TempDir Path folder) throws Exception {
+        double limitM = 100 + (1060 - 60) * RISE;
+        Project project = withPoints(folder, new double[] {-1060, -1060, -1060, -3000}, new double[] {0, 180, 0, 0},
+                new double[] {limitM - 0.5, limitM + 50, limitM - 0.25, 0});
+        Outcome clear = outcome(project);
+        assertEquals(Verdict.PASS, clear.verdict());
+        assertEquals(-0.25, clear.value().orElseThrow(), 1e-9);
+        assertTrue(clear.explanation().contains("3 of them within") && clear.explanation().contains("point 3,"), clear.explanation());
+
+        project.getSurveyBlocks().get(0).setVerticalAccuracyM(0.4);
+        Outcome unsure = outcome(project);
+        assertEquals(Verdict.FAIL, unsure.verdict());
+        assertEquals(0.15, unsure.value().orElseThrow(), 1e-9);
+
+        project.getSurveyBlocks().get(0).setHorizontalAccuracyM(10.0);
+        assertEquals(50.4 + 10 * RISE, outcome(project).value().orElseThrow(), 1e-6, "the point beside may lie within the surface");
+    }
+
+    @Test
+    void pointsThatCanNotBeReadAreNotPassed(@TempDir Path folder) throws Exception {
+        Project project = withPoints(folder, new double[] {-1000}, new double[] {0}, new double[] {100});
+        Files.write(folder.resolve("trees.swpoints"), new SurveyPoints(true, new double[] {1}, new double[] {1}, new double[] {1},
+                List.of()).bytes());
+        Outcome replaced = outcome(project);
+        assertEquals(Verdict.NOT_EVALUATED, replaced.verdict());
+        assertTrue(replaced.explanation().contains("the file was changed or replaced"), replaced.explanation());
+        Files.delete(folder.resolve("trees.swpoints"));
+        assertTrue(outcome(project).explanation().contains("there is no such file"));
+    }
+
+    private static Outcome outcome(Project project) {
+        List<Outcome> found = Checks.run(project, Optional.empty()).outcomes().stream().filter(one -> "OBS-06".equals(one.rule()))
+                .toList();
+        assertEquals(1, found.size());
+        return found.get(0);
+    }
+
+    private static Project withPoints(Path folder, double[] alongM, double[] rightM, double[] elevationM) throws Exception {
+        Project project = Bases.row().project();
+        double[] north = new double[rightM.length];
+        for (int i = 0; i < north.length; i++) {
+            north[i] = -rightM[i];
+        }
+        byte[] bytes = new SurveyPoints(true, north, alongM, elevationM, List.of()).bytes();
+        write(folder.resolve("trees.swpoints"), bytes);
+        SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
+        block.setName("trees");
+        block.setPath("trees.swpoints");
+        block.setSha256(SurveyPoints.sha256(bytes));
+        block.setPointCount(alongM.length);
+        project.getSurveyBlocks().add(block);
+        Ids.assign(project);
+        ProjectFile.save(project, folder.resolve("site.slopewright"));
+        return ProjectFile.load(folder.resolve("site.slopewright"));
+    }
+
+    private static void write(Path file, byte[] bytes) throws IOException {
+        Files.write(file, bytes);
+    }
+}
