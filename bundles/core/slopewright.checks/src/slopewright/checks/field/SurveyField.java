@@ -101,7 +101,8 @@ public final class SurveyField {
     private ProtectionSurface grown(ProtectionSurface surface) {
         double turn = Math.toRadians(surface.axisTurnDeg());
         double back = 2 * horizontalM / Math.max(0.1, Math.cos(turn)) + 1;
-        double side = 2 * (horizontalM * Math.hypot(1, surface.divergence()) + back * (Math.abs(Math.tan(turn)) + surface.divergence())) + 1;
+        double side = 2 * (horizontalM * Math.hypot(1, surface.divergence())
+                + back * (Math.abs(Math.tan(turn)) + surface.divergence())) + 1;
         return new ProtectionSurface(surface.startAlongM() + back, surface.startHeightM(), surface.innerEdgeM() + 2 * side,
                 surface.divergence(), surface.lengthM() + 3 * back, surface.slopeDeg(), surface.axisTurnDeg());
     }

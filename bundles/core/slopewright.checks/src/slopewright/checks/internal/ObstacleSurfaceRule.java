@@ -90,7 +90,8 @@ public final class ObstacleSurfaceRule extends AidRule {
                 + (found.excessM() > 0 ? " above" : " below") + " the surface of " + Projects.label(facts.aid()) + ", "
                 + Words.m(-found.point().alongM()) + " before the threshold.";
         if (one.isShielded() && found.excessM() > 0) {
-            findings.decide(one.obstacle(), true, citation, text + " It is marked as shielded by an existing immovable object and accepted.");
+            findings.decide(one.obstacle(), true, citation, text
+                    + " It is marked as shielded by an existing immovable object and accepted.");
             return;
         }
         Measure measure = Measure.atMost(top, found.limitM(), "m");
