@@ -5,12 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.eclipse.core.runtime.Adapters;
-import org.eclipse.jface.viewers.StructuredSelection;
-import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.jface.action.ActionContributionItem;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.IContributionItem;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -27,10 +36,9 @@ import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
-import slopewright.ui.review.ComparisonView;
 import slopewright.ui.review.FindingsView;
 
-/** The findings view beside an open project: rows, filter, explanation, remedies, live update; and the comparison. */
+/** The findings view beside an open project: groups, filter, explanation, copying, remedies, live update. */
 class FindingsViewTest {
 
     @TempDir
@@ -60,7 +68,37 @@ class FindingsViewTest {
     }
 
     private List<Outcome> rows() {
-        return Stream.of(view.viewer().getTable().getItems()).map(TableItem::getData).map(Outcome.class::cast).toList();
+        return view.rows();
+    }
+
+    /** The texts of the rows under their headings, as they are painted. */
+    private List<String> painted() {
+        return Stream.of(view.tree().getItems()).flatMap(heading -> Stream.of(heading.getItems())).map(item -> item.getText(0)).toList();
+    }
+
+    private Composite root() {
+        return view.tree().getParent().getParent();
+    }
+
+    private void filter(String label) {
+        Combo combo = Widgets.all(root(), Combo.class).findFirst().orElseThrow();
+        combo.select(List.of(combo.getItems()).indexOf(label));
+        combo.notifyListeners(SWT.Selection, new Event());
+    }
+
+    private void press(String label) {
+        Button button = Widgets.all(root(), Button.class).filter(one -> one.getText().equals(label)).findFirst().orElseThrow();
+        button.notifyListeners(SWT.Selection, new Event());
+    }
+
+    private void run(String action) {
+        IContributionItem[] items = view.getViewSite().getActionBars().getMenuManager().getItems();
+        IAction found = Stream.of(items).filter(ActionContributionItem.class::isInstance).map(ActionContributionItem.class::cast)
+                .map(ActionContributionItem::getAction).filter(one -> one.getText().equals(action)).findFirst().orElseThrow();
+        Stream.of(items).filter(ActionContributionItem.class::isInstance).map(ActionContributionItem.class::cast)
+                .map(ActionContributionItem::getAction).filter(one -> one.getStyle() == IAction.AS_RADIO_BUTTON)
+                .forEach(one -> one.setChecked(one == found));
+        found.run();
     }
 
     private static List<String> explanations(List<Outcome> outcomes) {
@@ -68,7 +106,7 @@ class FindingsViewTest {
     }
 
     private void select(Outcome outcome) {
-        view.viewer().setSelection(new StructuredSelection(outcome), true);
+        view.select(outcome);
     }
 
     private static boolean isSame(Outcome one, Outcome other) {
@@ -81,13 +119,95 @@ class FindingsViewTest {
         List<Outcome> findings = all.stream().filter(one -> one.weight().isPresent()).toList();
         assertFalse(findings.isEmpty(), "the layout has planted faults");
         assertEquals(findings.size(), rows().size());
+        run("Plain list");
         List<Integer> weights = rows().stream().map(one -> -one.weight().orElseThrow().ordinal()).toList();
         assertEquals(weights.stream().sorted().toList(), weights);
-        view.showAll(true);
+        filter("All outcomes");
         assertEquals(all.size(), rows().size());
-        view.showAll(false);
+        filter("Met");
+        assertEquals(all.stream().filter(one -> one.verdict() == Verdict.PASS).count(), rows().size());
+        filter("Findings");
         assertEquals(findings.size(), rows().size());
+        run("Group by element");
         assertTrue(view.summary().contains(all.stream().filter(one -> one.verdict() == Verdict.PASS).count() + " met"), view.summary());
+    }
+
+    @Test
+    void rowsStandUnderTheirElementOrTheirRule() {
+        List<String> elements = rows().stream().map(Outcome::elementPath).distinct().toList();
+        assertEquals(elements.size(), view.tree().getItemCount());
+        assertTrue(view.tree().getItem(0).getExpanded(), "headings are open");
+        assertEquals(rows().stream().map(one -> one.rule() + "  " + one.title()).toList(), painted());
+        run("Group by rule");
+        assertEquals(rows().stream().map(Outcome::rule).distinct().count(), view.tree().getItemCount());
+        assertEquals(rows().stream().map(Outcome::elementPath).toList(), painted());
+        run("Group by element");
+    }
+
+    @Test
+    void wordsNarrowTheRows() {
+        Text search = Widgets.all(root(), Text.class).filter(one -> (one.getStyle() & SWT.SEARCH) != 0).findFirst().orElseThrow();
+        search.setText("obs-01");
+        assertFalse(rows().isEmpty());
+        assertTrue(rows().stream().allMatch(one -> one.rule().equals("OBS-01")), rows().toString());
+        search.setText("no rule says such a thing");
+        assertEquals(0, view.tree().getItemCount());
+        search.setText("");
+    }
+
+    @Test
+    void theNumberIsExplainedByItsFormula() {
+        filter("All outcomes");
+        Outcome wheels = rows().stream().filter(one -> one.rule().equals("WHEEL-01") && one.margin().isPresent()).findFirst().orElseThrow();
+        select(wheels);
+        assertTrue(view.explanation().contains("Wheel clearance = eye height"), view.explanation());
+        String margin = String.format(Locale.ROOT, "= %+.2f m", wheels.margin().getAsDouble());
+        assertTrue(view.explanation().contains(margin), margin + " in " + view.explanation());
+        filter("Findings");
+    }
+
+    @Test
+    void rowsAreCopiedAndWrittenWithTheirHeadings() throws Exception {
+        assertEquals(rows().size() + 1, view.copied().lines().count(), "nothing selected: all, below their headings");
+        select(rows().get(0));
+        assertEquals(2, view.copied().lines().count());
+        assertTrue(view.copied().startsWith("Rule\tElement\tVerdict"), view.copied());
+        Path csv = folder.resolve("findings.csv");
+        assertTrue(view.export(csv).contains("findings.csv"));
+        assertEquals(rows().size() + 1, Files.readAllLines(csv).size());
+        Path html = folder.resolve("findings.html");
+        view.export(html);
+        assertTrue(Files.readString(html).contains("<td>" + rows().get(0).rule()), "a table");
+        assertTrue(view.export(folder.resolve("nowhere/findings.csv")).contains("can not be written"));
+    }
+
+    @Test
+    void aRemedyShowsWhatItChangesBeforeItIsApplied() {
+        Outcome penetrated = rows().stream().filter(one -> one.verdict() == Verdict.FAIL && one.rule().equals("OBS-01"))
+                .filter(one -> Ids.find(document.project(), one.elementId()).orElseThrow() instanceof ApproachAid).findFirst()
+                .orElseThrow();
+        select(penetrated);
+        DemoCopy.await("remedies are found", () -> view.remedies().size() >= 2);
+        int raise = indexOf("Raise the slope");
+        view.previewRemedy(raise);
+        assertTrue(view.explanation().contains("Approach slope: 3°"), view.explanation());
+        assertTrue(view.explanation().contains("OBS-01"), view.explanation());
+        assertFalse(document.isDirty(), "a preview changes nothing");
+        press("Back");
+        view.previewRemedy(indexOf("Consequences of displacing the threshold"));
+        assertTrue(view.explanation().contains("Landing distance available"), view.explanation());
+        assertTrue(Widgets.all(root(), Button.class).noneMatch(one -> one.getText().equals("Apply")), "a proposal is not carried out");
+        press("Back");
+        view.previewRemedy(raise);
+        press("Apply");
+        assertTrue(document.isDirty());
+        document.history().undo();
+        assertFalse(document.isDirty());
+    }
+
+    private int indexOf(String remedy) {
+        List<String> texts = view.remedies();
+        return texts.indexOf(texts.stream().filter(text -> text.startsWith(remedy)).findFirst().orElseThrow());
     }
 
     @Test
@@ -145,15 +265,5 @@ class FindingsViewTest {
         page.closeEditor(editor, false);
         DemoCopy.await("the table is empty", () -> rows().isEmpty());
         assertTrue(view.summary().startsWith("Open a project"), view.summary());
-    }
-
-    @Test
-    void theComparisonLaysEveryFamilyOut() throws Exception {
-        ComparisonView comparison = (ComparisonView) page.showView(ComparisonView.ID);
-        comparison.compare();
-        DemoCopy.await("families are compared", () -> comparison.viewer().getTable().getItemCount() >= 5);
-        List<String> names = Stream.of(comparison.viewer().getTable().getItems()).map(item -> item.getText(0)).toList();
-        assertTrue(names.stream().anyMatch(name -> name.contains("PAPI")), names.toString());
-        page.hideView(comparison);
     }
 }

@@ -1,5 +1,6 @@
 package slopewright.ui.review;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,20 +14,13 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.dnd.Clipboard;
-import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Menu;
-import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.actions.ActionFactory;
+import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.part.ViewPart;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 
@@ -47,12 +41,17 @@ import slopewright.ui.properties.ElementPropertyPage;
 import slopewright.ui.review.internal.ConfirmDialog;
 import slopewright.ui.review.internal.ElementSelection;
 import slopewright.ui.review.internal.FindingDetails;
-import slopewright.ui.review.internal.FindingsTable;
+import slopewright.ui.review.internal.FindingsActions;
+import slopewright.ui.review.internal.FindingsCopy;
+import slopewright.ui.review.internal.FindingsHead;
+import slopewright.ui.review.internal.FindingsText;
+import slopewright.ui.review.internal.FindingsTree;
 import slopewright.ui.review.internal.FixTrial.Cure;
+import slopewright.ui.review.internal.Messages;
 
 /**
- * What the rules say about the project in the active editor: follows it live, explains each finding, jumps to its element, and offers
- * the remedies that cure it.
+ * What the rules say about the project in the active editor: follows it live, in groups or as a list, explains each finding with its
+ * numbers, jumps to its element, and offers the remedies that cure it, each with what it would change.
  */
 public final class FindingsView extends ViewPart {
 
@@ -62,10 +61,10 @@ public final class FindingsView extends ViewPart {
     private static final double WIDE = 2.2;
 
     private DocumentFollower follower;
-    private Label summary;
-    private Link restored;
-    private FindingsTable table;
+    private FindingsHead head;
+    private FindingsTree table;
     private FindingDetails details;
+    private FindingsActions actions;
     private Optional<ElementPropertyPage> properties = Optional.empty();
 
     private final class Follow implements DocumentListener {
@@ -78,7 +77,6 @@ public final class FindingsView extends ViewPart {
         @Override
         public void checked(CheckResult result) {
             table.show(Optional.of(result));
-            updateDetails();
             properties.ifPresent(ElementPropertyPage::refreshShown);
         }
 
@@ -104,37 +102,23 @@ public final class FindingsView extends ViewPart {
     @Override
     public void createPartControl(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
-        createHead(parent);
+        Composite top = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
+        GridLayoutFactory.fillDefaults().applyTo(top);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        table = new FindingsTable(sash);
+        table = new FindingsTree(sash);
+        head = new FindingsHead(top, table, () -> follower.document().ifPresent(document -> document.history().undo()));
         details = new FindingDetails(sash, new DetailActions());
-        sash.setWeights(68, 32);
+        sash.setWeights(66, 34);
         sash.addListener(SWT.Resize, event -> orient(sash));
-        table.viewer().addSelectionChangedListener(event -> updateDetails());
-        table.viewer().addDoubleClickListener(event -> revealSelected());
+        table.onSelection(this::updateDetails);
+        table.control().addListener(SWT.DefaultSelection, event -> revealSelected());
         getSite().setSelectionProvider(new ElementSelection(table, this::project));
-        createActions();
+        actions = new FindingsActions(table, getViewSite().getActionBars(), getSite().getShell());
+        createMenu();
         follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> documentSwitched());
         documentSwitched();
-    }
-
-    private void createHead(Composite parent) {
-        Composite head = new Composite(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
-        GridLayoutFactory.fillDefaults().numColumns(3).margins(6, 2).applyTo(head);
-        summary = new Label(head, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(summary);
-        restored = new Link(head, SWT.NONE);
-        restored.setText("Unsaved work of the last run was brought back. <a>Use the saved file instead</a>");
-        restored.addListener(SWT.Selection, event -> follower.document().ifPresent(document -> document.history().undo()));
-        GridDataFactory.fillDefaults().exclude(true).align(SWT.FILL, SWT.CENTER).applyTo(restored);
-        restored.setVisible(false);
-        Text search = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-        search.setMessage("Rule, element or clause");
-        search.setToolTipText("Show only rows that contain these words");
-        search.addListener(SWT.Modify, event -> table.search(search.getText()));
-        GridDataFactory.fillDefaults().hint(200, SWT.DEFAULT).applyTo(search);
     }
 
     private static void orient(SashForm sash) {
@@ -145,66 +129,74 @@ public final class FindingsView extends ViewPart {
         }
     }
 
-    private void createActions() {
-        IAction all = new Action("All outcomes", IAction.AS_CHECK_BOX) {
-            @Override
-            public void run() {
-                table.showAll(isChecked());
-            }
-        };
-        all.setToolTipText("Show rules that are met or do not apply too");
-        all.setImageDescriptor(Images.ALL.descriptor());
-        getViewSite().getActionBars().getToolBarManager().add(all);
-        getViewSite().getActionBars().getMenuManager().add(all);
-        getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.COPY.getId(), action("Copy", this::copy));
+    private void createMenu() {
         MenuManager manager = new MenuManager();
         manager.setRemoveAllWhenShown(true);
         manager.addMenuListener(this::fillMenu);
-        Menu menu = manager.createContextMenu(table.viewer().getControl());
-        table.viewer().getControl().setMenu(menu);
-    }
-
-    private static IAction action(String text, Runnable work) {
-        return new Action(text) {
-            @Override
-            public void run() {
-                work.run();
-            }
-        };
+        Menu menu = manager.createContextMenu(table.control());
+        table.control().setMenu(menu);
     }
 
     private void fillMenu(IMenuManager menu) {
-        List<Outcome> selected = table.selected();
-        if (selected.isEmpty()) {
+        if (table.selected().isEmpty()) {
             return;
         }
-        menu.add(action("Go to the element", this::revealSelected));
+        menu.add(FindingsActions.action("findings.reveal", this::revealSelected));
         menu.add(new Separator());
         details.cures().forEach(cure -> menu.add(fix(cure)));
-        if (selected.size() == 1 && selected.get(0).toConfirm()) {
-            menu.add(action("Confirm the value…", () -> confirmValue(selected.get(0))));
-        }
+        table.single().filter(Outcome::toConfirm)
+                .ifPresent(outcome -> menu.add(FindingsActions.action("details.confirm", () -> confirmValue(outcome))));
         menu.add(new Separator());
-        menu.add(action("Copy as text", this::copy));
+        menu.add(FindingsActions.action("findings.copy", actions::copy));
     }
 
     private IAction fix(Cure cure) {
-        IAction fix = action(cure.text(), () -> applyFix(cure));
+        IAction fix = new Action(cure.text().replace("@", " ")) {
+            @Override
+            public void run() {
+                details.preview(cure);
+            }
+        };
         fix.setImageDescriptor(Images.FIX.descriptor());
         return fix;
     }
 
-    /** Returns the table of outcomes; its elements are {@link Outcome}s. */
-    public TableViewer viewer() {
-        return table.viewer();
+    /** Returns the tree of outcomes. */
+    public Tree tree() {
+        return table.control();
+    }
+
+    /** Returns the outcomes that are shown, in the order of the rows. */
+    public List<Outcome> rows() {
+        return table.shown();
+    }
+
+    /** Selects the row of an outcome. */
+    public void select(Outcome outcome) {
+        table.select(List.of(outcome));
+    }
+
+    /** Returns what copying takes: the selected outcomes or all, columns parted by tabs. */
+    public String copied() {
+        return FindingsText.tabs(actions.chosen());
+    }
+
+    /**
+     * Writes the outcomes that are shown into a file.
+     *
+     * @param file a file whose name ends in {@code .csv}, {@code .html} or {@code .txt}
+     * @return what there is to say about it
+     */
+    public String export(Path file) {
+        return FindingsCopy.write(table.shown(), file);
     }
 
     /** Returns the line above the table. */
     public String summary() {
-        return summary.getText();
+        return head.summary();
     }
 
-    /** Returns the explanation beside the table. */
+    /** Returns the explanation beside the table, with the preview of a remedy where one is open. */
     public String explanation() {
         return details.text();
     }
@@ -219,14 +211,13 @@ public final class FindingsView extends ViewPart {
         applyFix(details.cures().get(index));
     }
 
-    /** Shows every outcome, or findings only. */
-    public void showAll(boolean every) {
-        table.showAll(every);
+    /** Shows what one of the {@link #remedies()} would change, with a button that applies it. */
+    public void previewRemedy(int index) {
+        details.preview(details.cures().get(index));
     }
 
     private void documentSwitched() {
         table.show(follower == null ? Optional.empty() : follower.document().flatMap(ProjectDocument::lastResult));
-        updateDetails();
         updateState();
     }
 
@@ -235,41 +226,36 @@ public final class FindingsView extends ViewPart {
             return;
         }
         Optional<ProjectDocument> document = follower.document();
-        summary.setText(document.map(FindingsView::state).orElse("Open a project to see what the rules say about it."));
-        boolean isRestored = document.filter(ProjectDocument::isRestored).map(one -> one.history().undoLabel())
-                .filter(ProjectDocument.RESTORE::equals).isPresent();
-        if (restored.getVisible() != isRestored) {
-            restored.setVisible(isRestored);
-            GridDataFactory.fillDefaults().exclude(!isRestored).align(SWT.FILL, SWT.CENTER).applyTo(restored);
-            restored.getParent().layout();
-        }
+        head.say(document.map(FindingsView::state).orElse(Messages.get("findings.noProject")));
+        head.offerSaved(document.filter(ProjectDocument::isRestored).map(one -> one.history().undoLabel())
+                .filter(ProjectDocument.RESTORE::equals).isPresent());
     }
 
     private static String state(ProjectDocument document) {
-        String checking = document.isChecking() ? "  ·  checking…" : "";
+        String checking = document.isChecking() ? "  ·  " + Messages.get("findings.checking") : "";
         if (document.checkProblem().isPresent()) {
-            return "The project can not be checked: " + document.checkProblem().get() + checking;
+            return Messages.get("findings.problem", document.checkProblem().get()) + checking;
         }
-        return document.lastResult().map(FindingsView::counts).orElse("Not checked yet") + checking;
+        return document.lastResult().map(FindingsView::counts).orElse(Messages.get("findings.unchecked")) + checking;
     }
 
     private static String counts(CheckResult result) {
         if (!result.anythingEvaluated()) {
-            return "No rule could be evaluated; nothing may be concluded.";
+            return Messages.get("findings.nothing");
         }
         Map<Severity, Long> weights = result.outcomes().stream().flatMap(outcome -> outcome.weight().stream())
                 .collect(Collectors.groupingBy(weight -> weight, Collectors.counting()));
-        return String.join("  ·  ", weights.getOrDefault(Severity.FAIL, 0L) + " not met",
-                weights.getOrDefault(Severity.WARNING, 0L) + " to clear up", weights.getOrDefault(Severity.NOTE, 0L) + " notes",
-                result.counts().get(Verdict.PASS) + " met", result.rules().descriptor().name() + " (" + result.rules().edition() + ")");
+        return Messages.get("findings.counts", weights.getOrDefault(Severity.FAIL, 0L), weights.getOrDefault(Severity.WARNING, 0L),
+                weights.getOrDefault(Severity.NOTE, 0L), result.counts().get(Verdict.PASS), result.rules().descriptor().name(),
+                result.rules().edition());
     }
 
     private void updateDetails() {
-        List<Outcome> selected = table.selected();
-        if (selected.size() == 1 && project().isPresent()) {
-            details.show(selected.get(0), project().get());
-        } else {
-            details.clear("Select a finding to see how it came about and what to do.");
+        Optional<Outcome> selected = table.single();
+        if (details != null && selected.isPresent() && project().isPresent()) {
+            details.show(selected.get(), project().get());
+        } else if (details != null) {
+            details.clear(Messages.get("details.none"));
         }
     }
 
@@ -303,16 +289,6 @@ public final class FindingsView extends ViewPart {
         }
     }
 
-    private void copy() {
-        List<Outcome> selected = table.selected();
-        if (!selected.isEmpty()) {
-            Clipboard clipboard = new Clipboard(getSite().getShell().getDisplay());
-            clipboard.setContents(new Object[] {selected.stream().map(FindingsTable::line).collect(Collectors.joining("\n"))},
-                    new Transfer[] {TextTransfer.getInstance()});
-            clipboard.dispose();
-        }
-    }
-
     @Override
     public <T> T getAdapter(Class<T> type) {
         if (type == IPropertySheetPage.class) {
@@ -324,7 +300,7 @@ public final class FindingsView extends ViewPart {
 
     @Override
     public void setFocus() {
-        table.viewer().getControl().setFocus();
+        table.control().setFocus();
     }
 
     @Override

@@ -20,18 +20,33 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.remedy.Remedy;
 import slopewright.standards.RuleSet;
+import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.ObstacleFixes;
 
 /** A remedy for a finding that can be worked out. It makes its edit for any copy of the project, so that it can be tried out first. */
 public final class QuickFix {
 
+    /** How far a remedy goes. */
+    public enum Reach {
+        /** The finding is gone afterwards; offered only where that is so. */
+        CURE,
+        /** Lessens what the finding is about; the finding stays until a study accepts it. */
+        LESSEN,
+        /** Shows what would follow; others decide it, so it is not carried out from here. */
+        PROPOSE
+    }
+
     private static final String SURFACE_RULE = "OBS-01";
 
     private final String label;
+    private final Reach reach;
+    private final String note;
     private final Function<Project, RecordedEdit> edit;
 
-    private QuickFix(String label, Function<Project, RecordedEdit> edit) {
-        this.label = label;
+    private QuickFix(String key, Reach reach, Function<Project, RecordedEdit> edit, Object... values) {
+        this.label = Messages.get("fix." + key, values);
+        this.note = reach == Reach.CURE ? "" : Messages.get("fix." + key + ".note");
+        this.reach = reach;
         this.edit = edit;
     }
 
@@ -49,20 +64,21 @@ public final class QuickFix {
             return List.of();
         }
         String aid = found.get().getId();
-        List<QuickFix> fixes = new ArrayList<>();
         if (outcome.rule().equals(SURFACE_RULE)) {
-            fixes.add(remedy("Turn the axis until nothing penetrates", aid, Remedy.Kind.TURN_AXIS));
-            fixes.add(remedy("Raise the slope until nothing penetrates", aid, Remedy.Kind.RAISE_SLOPE));
-            fixes.add(remedy("Move the aid upwind until nothing penetrates", aid, Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR));
-            return fixes;
+            return List.of(remedy("turnAxis", Reach.CURE, aid, Remedy.Kind.TURN_AXIS),
+                    remedy("raiseSlope", Reach.CURE, aid, Remedy.Kind.RAISE_SLOPE),
+                    remedy("moveUpwind", Reach.CURE, aid, Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR),
+                    remedy("narrowBeam", Reach.LESSEN, aid, Remedy.Kind.NARROW_BEAM),
+                    remedy("displaceThreshold", Reach.PROPOSE, aid, Remedy.Kind.DISPLACE_THRESHOLD));
         }
-        fixes.add(new QuickFix("Set the units to the rule's angles", one -> SetRuleSettings.of(aid(one, aid), rules(one))));
-        fixes.add(new QuickFix("Lay " + Projects.label(found.get()) + " out again", one -> ResolveAid.of(aid(one, aid), rules(one))));
+        List<QuickFix> fixes = new ArrayList<>();
+        fixes.add(new QuickFix("settings", Reach.CURE, one -> SetRuleSettings.of(aid(one, aid), rules(one))));
+        fixes.add(new QuickFix("layOut", Reach.CURE, one -> ResolveAid.of(aid(one, aid), rules(one)), Projects.label(found.get())));
         return fixes;
     }
 
-    private static QuickFix remedy(String label, String aid, Remedy.Kind kind) {
-        return new QuickFix(label, one -> ObstacleFixes.edit(one, aid(one, aid), kind));
+    private static QuickFix remedy(String key, Reach reach, String aid, Remedy.Kind kind) {
+        return new QuickFix(key, reach, one -> ObstacleFixes.edit(one, aid(one, aid), kind));
     }
 
     private static RuleSet rules(Project project) {
@@ -77,6 +93,16 @@ public final class QuickFix {
     /** Returns what the remedy does. */
     public String label() {
         return label;
+    }
+
+    /** Returns how far it goes. */
+    public Reach reach() {
+        return reach;
+    }
+
+    /** Returns what a reader must know beside the numbers; empty where nothing. */
+    public String note() {
+        return note;
     }
 
     /**

@@ -1,9 +1,15 @@
 package slopewright.ui.properties;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.Workings;
+import slopewright.geometry.Lengths;
+import slopewright.model.Project;
+import slopewright.standards.Provenance;
+import slopewright.ui.preferences.Preferences;
 
 /** Outcomes in words and numbers, the same everywhere in the window. */
 public final class OutcomeTexts {
@@ -13,25 +19,50 @@ public final class OutcomeTexts {
 
     /** Returns the verdict in words. */
     public static String verdict(Outcome outcome) {
-        return switch (outcome.verdict()) {
-            case PASS -> "met";
-            case FAIL -> "not met";
-            case NOT_APPLICABLE -> "does not apply";
-            case NOT_EVALUATED -> "not evaluated";
-        };
+        return PropertyTexts.get("verdict." + outcome.verdict().name());
+    }
+
+    /** Returns how well the limit is known, and whether it is to be confirmed; empty where there is none. */
+    public static String provenance(Outcome outcome) {
+        String known = outcome.citation().map(citation -> provenance(citation.provenance())).orElse("");
+        return outcome.toConfirm() ? known + (known.isEmpty() ? "" : ", ") + PropertyTexts.get("toConfirm") : known;
+    }
+
+    /** Returns how well a value is known in words. */
+    public static String provenance(Provenance provenance) {
+        return PropertyTexts.get("provenance." + provenance.key());
     }
 
     /** Returns a number with as many decimals as its unit needs, empty where there is none. */
     public static String number(OptionalDouble value, String unit) {
+        return value.isEmpty() ? "" : text(value.getAsDouble(), unit, "%.");
+    }
+
+    private static String text(double value, String unit, String form) {
+        int decimals = unit.isEmpty() && value == Math.rint(value) ? 0 : unit.equals("deg") ? 4 : 2;
+        double shown = Math.abs(value) < Math.pow(10, -decimals) / 2 ? 0 : value;
+        return String.format(Locale.ROOT, form + decimals + "f", shown);
+    }
+
+    /** Returns a number with its unit, lengths in the unit that the user prefers; empty where there is none. */
+    public static String quantity(OptionalDouble value, String unit) {
+        return withUnit(value, unit, "%.");
+    }
+
+    /** Returns a number with its sign and unit, lengths in the unit that the user prefers; empty where there is none. */
+    public static String signed(OptionalDouble value, String unit) {
+        return withUnit(value, unit, "%+.");
+    }
+
+    private static String withUnit(OptionalDouble value, String unit, String form) {
         if (value.isEmpty()) {
             return "";
         }
-        int decimals = switch (unit) {
-            case "" -> value.getAsDouble() == Math.rint(value.getAsDouble()) ? 0 : 2;
-            case "deg" -> 4;
-            default -> 2;
-        };
-        return String.format(Locale.ROOT, "%." + decimals + "f", value.getAsDouble() + 0.0);
+        boolean feet = unit.equals("m") && Preferences.isFeet();
+        double number = feet ? Lengths.metresToFeet(value.getAsDouble()) : value.getAsDouble();
+        String sign = feet ? "ft" : unit(unit);
+        boolean close = sign.isEmpty() || sign.equals("°") || sign.equals("′");
+        return text(number, unit, form) + (close ? "" : " ") + sign;
     }
 
     /** Returns a unit as people write it. */
@@ -41,5 +72,21 @@ public final class OutcomeTexts {
             case "min" -> "′";
             default -> unit;
         };
+    }
+
+    /**
+     * Returns how the numbers of an outcome come about, one formula a line, the numbers put in.
+     *
+     * @param outcome an outcome
+     * @param project the project that was checked
+     * @return the lines; empty where nothing can be said
+     */
+    public static List<String> workings(Outcome outcome, Project project) {
+        try {
+            return Workings.of(outcome, project).stream()
+                    .map(step -> PropertyTexts.get("working." + step.kind().name(), step.numbers().toArray())).toList();
+        } catch (IllegalArgumentException e) {
+            return List.of();
+        }
     }
 }

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Text;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.standards.Citation;
+import slopewright.ui.properties.OutcomeTexts;
 
 /** Asks who has confirmed a value in which document. */
 public final class ConfirmDialog extends TitleAreaDialog {
@@ -48,19 +49,18 @@ public final class ConfirmDialog extends TitleAreaDialog {
     @Override
     protected void configureShell(Shell shell) {
         super.configureShell(shell);
-        shell.setText("Confirm a value");
+        shell.setText(Messages.get("confirm.shell"));
     }
 
     @Override
     protected Control createDialogArea(Composite parent) {
-        setTitle("Confirm " + citation.key());
+        setTitle(Messages.get("confirm.title", citation.key()));
         Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
         GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(area);
-        source = field(area, "&Document, edition and clause read:");
-        person = field(area, "&Read by:");
-        setMessage("Known so far from: " + citation.text() + " (" + citation.provenance().key()
-                + "). The confirmation is kept in the project and printed.");
+        source = field(area, Messages.get("confirm.source"));
+        person = field(area, Messages.get("confirm.person"));
+        setMessage(Messages.get("confirm.message", citation.text(), OutcomeTexts.provenance(citation.provenance())));
         return area;
     }
 
@@ -74,7 +74,7 @@ public final class ConfirmDialog extends TitleAreaDialog {
     @Override
     protected void okPressed() {
         if (source.getText().isBlank() || person.getText().isBlank()) {
-            setMessage("Give the document and the name of the person who read it.", IMessageProvider.ERROR);
+            setMessage(Messages.get("confirm.incomplete"), IMessageProvider.ERROR);
             return;
         }
         confirmation = SlopewrightFactory.eINSTANCE.createValueConfirmation();

@@ -20,15 +20,15 @@ import slopewright.model.util.Ids;
 /** The elements of the selected findings as the selection of a view, so that the property sheet shows them. */
 public final class ElementSelection implements ISelectionProvider {
 
-    private final FindingsTable table;
+    private final FindingsTree table;
     private final Supplier<Optional<Project>> project;
     private final ListenerList<ISelectionChangedListener> listeners = new ListenerList<>();
 
     /** Makes the selection of a table. */
-    public ElementSelection(FindingsTable table, Supplier<Optional<Project>> project) {
+    public ElementSelection(FindingsTree table, Supplier<Optional<Project>> project) {
         this.table = table;
         this.project = project;
-        table.viewer().addSelectionChangedListener(event -> {
+        table.onSelection(() -> {
             SelectionChangedEvent mapped = new SelectionChangedEvent(this, getSelection());
             listeners.forEach(listener -> listener.selectionChanged(mapped));
         });

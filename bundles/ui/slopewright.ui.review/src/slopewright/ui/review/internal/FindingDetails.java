@@ -7,12 +7,14 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Link;
@@ -20,9 +22,10 @@ import org.eclipse.swt.widgets.Link;
 import slopewright.checks.Outcome;
 import slopewright.model.Project;
 import slopewright.ui.Images;
+import slopewright.ui.review.QuickFix.Reach;
 import slopewright.ui.review.internal.FixTrial.Cure;
 
-/** The selected finding in full, with the remedies that cure it. */
+/** The selected finding in full, with the remedies that were tried out; each shows what it would change before it is applied. */
 public final class FindingDetails {
 
     /** What the user can ask for here. */
@@ -35,6 +38,9 @@ public final class FindingDetails {
         void confirm(Outcome outcome);
     }
 
+    private static final int LEAST_WIDTH = 200;
+    private static final int MARGIN = 16;
+
     private final ScrolledComposite scroller;
     private final Composite content;
     private final CLabel heading;
@@ -43,6 +49,7 @@ public final class FindingDetails {
     private final StyledText rest;
     private final LocalResourceManager resources;
     private final Actions actions;
+    private Optional<Outcome> subject = Optional.empty();
     private Optional<Job> trial = Optional.empty();
     private List<Cure> cures = List.of();
     private int shown;
@@ -60,18 +67,19 @@ public final class FindingDetails {
         heading = new CLabel(content, SWT.NONE);
         heading.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
         GridDataFactory.fillDefaults().grab(true, false).applyTo(heading);
-        brief = text("What was found and what to do");
+        brief = text(content, Messages.get("details.brief"));
         links = new Composite(content, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(4, 2).applyTo(links);
-        rest = text("Numbers, source and rule");
+        rest = text(content, Messages.get("details.rest"));
         scroller.addListener(SWT.Resize, event -> layout());
-        clear("Select a finding to see how it came about and what to do.");
+        clear(Messages.get("details.none"));
     }
 
-    private StyledText text(String name) {
-        StyledText text = new StyledText(content, SWT.READ_ONLY | SWT.WRAP);
+    private static StyledText text(Composite parent, String name) {
+        StyledText text = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP);
         text.setCaret(null);
-        text.setBackground(content.getBackground());
+        text.setBackground(parent.getBackground());
+        text.setForeground(parent.getForeground());
         text.getAccessible().addAccessibleListener(AccessibleName.of(name));
         return text;
     }
@@ -81,9 +89,11 @@ public final class FindingDetails {
         return scroller;
     }
 
-    /** Returns the explanation that is shown. */
+    /** Returns the explanation that is shown, with a preview where one is open. */
     public String text() {
-        return brief.getText() + "\n" + rest.getText();
+        String preview = Stream.of(links.getChildren()).filter(StyledText.class::isInstance).map(one -> ((StyledText) one).getText())
+                .findFirst().map(one -> "\n" + one).orElse("");
+        return brief.getText() + preview + "\n" + rest.getText();
     }
 
     /** Returns the remedies found so far for what is shown. */
@@ -94,6 +104,7 @@ public final class FindingDetails {
     /** Shows a sentence instead of a finding. */
     public void clear(String sentence) {
         endTrial();
+        subject = Optional.empty();
         heading.setText("");
         heading.setImage(null);
         brief.setText(sentence);
@@ -104,37 +115,60 @@ public final class FindingDetails {
     /** Shows an outcome and looks for remedies. */
     public void show(Outcome outcome, Project project) {
         endTrial();
+        subject = Optional.of(outcome);
         heading.setImage(Images.of(outcome).image(resources));
         heading.setText(outcome.rule() + "  " + outcome.title());
         brief.setText(OutcomeExplanation.brief(outcome));
-        rest.setText(OutcomeExplanation.rest(outcome));
-        if (outcome.toConfirm()) {
-            link("Confirm the value…", () -> actions.confirm(outcome));
-        }
+        rest.setText(OutcomeExplanation.rest(outcome, project));
+        offer(List.of());
         scroller.setOrigin(0, 0);
-        layout();
         int number = shown;
-        trial = Optional.of(FixTrial.start(outcome, project, content.getDisplay(), found -> offer(found, number)));
+        trial = Optional.of(FixTrial.start(outcome, project, content.getDisplay(), found -> {
+            if (!content.isDisposed() && number == shown) {
+                offer(found);
+            }
+        }));
     }
 
-    private void offer(List<Cure> found, int number) {
-        if (content.isDisposed() || number != shown) {
-            return;
-        }
+    private void offer(List<Cure> found) {
         cures = found;
-        found.forEach(cure -> link(cure.text(), () -> actions.apply(cure)));
+        clearLinks();
+        subject.filter(Outcome::toConfirm).ifPresent(outcome -> link(Messages.get("details.confirm"), () -> actions.confirm(outcome)));
+        found.forEach(cure -> link(cure.text(), () -> preview(cure)));
         layout();
+    }
+
+    /** Shows what a remedy would change and lead to, with a button that applies it. */
+    public void preview(Cure cure) {
+        clearLinks();
+        StyledText text = text(links, Messages.get("details.preview"));
+        text.setText(cure.fix().label() + "\n" + cure.preview());
+        Composite buttons = new Composite(links, SWT.NONE);
+        RowLayoutFactory.fillDefaults().spacing(6).applyTo(buttons);
+        if (cure.fix().reach() != Reach.PROPOSE) {
+            button(buttons, Messages.get("details.apply"), () -> actions.apply(cure)).setFocus();
+        }
+        button(buttons, Messages.get("details.back"), () -> offer(cures));
+        layout();
+        scroller.showControl(buttons);
+    }
+
+    private static Button button(Composite parent, String text, Runnable action) {
+        Button button = new Button(parent, SWT.PUSH);
+        button.setText(text);
+        button.addListener(SWT.Selection, event -> action.run());
+        return button;
     }
 
     private void link(String label, Runnable action) {
         Link link = new Link(links, SWT.WRAP);
-        link.setText("<a>" + label + "</a>");
+        link.setText("<a>" + label.replace("&", "&&") + "</a>");
         link.addListener(SWT.Selection, event -> action.run());
     }
 
     private void layout() {
-        int width = Math.max(200, scroller.getClientArea().width);
-        GridDataFactory rows = GridDataFactory.fillDefaults().grab(true, false).hint(width - 16, SWT.DEFAULT);
+        int width = Math.max(LEAST_WIDTH, scroller.getClientArea().width);
+        GridDataFactory rows = GridDataFactory.fillDefaults().grab(true, false).hint(width - MARGIN, SWT.DEFAULT);
         rows.applyTo(brief);
         rows.applyTo(rest);
         Stream.of(links.getChildren()).forEach(rows::applyTo);
@@ -150,6 +184,10 @@ public final class FindingDetails {
         trial.ifPresent(Job::cancel);
         trial = Optional.empty();
         cures = List.of();
+        clearLinks();
+    }
+
+    private void clearLinks() {
         for (Control child : links.getChildren()) {
             child.dispose();
         }

@@ -16,26 +16,47 @@ import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
+import slopewright.checks.compare.ProjectDifference;
 import slopewright.edit.EditException;
 import slopewright.model.Project;
 import slopewright.siting.SitingException;
+import slopewright.ui.properties.ChangeTexts;
 import slopewright.ui.review.QuickFix;
 
-/** Tries remedies on copies of a project in the background and reports those that cure a finding. */
+/** Tries remedies on copies of a project in the background and reports those that cure a finding, with what they would change. */
 public final class FixTrial {
 
+    private static final int CHANGES_SHOWN = 12;
+    private static final int OUTCOMES_SHOWN = 12;
+
     /**
-     * A remedy that cures the finding.
+     * A remedy that was tried out.
      *
      * @param fix      the remedy
      * @param failures how many rules would be broken afterwards
      * @param warnings how many warnings would be left
+     * @param changes  what it would change, a line each
+     * @param outcomes which outcomes would differ, a line each
      */
-    public record Cure(QuickFix fix, long failures, long warnings) {
+    public record Cure(QuickFix fix, long failures, long warnings, List<String> changes, List<String> outcomes) {
 
         /** Returns the remedy with what it would lead to. */
         public String text() {
-            return fix.label() + " (then " + failures + " not met, " + warnings + " to clear up)";
+            return Messages.get("fix.text", fix.label(), failures, warnings);
+        }
+
+        /** Returns what it would change and lead to, a line each. */
+        public String preview() {
+            List<String> lines = new ArrayList<>();
+            if (!fix.note().isEmpty()) {
+                lines.add(fix.note());
+            }
+            lines.add(Messages.get("fix.changes"));
+            ChangeTexts.firstOf(changes, CHANGES_SHOWN).forEach(line -> lines.add("  " + line));
+            lines.add(Messages.get(outcomes.isEmpty() ? "fix.noOutcomes" : "fix.outcomes"));
+            ChangeTexts.firstOf(outcomes, OUTCOMES_SHOWN).forEach(line -> lines.add("  " + line));
+            lines.add(Messages.get("fix.afterwards", failures, warnings));
+            return String.join("\n", lines);
         }
     }
 
@@ -54,7 +75,7 @@ public final class FixTrial {
     public static Job start(Outcome outcome, Project project, Display display, Consumer<List<Cure>> cures) {
         List<QuickFix> fixes = QuickFix.of(outcome, project);
         Project snapshot = fixes.isEmpty() ? project : EcoreUtil.copy(project);
-        Job job = Job.create("Look for remedies", (IProgressMonitor monitor) -> {
+        Job job = Job.create(Messages.get("fix.job"), (IProgressMonitor monitor) -> {
             List<Cure> found = new ArrayList<>();
             for (QuickFix fix : fixes) {
                 if (monitor.isCanceled()) {
@@ -79,7 +100,13 @@ public final class FixTrial {
             CheckResult result = Checks.run(copy, Optional.empty());
             boolean remains = result.outcomes().stream().anyMatch(one -> one.verdict() == Verdict.FAIL && one.rule().equals(outcome.rule())
                     && one.elementId().equals(outcome.elementId()));
-            return remains ? Optional.empty() : Optional.of(new Cure(fix, count(result, Severity.FAIL), count(result, Severity.WARNING)));
+            if (remains && fix.reach() == QuickFix.Reach.CURE) {
+                return Optional.empty();
+            }
+            ProjectDifference difference = new ProjectDifference(snapshot, copy);
+            return Optional.of(new Cure(fix, count(result, Severity.FAIL), count(result, Severity.WARNING),
+                    difference.changes().stream().map(change -> ChangeTexts.line(change, copy)).toList(),
+                    difference.outcomeChanges().stream().map(ChangeTexts::line).toList()));
         } catch (EditException | SitingException | IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -1,7 +1,11 @@
 package slopewright.ui.review.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EAttribute;
 
 import slopewright.checks.ProjectRules;
 import slopewright.edit.Compound;
@@ -10,11 +14,18 @@ import slopewright.edit.MoveAid;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.ResolveAid;
 import slopewright.edit.SetAttribute;
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.Penetration;
+import slopewright.geometry.ProtectionSurface;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
+import slopewright.model.Place;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.aid.AidLayouts;
 import slopewright.siting.aid.AidRequests;
@@ -28,6 +39,7 @@ import slopewright.standards.RuleSet;
 public final class ObstacleFixes {
 
     private static final double STEPS_PER_DEG = 100;
+    private static final double BEAM_STEPS_PER_DEG = 10;
 
     private ObstacleFixes() {
     }
@@ -42,23 +54,59 @@ public final class ObstacleFixes {
      * @throws SitingException where something is missing
      */
     public static RecordedEdit edit(Project project, ApproachAid aid, Remedy.Kind kind) {
-        RuleSet rules = ProjectRules.of(project, java.util.Optional.empty());
+        RuleSet rules = ProjectRules.of(project, Optional.empty());
         SiteFrame frame = SiteFrame.of(Projects.host(aid).orElseThrow(() -> new EditException("the aid belongs to no runway end")));
         List<SurveyedShape> shapes = new ArrayList<>();
         for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
             addShape(shapes, obstacle, frame);
         }
-        Remedy remedy = Remedies.of(AidLayouts.asLaid(aid, rules), AidRequests.of(aid), rules, shapes).stream()
+        Siting laid = AidLayouts.asLaid(aid, rules);
+        Remedy remedy = Remedies.of(laid, AidRequests.of(aid), rules, shapes).stream()
                 .filter(one -> one.kind() == kind).findFirst().orElseThrow(() -> new EditException("nothing penetrates"));
         double amount = remedy.amount().orElseThrow(() -> new EditException(remedy.text()));
         return switch (kind) {
-            case RAISE_SLOPE -> Compound.of("Raise the slope", List.of(
+            case RAISE_SLOPE -> Compound.of(Messages.get("edit.raiseSlope"), List.of(
                     SetAttribute.of(aid, Literals.APPROACH_AID__SLOPE_DEG, Math.ceil(amount * STEPS_PER_DEG) / STEPS_PER_DEG),
                     ResolveAid.of(aid, rules)));
             case TURN_AXIS -> SetAttribute.of(aid, Literals.APPROACH_AID__AXIS_TURN_DEG, axisTurnDeg(aid, amount));
             case MOVE_UPWIND_UNTIL_CLEAR, MOVE_UPWIND_BY_CROSSING_HEIGHT -> MoveAid.by(aid, Math.ceil(amount), 0);
-            case NARROW_BEAM, DISPLACE_THRESHOLD -> throw new EditException(remedy.text());
+            case NARROW_BEAM -> narrowed(aid, laid, shapes, amount);
+            case DISPLACE_THRESHOLD -> displaced(aid, frame, Math.ceil(amount));
         };
+    }
+
+    /** The beam is cut on the side on which the governing obstacle stands, a tenth of a degree short of it. */
+    private static RecordedEdit narrowed(ApproachAid aid, Siting laid, List<SurveyedShape> shapes, double amountDeg) {
+        ProtectionSurface surface = laid.surface().orElseThrow(() -> new EditException("there is no obstacle surface")).geometry();
+        Penetration worst = shapes.stream().flatMap(shape -> shape.compare(surface).stream())
+                .max(Comparator.comparingDouble(Penetration::excessM)).orElseThrow(() -> new EditException("nothing penetrates"));
+        boolean left = surface.offsetM(worst.point().alongM(), worst.point().rightM()) < 0;
+        double limit = Math.ceil(amountDeg * BEAM_STEPS_PER_DEG - 1) / BEAM_STEPS_PER_DEG;
+        return left ? SetAttribute.of(aid, Literals.APPROACH_AID__BEAM_LEFT_LIMIT_DEG, -limit)
+                : SetAttribute.of(aid, Literals.APPROACH_AID__BEAM_RIGHT_LIMIT_DEG, limit);
+    }
+
+    /** The threshold moves in the landing direction and the units, which stand relative to it, with it. */
+    private static RecordedEdit displaced(ApproachAid aid, SiteFrame frame, double byM) {
+        if (!(Projects.host(aid).orElse(null) instanceof RunwayEnd end)) {
+            throw new EditException("only a runway has a threshold");
+        }
+        List<RecordedEdit> parts = new ArrayList<>();
+        double before = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
+        parts.add(SetAttribute.of(end, Literals.RUNWAY_END__DISPLACED_THRESHOLD_M, before + byM));
+        if (end.getLandingDistanceM() != null) {
+            parts.add(SetAttribute.of(end, Literals.RUNWAY_END__LANDING_DISTANCE_M, end.getLandingDistanceM() - byM));
+        }
+        Place old = end.getThreshold();
+        Place moved = SlopewrightFactory.eINSTANCE.createPlace();
+        frame.fromFrame(new FramePoint(byM, 0, 0), moved);
+        for (EAttribute part : List.of(Literals.PLACE__LATITUDE_DEG, Literals.PLACE__LONGITUDE_DEG, Literals.PLACE__EAST_M,
+                Literals.PLACE__NORTH_M)) {
+            if (old != null && old.eGet(part) != null && moved.eGet(part) != null) {
+                parts.add(SetAttribute.of(old, part, moved.eGet(part)));
+            }
+        }
+        return Compound.of(Messages.get("edit.displaceThreshold"), parts);
     }
 
     private static void addShape(List<SurveyedShape> shapes, Obstacle obstacle, SiteFrame frame) {

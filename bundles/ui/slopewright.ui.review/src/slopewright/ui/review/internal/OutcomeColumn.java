@@ -1,6 +1,7 @@
 package slopewright.ui.review.internal;
 
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
@@ -9,37 +10,33 @@ import slopewright.checks.Severity;
 import slopewright.standards.Citation;
 import slopewright.ui.properties.OutcomeTexts;
 
-/** The columns of the findings table. */
+/** What is said of an outcome, one column each. */
 public enum OutcomeColumn {
 
-    /** Id and name of the rule, behind the image of its weight. */
-    RULE("Rule", 215, false, outcome -> outcome.rule() + "  " + outcome.title(),
+    /** Id and name of the rule. */
+    RULE(230, false, outcome -> outcome.rule() + "  " + outcome.title(),
             Comparator.comparing(OutcomeColumn::weight).reversed().thenComparing(Outcome::rule)),
     /** Where the element stands. */
-    ELEMENT("Element", 165, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
+    ELEMENT(190, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
     /** How it came out. */
-    VERDICT("Verdict", 85, false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
+    VERDICT(96, false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
     /** The measured value. */
-    VALUE("Value", 60, true, outcome -> OutcomeTexts.number(outcome.value(), outcome.unit()), numbers(Outcome::value)),
+    VALUE(78, true, outcome -> OutcomeTexts.quantity(outcome.value(), outcome.unit()), numbers(Outcome::value)),
     /** The limit that decides. */
-    LIMIT("Limit", 60, true, outcome -> OutcomeTexts.number(outcome.limit(), outcome.unit()), numbers(Outcome::limit)),
+    LIMIT(78, true, outcome -> OutcomeTexts.quantity(outcome.limit(), outcome.unit()), numbers(Outcome::limit)),
     /** How far the value is on the good side. */
-    MARGIN("Margin", 62, true, outcome -> OutcomeTexts.number(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
-    /** The unit of the three. */
-    UNIT("Unit", 55, false, outcome -> OutcomeTexts.unit(outcome.unit()), Comparator.comparing(Outcome::unit)),
+    MARGIN(84, true, outcome -> OutcomeTexts.signed(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
     /** Where the limit stands. */
-    CLAUSE("Clause", 200, false, outcome -> outcome.citation().map(Citation::text).orElse(""), Comparator.comparing(OutcomeColumn::clause)),
+    CLAUSE(230, false, outcome -> outcome.citation().map(Citation::text).orElse(""), Comparator.comparing(OutcomeColumn::clause)),
     /** How well the limit is known. */
-    PROVENANCE("Known from", 140, false, OutcomeColumn::provenance, Comparator.comparing(OutcomeColumn::provenance));
+    PROVENANCE(170, false, OutcomeTexts::provenance, Comparator.comparing(OutcomeTexts::provenance));
 
-    private final String title;
     private final int width;
     private final boolean right;
     private final Function<Outcome, String> text;
     private final Comparator<Outcome> order;
 
-    OutcomeColumn(String title, int width, boolean right, Function<Outcome, String> text, Comparator<Outcome> order) {
-        this.title = title;
+    OutcomeColumn(int width, boolean right, Function<Outcome, String> text, Comparator<Outcome> order) {
         this.width = width;
         this.right = right;
         this.text = text;
@@ -48,7 +45,7 @@ public enum OutcomeColumn {
 
     /** Returns its heading. */
     public String title() {
-        return title;
+        return Messages.get("findings.column." + name().toLowerCase(Locale.ROOT));
     }
 
     /** Returns its usual width in pixels. */
@@ -77,10 +74,6 @@ public enum OutcomeColumn {
 
     private static String clause(Outcome outcome) {
         return outcome.citation().map(Citation::text).orElse("");
-    }
-
-    private static String provenance(Outcome outcome) {
-        return outcome.citation().map(citation -> citation.provenance().key()).orElse("") + (outcome.toConfirm() ? ", to confirm" : "");
     }
 
     private static Comparator<Outcome> numbers(Function<Outcome, OptionalDouble> number) {

@@ -1,7 +1,12 @@
 package slopewright.ui.review.internal;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
 import slopewright.checks.Outcome;
 import slopewright.checks.RuleCatalogue;
+import slopewright.model.Project;
 import slopewright.standards.Citation;
 import slopewright.ui.properties.OutcomeTexts;
 
@@ -13,46 +18,41 @@ public final class OutcomeExplanation {
 
     /** Returns where the element stands, how it came out, and what to do. */
     public static String brief(Outcome outcome) {
-        return outcome.elementPath() + ": " + OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", to be confirmed" : "") + ". "
-                + outcome.explanation();
+        String open = outcome.toConfirm() ? ", " + Messages.get("details.toConfirm") : "";
+        return outcome.elementPath() + ": " + OutcomeTexts.verdict(outcome) + open + ". " + outcome.explanation();
     }
 
-    /** Returns numbers, source and rule, one statement a paragraph. */
-    public static String rest(Outcome outcome) {
-        StringBuilder text = new StringBuilder();
+    /** Returns numbers with their formulas, source and rule, one statement a paragraph. */
+    public static String rest(Outcome outcome, Project project) {
+        List<String> lines = new ArrayList<>();
         if (outcome.value().isPresent()) {
-            add(text, "Value " + number(outcome, outcome.value()) + ", limit " + number(outcome, outcome.limit()) + ", margin "
-                    + number(outcome, outcome.margin()) + ".");
+            lines.add(Messages.get("details.numbers", quantity(outcome, outcome.value()), quantity(outcome, outcome.limit()),
+                    OutcomeTexts.signed(outcome.margin(), outcome.unit())));
+            lines.addAll(OutcomeTexts.workings(outcome, project));
         }
         if (!outcome.missing().isEmpty()) {
-            add(text, "Missing: " + String.join(", ", outcome.missing()) + ".");
+            lines.add(Messages.get("details.missing", String.join(", ", outcome.missing())));
         }
-        outcome.citation().ifPresent(citation -> add(text, citation(citation)));
-        RuleCatalogue.find(outcome.rule()).ifPresent(rule -> add(text, "The rule: " + rule.description()));
-        return text.toString();
+        outcome.citation().ifPresent(citation -> lines.add(citation(citation)));
+        RuleCatalogue.find(outcome.rule()).ifPresent(rule -> lines.add(Messages.get("details.rule", rule.description())));
+        return String.join("\n", lines);
     }
 
     private static String citation(Citation citation) {
-        StringBuilder text = new StringBuilder("Source: " + citation.text() + " (" + citation.provenance().key() + ").");
+        List<String> parts = new ArrayList<>();
+        parts.add(Messages.get("details.source", citation.text(), OutcomeTexts.provenance(citation.provenance())));
         if (!citation.note().isEmpty()) {
-            text.append(' ').append(citation.note());
+            parts.add(citation.note());
         }
         if (!citation.confirmation().isEmpty()) {
-            text.append(" Confirmed: ").append(citation.confirmation()).append('.');
+            parts.add(Messages.get("details.confirmed", citation.confirmation()));
         } else if (citation.toConfirm()) {
-            text.append(" Nobody has confirmed this value in the issued document yet; do so before submission.");
+            parts.add(Messages.get("details.unconfirmed"));
         }
-        return text.toString();
+        return String.join(" ", parts);
     }
 
-    private static String number(Outcome outcome, java.util.OptionalDouble value) {
-        return (OutcomeTexts.number(value, outcome.unit()) + " " + OutcomeTexts.unit(outcome.unit())).strip();
-    }
-
-    private static void add(StringBuilder text, String paragraph) {
-        if (!text.isEmpty()) {
-            text.append("\n");
-        }
-        text.append(paragraph);
+    private static String quantity(Outcome outcome, OptionalDouble value) {
+        return OutcomeTexts.quantity(value, outcome.unit());
     }
 }

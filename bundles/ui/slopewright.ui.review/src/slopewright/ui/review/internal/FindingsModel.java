@@ -1,0 +1,127 @@
+package slopewright.ui.review.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+import slopewright.checks.Outcome;
+import slopewright.checks.Severity;
+
+/** The outcomes in the order and the groups in which they are shown: filtered, sorted, under their element or their rule. */
+final class FindingsModel {
+
+    /** Under what the outcomes stand. */
+    enum Grouping {
+        /** Under their element. */
+        ELEMENT,
+        /** Under their rule. */
+        RULE,
+        /** Under nothing. */
+        NONE
+    }
+
+    /**
+     * Outcomes under one heading.
+     *
+     * @param heading  the element or the rule; empty where they stand under nothing
+     * @param outcomes at least one
+     */
+    record Group(String heading, List<Outcome> outcomes) {
+
+        /** Returns the weightiest of its outcomes, for the image of the heading. */
+        Outcome worst() {
+            return outcomes.stream().max(Comparator.comparing(FindingsModel::weight)).orElseThrow();
+        }
+    }
+
+    private List<Outcome> outcomes = List.of();
+    private Grouping grouping = Grouping.ELEMENT;
+    private OutcomeFilter filter = OutcomeFilter.FINDINGS;
+    private String words = "";
+    private OutcomeColumn sorted = OutcomeColumn.RULE;
+    private boolean upward;
+    private List<Group> groups = List.of();
+
+    private static int weight(Outcome outcome) {
+        return outcome.weight().map(Severity::ordinal).map(ordinal -> ordinal + 1).orElse(0);
+    }
+
+    void show(List<Outcome> all) {
+        outcomes = List.copyOf(all);
+        arrange();
+    }
+
+    void group(Grouping by) {
+        grouping = by;
+        arrange();
+    }
+
+    void filter(OutcomeFilter which) {
+        filter = which;
+        arrange();
+    }
+
+    void search(String text) {
+        words = text.strip().toLowerCase(Locale.ROOT);
+        arrange();
+    }
+
+    /** Sorts by a column; the same one again turns the order round. */
+    void sort(OutcomeColumn column) {
+        upward = column == sorted && !upward;
+        sorted = column;
+        arrange();
+    }
+
+    OutcomeColumn sorted() {
+        return sorted;
+    }
+
+    boolean isUpward() {
+        return upward;
+    }
+
+    Grouping grouping() {
+        return grouping;
+    }
+
+    /** Returns the groups; one without a heading where nothing is grouped. */
+    List<Group> groups() {
+        return groups;
+    }
+
+    /** Returns what is shown, in the order of the groups. */
+    List<Outcome> shown() {
+        return groups.stream().flatMap(group -> group.outcomes().stream()).toList();
+    }
+
+    private void arrange() {
+        Comparator<Outcome> order = upward ? sorted.order().reversed() : sorted.order();
+        Predicate<Outcome> wanted = outcome -> filter.shows(outcome) && (words.isEmpty() || contains(outcome));
+        List<Outcome> kept = outcomes.stream().filter(wanted).sorted(order.thenComparing(Outcome::elementPath)).toList();
+        Optional<Function<Outcome, String>> heading = switch (grouping) {
+            case ELEMENT -> Optional.of(Outcome::elementPath);
+            case RULE -> Optional.of(OutcomeColumn.RULE::text);
+            case NONE -> Optional.empty();
+        };
+        groups = heading.map(one -> grouped(kept, one)).orElseGet(() -> kept.isEmpty() ? List.of() : List.of(new Group("", kept)));
+    }
+
+    private static List<Group> grouped(List<Outcome> kept, Function<Outcome, String> heading) {
+        Map<String, List<Outcome>> byHeading = new LinkedHashMap<>();
+        kept.forEach(outcome -> byHeading.computeIfAbsent(heading.apply(outcome), key -> new ArrayList<>()).add(outcome));
+        Comparator<Group> weightiestFirst = Comparator.comparing((Group group) -> weight(group.worst())).reversed();
+        return byHeading.entrySet().stream().map(entry -> new Group(entry.getKey(), List.copyOf(entry.getValue())))
+                .sorted(weightiestFirst.thenComparing(Group::heading)).toList();
+    }
+
+    private boolean contains(Outcome outcome) {
+        return FindingsText.line(outcome).toLowerCase(Locale.ROOT).contains(words);
+    }
+}

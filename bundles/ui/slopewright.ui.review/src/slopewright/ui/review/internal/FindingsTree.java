@@ -1,0 +1,249 @@
+package slopewright.ui.review.internal;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeColumn;
+import org.eclipse.swt.widgets.TreeItem;
+
+import slopewright.checks.CheckResult;
+import slopewright.checks.Outcome;
+import slopewright.ui.Images;
+import slopewright.ui.review.internal.FindingsModel.Group;
+import slopewright.ui.review.internal.FindingsModel.Grouping;
+
+/**
+ * The outcomes as a tree, in groups or as a plain list. Rows are made when they come into sight, so that many of them cost no more than
+ * a few; the selection stays when a new result comes.
+ */
+public final class FindingsTree {
+
+    private static final int EXPANDED_AT_MOST = 150;
+
+    private final Tree tree;
+    private final FindingsModel model = new FindingsModel();
+    private final LocalResourceManager resources;
+    private final List<OutcomeColumn> columns = new ArrayList<>();
+    private final List<Runnable> selectionListeners = new CopyOnWriteArrayList<>();
+    private final Set<String> closed = new HashSet<>();
+
+    /** Makes the tree. */
+    public FindingsTree(Composite parent) {
+        tree = new Tree(parent, SWT.VIRTUAL | SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
+        resources = new LocalResourceManager(JFaceResources.getResources(), tree);
+        tree.setHeaderVisible(true);
+        tree.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("findings.title")));
+        for (OutcomeColumn column : OutcomeColumn.values()) {
+            addColumn(column);
+        }
+        tree.addListener(SWT.SetData, this::fill);
+        tree.addListener(SWT.Selection, event -> tell());
+        tree.addListener(SWT.Collapse, event -> closed.add(heading(event)));
+        tree.addListener(SWT.Expand, event -> closed.remove(heading(event)));
+        updateColumns();
+    }
+
+    private String heading(Event event) {
+        int index = tree.indexOf((TreeItem) event.item);
+        return index >= 0 && index < model.groups().size() ? model.groups().get(index).heading() : "";
+    }
+
+    private void addColumn(OutcomeColumn column) {
+        TreeColumn made = new TreeColumn(tree, column.isRight() ? SWT.RIGHT : SWT.LEFT);
+        made.setWidth(column.width());
+        columns.add(column);
+        made.addListener(SWT.Selection, event -> {
+            model.sort(columns.get(tree.indexOf(made)));
+            tree.setSortColumn(made);
+            tree.setSortDirection(model.isUpward() ? SWT.DOWN : SWT.UP);
+            rebuild();
+        });
+    }
+
+    /** The first column holds what tells the rows of a group apart; what the heading says needs no column. */
+    private void updateColumns() {
+        boolean byRule = model.grouping() == Grouping.RULE;
+        columns.set(0, byRule ? OutcomeColumn.ELEMENT : OutcomeColumn.RULE);
+        columns.set(1, OutcomeColumn.ELEMENT);
+        TreeColumn element = tree.getColumn(1);
+        boolean shown = model.grouping() == Grouping.NONE;
+        element.setWidth(shown ? OutcomeColumn.ELEMENT.width() : 0);
+        element.setResizable(shown);
+        for (int i = 0; i < columns.size(); i++) {
+            tree.getColumn(i).setText(columns.get(i).title());
+        }
+    }
+
+    private boolean isFlat() {
+        return model.grouping() == Grouping.NONE;
+    }
+
+    private void fill(Event event) {
+        TreeItem item = (TreeItem) event.item;
+        TreeItem parent = item.getParentItem();
+        if (parent != null) {
+            fill(item, model.groups().get(tree.indexOf(parent)).outcomes().get(event.index));
+        } else if (isFlat()) {
+            fill(item, model.groups().get(0).outcomes().get(event.index));
+        } else {
+            fill(item, model.groups().get(event.index));
+        }
+    }
+
+    private void fill(TreeItem item, Outcome outcome) {
+        for (int i = 0; i < columns.size(); i++) {
+            item.setText(i, columns.get(i).text(outcome));
+        }
+        item.setImage(0, image(outcome));
+    }
+
+    private void fill(TreeItem item, Group group) {
+        item.setText(0, group.heading() + "  (" + group.outcomes().size() + ")");
+        item.setImage(0, image(group.worst()));
+        item.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+        item.setItemCount(group.outcomes().size());
+    }
+
+    private Image image(Outcome outcome) {
+        return Images.of(outcome).image(resources);
+    }
+
+    private void rebuild() {
+        Set<String> before = selected().stream().map(FindingsTree::key).collect(Collectors.toSet());
+        tree.setRedraw(false);
+        tree.removeAll();
+        List<Group> groups = model.groups();
+        tree.setItemCount(isFlat() ? model.shown().size() : groups.size());
+        if (!isFlat() && groups.size() <= EXPANDED_AT_MOST) {
+            for (int i = 0; i < groups.size(); i++) {
+                TreeItem item = tree.getItem(i);
+                fill(item, groups.get(i));
+                item.setExpanded(!closed.contains(groups.get(i).heading()));
+            }
+        }
+        tree.setRedraw(true);
+        select(model.shown().stream().filter(one -> before.contains(key(one))).toList());
+    }
+
+    private static String key(Outcome outcome) {
+        String seen = outcome.elementId() + " " + outcome.elementPath();
+        return outcome.rule() + " " + seen + " " + outcome.citation().map(one -> one.key()).orElse("");
+    }
+
+    /** Shows a result; rows of the same rule and element stay selected. */
+    public void show(Optional<CheckResult> result) {
+        model.show(result.map(CheckResult::outcomes).orElse(List.of()));
+        rebuild();
+        tell();
+    }
+
+    /** Puts the rows under their element, under their rule, or under nothing. */
+    void group(Grouping by) {
+        model.group(by);
+        updateColumns();
+        rebuild();
+    }
+
+    /** Returns under what the rows stand. */
+    Grouping grouping() {
+        return model.grouping();
+    }
+
+    /** Shows only some outcomes. */
+    public void filter(OutcomeFilter which) {
+        model.filter(which);
+        rebuild();
+    }
+
+    /** Shows only rows that contain some words. */
+    public void search(String text) {
+        model.search(text);
+        rebuild();
+    }
+
+    /** Returns what is shown, in the order of the rows. */
+    public List<Outcome> shown() {
+        return model.shown();
+    }
+
+    /** Returns the outcomes of the selected rows; a selected heading stands for all under it. */
+    public List<Outcome> selected() {
+        Set<Outcome> selected = new LinkedHashSet<>();
+        for (TreeItem item : tree.getSelection()) {
+            TreeItem parent = item.getParentItem();
+            List<Group> groups = model.groups();
+            int group = isFlat() ? 0 : tree.indexOf(parent == null ? item : parent);
+            if (group < groups.size()) {
+                List<Outcome> rows = groups.get(group).outcomes();
+                int row = isFlat() ? tree.indexOf(item) : parent == null ? -1 : parent.indexOf(item);
+                (row < 0 ? rows.stream() : Stream.of(rows.get(Math.min(row, rows.size() - 1)))).forEach(selected::add);
+            }
+        }
+        return List.copyOf(selected);
+    }
+
+    /** Returns the outcome of the selected row where one row is selected that is no heading. */
+    public Optional<Outcome> single() {
+        TreeItem[] items = tree.getSelection();
+        boolean heading = items.length == 1 && !isFlat() && items[0].getParentItem() == null;
+        return items.length == 1 && !heading ? selected().stream().findFirst() : Optional.empty();
+    }
+
+    /** Selects the rows of some outcomes and brings the first into sight. */
+    public void select(List<Outcome> outcomes) {
+        Set<Outcome> wanted = Set.copyOf(outcomes);
+        List<TreeItem> items = new ArrayList<>();
+        for (int g = 0; g < model.groups().size(); g++) {
+            List<Outcome> rows = model.groups().get(g).outcomes();
+            for (int r = 0; r < rows.size(); r++) {
+                if (wanted.contains(rows.get(r))) {
+                    items.add(item(g, r));
+                }
+            }
+        }
+        tree.setSelection(items.toArray(TreeItem[]::new));
+        if (!items.isEmpty()) {
+            tree.showItem(items.get(0));
+        }
+        tell();
+    }
+
+    private TreeItem item(int group, int row) {
+        if (isFlat()) {
+            return tree.getItem(row);
+        }
+        TreeItem heading = tree.getItem(group);
+        if (heading.getItemCount() == 0) {
+            fill(heading, model.groups().get(group));
+        }
+        return heading.getItem(row);
+    }
+
+    private void tell() {
+        selectionListeners.forEach(Runnable::run);
+    }
+
+    /** Adds what is run when other rows are selected. */
+    public void onSelection(Runnable listener) {
+        selectionListeners.add(listener);
+    }
+
+    /** Returns the widget. */
+    public Tree control() {
+        return tree;
+    }
+}

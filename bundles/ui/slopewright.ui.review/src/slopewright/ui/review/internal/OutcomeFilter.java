@@ -1,0 +1,41 @@
+package slopewright.ui.review.internal;
+
+import java.util.Locale;
+import java.util.function.Predicate;
+
+import slopewright.checks.Outcome;
+import slopewright.checks.Severity;
+import slopewright.checks.Verdict;
+
+/** Which outcomes are shown. */
+public enum OutcomeFilter {
+
+    /** What weighs something. */
+    FINDINGS(outcome -> outcome.weight().isPresent()),
+    /** Rules that are not met and weigh as failures. */
+    NOT_MET(outcome -> outcome.weight().filter(Severity.FAIL::equals).isPresent()),
+    /** Warnings, missing inputs, values to be confirmed. */
+    TO_CLEAR_UP(outcome -> outcome.weight().filter(Severity.WARNING::equals).isPresent()),
+    /** Rules that lack an input. */
+    NOT_EVALUATED(outcome -> outcome.verdict() == Verdict.NOT_EVALUATED),
+    /** Rules that are met. */
+    MET(outcome -> outcome.verdict() == Verdict.PASS),
+    /** Everything, what does not apply too. */
+    ALL(outcome -> true);
+
+    private final Predicate<Outcome> shown;
+
+    OutcomeFilter(Predicate<Outcome> shown) {
+        this.shown = shown;
+    }
+
+    /** Returns its name for people. */
+    public String label() {
+        return Messages.get("findings.show." + name().toLowerCase(Locale.ROOT));
+    }
+
+    /** Returns whether it shows an outcome. */
+    public boolean shows(Outcome outcome) {
+        return shown.test(outcome);
+    }
+}
