@@ -9,6 +9,8 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.model.Identified;
+
 /** Several edits that are one for the user. Each sees what those before it did; where one fails, all are taken back. */
 public final class Compound extends RecordedEdit {
 
@@ -53,6 +55,13 @@ public final class Compound extends RecordedEdit {
         Set<String> all = new LinkedHashSet<>();
         parts.forEach(part -> all.addAll(part.touched()));
         return Set.copyOf(all);
+    }
+
+    @Override
+    public List<Identified> touchedElements() {
+        Set<Identified> all = new LinkedHashSet<>();
+        parts.forEach(part -> all.addAll(part.touchedElements()));
+        return List.copyOf(all);
     }
 
     @Override

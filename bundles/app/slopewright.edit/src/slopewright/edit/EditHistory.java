@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 
+import slopewright.model.Identified;
+
 /**
  * The edits of one project that can be taken back and made again, and whether the project differs from what was saved. Not safe for
  * several threads; the user interface uses it from its own.
@@ -24,6 +26,15 @@ public final class EditHistory {
          * @param elementIds ids of the elements that were changed, added or removed
          */
         void changed(Set<String> elementIds);
+
+        /**
+         * Called as well, just before, with the elements themselves; those that were removed are in no project now.
+         *
+         * @param elements the elements, none after a save
+         */
+        default void touched(List<Identified> elements) {
+            // of no interest unless overridden
+        }
     }
 
     private final int depth;
@@ -68,7 +79,7 @@ public final class EditHistory {
         while (done.size() > depth) {
             drop(done.removeLast());
         }
-        tell(edit.touched());
+        tell(edit);
     }
 
     /** Lets the oldest edit go: what it led to is now as far back as undo reaches. */
@@ -91,7 +102,7 @@ public final class EditHistory {
             RecordedEdit edit = done.peek();
             edit.undo();
             undone.push(done.pop());
-            tell(edit.touched());
+            tell(edit);
         }
     }
 
@@ -106,7 +117,7 @@ public final class EditHistory {
             RecordedEdit edit = undone.peek();
             edit.redo();
             done.push(undone.pop());
-            tell(edit.touched());
+            tell(edit);
         }
     }
 
@@ -124,7 +135,10 @@ public final class EditHistory {
     public void markSaved() {
         saved = done.peek();
         savedIsReachable = true;
-        tell(Set.of());
+        listeners.forEach(listener -> {
+            listener.touched(List.of());
+            listener.changed(Set.of());
+        });
     }
 
     /** Returns whether the project differs from what was saved, or from what it began with where nothing was. */
@@ -142,7 +156,10 @@ public final class EditHistory {
         listeners.remove(listener);
     }
 
-    private void tell(Set<String> ids) {
-        listeners.forEach(listener -> listener.changed(ids));
+    private void tell(RecordedEdit edit) {
+        listeners.forEach(listener -> {
+            listener.touched(edit.touchedElements());
+            listener.changed(edit.touched());
+        });
     }
 }

@@ -2,6 +2,7 @@ package slopewright.edit;
 
 import java.util.Collection;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 
@@ -22,6 +23,7 @@ public abstract class RecordedEdit {
     private ChangeDescription change;
     private boolean done;
     private Set<String> touched = Set.of();
+    private List<Identified> elements = List.of();
 
     /**
      * Names the edit.
@@ -72,8 +74,17 @@ public abstract class RecordedEdit {
         } finally {
             recorder.dispose();
         }
-        touched = ids(recorder.touched());
+        elements = List.copyOf(recorder.touched());
+        touched = ids(elements);
         done = true;
+    }
+
+    /**
+     * Returns the elements that were changed, added or removed; empty before the first execution. They stay the same objects when the
+     * edit is undone and made again.
+     */
+    public List<Identified> touchedElements() {
+        return elements;
     }
 
     private static Set<String> ids(Collection<Identified> elements) {

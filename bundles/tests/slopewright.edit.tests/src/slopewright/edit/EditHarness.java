@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
@@ -28,6 +29,8 @@ final class EditHarness {
     static void cycle(Project project, RecordedEdit edit, Runnable verify) {
         String before = text(project);
         EditHistory history = new EditHistory();
+        ProjectMirror mirror = new ProjectMirror(project);
+        history.addListener(new Follower(project, mirror));
         history.perform(edit);
         String after = text(project);
         assertNotEquals(before, after, "the edit changed nothing");
@@ -36,12 +39,28 @@ final class EditHarness {
         for (int round = 0; round < 2; round++) {
             history.undo();
             assertEquals(before, text(project), "undo");
+            assertEquals(before, text(mirror.copy()), "a copy that follows undo");
             assertFalse(history.isDirty());
             history.redo();
             assertEquals(after, text(project), "redo");
+            assertEquals(after, text(mirror.copy()), "a copy that follows redo");
             verify.run();
         }
         assertNoAdapters(project);
+    }
+
+    /** Takes every edit over into a copy. */
+    private record Follower(Project project, ProjectMirror mirror) implements EditHistory.Listener {
+
+        @Override
+        public void changed(Set<String> elementIds) {
+            assertEquals(text(project), text(mirror.copy()), "a copy that follows the edit");
+        }
+
+        @Override
+        public void touched(List<Identified> elements) {
+            mirror.follow(ProjectMirror.states(project, elements));
+        }
     }
 
     private static void assertNoAdapters(Project project) {
