@@ -3,35 +3,25 @@ package slopewright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.stream.DoubleStream;
 
-import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
-import slopewright.model.Runway;
-import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
 import slopewright.siting.Colour;
-import slopewright.siting.Families;
 import slopewright.siting.LightForm;
 import slopewright.siting.Observation;
 import slopewright.siting.SeenUnit;
-import slopewright.siting.Signals;
 
 /** What a pilot sees from a point, in degrees of view: runway and lights in perspective, with the curvature of the Earth and refraction. */
 public final class PilotScene {
 
-    private static final double LEAST_SPREAD_DEG = 0.6;
-    private static final double CLOSEST_M = 5;
+    private static final double OUTSIDE_DEG = 1e6;
     private static final double PANEL_HALF_WIDTH_M = 1.2;
     private static final double PANEL_HALF_HEIGHT_M = 0.6;
-    private static final double USUAL_WIDTH_M = 30;
-    private static final double USUAL_LENGTH_M = 1500;
-    private static final double EDGE_LIGHTS_M = 60;
-    private static final int CROSS_LIGHTS = 4;
 
     private final DrawnAid drawn;
     private final FramePoint eye;
+    private final PilotPicture picture;
     private final Daylight daylight;
     private final SceneBuilder scene;
 
@@ -39,6 +29,7 @@ public final class PilotScene {
         this.drawn = drawn;
         this.eye = eye;
         this.daylight = daylight;
+        picture = PilotPicture.toward(eye, drawn.siting().reference());
         scene = new SceneBuilder(room);
     }
 
@@ -68,24 +59,19 @@ public final class PilotScene {
 
     /** Returns the eye on the slope at a distance before the threshold, metres. */
     public static FramePoint eyeOnSlope(DrawnAid drawn, double beforeM) {
-        double height = drawn.siting().reference().heightM()
-                + (drawn.siting().distanceM() + beforeM) * Angles.tanDeg(drawn.siting().slopeDeg());
-        return new FramePoint(-beforeM, 0, height);
+        return PilotPicture.eyeAt(drawn.siting(), beforeM, drawn.siting().slopeDeg());
     }
 
     private Scene build() {
         ScenePoint threshold = view(0, 0, 0);
-        double horizon = horizonDeg();
-        double widest = drawn.siting().units().stream().mapToDouble(unit -> Math.abs(view(unit.place().alongM(), unit.place().rightM(),
-                unit.place().heightM()).x())).max().orElse(0);
-        double tall = Math.max(LEAST_SPREAD_DEG, Math.max(horizon - threshold.y(), widest));
+        double horizon = picture.horizonDeg();
+        double tall = picture.spreadDeg(drawn.siting());
         Frame frame = new Frame(-tall, threshold.y() - tall * 0.3, tall, threshold.y() + tall * 1.15).atLeast(2);
         frame = scene.room().shaped(frame);
         double half = frame.maxX();
         scene.area(Style.fill(daylight.sky()), "", -half, horizon, half, horizon, half, frame.maxY() + 1, -half, frame.maxY() + 1);
         scene.area(Style.fill(daylight.land()), "", -half, frame.minY(), half, frame.minY(), half, horizon, -half, horizon);
-        runway();
-        runwayLights();
+        ground(PilotGround.of(drawn.host()));
         Observation observation = lights();
         String meaning = String.join(", ", observation.meanings().entrySet().stream()
                 .map(path -> (path.getKey().isEmpty() ? "" : path.getKey() + " path: ") + path.getValue().key()).toList());
@@ -101,94 +87,27 @@ public final class PilotScene {
         return scene.build("Pilot's view, " + drawn.name(), frame, 1, captions, List.of(), Scene.Unit.NO_LENGTH);
     }
 
+    /** Returns where a place appears; far outside the picture where it is behind the eye. */
     private ScenePoint view(double alongM, double rightM, double heightM) {
-        double distance = alongM - eye.alongM();
-        double side = rightM - eye.rightM();
-        double plan = Math.hypot(distance, side);
-        double drop = Curvature.dropM(plan, Curvature.USUAL_REFRACTION);
-        return new ScenePoint(Math.toDegrees(Math.atan2(side, distance)), Angles.elevationDeg(heightM - drop - eye.heightM(), plan));
+        return picture.place(new FramePoint(alongM, rightM, heightM)).orElse(new ScenePoint(0, -OUTSIDE_DEG));
     }
 
-    private double horizonDeg() {
-        double effective = 2 * Curvature.MEAN_RADIUS_M / (1 - Curvature.USUAL_REFRACTION);
-        return -Math.toDegrees(Math.sqrt(2 * Math.max(eye.heightM(), 1) / (effective / 2)));
-    }
-
-    private void runway() {
-        if (!(drawn.host() instanceof RunwayEnd end)) {
-            Projects.helipad(drawn.host()).ifPresent(pad -> {
-                if (pad.getFatoLengthM() != null && pad.getFatoWidthM() != null) {
-                    patch(edged(), -pad.getFatoLengthM() / 2, -pad.getFatoWidthM() / 2, pad
-                            .getFatoLengthM() / 2, pad.getFatoWidthM() / 2);
-                }
-            });
-            return;
+    private void ground(PilotGround ground) {
+        for (PilotGround.Shape shape : ground.shapes()) {
+            double[] corners = picture.area(shape.corners()).stream().flatMapToDouble(at -> DoubleStream.of(at.x(), at.y())).toArray();
+            if (corners.length > 0) {
+                scene.area(Style.fill(shape.part() == PilotGround.Part.PAVEMENT ? daylight.pavement() : daylight.marking()), "", corners);
+            }
         }
-        Optional<Runway> runway = Projects.runway(drawn.host());
-        double half = runway.map(Runway::getWidthM).orElse(USUAL_WIDTH_M) / 2;
-        double length = runway.map(Runway::getLengthM).orElse(USUAL_LENGTH_M);
-        double displaced = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
-        patch(edged(), -displaced, -half, length - displaced, half);
-        for (double from = 60; from < length - displaced - 60; from += 60) {
-            patch(Style.fill(daylight.marking()), from, -0.5, from + 30, 0.5);
+        if (daylight.runwayLights()) {
+            for (PilotGround.Lamp lamp : ground.lamps()) {
+                picture.place(lamp.place()).ifPresent(at -> scene.disc(at.x(), at.y(), 0.35, Style.fill(ink(lamp.colour())), ""));
+            }
         }
-        for (int stripe = -4; stripe < 4; stripe++) {
-            patch(Style.fill(daylight.marking()), 6, (stripe + 0.2) * half / 5, 36, (stripe + 0.8) * half / 5);
-        }
-        if (end.getAimingPointDistanceM() != null) {
-            double aim = end.getAimingPointDistanceM();
-            patch(Style.fill(daylight.marking()), aim, half * 0.3, aim + 45, half * 0.7);
-            patch(Style.fill(daylight.marking()), aim, -half * 0.7, aim + 45, -half * 0.3);
-        }
-    }
-
-    private Style edged() {
-        return Style.area(daylight.marking(), daylight.pavement(), 0.25);
-    }
-
-    /** Draws the lights that a runway of the usual kind has by night: edges every 60 m, threshold and end. */
-    private void runwayLights() {
-        Optional<Runway> runway = Projects.runway(drawn.host());
-        if (!daylight.runwayLights() || !(drawn.host() instanceof RunwayEnd end) || runway.isEmpty()) {
-            return;
-        }
-        double displaced = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
-        double half = (runway.get().getWidthM() == null ? USUAL_WIDTH_M : runway.get().getWidthM()) / 2;
-        double length = (runway.get().getLengthM() == null ? USUAL_LENGTH_M : runway.get().getLengthM()) - displaced;
-        int pairs = (int) Math.round((length + displaced) / EDGE_LIGHTS_M);
-        for (int i = 0; i <= pairs; i++) {
-            double along = -displaced + (length + displaced) * i / pairs;
-            lamp(along, -half, along < 0 ? Ink.RED : Ink.PAPER);
-            lamp(along, half, along < 0 ? Ink.RED : Ink.PAPER);
-        }
-        for (int i = -CROSS_LIGHTS; i <= CROSS_LIGHTS; i++) {
-            lamp(length, half * i / CROSS_LIGHTS, Ink.RED);
-            lamp(0, half * i / CROSS_LIGHTS, Ink.GREEN);
-        }
-    }
-
-    private void lamp(double alongM, double rightM, Ink ink) {
-        if (alongM > eye.alongM() + CLOSEST_M) {
-            ScenePoint at = view(alongM, rightM, 0);
-            scene.disc(at.x(), at.y(), 0.35, Style.fill(ink), "");
-        }
-    }
-
-    /** Draws a level rectangle; what lies behind the eye or close before it is left out. */
-    private void patch(Style style, double along1, double right1, double along2, double right2) {
-        double from = Math.max(along1, eye.alongM() + CLOSEST_M);
-        if (from >= along2) {
-            return;
-        }
-        ScenePoint[] corners = {view(from, right1, 0), view(from, right2, 0), view(along2, right2, 0), view(along2, right1, 0)};
-        scene.area(style, "", corners[0].x(), corners[0].y(), corners[1].x(), corners[1].y(), corners[2].x(), corners[2].y(),
-                corners[3].x(), corners[3].y());
     }
 
     private Observation lights() {
-        double distance = Math.max(0, drawn.siting().reference().alongM() - eye.alongM());
-        Observation observation = Signals.observe(Families.get(drawn.siting().family()), drawn.siting().units(), drawn.siting().reference(),
-                new FramePoint(eye.alongM(), eye.rightM(), eye.heightM() - Curvature.dropM(distance, Curvature.USUAL_REFRACTION)));
+        Observation observation = picture.observe(drawn.siting());
         for (SeenUnit seen : observation.seen()) {
             FramePoint place = seen.unit().place();
             ScenePoint at = view(place.alongM(), place.rightM(), place.heightM());

@@ -71,7 +71,7 @@ class ScenesTest {
         Scene scene = PilotScene.of(drawn, eye);
         double flat = Math.toDegrees(Math.atan2(unit.place().heightM() - 800, 15_000));
         double seen = discs(scene).stream().mapToDouble(disc -> disc.centre().y()).min().orElseThrow();
-        double drop = Math.tan(Math.toRadians(flat)) * 15_000 - Math.tan(Math.toRadians(seen)) * 15_000;
+        double drop = Math.tan(Math.toRadians(flat)) * 15_000 - Math.toRadians(seen) * 15_000;
         assertEquals(15_000.0 * 15_000 / 2 / 6_371_008.8 * 0.87, drop, 0.05);
         assertTrue(scene.captions().toString().contains("refraction"));
     }
