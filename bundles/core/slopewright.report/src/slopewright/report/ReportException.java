@@ -9,4 +9,9 @@ public final class ReportException extends Exception {
     public ReportException(String message, Throwable cause) {
         super(message, cause);
     }
+
+    /** Makes the exception for a fault that was found here. */
+    public ReportException(String message) {
+        super(message);
+    }
 }

@@ -5,15 +5,22 @@ import java.util.Objects;
 /**
  * What a document needs beside the project.
  *
- * @param date  the date to print, as text; the same date gives the same bytes
- * @param paper the paper
+ * @param date     the date to print, as text; the same date gives the same bytes
+ * @param paper    the paper
+ * @param template what it looks like around its content
  */
-public record ReportOptions(String date, PaperSize paper) {
+public record ReportOptions(String date, PaperSize paper, ReportTemplate template) {
 
     /** Refuses missing parts. */
     public ReportOptions {
         Objects.requireNonNull(date);
         Objects.requireNonNull(paper);
+        Objects.requireNonNull(template);
+    }
+
+    /** Prints with the built-in template. */
+    public ReportOptions(String date, PaperSize paper) {
+        this(date, paper, ReportTemplate.builtIn());
     }
 
     /** Prints on A4. */

@@ -45,7 +45,7 @@ public final class Reports {
         }
         try {
             return PdfDocument.write(xhtml, pictures, name(project), options.date());
-        } catch (IOException e) {
+        } catch (IOException | RuntimeException e) {
             throw new ReportException("the report can not be laid out: " + e.getMessage(), e);
         }
     }

@@ -73,7 +73,7 @@ class PdfQualityTest {
         }
     }
 
-    /** Contents, running lines, pages on their side for the matrix, bookmarks for the chapters. */
+    /** Running lines on all pages but the cover, pages on their side for the matrix, bookmarks for chapters and sections. */
     @Test
     void pagesAreNumberedListedAndBookmarked() throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -84,18 +84,24 @@ class PdfQualityTest {
                 stripper.setStartPage(page);
                 stripper.setEndPage(page);
                 String text = stripper.getText(document);
-                assertTrue(text.contains("Page " + page + " of " + pages), text);
-                assertTrue(text.contains("Harrow Vale: visual approach slope indicators"), text);
+                assertEquals(page > 1, text.contains("Page " + page + " of " + pages), text);
+                assertEquals(page > 1, text.contains("Harrow Vale: visual approach slope indicators"), text);
                 PDRectangle size = document.getPage(page - 1).getMediaBox();
                 wide += size.getWidth() > size.getHeight() ? 1 : 0;
             }
             assertTrue(wide > 3 && wide < pages / 2, wide + " of " + pages);
             int chapters = 0;
+            int sections = 0;
             for (var item : document.getDocumentCatalog().getDocumentOutline().children()) {
-                assertNotNull(item.getTitle());
                 chapters++;
+                assertTrue(item.getTitle().startsWith(chapters + "  "), item.getTitle());
+                for (var part : item.children()) {
+                    sections++;
+                    assertTrue(part.getTitle().startsWith(chapters + "."), part.getTitle());
+                }
             }
             assertEquals(11, chapters);
+            assertTrue(sections > 40, String.valueOf(sections));
         }
     }
 

@@ -146,7 +146,7 @@ class ReportsTest {
             assertTrue(text.contains("Visual approach slope indicators"), text);
             assertTrue(text.contains("330.46"));
             assertTrue(text.contains("3°35'"));
-            assertTrue(text.contains("Page 1 of " + document.getNumberOfPages()));
+            assertTrue(text.contains("Page 2 of " + document.getNumberOfPages()));
             assertTrue(document.getNumberOfPages() > 20);
         }
     }

@@ -12,8 +12,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.model.Project;
+import slopewright.report.PaperSize;
 import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
+import slopewright.report.ReportTemplate;
 import slopewright.report.Reports;
 
 /** Writes the report of a project. */
@@ -33,6 +35,14 @@ final class ReportCommand extends Command {
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "date to print; today where it is not given")
     private String date;
 
+    @Option(names = "--paper", defaultValue = "a4", paramLabel = "SIZE", description = "a4 (default) or letter")
+    private PaperSize paper;
+
+    @Option(names = "--template", paramLabel = "DIR", description = {"folder with any of cover.html, report.html, running.html, "
+            + "sign-off.html, style.css, logo.png, logo.jpg, logo.svg; the built-in ones stand in for the rest. Fragments are well-formed "
+            + "XHTML with placeholders such as {{project.name}} and {{cautions}}; nothing outside the folder is read"})
+    private Path template;
+
     @Override
     public Integer call() {
         String ending = output.ending(List.of("pdf", "html"));
@@ -40,14 +50,23 @@ final class ReportCommand extends Command {
         if (ruleSet != null) {
             ProjectFiles.rules(Optional.of(ruleSet));
         }
+        ReportTemplate look = template();
         Project project = ProjectFiles.load(file);
         try {
-            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date)),
+            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date), paper, look),
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (IllegalArgumentException | ReportException e) {
             throw new InputException(file + ": " + e.getMessage());
         }
         return ExitCodes.OK;
+    }
+
+    private ReportTemplate template() {
+        try {
+            return template == null ? ReportTemplate.builtIn() : ReportTemplate.read(template);
+        } catch (ReportException e) {
+            throw new InputException("template " + e.getMessage());
+        }
     }
 
     /** Returns a date to print, today where none was given. */

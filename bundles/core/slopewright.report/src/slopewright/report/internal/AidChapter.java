@@ -57,7 +57,7 @@ final class AidChapter {
         new ObstacleSection(html, project, subject).write(siting);
         new ToleranceSection(html, project, subject).write();
         if (!siting.notes().isEmpty()) {
-            html.element("h3", "Notes").list(siting.notes());
+            html.section("Notes").list(siting.notes());
         }
         drawings(siting);
     }
@@ -86,7 +86,7 @@ final class AidChapter {
     }
 
     private void units(Siting siting) {
-        html.element("h3", "Light units").table("numbers", List.of(9, 7, 12, 12, 15, 15, 15, 15), List.of("Unit", "Bar", "Along m",
+        html.section("Light units").table("numbers", List.of(9, 7, 12, 12, 15, 15, 15, 15), List.of("Unit", "Bar", "Along m",
                 "Right m",
                 "Lens above datum m", "Lens elevation m", "Setting", "Setting \u00b0"));
         double datum = subject.frame().value().map(frame -> frame.originElevationM()).orElse(Double.NaN);
@@ -110,7 +110,7 @@ final class AidChapter {
         if (subject.host().getRegularGroups().isEmpty()) {
             return;
         }
-        html.open("div class=\"keep\"").element("h3", "Wheel clearance over the threshold").table("numbers", List.of(28, 14, 14, 14, 14,
+        html.open("div class=\"keep\"").section("Wheel clearance over the threshold").table("numbers", List.of(28, 14, 14, 14, 14,
                 16), List.of(
                 "Aeroplane group", "Eye-to-wheel m", "Clearance m", "Desired m", "Minimum m", "Margin to desired m"));
         for (AeroplaneGroup group : subject.host().getRegularGroups()) {
@@ -143,8 +143,7 @@ final class AidChapter {
             scenes.add(SignalScene.of(drawn));
         }
         scenes.add(PilotScene.of(drawn, PilotScene.eyeOnSlope(drawn, atRunway ? RUNWAY_VIEW_M : HELIPAD_VIEW_M)));
-        for (Scene scene : scenes) {
-            html.open("div class=\"drawing\"").element("h3", scene.title()).raw(pictures.add(scene)).close("div");
-        }
+        html.section("Drawings");
+        scenes.forEach(scene -> html.figure(scene.title(), pictures.add(scene)));
     }
 }

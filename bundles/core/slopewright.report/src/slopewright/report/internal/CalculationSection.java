@@ -43,7 +43,7 @@ final class CalculationSection {
         if (solved.isEmpty()) {
             steps.add("The rule set gives no layout to compare with: " + subject.solved().reason() + ".");
         }
-        html.element("h3", "Calculation");
+        html.section("Calculation");
         steps.forEach(step -> html.element("p class=\"formula\"", step));
     }
 

@@ -12,6 +12,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;
@@ -45,11 +46,11 @@ public final class CardDocument {
 
     /** Writes the card. */
     public static String write(Project project, ApproachAid aid, RuleSet rules, PortableSetUp found, ReportOptions options,
-            Pictures pictures) {
+            Pictures pictures) throws ReportException {
         return new CardDocument(aid, rules, found).write(project, options, pictures);
     }
 
-    private String write(Project project, ReportOptions options, Pictures pictures) {
+    private String write(Project project, ReportOptions options, Pictures pictures) throws ReportException {
         html.element("h1", "Set-up card").element("p class=\"big\"", found.label());
         if (!found.isReady()) {
             html.open("div class=\"stop\"").element("p", "NOT FOR USE YET").list(found.blockers()).close("div");
@@ -70,7 +71,7 @@ public final class CardDocument {
         }
         ClosingChapter.signatures(html, List.of("Set up by", "Checked by"));
         remarks();
-        return new Shell(project, options).document("Set-up card: " + found.label(), "card", html.toString());
+        return new Shell(project, options, OutcomeTables.ruleSet(rules)).document("Set-up card: " + found.label(), "card", html.toString());
     }
 
     private void numbers() {

@@ -5,7 +5,7 @@ import java.util.List;
 import slopewright.model.Project;
 import slopewright.model.ReviewNote;
 
-/** Notes of the review, abbreviations and the block for signatures. */
+/** Notes of the review and abbreviations; and the block for signatures of single sheets. */
 final class ClosingChapter {
 
     private static final List<String[]> ABBREVIATIONS = List.of(new String[] {"APAPI", "abbreviated precision approach path indicator"},
@@ -27,7 +27,7 @@ final class ClosingChapter {
 
     void write() {
         if (!project.getReviewNotes().isEmpty()) {
-            html.element("h3", "Review notes").table("fine", List.of(14, 14, 40, 14, 10, 8), List.of("Element", "Rule", "Note", "Person",
+            html.section("Review notes").table("fine", List.of(14, 14, 40, 14, 10, 8), List.of("Element", "Rule", "Note", "Person",
                     "Date", "Resolved"));
             for (ReviewNote note : project.getReviewNotes()) {
                 html.row("td", List.of(Numbers.orUnknown(note.getElementId()), Numbers.orUnknown(note.getRuleId()),
@@ -36,14 +36,13 @@ final class ClosingChapter {
             }
             html.endTable();
         }
-        html.element("h3", "Abbreviations").facts(ABBREVIATIONS);
-        signatures(html, List.of("Prepared", "Checked", "Approved by the authority"));
+        html.section("Abbreviations").facts(ABBREVIATIONS);
     }
 
     /** Adds a block for signatures. */
     static void signatures(Html html, List<String> who) {
         html.open("div class=\"signatures\"").element("p class=\"head\"", "Signatures").table("sign", List.of(25, 30, 15, 30),
-                List.of("", "Name", "Date",
+                List.of("Part", "Name", "Date",
                 "Signature"));
         who.forEach(one -> html.row("td", List.of(one, "", "", "")));
         html.endTable().close("div");

@@ -12,6 +12,7 @@ import slopewright.model.MeasuredUnit;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
@@ -41,11 +42,11 @@ public final class CommissioningDocument {
     }
 
     /** Writes the sheet of an aid whose layout could be worked out. */
-    public static String write(Project project, AidSubject subject, ReportOptions options) {
+    public static String write(Project project, AidSubject subject, ReportOptions options) throws ReportException {
         return new CommissioningDocument(subject).writeAll(project, options);
     }
 
-    private String writeAll(Project project, ReportOptions options) {
+    private String writeAll(Project project, ReportOptions options) throws ReportException {
         String label = Projects.path(subject.aid());
         html.element("h1", "Commissioning sheet").element("p class=\"lead\"", label);
         String eye = subject.host() instanceof RunwayEnd ? "Eye height over the threshold (MEHT)" : "Eye height at the hover point";
@@ -62,7 +63,8 @@ public final class CommissioningDocument {
         new AsBuiltSection(html, project, subject).write(siting);
         flight();
         ClosingChapter.signatures(html, List.of("Measured", "Inspected", "Accepted by the authority"));
-        return new Shell(project, options).document("Commissioning: " + label, "report", html.toString());
+        return new Shell(project, options, OutcomeTables.ruleSet(subject.rules())).document("Commissioning: " + label, "report",
+                html.toString());
     }
 
     private Optional<CitedValue> value(String name) {

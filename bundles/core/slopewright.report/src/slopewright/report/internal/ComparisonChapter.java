@@ -34,7 +34,7 @@ final class ComparisonChapter {
         List<ApproachHost> hosts = context.aids().stream().map(AidSubject::host).distinct().toList();
         for (ApproachHost host : hosts) {
             AidSubject first = context.aids().stream().filter(subject -> subject.host() == host).findFirst().orElseThrow();
-            html.element("h3", Projects.path(host));
+            html.section(Projects.path(host));
             try {
                 table(first, FamilyComparison.of(project, host, first.rules()));
             } catch (SitingException e) {

@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
@@ -29,6 +30,8 @@ final class Fonts {
     /** Name of the family in style sheets. */
     static final String FAMILY = "Liberation Sans";
 
+    /** A style of a user may name none of ours; what documents fall back to is ours as well. */
+    private static final List<String> FAMILIES = List.of(FAMILY, "serif", "sans-serif", "monospace");
     private static final String REGULAR = "fonts/LiberationSans-Regular.ttf";
     private static final String BOLD = "fonts/LiberationSans-Bold.ttf";
     private static final int NORMAL_WEIGHT = 400;
@@ -68,8 +71,10 @@ final class Fonts {
     static void register(PdfRendererBuilder builder, PDDocument document) throws IOException {
         PDFont regular = embedded(REGULAR, document);
         PDFont bold = embedded(BOLD, document);
-        builder.useFont(new PDFontSupplier(regular), FAMILY, NORMAL_WEIGHT, FontStyle.NORMAL, true);
-        builder.useFont(new PDFontSupplier(bold), FAMILY, BOLD_WEIGHT, FontStyle.NORMAL, true);
+        for (String family : FAMILIES) {
+            builder.useFont(new PDFontSupplier(regular), family, NORMAL_WEIGHT, FontStyle.NORMAL, true);
+            builder.useFont(new PDFontSupplier(bold), family, BOLD_WEIGHT, FontStyle.NORMAL, true);
+        }
     }
 
     /** Embeds a face without ligatures, whose search would take most of the time of a layout. */

@@ -33,7 +33,7 @@ final class HandoverChapter {
     }
 
     private void publication() {
-        html.element("h3", "Data to publish for the aerodrome").table("data", List.of(20, 18, 8, 18, 20, 16), List.of("Runway or approach",
+        html.section("Data to publish for the aerodrome").table("data", List.of(20, 18, 8, 18, 20, 16), List.of("Runway or approach",
                 "Type", "Side", "Angle", "MEHT", "Displacement of the axis"));
         for (AidSubject subject : context.aids()) {
             Optional<Siting> laid = subject.laid().value();
@@ -54,7 +54,7 @@ final class HandoverChapter {
     }
 
     private void circuits() {
-        html.element("h3", "Circuits and loads");
+        html.section("Circuits and loads");
         if (project.getAerodrome() == null || project.getAerodrome().getCircuits().isEmpty()) {
             html.element("p", "The project describes no circuits.");
             return;

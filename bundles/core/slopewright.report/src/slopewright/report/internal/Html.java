@@ -1,5 +1,6 @@
 package slopewright.report.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Collects an XHTML document. Every text is escaped; only {@link #raw} takes markup. */
@@ -8,6 +9,66 @@ final class Html {
     private static final String BODY = "<tbody>";
 
     private final StringBuilder text = new StringBuilder();
+    private final List<Heading> headings = new ArrayList<>();
+    private int chapter;
+    private int section;
+    private int figure;
+
+    /**
+     * A numbered heading.
+     *
+     * @param number of a chapter, or of a chapter and a section
+     * @param title  its words
+     * @param id     its name as a target
+     */
+    record Heading(String number, String title, String id) {
+
+        boolean isChapter() {
+            return number.indexOf('.') < 0;
+        }
+
+        @Override
+        public String toString() {
+            return number + "  " + title;
+        }
+    }
+
+    /** Returns the numbered headings so far. */
+    List<Heading> headings() {
+        return List.copyOf(headings);
+    }
+
+    /** Adds the heading of a numbered chapter. */
+    Html chapter(String title) {
+        chapter++;
+        section = 0;
+        return heading("h2", String.valueOf(chapter), title);
+    }
+
+    /** Adds the heading of a section, numbered inside its chapter. */
+    Html section(String title) {
+        section++;
+        return heading("h3", chapter + "." + section, title);
+    }
+
+    /** Adds a picture with its number and title below it. */
+    Html figure(String title, String picture) {
+        figure++;
+        return open("div class=\"drawing\"").raw(picture).element("p class=\"caption\"", "Figure " + figure + "  " + title).close("div");
+    }
+
+    /** Returns what was collected so far and goes on with nothing; numbers go on as well. */
+    String take() {
+        String taken = text.toString();
+        text.setLength(0);
+        return taken;
+    }
+
+    private Html heading(String element, String number, String title) {
+        Heading heading = new Heading(number, title, "part-" + number.replace('.', '-'));
+        headings.add(heading);
+        return element(element + " id=\"" + heading.id() + "\"", heading.toString());
+    }
 
     Html raw(String markup) {
         text.append(markup);

@@ -30,7 +30,7 @@ final class ObstacleSection {
     }
 
     void write(Siting siting) {
-        html.element("h3", "Obstacle surface");
+        html.section("Obstacle surface");
         if (siting.surface().isEmpty()) {
             html.element("p class=\"alert\"", "The rule set gives no obstacle surface for this layout; the notes say why.");
             return;

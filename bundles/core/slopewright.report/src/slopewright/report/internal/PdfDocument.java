@@ -31,6 +31,8 @@ import org.apache.pdfbox.pdmodel.common.PDMetadata;
 public final class PdfDocument {
 
     private static final double PIXELS_PER_MM = 96 / 25.4;
+    /** How a picture begins that lies inside the document itself. */
+    private static final String INSIDE = "data:image/png;base64,";
     private static final String PRODUCER = "Slopewright";
 
     private PdfDocument() {
@@ -53,8 +55,9 @@ public final class PdfDocument {
         builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A).usePdfUaAccessibility(true);
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         builder.withProducer(PRODUCER).useUnicodeLineBreaker(new WordBreaker());
-        builder.useExternalResourceAccessControl((uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
-        builder.useExternalResourceAccessControl((uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
+        for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
+            builder.useExternalResourceAccessControl((uri, type) -> uri != null && uri.startsWith(INSIDE), when);
+        }
         PDDocument document = new PDDocument();
         builder.usePDDocument(document);
         Fonts.register(builder, document);

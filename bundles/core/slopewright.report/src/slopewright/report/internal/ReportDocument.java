@@ -1,9 +1,13 @@
 package slopewright.report.internal;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import slopewright.checks.AidSubject;
 import slopewright.checks.CheckContext;
@@ -12,13 +16,17 @@ import slopewright.checks.Outcome;
 import slopewright.checks.ProjectRules;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
-import slopewright.model.Aerodrome;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
+import slopewright.report.ReportTemplate;
 
 /** Puts the report of a project together as XHTML. */
 public final class ReportDocument {
+
+    /** Stands in the place of the contents until all chapters are known; no text of a project can look like it. */
+    private static final String CONTENTS = "<!--contents-->";
 
     private final Project project;
     private final CheckResult result;
@@ -33,59 +41,89 @@ public final class ReportDocument {
         this.result = result;
         this.options = options;
         this.pictures = pictures;
-        shell = new Shell(project, options);
+        shell = new Shell(project, options, OutcomeTables.ruleSet(result.rules()));
         context = new CheckContext(project, result.rules(), aid -> ProjectRules.of(project, aid, ruleSet));
     }
 
     /** Writes the document. */
-    public static String write(Project project, CheckResult result, Optional<String> ruleSet, ReportOptions options, Pictures pictures) {
+    public static String write(Project project, CheckResult result, Optional<String> ruleSet, ReportOptions options, Pictures pictures)
+            throws ReportException {
         return new ReportDocument(project, result, ruleSet, options, pictures).writeAll();
     }
 
-    private String writeAll() {
-        OutcomeTables outcomes = new OutcomeTables(html);
-        summary(outcomes);
-        SiteChapter site = new SiteChapter(html, project);
-        shell.chapter(html, "Basis");
-        rules();
-        site.write();
-        if (!context.aids().isEmpty()) {
-            shell.chapter(html, "Families compared");
-            new ComparisonChapter(html, project, context).write();
-        }
-        for (AidSubject subject : context.aids()) {
-            shell.chapter(html, Projects.path(subject.aid()));
-            new AidChapter(html, project, subject, pictures).write();
-        }
-        html.open("div class=\"wide\"");
-        shell.chapter(html, "Compliance matrix");
-        outcomes.matrix(result.outcomes());
-        html.close("div");
-        shell.chapter(html, "Values and their sources");
-        new SourceChapter(html, project, context, result).write();
-        shell.chapter(html, "For publication and for the electrician");
-        new HandoverChapter(html, project, context).write();
-        shell.chapter(html, "Abbreviations and signatures");
-        new ClosingChapter(html, project).write();
+    private String writeAll() throws ReportException {
         String title = Shell.name(project) + ": visual approach slope indicators";
-        return shell.document(title, "report", cover() + html);
+        Map<String, String> words = ProjectWords.of(project, title, OutcomeTables.ruleSet(result.rules()), options.date());
+        ReportTemplate template = options.template();
+        TemplateSlots small = new TemplateSlots(words, common(template), template);
+        Map<String, Supplier<String>> parts = new LinkedHashMap<>(small.parts());
+        String cover = TemplateFragment.expand("cover.html", TemplateFiles.text(template, "cover.html"), small);
+        String signOff = TemplateFragment.expand("sign-off.html", TemplateFiles.text(template, "sign-off.html"), small);
+        parts.put("cover", () -> cover);
+        parts.put("sign-off", () -> signOff);
+        chapters().forEach((name, chapter) -> parts.put(name, () -> {
+            chapter.run();
+            return html.take();
+        }));
+        String body = TemplateFragment.expand("report.html", TemplateFiles.text(template, "report.html"), new TemplateSlots(words, parts,
+                template));
+        return shell.document(title, "report", html.headings(), body.replace(CONTENTS, Shell.contents(html.headings())));
     }
 
-    private String cover() {
-        Aerodrome aerodrome = project.getAerodrome();
-        Html cover = new Html().element("h1", "Visual approach slope indicators").element("p class=\"lead\"", Shell.name(project));
-        cover.facts(List.of(
-                new String[] {"Aerodrome", aerodrome == null ? "not known"
-                        : Numbers.orUnknown(aerodrome.getName()) + " (" + Numbers.orUnknown(aerodrome.getIdentifier()) + ")"},
-                new String[] {"Revision", Numbers.orUnknown(project.getRevision())},
-                new String[] {"Prepared by", Numbers.orUnknown(project.getAuthor())},
-                new String[] {"Organisation", Numbers.orUnknown(project.getOrganisation())},
-                new String[] {"Date of the project", Numbers.orUnknown(project.getDate())},
-                new String[] {"Date of the report", options.date()},
-                new String[] {"Checked against", OutcomeTables.ruleSet(result.rules())}));
-        verdict(cover);
-        Shell.cautions(cover);
-        return cover.raw(shell.contents()).toString();
+    private Map<String, Supplier<String>> common(ReportTemplate template) {
+        Map<String, Supplier<String>> parts = new LinkedHashMap<>();
+        TemplateSlots pictures = new TemplateSlots(Map.of(), Map.of(), template);
+        parts.put("logo", () -> Stream.of("logo.png", "logo.jpg", "logo.svg").flatMap(file -> pictures.picture(file, "logo", "Logo of "
+                + Numbers.orUnknown(project.getOrganisation())).stream()).findFirst().orElse(""));
+        parts.put("verdict", () -> made(this::verdict));
+        parts.put("cautions", () -> made(Shell::cautions));
+        parts.put("contents", () -> CONTENTS);
+        return parts;
+    }
+
+    private static String made(Consumer<Html> part) {
+        Html own = new Html();
+        part.accept(own);
+        return own.toString();
+    }
+
+    private Map<String, Runnable> chapters() {
+        Map<String, Runnable> chapters = new LinkedHashMap<>();
+        OutcomeTables outcomes = new OutcomeTables(html);
+        chapters.put("chapter.result", () -> summary(outcomes));
+        chapters.put("chapter.basis", () -> {
+            html.chapter("Basis");
+            rules();
+            new SiteChapter(html, project).write();
+        });
+        chapters.put("chapter.comparison", () -> {
+            if (!context.aids().isEmpty()) {
+                html.chapter("Choice of the indicator");
+                new ComparisonChapter(html, project, context).write();
+            }
+        });
+        chapters.put("chapter.indicators", () -> context.aids().forEach(subject -> {
+            html.chapter(Projects.path(subject.aid()).replace(" > ", ", "));
+            new AidChapter(html, project, subject, pictures).write();
+        }));
+        chapters.put("chapter.compliance", () -> {
+            html.open("div class=\"wide\"").chapter("Compliance matrix");
+            outcomes.matrix(result.outcomes());
+            html.close("div");
+        });
+        chapters.put("chapter.sources", () -> {
+            html.chapter("Values and their sources");
+            new SourceChapter(html, project, context, result).write();
+        });
+        chapters.put("chapter.handover", () -> {
+            html.chapter("For publication and for the electrician");
+            new HandoverChapter(html, project, context).write();
+        });
+        chapters.put("chapter.closing", () -> {
+            html.chapter("Abbreviations and signatures");
+            new ClosingChapter(html, project).write();
+        });
+        return chapters;
     }
 
     private void verdict(Html target) {
@@ -104,7 +142,7 @@ public final class ReportDocument {
     }
 
     private void summary(OutcomeTables outcomes) {
-        shell.chapter(html, "Result");
+        html.chapter("Result");
         verdict(html);
         Map<Verdict, Integer> counts = result.counts();
         long toConfirm = result.outcomes().stream().filter(Outcome::toConfirm).count();
@@ -117,7 +155,7 @@ public final class ReportDocument {
         html.element("p class=\"small\"", "An outcome to be confirmed is one that a value decides which nobody has confirmed against its "
                 + "source; it is counted among passed or failed as well.");
         List<Outcome> findings = result.findings();
-        html.element("h3", "Open findings");
+        html.section("Open findings");
         if (findings.isEmpty()) {
             html.element("p", "There are none.");
         } else {
@@ -132,7 +170,7 @@ public final class ReportDocument {
         context.aids().stream().map(AidSubject::rules).map(OutcomeTables::ruleSet).distinct()
                 .filter(other -> !other.equals(OutcomeTables.ruleSet(result.rules())))
                 .forEach(other -> facts.add(new String[] {"Also used, for single indicators", other}));
-        html.element("h3", "Rules").facts(facts);
+        html.section("Rules").facts(facts);
         html.element("p class=\"small\"", "Provenance of a value: published - read in the primary text or quoted from it word for word; "
                 + "derived - computed from others; secondary - read in a text that restates the primary one; common-practice - in use "
                 + "without a source; from-memory - remembered, to be verified against the issued document; override - entered in the "

@@ -1,26 +1,24 @@
 package slopewright.report.internal;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
-import slopewright.model.Aerodrome;
 import slopewright.model.Project;
 import slopewright.report.Cautions;
+import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
 
-/** What is around every document: head, style, running lines, numbered chapters with bookmarks and contents. */
+/** What is around every document: head, style, running lines, bookmarks and contents. */
 final class Shell {
 
-    private final List<String> chapters = new ArrayList<>();
     private final Project project;
     private final ReportOptions options;
+    private final String ruleSet;
 
-    Shell(Project project, ReportOptions options) {
+    Shell(Project project, ReportOptions options, String ruleSet) {
         this.project = project;
         this.options = options;
+        this.ruleSet = ruleSet;
     }
 
     /** Returns the name of a project for people. */
@@ -28,22 +26,11 @@ final class Shell {
         return project.getName() == null ? "Unnamed project" : project.getName();
     }
 
-    /** Opens a numbered chapter. */
-    void chapter(Html html, String title) {
-        chapters.add(title);
-        html.element("h2 id=\"" + id(chapters.size()) + "\"", chapters.size() + "  " + title);
-    }
-
-    private static String id(int number) {
-        return "chapter-" + number;
-    }
-
-    /** Returns the table of contents of the chapters so far. */
-    String contents() {
-        Html html = new Html().open("div class=\"contents\"").element("p class=\"head\"", "Contents");
-        for (int i = 1; i <= chapters.size(); i++) {
-            html.open("p").element("a href=\"#" + id(i) + "\"", i + "  " + chapters.get(i - 1)).close("p");
-        }
+    /** Returns the table of contents. */
+    static String contents(List<Html.Heading> headings) {
+        Html html = new Html().open("div class=\"contents\"").element("p class=\"title\"", "Contents");
+        headings.forEach(heading -> html.open(heading.isChapter() ? "p" : "p class=\"sub\"")
+                .element("a href=\"#" + heading.id() + "\"", heading.toString()).close("p"));
         return html.close("div").toString();
     }
 
@@ -54,33 +41,48 @@ final class Shell {
         html.close("div");
     }
 
+    /** Returns the whole document of one sheet. */
+    String document(String title, String bodyClass, String body) throws ReportException {
+        return document(title, bodyClass, List.of(), body);
+    }
+
     /** Returns the whole document. */
-    String document(String title, String bodyClass, String body) {
+    String document(String title, String bodyClass, List<Html.Heading> headings, String body) throws ReportException {
         Html html = new Html();
         html.raw("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n<head>\n<meta charset=\"UTF-8\" />\n");
         html.element("title", title).raw("<meta name=\"subject\" content=\"" + Html.escaped("Visual approach slope indicators")
                 + "\" />\n");
         html.raw("<meta name=\"description\" content=\"" + Html.escaped(title) + "\" />\n");
         html.open("style").raw(style()).close("style");
-        html.open("bookmarks");
-        for (int i = 1; i <= chapters.size(); i++) {
-            html.raw("<bookmark name=\"" + Html.escaped(chapters.get(i - 1)) + "\" href=\"#" + id(i) + "\"></bookmark>\n");
-        }
-        html.close("bookmarks").close("head").open("body class=\"" + bodyClass + "\"");
-        Aerodrome aerodrome = project.getAerodrome();
-        String place = aerodrome == null || aerodrome.getIdentifier() == null ? "" : aerodrome.getIdentifier() + "  \u00b7  ";
-        html.element("div class=\"running\"", place + title + "  \u00b7  revision " + Numbers.orUnknown(project.getRevision())
-                + "  \u00b7  "
-                + options.date());
+        bookmarks(html, headings);
+        html.close("head").open("body class=\"" + bodyClass + "\"");
+        Map<String, String> words = ProjectWords.of(project, title, ruleSet, options.date());
+        html.open("div class=\"running\"").raw(TemplateFragment.expand("running.html", TemplateFiles.text(options.template(),
+                "running.html").strip(), new TemplateSlots(words, Map.of(), options.template()))).close("div");
         return html.raw(body).close("body").close("html").toString();
     }
 
-    private String style() {
-        try (InputStream in = Shell.class.getResourceAsStream("report.css")) {
-            return "\n" + new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("size: A4", "size: " + options.paper().key())
-                    .replace("width: 267mm", "width: " + options.paper().wideMm() + "mm");
-        } catch (IOException e) {
-            throw new IllegalStateException("the style of documents can not be read", e);
+    private static void bookmarks(Html html, List<Html.Heading> headings) {
+        html.open("bookmarks");
+        boolean open = false;
+        for (Html.Heading heading : headings) {
+            if (heading.isChapter() && open) {
+                html.close("bookmark");
+            }
+            html.open("bookmark name=\"" + Html.escaped(heading.toString()) + "\" href=\"#" + heading.id() + "\"");
+            open = true;
+            if (!heading.isChapter()) {
+                html.close("bookmark");
+            }
         }
+        if (open) {
+            html.close("bookmark");
+        }
+        html.close("bookmarks");
+    }
+
+    private String style() {
+        return "\n" + TemplateFiles.style(options.template()).replace("size: A4", "size: " + options.paper().key())
+                .replace("width: 267mm", "width: " + options.paper().wideMm() + "mm");
     }
 }

@@ -36,7 +36,7 @@ final class SignalTable {
         if (bands.isEmpty()) {
             return;
         }
-        html.open("div class=\"keep\"").element("h3", "Signals").table("data", List.of(14, 14, 46, 26), List.of("From", "To",
+        html.open("div class=\"keep\"").section("Signals").table("data", List.of(14, 14, 46, 26), List.of("From", "To",
                 "Units, from the runway outward",
                 "Reads"));
         for (int i = bands.size() - 1; i >= 0; i--) {

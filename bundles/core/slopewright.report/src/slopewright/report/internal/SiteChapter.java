@@ -56,7 +56,7 @@ final class SiteChapter {
             facts.add(new String[] {"Magnetic variation", Numbers.orUnknown(variation.getVariationDeg(), "\u00b0") + ", "
                     + Numbers.orUnknown(variation.getDate()) + ", " + Numbers.orUnknown(variation.getSource())});
         }
-        html.element("h3", "Site").facts(facts);
+        html.section("Site").facts(facts);
     }
 
     private void runways() {
@@ -64,7 +64,7 @@ final class SiteChapter {
         if (ends.isEmpty()) {
             return;
         }
-        html.element("h3", "Runway ends").table("numbers", List.of(18, 11, 11, 12, 11, 8, 7, 22), List.of("Runway end",
+        html.section("Runway ends").table("numbers", List.of(18, 11, 11, 12, 11, 8, 7, 22), List.of("Runway end",
                 "Threshold m", "Displaced m", "Landing distance m", "Bearing true", "Width m", "Code", "Approach"));
         for (RunwayEnd end : ends) {
             html.row("td", List.of(Projects.label(end), Numbers.orUnknown(end.getThresholdElevationM()),
@@ -85,7 +85,7 @@ final class SiteChapter {
         if (aerodrome.getHelipads().isEmpty()) {
             return;
         }
-        html.element("h3", "Helipads").table("numbers", List.of(28, 12, 15, 15, 15, 15),
+        html.section("Helipads").table("numbers", List.of(28, 12, 15, 15, 15, 15),
                 List.of("Helipad", "Elevation m", "FATO m", "TLOF m", "Safety area m", "Hover height m"));
         for (Helipad pad : aerodrome.getHelipads()) {
             html.row("td", List.of(Projects.label(pad), Numbers.orUnknown(pad.getElevationM()),
@@ -101,7 +101,7 @@ final class SiteChapter {
         if (hosts.isEmpty()) {
             return;
         }
-        html.element("h3", "Electronic glide paths").table("numbers", List.of(28, 18, 18, 18, 18),
+        html.section("Electronic glide paths").table("numbers", List.of(28, 18, 18, 18, 18),
                 List.of("Runway end", "Kind", "Path angle \u00b0", "Reference datum height m", "Origin along m"));
         for (ApproachHost host : hosts) {
             GlidePathAid path = host.getGlidePath();
@@ -115,7 +115,7 @@ final class SiteChapter {
         if (aerodrome.getAeroplaneGroups().isEmpty()) {
             return;
         }
-        html.element("h3", "Aeroplane groups").table("numbers", List.of(36, 16, 16, 16, 16), List.of("Group", "Eye to wheel path m",
+        html.section("Aeroplane groups").table("numbers", List.of(36, 16, 16, 16, 16), List.of("Group", "Eye to wheel path m",
                 "Cockpit to wheel, static m", "Eye to antenna m", "Share %"));
         for (AeroplaneGroup group : aerodrome.getAeroplaneGroups()) {
             html.row("td", List.of(Projects.label(group), Numbers.orUnknown(group.getEyeToWheelM()),
@@ -129,7 +129,7 @@ final class SiteChapter {
         if (aerodrome.getEquipmentTypes().isEmpty()) {
             return;
         }
-        html.element("h3", "Equipment").table("numbers", List.of(28, 12, 16, 12, 14, 18), List.of("Type", "Beam width \u00b0",
+        html.section("Equipment").table("numbers", List.of(28, 12, 16, 12, 14, 18), List.of("Type", "Beam width \u00b0",
                 "Adjustable from / to \u00b0", "Transition min", "Intensity cd", "Lamps a unit, W"));
         for (EquipmentType type : aerodrome.getEquipmentTypes()) {
             html.row("td", List.of(Projects.label(type), Numbers.orUnknown(type.getBeamWidthDeg()),
@@ -144,7 +144,7 @@ final class SiteChapter {
         if (aerodrome.getObstacles().isEmpty()) {
             return;
         }
-        html.element("h3", "Obstacles").table("numbers", List.of(26, 9, 13, 12, 16, 24), List.of("Obstacle", "Kind",
+        html.section("Obstacles").table("numbers", List.of(26, 9, 13, 12, 16, 24), List.of("Obstacle", "Kind",
                 "Top elevation m", "Lighted", "Accuracy m: horizontal, vertical", "Source, date"));
         for (Obstacle one : aerodrome.getObstacles()) {
             html.row("td", List.of(Projects.label(one), words(one.getKind().getName()), Numbers.orUnknown(one.getTopElevationM()),
@@ -159,7 +159,7 @@ final class SiteChapter {
         if (project.getSurveyBlocks().isEmpty()) {
             return;
         }
-        html.element("h3", "Survey files").table("fine", List.of(26, 26, 12, 36), List.of("Block", "File", "Points", "SHA-256"));
+        html.section("Survey files").table("fine", List.of(26, 26, 12, 36), List.of("Block", "File", "Points", "SHA-256"));
         project.getSurveyBlocks().forEach(block -> html.row("td", List.of(Projects.label(block), Numbers.orUnknown(block.getPath()),
                 Numbers.orUnknown(block.getPointCount()), Numbers.orUnknown(block.getSha256()))));
         html.endTable();

@@ -37,7 +37,7 @@ final class SourceChapter {
         toConfirm(used);
         overrides();
         confirmations();
-        html.element("h3", "Values that the layouts rest on").table("fine", List.of(30, 9, 6, 27, 13, 15), List.of("Value", "Number",
+        html.section("Values that the layouts rest on").table("fine", List.of(30, 9, 6, 27, 13, 15), List.of("Value", "Number",
                 "Unit",
                 "Source", "Known as", "Remark"));
         used.values().forEach(use -> html.row("td", List.of(use.name(), Numbers.plain(use.value()), use.unit(), use.citation().text(),
@@ -70,7 +70,7 @@ final class SourceChapter {
 
     private void toConfirm(Map<String, Siting.CitedUse> used) {
         Map<String, Citation> open = open(used.values(), result);
-        html.element("h3", "Values to be confirmed");
+        html.section("Values to be confirmed");
         if (open.isEmpty()) {
             html.element("p", "None: every value that was used is published, derived from published ones, overridden with a reason, or "
                     + "confirmed by a person.");
@@ -84,7 +84,7 @@ final class SourceChapter {
     }
 
     private void overrides() {
-        html.element("h3", "Values that the project overrides");
+        html.section("Values that the project overrides");
         if (project.getOverrides().isEmpty()) {
             html.element("p", "None.");
             return;
@@ -102,7 +102,7 @@ final class SourceChapter {
     }
 
     private void confirmations() {
-        html.element("h3", "Values that were confirmed");
+        html.section("Values that were confirmed");
         if (project.getConfirmations().isEmpty()) {
             html.element("p", "None.");
             return;
@@ -119,7 +119,7 @@ final class SourceChapter {
         Set<Source> sources = new LinkedHashSet<>();
         used.values().forEach(use -> sources.add(use.citation().source()));
         result.outcomes().stream().map(Outcome::citation).forEach(citation -> citation.ifPresent(one -> sources.add(one.source())));
-        html.element("h3", "Documents").table("fine", List.of(20, 62, 18), List.of("Short name", "Title", "Edition"));
+        html.section("Documents").table("fine", List.of(20, 62, 18), List.of("Short name", "Title", "Edition"));
         sources.stream().sorted((a, b) -> a.key().compareTo(b.key())).forEach(source -> html.row("td", List.of(source.key(), source.title(),
                 source.edition())));
         html.endTable();

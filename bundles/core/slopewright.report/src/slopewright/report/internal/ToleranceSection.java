@@ -30,13 +30,13 @@ final class ToleranceSection {
         try {
             study = ToleranceStudy.of(project, subject.aid(), subject.rules(), ASSUMED, 0, 1);
         } catch (SitingException e) {
-            html.element("h3", "Tolerances").element("p class=\"alert\"", "No study of tolerances: " + e.getMessage() + ".");
+            html.section("Tolerances").element("p class=\"alert\"", "No study of tolerances: " + e.getMessage() + ".");
             return;
         }
         if (study.worst().isEmpty()) {
             return;
         }
-        html.open("div class=\"keep\"").element("h3", "Tolerances").table("numbers", List.of(40, 20, 20, 20), List.of("Quantity",
+        html.open("div class=\"keep\"").section("Tolerances").table("numbers", List.of(40, 20, 20, 20), List.of("Quantity",
                 "As planned m", "Least m",
                 "Greatest m"));
         for (WorstCase one : study.worst()) {

@@ -1,0 +1,258 @@
+package slopewright.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.Optional;
+
+import javax.imageio.ImageIO;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import slopewright.model.Project;
+
+/** Templates of the user: what they change, and what they can not do. */
+class TemplateTest {
+
+    private static final String SQUARE = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 20 10\"><g fill=\"#c00000\">"
+            + "<path d=\"M0 0h10v10H0z\"/></g><circle cx=\"15\" cy=\"5\" r=\"4\" fill=\"#0000cc\"/></svg>";
+
+    @TempDir
+    private Path parent;
+    private Path folder;
+
+    @BeforeEach
+    void makeFolder() throws IOException {
+        folder = Files.createDirectory(parent.resolve("template"));
+    }
+
+    private void put(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+    }
+
+    private String fault() {
+        return assertThrows(ReportException.class, () -> ReportTemplate.read(folder)).getMessage();
+    }
+
+    private String html(Project project) throws ReportException {
+        return new String(Reports.write(project, Optional.empty(), new ReportOptions("2026-06-01", PaperSize.A4, ReportTemplate.read(
+                folder)), Reports.Format.HTML), StandardCharsets.UTF_8);
+    }
+
+    private static byte[] png() throws IOException {
+        BufferedImage image = new BufferedImage(30, 12, BufferedImage.TYPE_INT_RGB);
+        image.setRGB(3, 4, 0x336699);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", out);
+        return out.toByteArray();
+    }
+
+    @Test
+    void anEmptyFolderGivesTheBuiltInReport() throws ReportException {
+        assertEquals(Demo.html(Demo.project("harrow-vale")), html(Demo.project("harrow-vale")));
+    }
+
+    @Test
+    void ownCoverStyleRunningLineAndSignaturesStandInTheReport() throws ReportException, IOException {
+        put("cover.html", "<div class=\"own\">{{logo}}<p id=\"own-cover\" style=\"color: rgb(10, 20, 30)\">For {{project.client}}, "
+                + "{{ project.document-number }}</p>{{cautions}}</div>");
+        put("style.css", "/* ours: url(x) */\n.own > p { font-size: 30pt; }\n@page { @bottom-left { content: \"Ours\"; } }\n");
+        put("running.html", "Ours, page of {{project.name}}");
+        put("sign-off.html", "<p>Signed by {{project.approved-by}} <a href=\"#own-cover\">back</a></p>");
+        Files.write(folder.resolve("logo.png"), png());
+        Project project = Demo.project("harrow-vale");
+        project.setClient("A & B <b>Airfields</b>");
+        project.setDocumentNumber("HV-017");
+        project.setApprovedBy("{{cautions}} N. Example");
+        String html = html(project);
+        String text = Demo.text(html);
+        assertTrue(text.contains("For A & B <b>Airfields</b>, HV-017"), text);
+        assertTrue(text.contains("Ours, page of Harrow Vale"));
+        assertTrue(text.contains("Signed by {{cautions}} N. Example back"), "text of a project holds no placeholders");
+        assertTrue(html.contains(".own > p { font-size: 30pt; }"));
+        Cautions.TEXT.forEach(caution -> assertTrue(text.contains(caution), caution));
+        byte[] inside = Base64.getDecoder().decode(html.replaceFirst("(?s).*src=\"data:image/png;base64,([^\"]*)\".*", "$1"));
+        assertEquals(0x336699, ImageIO.read(new ByteArrayInputStream(inside)).getRGB(3, 4) & 0xFFFFFF);
+        ReportOptions options = new ReportOptions("2026-06-01", PaperSize.A4, ReportTemplate.read(folder));
+        byte[] pdf = Reports.write(project, Optional.empty(), options, Reports.Format.PDF);
+        assertArrayEquals(pdf, Reports.write(project, Optional.empty(), options, Reports.Format.PDF));
+        assertTrue(Demo.pdfText(pdf).contains("For A & B <b>Airfields</b>, HV-017"));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            int pictures = 0;
+            for (COSName name : document.getPage(0).getResources().getXObjectNames()) {
+                pictures += document.getPage(0).getResources().isImageXObject(name) ? 1 : 0;
+            }
+            assertEquals(1, pictures);
+        }
+    }
+
+    @Test
+    void chaptersComeInTheOrderOfTheTemplateAndAreNumberedSo() throws ReportException, IOException {
+        put("report.html", "{{cover}}{{chapter.sources}}{{chapter.compliance}}<p>Between</p>{{chapter.result}}{{contents}}");
+        String text = Demo.text(html(Demo.project("harrow-vale")));
+        assertTrue(text.contains("1 Values and their sources"), text);
+        assertTrue(text.contains("2 Compliance matrix"), text);
+        assertTrue(text.indexOf("Between") < text.indexOf("3 Result"), text);
+    }
+
+    /** A red square on the left, a blue disc on the right, 1600 pixels wide; read back from the report. */
+    @Test
+    void aLogoOfVectorGraphicsIsPainted() throws ReportException, IOException {
+        put("logo.svg", SQUARE);
+        String html = html(Demo.project("harrow-vale"));
+        byte[] inside = Base64.getDecoder().decode(html.replaceFirst("(?s).*src=\"data:image/png;base64,([^\"]*)\".*", "$1"));
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(inside));
+        assertEquals(1600, image.getWidth());
+        assertEquals(800, image.getHeight());
+        assertEquals(0xFFC00000, image.getRGB(100, 100));
+        assertEquals(0xFF0000CC, image.getRGB(1200, 400));
+        assertEquals(0, image.getRGB(1599, 0));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            <p>{{project.nome}}</p>                                          | line 1: there is no placeholder 'project.nome'
+            `<p>a</p>\n<p>b\n{{x}}</p>`                                      | line 3: there is no placeholder 'x'
+            <p>{{chapter.result}}</p>                                        | line 1: there is no placeholder 'chapter.result'
+            <p>{{project.name</p>                                            | line 1: '{{' without its counterpart
+            <p>}}</p>                                                        | line 1: '}}' without its counterpart
+            `<p>\n<script>1</script></p>`                                    | line 2: the element 'script'
+            <iframe></iframe>                                                | line 1: the element 'iframe'
+            <object data="x"></object>                                       | line 1: the element 'object'
+            <link href="x"/>                                                 | line 1: the element 'link'
+            <style>p { }</style>                                             | line 1: the element 'style'
+            <svg></svg>                                                      | line 1: the element 'svg'
+            <p onclick="x()">a</p>                                           | line 1: the attribute 'onclick'
+            <p xmlns:x="urn:x">a</p>                                         | line 1: the attribute 'xmlns:x'
+            <a href="https://example.org/">a</a>                             | line 1: a link may only lead
+            <a href="javascript:x()">a</a>                                   | line 1: a link may only lead
+            <a href="file:///etc/hostname">a</a>                             | line 1: a link may only lead
+            <img alt="a" src="../secret.png" />                              | line 1: a picture is named by the bare name
+            <img alt="a" src="/etc/secret.png" />                            | line 1: a picture is named by the bare name
+            <img alt="a" src="file:///etc/secret.png" />                     | line 1: a picture is named by the bare name
+            <img alt="a" src="http://example.org/a.png" />                   | line 1: a picture is named by the bare name
+            <img alt="a" src="data:image/png;base64,AAAA" />                 | line 1: a picture is named by the bare name
+            <img alt="a" src="none.png" />                                   | line 1: the template has no picture 'none.png'
+            <img src="none.png" />                                           | line 1: the picture 'none.png' needs words
+            <p style="background: url(http://example.org/a)">a</p>           | line 1: 'url('
+            <p style="{{project.name}}">a</p>                                | line 1: a placeholder may not stand in the attribute 'style'
+            <p class="{{project.name}}">a</p>                                | line 1: a placeholder may not stand in the attribute 'class'
+            <p id="part-1">a</p>                                             | line 1: 'part-1' can not be
+            <?php x ?>                                                       | line 1: a processing instruction
+            <p>a                                                             | line 1:
+            <p>&nbsp;</p>                                                    | line 1:
+            <!DOCTYPE p [<!ENTITY x SYSTEM "file:///etc/hostname">]><p>&x;</p> | line 1:
+            </fragment><fragment>                                            | line 1:
+            """)
+    void aFragmentThatWouldDoMoreThanLookIsRefused(String fragment, String message) throws IOException {
+        put("cover.html", fragment);
+        String fault = fault();
+        assertTrue(fault.startsWith("cover.html, " + message), fault);
+    }
+
+    /** Entities that would grow without end are refused before they are read. */
+    @Test
+    void entitiesAreRefused() throws IOException {
+        put("cover.html", "<!DOCTYPE x [<!ENTITY a \"aaaaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;\">]><p>&b;</p>");
+        assertTrue(fault().startsWith("cover.html, line 1: "), fault());
+        put("cover.html", "<p>{{cautions}}</p>");
+        put("logo.svg", "<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:///etc/hostname\">]><svg viewBox=\"0 0 1 1\"><title>&a;</title></svg>");
+        assertTrue(fault().contains("logo.svg: DOCTYPE is disallowed"), fault());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"@import \"x.css\";", "@IMPORT 'http://example.org/x.css';", "p { background: url(a.png) }",
+        "p { background: URL (a.png) }", "p { background: u\\72l(a.png) }", "p { background: image-set(\"a.png\" 1x) }",
+        "@font-face { src: local(x) }", "p { width: expression(1) }", "</style><script>1</script>", "p { content: \"&x;\" }",
+        "p { behavior: src(x) }", "@namespace x \"y\";", "/* no end"})
+    void aStyleThatWouldFetchOrLeaveIsRefused(String rule) throws IOException {
+        put("style.css", "p { color: red; }\n" + rule);
+        assertTrue(fault().startsWith("style.css, line 2: "), fault());
+    }
+
+    @Test
+    void aFunctionSplitOverTwoLinesIsRefused() throws IOException {
+        put("style.css", "p { background: url\n(a.png) }");
+        assertTrue(fault().startsWith("style.css, line 1: "), fault());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"<script>1</script>", "<image href=\"a.png\"/>", "<use href=\"#a\"/>", "<text>a</text>", "<style>a</style>",
+        "<rect width=\"1\" height=\"1\" style=\"fill:url(x)\"/>", "<rect width=\"1\" height=\"1\" fill=\"url(http://example.org/)\"/>",
+        "<foreignObject/>", "<path d=\"M0 0 X\"/>"})
+    void aLogoThatHoldsMoreThanShapesIsRefused(String element) throws IOException {
+        put("logo.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\">" + element + "</svg>");
+        assertTrue(fault().startsWith("logo.svg: "), fault());
+    }
+
+    @Test
+    void linksToFilesAreRefusedEvenIntoTheFolder() throws IOException {
+        Path outside = Files.writeString(parent.resolve("outside.html"), "{{cautions}} secret");
+        Files.createSymbolicLink(folder.resolve("cover.html"), outside);
+        assertTrue(fault().startsWith("cover.html: a template holds plain files"), fault());
+        Files.delete(folder.resolve("cover.html"));
+        Files.write(folder.resolve("seal.png"), png());
+        Files.createSymbolicLink(folder.resolve("logo.png"), folder.resolve("seal.png"));
+        assertTrue(fault().startsWith("logo.png: a template holds plain files"), fault());
+        Files.delete(folder.resolve("logo.png"));
+        Files.createDirectory(folder.resolve("style.css"));
+        assertTrue(fault().startsWith("style.css: a template holds plain files"), fault());
+    }
+
+    @Test
+    void sizesAreLimited() throws IOException {
+        put("style.css", " ".repeat(256 * 1024 + 1));
+        assertTrue(fault().startsWith("style.css: larger than the 256 KiB"), fault());
+        Files.delete(folder.resolve("style.css"));
+        put("cover.html", "<div>".repeat(50) + "{{cautions}}" + "</div>".repeat(50));
+        assertTrue(fault().contains("more than 40 deep"), fault());
+        Files.delete(folder.resolve("cover.html"));
+        ByteArrayOutputStream wide = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(4001, 1, BufferedImage.TYPE_INT_RGB), "png", wide);
+        Files.write(folder.resolve("logo.png"), wide.toByteArray());
+        assertTrue(fault().startsWith("logo.png: more than 4000 pixels"), fault());
+        Files.write(folder.resolve("logo.png"), new byte[] {1, 2, 3});
+        assertTrue(fault().startsWith("logo.png: is not a picture"), fault());
+        Files.write(folder.resolve("logo.png"), png());
+        Files.write(folder.resolve("cover.html"), new byte[] {(byte) 0xC3, 0x28});
+        assertTrue(fault().startsWith("cover.html: is not text in UTF-8"), fault());
+    }
+
+    /** What an authority has to see can be moved but not left out. */
+    @Test
+    void cautionsAndFindingsCanNotBeLeftOut() throws IOException {
+        put("cover.html", "<p>{{project.name}}</p>");
+        assertTrue(fault().contains("{{cautions}} is missing"), fault());
+        Files.delete(folder.resolve("cover.html"));
+        put("report.html", "{{cover}}{{chapter.result}}{{chapter.sources}}");
+        assertTrue(fault().contains("{{chapter.compliance}} is missing"), fault());
+        put("report.html", "{{cover}}{{chapter.result}}{{chapter.sources}}{{chapter.compliance}}{{chapter.result}}");
+        assertTrue(fault().contains("{{chapter.result}} stands more than once"), fault());
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsNamed() {
+        Path none = parent.resolve("none");
+        assertTrue(assertThrows(ReportException.class, () -> ReportTemplate.read(none)).getMessage().contains("none"));
+        assertFalse(Files.exists(none));
+    }
+}
