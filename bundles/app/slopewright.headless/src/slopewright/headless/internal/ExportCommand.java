@@ -1,0 +1,57 @@
+package slopewright.headless.internal;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import slopewright.exchange.LaidAid;
+import slopewright.exchange.map.GeoJsonFile;
+import slopewright.exchange.map.KmlFile;
+import slopewright.exchange.map.MapDocument;
+import slopewright.exchange.map.MapExport;
+import slopewright.model.Project;
+
+/** Writes a project as a map. */
+@CommandLine.Command(name = "export", sortOptions = false,
+        description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON or KML by the "
+                + "ending of the file. Heights are elevations in the vertical datum of the aerodrome, which the file names.")
+final class ExportCommand extends Command {
+
+    @Parameters(paramLabel = "FILE", description = "project file")
+    private Path file;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--aid", paramLabel = "ID", description = "one approach aid only, by id or name (default all)")
+    private String aid;
+
+    @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set instead of the aids' or project's own")
+    private String ruleSet;
+
+    @Option(names = "--beam-length-m", paramLabel = "M", converter = NumberWord.Length.class, defaultValue = "5000",
+            description = "how far beams are drawn (default 5000)")
+    private double beamLengthM;
+
+    @Override
+    public Integer call() {
+        String ending = output.ending(List.of("geojson", "json", "kml"));
+        output.check();
+        if (!(beamLengthM > 0) || beamLengthM > MapExport.MOST_BEAM_M) {
+            throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
+        }
+        Project project = ProjectFiles.load(file);
+        Optional<String> rules = Optional.ofNullable(ruleSet);
+        List<LaidAid> aids = aid == null ? LaidAids.of(project, rules, LocalDate.now())
+                : List.of(LaidAids.of(project, ProjectFiles.aid(project, aid), rules, LocalDate.now()));
+        MapDocument map = MapExport.of(project, aids, beamLengthM);
+        output.write("kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
+        map.notes().forEach(note -> streams().err.println("slopewright export: " + note));
+        return ExitCodes.OK;
+    }
+}

@@ -1,0 +1,67 @@
+package slopewright.headless.internal;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.checks.AidSubject;
+import slopewright.checks.ProjectRules;
+import slopewright.exchange.LaidAid;
+import slopewright.model.ApproachAid;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.magnetic.SiteVariation;
+import slopewright.standards.CitedValue;
+import slopewright.standards.RuleSet;
+
+/** Aids with what files and schedules on them start from. */
+final class LaidAids {
+
+    private LaidAids() {
+    }
+
+    /** Returns the aids of a project under the rule set that was named, else under each one's own, else under that of the project. */
+    static List<LaidAid> of(Project project, Optional<String> ruleSet, LocalDate day) {
+        if (ruleSet.isPresent()) {
+            ProjectFiles.rules(project, ruleSet);
+        }
+        return Projects.aids(project).stream().map(aid -> of(project, aid, ruleSet, day)).toList();
+    }
+
+    static LaidAid of(Project project, ApproachAid aid, Optional<String> ruleSet, LocalDate day) {
+        RuleSet rules;
+        try {
+            rules = ProjectRules.of(project, aid, ruleSet);
+        } catch (IllegalArgumentException e) {
+            throw new InputException(e.getMessage());
+        }
+        AidSubject subject = new AidSubject(aid, Projects.host(aid).orElseThrow(), rules);
+        Optional<Siting> siting = subject.laid().value();
+        Optional<CitedValue> tolerance = rules.find(aid.getFamilyKey() + ".setting-accuracy-min");
+        Optional<SiteVariation> variation = variation(subject, day);
+        return new LaidAid(aid, subject.host(), subject.family().map(family -> family.name()).orElse("unknown"),
+                rules.descriptor().name(), siting, subject.laid().reason(), number(tolerance.map(CitedValue::value)),
+                tolerance.map(LaidAids::source).orElse(""), number(variation.map(SiteVariation::variationDeg)),
+                variation.map(found -> found.source() + ", " + found.date()).orElse(""));
+    }
+
+    private static String source(CitedValue value) {
+        return value.citation().text() + " [" + value.citation().provenance().key().toLowerCase(Locale.ROOT) + "]";
+    }
+
+    private static OptionalDouble number(Optional<Double> value) {
+        return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+    }
+
+    private static Optional<SiteVariation> variation(AidSubject subject, LocalDate day) {
+        try {
+            return Optional.of(SiteVariation.of(subject.host(), day));
+        } catch (SitingException e) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package slopewright.exchange.map;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+import slopewright.geometry.FramePoint;
+import slopewright.model.Aerodrome;
+import slopewright.model.Helipad;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Projects;
+import slopewright.siting.site.SiteFrame;
+
+/** Runways, thresholds and helipads as features. */
+final class GroundFeatures {
+
+    private final List<MapFeature> features;
+    private final List<String> notes;
+
+    private GroundFeatures(List<MapFeature> features, List<String> notes) {
+        this.features = features;
+        this.notes = notes;
+    }
+
+    static void add(Aerodrome aerodrome, List<MapFeature> features, List<String> notes) {
+        GroundFeatures maker = new GroundFeatures(features, notes);
+        aerodrome.getRunways().forEach(maker::runway);
+        aerodrome.getHelipads().forEach(maker::helipad);
+    }
+
+    private void runway(Runway runway) {
+        boolean outlined = false;
+        for (RunwayEnd end : runway.getEnds()) {
+            Optional<SiteFrame> frame = MapExport.frame(end, notes);
+            if (frame.isEmpty()) {
+                continue;
+            }
+            if (!outlined && runway.getLengthM() != null && runway.getWidthM() != null) {
+                outline(runway, end, frame.get());
+                outlined = true;
+            }
+            threshold(runway, end, frame.get());
+        }
+        if (!outlined) {
+            notes.add(runway.getId() + " has no outline: its place, length or width is missing.");
+        }
+    }
+
+    private void outline(Runway runway, RunwayEnd end, SiteFrame frame) {
+        double start = -displacedM(end);
+        double finish = start + runway.getLengthM();
+        double half = runway.getWidthM() / 2;
+        double near = heightM(extremityM(end), frame);
+        double far = heightM(runway.getEnds().stream().filter(one -> one != end).findFirst().map(GroundFeatures::extremityM).orElse(null),
+                frame);
+        Map<String, Object> facts = new LinkedHashMap<>();
+        facts.put("designator", runway.getDesignator());
+        facts.put("lengthM", runway.getLengthM());
+        facts.put("widthM", runway.getWidthM());
+        facts.put("bearingTrueDeg", frame.bearingDeg());
+        facts.put("codeNumber", runway.getCodeNumber());
+        features.add(new MapFeature(runway.getId() + ".outline", "runway", Projects.label(runway), MapFeature.Shape.AREA,
+                MapFacts.ring(frame, List.of(new FramePoint(start, -half, near), new FramePoint(finish, -half, far),
+                        new FramePoint(finish, half, far), new FramePoint(start, half, near))), facts));
+    }
+
+    private static double displacedM(RunwayEnd end) {
+        return end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
+    }
+
+    /** The elevation where the runway begins: that of the threshold where it is not displaced. */
+    private static Double extremityM(RunwayEnd end) {
+        return end.getExtremityElevationM() != null || displacedM(end) != 0 ? end.getExtremityElevationM() : end.getThresholdElevationM();
+    }
+
+    private static double heightM(Double elevationM, SiteFrame frame) {
+        return elevationM == null ? Double.NaN : elevationM - frame.originElevationM();
+    }
+
+    private void threshold(Runway runway, RunwayEnd end, SiteFrame frame) {
+        Map<String, Object> facts = new LinkedHashMap<>();
+        facts.put("designator", end.getDesignator());
+        facts.put("elevationM", frame.originElevationM());
+        facts.put("bearingTrueDeg", frame.bearingDeg());
+        facts.put("displacedM", end.getDisplacedThresholdM());
+        Double width = runway.getWidthM();
+        List<FramePoint> points = width == null ? List.of(new FramePoint(0, 0, 0))
+                : List.of(new FramePoint(0, -width / 2, 0), new FramePoint(0, width / 2, 0));
+        features.add(new MapFeature(end.getId() + ".threshold", "threshold", "threshold " + end.getDesignator(),
+                width == null ? MapFeature.Shape.POINT : MapFeature.Shape.LINE, MapFacts.line(frame, points), facts));
+    }
+
+    private void helipad(Helipad helipad) {
+        List<String> reasons = new ArrayList<>();
+        Optional<SiteFrame> frame = helipad.getDirections().stream().flatMap(one -> MapExport.frame(one, reasons).stream()).findFirst();
+        if (frame.isEmpty()) {
+            notes.add(helipad.getId() + " is not shown: " + (reasons.isEmpty() ? "it has no approach direction" : reasons.get(0)));
+            return;
+        }
+        rectangle(helipad, frame.get(), "fato", helipad.getFatoLengthM(), helipad.getFatoWidthM());
+        rectangle(helipad, frame.get(), "tlof", helipad.getTlofLengthM(), helipad.getTlofWidthM());
+    }
+
+    private void rectangle(Helipad helipad, SiteFrame frame, String part, Double lengthM, Double widthM) {
+        if (lengthM == null || widthM == null) {
+            notes.add("The " + part.toUpperCase(Locale.ROOT) + " of " + helipad.getId() + " is not shown: a dimension is missing.");
+            return;
+        }
+        Map<String, Object> facts = new LinkedHashMap<>();
+        facts.put("part", part);
+        facts.put("elevationM", frame.originElevationM());
+        facts.put("lengthM", lengthM);
+        facts.put("widthM", widthM);
+        double back = lengthM / 2;
+        double side = widthM / 2;
+        features.add(new MapFeature(helipad.getId() + "." + part, "helipad", Projects.label(helipad) + ", " + part.toUpperCase(
+                Locale.ROOT), MapFeature.Shape.AREA, MapFacts.ring(frame, List.of(new FramePoint(-back, -side, 0),
+                        new FramePoint(back, -side, 0), new FramePoint(back, side, 0), new FramePoint(-back, side, 0))), facts));
+    }
+}

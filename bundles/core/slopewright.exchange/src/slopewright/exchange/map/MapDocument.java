@@ -1,0 +1,26 @@
+package slopewright.exchange.map;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * Features with what a reader must know to use them.
+ *
+ * @param name          name of the document
+ * @param verticalDatum name of the datum of all elevations
+ * @param geoidOffsetM  height of that datum above the WGS 84 ellipsoid here, metres; empty where it is not known
+ * @param notes         what a reader must know, one sentence each
+ * @param features      the features, in their order
+ */
+public record MapDocument(String name, String verticalDatum, OptionalDouble geoidOffsetM, List<String> notes, List<MapFeature> features) {
+
+    /** Copies the lists. */
+    public MapDocument {
+        Objects.requireNonNull(name);
+        Objects.requireNonNull(verticalDatum);
+        Objects.requireNonNull(geoidOffsetM);
+        notes = List.copyOf(notes);
+        features = List.copyOf(features);
+    }
+}

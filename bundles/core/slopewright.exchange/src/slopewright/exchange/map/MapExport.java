@@ -1,0 +1,92 @@
+package slopewright.exchange.map;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.exchange.LaidAid;
+import slopewright.model.Aerodrome;
+import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.siting.SitingException;
+import slopewright.siting.site.AerodromePlaces;
+import slopewright.siting.site.SiteFrame;
+
+/**
+ * Puts a project on the map: units and their beams, obstacle surfaces, runways and helipads, and obstacles with how they stand against
+ * the surfaces. Elevations are those of the vertical datum of the aerodrome. Surfaces compare elevations and have no curvature; beams
+ * are lines of sight and rise above a level surface as the Earth curves away under them, without refraction.
+ */
+public final class MapExport {
+
+    /** How far beams are drawn where nothing else is asked for, metres. */
+    public static final double USUAL_BEAM_M = 5000;
+
+    /** The farthest that beams are drawn, metres. */
+    public static final double MOST_BEAM_M = 50_000;
+
+    private MapExport() {
+    }
+
+    /**
+     * Makes the features.
+     *
+     * @param project     the project
+     * @param aids        the aids to show, with their layouts
+     * @param beamLengthM how far beams are drawn, metres, more than zero
+     * @return the features, and what could not be shown among the notes
+     * @throws SitingException where the project has no aerodrome, or its coordinates are a local plane or unknown
+     */
+    public static MapDocument of(Project project, List<LaidAid> aids, double beamLengthM) {
+        Aerodrome aerodrome = project.getAerodrome();
+        if (aerodrome == null) {
+            throw new SitingException("the project has no aerodrome");
+        }
+        AerodromePlaces places = AerodromePlaces.of(aerodrome);
+        if (places.isPlane()) {
+            throw new SitingException("the coordinate reference of the aerodrome is a local plane, which has no place on a map of latitude "
+                    + "and longitude; give the aerodrome WGS84 or an EPSG grid");
+        }
+        List<String> notes = new ArrayList<>(notes(aerodrome, beamLengthM));
+        List<MapFeature> features = new ArrayList<>();
+        for (LaidAid aid : aids) {
+            Optional<SiteFrame> frame = frame(aid.host(), notes);
+            if (frame.isPresent() && aid.siting().isPresent()) {
+                new AidFeatures(aid, aid.siting().get(), frame.get(), beamLengthM, notes).addTo(features);
+            } else if (aid.siting().isEmpty()) {
+                notes.add(aid.aid().getId() + " is not shown: " + aid.reason());
+            }
+        }
+        GroundFeatures.add(aerodrome, features, notes);
+        ObstacleFeatures.add(aerodrome, places, aids, features, notes);
+        if (!project.getSurveyBlocks().isEmpty()) {
+            notes.add("The points of survey blocks are not written.");
+        }
+        OptionalDouble geoid = aerodrome.getGeoidOffsetM() == null ? OptionalDouble.empty()
+                : OptionalDouble.of(aerodrome.getGeoidOffsetM());
+        return new MapDocument(project.getName() == null ? "Slopewright project" : project.getName(), datum(aerodrome), geoid,
+                notes.stream().distinct().toList(), features);
+    }
+
+    private static String datum(Aerodrome aerodrome) {
+        return aerodrome.getVerticalDatum() == null ? "not known" : aerodrome.getVerticalDatum();
+    }
+
+    private static List<String> notes(Aerodrome aerodrome, double beamLengthM) {
+        return List.of("A design aid: it does not replace the standard, the authority's approval, ground survey or flight inspection.",
+                "Horizontal datum WGS 84. Heights are elevations in metres in the vertical datum: " + datum(aerodrome) + ".",
+                String.format(Locale.ROOT, "Beams are drawn to %s m from the lens, with the Earth's curvature and without refraction. "
+                        + "Obstacle surfaces compare elevations and have no curvature.", MapFacts.plain(beamLengthM)));
+    }
+
+    static Optional<SiteFrame> frame(ApproachHost host, List<String> notes) {
+        try {
+            return Optional.of(SiteFrame.of(host));
+        } catch (SitingException e) {
+            notes.add(host.getId() + " is not shown: " + e.getMessage());
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package slopewright.siting.site;
+
+import java.util.Optional;
+
+import slopewright.model.Aerodrome;
+import slopewright.model.Place;
+
+/**
+ * Places in the coordinate reference of one aerodrome, as latitude and longitude. The reference is {@code WGS84}, a grid {@code EPSG:n}
+ * or a {@code local} plane, as the aerodrome names it.
+ */
+public final class AerodromePlaces {
+
+    private final PlaceReader places;
+
+    private AerodromePlaces(PlaceReader places) {
+        this.places = places;
+    }
+
+    /**
+     * Reads the coordinate reference of an aerodrome.
+     *
+     * @param aerodrome the aerodrome
+     * @return its places
+     * @throws slopewright.siting.SitingException where the reference is unknown; the message names it
+     */
+    public static AerodromePlaces of(Aerodrome aerodrome) {
+        return new AerodromePlaces(PlaceReader.of(aerodrome));
+    }
+
+    /** Returns whether the aerodrome has a local plane grid without a geodetic reference. */
+    public boolean isPlane() {
+        return places.isPlane();
+    }
+
+    /** Returns whether east and north mean anything here: on a local plane, or in a grid. */
+    public boolean hasGrid() {
+        return places.isPlane() || places.isGrid();
+    }
+
+    /**
+     * Returns latitude and longitude of a place on WGS 84.
+     *
+     * @param place a place
+     * @return decimal degrees, empty on a local plane
+     * @throws slopewright.siting.SitingException where the place has no coordinates of the reference, or they are out of range
+     */
+    public Optional<SiteFrame.LatLon> latLon(Place place) {
+        if (places.isPlane()) {
+            return Optional.empty();
+        }
+        GridPoint point = places.read(place, "a place");
+        return Optional.of(new SiteFrame.LatLon(point.y(), point.x()));
+    }
+}
