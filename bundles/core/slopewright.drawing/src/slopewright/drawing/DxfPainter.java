@@ -118,8 +118,7 @@ public final class DxfPainter {
         if (mark instanceof Mark.Path path) {
             path(path);
         } else if (mark instanceof Mark.Disc disc) {
-            Ink ink = disc.style().fill() == Ink.NONE ? disc.style().line() : disc.style().fill();
-            pair(0, "CIRCLE").layer(ink).point(10, disc.centre()).pair(40, disc.radiusMm() * unitsPerMm);
+            pair(0, "CIRCLE").layer(inkOf(disc.style())).point(10, disc.centre()).pair(40, disc.radiusMm() * unitsPerMm);
         } else if (mark instanceof Mark.Label label) {
             label(label);
         }
@@ -155,7 +154,7 @@ public final class DxfPainter {
             if (mark instanceof Mark.Path path) {
                 take(inks, inkOf(path.style()));
             } else if (mark instanceof Mark.Disc disc) {
-                take(inks, disc.style().fill() == Ink.NONE ? disc.style().line() : disc.style().fill());
+                take(inks, inkOf(disc.style()));
             } else if (mark instanceof Mark.Label label) {
                 take(inks, label.ink());
             }
@@ -173,8 +172,10 @@ public final class DxfPainter {
         layers.put(ink.layer(), String.valueOf(ink.index()));
     }
 
+    /** Returns the ink whose layer a mark belongs to: that of its outline, or of what a thin outline of no meaning encloses. */
     private static Ink inkOf(Style style) {
-        return style.line() == Ink.NONE ? style.fill() : style.line();
+        boolean enclosed = style.line() == Ink.DIMENSION && style.fill() != Ink.NONE && style.fill() != Ink.PAPER;
+        return style.line() == Ink.NONE || enclosed ? style.fill() : style.line();
     }
 
     private void path(Mark.Path path) {

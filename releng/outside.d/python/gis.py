@@ -1,0 +1,98 @@
+"""Maps, read by GDAL: GeoJSON and KML hold the same units and surfaces as the schedule and the commands."""
+
+import csv
+import json
+import math
+import os
+import subprocess
+import sys
+
+from lines import check, finish
+
+FOLDER = sys.argv[1]
+AID = "PAPI 09"
+# One step of the eighth decimal of a degree is 1.1 mm.
+PLACE_M = 0.002
+HEIGHT_M = 0.001
+
+
+def features(name):
+    """What GDAL reads: all layers of a file, in WGS 84."""
+    path = os.path.join(FOLDER, name)
+    told = subprocess.run(["ogrinfo", "-ro", "-al", "-so", path], capture_output=True, text=True, check=False)
+    if not check(told.returncode == 0 and "ERROR" not in told.stderr, f"gis: {name} is opened by GDAL {told.stderr.strip()[:120]}"):
+        return []
+    layers = [line.split(": ", 1)[1] for line in told.stdout.splitlines() if line.startswith("Layer name: ")]
+    found = []
+    for layer in layers:
+        done = subprocess.run(["ogr2ogr", "-f", "GeoJSON", "-lco", "COORDINATE_PRECISION=10", "-t_srs", "EPSG:4326", "/vsistdout/", path,
+                               layer], capture_output=True, text=True, check=True)
+        found += json.loads(done.stdout)["features"]
+    return found
+
+
+def distance(one, other):
+    """Metres between two near places, longitude and latitude in degrees."""
+    east = math.radians(one[0] - other[0]) * 6378137 * math.cos(math.radians(one[1]))
+    return math.hypot(east, math.radians(one[1] - other[1]) * 6367000)
+
+
+def kinds(name, found):
+    names = sorted({feature["properties"].get("kind") or "" for feature in found})
+    check({"unit", "surface", "beam", "runway", "threshold", "obstacle"} <= set(names), f"gis: {name} holds {', '.join(names)}")
+
+
+def units(found, name):
+    return [one for one in found if one["properties"].get("kind") == "unit" and one["properties"].get("aidName") == name]
+
+
+def compare_units(name, found):
+    with open(os.path.join(FOLDER, "schedule.csv"), encoding="utf-8-sig", newline="") as file:
+        rows = list(csv.DictReader(file))
+    total = 0
+    worst = high = turn = 0.0
+    for row in rows:
+        near = [one for one in units(found, row["indicator"]) if one["properties"]["label"] == row["unit"]]
+        if len(near) != 1:
+            check(False, f"gis: {name} has unit {row['unit']} of {row['indicator']} {len(near)} times")
+            continue
+        place = near[0]["geometry"]["coordinates"]
+        total += 1
+        worst = max(worst, distance(place, (float(row["longitude"]), float(row["latitude"]))))
+        high = max(high, abs(place[2] - float(row["lens elevation m"])))
+        turn = max(turn, abs(float(near[0]["properties"]["settingDeg"]) - float(row["setting deg"])))
+    check(total == len(rows) and worst <= PLACE_M and high <= HEIGHT_M and turn <= 1e-5,
+          f"gis: {name}: {total} units stand where the schedule has them, within {worst * 1000:.2f} mm, {high * 1000:.2f} mm in height")
+
+
+def compare_surface(name, found):
+    """The surface of the demo's first aid against the slope and lengths that `site` prints for the same runway end."""
+    with open(os.path.join(FOLDER, "site.json"), encoding="utf-8") as file:
+        expected = json.load(file)["obstacleSurface"]
+    surfaces = [one for one in found if one["properties"].get("kind") == "surface" and one["properties"].get("aidName") == AID]
+    if not check(len(surfaces) == 1, f"gis: {name} has the obstacle surface of {AID} once"):
+        return
+    given = surfaces[0]["properties"]
+    same = all(abs(float(given[key]) - expected[key]) < 1e-6 for key in ("slopeDeg", "startAlongM", "innerEdgeM", "lengthM"))
+    heights = [corner[2] for corner in surfaces[0]["geometry"]["coordinates"][0]]
+    rise = max(heights) - min(heights)
+    rises = expected["lengthM"] * math.tan(math.radians(expected["slopeDeg"]))
+    check(same and abs(rise - rises) <= HEIGHT_M, f"gis: {name}: the surface rises by {rise:.3f} m over {expected['lengthM']:.0f} m as "
+          f"`site` prints")
+
+
+def main():
+    maps = {name: features(name) for name in ("map.geojson", "map.kml")}
+    for name, found in maps.items():
+        if found:
+            kinds(name, found)
+            compare_units(name, found)
+            compare_surface(name, found)
+    told = subprocess.run(["xmllint", "--nonet", "--noout", os.path.join(FOLDER, "map.kml")], capture_output=True, text=True, check=False)
+    check(told.returncode == 0, "gis: map.kml is well-formed")
+    counts = {name: len(found) for name, found in maps.items()}
+    check(len(set(counts.values())) == 1, f"gis: both maps hold as many features: {counts}")
+
+
+main()
+finish()

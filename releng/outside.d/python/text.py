@@ -1,0 +1,120 @@
+"""Documents, read by poppler: no blank page, contents, and the numbers that the commands print in JSON."""
+
+import csv
+import json
+import os
+import re
+import subprocess
+import sys
+import tempfile
+
+from lines import check, finish
+
+FOLDER = sys.argv[1]
+AID = "PAPI 09"
+DOCUMENTS = {
+    "report.pdf": ["Harrow Vale", "PAPI 09", "PAPI 27", "APAPI 03", "Light units", "Calculation", "Wheel clearance", "A design aid"],
+    "card.pdf": ["Portable unit, north pad", "ZZHV"],
+    "commission.pdf": ["PAPI 09", "Harrow Vale"],
+    "plan.pdf": [],
+    "section.pdf": [],
+    "pilot.pdf": [],
+    "large.pdf": [],
+}
+
+
+def run(*words):
+    return subprocess.run(words, capture_output=True, text=True, check=False)
+
+
+def path(name):
+    return os.path.join(FOLDER, name)
+
+
+def load(name):
+    with open(path(name), encoding="utf-8") as file:
+        return json.load(file)
+
+
+def plain(text):
+    return " ".join(text.replace("\u2032", "'").replace("\u2212", "-").split())
+
+
+def text_of(name):
+    return plain(run("pdftotext", "-layout", path(name), "-").stdout)
+
+
+def blank_pages(name):
+    """Pages on which nothing is darker than its surroundings; painted small."""
+    with tempfile.TemporaryDirectory() as work:
+        done = run("pdftoppm", "-r", "20", "-gray", path(name), os.path.join(work, "p"))
+        pages = sorted(os.listdir(work))
+        spread = run("identify", "-format", "%[standard-deviation]\n", *[os.path.join(work, page) for page in pages]).stdout.split()
+        return done.returncode, len(pages), [number + 1 for number, value in enumerate(spread) if float(value) < 300]
+
+
+def look(name, words):
+    if not os.path.exists(path(name)):
+        check(False, f"text: {name} is there")
+        return
+    code, pages, blank = blank_pages(name)
+    told = run("pdfinfo", path(name)).stdout
+    counted = re.search(r"Pages:\s+(\d+)", told)
+    check(code == 0 and counted is not None and int(counted.group(1)) == pages and pages > 0 and not blank,
+          f"text: {name}: {pages} pages, none blank {blank or ''}".rstrip())
+    if words:
+        text = text_of(name)
+        missing = [word for word in words if word not in text]
+        check(not missing, f"text: {name} says {', '.join(words)} {missing or ''}".rstrip())
+    images = run("pdfimages", "-list", path(name))
+    check(images.returncode == 0, f"text: {name}: its images are listed, {max(0, len(images.stdout.splitlines()) - 2)} of them")
+    fonts = run("pdffonts", path(name)).stdout.splitlines()[2:]
+    loose = [line.split()[0] for line in fonts if " yes " not in line]
+    check(not loose, f"text: {name}: all {len(fonts)} faces are embedded {loose or ''}".rstrip())
+
+
+def schedule_rows():
+    with open(path("schedule.csv"), encoding="utf-8-sig", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def same_numbers(text):
+    """Units in report, drawing and schedule; heights in report, check and section."""
+    svg = plain(re.sub(r"<[^>]*>", " ", open(path("plan.svg"), encoding="utf-8").read()))
+    for row in [one for one in schedule_rows() if one["indicator"] == AID]:
+        printed = [row["unit"], "1", f"{float(row['along m']):.2f}", f"{float(row['right m']):.2f}"]
+        after = [f"{float(row['lens elevation m']):.2f}", row["setting"], f"{float(row['setting deg']):.4f}"]
+        pattern = r"\s+".join([re.escape(word) for word in printed] + [r"\S+"] + [re.escape(word) for word in after])
+        check(re.search(pattern, text) is not None and f"{row['unit']} {row['setting']}" in svg,
+              f"text: unit {row['unit']} of {AID} has the place and setting of the schedule in the report and the plan")
+    section = plain(re.sub(r"<[^>]*>", " ", open(path("near.svg"), encoding="utf-8").read()))
+    meht = re.search(r"MEHT ([0-9.]+) m", section)
+    check(meht is not None and f"= {meht.group(1)} m" in text,
+          f"text: the eye height of the section, {meht and meht.group(1)} m, is that of the report")
+    outcomes = load("check.json")
+    for state, word in (("PASS", "pass"), ("FAIL", "fail")):
+        check(re.search(rf"\b{outcomes['counts'][state]}\b", text) is not None,
+              f"text: the report counts {outcomes['counts'][state]} outcomes as `check` does: {word}")
+    margins = [one for one in outcomes["outcomes"] if one["elementPath"].endswith(AID) and "explanation" in one][:40]
+    told = [one for one in margins if plain(one["explanation"]) in re.sub(r"\s+", " ", text)]
+    check(len(told) > 0 and any(re.search(r"\d", one["explanation"]) for one in told),
+          f"text: {len(told)} of {len(margins)} explanations that `check` prints for {AID} stand word for word in the report")
+    site = load("site.json")
+    surface = site["obstacleSurface"]
+    minutes = surface["slopeDeg"] * 60
+    angle = f"{int(minutes // 60)}\u00b0{minutes % 60:04.1f}'"
+    check(angle in text and angle in section, f"text: the surface slope that `site` prints, {angle}, stands in report and section")
+
+
+def main():
+    for name, words in DOCUMENTS.items():
+        look(name, words)
+    check(re.search(r"Page size:\s+1683\.\d+ x 1190\.\d+", run("pdfinfo", path("large.pdf")).stdout) is not None,
+          "text: large.pdf is a sheet of A2 on its side")
+    same_numbers(text_of("report.pdf"))
+    versions = load("versions.json")
+    check(isinstance(versions, dict) and len(json.dumps(versions)) > 500, "text: the comparison of versions is JSON with content")
+
+
+main()
+finish()
