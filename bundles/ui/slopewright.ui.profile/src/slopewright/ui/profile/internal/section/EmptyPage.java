@@ -1,0 +1,50 @@
+package slopewright.ui.profile.internal.section;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Link;
+
+/** Says why there is no section and what to do, with a link that does it. */
+public final class EmptyPage {
+
+    private final Composite page;
+    private final Link link;
+    private Runnable action = () -> {
+        // nothing yet
+    };
+
+    /** Makes a page without words. */
+    public EmptyPage(Composite parent) {
+        page = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(12, 12).applyTo(page);
+        link = new Link(page, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(link);
+        link.addListener(SWT.Selection, event -> action.run());
+    }
+
+    /** Returns its control. */
+    public Composite control() {
+        return page;
+    }
+
+    /**
+     * Says something.
+     *
+     * @param text      the text, with what does something between {@code <a>} and {@code </a>}
+     * @param newAction what the link does
+     */
+    public void say(String text, Runnable newAction) {
+        action = newAction;
+        if (!text.equals(link.getText())) {
+            link.setText(text);
+            page.layout(true);
+        }
+    }
+
+    /** Returns what it says. */
+    public String text() {
+        return link.getText();
+    }
+}

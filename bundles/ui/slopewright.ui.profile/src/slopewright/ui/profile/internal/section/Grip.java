@@ -1,0 +1,71 @@
+package slopewright.ui.profile.internal.section;
+
+import java.util.Comparator;
+import java.util.Optional;
+
+import slopewright.drawing.BeamEdge;
+import slopewright.drawing.SectionLive;
+import slopewright.geometry.FramePoint;
+import slopewright.siting.UnitPlan;
+import slopewright.ui.diagram.WorldView;
+
+/**
+ * What of a section lies under the pointer and can be dragged.
+ *
+ * @param kind what it is
+ * @param edge the edge of a beam
+ * @param unit the light unit, also that of the edge
+ */
+record Grip(Kind kind, Optional<BeamEdge> edge, Optional<UnitPlan> unit) {
+
+    private static final double EYE_PX = 9;
+    private static final double UNIT_PX = 7;
+    private static final double EDGE_PX = 4;
+    private static final double CLEAR_OF_LENS_PX = 24;
+
+    /** What can be dragged. */
+    enum Kind {
+        /** The window itself. */
+        GROUND,
+        /** The pilot's eye. */
+        EYE,
+        /** A light unit. */
+        UNIT,
+        /** The edge of a beam. */
+        EDGE
+    }
+
+    /** Finds what lies at a pixel. */
+    static Grip at(SectionCanvas canvas, double x, double y) {
+        WorldView view = canvas.view();
+        if (canvas.eye().filter(eye -> distance(view, eye, x, y) <= EYE_PX).isPresent()) {
+            return new Grip(Kind.EYE, Optional.empty(), Optional.empty());
+        }
+        Optional<SectionLive> live = canvas.live();
+        Optional<UnitPlan> unit = live.flatMap(one -> one.siting().units().stream()
+                .filter(plan -> distance(view, plan.place(), x, y) <= UNIT_PX)
+                .min(Comparator.comparingDouble(plan -> distance(view, plan.place(), x, y))));
+        if (unit.isPresent()) {
+            return new Grip(Kind.UNIT, Optional.empty(), unit);
+        }
+        Optional<BeamEdge> edge = live.flatMap(one -> one.edges().stream().filter(ray -> distance(view, ray, x, y) <= EDGE_PX)
+                .min(Comparator.comparingDouble(ray -> distance(view, ray, x, y))));
+        return edge.map(ray -> new Grip(Kind.EDGE, edge, Optional.of(ray.unit())))
+                .orElse(new Grip(Kind.GROUND, Optional.empty(), Optional.empty()));
+    }
+
+    private static double distance(WorldView view, FramePoint place, double x, double y) {
+        return Math.hypot(view.toX(place.alongM()) - x, view.toY(place.heightM()) - y);
+    }
+
+    /** Returns how far a pixel lies from a ray; infinite close to the lens, where all rays meet, and behind it. */
+    private static double distance(WorldView view, BeamEdge edge, double x, double y) {
+        double lensX = view.toX(edge.unit().place().alongM());
+        if (x > lensX - CLEAR_OF_LENS_PX) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double onRay = view.toY(edge.heightM(view.worldX(x)));
+        double slope = (onRay - view.toY(edge.unit().place().heightM())) / (lensX - x);
+        return Math.abs(onRay - y) / Math.hypot(1, slope);
+    }
+}
