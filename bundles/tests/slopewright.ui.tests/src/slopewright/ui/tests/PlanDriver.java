@@ -19,7 +19,9 @@ import slopewright.drawing.Mark;
 import slopewright.drawing.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
+import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.diagram.figures.ReadoutFigure;
+import slopewright.ui.diagram.parts.DiagramRootPart;
 import slopewright.ui.diagram.parts.ElementPart;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.plan.PlanEditor;
@@ -122,6 +124,13 @@ final class PlanDriver {
         release(at, 0);
     }
 
+    /** Clicks with keys held down. */
+    void click(Point at, int keys) {
+        move(at);
+        mouse(SWT.MouseDown, at, 1, keys);
+        release(at, keys);
+    }
+
     void dragAndDrop(Point from, Point to, int keys) {
         press(from);
         drag(from, to, keys);
@@ -180,6 +189,22 @@ final class PlanDriver {
 
     String readoutText() {
         return String.join("\n", readout().stream().map(ReadoutFigure.Line::text).toList());
+    }
+
+    /** Whether a layer of the plan, by its name in the program, has a figure that shows. */
+    boolean isShown(String layer) {
+        return planLayer(layer).getChildren().stream().anyMatch(IFigure::isVisible);
+    }
+
+    /** The texts that are drawn in a layer of the plan, by its name in the program. */
+    List<String> texts(String layer) {
+        return planLayer(layer).getChildren().stream().filter(MarkFigure.class::isInstance)
+                .flatMap(one -> ((MarkFigure) one).marks().stream()).filter(Mark.Label.class::isInstance).map(mark -> ((Mark.Label) mark).text()).toList();
+    }
+
+    private Layer planLayer(String name) {
+        DiagramRootPart root = (DiagramRootPart) editor.viewer().getRootEditPart();
+        return new Layer(root.keys().stream().filter(key -> key.toString().equals(name)).map(root::getLayer).findFirst().orElseThrow());
     }
 
     /** How many figures there are in all layers. */

@@ -45,6 +45,11 @@ public record WorldBox(double minX, double minY, double maxX, double maxY) {
         return minX <= other.maxX && maxX >= other.minX && minY <= other.maxY && maxY >= other.minY;
     }
 
+    /** Returns whether another box lies inside. */
+    public boolean holds(WorldBox other) {
+        return other.minX >= minX && other.maxX <= maxX && other.minY >= minY && other.maxY <= maxY;
+    }
+
     /** Returns whether a place lies inside. */
     public boolean contains(double x, double y) {
         return x >= minX && x <= maxX && y >= minY && y <= maxY;

@@ -2,13 +2,10 @@ package slopewright.ui.plan;
 
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.DefaultEditDomain;
-import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
@@ -16,6 +13,7 @@ import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
@@ -23,9 +21,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 
 import slopewright.checks.CheckResult;
-import slopewright.model.Identified;
 import slopewright.model.io.ProjectFileException;
-import slopewright.model.util.Ids;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.DiagramViewer;
 import slopewright.ui.diagram.WorldView;
@@ -38,12 +34,16 @@ import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.internal.FindingMarkers;
+import slopewright.ui.plan.internal.Messages;
+import slopewright.ui.plan.internal.PilotEye;
+import slopewright.ui.plan.internal.PlanActions;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.PlanMenu;
 import slopewright.ui.plan.internal.PlanNavigator;
 import slopewright.ui.plan.internal.PlanOverlays;
-import slopewright.ui.plan.internal.PlanActions;
+import slopewright.ui.plan.internal.actions.PlanCommands;
+import slopewright.ui.plan.internal.actions.PlanSelection;
 import slopewright.ui.plan.internal.palette.PinnedPalette;
 import slopewright.ui.plan.internal.palette.PlanPalette;
 import slopewright.ui.plan.internal.parts.PlanPartFactory;
@@ -66,11 +66,14 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     private PlanNavigator navigator;
     private PlanOverlays overlays;
     private FindingMarkers markers;
+    private PilotEye eye;
+    private PlanCommands commands;
+    private final Runnable viewListener = () -> eye.update();
     private final DocumentListener listener = new DocumentListener() {
 
         @Override
         public void changed(Set<String> elementIds) {
-            refreshPlan();
+            refreshPlan(elementIds);
         }
 
         @Override
@@ -87,7 +90,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     @Override
     public void init(IEditorSite site, IEditorInput input) throws PartInitException {
         if (!(input instanceof ProjectInput project)) {
-            throw new PartInitException("The plan opens project files only, not " + input.getName());
+            throw new PartInitException(Messages.get("open.no-project", input.getName()));
         }
         try {
             document = ProjectDocument.open(project.path());
@@ -131,7 +134,9 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         viewer.setEditPartFactory(new PlanPartFactory(context));
         ViewNavigation.install(viewer, diagram.view());
         viewer.setKeyHandler(PlanActions.withKeys(new PlanKeys(context), getActionRegistry()));
-        viewer.setContextMenu(new PlanMenu(context, navigator, getActionRegistry()));
+        eye = new PilotEye(context);
+        commands = new PlanCommands(context, navigator, eye, this);
+        viewer.setContextMenu(new PlanMenu(context, navigator, getActionRegistry(), commands));
     }
 
     @Override
@@ -144,21 +149,34 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         overlays.update();
         document.addListener(listener);
         document.lastResult().ifPresent(markers::show);
-        getGraphicalViewer().getControl().addListener(SWT.MouseMove, event -> {
-            getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(null);
-            getEditorSite().getActionBars().getStatusLineManager().setMessage(navigator.describe(event.x, event.y));
-        });
+        document.viewState().addListener(viewListener);
+        commands.connect(getEditorSite());
+        getGraphicalViewer().addSelectionChangedListener(event -> chooseAid());
+        getGraphicalViewer().getControl().addListener(SWT.MouseMove, this::pointerMoved);
         getGraphicalViewer().getControl().addListener(SWT.MouseDown, event -> overlays.dismiss());
     }
 
-    private void refreshPlan() {
+    private void pointerMoved(Event event) {
+        context.setPointer(event.x, event.y);
+        getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(null);
+        getEditorSite().getActionBars().getStatusLineManager().setMessage(navigator.describe(event.x, event.y));
+    }
+
+    /** What is selected is what all views look at. */
+    private void chooseAid() {
+        overlays.update();
+        new PlanSelection(context).aid().ifPresent(aid -> document.viewState().choose(aid.getId()));
+    }
+
+    private void refreshPlan(Set<String> elementIds) {
         boolean wasEmpty = context.plane().isEmpty();
-        context.invalidate();
+        context.invalidate(elementIds);
         overlays.dismiss();
         ((ElementPart<?>) getGraphicalViewer().getContents()).refreshAll();
         ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).arrangeLabels();
         palette.update();
         overlays.update();
+        eye.update();
         if (wasEmpty) {
             navigator.showAerodrome();
         }
@@ -200,14 +218,10 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
 
     @Override
     public void reveal(String elementId) {
-        Optional<Identified> element = Ids.find(document.project(), elementId);
-        for (var one = element.map(found -> (EObject) found).orElse(null); one != null; one = one.eContainer()) {
-            if (getGraphicalViewer().getEditPartRegistry().get(one) instanceof ElementPart<?> part && part.anchor().isPresent()) {
-                getGraphicalViewer().select((EditPart) part);
-                part.anchor().ifPresent(navigator::reveal);
-                return;
-            }
-        }
+        navigator.part(elementId).ifPresent(part -> {
+            getGraphicalViewer().select(part);
+            part.anchor().ifPresent(navigator::reveal);
+        });
     }
 
     @Override
@@ -226,7 +240,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
             document.save();
         } catch (ProjectFileException e) {
             monitor.setCanceled(true);
-            MessageDialog.openError(getSite().getShell(), "The project can't be saved", e.getMessage());
+            MessageDialog.openError(getSite().getShell(), Messages.get("save.failed"), e.getMessage());
         }
     }
 
@@ -254,7 +268,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
             setPartName(getEditorInput().getName());
             firePropertyChange(PROP_INPUT);
         } catch (ProjectFileException e) {
-            MessageDialog.openError(getSite().getShell(), "The project can't be saved", e.getMessage());
+            MessageDialog.openError(getSite().getShell(), Messages.get("save.failed"), e.getMessage());
         }
     }
 
@@ -274,6 +288,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     public void dispose() {
         if (document != null) {
             document.removeListener(listener);
+            document.viewState().removeListener(viewListener);
             document.dispose();
         }
         super.dispose();

@@ -21,6 +21,8 @@ public final class ReadoutFigure extends Figure {
         NONE,
         /** On the good side of its limit: a tick. */
         GOOD,
+        /** Good enough under a condition: a triangle. */
+        WARNING,
         /** On the bad side: a cross. */
         BAD
     }
@@ -36,6 +38,11 @@ public final class ReadoutFigure extends Figure {
         /** Makes a line that is only a value. */
         public static Line of(String text) {
             return new Line(text, Verdict.NONE);
+        }
+
+        /** Makes a line that is good enough under a condition, which it names. */
+        public static Line warning(String text) {
+            return new Line(text, Verdict.WARNING);
         }
 
         /** Makes a line with a verdict. */
@@ -119,6 +126,9 @@ public final class ReadoutFigure extends Figure {
             graphics.setForegroundColor(Inks.colour(Ink.GREEN));
             graphics.drawLine(x, middle, x + 3, middle + 4);
             graphics.drawLine(x + 3, middle + 4, x + 9, middle - 4);
+        } else if (verdict == Verdict.WARNING) {
+            graphics.setForegroundColor(Inks.colour(Ink.AMBER));
+            graphics.drawPolygon(new int[] {x, middle + 4, x + 4, middle - 4, x + 9, middle + 4});
         } else if (verdict == Verdict.BAD) {
             graphics.setForegroundColor(Inks.colour(Ink.PENETRATION));
             graphics.drawLine(x, middle - 4, x + 8, middle + 4);

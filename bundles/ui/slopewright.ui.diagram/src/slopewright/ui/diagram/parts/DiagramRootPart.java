@@ -22,6 +22,7 @@ import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.LabelRoom;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.diagram.figures.MarkPainter;
+import slopewright.ui.theme.ScreenTheme;
 
 /** The root of a diagram: a sheet of paper as large as the window, with layers one above the other, all in pixels of the window. */
 @SuppressWarnings("unchecked")
@@ -30,6 +31,7 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
     private final Diagram diagram;
     private final Map<Object, Layer> layers = new LinkedHashMap<>();
     private final Runnable viewListener = this::updateFigures;
+    private final Runnable themeListener = this::recolour;
 
     /**
      * Makes a root.
@@ -75,6 +77,11 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
         return layers.get(key);
     }
 
+    /** Returns the keys of its layers, the lowest first. */
+    public List<Object> keys() {
+        return List.copyOf(layers.keySet());
+    }
+
     @Override
     protected void registerModel() {
         super.registerModel();
@@ -95,10 +102,12 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
     public void activate() {
         super.activate();
         diagram.view().addListener(viewListener);
+        ScreenTheme.addListener(themeListener);
     }
 
     @Override
     public void deactivate() {
+        ScreenTheme.removeListener(themeListener);
         diagram.view().removeListener(viewListener);
         super.deactivate();
     }
@@ -116,6 +125,11 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
         Collections.reverse(figures);
         Rectangle window = new Rectangle(0, 0, (int) diagram.view().widthPx(), (int) diagram.view().heightPx());
         LabelRoom.arrange(figures, new MarkPainter(diagram.view(), diagram.fonts()), window);
+    }
+
+    private void recolour() {
+        getFigure().setBackgroundColor(Inks.colour(Ink.PAPER));
+        getFigure().repaint();
     }
 
     /** Lets every figure take the place that it has in the view now. */

@@ -10,6 +10,8 @@ public final class MoveRequest extends Request {
     private double byY;
     private boolean free;
     private boolean exact;
+    private boolean unsnapped;
+    private Object grip;
 
     /** Makes a request that moves by nothing yet. */
     public MoveRequest() {
@@ -55,5 +57,25 @@ public final class MoveRequest extends Request {
     /** Says whether the distance is meant to the millimetre. */
     public void setExact(boolean value) {
         exact = value;
+    }
+
+    /** Returns whether the element goes where the mouse is, whatever is near. */
+    public boolean isUnsnapped() {
+        return unsnapped;
+    }
+
+    /** Says whether the element goes where the mouse is, whatever is near. */
+    public void setUnsnapped(boolean value) {
+        unsnapped = value;
+    }
+
+    /** Returns the element by which the user has taken what is moved, null where it is no part of it. */
+    public Object grip() {
+        return grip;
+    }
+
+    /** Says by which element the user has taken what is moved. */
+    public void setGrip(Object element) {
+        grip = element;
     }
 }

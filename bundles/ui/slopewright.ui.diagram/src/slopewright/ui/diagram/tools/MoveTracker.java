@@ -3,6 +3,7 @@ package slopewright.ui.diagram.tools;
 import org.eclipse.draw2d.Cursors;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.tools.SelectEditPartTracker;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Cursor;
 
 import slopewright.ui.diagram.WorldView;
@@ -32,6 +33,11 @@ public class MoveTracker extends SelectEditPartTracker {
         return isInState(STATE_DRAG_IN_PROGRESS) ? Cursors.SIZEALL : super.calculateCursor();
     }
 
+    /** Returns the element by which the user has taken what is moved. */
+    protected Object grip() {
+        return getSourceEditPart().getModel();
+    }
+
     @Override
     protected boolean handleDragStarted() {
         return stateTransition(STATE_DRAG, STATE_DRAG_IN_PROGRESS);
@@ -42,6 +48,8 @@ public class MoveTracker extends SelectEditPartTracker {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
             request.setDelta(getDragMoveDelta().width / view.scale(), -getDragMoveDelta().height / (view.scale() * view.exaggeration()));
             request.setFree(getCurrentInput().isShiftKeyDown());
+            request.setUnsnapped(getCurrentInput().isModKeyDown(SWT.MOD1) || getCurrentInput().isAltKeyDown());
+            request.setGrip(grip());
             shown = true;
             getSourceEditPart().showSourceFeedback(request);
             setCurrentCommand(getSourceEditPart().getCommand(request));

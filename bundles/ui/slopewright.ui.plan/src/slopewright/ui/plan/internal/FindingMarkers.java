@@ -82,10 +82,11 @@ public final class FindingMarkers {
         StringBuilder text = new StringBuilder();
         for (Outcome outcome : outcomes.subList(0, Math.min(MOST_LINES, outcomes.size()))) {
             text.append(text.isEmpty() ? "" : "\n").append(outcome.rule()).append("  ").append(outcome.title());
-            text.append(outcome.verdict() == Verdict.FAIL ? ": not met" : ": missing " + String.join(", ", outcome.missing()));
+            text.append(outcome.verdict() == Verdict.FAIL ? Messages.get("findings.not-met")
+                    : Messages.get("findings.missing", String.join(", ", outcome.missing())));
         }
         if (outcomes.size() > MOST_LINES) {
-            text.append("\nand ").append(outcomes.size() - MOST_LINES).append(" more");
+            text.append(Messages.get("findings.more", outcomes.size() - MOST_LINES));
         }
         return text.toString();
     }

@@ -94,7 +94,7 @@ public final class Placing {
     private static Proposal propose(String familyKey, ApproachHost host, Side side, RuleSet rules) {
         try {
             if (AidLayouts.datumM(host).isEmpty()) {
-                return new Proposal(host, side, Optional.empty(), Optional.of("the elevation of " + Projects.label(host) + " is missing"));
+                return new Proposal(host, side, Optional.empty(), Optional.of(Messages.get("place.no-elevation", Projects.label(host))));
             }
             var request = AidRequests.ofHost(host).side(side);
             if (host.getGlidePath() != null) {

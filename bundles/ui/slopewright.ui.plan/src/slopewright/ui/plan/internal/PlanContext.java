@@ -1,25 +1,27 @@
 package slopewright.ui.plan.internal;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+
+import org.eclipse.swt.graphics.Point;
 
 import slopewright.checks.ProjectRules;
 import slopewright.drawing.ScenePoint;
-import slopewright.geometry.Penetration;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
 import slopewright.model.Project;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.SurfacePlan;
 import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.site.ObstacleShapes;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.PlanPoint;
@@ -27,6 +29,8 @@ import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.plan.internal.obstacles.ObstacleIndex;
+import slopewright.ui.plan.internal.obstacles.Obstructions;
 
 /**
  * What the parts of one plan share: the document, the plane that all is drawn on, and what follows from the elements as they are now.
@@ -40,7 +44,9 @@ public final class PlanContext {
     private final Map<ApproachHost, Optional<PlanAxis>> axes = new HashMap<>();
     private final Map<ApproachAid, Optional<Siting>> layouts = new HashMap<>();
     private final Map<Place, Optional<ScenePoint>> points = new IdentityHashMap<>();
-    private Optional<Map<Obstacle, Obstruction>> obstructions = Optional.empty();
+    private final PlanSettings settings = new PlanSettings();
+    private final Obstructions obstructions = new Obstructions(this);
+    private Optional<Point> pointer = Optional.empty();
     private Optional<PlanPlane> plane = Optional.empty();
     private Optional<String> problem = Optional.empty();
 
@@ -73,17 +79,60 @@ public final class PlanContext {
         return diagram;
     }
 
+    /** Returns whether grid and snapping are on. */
+    public PlanSettings settings() {
+        return settings;
+    }
+
+    /** Returns where the pointer was last seen, pixels of the control; its middle before it was. */
+    public Point pointer() {
+        return pointer.orElseGet(() -> new Point((int) diagram.view().widthPx() / 2, (int) diagram.view().heightPx() / 2));
+    }
+
+    /** Notes where the pointer is, pixels of the control. */
+    public void setPointer(int x, int y) {
+        pointer = Optional.of(new Point(x, y));
+    }
+
     /** Shows the user why something could not be done; an empty text takes the last one away. */
     public void notice(String text) {
         notices.accept(text);
     }
 
+    /** Forgets what followed from elements that an edit has touched: no more than what they can bear on. */
+    public void invalidate(Set<String> touched) {
+        Set<String> rest = new HashSet<>(touched);
+        Projects.aids(project()).forEach(aid -> Ids.elements(aid).forEach(element -> rest.remove(element.getId())));
+        invalidateLayouts();
+        if (rest.isEmpty()) {
+            return;
+        }
+        Set<String> frames = new HashSet<>(Set.of(String.valueOf(project().getId())));
+        if (project().getAerodrome() != null) {
+            frames.add(project().getAerodrome().getId());
+            project().getAerodrome().getRunways().forEach(one -> Ids.elements(one).forEach(part -> frames.add(part.getId())));
+            project().getAerodrome().getHelipads().forEach(one -> Ids.elements(one).forEach(part -> frames.add(part.getId())));
+        }
+        if (rest.stream().anyMatch(frames::contains)) {
+            invalidate();
+        } else {
+            points.keySet().removeIf(place -> rest.contains(place.getId()));
+            obstructions.forgetPlaces();
+        }
+    }
+
+    /** Forgets what followed from the aids as they were. */
+    public void invalidateLayouts() {
+        layouts.clear();
+        obstructions.forgetSurfaces();
+    }
+
     /** Forgets all that followed from the elements as they were. */
     public void invalidate() {
         axes.clear();
-        layouts.clear();
+        invalidateLayouts();
         points.clear();
-        obstructions = Optional.empty();
+        obstructions.forgetPlaces();
         problem = Optional.empty();
         try {
             plane = PlanPlane.of(project());
@@ -155,6 +204,15 @@ public final class PlanContext {
         return ProjectRules.of(project(), aid, Optional.empty());
     }
 
+    /** Returns the rule set that an aid is laid out under, empty where it is unknown. */
+    public Optional<RuleSet> rulesOf(ApproachAid aid) {
+        try {
+            return Optional.of(rules(aid));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
     /** Returns what the units of an aid give as they stand, empty where that can not be worked out. */
     public Optional<Siting> layout(ApproachAid aid) {
         return layouts.computeIfAbsent(aid, one -> {
@@ -166,37 +224,14 @@ public final class PlanContext {
         });
     }
 
+    /** Returns the obstacles by where they lie. */
+    public ObstacleIndex obstacles() {
+        return obstructions.index();
+    }
+
     /** Returns how an obstacle stands against the surface that it is worst for, empty where it lies outside all of them. */
     public Optional<Obstruction> obstruction(Obstacle obstacle) {
-        if (obstructions.isEmpty()) {
-            obstructions = Optional.of(compareAll());
-        }
-        return Optional.ofNullable(obstructions.get().get(obstacle));
-    }
-
-    private Map<Obstacle, Obstruction> compareAll() {
-        Map<Obstacle, Obstruction> found = new HashMap<>();
-        for (ApproachAid aid : Projects.aids(project())) {
-            layout(aid).flatMap(Siting::surface).ifPresent(surface -> compare(aid, surface, found));
-        }
-        return found;
-    }
-
-    private void compare(ApproachAid aid, SurfacePlan surface, Map<Obstacle, Obstruction> found) {
-        Optional<SiteFrame> frame = Projects.host(aid).flatMap(PlanContext::frame);
-        if (frame.isEmpty()) {
-            return;
-        }
-        for (Obstacle obstacle : project().getAerodrome().getObstacles()) {
-            try {
-                ObstacleShapes.compare(obstacle, frame.get(), surface.geometry()).map(Penetration::excessM)
-                        .ifPresent(excess -> found.merge(obstacle, new Obstruction(excess, Projects.label(aid)),
-                                (one, other) -> one.excessM() >= other.excessM() ? one : other));
-            } catch (SitingException e) {
-                // an obstacle without place or height is a finding of its own; it stands against nothing here
-                continue;
-            }
-        }
+        return obstructions.of(obstacle);
     }
 
     /** Returns the frame of a runway end or helipad, empty where its place, bearing or elevation are not known. */

@@ -2,33 +2,43 @@ package slopewright.ui.plan.internal;
 
 /** The layers of a plan, the lowest first. */
 public enum PlanLayer {
+    /** Pictures under all. */
+    IMAGES("images"),
     /** Strips, runways, helipads. */
-    GROUND("Runways and helipads"),
+    GROUND("ground"),
+    /** The grid. */
+    GRID("grid"),
     /** Edges of taxiways and aprons. */
-    TAXIWAYS("Taxiway edges"),
+    TAXIWAYS("taxiways"),
     /** Ground levels. */
-    LEVELS("Ground levels"),
+    LEVELS("levels"),
     /** Outlines of obstacle surfaces. */
-    SURFACES("Obstacle surfaces"),
+    SURFACES("surfaces"),
     /** Obstacles. */
-    OBSTACLES("Obstacles"),
+    OBSTACLES("obstacles"),
+    /** Beams of light units. */
+    BEAMS("beams"),
+    /** Dimensions of approach aids. */
+    DIMENSIONS("dimensions"),
     /** Approach aids and glide-path antennas. */
-    AIDS("Approach aids"),
+    AIDS("aids"),
     /** Light units. */
-    UNITS("Light units"),
+    UNITS("units"),
+    /** The pilot's eye. */
+    EYE("eye"),
     /** Marks at elements that rules find something about. */
-    REMARKS("Findings"),
+    REMARKS("remarks"),
     /** Scale bar, north arrow, legend and notices. */
-    OVERLAY("Scale, north and legend");
+    OVERLAY("overlay");
 
-    private final String label;
+    private final String key;
 
-    PlanLayer(String label) {
-        this.label = label;
+    PlanLayer(String key) {
+        this.key = key;
     }
 
     /** Returns what it is called. */
     public String label() {
-        return label;
+        return Messages.get("layer." + key);
     }
 }

@@ -1,11 +1,9 @@
 package slopewright.ui.plan.internal;
 
 import java.util.List;
-import java.util.Optional;
 
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.ContextMenuProvider;
-import org.eclipse.gef.EditPart;
 import org.eclipse.gef.ui.actions.ActionRegistry;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
@@ -14,19 +12,24 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.ui.actions.ActionFactory;
 
-import slopewright.edit.ResolveAid;
-import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.Identified;
 import slopewright.model.util.Projects;
-import slopewright.ui.diagram.commands.HistoryCommand;
+import slopewright.ui.plan.internal.actions.PlanCommand;
+import slopewright.ui.plan.internal.actions.PlanCommands;
 
 /** The context menu of a plan. */
 public final class PlanMenu extends ContextMenuProvider {
 
+    private static final List<PlanCommand> ARRANGE = List.of(PlanCommand.LAY_OUT_AGAIN, PlanCommand.ALIGN_BAR, PlanCommand.ALIGN_OFFSET,
+            PlanCommand.DISTRIBUTE, PlanCommand.COPY_ANEW, PlanCommand.COPY_SAME, PlanCommand.MIRROR);
+    private static final List<PlanCommand> LOOK = List.of(PlanCommand.LOOK_HERE);
+    private static final List<PlanCommand> SHOW = List.of(PlanCommand.SHOW_AERODROME, PlanCommand.SHOW_ALL, PlanCommand.SHOW_SELECTION,
+            PlanCommand.GRID, PlanCommand.SNAP);
+
     private final PlanContext context;
     private final PlanNavigator navigator;
     private final ActionRegistry registry;
+    private final PlanCommands commands;
 
     /**
      * Makes the menu.
@@ -34,12 +37,14 @@ public final class PlanMenu extends ContextMenuProvider {
      * @param context   the context
      * @param navigator shows parts of the plan
      * @param registry  the common actions of the editor
+     * @param commands  the commands of the plan
      */
-    public PlanMenu(PlanContext context, PlanNavigator navigator, ActionRegistry registry) {
+    public PlanMenu(PlanContext context, PlanNavigator navigator, ActionRegistry registry, PlanCommands commands) {
         super(context.diagram().viewer());
         this.context = context;
         this.navigator = navigator;
         this.registry = registry;
+        this.commands = commands;
     }
 
     @Override
@@ -50,19 +55,18 @@ public final class PlanMenu extends ContextMenuProvider {
                 menu.add(action);
             }
         }
-        selectedAid().ifPresent(aid -> {
-            menu.add(new Separator());
-            menu.add(action("Lay out again", () -> layOutAgain(aid)));
-        });
         menu.add(new Separator());
-        menu.add(action("Show aerodrome", navigator::showAerodrome));
-        menu.add(action("Show all", navigator::showAll));
-        MenuManager ends = new MenuManager("Go to");
+        addAll(menu, ARRANGE, true);
+        menu.add(new Separator());
+        addAll(menu, LOOK, false);
+        menu.add(new Separator());
+        addAll(menu, SHOW, false);
+        MenuManager ends = new MenuManager(Messages.get("menu.go-to"));
         for (ApproachHost host : navigator.hosts()) {
             ends.add(action(capital(Projects.label(host)), () -> navigator.show(host)));
         }
         menu.add(ends);
-        MenuManager layers = new MenuManager("Layers");
+        MenuManager layers = new MenuManager(Messages.get("menu.layers"));
         for (PlanLayer layer : PlanLayer.values()) {
             layers.add(toggle(layer));
         }
@@ -73,18 +77,9 @@ public final class PlanMenu extends ContextMenuProvider {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
-    private Optional<ApproachAid> selectedAid() {
-        List<?> selected = getViewer().getSelectedEditParts();
-        return selected.size() == 1 && ((EditPart) selected.get(0)).getModel() instanceof Identified element ? Projects.aid(element)
-                : Optional.empty();
-    }
-
-    private void layOutAgain(ApproachAid aid) {
-        try {
-            getViewer().getEditDomain().getCommandStack().execute(new HistoryCommand(ResolveAid.of(aid, context.rules(aid))));
-        } catch (IllegalArgumentException e) {
-            context.notice(e.getMessage());
-        }
+    /** Adds the actions of commands, those that have nothing to work on only where they are asked for. */
+    private void addAll(IMenuManager menu, List<PlanCommand> group, boolean onlyWhatCan) {
+        group.stream().filter(command -> !onlyWhatCan || commands.canRun(command)).forEach(command -> menu.add(commands.get(command)));
     }
 
     private IAction toggle(PlanLayer layer) {

@@ -2,28 +2,37 @@ package slopewright.ui.plan.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.gef.EditPartViewer;
 
 import slopewright.drawing.ScenePoint;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Identified;
+import slopewright.model.LightUnit;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
+import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanPoint;
 import slopewright.ui.diagram.WorldBox;
+import slopewright.ui.diagram.parts.ElementPart;
 import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.ObstacleMarks;
 import slopewright.ui.plan.internal.figures.RunwayMarks;
+import slopewright.ui.plan.internal.parts.AerodromePart;
 
 /** Where to look in a plan, and what lies where the pointer is. */
 public final class PlanNavigator {
 
     private static final double MARGIN_PX = 60;
+    private static final double AROUND_M = 8;
     private static final double END_BEFORE_M = 120;
     private static final double END_AFTER_M = 520;
     private static final double END_SIDE_M = 110;
@@ -63,6 +72,31 @@ public final class PlanNavigator {
         });
     }
 
+    /** Shows some elements as large as they fit, none closer than a few metres. */
+    public void show(List<? extends Identified> elements) {
+        List<ScenePoint> points = new ArrayList<>();
+        elements.forEach(element -> points.addAll(places(element)));
+        show(WorldBox.around(points).map(box -> box.grown(AROUND_M)));
+    }
+
+    private List<ScenePoint> places(Identified element) {
+        if (element instanceof ApproachAid aid) {
+            return places(aid);
+        }
+        if (element instanceof LightUnit unit) {
+            return AidMarks.place(context, unit).stream().toList();
+        }
+        if (element instanceof Obstacle obstacle) {
+            return ObstacleMarks.places(context, obstacle);
+        }
+        if (element instanceof Runway runway) {
+            return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).map(axis -> PlanContext.point(axis.origin()))
+                    .toList();
+        }
+        Object known = context.diagram().viewer().getEditPartRegistry().get(element);
+        return known instanceof ElementPart<?> part ? part.anchor().stream().toList() : List.of();
+    }
+
     private void show(Optional<WorldBox> box) {
         box.ifPresent(one -> context.diagram().view().show(one, MARGIN_PX));
     }
@@ -88,6 +122,20 @@ public final class PlanNavigator {
     private List<ScenePoint> obstacles() {
         List<Obstacle> obstacles = context.project().getAerodrome() == null ? List.of() : context.project().getAerodrome().getObstacles();
         return obstacles.stream().flatMap(one -> ObstacleMarks.places(context, one).stream()).toList();
+    }
+
+    /** Returns the part of an element, or of the nearest one around it that is shown; empty where none is. */
+    public Optional<ElementPart<?>> part(String elementId) {
+        EditPartViewer viewer = context.diagram().viewer();
+        for (EObject one = Ids.find(context.project(), elementId).orElse(null); one != null; one = one.eContainer()) {
+            if (one instanceof Obstacle obstacle && viewer.getEditPartRegistry().get(one.eContainer()) instanceof AerodromePart site) {
+                site.setApart(obstacle);
+            }
+            if (viewer.getEditPartRegistry().get(one) instanceof ElementPart<?> part && part.anchor().isPresent()) {
+                return Optional.of(part);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Brings a place of the scene into sight where it can not be seen. */
@@ -119,14 +167,14 @@ public final class PlanNavigator {
         Place target = SlopewrightFactory.eINSTANCE.createPlace();
         context.plane().orElseThrow().toPlace(place, target);
         return target.getLatitudeDeg() == null
-                ? String.format(Locale.ROOT, "E %.1f N %.1f", target.getEastM(), target.getNorthM())
-                : String.format(Locale.ROOT, "%.6f° %.6f°", target.getLatitudeDeg(), target.getLongitudeDeg());
+                ? Messages.get("place.grid", target.getEastM(), target.getNorthM())
+                : Messages.get("place.degrees", target.getLatitudeDeg(), target.getLongitudeDeg());
     }
 
     private String from(ApproachHost host, PlanPoint place) {
         FramePoint point = context.axis(host).orElseThrow().toFrame(place, 0);
-        String side = String.format(Locale.ROOT, "%.1f m %s", Math.abs(point.rightM()), point.rightM() < 0 ? "left" : "right");
-        return String.format(Locale.ROOT, "%s  %+.1f m, %s", host.getDesignator(), point.alongM(), side);
+        String side = Messages.get(point.rightM() < 0 ? "place.left" : "place.right", Math.abs(point.rightM()));
+        return Messages.get("place.from", String.valueOf(host.getDesignator()), point.alongM(), side);
     }
 
     /** Returns every runway end and approach direction that can be shown. */

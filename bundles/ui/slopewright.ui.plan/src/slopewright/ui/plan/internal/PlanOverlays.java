@@ -13,16 +13,16 @@ import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.plan.internal.figures.NoticeFigure;
 import slopewright.ui.plan.internal.figures.OverlayFigure;
+import slopewright.ui.plan.internal.grid.GridFigure;
 
 /** What lies over the plan and stays where it is: scale bar, north arrow, legend, notices, and a hint where there is nothing to draw. */
 public final class PlanOverlays {
-
-    private static final String EMPTY = "Nothing has a place yet. Enter the threshold of a runway end or the place of a helipad.";
 
     private final PlanContext context;
     private final OverlayFigure overlay;
     private final MarkFigure hint;
     private final NoticeFigure notice;
+    private final GridFigure grid;
 
     /** Lays the overlays over a plan. */
     public PlanOverlays(PlanContext context) {
@@ -30,8 +30,10 @@ public final class PlanOverlays {
         overlay = new OverlayFigure(context.diagram());
         hint = MarkFigure.passive(context.diagram(), this::hint);
         notice = new NoticeFigure(context.diagram());
+        grid = new GridFigure(context);
         IFigure layer = context.diagram().layer(PlanLayer.OVERLAY);
         layer.add(overlay);
+        context.diagram().layer(PlanLayer.GRID).add(grid);
         context.diagram().layer(PlanLayer.REMARKS).add(hint);
         context.diagram().layer(LayerConstants.FEEDBACK_LAYER).add(notice);
     }
@@ -41,7 +43,8 @@ public final class PlanOverlays {
         if (context.plane().isEmpty()) {
             WorldView view = context.diagram().view();
             ScenePoint middle = new ScenePoint(view.worldX(view.widthPx() / 2), view.worldY(view.heightPx() / 2));
-            marks.add(new Mark.Label(middle, context.problem().orElse(EMPTY), Mark.Anchor.MIDDLE, 2.6, 0, Ink.TEXT, ""));
+            String text = context.problem().orElseGet(() -> Messages.get("plan.empty"));
+            marks.add(new Mark.Label(middle, text, Mark.Anchor.MIDDLE, 2.6, 0, Ink.TEXT, ""));
         }
         return marks;
     }
@@ -49,6 +52,7 @@ public final class PlanOverlays {
     /** Brings all up to date after the project has changed. */
     public void update() {
         overlay.update();
+        grid.update();
         hint.update();
     }
 

@@ -2,11 +2,13 @@ package slopewright.ui.plan.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
+import slopewright.standards.RuleSet;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -31,7 +33,7 @@ public final class Readings {
 
     /** Returns which side of the centre line a place lies on, and how far. */
     public static String side(double rightM) {
-        return length(Math.abs(rightM)) + (rightM < 0 ? " left of the centre line" : " right of the centre line");
+        return Messages.get(rightM < 0 ? "read.left" : "read.right", length(Math.abs(rightM)));
     }
 
     /**
@@ -39,14 +41,18 @@ public final class Readings {
      *
      * @param host    where it stands
      * @param siting  the layout
+     * @param rules   the rule set whose limits count, empty where it is not known
      * @param excessM how far the worst obstacle stands above the surface, metres; empty where none lies under it
      */
-    public static List<Line> of(ApproachHost host, Siting siting, OptionalDouble excessM) {
+    public static List<Line> of(ApproachHost host, Siting siting, Optional<RuleSet> rules, OptionalDouble excessM) {
         List<Line> lines = new ArrayList<>();
-        lines.add(Line.of(length(siting.distanceM()) + (host instanceof RunwayEnd ? " from the threshold" : " from the hover point")));
-        lines.add(Line.of("MEHT " + length(siting.eyeHeightM()) + "  (eye height over the threshold)"));
-        siting.wheelClearanceM().ifPresent(clearance -> lines.add(clearance > 0 ? Line.of("Wheel clearance " + length(clearance))
-                : Line.of("Wheel clearance " + length(clearance), false)));
+        lines.add(Line.of(Messages.get(host instanceof RunwayEnd ? "read.from-threshold" : "read.from-hover", length(siting.distanceM()))));
+        lines.add(Line.of(Messages.get("read.eye-height", length(siting.eyeHeightM()))));
+        List<Line> wheels = WheelLimits.of(host, siting, rules);
+        if (wheels.isEmpty()) {
+            siting.wheelClearanceM().ifPresent(clearance -> lines.add(Line.of(Messages.get("tip.wheels", length(clearance)))));
+        }
+        lines.addAll(wheels);
         if (siting.surface().isPresent()) {
             lines.add(obstacles(excessM));
         }
@@ -55,10 +61,10 @@ public final class Readings {
 
     private static Line obstacles(OptionalDouble excessM) {
         if (excessM.isEmpty()) {
-            return Line.of("No obstacle under the surface", true);
+            return Line.of(Messages.get("read.no-obstacle"), true);
         }
         double excess = excessM.getAsDouble();
-        return excess > 0 ? Line.of("Obstacle " + length(excess) + " through the surface", false)
-                : Line.of("Obstacles clear by " + length(-excess), true);
+        return excess > 0 ? Line.of(Messages.get("read.through", length(excess)), false)
+                : Line.of(Messages.get("read.clear", length(-excess)), true);
     }
 }

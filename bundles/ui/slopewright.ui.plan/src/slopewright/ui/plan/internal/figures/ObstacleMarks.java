@@ -15,6 +15,7 @@ import slopewright.model.Place;
 import slopewright.model.util.Projects;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.Obstruction;
 import slopewright.ui.plan.internal.PlanContext;
 
@@ -72,7 +73,7 @@ public final class ObstacleMarks {
     private static String text(Obstacle obstacle, Optional<Double> excess) {
         StringBuilder text = new StringBuilder(Projects.label(obstacle));
         topM(obstacle).ifPresent(top -> text.append(String.format(Locale.ROOT, "  %.1f m", top)));
-        excess.ifPresent(above -> text.append(String.format(Locale.ROOT, "  ✕ %.1f m through the surface", above)));
+        excess.ifPresent(above -> text.append("  ✕ " + Messages.get("plan.through", above)));
         return text.toString();
     }
 

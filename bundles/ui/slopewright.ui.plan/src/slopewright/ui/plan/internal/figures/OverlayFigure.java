@@ -15,6 +15,7 @@ import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.MarkFigure;
+import slopewright.ui.plan.internal.Messages;
 
 /** What stays where it is when the plan moves: scale bar, north arrow and legend. */
 public final class OverlayFigure extends MarkFigure {
@@ -22,7 +23,11 @@ public final class OverlayFigure extends MarkFigure {
     private static final int EDGE_PX = 14;
     private static final double WANTED_BAR_PX = 150;
 
-    private record Entry(Ink ink, int form, String text) {
+    private record Entry(Ink ink, int form, String key) {
+
+        String text() {
+            return Messages.get("legend." + key);
+        }
     }
 
     private static final int LINE = 0;
@@ -31,9 +36,9 @@ public final class OverlayFigure extends MarkFigure {
     private static final int MAST = 3;
     private static final int BOX = 4;
 
-    private static final List<Entry> LEGEND = List.of(new Entry(Ink.UNIT, BOX, "Light unit, front to the approach"),
-            new Entry(Ink.SURFACE, DASHED, "Obstacle surface"), new Entry(Ink.OBSTACLE, MAST, "Obstacle, top elevation"),
-            new Entry(Ink.PENETRATION, CROSS, "Through the surface"), new Entry(Ink.TAXIWAY, LINE, "Taxiway or apron edge"));
+    private static final List<Entry> LEGEND = List.of(new Entry(Ink.UNIT, BOX, "unit"),
+            new Entry(Ink.SURFACE, DASHED, "surface"), new Entry(Ink.OBSTACLE, MAST, "obstacle"),
+            new Entry(Ink.PENETRATION, CROSS, "through"), new Entry(Ink.TAXIWAY, LINE, "taxiway"));
 
     private final Diagram diagram;
 

@@ -19,6 +19,7 @@ import slopewright.model.TaxiwayEdge;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 
 /** Helipads, taxiway edges, ground levels and glide-path antennas. */
@@ -132,7 +133,7 @@ public final class SiteMarks {
             diamond.add(new ScenePoint(at.x() - 6 * px, at.y()));
             marks.area(Style.area(Ink.GLIDE_PATH, Ink.PAPER, 0.35), diamond);
             marks.disc(at, 0.5, Style.fill(Ink.GLIDE_PATH));
-            marks.text(new ScenePoint(at.x() + 9 * px, at.y()), Objects.requireNonNullElse(path.getName(), "Glide path antenna"),
+            marks.text(new ScenePoint(at.x() + 9 * px, at.y()), Objects.requireNonNullElse(path.getName(), Messages.get("plan.antenna")),
                     Mark.Anchor.START, SMALL_MM, 0, Ink.GLIDE_PATH);
         });
         return marks.list();

@@ -15,6 +15,7 @@ import slopewright.siting.IndicatorFamily;
 import slopewright.standards.RuleSet;
 import slopewright.ui.diagram.tools.PanTool;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.tools.PlaceTool;
 import slopewright.ui.plan.internal.tools.SelectTool;
 
@@ -25,7 +26,7 @@ public final class PlanPalette {
 
     private final ProjectDocument document;
     private final PaletteRoot root = new PaletteRoot();
-    private final PaletteDrawer families = new PaletteDrawer("Indicators");
+    private final PaletteDrawer families = new PaletteDrawer(Messages.get("palette.indicators"));
     private List<String> offered = List.of();
 
     private record Making(Placed placed) implements CreationFactory {
@@ -44,20 +45,20 @@ public final class PlanPalette {
     /** Makes the palette of a document. */
     public PlanPalette(ProjectDocument document) {
         this.document = document;
-        PaletteDrawer tools = new PaletteDrawer("Tools");
-        ToolEntry select = new ToolEntry("Select", "Select and move; drag the ground to pan, turn the wheel to zoom", icon("select"),
+        PaletteDrawer tools = new PaletteDrawer(Messages.get("palette.tools"));
+        ToolEntry select = new ToolEntry(Messages.get("palette.select"), Messages.get("palette.select-tip"), icon("select"),
                 icon("select"), SelectTool.class) {
             // the class is abstract without need
         };
         tools.add(select);
-        tools.add(new ToolEntry("Pan", "Move the view", icon("pan"), icon("pan"), PanTool.class) {
+        tools.add(new ToolEntry(Messages.get("palette.pan"), Messages.get("palette.pan-tip"), icon("pan"), icon("pan"), PanTool.class) {
             // the class is abstract without need
         });
         root.add(tools);
         root.setDefaultEntry(select);
         root.add(families);
-        PaletteDrawer site = new PaletteDrawer("Site");
-        site.add(entry("Point obstacle", "Click where it stands; its height is entered in the property sheet", "obstacle",
+        PaletteDrawer site = new PaletteDrawer(Messages.get("palette.site"));
+        site.add(entry(Messages.get("palette.obstacle"), Messages.get("palette.obstacle-tip"), "obstacle",
                 new Placed.PointObstacle()));
         root.add(site);
         update();
@@ -95,9 +96,9 @@ public final class PlanPalette {
 
     private static String where(IndicatorFamily family) {
         if (family.atRunways() && family.atHelipads()) {
-            return "click beside a runway end or at a helipad";
+            return Messages.get("palette.click-either");
         }
-        return family.atRunways() ? "click beside a runway end, on the side where it shall stand" : "click at a helipad";
+        return Messages.get(family.atRunways() ? "palette.click-runway" : "palette.click-helipad");
     }
 
     private static ToolEntry entry(String label, String description, String icon, Placed placed) {

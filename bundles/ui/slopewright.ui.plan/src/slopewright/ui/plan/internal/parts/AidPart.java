@@ -24,6 +24,7 @@ import slopewright.siting.IndicatorFamily;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.diagram.policies.RemovePolicy;
 import slopewright.ui.diagram.tools.MoveTracker;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.Readings;
@@ -71,7 +72,7 @@ public final class AidPart extends PlanPart<ApproachAid> {
 
     @Override
     protected void elementChanged(Notification notification) {
-        context().invalidate();
+        context().invalidateLayouts();
         super.elementChanged(notification);
     }
 
@@ -113,20 +114,20 @@ public final class AidPart extends PlanPart<ApproachAid> {
         StringJoiner text = new StringJoiner("\n");
         text.add(Projects.label(element()) + "  [" + element().getId() + "]");
         String family = String.valueOf(element().getFamilyKey());
-        text.add(Families.find(family).map(IndicatorFamily::name).orElse("Unknown family " + family));
+        text.add(Families.find(family).map(IndicatorFamily::name).orElse(Messages.get("tip.unknown-family", family)));
         if (element().getSlopeDeg() != null) {
-            text.add("Approach slope " + Angles.format(element().getSlopeDeg()));
+            text.add(Messages.get("tip.slope", Angles.format(element().getSlopeDeg())));
         }
         context().layout(element()).ifPresent(siting -> {
-            text.add("Distance " + Readings.length(siting.distanceM()));
-            text.add("MEHT " + Readings.length(siting.eyeHeightM()));
-            siting.wheelClearanceM().ifPresent(clearance -> text.add("Wheel clearance " + Readings.length(clearance)));
+            text.add(Messages.get("tip.distance", Readings.length(siting.distanceM())));
+            text.add(Messages.get("tip.eye-height", Readings.length(siting.eyeHeightM())));
+            siting.wheelClearanceM().ifPresent(clearance -> text.add(Messages.get("tip.wheels", Readings.length(clearance))));
         });
         return text.toString();
     }
 
     /** Returns the name of a unit for people. */
     static String name(LightUnit unit) {
-        return "Unit " + Objects.requireNonNullElse(unit.getLabel(), "?");
+        return Messages.get("tip.unit", Objects.requireNonNullElse(unit.getLabel(), "?"));
     }
 }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
 
-import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
@@ -16,6 +15,7 @@ import slopewright.model.Obstacle;
 import slopewright.model.util.Projects;
 import slopewright.ui.diagram.policies.RemovePolicy;
 import slopewright.ui.diagram.tools.MoveTracker;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.Readings;
@@ -45,12 +45,6 @@ public final class ObstaclePart extends PlanPart<Obstacle> {
     }
 
     @Override
-    protected void elementChanged(Notification notification) {
-        context().invalidate();
-        super.elementChanged(notification);
-    }
-
-    @Override
     protected void createEditPolicies() {
         super.createEditPolicies();
         installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveElement.of(element())));
@@ -71,10 +65,10 @@ public final class ObstaclePart extends PlanPart<Obstacle> {
     public String description() {
         StringJoiner text = new StringJoiner("\n");
         text.add(Projects.label(element()) + "  [" + element().getId() + "]");
-        ObstacleMarks.topM(element()).ifPresent(top -> text.add("Top elevation " + Readings.length(top)));
+        ObstacleMarks.topM(element()).ifPresent(top -> text.add(Messages.get("tip.top", Readings.length(top))));
         context().obstruction(element()).ifPresent(worst -> {
-            String how = worst.excessM() > 0 ? " through" : " below";
-            text.add(Readings.length(Math.abs(worst.excessM())) + how + " the obstacle surface of " + worst.aid());
+            String how = worst.excessM() > 0 ? "tip.through" : "tip.below";
+            text.add(Messages.get(how, Readings.length(Math.abs(worst.excessM())), worst.aid()));
         });
         return text.toString();
     }

@@ -56,7 +56,7 @@ public final class PlanPartFactory implements EditPartFactory {
 
     private EditPart sitePart(Identified model) {
         if (model instanceof Aerodrome aerodrome) {
-            return new SitePart<>(aerodrome, context, PlanLayer.GROUND, one -> List.of()).with(() -> children(aerodrome));
+            return new AerodromePart(aerodrome, context);
         }
         if (model instanceof Runway runway) {
             return new SitePart<>(runway, context, PlanLayer.GROUND, one -> RunwayMarks.of(context, one)).with(runway::getEnds)
@@ -93,16 +93,6 @@ public final class PlanPartFactory implements EditPartFactory {
         double half = RunwayMarks.lengthM(context, runway) / 2;
         return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).findFirst()
                 .map(axis -> PlanContext.point(axis, half, 0));
-    }
-
-    private static List<Identified> children(Aerodrome aerodrome) {
-        List<Identified> children = new ArrayList<>();
-        children.addAll(aerodrome.getRunways());
-        children.addAll(aerodrome.getHelipads());
-        children.addAll(aerodrome.getTaxiwayEdges());
-        children.addAll(aerodrome.getGroundLevels());
-        children.addAll(aerodrome.getObstacles());
-        return children;
     }
 
     private static List<Identified> children(ApproachHost host) {

@@ -1,5 +1,6 @@
 package slopewright.ui.plan.internal.parts;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
@@ -18,6 +19,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.ui.diagram.policies.RemovePolicy;
 import slopewright.ui.diagram.tools.MoveTracker;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.Readings;
@@ -46,7 +48,7 @@ public final class UnitPart extends PlanPart<LightUnit> {
     @Override
     protected void elementChanged(Notification notification) {
         super.elementChanged(notification);
-        context().invalidate();
+        context().invalidateLayouts();
         if (getParent() instanceof AidPart aid) {
             aid.refresh();
         }
@@ -57,12 +59,29 @@ public final class UnitPart extends PlanPart<LightUnit> {
         super.createEditPolicies();
         installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveElement.of(element())));
         Projects.aid(element()).ifPresent(aid -> installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE,
-                new MoveUnitsPolicy(context(), aid, () -> List.of(element()))));
+                new MoveUnitsPolicy(context(), aid, this::moved)));
+    }
+
+    /** Returns the units of the same aid that are selected one by one. */
+    private List<LightUnit> selectedSiblings() {
+        List<LightUnit> selected = new ArrayList<>();
+        for (Object part : getViewer().getSelectedEditParts()) {
+            if (part instanceof UnitPart unit && unit.getParent() == getParent()) {
+                selected.add(unit.element());
+            }
+        }
+        return selected;
+    }
+
+    /** Returns what moves with this unit: all that are selected, where it is one of them. */
+    private List<LightUnit> moved() {
+        List<LightUnit> selected = selectedSiblings();
+        return selected.contains(element()) ? selected : List.of(element());
     }
 
     @Override
     public DragTracker getDragTracker(Request request) {
-        boolean alone = getSelected() != EditPart.SELECTED_NONE || getParent().getChildren().size() == 1;
+        boolean alone = getSelected() != EditPart.SELECTED_NONE || getParent().getChildren().size() == 1 || !selectedSiblings().isEmpty();
         return alone ? new MoveTracker(this, diagram().view()) : new RowTracker(getParent(), this, diagram().view());
     }
 
@@ -82,13 +101,13 @@ public final class UnitPart extends PlanPart<LightUnit> {
         StringJoiner text = new StringJoiner("\n");
         text.add(AidPart.name(unit) + "  [" + unit.getId() + "]");
         if (unit.getSettingDeg() != null) {
-            text.add("Setting " + Angles.format(unit.getSettingDeg()));
+            text.add(Messages.get("tip.setting", Angles.format(unit.getSettingDeg())));
         }
         if (unit.getLensElevationM() != null) {
-            text.add("Lens elevation " + Readings.length(unit.getLensElevationM()));
+            text.add(Messages.get("tip.lens", Readings.length(unit.getLensElevationM())));
         }
         if (unit.getAlongM() != null) {
-            text.add(Readings.length(unit.getAlongM()) + " along");
+            text.add(Messages.get("tip.along", Readings.length(unit.getAlongM())));
         }
         if (unit.getRightM() != null) {
             text.add(Readings.side(unit.getRightM()));

@@ -33,6 +33,7 @@ import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.SiteFrame;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.policies.MoveRequest;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.Marks;
@@ -112,16 +113,16 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
 
     private List<Line> lines(MoveRequest move) {
         List<Line> lines = new ArrayList<>();
-        lines.add(Line.of("Moved " + Readings.length(Math.hypot(move.byX(), move.byY()))));
+        lines.add(Line.of(Messages.get("move.by", Readings.length(Math.hypot(move.byX(), move.byY())))));
         Obstacle moved = moved(context.plane().orElseThrow(), move);
         OptionalDouble worst = Projects.aids(context.project()).stream().flatMap(aid -> excess(aid, moved).stream())
                 .mapToDouble(Double::doubleValue).max();
         if (worst.isEmpty()) {
-            lines.add(Line.of("Outside every obstacle surface", true));
+            lines.add(Line.of(Messages.get("move.outside"), true));
         } else if (worst.getAsDouble() > 0) {
-            lines.add(Line.of(Readings.length(worst.getAsDouble()) + " through an obstacle surface", false));
+            lines.add(Line.of(Messages.get("move.through", Readings.length(worst.getAsDouble())), false));
         } else {
-            lines.add(Line.of(Readings.length(-worst.getAsDouble()) + " below the obstacle surface", true));
+            lines.add(Line.of(Messages.get("move.below", Readings.length(-worst.getAsDouble())), true));
         }
         return lines;
     }

@@ -3,7 +3,6 @@ package slopewright.ui.plan.internal.policies;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 import org.eclipse.gef.EditPart;
@@ -12,46 +11,45 @@ import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editpolicies.AbstractEditPolicy;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.Style;
 import slopewright.edit.MoveAid;
 import slopewright.edit.MoveUnits;
 import slopewright.edit.RecordedEdit;
+import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
-import slopewright.model.ApproachHost;
 import slopewright.model.LightUnit;
-import slopewright.model.Runway;
 import slopewright.model.util.Projects;
-import slopewright.siting.Siting;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.policies.MoveRequest;
 import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.PlanContext;
-import slopewright.ui.plan.internal.Readings;
-import slopewright.ui.plan.internal.figures.AidMarks;
-import slopewright.ui.plan.internal.figures.Marks;
-import slopewright.ui.diagram.figures.ReadoutFigure.Line;
-import slopewright.ui.plan.internal.figures.UnitMarks;
+import slopewright.ui.plan.internal.grid.Snapping;
+import slopewright.ui.plan.internal.grid.UnitSnaps;
 
 /**
- * Moves all units of an aid, or one of them, along the runway and, where the user holds the key for it, across. What the layout would give
- * follows the mouse. Near the distance that the rule set gives a row snaps to it.
+ * Moves all units of an aid, or some of them, along the runway and, where the user holds the key for it, across. What the layout would
+ * give follows the mouse. Units snap while that is switched on and the user does not hold the key against it.
  */
 public final class MoveUnitsPolicy extends AbstractEditPolicy {
 
-    private static final double SNAP_PX = 6;
     private static final double MOUSE_STEPS_PER_M = 10;
 
     private final PlanContext context;
     private final ApproachAid aid;
     private final Supplier<List<LightUnit>> units;
-    private final MoveFeedback feedback;
+    private final MoveGuides guides;
     private Optional<MoveTrial> trial = Optional.empty();
-    private OptionalDouble solvedM = OptionalDouble.empty();
+    private Optional<UnitSnaps> snaps = Optional.empty();
 
-    private record Shift(double alongM, double rightM, boolean snapped) {
+    /**
+     * How far units go, and what they have snapped to.
+     *
+     * @param alongM metres in the landing direction
+     * @param rightM metres to the right, of the side that was taken
+     * @param along  what the leading unit has snapped to along the runway
+     * @param right  what it has snapped to across
+     */
+    record Shift(double alongM, double rightM, Optional<Snapping.Target> along, Optional<Snapping.Target> right) {
     }
 
     /**
@@ -65,7 +63,7 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
         this.context = context;
         this.aid = aid;
         this.units = units;
-        this.feedback = new MoveFeedback(context.diagram());
+        this.guides = new MoveGuides(context, aid);
     }
 
     @Override
@@ -80,18 +78,38 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
 
     @Override
     public Command getCommand(Request request) {
-        if (!(request instanceof MoveRequest move)) {
+        if (!(request instanceof MoveRequest move) || units.get().isEmpty()) {
             return null;
         }
-        return Projects.host(aid).flatMap(context::axis).map(axis -> new HistoryCommand(edit(shift(axis, move)))).orElse(null);
+        return Projects.host(aid).flatMap(context::axis).map(axis -> new HistoryCommand(edit(shift(axis, move), isTakenLeft(move))))
+                .orElse(null);
     }
 
     private boolean isWhole() {
-        return units.get().size() == aid.getUnits().size();
+        return units.get().size() == aid.getUnits().size() && units.get().size() > 1;
     }
 
-    private RecordedEdit edit(Shift shift) {
-        return isWhole() && units.get().size() > 1 ? MoveAid.by(aid, shift.alongM(), shift.rightM())
+    /** Returns the unit that was taken, of a whole aid the first one on the side that was taken. */
+    private LightUnit lead(MoveRequest move) {
+        List<LightUnit> moved = units.get();
+        return move.grip() instanceof LightUnit unit && moved.contains(unit) ? unit : moved.get(0);
+    }
+
+    private boolean isTakenLeft(MoveRequest move) {
+        return isLeft(lead(move));
+    }
+
+    static boolean isLeft(LightUnit unit) {
+        return unit.getRightM() != null && unit.getRightM() < 0;
+    }
+
+    /** Returns whether a unit goes the other way across, as the mirror of the side that was taken. */
+    private boolean isMirrored(LightUnit unit, boolean takenLeft) {
+        return isWhole() && aid.getSide() == AidSide.BOTH && at(unit.getRightM()) != 0 && isLeft(unit) != takenLeft;
+    }
+
+    private RecordedEdit edit(Shift shift, boolean takenLeft) {
+        return isWhole() ? MoveAid.by(aid, shift.alongM(), shift.rightM(), takenLeft)
                 : MoveUnits.by(units.get(), shift.alongM(), shift.rightM());
     }
 
@@ -99,89 +117,64 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
         double along = axis.alongM(move.byX(), move.byY());
         double right = axis.rightM(move.byX(), move.byY());
         if (move.isExact()) {
-            return new Shift(along, right, false);
+            return new Shift(along, right, Optional.empty(), Optional.empty());
         }
-        double snapM = SNAP_PX / context.diagram().view().scale();
-        double toSolved = solvedM.orElse(Double.NaN) - context.layout(aid).map(Siting::distanceM).orElse(Double.NaN);
-        boolean snapped = Math.abs(along - toSolved) < snapM;
-        return new Shift(snapped ? toSolved : rounded(along), move.isFree() ? rounded(right) : 0, snapped);
+        boolean snapping = context.settings().isSnap() && !move.isUnsnapped() && snaps.isPresent();
+        LightUnit lead = lead(move);
+        double fromAlong = at(lead.getAlongM());
+        double fromRight = at(lead.getRightM());
+        Optional<Snapping.Target> onAlong = snapping ? snaps.get().along(fromAlong + along) : Optional.empty();
+        Optional<Snapping.Target> onRight = snapping && move.isFree() ? snaps.get().right(fromRight + right) : Optional.empty();
+        double byAlong = onAlong.map(target -> target.valueM() - fromAlong).orElse(rounded(along));
+        double byRight = onRight.map(target -> target.valueM() - fromRight).orElse(move.isFree() ? rounded(right) : 0);
+        return new Shift(byAlong, byRight, onAlong, onRight);
     }
 
     private static double rounded(double valueM) {
         return Math.round(valueM * MOUSE_STEPS_PER_M) / MOUSE_STEPS_PER_M;
     }
 
-    @Override
-    public void showSourceFeedback(Request request) {
-        Optional<ApproachHost> host = Projects.host(aid);
-        Optional<PlanAxis> axis = host.flatMap(context::axis);
-        if (!(request instanceof MoveRequest move) || axis.isEmpty()) {
-            return;
-        }
-        if (trial.isEmpty()) {
-            MoveTrial fresh = new MoveTrial(context, aid, units.get());
-            trial = Optional.of(fresh);
-            solvedM = isWhole() ? fresh.solvedDistanceM() : OptionalDouble.empty();
-        }
-        Shift shift = shift(axis.get(), move);
-        MoveTrial.Result result = trial.get().at(shift.alongM(), shift.rightM());
-        List<LightUnit> moved = units.get();
-        LightUnit lead = moved.get(0);
-        double along = at(lead.getAlongM()) + shift.alongM();
-        double right = at(lead.getRightM()) + shift.rightM();
-        feedback.show(marks(axis.get(), host.get(), shift, result), lines(host.get(), shift, result, right),
-                PlanContext.point(axis.get(), along, right));
-    }
-
-    private static double at(Double placeM) {
+    static double at(Double placeM) {
         return placeM == null ? 0 : placeM;
     }
 
-    private List<Mark> marks(PlanAxis axis, ApproachHost host, Shift shift, MoveTrial.Result result) {
-        Marks marks = new Marks(aid.getId());
-        result.siting().flatMap(Siting::surface).ifPresent(surface -> AidMarks.surface(axis, surface.geometry(), "").forEach(marks::add));
-        double side = Projects.runway(host).map(Runway::getWidthM).orElse(0.0) / 2;
-        double sign = at(units.get().get(0).getRightM()) < 0 ? 1 : -1;
-        double lead = at(units.get().get(0).getAlongM()) + shift.alongM();
-        double off = sign * (side + 14 / context.diagram().view().scale());
-        double tick = 5 / context.diagram().view().scale();
-        Style thin = Style.line(Ink.WHEELS, 0.25);
-        marks.stroke(thin, axis, 0, off, lead, off);
-        marks.stroke(thin, axis, 0, off - tick, 0, off + tick);
-        marks.stroke(thin, axis, lead, off - tick, lead, off + tick);
-        if (shift.snapped()) {
-            marks.stroke(Style.dashed(Ink.GREEN, 0.4), axis, lead, -side * 4, lead, side * 4);
+    @Override
+    public void showSourceFeedback(Request request) {
+        Optional<PlanAxis> axis = Projects.host(aid).flatMap(context::axis);
+        if (!(request instanceof MoveRequest move) || axis.isEmpty() || units.get().isEmpty()) {
+            return;
         }
-        for (LightUnit unit : units.get()) {
-            double along = at(unit.getAlongM()) + shift.alongM();
-            UnitMarks.ghost(marks, context.diagram().view(), axis, along, at(unit.getRightM()) + shift.rightM(), Ink.WHEELS);
+        boolean takenLeft = isTakenLeft(move);
+        LightUnit lead = lead(move);
+        if (trial.isEmpty()) {
+            MoveTrial fresh = new MoveTrial(context, aid, units.get(), takenLeft);
+            trial = Optional.of(fresh);
+            snaps = Optional.of(new UnitSnaps(context, aid, leadFirst(lead), fresh.solved()));
         }
-        return marks.list();
+        Shift shift = shift(axis.get(), move);
+        MoveTrial.Result result = trial.get().at(shift.alongM(), shift.rightM());
+        guides.show(axis.get(), lead, leadFirst(lead), shift, unit -> isMirrored(unit, takenLeft), trial.get(), result, snaps.get());
     }
 
-    private List<Line> lines(ApproachHost host, Shift shift, MoveTrial.Result result, double rightM) {
-        List<Line> lines = new ArrayList<>();
-        String across = shift.rightM() == 0 ? "" : ", " + Readings.shift(shift.rightM()) + " right";
-        String moved = Readings.shift(shift.alongM()) + " along" + across;
-        lines.add(Line.of(shift.snapped() ? moved + "  at the solved distance" : moved));
-        result.siting().ifPresent(siting -> lines.addAll(Readings.of(host, siting, result.excessM())));
-        result.problem().ifPresent(problem -> lines.add(Line.of(problem, false)));
-        lines.add(Line.of(Readings.side(rightM)));
-        return lines;
+    private List<LightUnit> leadFirst(LightUnit lead) {
+        List<LightUnit> moved = new ArrayList<>(units.get());
+        moved.remove(lead);
+        moved.add(0, lead);
+        return moved;
     }
 
     @Override
     public void eraseSourceFeedback(Request request) {
         if (request instanceof MoveRequest) {
-            feedback.erase();
+            guides.erase();
             trial = Optional.empty();
-            solvedM = OptionalDouble.empty();
+            snaps = Optional.empty();
         }
     }
 
     @Override
     public void deactivate() {
-        feedback.erase();
+        guides.erase();
         super.deactivate();
     }
 }

@@ -23,13 +23,13 @@ import slopewright.model.ApproachHost;
 import slopewright.model.Runway;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
-import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
 import slopewright.ui.diagram.commands.HistoryCommand;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.Placing;
 import slopewright.ui.plan.internal.PlanContext;
@@ -98,19 +98,19 @@ public final class PlacePolicy extends AbstractEditPolicy {
     private static String noHost(String key) {
         boolean runways = Families.get(key).atRunways();
         boolean helipads = Families.get(key).atHelipads();
-        String where = runways && helipads ? "a runway end or a helipad" : runways ? "a runway end" : "a helipad";
-        return Families.get(key).name() + " stands at " + where + ", and there is none whose place, bearing and elevation are entered";
+        String where = runways && helipads ? "place.no-host" : runways ? "place.no-runway" : "place.no-helipad";
+        return Messages.get(where, Families.get(key).name());
     }
 
     private RecordedEdit addObstacle(PlanPoint place) {
         Optional<ApproachHost> host = placing.nearest(place, any -> true);
         if (host.isEmpty()) {
-            return new Refusal("Add obstacle", "an obstacle is placed relative to a runway end or helipad, and there is none yet");
+            return new Refusal("Add obstacle", Messages.get("place.obstacle-no-host"));
         }
         FramePoint top = context.axis(host.get()).orElseThrow().toFrame(place, OBSTACLE_HEIGHT_M);
         int number = context.project().getAerodrome().getObstacles().size() + 1;
         try {
-            return AddObstacle.at(host.get(), top, "Obstacle " + number);
+            return AddObstacle.at(host.get(), top, Messages.get("place.obstacle-name", number));
         } catch (SitingException e) {
             return new Refusal("Add obstacle", e.getMessage());
         }
@@ -127,7 +127,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
             showAid(aid.key(), place, at);
         } else {
             Marks marks = new Marks("").disc(at, 1.2, Style.line(Ink.WHEELS, 0.4));
-            feedback.show(marks.list(), List.of(Line.of("Click to place a point obstacle")), at);
+            feedback.show(marks.list(), List.of(Line.of(Messages.get("place.obstacle"))), at);
         }
     }
 
@@ -147,16 +147,17 @@ public final class PlacePolicy extends AbstractEditPolicy {
     private void show(Placing.Proposal proposal, ScenePoint at) {
         PlanAxis axis = context.axis(proposal.host()).orElseThrow();
         List<Line> lines = new ArrayList<>();
-        String side = proposal.side() == Side.BOTH ? "both sides" : proposal.side().key();
+        String side = Messages.get("side." + proposal.side().key());
         lines.add(Line.of(Projects.label(proposal.host()) + ", " + side));
         Marks marks = new Marks("");
         double half = Projects.runway(proposal.host()).map(Runway::getWidthM).orElse(20.0) / 2;
         marks.stroke(Style.line(Ink.WHEELS, 0.7), axis, 0, -half, 0, half);
         proposal.siting().ifPresent(siting -> {
-            lines.addAll(Readings.of(proposal.host(), siting, MoveTrial.excessM(context, proposal.host(), siting)));
+            lines.addAll(Readings.of(proposal.host(), siting, Optional.of(context.rules()),
+                    MoveTrial.excessM(context, proposal.host(), siting)));
             ghosts(marks, axis, siting);
         });
-        proposal.problem().ifPresent(problem -> lines.add(Line.of("Can't be laid out: " + problem, false)));
+        proposal.problem().ifPresent(problem -> lines.add(Line.of(Messages.get("place.refused", problem), false)));
         feedback.show(marks.list(), lines, at);
     }
 

@@ -1,5 +1,8 @@
 package slopewright.ui.plan.internal.tools;
 
+import java.util.HashSet;
+import java.util.Set;
+
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.KeyHandler;
@@ -10,20 +13,23 @@ import org.eclipse.swt.events.KeyEvent;
 
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
+import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.policies.MoveRequest;
+import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 
 /**
- * The keyboard: arrows move what is selected by 1 m, with Shift by 0.1 m, along or across its runway, whichever is nearer to the arrow;
- * with nothing selected they move the view. Plus and minus zoom, Escape clears the selection.
+ * The keyboard: arrows move what is selected by 1 m, with Shift by 0.1 m, with Ctrl by 10 m, along or across its runway, whichever is
+ * nearer to the arrow; with nothing selected they move the view. Plus and minus zoom, Escape clears the selection.
  */
 public final class PlanKeys extends KeyHandler {
 
     private static final double STEP_M = 1;
     private static final double SMALL_STEP_M = 0.1;
+    private static final double LARGE_STEP_M = 10;
     private static final double PAN_PX = 60;
     private static final double ZOOM = 1.3;
 
@@ -58,10 +64,13 @@ public final class PlanKeys extends KeyHandler {
     }
 
     private void arrow(KeyEvent event, int toX, int toY) {
-        double step = (event.stateMask & SWT.SHIFT) != 0 ? SMALL_STEP_M : STEP_M;
-        CompoundCommand moves = new CompoundCommand("Move");
+        boolean large = (event.stateMask & SWT.MOD1) != 0;
+        double step = (event.stateMask & SWT.SHIFT) != 0 ? SMALL_STEP_M : large ? LARGE_STEP_M : STEP_M;
+        CompoundCommand moves = new CompoundCommand(Messages.get("edit.move"));
+        Set<Object> done = new HashSet<>();
         for (Object selected : viewer.getSelectedEditParts().toArray()) {
-            Command move = move((EditPart) selected, toX, toY, step);
+            EditPart part = (EditPart) selected;
+            Command move = isMovedWith(part, done) ? null : move(part, toX, toY, step);
             if (move != null) {
                 moves.add(move);
             }
@@ -71,6 +80,12 @@ public final class PlanKeys extends KeyHandler {
         } else {
             viewer.getEditDomain().getCommandStack().execute(moves);
         }
+    }
+
+    /** Returns whether a part is moved by what was moved before: units that are selected together, and units of a selected aid. */
+    private static boolean isMovedWith(EditPart part, Set<Object> done) {
+        Object group = part.getModel() instanceof LightUnit ? part.getParent() : part;
+        return !done.add(group);
     }
 
     private Command move(EditPart part, int toX, int toY, double stepM) {

@@ -25,6 +25,11 @@ public final class RowTracker extends MoveTracker {
     }
 
     @Override
+    protected Object grip() {
+        return unit.getModel();
+    }
+
+    @Override
     protected boolean handleButtonUp(int button) {
         boolean click = isInState(STATE_DRAG) && button == 1;
         boolean handled = super.handleButtonUp(button);

@@ -1,0 +1,22 @@
+package slopewright.ui.plan.internal;
+
+import slopewright.ui.Texts;
+
+/** What the plan says, in the language of the platform. */
+public final class Messages {
+
+    private static final Texts TEXTS = Texts.beside(Messages.class);
+
+    private Messages() {
+    }
+
+    /**
+     * Returns a text.
+     *
+     * @param key    its name in the catalogue
+     * @param values what it takes
+     */
+    public static String get(String key, Object... values) {
+        return TEXTS.get(key, values);
+    }
+}

@@ -1,0 +1,55 @@
+package slopewright.ui.plan.internal.actions;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.jface.action.IAction;
+import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.contexts.IContextService;
+import org.eclipse.ui.handlers.IHandlerService;
+
+import slopewright.ui.document.ElementRevealer;
+import slopewright.ui.plan.internal.PilotEye;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.PlanNavigator;
+
+/** The commands of one plan, connected with menus and keys while it is the active editor. */
+public final class PlanCommands {
+
+    private static final String CONTEXT = "slopewright.ui.plan.context";
+
+    private final Map<PlanCommand, PlanAction> actions = new EnumMap<>(PlanCommand.class);
+
+    /**
+     * Makes the commands of a plan.
+     *
+     * @param context   the context
+     * @param navigator shows parts of the plan
+     * @param eye       the pilot's eye
+     * @param revealer  selects elements
+     */
+    public PlanCommands(PlanContext context, PlanNavigator navigator, PilotEye eye, ElementRevealer revealer) {
+        List<PlanAction> all = new ArrayList<>(new ViewActions(context, navigator, eye).all());
+        all.addAll(new ArrangeActions(context, revealer).all());
+        all.forEach(action -> actions.put(action.command(), action));
+    }
+
+    /** Connects them with menus and keys while the editor is active. */
+    public void connect(IEditorSite site) {
+        IHandlerService handlers = site.getService(IHandlerService.class);
+        actions.forEach((command, action) -> handlers.activateHandler(command.id(), new PlanHandler(action)));
+        site.getService(IContextService.class).activateContext(CONTEXT);
+    }
+
+    /** Returns the action of a command. */
+    public IAction get(PlanCommand command) {
+        return actions.get(command);
+    }
+
+    /** Returns the action of a command where it can be carried out now. */
+    public boolean canRun(PlanCommand command) {
+        return actions.get(command).isEnabled();
+    }
+}
