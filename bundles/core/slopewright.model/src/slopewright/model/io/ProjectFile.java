@@ -104,8 +104,13 @@ public final class ProjectFile {
         return project;
     }
 
-    private static void settle(Project project, Path file) {
-        project.eResource().setURI(URI.createFileURI(file.toAbsolutePath().normalize().toString()));
+    /** Says that a project belongs to a file; what lies beside that file belongs to it too. */
+    public static void settle(Project project, Path file) {
+        URI uri = URI.createFileURI(file.toAbsolutePath().normalize().toString());
+        if (project.eResource() == null) {
+            new ProjectResource(uri).getContents().add(project);
+        }
+        project.eResource().setURI(uri);
     }
 
     /** Returns the folder in which the project was loaded or saved last, empty where it has no file yet. */

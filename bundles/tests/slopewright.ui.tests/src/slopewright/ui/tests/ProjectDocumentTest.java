@@ -193,4 +193,21 @@ class ProjectDocumentTest {
         assertFalse(open(file).isRestored());
         assertEquals("older", Files.readString(folder.resolve(".harrow-vale.slopewright.unsaved.old")));
     }
+
+    @Test
+    void aCheckCanBeEndedAndTheNextEditAsksForANewOne() throws Exception {
+        ProjectDocument document = open(DemoCopy.of("harrow-vale", folder));
+        awaitCheck(document);
+        CheckResult before = document.lastResult().orElseThrow();
+        document.history().perform(MoveAid.by(aid(document), 5, 0));
+        assertTrue(document.isChecking());
+        document.stopChecking();
+        assertFalse(document.isChecking());
+        assertTrue(document.isCheckStopped());
+        assertSame(before, document.lastResult().orElseThrow(), "the last result stays");
+        document.history().perform(MoveAid.by(aid(document), 5, 0));
+        assertFalse(document.isCheckStopped());
+        awaitCheck(document);
+        assertEquals(Checks.run(document.project(), Optional.empty()).outcomes(), document.lastResult().orElseThrow().outcomes());
+    }
 }

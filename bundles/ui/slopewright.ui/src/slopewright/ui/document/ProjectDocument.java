@@ -16,6 +16,7 @@ import slopewright.checks.CheckResult;
 import slopewright.checks.ProjectRules;
 import slopewright.edit.EditHistory;
 import slopewright.edit.ReplaceContent;
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.ProjectFile;
@@ -29,8 +30,8 @@ import slopewright.ui.preferences.Preferences;
 
 /**
  * A project that is open in the window: its file, its edits, and what the rules say about it. Every edit goes through
- * {@link #history()}. After each change the project is copied, and the copy is checked and kept as a recovery file in the background.
- * Used on the user interface thread.
+ * {@link #history()}. A copy follows each change, is checked and is kept as a recovery file in the background. Used on the user
+ * interface thread.
  */
 public final class ProjectDocument {
 
@@ -68,8 +69,25 @@ public final class ProjectDocument {
         this.isNew = isNew;
         this.recovery = new RecoveryFile(path);
         this.viewState = new ViewState(project);
-        this.check = new BackgroundCheck(display, this::accept, this::problem);
         project.eAdapters().add(owner);
+        restore();
+        check = new BackgroundCheck(display, project, new BackgroundCheck.Hearers(this::accept, this::problem,
+                () -> tell(DocumentListener::stateChanged)));
+        history.addListener(new Edits());
+    }
+
+    /** Passes edits on to the checker and to the listeners. */
+    private final class Edits implements EditHistory.Listener {
+
+        @Override
+        public void touched(List<Identified> elements) {
+            check.touched(project, elements);
+        }
+
+        @Override
+        public void changed(Set<String> elementIds) {
+            edited(elementIds);
+        }
     }
 
     /**
@@ -84,9 +102,7 @@ public final class ProjectDocument {
         Path file = path.toAbsolutePath().normalize();
         boolean isNew = !Files.exists(file);
         ProjectDocument document = new ProjectDocument(isNew ? blank(file) : ProjectFile.load(file), file, isNew);
-        document.restore();
-        document.history.addListener(document::edited);
-        document.check.request(document.project, document.dirtyRecovery());
+        document.check.request(document.dirtyRecovery());
         return document;
     }
 
@@ -181,6 +197,7 @@ public final class ProjectDocument {
             path = target;
             recovery = new RecoveryFile(target);
             recovery.discard();
+            check.moved(target);
         }
         isNew = false;
         restored = false;
@@ -200,6 +217,21 @@ public final class ProjectDocument {
     /** Returns whether the last result is older than the project and a new one is on its way. */
     public boolean isChecking() {
         return check.isPending();
+    }
+
+    /** Returns how far the running check has come, in per cent. */
+    public int checkPercent() {
+        return check.percent();
+    }
+
+    /** Ends the running check: the last result stays, and the next edit asks for a new one. */
+    public void stopChecking() {
+        check.stop();
+    }
+
+    /** Returns whether the last check was ended before it was done, so that the last result is older than the project. */
+    public boolean isCheckStopped() {
+        return check.isStopped();
     }
 
     /** Adds a listener, which is told on the user interface thread. */
@@ -227,7 +259,7 @@ public final class ProjectDocument {
     private void edited(Set<String> ids) {
         onDisplay(() -> {
             if (!ids.isEmpty()) {
-                check.requestSoon(project, this::dirtyRecovery);
+                check.requestSoon(this::dirtyRecovery);
                 tell(listener -> listener.changed(ids));
             }
             tell(DocumentListener::stateChanged);

@@ -1,66 +1,120 @@
 package slopewright.ui.internal;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.widgets.Display;
 
+import slopewright.checks.CheckMemory;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
+import slopewright.edit.ProjectMirror;
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 
 /**
- * Checks copies of a project in the background. The latest request wins: a result that is overtaken by a newer request is dropped.
- * Requests are made, and results delivered, on the user interface thread.
+ * Checks a project in the background on a copy that follows its edits, and keeps unsaved work. The latest edit wins: a check that is
+ * overtaken ends early and delivers nothing. Edits are reported, and results delivered, on the user interface thread; copy and memory
+ * belong to the job.
  */
 public final class BackgroundCheck {
 
-    /** How long a request waits for the next edit, milliseconds. */
-    public static final int DEBOUNCE_MS = 200;
+    /** How long a check waits for the next edit, milliseconds. */
+    public static final int DEBOUNCE_MS = 150;
 
-    private record Snapshot(long number, Project project, Optional<RecoveryFile.Slot> recovery) {
+    /** Unsaved work is written at most this share of the time. */
+    private static final int PAUSE_FACTOR = 10;
+
+    /** What has happened to the project since the job looked last. */
+    private static final class News {
+
+        private final List<ProjectMirror.State> states = new ArrayList<>();
+        private final Set<String> ids = new HashSet<>();
+        private Optional<RecoveryFile.Slot> recovery = Optional.empty();
+        private long number;
+        private boolean isCheckWanted;
+        private Optional<Path> file = Optional.empty();
     }
 
     private final Display display;
     private final Consumer<CheckResult> results;
     private final Consumer<String> problems;
-    private final AtomicReference<Snapshot> next = new AtomicReference<>();
+    private final Runnable progressed;
+    private final ProjectMirror mirror;
+    private final CheckMemory memory = new CheckMemory();
     private final Job job = Job.create("Check the project", this::run);
     private Optional<Runnable> waiting = Optional.empty();
-    private long wanted;
+    private News news = new News();
     private long delivered;
+    private long endedByUser = -1;
+    private volatile long wanted;
     private volatile boolean disposed;
+    private volatile int percent;
+    private long writeAgainAt;
+
+    /** Who hears what of a check. */
+    public record Hearers(Consumer<CheckResult> results, Consumer<String> problems, Runnable progressed) {
+    }
 
     /**
      * Makes a checker.
      *
-     * @param display  the display on whose thread it lives
-     * @param results  receives each result that is still of interest
-     * @param problems receives the reason where a project can not be checked
+     * @param display the display on whose thread it lives
+     * @param project the project, copied before this returns
+     * @param hearers receive each result that is still of interest, the reason where a project can not be checked, and that a running
+     *                check has come further
      */
-    public BackgroundCheck(Display display, Consumer<CheckResult> results, Consumer<String> problems) {
+    public BackgroundCheck(Display display, Project project, Hearers hearers) {
         this.display = display;
-        this.results = results;
-        this.problems = problems;
+        this.results = hearers.results();
+        this.problems = hearers.problems();
+        this.progressed = hearers.progressed();
+        mirror = new ProjectMirror(project);
         job.setSystem(true);
         job.setPriority(Job.SHORT);
     }
 
+    /**
+     * Takes over what an edit has touched; a check follows when {@link #requestSoon} is called.
+     *
+     * @param project  the project
+     * @param elements the elements that the edit has touched
+     */
+    public void touched(Project project, List<Identified> elements) {
+        List<ProjectMirror.State> states = ProjectMirror.states(project, elements);
+        synchronized (mirror) {
+            news.states.addAll(states);
+            elements.forEach(element -> news.ids.add(element.getId()));
+        }
+    }
+
+    /** Says that the project belongs to another file from now on. */
+    public void moved(Path file) {
+        synchronized (mirror) {
+            news.file = Optional.of(file);
+        }
+        requestSoon(Optional::empty);
+    }
+
     /** Asks for a check when no further request has come for a short while. */
-    public void requestSoon(Project project, Supplier<Optional<RecoveryFile>> recovery) {
+    public void requestSoon(Supplier<Optional<RecoveryFile>> recovery) {
         wanted++;
         stopWaiting();
         Runnable later = () -> {
             if (!disposed) {
-                request(project, recovery.get());
+                request(recovery.get());
             }
         };
         waiting = Optional.of(later);
@@ -70,18 +124,41 @@ public final class BackgroundCheck {
     /**
      * Asks for a check now.
      *
-     * @param project  copied before this returns
-     * @param recovery where the copy is kept against a crash, empty where it need not be
+     * @param recovery where the work is kept against a crash, empty where it need not be
      */
-    public void request(Project project, Optional<RecoveryFile> recovery) {
+    public void request(Optional<RecoveryFile> recovery) {
         wanted++;
-        next.set(new Snapshot(wanted, EcoreUtil.copy(project), recovery.map(RecoveryFile::slot)));
+        synchronized (mirror) {
+            news.recovery = recovery.map(RecoveryFile::slot);
+            news.number = wanted;
+            news.isCheckWanted = true;
+        }
+        percent = 0;
         job.schedule();
+    }
+
+    /** Ends the running check; the last result stays, and the next edit asks for a new one. */
+    public void stop() {
+        endedByUser = wanted;
+        wanted++;
+        delivered = wanted;
+        stopWaiting();
+        progressed.run();
+    }
+
+    /** Returns whether the last check was ended before it was done. */
+    public boolean isStopped() {
+        return endedByUser >= 0 && endedByUser + 1 == wanted;
     }
 
     /** Returns whether a result is on its way. */
     public boolean isPending() {
         return !disposed && wanted != delivered;
+    }
+
+    /** Returns how far the running check has come, in per cent. */
+    public int percent() {
+        return percent;
     }
 
     /** Ends the checker; a run that has begun delivers nothing any more. */
@@ -90,7 +167,6 @@ public final class BackgroundCheck {
         if (!display.isDisposed()) {
             stopWaiting();
         }
-        next.set(null);
         job.cancel();
     }
 
@@ -99,29 +175,72 @@ public final class BackgroundCheck {
     }
 
     private IStatus run(IProgressMonitor monitor) {
-        Snapshot snapshot = next.getAndSet(null);
-        if (snapshot == null || disposed || monitor.isCanceled()) {
+        News taken;
+        synchronized (mirror) {
+            taken = news;
+            news = new News();
+        }
+        if (disposed || monitor.isCanceled()) {
             return Status.CANCEL_STATUS;
         }
-        snapshot.recovery().ifPresent(slot -> slot.write(ProjectFile.bytes(snapshot.project())));
+        IStatus status = Status.OK_STATUS;
         try {
-            CheckResult result = Checks.run(snapshot.project(), Optional.empty());
-            deliver(snapshot, () -> results.accept(result));
+            mirror.follow(taken.states);
+            taken.file.ifPresent(file -> ProjectFile.settle(mirror.copy(), file));
+            memory.forget(mirror.copy(), taken.ids);
+            if (taken.isCheckWanted) {
+                long number = taken.number;
+                Optional<CheckResult> result = Checks.run(mirror.copy(), memory, (done, all) -> isWanted(number, done, all));
+                result.ifPresent(found -> deliver(number, () -> results.accept(found)));
+            }
         } catch (IllegalArgumentException e) {
-            deliver(snapshot, () -> problems.accept(e.getMessage()));
+            deliver(taken.number, () -> problems.accept(e.getMessage()));
         } catch (RuntimeException e) {
-            deliver(snapshot, () -> problems.accept("a rule failed: " + e));
-            return new Status(IStatus.ERROR, "slopewright.ui", "The project could not be checked", e);
+            deliver(taken.number, () -> problems.accept("a rule failed: " + e));
+            status = new Status(IStatus.ERROR, "slopewright.ui", "The project could not be checked", e);
         }
-        return Status.OK_STATUS;
+        taken.recovery.ifPresent(this::keep);
+        return status;
     }
 
-    private void deliver(Snapshot snapshot, Runnable delivery) {
+    /** Writes unsaved work; where that takes long, later edits wait their turn. */
+    private void keep(RecoveryFile.Slot slot) {
+        long begun = System.currentTimeMillis();
+        if (begun < writeAgainAt) {
+            synchronized (mirror) {
+                news.recovery = news.recovery.or(() -> Optional.of(slot));
+            }
+            job.schedule(writeAgainAt - begun);
+            return;
+        }
+        try {
+            slot.write(ProjectFile.bytes(mirror.copy()));
+        } catch (IllegalStateException e) {
+            ILog.get().warn("Unsaved work can not be kept", e);
+        }
+        long ended = System.currentTimeMillis();
+        writeAgainAt = ended + PAUSE_FACTOR * (ended - begun);
+    }
+
+    private boolean isWanted(long number, int done, int all) {
+        int now = 100 * done / all;
+        if (now / 10 != percent / 10 && !display.isDisposed()) {
+            display.asyncExec(() -> {
+                if (!disposed && isPending()) {
+                    progressed.run();
+                }
+            });
+        }
+        percent = now;
+        return !disposed && number == wanted;
+    }
+
+    private void deliver(long number, Runnable delivery) {
         if (disposed || display.isDisposed()) {
             return;
         }
         display.asyncExec(() -> {
-            if (!disposed && snapshot.number() == wanted) {
+            if (!disposed && number == wanted) {
                 delivered = wanted;
                 delivery.run();
             }
