@@ -4,27 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
-import org.eclipse.jface.viewers.ArrayContentProvider;
-import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.TableViewer;
-import org.eclipse.jface.viewers.TableViewerColumn;
-import org.eclipse.jface.viewers.Viewer;
-import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.ui.part.ViewPart;
 
 import slopewright.edit.AddAid;
@@ -32,207 +26,302 @@ import slopewright.edit.Compound;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.RemoveAid;
+import slopewright.edit.ResolveAid;
+import slopewright.edit.SetAttribute;
+import slopewright.checks.ProjectRules;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
-import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
+import slopewright.standards.RuleSets;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.internal.Contender;
-import slopewright.ui.review.internal.ContenderColumn;
+import slopewright.ui.review.internal.ContenderTable;
+import slopewright.ui.review.internal.Contest;
+import slopewright.ui.review.internal.MarginChart;
+import slopewright.ui.review.internal.MarginKind;
+import slopewright.ui.review.internal.Messages;
 
-/** All families that may stand at one runway end or helipad, laid out and checked side by side; one of them can be placed. */
+/**
+ * All families that may stand at one runway end or helipad, or all rule sets for one aid, laid out and checked side by side, with their
+ * margins as a chart; one of them can be used.
+ */
 public final class ComparisonView extends ViewPart {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.comparison";
 
+    private static final double WIDE = 2.2;
+
     private DocumentFollower follower;
-    private Combo hosts;
+    private Contest contest;
+    private Combo modes;
+    private Combo places;
     private Combo sides;
-    private Label state;
+    private Combo kinds;
+    private Button compare;
     private Button place;
-    private TableViewer viewer;
-    private ContenderColumn sorted = ContenderColumn.FAILURES;
-    private List<ApproachHost> shownHosts = List.of();
-    private Job job;
-    private int request;
+    private Label state;
+    private ProgressBar progress;
+    private ContenderTable table;
+    private MarginChart chart;
+    private List<? extends Identified> shownPlaces = List.of();
 
     private final class Follow implements DocumentListener {
 
         @Override
         public void changed(Set<String> elementIds) {
-            updateHosts();
+            updatePlaces();
+            if (!contest.isRunning() && !table.shown().isEmpty()) {
+                state.setText(Messages.get("comparison.stale"));
+            }
+        }
+    }
+
+    private final class Progress implements Contest.Listener {
+
+        @Override
+        public void advanced(int done, int of) {
+            if (!progress.isDisposed()) {
+                progress.setMaximum(of);
+                progress.setSelection(done);
+                state.setText(Messages.get("comparison.running", done, of));
+            }
+        }
+
+        @Override
+        public void ended(List<Contender> found) {
+            if (!progress.isDisposed()) {
+                show(found);
+            }
         }
     }
 
     @Override
     public void createPartControl(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        createHead(parent);
+        createState(parent);
+        SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        table = new ContenderTable(sash, this::drawChart);
+        chart = new MarginChart(sash);
+        sash.setWeights(64, 36);
+        sash.addListener(SWT.Resize, event -> {
+            int wanted = sash.getSize().x > WIDE * sash.getSize().y ? SWT.HORIZONTAL : SWT.VERTICAL;
+            if (sash.getOrientation() != wanted) {
+                sash.setOrientation(wanted);
+            }
+        });
+        contest = new Contest(parent.getDisplay(), new Progress());
+        table.viewer().addSelectionChangedListener(event -> updateButtons());
+        table.viewer().addDoubleClickListener(event -> useSelected());
+        follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> documentSwitched());
+        documentSwitched();
+    }
+
+    private void createHead(Composite parent) {
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
         RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(4).margins(6, 2).applyTo(head);
-        new Label(head, SWT.NONE).setText("At");
-        hosts = new Combo(head, SWT.READ_ONLY);
-        sides = new Combo(head, SWT.READ_ONLY);
-        sides.setItems("left", "right", "both sides");
-        sides.select(0);
-        Button compare = new Button(head, SWT.PUSH);
-        compare.setText("&Compare");
+        modes = combo(head, "comparison.mode", "comparison.families", "comparison.ruleSets");
+        places = combo(head, "comparison.place");
+        sides = combo(head, "comparison.side", "comparison.left", "comparison.right", "comparison.both");
+        compare = new Button(head, SWT.PUSH);
+        compare.setText(Messages.get("comparison.compare"));
         place = new Button(head, SWT.PUSH);
-        place.setText("&Use this one");
-        place.setToolTipText("Place the selected family instead of what stands there; can be undone");
-        state = new Label(parent, SWT.NONE);
-        GridDataFactory.fillDefaults().grab(true, false).indent(6, 0).applyTo(state);
-        createTable(parent);
-        compare.addListener(SWT.Selection, event -> compare());
-        place.addListener(SWT.Selection, event -> placeSelected());
-        follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> updateHosts());
-        updateHosts();
+        place.setText(Messages.get("comparison.use"));
+        place.setToolTipText(Messages.get("comparison.use.tip"));
+        kinds = combo(head, "comparison.chart");
+        kinds.setItems(Stream.of(MarginKind.values()).map(MarginKind::label).toArray(String[]::new));
+        kinds.select(0);
+        modes.addListener(SWT.Selection, event -> documentSwitched());
+        kinds.addListener(SWT.Selection, event -> drawChart());
+        compare.addListener(SWT.Selection, event -> compareOrCancel());
+        place.addListener(SWT.Selection, event -> useSelected());
     }
 
-    private void createTable(Composite parent) {
-        viewer = new TableViewer(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(viewer.getControl());
-        viewer.getTable().setHeaderVisible(true);
-        viewer.setContentProvider(ArrayContentProvider.getInstance());
-        for (ContenderColumn column : ContenderColumn.values()) {
-            TableViewerColumn made = new TableViewerColumn(viewer, SWT.LEFT);
-            TableColumn widget = made.getColumn();
-            widget.setText(column.title());
-            widget.setWidth(column.width());
-            made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> column.text((Contender) element)));
-            widget.addListener(SWT.Selection, event -> {
-                sorted = column;
-                viewer.getTable().setSortColumn(widget);
-                viewer.getTable().setSortDirection(SWT.UP);
-                viewer.refresh();
-            });
-        }
-        viewer.setComparator(new ViewerComparator() {
-            @Override
-            public int compare(Viewer shown, Object one, Object other) {
-                return sorted.order().compare((Contender) one, (Contender) other);
-            }
-        });
-        viewer.addSelectionChangedListener(event -> updatePlace());
-        viewer.addDoubleClickListener(event -> placeSelected());
-        viewer.setInput(List.of());
-        updatePlace();
+    private static Combo combo(Composite parent, String tip, String... items) {
+        Combo combo = new Combo(parent, SWT.READ_ONLY);
+        combo.setItems(Stream.of(items).map(item -> Messages.get(item)).toArray(String[]::new));
+        combo.select(0);
+        combo.setToolTipText(Messages.get(tip));
+        return combo;
     }
 
-    private void updateHosts() {
-        if (follower == null || hosts.isDisposed()) {
+    private void createState(Composite parent) {
+        Composite line = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(line);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 0).applyTo(line);
+        state = new Label(line, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(state);
+        progress = new ProgressBar(line, SWT.HORIZONTAL);
+        GridDataFactory.fillDefaults().hint(140, 8).align(SWT.FILL, SWT.CENTER).applyTo(progress);
+        progress.setVisible(false);
+    }
+
+    private boolean byRuleSet() {
+        return modes.getSelectionIndex() == 1;
+    }
+
+    private void documentSwitched() {
+        if (follower == null || places.isDisposed()) {
             return;
         }
-        int before = Math.max(0, hosts.getSelectionIndex());
-        shownHosts = follower.document().map(document -> Projects.hosts(document.project())).orElse(List.of());
-        hosts.setItems(shownHosts.stream().map(Projects::path).toArray(String[]::new));
-        hosts.select(Math.min(before, shownHosts.size() - 1));
-        hosts.getParent().getParent().layout(true, true);
+        contest.cancel();
+        table.show(List.of());
+        drawChart();
+        updatePlaces();
+        state.setText(Messages.get(shownPlaces.isEmpty() ? "comparison.noPlace" : "comparison.ready"));
+        sides.setEnabled(!byRuleSet());
+        updateButtons();
     }
 
-    private void updatePlace() {
-        place.setEnabled(selected().filter(one -> one.siting().isPresent()).isPresent());
+    private void updatePlaces() {
+        if (follower == null || places.isDisposed()) {
+            return;
+        }
+        int before = Math.max(0, places.getSelectionIndex());
+        Optional<Project> project = follower.document().map(ProjectDocument::project);
+        shownPlaces = project.<List<? extends Identified>>map(one -> byRuleSet()
+                ? Projects.aids(one).stream().filter(aid -> Families.find(String.valueOf(aid.getFamilyKey())).isPresent()).toList()
+                : Projects.hosts(one)).orElse(List.of());
+        places.setItems(shownPlaces.stream().map(Projects::path).toArray(String[]::new));
+        places.select(Math.min(before, shownPlaces.size() - 1));
+        places.getParent().getParent().layout(true, true);
     }
 
-    private Optional<Contender> selected() {
-        return Optional.ofNullable((Contender) viewer.getStructuredSelection().getFirstElement());
+    private void updateButtons() {
+        boolean running = contest != null && contest.isRunning();
+        compare.setText(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
+        compare.setEnabled(running || !shownPlaces.isEmpty());
+        progress.setVisible(running);
+        place.setEnabled(!running && table.selected().filter(one -> one.siting().isPresent()).isPresent());
+        compare.getParent().layout();
     }
 
-    private Optional<ApproachHost> host() {
-        int index = hosts.getSelectionIndex();
-        return index < 0 || index >= shownHosts.size() ? Optional.empty() : Optional.of(shownHosts.get(index));
+    private Optional<Identified> chosen() {
+        int index = places.getSelectionIndex();
+        return index < 0 || index >= shownPlaces.size() ? Optional.empty() : Optional.of(shownPlaces.get(index));
     }
 
     private Side side() {
         return Side.values()[Math.max(0, sides.getSelectionIndex())];
     }
 
+    private void drawChart() {
+        chart.show(table.shown(), MarginKind.values()[Math.max(0, kinds.getSelectionIndex())]);
+    }
+
     /** Returns the table; its elements appear when the comparison has ended. */
     public TableViewer viewer() {
-        return viewer;
+        return table.viewer();
     }
 
-    /** Lays out and checks every family at the chosen runway end or helipad in the background. */
+    /** Returns what the chart says, a line for each bar. */
+    public List<String> chartLines() {
+        return chart.lines();
+    }
+
+    /** Returns the line above the table. */
+    public String state() {
+        return state.getText();
+    }
+
+    private void compareOrCancel() {
+        if (contest.isRunning()) {
+            contest.cancel();
+            state.setText(Messages.get("comparison.cancelled"));
+            updateButtons();
+        } else {
+            compare();
+        }
+    }
+
+    /** Lays out and checks every family at the chosen place, or the chosen aid under every rule set, in the background. */
     public void compare() {
-        if (job != null) {
-            job.cancel();
-        }
-        Optional<ApproachHost> host = host();
-        if (host.isEmpty()) {
-            state.setText("Open a project with a runway end or a helipad first.");
+        Optional<Identified> where = chosen();
+        if (where.isEmpty()) {
+            state.setText(Messages.get("comparison.noPlace"));
             return;
         }
-        int number = ++request;
-        Display display = viewer.getControl().getDisplay();
-        String id = host.get().getId();
-        Side side = side();
-        boolean atRunway = host.get() instanceof RunwayEnd;
-        List<IndicatorFamily> families = Families.all().stream().filter(one -> atRunway ? one.atRunways() : one.atHelipads()).toList();
         Project snapshot = follower.document().map(document -> EcoreUtil.copy(document.project())).orElseThrow();
-        state.setText("Comparing " + families.size() + " families…");
-        job = Job.create("Compare families", (IProgressMonitor monitor) -> {
-            List<Contender> found = new ArrayList<>();
-            for (IndicatorFamily family : families) {
-                if (monitor.isCanceled()) {
-                    return Status.CANCEL_STATUS;
-                }
-                found.add(Contender.of(snapshot, id, family, side));
-            }
-            if (!display.isDisposed()) {
-                display.asyncExec(() -> show(found, number));
-            }
-            return Status.OK_STATUS;
-        });
-        job.schedule();
+        List<Supplier<Contender>> entrants = byRuleSet() ? ruleSets(snapshot, where.get()) : families(snapshot, where.get());
+        progress.setSelection(0);
+        state.setText(Messages.get("comparison.running", 0, entrants.size()));
+        contest.start(entrants);
+        updateButtons();
     }
 
-    private void show(List<Contender> found, int number) {
-        if (number != request || viewer.getControl().isDisposed()) {
-            return;
-        }
-        viewer.setInput(found);
+    private List<Supplier<Contender>> families(Project snapshot, Identified host) {
+        Side side = side();
+        boolean atRunway = host instanceof RunwayEnd;
+        return Families.all().stream().filter(one -> atRunway ? one.atRunways() : one.atHelipads())
+                .map(family -> (Supplier<Contender>) () -> Contender.of(snapshot, host.getId(), family, side)).toList();
+    }
+
+    private static List<Supplier<Contender>> ruleSets(Project snapshot, Identified aid) {
+        return RuleSets.all().stream().map(rules -> (Supplier<Contender>) () -> Contender.under(snapshot, aid.getId(), rules)).toList();
+    }
+
+    private void show(List<Contender> found) {
+        table.show(found);
+        drawChart();
         long laid = found.stream().filter(one -> one.siting().isPresent()).count();
-        state.setText(laid + " of " + found.size() + " families can be laid out here.");
+        state.setText(Messages.get(byRuleSet() ? "comparison.judged" : "comparison.laid", laid, found.size()));
+        updateButtons();
     }
 
-    private void placeSelected() {
+    private void useSelected() {
         Optional<ProjectDocument> document = follower.document();
-        Optional<ApproachHost> host = host();
-        Optional<Contender> chosen = selected().filter(one -> one.siting().isPresent());
-        if (document.isEmpty() || host.isEmpty() || chosen.isEmpty()) {
+        Optional<Identified> where = chosen();
+        Optional<Contender> wanted = table.selected().filter(one -> one.siting().isPresent());
+        if (document.isEmpty() || where.isEmpty() || wanted.isEmpty()) {
             return;
         }
         try {
-            List<RecordedEdit> parts = new ArrayList<>();
-            for (ApproachAid aid : host.get().getAids()) {
-                parts.add(RemoveAid.of(aid));
-            }
-            AddAid add = AddAid.solve(host.get(), chosen.get().family().key(), document.get().rules(), side());
-            parts.add(add);
-            document.get().history().perform(Compound.of("Use " + chosen.get().family().name(), parts));
-            follower.reveal(add.aid().getId());
+            String placed = where.get() instanceof ApproachAid aid ? judge(document.get(), aid, wanted.get())
+                    : place(document.get(), (ApproachHost) where.get(), wanted.get());
+            follower.reveal(placed);
         } catch (SitingException | EditException | IllegalArgumentException e) {
             state.setText(e.getMessage());
         }
     }
 
+    private String place(ProjectDocument document, ApproachHost host, Contender wanted) {
+        List<RecordedEdit> parts = new ArrayList<>();
+        host.getAids().forEach(aid -> parts.add(RemoveAid.of(aid)));
+        AddAid add = AddAid.solve(host, wanted.family().key(), document.rules(), side());
+        parts.add(add);
+        document.history().perform(Compound.of(Messages.get("edit.use", wanted.name()), parts));
+        return add.aid().getId();
+    }
+
+    /** The aid is laid out again as the other rule set has it, and judged by it from then on. */
+    private static String judge(ProjectDocument document, ApproachAid aid, Contender wanted) {
+        document.history().perform(Compound.of(Messages.get("edit.use", wanted.name()), List.of(
+                SetAttribute.of(aid, Literals.APPROACH_AID__RULE_SET_KEY, wanted.ruleSet()),
+                ResolveAid.of(aid, ProjectRules.of(document.project(), Optional.of(wanted.ruleSet()))))));
+        return aid.getId();
+    }
+
     @Override
     public void setFocus() {
-        hosts.setFocus();
+        modes.setFocus();
     }
 
     @Override
     public void dispose() {
-        if (job != null) {
-            job.cancel();
+        if (contest != null) {
+            contest.cancel();
         }
         if (follower != null) {
             follower.dispose();

@@ -1,6 +1,8 @@
 package slopewright.ui.review.internal;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -21,6 +23,7 @@ import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
@@ -29,22 +32,28 @@ import slopewright.siting.aid.AidLayouts;
 import slopewright.siting.compare.OperationalContext;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.ui.preferences.Preferences;
 
 /**
- * One family tried out at one runway end or helipad.
+ * One family, or one rule set for an aid, tried out at one runway end or helipad.
  *
- * @param family     the family
- * @param siting     the layout, empty where there is none
- * @param margin     least margin to the obstacle surface, metres
- * @param failures   how many rules it breaks
- * @param warnings   how much there is to clear up
- * @param why        what it breaks, or why there is no layout
- * @param needs      how many units it comes in and what feeds them
+ * @param name     what it is called in the comparison
+ * @param family   the family
+ * @param ruleSet  name of the rule set that judged it
+ * @param siting   the layout, empty where there is none
+ * @param margins  least margin of the rules of each kind, metres
+ * @param failures how many rules it breaks
+ * @param warnings how much there is to clear up
+ * @param why      what it breaks, or why there is no layout
+ * @param needs    how many units it comes in and what feeds them
  */
-public record Contender(IndicatorFamily family, Optional<Siting> siting, OptionalDouble margin, long failures, long warnings, String why,
-        OperationalContext needs) {
+public record Contender(String name, IndicatorFamily family, String ruleSet, Optional<Siting> siting, Map<MarginKind, Double> margins,
+        long failures, long warnings, String why, OperationalContext needs) {
 
-    private static final String SURFACE_RULE = "OBS-01";
+    /** Copies the margins. */
+    public Contender {
+        margins = Map.copyOf(margins);
+    }
 
     /**
      * Tries a family out.
@@ -62,11 +71,44 @@ public record Contender(IndicatorFamily family, Optional<Siting> siting, Optiona
             RuleSet rules = ProjectRules.of(copy, Optional.empty());
             AddAid edit = AddAid.solve(host, family.key(), rules, side);
             edit.execute();
-            return of(snapshot, family, edit.aid(), rules, Checks.run(copy, Optional.empty()));
+            return of(family.name(), snapshot, family, edit.aid(), rules, Checks.run(copy, Optional.empty()));
         } catch (SitingException | EditException | IllegalArgumentException e) {
-            return new Contender(family, Optional.empty(), OptionalDouble.empty(), 0, 0, e.getMessage(),
-                    needs(snapshot, family, family.unitCounts().get(0)));
+            return without(family.name(), snapshot, family, "", e.getMessage());
         }
+    }
+
+    /**
+     * Judges an aid as it stands under another rule set.
+     *
+     * @param snapshot a copy of the project, not changed
+     * @param aidId    id of the aid
+     * @param rules    the rule set
+     */
+    public static Contender under(Project snapshot, String aidId, RuleSet rules) {
+        String name = rules.descriptor().name() + " (" + rules.edition() + ")";
+        String key = Preferences.nameOf(rules);
+        ApproachAid aid = (ApproachAid) Ids.find(snapshot, aidId).orElseThrow(() -> new EditException("the aid is gone"));
+        IndicatorFamily family = Families.get(String.valueOf(aid.getFamilyKey()));
+        try {
+            if (!rules.covers(family.key())) {
+                return without(name, snapshot, family, key, Messages.get("comparison.uncovered", family.name()));
+            }
+            RuleSet own = ProjectRules.of(snapshot, Optional.of(key));
+            return of(name, snapshot, family, aid, own, Checks.run(snapshot, Optional.of(key)));
+        } catch (SitingException | IllegalArgumentException e) {
+            return without(name, snapshot, family, key, e.getMessage());
+        }
+    }
+
+    private static Contender without(String name, Project snapshot, IndicatorFamily family, String ruleSet, String why) {
+        return new Contender(name, family, ruleSet, Optional.empty(), Map.of(), 0, 0, why,
+                needs(snapshot, family, family.unitCounts().get(0)));
+    }
+
+    /** Returns the least margin of a kind, metres; empty where nothing was measured. */
+    public OptionalDouble margin(MarginKind kind) {
+        Double found = margins.get(kind);
+        return found == null ? OptionalDouble.empty() : OptionalDouble.of(found);
     }
 
     /** The circuits of the copy feed nothing any more, so that the project itself is asked. */
@@ -75,15 +117,18 @@ public record Contender(IndicatorFamily family, Optional<Siting> siting, Optiona
         return OperationalContext.of(snapshot, family, rules, units);
     }
 
-    private static Contender of(Project snapshot, IndicatorFamily family, ApproachAid aid, RuleSet rules, CheckResult result) {
+    private static Contender of(String name, Project snapshot, IndicatorFamily family, ApproachAid aid, RuleSet rules, CheckResult result) {
         Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
         List<Outcome> outcomes = result.outcomes().stream().filter(outcome -> own.contains(outcome.elementId())).toList();
-        OptionalDouble margin = outcomes.stream().filter(one -> one.rule().equals(SURFACE_RULE) && one.margin().isPresent())
-                .mapToDouble(one -> one.margin().getAsDouble()).min();
+        Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
+        for (MarginKind kind : MarginKind.values()) {
+            outcomes.stream().filter(one -> kind.isMeasuredBy(one) && one.margin().isPresent())
+                    .mapToDouble(one -> one.margin().getAsDouble()).min().ifPresent(least -> margins.put(kind, least));
+        }
         String why = outcomes.stream().filter(one -> one.weight().filter(Severity.FAIL::equals).isPresent()).map(Outcome::title).distinct()
                 .collect(Collectors.joining(", "));
-        return new Contender(family, Optional.of(AidLayouts.asLaid(aid, rules)), margin, count(outcomes, Severity.FAIL),
-                count(outcomes, Severity.WARNING), why, needs(snapshot, family, aid.getUnits().size()));
+        return new Contender(name, family, Preferences.nameOf(rules), Optional.of(AidLayouts.asLaid(aid, rules)), margins,
+                count(outcomes, Severity.FAIL), count(outcomes, Severity.WARNING), why, needs(snapshot, family, aid.getUnits().size()));
     }
 
     private static long count(List<Outcome> outcomes, Severity severity) {

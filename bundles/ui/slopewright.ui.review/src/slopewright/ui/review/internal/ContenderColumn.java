@@ -14,48 +14,49 @@ import slopewright.ui.units.QuantityFormat;
 /** The columns of the comparison. */
 public enum ContenderColumn {
 
-    /** The trade name. */
-    FAMILY("Family", 230, one -> one.family().name(), Comparator.comparing(one -> one.family().name())),
+    /** The family or the rule set. */
+    NAME(210, false, Contender::name, Comparator.comparing(Contender::name)),
     /** How many rules it breaks. */
-    FAILURES("Not met", 70, one -> one.siting().isEmpty() ? "" : String.valueOf(one.failures()),
+    FAILURES(66, true, one -> one.siting().isEmpty() ? "" : String.valueOf(one.failures()),
             Comparator.comparingLong(Contender::failures)),
     /** How much there is to clear up. */
-    WARNINGS("To clear up", 90, one -> one.siting().isEmpty() ? "" : String.valueOf(one.warnings()),
+    WARNINGS(84, true, one -> one.siting().isEmpty() ? "" : String.valueOf(one.warnings()),
             Comparator.comparingLong(Contender::warnings)),
     /** Threshold to the row or near bar. */
-    DISTANCE("Distance", 90, one -> length(one, Siting::distanceM), number(Siting::distanceM)),
+    DISTANCE(84, true, one -> length(one, Siting::distanceM), number(Siting::distanceM)),
     /** Eye height over the threshold. */
-    EYE_HEIGHT("MEHT", 80, one -> length(one, Siting::eyeHeightM), number(Siting::eyeHeightM)),
+    EYE_HEIGHT(76, true, one -> length(one, Siting::eyeHeightM), number(Siting::eyeHeightM)),
     /** Wheel height over the threshold. */
-    CLEARANCE("Wheel clearance", 110, one -> one.siting().map(Siting::wheelClearanceM).map(ContenderColumn::length).orElse(""),
+    CLEARANCE(104, true, one -> one.siting().map(Siting::wheelClearanceM).map(ContenderColumn::length).orElse(""),
             Comparator.comparingDouble(one -> one.siting().map(Siting::wheelClearanceM).orElse(OptionalDouble.empty()).orElse(0))),
     /** Least margin to the obstacle surface. */
-    MARGIN("Obstacle margin", 110, one -> length(one.margin()), Comparator.comparingDouble(one -> one.margin().orElse(Double.MAX_VALUE))),
+    MARGIN(110, true, one -> length(one.margin(MarginKind.OBSTACLE)),
+            Comparator.comparingDouble(one -> one.margin(MarginKind.OBSTACLE).orElse(Double.MAX_VALUE))),
     /** Number of light units. */
-    UNITS("Units", 60, one -> one.siting().map(siting -> String.valueOf(siting.units().size())).orElse(""),
+    UNITS(56, true, one -> one.siting().map(siting -> String.valueOf(siting.units().size())).orElse(""),
             number(siting -> siting.units().size())),
     /** Power of all lamps. */
-    LOAD("Lamps", 80, one -> load(one.needs()), Comparator.comparingDouble(one -> one.needs().loadW().orElse(Double.MAX_VALUE))),
+    LOAD(70, true, one -> load(one.needs()), Comparator.comparingDouble(one -> one.needs().loadW().orElse(Double.MAX_VALUE))),
     /** What feeds it. */
-    SUPPLY("Supply", 150, one -> supply(one.needs()), Comparator.comparing(one -> one.needs().supply())),
+    SUPPLY(140, false, one -> supply(one.needs()), Comparator.comparing(one -> one.needs().supply())),
     /** What it breaks. */
-    WHY("What it breaks, or why there is no layout", 420, Contender::why, Comparator.comparing(Contender::why));
+    WHY(420, false, Contender::why, Comparator.comparing(Contender::why));
 
-    private final String title;
     private final int width;
+    private final boolean right;
     private final Function<Contender, String> text;
     private final Comparator<Contender> order;
 
-    ContenderColumn(String title, int width, Function<Contender, String> text, Comparator<Contender> order) {
-        this.title = title;
+    ContenderColumn(int width, boolean right, Function<Contender, String> text, Comparator<Contender> order) {
         this.width = width;
+        this.right = right;
         this.text = text;
         this.order = order;
     }
 
     /** Returns its heading. */
     public String title() {
-        return title;
+        return Messages.get("comparison.column." + name().toLowerCase(Locale.ROOT));
     }
 
     /** Returns its usual width in pixels. */
@@ -63,15 +64,24 @@ public enum ContenderColumn {
         return width;
     }
 
+    /** Returns whether it holds numbers. */
+    public boolean isRight() {
+        return right;
+    }
+
     /** Returns what it shows. */
     public String text(Contender contender) {
         return text.apply(contender);
     }
 
-    /** Returns its order; families without a layout come last. */
-    public Comparator<Contender> order() {
+    /**
+     * Returns its order; what has no layout comes last.
+     *
+     * @param downward whether the greatest comes first
+     */
+    public Comparator<Contender> order(boolean downward) {
         Comparator<Contender> laidFirst = Comparator.comparing(one -> one.siting().isEmpty());
-        return laidFirst.thenComparing(order);
+        return laidFirst.thenComparing(downward ? order.reversed() : order).thenComparing(Contender::name);
     }
 
     private static String load(OperationalContext needs) {

@@ -14,12 +14,12 @@ import slopewright.ui.properties.OutcomeTexts;
 public enum OutcomeColumn {
 
     /** Id and name of the rule. */
-    RULE(230, false, outcome -> outcome.rule() + "  " + outcome.title(),
+    RULE(270, false, outcome -> outcome.rule() + "  " + outcome.title(),
             Comparator.comparing(OutcomeColumn::weight).reversed().thenComparing(Outcome::rule)),
     /** Where the element stands. */
     ELEMENT(190, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
     /** How it came out. */
-    VERDICT(96, false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
+    VERDICT(92, false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
     /** The measured value. */
     VALUE(78, true, outcome -> OutcomeTexts.quantity(outcome.value(), outcome.unit()), numbers(Outcome::value)),
     /** The limit that decides. */

@@ -1,0 +1,165 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slopewright.model.ApproachHost;
+import slopewright.model.util.Projects;
+import slopewright.rcp.internal.ProjectOpener;
+import slopewright.standards.RuleSets;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.document.ProjectInput;
+import slopewright.ui.review.ComparisonView;
+
+/** Families side by side, rule sets side by side, sorting, the chart, using one of them, giving up. */
+class ComparisonViewTest {
+
+    @TempDir
+    private Path folder;
+    private IWorkbenchPage page;
+    private IEditorPart editor;
+    private ComparisonView view;
+    private ProjectDocument document;
+
+    @BeforeEach
+    void open() throws Exception {
+        page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+        view = (ComparisonView) page.showView(ComparisonView.ID);
+        editor = page.openEditor(new ProjectInput(DemoCopy.of("harrow-vale", folder)), ProjectOpener.EDITOR);
+        document = Adapters.adapt(editor, ProjectDocument.class);
+        choose(0, 0);
+    }
+
+    @AfterEach
+    void close() {
+        page.closeEditor(editor, false);
+        page.hideView(view);
+    }
+
+    private Table table() {
+        return view.viewer().getTable();
+    }
+
+    private Composite root() {
+        return table().getParent().getParent();
+    }
+
+    private Combo combo(int index) {
+        return Widgets.all(root(), Combo.class).toList().get(index);
+    }
+
+    private void choose(int combo, int item) {
+        combo(combo).select(item);
+        combo(combo).notifyListeners(SWT.Selection, new Event());
+    }
+
+    private Button button(int index) {
+        return Widgets.all(root(), Button.class).toList().get(index);
+    }
+
+    private void compare() {
+        button(0).notifyListeners(SWT.Selection, new Event());
+        DemoCopy.await("the comparison ends", () -> table().getItemCount() > 0);
+    }
+
+    private List<String> column(String title) {
+        int index = Stream.of(table().getColumns()).map(one -> one.getText()).toList().indexOf(title);
+        return Stream.of(table().getItems()).map(item -> item.getText(index)).toList();
+    }
+
+    @Test
+    void everyFamilyIsLaidOutAndDrawn() {
+        compare();
+        List<String> names = column("Family or rule set");
+        assertTrue(names.size() >= 5 && names.stream().anyMatch(name -> name.contains("PAPI")), names.toString());
+        assertEquals(names, view.chartLines().stream().map(line -> line.substring(0, line.indexOf(": "))).toList());
+        assertTrue(view.chartLines().stream().anyMatch(line -> line.endsWith(" kept") || line.endsWith(" not kept")),
+                view.chartLines().toString());
+        assertFalse(document.isDirty(), "a comparison changes nothing");
+    }
+
+    @Test
+    void everyColumnSortsBothWays() {
+        compare();
+        int index = Stream.of(table().getColumns()).map(one -> one.getText()).toList().indexOf("Distance");
+        table().getColumn(index).notifyListeners(SWT.Selection, new Event());
+        List<Double> up = distances();
+        assertEquals(up.stream().sorted().toList(), up);
+        table().getColumn(index).notifyListeners(SWT.Selection, new Event());
+        assertEquals(up.stream().sorted(Comparator.reverseOrder()).toList(), distances());
+        assertEquals(column("Family or rule set").get(0), view.chartLines().get(0).substring(0, view.chartLines().get(0).indexOf(": ")),
+                "the chart follows the table");
+    }
+
+    private List<Double> distances() {
+        return column("Distance").stream().filter(text -> !text.isEmpty()).map(text -> Double.valueOf(text.replace(" m", ""))).toList();
+    }
+
+    @Test
+    void theChosenFamilyIsPlacedAndTakenBack() {
+        compare();
+        ApproachHost host = Projects.hosts(document.project()).get(Math.max(0, combo(1).getSelectionIndex()));
+        List<String> before = host.getAids().stream().map(aid -> aid.getFamilyKey()).toList();
+        TableItem row = Stream.of(table().getItems()).filter(item -> item.getText(0).contains("APAPI")).findFirst().orElseThrow();
+        table().setSelection(row);
+        table().notifyListeners(SWT.Selection, new Event());
+        assertTrue(button(1).isEnabled());
+        button(1).notifyListeners(SWT.Selection, new Event());
+        assertEquals(List.of("two-unit-row"), host.getAids().stream().map(aid -> aid.getFamilyKey()).toList());
+        document.history().undo();
+        assertEquals(before, host.getAids().stream().map(aid -> aid.getFamilyKey()).toList());
+        assertFalse(document.isDirty());
+    }
+
+    @Test
+    void anAidIsJudgedByEveryRuleSet() {
+        choose(0, 1);
+        assertEquals(Projects.aids(document.project()).size(), combo(1).getItemCount());
+        compare();
+        assertEquals(RuleSets.all().size(), table().getItemCount());
+        List<String> met = new ArrayList<>(column("Not met"));
+        assertTrue(met.stream().anyMatch(text -> !text.isEmpty()), met.toString());
+        var aid = Projects.aids(document.project()).get(0);
+        Optional<String> own = Optional.ofNullable(aid.getRuleSetKey());
+        TableItem row = Stream.of(table().getItems()).filter(item -> !item.getText(3).isEmpty()).reduce((a, b) -> b).orElseThrow();
+        table().setSelection(row);
+        table().notifyListeners(SWT.Selection, new Event());
+        button(1).notifyListeners(SWT.Selection, new Event());
+        assertTrue(RuleSets.find(aid.getRuleSetKey()).isPresent(), view.state());
+        document.history().undo();
+        assertEquals(own, Optional.ofNullable(aid.getRuleSetKey()));
+    }
+
+    @Test
+    void aComparisonCanBeGivenUp() {
+        button(0).notifyListeners(SWT.Selection, new Event());
+        assertEquals("&Cancel", button(0).getText());
+        button(0).notifyListeners(SWT.Selection, new Event());
+        assertEquals("Cancelled.", view.state());
+        assertEquals("&Compare", button(0).getText());
+        DemoCopy.pause(200);
+        assertEquals(0, table().getItemCount(), "nothing of it arrives any more");
+    }
+}

@@ -1,0 +1,153 @@
+package slopewright.ui.review.internal;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.PaintEvent;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+import slopewright.ui.properties.OutcomeTexts;
+import slopewright.ui.theme.ScreenTheme;
+
+/**
+ * The margins of what is compared as bars from a common zero line: to the right and behind a disc where the limit is kept, to the left
+ * and behind a cross where it is not, each with its number and a word.
+ */
+public final class MarginChart {
+
+    private static final int ROW = 24;
+    private static final int PAD = 6;
+    private static final double NAME_SHARE = 0.36;
+    private static final int LEAST_PLOT = 60;
+
+    private final Canvas canvas;
+    private final Runnable repaint;
+    private List<Contender> contenders = List.of();
+    private MarginKind kind = MarginKind.OBSTACLE;
+
+    /** Makes the chart. */
+    public MarginChart(Composite parent) {
+        canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
+        canvas.addPaintListener(this::paint);
+        canvas.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("comparison.chart")));
+        canvas.getVerticalBar().addListener(SWT.Selection, event -> canvas.redraw());
+        canvas.addListener(SWT.Resize, event -> updateBar());
+        repaint = canvas::redraw;
+        ScreenTheme.addListener(repaint);
+        canvas.addDisposeListener(event -> ScreenTheme.removeListener(repaint));
+    }
+
+    /** Returns the widget. */
+    public Canvas control() {
+        return canvas;
+    }
+
+    /** Shows the margins of some contenders, in this order. */
+    public void show(List<Contender> shown, MarginKind which) {
+        contenders = List.copyOf(shown);
+        kind = which;
+        updateBar();
+        canvas.redraw();
+    }
+
+    /** Returns what stands in the rows, as a screen reader and tests see it. */
+    public List<String> lines() {
+        return contenders.stream().map(one -> one.name() + ": " + words(one)).toList();
+    }
+
+    private String words(Contender one) {
+        OptionalDouble margin = one.margin(kind);
+        if (margin.isEmpty()) {
+            return Messages.get(one.siting().isEmpty() ? "comparison.noLayout" : "comparison.noMargin");
+        }
+        return OutcomeTexts.signed(margin, "m") + " " + Messages.get(margin.getAsDouble() < 0 ? "comparison.notKept" : "comparison.kept");
+    }
+
+    private void updateBar() {
+        int needed = contenders.size() * ROW + PAD;
+        int height = canvas.getClientArea().height;
+        canvas.getVerticalBar().setVisible(needed > height);
+        if (needed > height && height > 0) {
+            canvas.getVerticalBar().setValues(canvas.getVerticalBar().getSelection(), 0, needed, height, ROW, height);
+        } else {
+            canvas.getVerticalBar().setSelection(0);
+        }
+    }
+
+    private void paint(PaintEvent event) {
+        GC gc = event.gc;
+        Rectangle area = canvas.getClientArea();
+        gc.setAntialias(SWT.ON);
+        gc.setBackground(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+        gc.fillRectangle(area);
+        gc.setForeground(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
+        int top = PAD / 2 - (canvas.getVerticalBar().isVisible() ? canvas.getVerticalBar().getSelection() : 0);
+        int nameWidth = (int) (area.width * NAME_SHARE);
+        int textWidth = contenders.stream().mapToInt(one -> gc.textExtent(words(one)).x).max().orElse(0);
+        int plotLeft = nameWidth + PAD;
+        int plotWidth = Math.max(LEAST_PLOT, area.width - plotLeft - textWidth - 3 * PAD);
+        double least = contenders.stream().mapToDouble(one -> Math.min(0, one.margin(kind).orElse(0))).min().orElse(0);
+        double most = contenders.stream().mapToDouble(one -> Math.max(0, one.margin(kind).orElse(0))).max().orElse(0);
+        double scale = plotWidth / Math.max(1e-6, most - least);
+        int zero = plotLeft + (int) Math.round(-least * scale);
+        for (int i = 0; i < contenders.size(); i++) {
+            row(gc, contenders.get(i), new Rectangle(PAD, top + i * ROW, area.width, ROW), nameWidth, zero, scale,
+                    plotLeft + plotWidth + PAD);
+        }
+        gc.setLineWidth(1);
+        gc.drawLine(zero, 0, zero, Math.min(area.height, top + contenders.size() * ROW));
+    }
+
+    private void row(GC gc, Contender one, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {
+        int middle = row.y + ROW / 2;
+        Point size = gc.textExtent(one.name());
+        gc.drawText(shortened(gc, one.name(), nameWidth - PAD), row.x, middle - size.y / 2, true);
+        OptionalDouble margin = one.margin(kind);
+        if (margin.isPresent()) {
+            boolean kept = margin.getAsDouble() >= 0;
+            Color ink = new Color(ink(kept));
+            int length = (int) Math.round(Math.abs(margin.getAsDouble()) * scale);
+            gc.setBackground(ink);
+            gc.fillRectangle(kept ? zero : zero - length, middle - 5, Math.max(1, length), 10);
+            mark(gc, ink, kept, textLeft + 5, middle);
+        }
+        gc.drawText(words(one), textLeft + (margin.isPresent() ? 15 : 0), middle - size.y / 2, true);
+    }
+
+    /** A disc for what is kept, a cross for what is not. */
+    private static void mark(GC gc, Color ink, boolean kept, int x, int y) {
+        Color text = gc.getForeground();
+        gc.setForeground(ink);
+        gc.setLineWidth(3);
+        if (kept) {
+            gc.fillOval(x - 5, y - 5, 10, 10);
+        } else {
+            gc.drawLine(x - 4, y - 4, x + 4, y + 4);
+            gc.drawLine(x - 4, y + 4, x + 4, y - 4);
+        }
+        gc.setLineWidth(1);
+        gc.setForeground(text);
+    }
+
+    private static RGB ink(boolean kept) {
+        if (ScreenTheme.isDark()) {
+            return kept ? new RGB(88, 196, 132) : new RGB(240, 110, 98);
+        }
+        return kept ? new RGB(46, 139, 87) : new RGB(192, 57, 43);
+    }
+
+    private static String shortened(GC gc, String text, int width) {
+        String shown = text;
+        while (shown.length() > 1 && gc.textExtent(shown.equals(text) ? shown : shown + "…").x > width) {
+            shown = shown.substring(0, shown.length() - 1);
+        }
+        return shown.equals(text) ? text : shown.strip() + "…";
+    }
+}
