@@ -20,6 +20,7 @@ import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.report.Drawings;
 import slopewright.report.ReportException;
@@ -29,10 +30,11 @@ import slopewright.standards.RuleSet;
 
 /** Writes one drawing of an approach aid. */
 @CommandLine.Command(name = "draw", sortOptions = false,
-        description = "Write a drawing of an approach aid: SVG, DXF, PDF or PNG by the ending of the file.")
+        description = "Write a drawing of an approach aid on drawing paper: SVG, DXF, PDF or PNG by the ending of the file.")
 final class DrawCommand extends Command {
 
-    private static final double DEFAULT_VIEW_M = 1500;
+    private static final double RUNWAY_VIEW_M = 1500;
+    private static final double HELIPAD_VIEW_M = 300;
 
     @Parameters(paramLabel = "FILE", description = "project file")
     private Path file;
@@ -59,7 +61,7 @@ final class DrawCommand extends Command {
     private String daylight;
 
     @Option(names = "--along-m", paramLabel = "M",
-            description = "pilot's eye; on the slope 1500 m before the threshold where it is not given")
+            description = "pilot's eye; on the slope 1500 m before a threshold or 300 m before a hover point where it is not given")
     private String along;
 
     @Option(names = "--right-m", defaultValue = "0", paramLabel = "M", description = "pilot's eye")
@@ -130,7 +132,7 @@ final class DrawCommand extends Command {
     }
 
     private FramePoint eye(DrawnAid drawn) {
-        double place = along == null ? -DEFAULT_VIEW_M : length("--along-m", along);
+        double place = along == null ? -(drawn.host() instanceof RunwayEnd ? RUNWAY_VIEW_M : HELIPAD_VIEW_M) : length("--along-m", along);
         FramePoint onSlope = PilotScene.eyeOnSlope(drawn, -place);
         return new FramePoint(place, length("--right-m", right), height == null ? onSlope.heightM() : length("--height-m", height));
     }
