@@ -20,6 +20,30 @@ public final class Preferences {
     /** Key of the name of the rule set of new projects. */
     public static final String RULE_SET = "ruleSet";
 
+    /** Key of the look of the window: {@code light}, {@code dark} or {@code desktop}. */
+    public static final String THEME = "theme";
+
+    /** Key of the language of the window: {@code en}, {@code de}, or empty for that of the desktop; of effect from the next start. */
+    public static final String LANGUAGE = "language";
+
+    /** Key of whether unsaved work is kept beside the project against a crash. */
+    public static final String KEEP_RECOVERY = "keepRecovery";
+
+    /** Key of how often an open project is saved by itself, minutes; 0 for never. */
+    public static final String AUTOSAVE_MINUTES = "autosaveMinutes";
+
+    /** Key of the step to which the plan rounds places, metres. */
+    public static final String SNAP_STEP_M = "snapStepM";
+
+    /** Value of {@link #THEME} for dark on light. */
+    public static final String LIGHT = "light";
+
+    /** Value of {@link #THEME} for light on dark. */
+    public static final String DARK = "dark";
+
+    /** Value of {@link #THEME} for what the desktop says. */
+    public static final String DESKTOP = "desktop";
+
     /** Value of {@link #LENGTH_UNIT} for feet. */
     public static final String FEET = "ft";
 
@@ -32,6 +56,8 @@ public final class Preferences {
     /** Value of {@link #ANGLE_FORM} for degrees and minutes. */
     public static final String MINUTES = "minutes";
 
+    private static final double USUAL_SNAP_STEP_M = 0.5;
+
     private Preferences() {
     }
 
@@ -41,6 +67,11 @@ public final class Preferences {
         store.setDefault(LENGTH_UNIT, METRES);
         store.setDefault(ANGLE_FORM, DECIMAL);
         store.setDefault(RULE_SET, ProjectRules.DEFAULT);
+        store.setDefault(THEME, DESKTOP);
+        store.setDefault(LANGUAGE, "");
+        store.setDefault(KEEP_RECOVERY, true);
+        store.setDefault(AUTOSAVE_MINUTES, 0);
+        store.setDefault(SNAP_STEP_M, USUAL_SNAP_STEP_M);
         return store;
     }
 
@@ -64,5 +95,27 @@ public final class Preferences {
     public static String ruleSet() {
         String name = store().getString(RULE_SET);
         return RuleSets.find(name).isPresent() ? name : ProjectRules.DEFAULT;
+    }
+
+    /** Returns which look the window has: {@link #LIGHT}, {@link #DARK} or {@link #DESKTOP}. */
+    public static String theme() {
+        String theme = store().getString(THEME);
+        return LIGHT.equals(theme) || DARK.equals(theme) ? theme : DESKTOP;
+    }
+
+    /** Returns whether unsaved work is kept beside the project against a crash. */
+    public static boolean keepsRecovery() {
+        return store().getBoolean(KEEP_RECOVERY);
+    }
+
+    /** Returns after how many minutes an open project is saved by itself; 0 where it is not. */
+    public static int autosaveMinutes() {
+        return Math.max(0, store().getInt(AUTOSAVE_MINUTES));
+    }
+
+    /** Returns the step to which the plan rounds places, metres; more than 0. */
+    public static double snapStepM() {
+        double step = store().getDouble(SNAP_STEP_M);
+        return step > 0 && Double.isFinite(step) ? step : USUAL_SNAP_STEP_M;
     }
 }
