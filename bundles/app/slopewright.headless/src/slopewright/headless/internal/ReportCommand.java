@@ -50,7 +50,7 @@ final class ReportCommand extends Command {
         if (ruleSet != null) {
             ProjectFiles.rules(Optional.of(ruleSet));
         }
-        ReportTemplate look = template();
+        ReportTemplate look = template(template);
         Project project = ProjectFiles.load(file);
         try {
             output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date), paper, look),
@@ -61,9 +61,10 @@ final class ReportCommand extends Command {
         return ExitCodes.OK;
     }
 
-    private ReportTemplate template() {
+    /** Returns the template of a folder, the built-in one where none was given. */
+    static ReportTemplate template(Path folder) {
         try {
-            return template == null ? ReportTemplate.builtIn() : ReportTemplate.read(template);
+            return folder == null ? ReportTemplate.builtIn() : ReportTemplate.read(folder);
         } catch (ReportException e) {
             throw new InputException("template " + e.getMessage());
         }

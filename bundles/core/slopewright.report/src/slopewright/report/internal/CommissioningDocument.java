@@ -17,6 +17,7 @@ import slopewright.report.ReportOptions;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.aid.AsBuilt;
 import slopewright.standards.CitedValue;
 
 /** Puts the commissioning sheet of an indicator together as XHTML. */
@@ -35,15 +36,17 @@ public final class CommissioningDocument {
     private final Html html = new Html();
     private final AidSubject subject;
     private final Siting siting;
+    private final AsBuilt built;
 
-    private CommissioningDocument(AidSubject subject) {
+    private CommissioningDocument(AidSubject subject, AsBuilt built) {
         this.subject = subject;
+        this.built = built;
         siting = subject.laid().value().orElseThrow(() -> new SitingException(subject.laid().reason()));
     }
 
     /** Writes the sheet of an aid whose layout could be worked out. */
     public static String write(Project project, AidSubject subject, ReportOptions options) throws ReportException {
-        return new CommissioningDocument(subject).writeAll(project, options);
+        return new CommissioningDocument(subject, AsBuilt.of(project, subject.aid(), subject.rules())).writeAll(project, options);
     }
 
     private String writeAll(Project project, ReportOptions options) throws ReportException {
@@ -60,9 +63,10 @@ public final class CommissioningDocument {
         angles();
         places();
         staff();
-        new AsBuiltSection(html, project, subject).write(siting);
-        flight();
-        ClosingChapter.signatures(html, List.of("Measured", "Inspected", "Accepted by the authority"));
+        AsBuiltSection results = new AsBuiltSection(html, subject.host(), subject.rules(), built);
+        results.results();
+        results.flights();
+        results.certificate();
         return new Shell(project, options, OutcomeTables.ruleSet(subject.rules())).document("Commissioning: " + label, "report",
                 html.toString());
     }
@@ -81,36 +85,24 @@ public final class CommissioningDocument {
         html.endTable();
     }
 
-    private Optional<MeasuredUnit> measured(UnitPlan unit) {
-        return subject.aid().getUnits().stream().filter(one -> unit.id().equals(one.getLabel())).findFirst().map(LightUnit::getMeasured);
+    private Optional<MeasuredUnit> measured(String unit) {
+        return subject.aid().getUnits().stream().filter(one -> unit.equals(one.getLabel())).findFirst().map(LightUnit::getMeasured);
     }
 
     private void angles() {
         html.element("h2 class=\"flow\"", "Angles").table("numbers write", List.of(9, 15, 15, 12, 27, 22), List.of("Unit", "Set to",
                 "Measured", "Off by min", "Setting again", "Person, date, instrument"));
-        double accuracy = value("setting-accuracy-min").map(CitedValue::value).orElse(Double.NaN);
-        for (UnitPlan unit : siting.units()) {
-            Optional<MeasuredUnit> found = measured(unit).filter(one -> one.getSettingDeg() != null);
+        for (AsBuilt.Unit unit : built.units()) {
             List<String> cells = new ArrayList<>(List.of(unit.id(), Angles.format(unit.settingDeg())));
-            if (found.isEmpty()) {
+            if (unit.measuredDeg().isEmpty()) {
                 cells.addAll(List.of("", "", "", ""));
             } else {
-                double off = Angles.degToMinutes(found.get().getSettingDeg() - unit.settingDeg());
-                cells.addAll(List.of(Angles.format(found.get().getSettingDeg()), String.format(Locale.ROOT, "%+.1f", off), advice(off,
-                        accuracy), who(found.get())));
+                cells.addAll(List.of(Angles.format(unit.measuredDeg().getAsDouble()), String.format(Locale.ROOT, "%+.1f", unit.offMin()
+                        .getAsDouble()), unit.advice(), measured(unit.id()).map(CommissioningDocument::who).orElse("")));
             }
             html.row("td", cells);
         }
         html.endTable();
-    }
-
-    /** Returns what to do about an angle that is off by some minutes of arc. */
-    static String advice(double offMin, double accuracyMin) {
-        if (Math.abs(offMin) <= accuracyMin) {
-            return "within tolerance";
-        }
-        String turn = String.format(Locale.ROOT, "%s by %.1f'", offMin > 0 ? "lower" : "raise", Math.abs(offMin));
-        return Double.isNaN(accuracyMin) ? turn + " (no tolerance known)" : turn;
     }
 
     private static String who(MeasuredUnit unit) {
@@ -123,7 +115,7 @@ public final class CommissioningDocument {
                 "Along m", "measured", "Right m", "measured", "Lens elevation m", "measured"));
         double datum = subject.frame().value().map(frame -> frame.originElevationM()).orElse(Double.NaN);
         for (UnitPlan unit : siting.units()) {
-            Optional<MeasuredUnit> found = measured(unit);
+            Optional<MeasuredUnit> found = measured(unit.id());
             html.row("td", List.of(unit.id(), Numbers.two(unit.place().alongM()),
                     found.map(MeasuredUnit::getAlongM).map(Numbers::two).orElse(
                     ""), Numbers.two(unit.place().rightM()), found.map(MeasuredUnit::getRightM).map(Numbers::two).orElse(""),
@@ -147,17 +139,6 @@ public final class CommissioningDocument {
                 cells.add(String.format(Locale.ROOT, "%.3f", distance * Angles.tanDeg(unit.settingDeg())));
             }
             html.row("td", cells);
-        }
-        html.endTable();
-    }
-
-    private void flight() {
-        html.element("h2 class=\"flow\"", "Flight inspection").table("write", List.of(40, 20, 20, 20), List.of("Checked", "Found", "Date",
-                "Inspector"));
-        for (String line : List.of("Angle at which the on-slope signal begins", "Angle at which it ends",
-                "All units of the same brightness",
-                "Beam clear of obstacles over its whole width", "Agreement with the glide path, where there is one")) {
-            html.row("td", List.of(line, "", "", ""));
         }
         html.endTable();
     }

@@ -1,0 +1,127 @@
+package slopewright.headless;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+/** Reports, commissioning sheets and set-up cards on the command line. */
+class DocumentCommandsTest {
+
+    private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
+    private static final String FAULTS = Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString();
+
+    @TempDir
+    private Path folder;
+
+    private String text(Path html) throws IOException {
+        return Files.readString(html).replaceAll("<style>(?s:.*?)</style>", "").replaceAll("<[^>]*>", " ").replace("&gt;", ">")
+                .replace("&lt;", "<").replace("&quot;", "\"").replace("&amp;", "&").replaceAll("\\s+", " ");
+    }
+
+    /** What a report prints is what the check counts: every outcome with its value, limit and margin, to three decimals. */
+    @Test
+    void theNumbersOfAReportAreThoseOfTheCheck() throws IOException {
+        for (String project : new String[] {DEMO, FAULTS}) {
+            Path out = folder.resolve(project.hashCode() + ".html");
+            assertEquals(0, Words.run("report", project, "-o", out.toString(), "--date", "2026-06-01").code());
+            String html = Files.readString(out);
+            String matrix = html.substring(html.indexOf("<table class=\"outcomes\">"));
+            JsonNode checked = Words.run("check", project, "--json").json();
+            int compared = 0;
+            for (JsonNode outcome : checked.get("outcomes")) {
+                String row = "";
+                for (String name : new String[] {"value", "limit", "margin"}) {
+                    JsonNode number = outcome.path(name);
+                    String unit = outcome.path("unit").asText("");
+                    boolean there = number.isNumber();
+                    row += "<td>" + (there ? plain(number.asDouble()) + (unit.isEmpty() ? "" : " " + unit) : "") + "</td>\n";
+                    compared += there ? 1 : 0;
+                }
+                assertTrue(matrix.contains(row), outcome + " is not in the matrix as " + row);
+            }
+            assertTrue(compared > 200, String.valueOf(compared));
+            assertTrue(text(out).contains(" " + checked.get("counts").get("PASS").asInt() + " "), checked.get("counts").toString());
+        }
+    }
+
+    private static String plain(double value) {
+        String text = String.format(Locale.ROOT, "%.3f", value).replaceAll("0+$", "").replaceAll("\\.$", "");
+        return "-0".equals(text) ? "0" : text;
+    }
+
+    /** The layout that the rule set gives, on the command line and in the calculation of the report. */
+    @Test
+    void theSitingOfAReportIsThatOfTheCommandLine() throws IOException {
+        Path out = folder.resolve("a.html");
+        assertEquals(0, Words.run("report", DEMO, "-o", out.toString(), "--date", "2026-06-01").code());
+        JsonNode sited = Words.run("site", DEMO, "--family", "four-unit-row", "--end", "27", "--rule-set", "icao", "--json").json();
+        for (String name : new String[] {"distanceM", "eyeHeightOverThresholdM", "wheelClearanceM"}) {
+            String expected = String.format(Locale.ROOT, "%.2f", sited.get(name).asDouble());
+            assertTrue(text(out).contains(" " + expected + " "), name + " " + expected);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"pdf", "html"})
+    void aCommissioningSheetIsWrittenInTheSameBytes(String ending) throws IOException {
+        Path first = folder.resolve("first." + ending);
+        Path second = folder.resolve("second." + ending);
+        for (Path out : new Path[] {first, second}) {
+            Words words = Words.run("commission", DEMO, "--aid", "PAPI 27", "-o", out.toString(), "--date", "2026-06-01");
+            assertEquals(0, words.code(), words.err());
+        }
+        assertArrayEquals(Files.readAllBytes(first), Files.readAllBytes(second));
+        if ("html".equals(ending)) {
+            assertTrue(text(first).contains("Commissioning sheet"));
+            assertTrue(text(first).contains("No flight inspection was entered."));
+        }
+    }
+
+    @Test
+    void aCommissioningSheetOfAnUnknownAidIsRefused() {
+        Path out = folder.resolve("a.pdf");
+        Words words = Words.run("commission", DEMO, "--aid", "none", "-o", out.toString());
+        assertEquals(2, words.code());
+        assertTrue(words.err().contains("there is no approach aid 'none'"), words.err());
+        assertFalse(Files.exists(out));
+        assertEquals(2, Words.run("commission", DEMO, "--aid", "PAPI 27", "-o", folder.resolve("a.txt").toString()).code());
+        assertEquals(2, Words.run("commission", DEMO, "--aid", "PAPI 27", "-o", out.toString(), "--date", "June").code());
+    }
+
+    @Test
+    void aReportTakesItsPaperAndTemplate() throws IOException {
+        Path template = Files.createDirectory(folder.resolve("own"));
+        Files.writeString(template.resolve("cover.html"), "<div><p>Our own cover of {{project.name}}</p>{{cautions}}</div>");
+        Path out = folder.resolve("a.html");
+        Words words = Words.run("report", DEMO, "-o", out.toString(), "--template", template.toString(), "--paper", "letter");
+        assertEquals(0, words.code(), words.err());
+        assertTrue(text(out).contains("Our own cover of Harrow Vale"));
+        assertTrue(new String(Files.readAllBytes(out), StandardCharsets.UTF_8).contains("size: letter"));
+    }
+
+    @Test
+    void aFaultOfATemplateIsNamedWithFileAndLine() throws IOException {
+        Path template = Files.createDirectory(folder.resolve("own"));
+        Files.writeString(template.resolve("cover.html"), "<p>\n{{project.nome}}</p>");
+        Path out = folder.resolve("a.pdf");
+        Words words = Words.run("report", DEMO, "-o", out.toString(), "--template", template.toString());
+        assertEquals(3, words.code());
+        assertTrue(words.err().contains("template cover.html, line 2: there is no placeholder 'project.nome'"), words.err());
+        assertFalse(Files.exists(out));
+        assertEquals(3, Words.run("report", DEMO, "-o", out.toString(), "--template", folder.resolve("none").toString()).code());
+    }
+}
