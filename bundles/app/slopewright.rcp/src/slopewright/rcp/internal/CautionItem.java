@@ -12,9 +12,6 @@ import org.eclipse.ui.PlatformUI;
 /** Keeps the caution in sight in the status line; a click shows it at full length. */
 public final class CautionItem extends ContributionItem {
 
-    /** The caution in one line. */
-    public static final String TEXT = "Design aid: replaces no standard, approval, survey, flight inspection or engineer's judgement";
-
     private final IAction showAll;
 
     /**
@@ -27,11 +24,16 @@ public final class CautionItem extends ContributionItem {
         this.showAll = showAll;
     }
 
+    /** Returns the caution in one line. */
+    public static String text() {
+        return Messages.get("caution.line");
+    }
+
     @Override
     public void fill(Composite parent) {
         CLabel label = new CLabel(parent, SWT.NONE);
-        label.setText(TEXT);
-        label.setToolTipText("Show all cautions");
+        label.setText(text());
+        label.setToolTipText(Messages.get("caution.show-all"));
         label.setImage(PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJS_WARN_TSK));
         label.addListener(SWT.MouseUp, event -> showAll.run());
         StatusLineLayoutData data = new StatusLineLayoutData();

@@ -22,28 +22,28 @@ public final class NewProjectAction extends Action {
      * @param window the window to open the new project in
      */
     public NewProjectAction(IWorkbenchWindow window) {
-        super("&New…");
+        super(Messages.get("new.action"));
         this.window = window;
         setId("slopewright.rcp.newProject");
         setActionDefinitionId(IWorkbenchCommandConstants.FILE_NEW);
-        setToolTipText("Begin a new project");
+        setToolTipText(Messages.get("new.title"));
         setImageDescriptor(window.getWorkbench().getSharedImages().getImageDescriptor(ISharedImages.IMG_TOOL_NEW_WIZARD));
     }
 
     @Override
     public void run() {
         FileDialog dialog = new FileDialog(window.getShell(), SWT.SAVE);
-        dialog.setText("Begin a new project");
+        dialog.setText(Messages.get("new.title"));
         OpenProjectAction.filter(dialog);
-        dialog.setFileName("untitled" + ProjectInput.FILE_SUFFIX);
+        dialog.setFileName(Messages.get("new.name") + ProjectInput.FILE_SUFFIX);
         String chosen = dialog.open();
         if (chosen == null) {
             return;
         }
         Path project = Path.of(chosen.endsWith(ProjectInput.FILE_SUFFIX) ? chosen : chosen + ProjectInput.FILE_SUFFIX);
         if (Files.exists(project)) {
-            MessageDialog.openError(window.getShell(), "The project can't be begun",
-                    project + " exists already. Open it, or choose another name.");
+            MessageDialog.openError(window.getShell(), Messages.get("new.failed"),
+                    Messages.get("new.exists", project));
             return;
         }
         ProjectOpener.edit(window, project);

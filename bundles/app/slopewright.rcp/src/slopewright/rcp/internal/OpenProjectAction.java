@@ -22,18 +22,18 @@ public final class OpenProjectAction extends Action {
      * @param window the window to open projects in
      */
     public OpenProjectAction(IWorkbenchWindow window) {
-        super("&Open…");
+        super(Messages.get("open.action"));
         this.window = window;
         setId(COMMAND);
         setActionDefinitionId(COMMAND);
-        setToolTipText("Open a project");
+        setToolTipText(Messages.get("open.title"));
         setImageDescriptor(window.getWorkbench().getSharedImages().getImageDescriptor(ISharedImages.IMG_OBJ_FOLDER));
     }
 
     @Override
     public void run() {
         FileDialog dialog = new FileDialog(window.getShell(), SWT.OPEN);
-        dialog.setText("Open a project");
+        dialog.setText(Messages.get("open.title"));
         filter(dialog);
         String chosen = dialog.open();
         if (chosen != null) {
@@ -43,7 +43,7 @@ public final class OpenProjectAction extends Action {
 
     /** Lets a file dialog offer project files first. */
     static void filter(FileDialog dialog) {
-        dialog.setFilterNames(new String[] {"Slopewright projects", "All files"});
+        dialog.setFilterNames(new String[] {Messages.get("file.projects"), Messages.get("file.all")});
         dialog.setFilterExtensions(new String[] {"*" + ProjectInput.FILE_SUFFIX, "*"});
     }
 }

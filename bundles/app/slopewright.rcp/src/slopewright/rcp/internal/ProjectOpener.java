@@ -14,8 +14,6 @@ public final class ProjectOpener {
     /** The editor that opens a project. */
     public static final String EDITOR = "slopewright.ui.plan.editor";
 
-    private static final String TITLE = "The project can't be opened";
-
     private ProjectOpener() {
     }
 
@@ -29,7 +27,7 @@ public final class ProjectOpener {
     public static boolean open(IWorkbenchWindow window, Path project) {
         Optional<String> obstacle = obstacle(project);
         if (obstacle.isPresent()) {
-            MessageDialog.openError(window.getShell(), TITLE, obstacle.get());
+            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), obstacle.get());
             return false;
         }
         return edit(window, project);
@@ -46,7 +44,7 @@ public final class ProjectOpener {
         try {
             return window.getActivePage().openEditor(new ProjectInput(project), EDITOR) != null;
         } catch (PartInitException e) {
-            MessageDialog.openError(window.getShell(), TITLE, project + "\n" + e.getMessage());
+            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), project + "\n" + e.getMessage());
             return false;
         }
     }
@@ -59,13 +57,13 @@ public final class ProjectOpener {
      */
     public static Optional<String> obstacle(Path project) {
         if (!Files.exists(project)) {
-            return Optional.of(project + ": there is no such file.");
+            return Optional.of(Messages.get("open.missing", project));
         }
         if (Files.isDirectory(project)) {
-            return Optional.of(project + " is a folder, not a project file.");
+            return Optional.of(Messages.get("open.folder", project));
         }
         if (!Files.isReadable(project)) {
-            return Optional.of(project + ": there is no permission to read it.");
+            return Optional.of(Messages.get("open.permission", project));
         }
         return Optional.empty();
     }

@@ -1,6 +1,7 @@
 package slopewright.rcp.internal;
 
 import java.util.List;
+import java.util.Map;
 import org.eclipse.jface.action.GroupMarker;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.ICoolBarManager;
@@ -17,6 +18,7 @@ import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.actions.ContributionItemFactory;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
+import slopewright.ui.theme.ScreenTheme;
 
 /**
  * The menus, the tool bar and the status line of a window. Editors and views add theirs at the group
@@ -24,9 +26,21 @@ import org.eclipse.ui.application.IActionBarConfigurer;
  */
 public final class SitingActionBarAdvisor extends ActionBarAdvisor {
 
+    /** What the entries of the platform are called here; undo and redo name the edit by themselves. */
+    private static final Map<ActionFactory, String> NAMES = Map.ofEntries(Map.entry(ActionFactory.CLOSE, "menu.close"),
+            Map.entry(ActionFactory.CLOSE_ALL, "menu.close-all"), Map.entry(ActionFactory.SAVE, "menu.save"),
+            Map.entry(ActionFactory.SAVE_AS, "menu.save-as"), Map.entry(ActionFactory.SAVE_ALL, "menu.save-all"),
+            Map.entry(ActionFactory.QUIT, "menu.quit"), Map.entry(ActionFactory.DELETE, "menu.delete"),
+            Map.entry(ActionFactory.SELECT_ALL, "menu.select-all"), Map.entry(ActionFactory.RESET_PERSPECTIVE, "menu.reset"),
+            Map.entry(ActionFactory.PREFERENCES, "menu.preferences"), Map.entry(ActionFactory.ABOUT, "menu.about"));
+
     private IWorkbenchWindow window;
     private IAction newProject;
+    private IAction newSite;
+    private IAction saveAsTemplate;
     private IAction openProject;
+    private IAction welcome;
+    private IAction dark;
     private IAction about;
 
     /**
@@ -42,9 +56,15 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     protected void makeActions(IWorkbenchWindow forWindow) {
         window = forWindow;
         newProject = new NewProjectAction(forWindow);
+        newSite = ShellAction.of("slopewright.rcp.newSite", Messages.get("menu.new-site"), () -> ShellCommands.newSite(forWindow));
+        saveAsTemplate = ShellAction.of("slopewright.rcp.saveAsTemplate", Messages.get("menu.save-as-template"),
+                () -> ShellCommands.saveAsTemplate(forWindow));
         openProject = new OpenProjectAction(forWindow);
-        register(newProject);
-        register(openProject);
+        welcome = ShellAction.of("slopewright.rcp.welcome", Messages.get("menu.welcome"), () -> ShellCommands.welcome(forWindow));
+        dark = ShellAction.tick("slopewright.rcp.dark", Messages.get("menu.dark"), ThemeSwitch::toggle);
+        dark.setChecked(ScreenTheme.isDark());
+        ScreenTheme.addListener(() -> dark.setChecked(ScreenTheme.isDark()));
+        List.of(newProject, newSite, saveAsTemplate, openProject, welcome, dark).forEach(this::register);
         about = standard(ActionFactory.ABOUT);
     }
 
@@ -52,10 +72,13 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     protected void fillMenuBar(IMenuManager menuBar) {
         menuBar.add(fileMenu());
         menuBar.add(editMenu());
+        menuBar.add(viewMenu());
         menuBar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
         menuBar.add(windowMenu());
-        MenuManager help = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
+        MenuManager help = new MenuManager(Messages.get("menu.help"), IWorkbenchActionConstants.M_HELP);
+        help.add(welcome);
         help.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+        help.add(new Separator());
         help.add(about);
         menuBar.add(help);
     }
@@ -75,17 +98,23 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
 
     @Override
     protected void fillStatusLine(IStatusLineManager statusLine) {
+        statusLine.add(new CheckItem(window));
         statusLine.add(new CautionItem(about));
     }
 
     private IMenuManager fileMenu() {
-        MenuManager menu = new MenuManager("&File", IWorkbenchActionConstants.M_FILE);
+        MenuManager menu = new MenuManager(Messages.get("menu.file"), IWorkbenchActionConstants.M_FILE);
+        menu.add(newSite);
         menu.add(newProject);
         menu.add(openProject);
+        MenuManager recent = new MenuManager(Messages.get("menu.recent"), "slopewright.rcp.recentMenu");
+        recent.add(new RecentMenu(window));
+        menu.add(recent);
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.CLOSE, ActionFactory.CLOSE_ALL));
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.SAVE, ActionFactory.SAVE_AS, ActionFactory.SAVE_ALL));
+        menu.add(saveAsTemplate);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.QUIT));
@@ -93,7 +122,7 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     }
 
     private IMenuManager editMenu() {
-        MenuManager menu = new MenuManager("&Edit", IWorkbenchActionConstants.M_EDIT);
+        MenuManager menu = new MenuManager(Messages.get("menu.edit"), IWorkbenchActionConstants.M_EDIT);
         add(menu, List.of(ActionFactory.UNDO, ActionFactory.REDO));
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.DELETE, ActionFactory.SELECT_ALL));
@@ -101,11 +130,19 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         return menu;
     }
 
-    private IMenuManager windowMenu() {
-        MenuManager menu = new MenuManager("&Window", IWorkbenchActionConstants.M_WINDOW);
-        MenuManager views = new MenuManager("Show &View");
+    private IMenuManager viewMenu() {
+        MenuManager menu = new MenuManager(Messages.get("menu.view"), "slopewright.view");
+        MenuManager views = new MenuManager(Messages.get("menu.show-view"));
         views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
         menu.add(views);
+        menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+        menu.add(new Separator());
+        menu.add(dark);
+        return menu;
+    }
+
+    private IMenuManager windowMenu() {
+        MenuManager menu = new MenuManager(Messages.get("menu.window"), IWorkbenchActionConstants.M_WINDOW);
         add(menu, List.of(ActionFactory.RESET_PERSPECTIVE));
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         add(menu, List.of(ActionFactory.PREFERENCES));
@@ -123,6 +160,9 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
             return known;
         }
         IAction made = factory.create(window);
+        if (NAMES.containsKey(factory)) {
+            made.setText(Messages.get(NAMES.get(factory)));
+        }
         register(made);
         return made;
     }

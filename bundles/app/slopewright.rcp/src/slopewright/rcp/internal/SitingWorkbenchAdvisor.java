@@ -29,6 +29,11 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
     }
 
     @Override
+    public void preStartup() {
+        ThemeSwitch.follow(getWorkbenchConfigurer().getWorkbench());
+    }
+
+    @Override
     public String getInitialWindowPerspectiveId() {
         return SitingPerspective.ID;
     }
@@ -42,7 +47,12 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
     public void postStartup() {
         IWorkbenchWindow window = getWorkbenchConfigurer().getWorkbench().getActiveWorkbenchWindow();
         if (window != null) {
+            RecentProjects.follow(window.getActivePage());
             projects.forEach(project -> ProjectOpener.open(window, project));
+            AutoSave.watch(window);
+            if (window.getActivePage().getEditorReferences().length == 0) {
+                ShellCommands.welcome(window);
+            }
         }
     }
 }

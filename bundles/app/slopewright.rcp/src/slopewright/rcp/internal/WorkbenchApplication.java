@@ -24,10 +24,8 @@ public final class WorkbenchApplication implements IApplication {
         try {
             Location settings = Platform.getInstanceLocation();
             if (settings != null && settings.isSet() && !lock(settings)) {
-                MessageDialog.openError(null, "Slopewright is already open",
-                        "Another window of Slopewright uses the settings in " + settings.getURL().getPath()
-                                + ".\nOpen the project there with File > Open, or set SLOPEWRIGHT_DATA to another folder"
-                                + " that can be written.");
+                MessageDialog.openError(null, Messages.get("locked.title"),
+                        Messages.get("locked.text", settings.getURL().getPath()));
                 return IApplication.EXIT_OK;
             }
             return run(display, projects, settings);

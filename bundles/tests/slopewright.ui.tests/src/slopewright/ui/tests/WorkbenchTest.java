@@ -52,7 +52,7 @@ class WorkbenchTest {
     @Test
     void theStatusLineHoldsTheCaution() {
         List<String> labels = Widgets.all(window().getShell(), CLabel.class).map(CLabel::getText).toList();
-        assertTrue(labels.contains(CautionItem.TEXT), labels.toString());
+        assertTrue(labels.contains(CautionItem.text()), labels.toString());
     }
 
     @ParameterizedTest
@@ -71,10 +71,12 @@ class WorkbenchTest {
     void theMenusOfferTheCommonActions() {
         Menu bar = window().getShell().getMenuBar();
         List<String> menus = Stream.of(bar.getItems()).map(item -> plain(item.getText())).toList();
-        assertTrue(menus.containsAll(List.of("File", "Edit", "Window", "Help")), menus.toString());
-        assertOffers(bar, "File", List.of("New…", "Open…", "Close Editor", "Save", "Exit"));
+        assertTrue(menus.containsAll(List.of("File", "Edit", "View", "Window", "Help")), menus.toString());
+        assertOffers(bar, "File", List.of("New Site…", "New Empty Project…", "Open…", "Open Recent",
+                "Close Editor", "Save", "Save as Template…", "Exit"));
         assertOffers(bar, "Edit", List.of("Undo", "Redo", "Delete"));
-        assertOffers(bar, "Help", List.of("About Slopewright"));
+        assertOffers(bar, "View", List.of("Show View", "Dark"));
+        assertOffers(bar, "Help", List.of("Welcome", "About Slopewright"));
     }
 
     private static void assertOffers(Menu bar, String name, List<String> expected) {

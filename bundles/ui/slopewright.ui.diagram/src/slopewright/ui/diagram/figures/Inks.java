@@ -6,26 +6,68 @@ import java.util.Map;
 import org.eclipse.swt.graphics.Color;
 
 import slopewright.drawing.Ink;
+import slopewright.ui.theme.ScreenTheme;
 
-/** Colours of inks on the screen: the same as on paper. */
+/**
+ * Colours of inks on the screen: in a light window the same as on paper, in a dark one bright on a dark ground. Text has a contrast of at
+ * least 4.5 to 1 against the ground in both. What a pilot sees keeps its colours.
+ */
 public final class Inks {
 
-    private static final Map<Ink, Color> COLOURS = colours();
+    private static final Map<Ink, Color> LIGHT = new EnumMap<>(Ink.class);
+    private static final Map<Ink, Color> DARK = new EnumMap<>(Ink.class);
+
+    static {
+        for (Ink ink : Ink.values()) {
+            LIGHT.put(ink, of(ink.rgb()));
+            DARK.put(ink, of(onDark(ink)));
+        }
+    }
 
     private Inks() {
     }
 
-    private static Map<Ink, Color> colours() {
-        Map<Ink, Color> colours = new EnumMap<>(Ink.class);
-        for (Ink ink : Ink.values()) {
-            int rgb = (int) Long.parseLong(ink.rgb(), 16) & 0xffffff;
-            colours.put(ink, new Color(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff));
-        }
-        return colours;
+    private static String onDark(Ink ink) {
+        return switch (ink) {
+            case PAPER -> "1e2126";
+            case TEXT -> "e4e8ec";
+            case DIMENSION -> "a3b1be";
+            case PAVEMENT -> "4a5057";
+            case MARKING -> "f4f6f7";
+            case TAXIWAY -> "98a4ae";
+            case AXIS -> "8fa0ae";
+            case UNIT -> "6cc3d6";
+            case RED -> "ff6b61";
+            case GREEN -> "4fc777";
+            case AMBER -> "ffb43a";
+            case CORRIDOR -> "2c4630";
+            case SURFACE -> "c09be8";
+            case OBSTACLE -> "cdb48d";
+            case PENETRATION -> "ff6b61";
+            case GROUND -> "c9a66b";
+            case WHEELS -> "6fb1f5";
+            case GLIDE_PATH -> "e8ad62";
+            default -> ink.rgb();
+        };
     }
 
-    /** Returns the colour of an ink; it needs no disposal. */
+    private static Color of(String rgb) {
+        int number = (int) Long.parseLong(rgb, 16) & 0xffffff;
+        return new Color(number >> 16, number >> 8 & 0xff, number & 0xff);
+    }
+
+    /** Returns the colour of an ink in the window as it looks now; it needs no disposal. */
     public static Color colour(Ink ink) {
-        return COLOURS.get(ink);
+        return colour(ink, ScreenTheme.isDark());
+    }
+
+    /**
+     * Returns the colour of an ink.
+     *
+     * @param ink  the ink
+     * @param dark whether the window is dark
+     */
+    public static Color colour(Ink ink, boolean dark) {
+        return (dark ? DARK : LIGHT).get(ink);
     }
 }

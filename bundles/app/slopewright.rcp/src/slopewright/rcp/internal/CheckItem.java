@@ -1,0 +1,89 @@
+package slopewright.rcp.internal;
+
+import java.util.Optional;
+import org.eclipse.jface.action.ContributionItem;
+import org.eclipse.jface.action.StatusLineLayoutData;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
+import slopewright.checks.CheckResult;
+import slopewright.ui.document.DocumentFollower;
+import slopewright.ui.document.DocumentListener;
+import slopewright.ui.document.ProjectDocument;
+
+/** Says in the status line how the checks of the active project stand: under way, the number of findings, or why there is none. */
+public final class CheckItem extends ContributionItem {
+
+    private static final int WIDTH_IN_LETTERS = 26;
+
+    private final IWorkbenchWindow window;
+    private Optional<CLabel> label = Optional.empty();
+    private Optional<DocumentFollower> follower = Optional.empty();
+
+    /**
+     * Creates the item.
+     *
+     * @param window the window whose active editor counts
+     */
+    public CheckItem(IWorkbenchWindow window) {
+        super("slopewright.rcp.checking");
+        this.window = window;
+    }
+
+    @Override
+    public void fill(Composite parent) {
+        CLabel made = new CLabel(parent, SWT.NONE);
+        StatusLineLayoutData data = new StatusLineLayoutData();
+        made.setText("n".repeat(WIDTH_IN_LETTERS));
+        data.widthHint = made.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+        made.setLayoutData(data);
+        made.setText("");
+        label = Optional.of(made);
+        made.addListener(SWT.Dispose, event -> {
+            follower.ifPresent(DocumentFollower::dispose);
+            follower = Optional.empty();
+            label = Optional.empty();
+        });
+        made.getDisplay().asyncExec(this::follow);
+    }
+
+    private void follow() {
+        IWorkbenchPage page = window.getActivePage();
+        if (page != null && follower.isEmpty() && label.isPresent()) {
+            follower = Optional.of(new DocumentFollower(page, new DocumentListener() {
+
+                @Override
+                public void checked(CheckResult result) {
+                    show();
+                }
+
+                @Override
+                public void stateChanged() {
+                    show();
+                }
+            }, document -> show()));
+            show();
+        }
+    }
+
+    private void show() {
+        String text = follower.flatMap(DocumentFollower::document).map(CheckItem::state).orElse("");
+        label.filter(one -> !one.isDisposed()).ifPresent(one -> {
+            one.setText(text);
+            one.setToolTipText(text);
+        });
+    }
+
+    private static String state(ProjectDocument document) {
+        if (document.checkProblem().isPresent()) {
+            return Messages.get("check.problem", document.checkProblem().get());
+        }
+        if (document.isChecking() || document.lastResult().isEmpty()) {
+            return Messages.get("check.running");
+        }
+        int findings = document.lastResult().get().findings().size();
+        return findings == 0 ? Messages.get("check.none") : Messages.get(findings == 1 ? "check.one" : "check.done", findings);
+    }
+}

@@ -1,0 +1,61 @@
+package slopewright.rcp.internal;
+
+import org.eclipse.e4.ui.css.swt.theme.ITheme;
+import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
+import org.eclipse.jface.util.IPropertyChangeListener;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbench;
+import slopewright.ui.preferences.Preferences;
+import slopewright.ui.theme.ScreenTheme;
+
+/** Gives the window the look that the user prefers, at the start and when the preference changes, and tells what paints its own colours. */
+public final class ThemeSwitch {
+
+    private static final String LIGHT_THEME = "org.eclipse.e4.ui.css.theme.e4_default";
+    private static final String DARK_THEME = "org.eclipse.e4.ui.css.theme.e4_dark";
+
+    private ThemeSwitch() {
+    }
+
+    /**
+     * Follows the preference from now on.
+     *
+     * @param workbench the workbench that is about to open its windows
+     */
+    public static void follow(IWorkbench workbench) {
+        IPropertyChangeListener listener = event -> {
+            if (Preferences.THEME.equals(event.getProperty())) {
+                apply(workbench);
+            }
+        };
+        Preferences.store().addPropertyChangeListener(listener);
+        apply(workbench);
+    }
+
+    /** Returns whether the window shall be dark: as the user says, else as the desktop says. */
+    public static boolean wantsDark() {
+        return switch (Preferences.theme()) {
+            case Preferences.DARK -> true;
+            case Preferences.LIGHT -> false;
+            default -> Display.isSystemDarkTheme();
+        };
+    }
+
+    /** Turns the look of the window over and keeps it as the preference. */
+    public static void toggle() {
+        Preferences.store().setValue(Preferences.THEME, ScreenTheme.isDark() ? Preferences.LIGHT : Preferences.DARK);
+    }
+
+    private static void apply(IWorkbench workbench) {
+        boolean dark = wantsDark();
+        IThemeEngine engine = workbench.getService(IThemeEngine.class);
+        if (engine != null) {
+            String wanted = dark ? DARK_THEME : LIGHT_THEME;
+            ITheme active = engine.getActiveTheme();
+            if (active == null || !wanted.equals(active.getId())) {
+                engine.setTheme(wanted, true);
+            }
+        }
+        ScreenTheme.setDark(dark);
+    }
+}

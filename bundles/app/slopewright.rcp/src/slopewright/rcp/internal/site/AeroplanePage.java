@@ -1,0 +1,81 @@
+package slopewright.rcp.internal.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import slopewright.model.ApproachType;
+import slopewright.rcp.internal.Messages;
+import slopewright.ui.units.Quantity;
+import slopewright.ui.units.QuantityFormat;
+
+/** The second step: who flies the approach, on what slope, and along which electronic glide path. */
+final class AeroplanePage extends DraftPage {
+
+    private Combo groups;
+    private Button glidePath;
+
+    AeroplanePage(SiteDraft draft) {
+        super("page.aeroplanes", draft);
+    }
+
+    @Override
+    public void createControl(Composite parent) {
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.swtDefaults().numColumns(3).spacing(8, 10).applyTo(area);
+        List<String> choices = new ArrayList<>(List.of(Messages.get("group.own")));
+        TypicalGroup.ALL.forEach(group -> choices.add(group.types() + ": "
+                + QuantityFormat.preferred().showWithUnit(group.eyeToWheelM(), Quantity.LENGTH)));
+        groups = Answers.combo(area, Messages.get("site.group-choice"), choices, 0, this::choose);
+        GridDataFactory.swtDefaults().span(2, 1).applyTo(groups);
+        Label source = new Label(area, SWT.WRAP);
+        source.setText(Messages.get("group.source"));
+        GridDataFactory.fillDefaults().span(3, 1).hint(600, SWT.DEFAULT).applyTo(source);
+        row(area, SiteField.EYE_TO_WHEEL);
+        row(area, SiteField.EYE_ABOVE_SKIDS);
+        row(area, SiteField.SLOPE);
+        glidePath = new Button(area, SWT.CHECK);
+        glidePath.setText(Messages.get("site.glide-path"));
+        glidePath.addListener(SWT.Selection, event -> {
+            draft().setGlidePath(glidePath.getSelection());
+            review();
+        });
+        GridDataFactory.swtDefaults().span(3, 1).applyTo(glidePath);
+        Label note = new Label(area, SWT.WRAP);
+        note.setText(Messages.get("site.glide-path-note"));
+        GridDataFactory.fillDefaults().span(3, 1).hint(600, SWT.DEFAULT).applyTo(note);
+        setControl(area);
+        review();
+    }
+
+    private void choose(int index) {
+        if (index > 0) {
+            TypicalGroup group = TypicalGroup.ALL.get(index - 1);
+            draft().setGroupName(group.types());
+            draft().type(SiteField.EYE_TO_WHEEL, QuantityFormat.preferred().show(group.eyeToWheelM(), Quantity.LENGTH));
+            reload();
+        }
+        review();
+    }
+
+    @Override
+    public void setVisible(boolean visible) {
+        if (visible) {
+            boolean runway = !draft().isHelipad();
+            groups.setEnabled(runway);
+            glidePath.setEnabled(runway && draft().approach() != ApproachType.VISUAL);
+            if (!glidePath.getEnabled()) {
+                draft().setGlidePath(false);
+            }
+            glidePath.setSelection(draft().hasGlidePath());
+            reload();
+            review();
+        }
+        super.setVisible(visible);
+    }
+}

@@ -1,0 +1,128 @@
+package slopewright.rcp.internal.site;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
+import slopewright.model.ApproachType;
+import slopewright.rcp.internal.Messages;
+import slopewright.standards.RuleSet;
+import slopewright.standards.RuleSets;
+import slopewright.ui.preferences.Preferences;
+
+/** The first step: where the approach is, and to what. */
+final class SitePage extends DraftPage {
+
+    private static final List<ApproachType> TYPES = List.of(ApproachType.values());
+    private static final int CODES = 4;
+
+    private final List<Templates.Template> templates = Templates.all();
+    private Combo kind;
+    private Combo rules;
+    private Combo code;
+    private Combo approach;
+    private Text name;
+    private Text designator;
+    private Optional<String> unread = Optional.empty();
+
+    SitePage(SiteDraft draft) {
+        super("page.site", draft);
+    }
+
+    @Override
+    public void createControl(Composite parent) {
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.swtDefaults().numColumns(6).spacing(8, 7).applyTo(area);
+        List<String> starts = new ArrayList<>(List.of(Messages.get("template.empty")));
+        templates.forEach(template -> starts.add(template.label()));
+        combo(area, "site.start", starts, 0, this::start);
+        kind = combo(area, "site.kind", List.of(Messages.get("site.runway"), Messages.get("site.helipad")), 0, index -> {
+            draft().setHelipad(index == 1);
+            draft().setFamilyKey("");
+        });
+        name = text(area, "site.name", draft().name(), draft()::setName);
+        designator = text(area, "site.designator", draft().designator(), draft()::setDesignator);
+        List<RuleSet> all = RuleSets.all();
+        rules = combo(area, "site.rules", all.stream().map(one -> one.descriptor().name() + ", " + one.edition()).toList(), ruleIndex(),
+                index -> draft().setRuleSet(Preferences.nameOf(all.get(index))));
+        approach = combo(area, "site.approach", TYPES.stream().map(type -> Messages.get("approach." + type.getName())).toList(), 0,
+                index -> draft().setApproach(TYPES.get(index)));
+        List<String> codes = new ArrayList<>();
+        for (int i = 1; i <= CODES; i++) {
+            codes.add(String.valueOf(i));
+        }
+        code = combo(area, "site.code", codes, draft().code() - 1, index -> draft().setCode(index + 1));
+        SiteField.OF_SITE.forEach(field -> row(area, field));
+        setControl(area);
+        review();
+    }
+
+    private Combo combo(Composite area, String key, List<String> choices, int first, IntConsumer chosen) {
+        Combo combo = Answers.combo(area, Messages.get(key), choices, first, index -> {
+            chosen.accept(index);
+            review();
+        });
+        combo.setData("question", key);
+        Answers.label(area, "");
+        return combo;
+    }
+
+    private Text text(Composite area, String key, String first, Consumer<String> typed) {
+        Text text = Answers.text(area, Messages.get(key), first, words -> {
+            typed.accept(words);
+            review();
+        });
+        text.setData("question", key);
+        Answers.label(area, "");
+        return text;
+    }
+
+    private int ruleIndex() {
+        return Math.max(0, RuleSets.all().stream().map(Preferences::nameOf).toList().indexOf(draft().ruleSet()));
+    }
+
+    private void start(int index) {
+        unread = Optional.empty();
+        if (index > 0) {
+            try {
+                draft().start(templates.get(index - 1).load());
+            } catch (IOException e) {
+                unread = Optional.of(e.getMessage());
+            }
+        }
+        kind.select(draft().isHelipad() ? 1 : 0);
+        rules.select(ruleIndex());
+        code.select(draft().code() - 1);
+        approach.select(TYPES.indexOf(draft().approach()));
+        name.setText(draft().name());
+        designator.setText(draft().designator());
+        reload();
+    }
+
+    @Override
+    void review() {
+        if (approach != null && code != null) {
+            code.setEnabled(!draft().isHelipad());
+            approach.setEnabled(!draft().isHelipad());
+        }
+        super.review();
+    }
+
+    @Override
+    Optional<String> problem() {
+        if (draft().name().isBlank()) {
+            return Optional.of(Messages.get("site.needed", Messages.get("site.name")));
+        }
+        if (draft().designator().isBlank()) {
+            return Optional.of(Messages.get("site.needed", Messages.get("site.designator")));
+        }
+        return unread.or(super::problem).or(draft()::placeProblem);
+    }
+}

@@ -1,0 +1,95 @@
+package slopewright.rcp.internal.site;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.core.runtime.ILog;
+import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.io.ProjectFileException;
+import slopewright.rcp.internal.Messages;
+import slopewright.rcp.internal.ShellCommands;
+import slopewright.ui.document.ProjectInput;
+
+/** The projects that a new site may start from: those of the product and those in the user's folder of templates. */
+public final class Templates {
+
+    private static final List<String> OWN = List.of("runway-visual", "runway-instrument", "heliport-portable");
+
+    /**
+     * One template.
+     *
+     * @param label what people read
+     * @param file  the file of the user's own one; empty for one of the product
+     * @param key   name in the product; empty for the user's own one
+     */
+    public record Template(String label, Optional<Path> file, String key) {
+
+        /**
+         * Reads the template.
+         *
+         * @return a project of its own
+         * @throws IOException where it can not be read; the message says why
+         */
+        public Project load() throws IOException {
+            try {
+                if (file.isPresent()) {
+                    return ProjectFile.load(file.get());
+                }
+                Path copy = Files.createTempFile(key, ProjectInput.FILE_SUFFIX);
+                try (InputStream in = Templates.class.getResourceAsStream("/templates/" + key + ProjectInput.FILE_SUFFIX)) {
+                    if (in == null) {
+                        throw new IOException(Messages.get("template.none", key));
+                    }
+                    Files.copy(in, copy, StandardCopyOption.REPLACE_EXISTING);
+                    return ProjectFile.load(copy);
+                } finally {
+                    Files.deleteIfExists(copy);
+                }
+            } catch (ProjectFileException e) {
+                throw new IOException(e.getMessage(), e);
+            }
+        }
+    }
+
+    private Templates() {
+    }
+
+    /** Returns all templates, those of the product first. */
+    public static List<Template> all() {
+        List<Template> found = new ArrayList<>();
+        OWN.forEach(key -> found.add(new Template(Messages.get("template." + key), Optional.empty(), key)));
+        try {
+            found.addAll(in(folder()));
+        } catch (IOException e) {
+            ILog.get().warn("The folder of templates can not be read", e);
+        }
+        return found;
+    }
+
+    /** Returns the user's folder of templates; it need not exist. */
+    public static Path folder() throws IOException {
+        return ShellCommands.folder("templates");
+    }
+
+    private static List<Template> in(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(ProjectInput.FILE_SUFFIX)).sorted()
+                    .map(file -> new Template(stem(file), Optional.of(file), "")).toList();
+        }
+    }
+
+    private static String stem(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.substring(0, name.length() - ProjectInput.FILE_SUFFIX.length());
+    }
+}
