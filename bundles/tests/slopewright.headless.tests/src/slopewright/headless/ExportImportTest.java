@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -69,5 +70,57 @@ class ExportImportTest {
         System.arraycopy(rest, 0, line, 2, rest.length);
         assertEquals(2, Words.run(line).code());
         assertFalse(Files.exists(folder.resolve("map.kml")));
+    }
+
+    private static String survey(String name) {
+        return Words.demo("harrow-vale/survey/" + name).toString();
+    }
+
+    @Test
+    void importWritesAProjectThatCanBeRead() throws IOException {
+        Path file = folder.resolve("new.slopewright");
+        Words words = Words.run("import", survey("obstacles.csv"), "--into", demo(), "-o", file.toString(), "--date", "2026-05-20");
+        assertEquals(0, words.code(), words.err());
+        assertEquals("", words.out());
+        assertTrue(words.err().contains("4 obstacles added"), words.err());
+        byte[] bytes = Files.readAllBytes(file);
+        assertEquals(2, Words.run("import", survey("obstacles.csv"), "--into", demo(), "-o", file.toString()).code());
+        assertArrayEquals(bytes, Files.readAllBytes(file));
+        Words again = Words.run("import", survey("obstacles.kml"), "--into", file.toString(), "-o", file.toString(), "--force");
+        assertTrue(again.err().contains("4 obstacles passed over, the project has them already"), again.err());
+        assertArrayEquals(bytes, Files.readAllBytes(file));
+        assertEquals(0, Words.run("export", file.toString(), "-o", folder.resolve("new.kml").toString()).code());
+    }
+
+    @Test
+    void aFaultyImportWritesNothing() throws IOException {
+        Path survey = Files.writeString(folder.resolve("bad.csv"), "id,latitudeDeg,longitudeDeg,elevationM\na,47.3,-11.9,90\nb,47.3,,90\n");
+        for (String form : new String[] {"obstacles", "ground-levels", "obstacle-block"}) {
+            Words words = Words.run("import", survey.toString(), "--into", demo(), "-o", folder.resolve("p.slopewright").toString(), "--as",
+                    form);
+            assertEquals(3, words.code(), words.err());
+            assertTrue(words.err().contains("bad.csv:3: longitudeDeg"), words.err());
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(1, files.count());
+        }
+        assertEquals(2, Words.run("import", survey.toString(), "--into", demo(), "-o", folder.resolve("p.xml").toString()).code());
+        assertEquals(2, Words.run("import", survey.toString(), "--into", demo(), "-o", folder.resolve("p.slopewright").toString(), "--as",
+                "walls").code());
+    }
+
+    @Test
+    void aBlockLiesBesideTheProjectAndStaysThere() throws IOException {
+        Path file = folder.resolve("p.slopewright");
+        Words words = Words.run("import", survey("canopy-points.csv"), "--into", demo(), "-o", file.toString(), "--as", "obstacle-block");
+        assertEquals(0, words.code(), words.err());
+        assertTrue(words.err().contains("600 points added"), words.err());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(1, files.filter(one -> one.toString().endsWith(".swpoints")).count());
+        }
+        Path elsewhere = Files.createDirectory(folder.resolve("elsewhere")).resolve("p.slopewright");
+        Words moved = Words.run("import", survey("obstacles.csv"), "--into", file.toString(), "-o", elsewhere.toString());
+        assertEquals(2, moved.code());
+        assertTrue(moved.err().contains("into the same folder"), moved.err());
     }
 }

@@ -25,7 +25,7 @@ public final class CommandRunner {
         return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new CompareRuleSetsCommand(),
                 new CompareVersionsCommand(), new SurfaceCommand(), new PortableCommand(), new ToleranceCommand(), new VariationCommand(),
                 new ReportCommand(), new DrawCommand(), new ScheduleCommand(), new CardCommand(), new CommissioningCommand(),
-                new FamiliesCommand(), new RulesCommand(), new RuleSetsCommand(), new ExportCommand());
+                new FamiliesCommand(), new RulesCommand(), new RuleSetsCommand(), new ExportCommand(), new ImportCommand());
     }
 
     /** Runs the words of a command line and returns the exit code. */

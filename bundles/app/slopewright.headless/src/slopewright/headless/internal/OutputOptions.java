@@ -19,6 +19,11 @@ final class OutputOptions {
     @Option(names = "--force", description = "replace a file that is there already")
     private boolean force;
 
+    /** Returns the file to write. */
+    Path file() {
+        return file;
+    }
+
     /** Returns the ending, which must be one of those given. */
     String ending(List<String> known) {
         String name = file.getFileName().toString();

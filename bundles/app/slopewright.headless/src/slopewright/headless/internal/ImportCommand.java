@@ -1,0 +1,148 @@
+package slopewright.headless.internal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyImport;
+import slopewright.exchange.survey.SurveyOrigin;
+import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+import slopewright.report.OutputFile;
+import slopewright.report.ReportException;
+
+/** Brings a survey file into a project. */
+@CommandLine.Command(name = "import", sortOptions = false,
+        description = "Bring a survey file into a project and write the project anew. CSV with a header, GeoJSON, KML, or ASCII DXF in the "
+                + "grid of the project, by the ending of the file. Where the file is faulty nothing is written.")
+final class ImportCommand extends Command {
+
+    private static final List<String> FORMS = List.of("obstacles", "ground-levels", "obstacle-block");
+
+    @Parameters(paramLabel = "SURVEY_FILE", description = "survey file: .csv, .geojson, .json, .kml or .dxf")
+    private Path survey;
+
+    @Option(names = "--into", required = true, paramLabel = "PROJECT", description = "project file to start from")
+    private Path into;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--as", defaultValue = "obstacles", paramLabel = "FORM",
+            description = "obstacles (default), ground-levels, or obstacle-block: many points in a file of their own beside the project")
+    private String form;
+
+    @Option(names = "--source", paramLabel = "TEXT", description = "where the survey comes from (default the name of its file)")
+    private String source;
+
+    @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class, description = "day of the survey, of the form 2026-01-31")
+    private LocalDate date;
+
+    @Option(names = "--grid", paramLabel = "EPSG:N",
+            description = "coordinate reference of east and north in the file (default that of the project)")
+    private String grid;
+
+    @Option(names = "--horizontal-accuracy-m", paramLabel = "M", converter = NumberWord.Length.class,
+            description = "accuracy of places where the file says nothing")
+    private Double horizontalM;
+
+    @Option(names = "--vertical-accuracy-m", paramLabel = "M", converter = NumberWord.Length.class,
+            description = "accuracy of elevations where the file says nothing")
+    private Double verticalM;
+
+    @Override
+    public Integer call() {
+        if (!FORMS.contains(form)) {
+            throw new UsageException("--as takes " + String.join(", ", FORMS) + ", not '" + form + "'");
+        }
+        output.ending(List.of(ProjectFile.EXTENSION));
+        output.check();
+        Project project = ProjectFiles.load(into);
+        refuseToLoseFiles(project);
+        SurveyOrigin origin = new SurveyOrigin(source == null ? survey.getFileName().toString() : source,
+                Optional.ofNullable(date).map(LocalDate::toString), Optional.ofNullable(grid), accuracy(horizontalM), accuracy(verticalM));
+        try {
+            SurveyImport.Result result = switch (form) {
+                case "obstacles" -> SurveyImport.obstacles(project, survey, origin);
+                case "ground-levels" -> SurveyImport.groundLevels(project, survey, origin);
+                default -> block(project, origin);
+            };
+            if (!"obstacle-block".equals(form)) {
+                output.write(bytes(project));
+            }
+            tell(result);
+        } catch (ExchangeException e) {
+            throw new InputException(e.getMessage());
+        }
+        return ExitCodes.OK;
+    }
+
+    private static OptionalDouble accuracy(Double metres) {
+        if (metres != null && metres < 0) {
+            throw new UsageException("an accuracy is zero or more");
+        }
+        return metres == null ? OptionalDouble.empty() : OptionalDouble.of(metres);
+    }
+
+    /** A project names the files beside it without their folder. */
+    private void refuseToLoseFiles(Project project) {
+        boolean refers = !project.getSurveyBlocks().isEmpty()
+                || project.getAerodrome() != null && !project.getAerodrome().getBackgroundImages().isEmpty();
+        if (refers && !folder(into).equals(folder(output.file()))) {
+            throw new UsageException(into + " refers to files beside it; write the new project into the same folder");
+        }
+    }
+
+    private static Path folder(Path file) {
+        return file.toAbsolutePath().normalize().getParent();
+    }
+
+    private static byte[] bytes(Project project) {
+        return ProjectFile.bytes(project);
+    }
+
+    /** Writes the block first and the project that refers to it after; a block that is there already is the same one. */
+    private SurveyImport.Result block(Project project, SurveyOrigin origin) throws ExchangeException {
+        SurveyImport.Block block = SurveyImport.block(project, survey, origin);
+        Path file = folder(output.file()).resolve(block.fileName());
+        boolean fresh = !Files.exists(file);
+        boolean written = false;
+        try {
+            if (!fresh && !Arrays.equals(Files.readAllBytes(file), block.bytes())) {
+                throw new UsageException(file + " is there already and holds something else; nothing was written");
+            }
+            if (fresh) {
+                OutputFile.write(file, block.bytes());
+            }
+            output.write(bytes(project));
+            written = true;
+        } catch (IOException | ReportException e) {
+            throw new UsageException(e.getMessage());
+        } finally {
+            if (fresh && !written) {
+                file.toFile().delete();
+            }
+        }
+        streams().err.println("slopewright import: the points are in " + file + "; keep it beside the project");
+        return block.result();
+    }
+
+    private void tell(SurveyImport.Result result) {
+        String what = "ground-levels".equals(form) ? "ground levels" : "obstacle-block".equals(form) ? "points" : "obstacles";
+        streams().err.println("slopewright import: " + result.added() + " " + what + " added");
+        if (result.repeated() > 0) {
+            streams().err.println("slopewright import: " + result.repeated() + " " + what + " passed over, the project has them already");
+        }
+        result.notes().forEach(note -> streams().err.println("slopewright import: " + note));
+    }
+}

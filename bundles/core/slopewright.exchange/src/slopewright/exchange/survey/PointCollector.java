@@ -1,0 +1,93 @@
+package slopewright.exchange.survey;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.exchange.ExchangeException;
+import slopewright.model.Place;
+import slopewright.siting.site.SiteFrame;
+import slopewright.siting.site.SurveyPoints;
+
+/** Collects the points of a file in flat arrays. The accuracies of the block are the worst that any point has. */
+final class PointCollector implements SurveyFile.Sink {
+
+    private static final int FIRST = 1024;
+
+    private final ShapeElements elements;
+    private final List<String> ids = new ArrayList<>();
+    private double[] north = new double[FIRST];
+    private double[] east = new double[FIRST];
+    private double[] elevation = new double[FIRST];
+    private int count;
+    private boolean named;
+    private Double horizontalM;
+    private Double verticalM;
+    private boolean unknownHorizontal;
+    private boolean unknownVertical;
+
+    PointCollector(ShapeElements elements) {
+        this.elements = elements;
+    }
+
+    @Override
+    public void accept(SurveyShape shape) throws ExchangeException {
+        if (shape.kind() != SurveyShape.Kind.POINT) {
+            throw elements.fault(shape, "is no point; a block holds points only, import lines and areas as obstacles");
+        }
+        if (count == SurveyPoints.MOST_POINTS) {
+            throw elements.fault(shape, "is one point too many: a block holds at most " + SurveyPoints.MOST_POINTS);
+        }
+        OptionalDouble stated = elements.statedTopM(shape);
+        OptionalDouble top = stated.isPresent() ? stated : shape.highestM();
+        if (top.isEmpty()) {
+            throw elements.fault(shape, "has no elevation of its top");
+        }
+        SurveyVertex vertex = shape.vertices().get(0);
+        Place place = elements.unchecked(shape, vertex);
+        Optional<SiteFrame.LatLon> where = elements.latLon(shape, place);
+        if (count == north.length) {
+            north = Arrays.copyOf(north, 2 * count);
+            east = Arrays.copyOf(east, 2 * count);
+            elevation = Arrays.copyOf(elevation, 2 * count);
+        }
+        north[count] = where.map(SiteFrame.LatLon::latitudeDeg).orElse(vertex.north());
+        east[count] = where.map(SiteFrame.LatLon::longitudeDeg).orElse(vertex.east());
+        elevation[count] = top.getAsDouble();
+        count++;
+        String id = shape.text(SurveyShape.Fact.ID).or(() -> shape.text(SurveyShape.Fact.NAME)).orElse("");
+        named |= !id.isEmpty();
+        ids.add(id);
+        Double across = elements.accuracyM(shape, SurveyShape.Fact.HORIZONTAL_ACCURACY, elements.origin().horizontalAccuracyM());
+        Double up = elements.accuracyM(shape, SurveyShape.Fact.VERTICAL_ACCURACY, elements.origin().verticalAccuracyM());
+        unknownHorizontal |= across == null;
+        unknownVertical |= up == null;
+        horizontalM = worse(horizontalM, across);
+        verticalM = worse(verticalM, up);
+    }
+
+    private static Double worse(Double one, Double other) {
+        return one == null ? other : other == null ? one : Double.valueOf(Math.max(one, other));
+    }
+
+    int count() {
+        return count;
+    }
+
+    /** Returns the worst accuracy, null where that of one point is not known. */
+    Double horizontalAccuracyM() {
+        return unknownHorizontal ? null : horizontalM;
+    }
+
+    /** Returns the worst accuracy, null where that of one point is not known. */
+    Double verticalAccuracyM() {
+        return unknownVertical ? null : verticalM;
+    }
+
+    SurveyPoints points() {
+        return new SurveyPoints(elements.isPlane(), Arrays.copyOf(north, count), Arrays.copyOf(east, count),
+                Arrays.copyOf(elevation, count), named ? ids : List.of());
+    }
+}

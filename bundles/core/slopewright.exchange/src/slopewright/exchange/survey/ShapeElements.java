@@ -1,0 +1,271 @@
+package slopewright.exchange.survey;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+import org.locationtech.proj4j.Proj4jException;
+
+import slopewright.exchange.ExchangeException;
+import slopewright.geometry.Decimals;
+import slopewright.model.Aerodrome;
+import slopewright.model.GroundLevel;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
+import slopewright.model.Place;
+import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Ids;
+import slopewright.siting.SitingException;
+import slopewright.siting.site.AerodromePlaces;
+import slopewright.siting.site.SiteFrame;
+
+/** Makes model elements of the shapes of one survey file. */
+final class ShapeElements {
+
+    private static final double LOWEST_M = -500;
+    private static final double HIGHEST_M = 9000;
+    private static final double SAME_HEIGHT_M = 1e-3;
+    private static final double FARTHEST_M = 100_000;
+    private static final double METRES_PER_DEGREE = 111_200;
+
+    private final Path file;
+    private final SurveyOrigin origin;
+    private final Aerodrome aerodrome;
+    private final AerodromePlaces places;
+    private final Optional<AerodromePlaces> grid;
+    private final Set<String> taken = new HashSet<>();
+    private final Map<String, Long> lines = new HashMap<>();
+
+    ShapeElements(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
+        this.file = file;
+        this.origin = origin;
+        aerodrome = SurveyImport.aerodrome(project, file);
+        try {
+            places = AerodromePlaces.of(aerodrome);
+            grid = origin.grid().map(ShapeElements::grid);
+        } catch (SitingException e) {
+            throw new ExchangeException(file.toString(), 0, "can not be placed: " + e.getMessage());
+        }
+        Ids.elements(project).forEach(element -> taken.add(element.getId()));
+    }
+
+    private static AerodromePlaces grid(String reference) {
+        Aerodrome elsewhere = SlopewrightFactory.eINSTANCE.createAerodrome();
+        elsewhere.setCoordinateReference(reference);
+        return AerodromePlaces.of(elsewhere);
+    }
+
+    Aerodrome aerodrome() {
+        return aerodrome;
+    }
+
+    boolean isPlane() {
+        return places.isPlane();
+    }
+
+    SurveyOrigin origin() {
+        return origin;
+    }
+
+    ExchangeException fault(SurveyShape shape, String reason) {
+        String name = shape.text(SurveyShape.Fact.ID).or(() -> shape.text(SurveyShape.Fact.NAME)).map(one -> "'" + one + "' ").orElse("");
+        return new ExchangeException(file.toString(), shape.line(), name + reason);
+    }
+
+    OptionalDouble number(SurveyShape shape, SurveyShape.Fact fact, String what) throws ExchangeException {
+        Optional<String> text = shape.text(fact);
+        if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(Decimals.parse(text.get()));
+        } catch (IllegalArgumentException e) {
+            throw fault(shape, what + ": " + e.getMessage());
+        }
+    }
+
+    private double checked(SurveyShape shape, double elevationM) throws ExchangeException {
+        if (!(elevationM >= LOWEST_M && elevationM <= HIGHEST_M)) {
+            throw fault(shape, "stands at an elevation of " + elevationM + " m, which no place on Earth has; is it in metres?");
+        }
+        return elevationM;
+    }
+
+    /** Returns the elevation of the top that the file states; empty where only the positions carry elevations. */
+    OptionalDouble statedTopM(SurveyShape shape) throws ExchangeException {
+        OptionalDouble top = number(shape, SurveyShape.Fact.TOP_ELEVATION, "topElevationM");
+        if (top.isEmpty()) {
+            top = number(shape, SurveyShape.Fact.ELEVATION, "elevationM");
+        }
+        OptionalDouble height = number(shape, SurveyShape.Fact.HEIGHT, "heightM");
+        if (top.isEmpty() && height.isPresent()) {
+            OptionalDouble ground = number(shape, SurveyShape.Fact.GROUND_ELEVATION, "groundElevationM");
+            ground = ground.isPresent() ? ground : shape.highestM();
+            if (ground.isEmpty()) {
+                throw fault(shape, "has a height above ground, but no elevation of the ground; give groundElevationM, or topElevationM");
+            }
+            return OptionalDouble.of(checked(shape, ground.getAsDouble() + height.getAsDouble()));
+        }
+        OptionalDouble highest = shape.highestM();
+        if (top.isPresent() && highest.isPresent() && highest.getAsDouble() > top.getAsDouble() + SAME_HEIGHT_M) {
+            throw fault(shape, "has a position at " + highest.getAsDouble() + " m, above its own top at " + top.getAsDouble() + " m");
+        }
+        return top.isPresent() ? OptionalDouble.of(checked(shape, top.getAsDouble())) : top;
+    }
+
+    Obstacle obstacle(SurveyShape shape) throws ExchangeException {
+        Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
+        obstacle.setKind(ObstacleKind.valueOf(shape.kind().name()));
+        id(shape).ifPresent(obstacle::setId);
+        obstacle.setName(shape.text(SurveyShape.Fact.NAME).or(() -> shape.text(SurveyShape.Fact.ID)).orElse(null));
+        OptionalDouble stated = statedTopM(shape);
+        OptionalDouble highest = shape.highestM();
+        if (stated.isEmpty() && highest.isEmpty()) {
+            throw fault(shape, "has no elevation of its top");
+        }
+        double top = stated.isPresent() ? stated.getAsDouble() : checked(shape, highest.getAsDouble());
+        obstacle.setTopElevationM(top);
+        boolean level = shape.vertices().stream().allMatch(one -> Math.abs(one.elevationM() - top) <= SAME_HEIGHT_M);
+        boolean own = highest.isPresent() && !level && Math.abs(highest.getAsDouble() - top) <= SAME_HEIGHT_M;
+        for (SurveyVertex vertex : shape.vertices()) {
+            Place place = place(shape, vertex);
+            place.setElevationM(own ? Double.valueOf(checked(shape, vertex.elevationM())) : null);
+            obstacle.getPlaces().add(place);
+        }
+        obstacle.setHorizontalAccuracyM(accuracyM(shape, SurveyShape.Fact.HORIZONTAL_ACCURACY, origin.horizontalAccuracyM()));
+        obstacle.setVerticalAccuracyM(accuracyM(shape, SurveyShape.Fact.VERTICAL_ACCURACY, origin.verticalAccuracyM()));
+        obstacle.setSource(shape.text(SurveyShape.Fact.SOURCE).orElse(origin.source()));
+        obstacle.setDate(date(shape));
+        return obstacle;
+    }
+
+    List<GroundLevel> groundLevels(SurveyShape shape) throws ExchangeException {
+        OptionalDouble stated = number(shape, SurveyShape.Fact.ELEVATION, "elevationM");
+        if (stated.isEmpty()) {
+            stated = number(shape, SurveyShape.Fact.GROUND_ELEVATION, "groundElevationM");
+        }
+        List<GroundLevel> levels = new ArrayList<>();
+        Optional<String> id = id(shape);
+        for (SurveyVertex vertex : shape.vertices()) {
+            if (stated.isEmpty() && Double.isNaN(vertex.elevationM())) {
+                throw fault(shape, "has no elevation");
+            }
+            GroundLevel level = SlopewrightFactory.eINSTANCE.createGroundLevel();
+            if (shape.kind() == SurveyShape.Kind.POINT) {
+                id.ifPresent(level::setId);
+            }
+            Place place = place(shape, vertex);
+            place.setElevationM(checked(shape, Double.isNaN(vertex.elevationM()) ? stated.getAsDouble() : vertex.elevationM()));
+            level.setPlace(place);
+            level.setSource(shape.text(SurveyShape.Fact.SOURCE).orElse(origin.source()));
+            level.setDate(date(shape));
+            levels.add(level);
+        }
+        return levels;
+    }
+
+    /** An id of the file becomes that of the element where it is free; two shapes of one file may not have the same. */
+    private Optional<String> id(SurveyShape shape) throws ExchangeException {
+        Optional<String> id = shape.text(SurveyShape.Fact.ID);
+        if (id.isPresent()) {
+            Long before = lines.putIfAbsent(id.get(), shape.line());
+            if (before != null) {
+                throw fault(shape, "has the id of line " + before);
+            }
+        }
+        return id.filter(one -> one.matches("[A-Za-z_][A-Za-z0-9_.-]*")).filter(taken::add);
+    }
+
+    Double accuracyM(SurveyShape shape, SurveyShape.Fact fact, OptionalDouble whole) throws ExchangeException {
+        OptionalDouble own = number(shape, fact, fact == SurveyShape.Fact.HORIZONTAL_ACCURACY ? "horizontalAccuracyM"
+                : "verticalAccuracyM");
+        if (own.isPresent() && own.getAsDouble() < 0) {
+            throw fault(shape, "has an accuracy below zero");
+        }
+        OptionalDouble found = own.isPresent() ? own : whole;
+        return found.isPresent() ? Double.valueOf(found.getAsDouble()) : null;
+    }
+
+    private String date(SurveyShape shape) throws ExchangeException {
+        Optional<String> own = shape.text(SurveyShape.Fact.DATE);
+        try {
+            return own.isPresent() ? LocalDate.parse(own.get()).toString() : origin.date().orElse(null);
+        } catch (DateTimeParseException e) {
+            throw fault(shape, "has the date '" + own.get() + "', which is not of the form 2026-01-31");
+        }
+    }
+
+    private Place place(SurveyShape shape, SurveyVertex vertex) throws ExchangeException {
+        Place place = unchecked(shape, vertex);
+        latLon(shape, place);
+        return place;
+    }
+
+    /** Returns the place of a position, in coordinates that the aerodrome has. */
+    Place unchecked(SurveyShape shape, SurveyVertex vertex) throws ExchangeException {
+        boolean brought = shape.grid() && grid.isPresent();
+        if (shape.grid() && !brought && !places.hasGrid()) {
+            throw fault(shape, "has east and north, but the coordinate reference of the aerodrome is WGS84; name the grid of the survey");
+        }
+        if ((brought || !shape.grid()) && places.isPlane()) {
+            throw fault(shape, "has latitude and longitude, but the coordinate reference of the aerodrome is a local plane");
+        }
+        Place place = SlopewrightFactory.eINSTANCE.createPlace();
+        if (shape.grid()) {
+            place.setEastM(vertex.east());
+            place.setNorthM(vertex.north());
+        } else {
+            place.setLatitudeDeg(vertex.north());
+            place.setLongitudeDeg(vertex.east());
+        }
+        if (brought) {
+            SiteFrame.LatLon found = latLon(shape, place, grid.get())
+                    .orElseThrow(() -> fault(shape, "can not be placed: the grid of the survey is a local plane"));
+            place = SlopewrightFactory.eINSTANCE.createPlace();
+            place.setLatitudeDeg(found.latitudeDeg());
+            place.setLongitudeDeg(found.longitudeDeg());
+        }
+        return place;
+    }
+
+    /** Returns latitude and longitude of a position, empty on a local plane. */
+    Optional<SiteFrame.LatLon> latLon(SurveyShape shape, Place place) throws ExchangeException {
+        return latLon(shape, place, places);
+    }
+
+    private Optional<SiteFrame.LatLon> latLon(SurveyShape shape, Place place, AerodromePlaces from) throws ExchangeException {
+        try {
+            Optional<SiteFrame.LatLon> found = from.latLon(place);
+            if (found.isPresent()) {
+                refuseFar(shape, found.get());
+            }
+            return found;
+        } catch (SitingException | Proj4jException e) {
+            throw fault(shape, "can not be brought to latitude and longitude: " + e.getMessage());
+        }
+    }
+
+    /** Latitude and longitude that were exchanged, or another grid, put a point far away. */
+    private void refuseFar(SurveyShape shape, SiteFrame.LatLon found) throws ExchangeException {
+        if (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null) {
+            return;
+        }
+        double north = found.latitudeDeg() - aerodrome.getLatitudeDeg();
+        double east = Math.IEEEremainder(found.longitudeDeg() - aerodrome.getLongitudeDeg(), 360)
+                * Math.cos(Math.toRadians(aerodrome.getLatitudeDeg()));
+        double away = Math.hypot(north, east) * METRES_PER_DEGREE;
+        if (!(away <= FARTHEST_M)) {
+            throw fault(shape, "lies " + Math.round(away / 1000) + " km from the aerodrome; are its coordinates in the right order, and in "
+                    + "the coordinate reference of the aerodrome?");
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package slopewright.exchange.survey;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is said of a survey as a whole; what its file says of a shape comes first.
+ *
+ * @param source              where it comes from
+ * @param date                the day of the survey, of the form 2026-01-31; empty where it is not known
+ * @param grid                coordinate reference of metres east and north, of the form EPSG:32629; empty for that of the aerodrome
+ * @param horizontalAccuracyM radius in which true places may lie, metres; empty where it is not known
+ * @param verticalAccuracyM   by how much tops may be higher, metres; empty where it is not known
+ */
+public record SurveyOrigin(String source, Optional<String> date, Optional<String> grid,
+        OptionalDouble horizontalAccuracyM, OptionalDouble verticalAccuracyM) {
+
+    /** Refuses missing parts. */
+    public SurveyOrigin {
+        Objects.requireNonNull(source);
+        Objects.requireNonNull(date);
+        Objects.requireNonNull(grid);
+        Objects.requireNonNull(horizontalAccuracyM);
+        Objects.requireNonNull(verticalAccuracyM);
+    }
+}
