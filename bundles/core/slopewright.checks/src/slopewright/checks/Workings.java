@@ -3,7 +3,6 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.geometry.Angles;
@@ -113,14 +112,31 @@ public final class Workings {
             eyeHeight(siting).ifPresent(steps::add);
         }
         if (wheels) {
-            Projects.host(aid).stream().flatMap(host -> host.getRegularGroups().stream()).map(AeroplaneGroup::getEyeToWheelM)
-                    .filter(Objects::nonNull).filter(height -> near(siting.eyeHeightM() - height, outcome.value().getAsDouble()))
-                    .findFirst().ifPresent(height -> steps.add(new Step(Kind.WHEEL_CLEARANCE,
-                            List.of(metres(siting.eyeHeightM()), metres(height), metres(siting.eyeHeightM() - height)))));
+            Projects.host(aid).stream().flatMap(host -> host.getRegularGroups().stream()).filter(group -> group.getEyeToWheelM() != null)
+                    .filter(group -> near(siting.eyeHeightM() - group.getEyeToWheelM(), outcome.value().getAsDouble()))
+                    .findFirst().flatMap(group -> wheelClearance(siting, group)).ifPresent(steps::add);
         }
     }
 
-    private static Optional<Step> eyeHeight(Siting siting) {
+    /**
+     * Returns how the wheel clearance of an aeroplane group follows from the eye height.
+     *
+     * @param siting a layout
+     * @param group  the group
+     * @return the step, empty where the group has no eye path to wheel path height
+     */
+    public static Optional<Step> wheelClearance(Siting siting, AeroplaneGroup group) {
+        return Optional.ofNullable(group.getEyeToWheelM()).map(height -> new Step(Kind.WHEEL_CLEARANCE,
+                List.of(metres(siting.eyeHeightM()), metres(height), metres(siting.eyeHeightM() - height))));
+    }
+
+    /**
+     * Returns how the eye height over the threshold follows from the layout.
+     *
+     * @param siting a layout
+     * @return the step, empty where the formula does not lead to the eye height of the layout
+     */
+    public static Optional<Step> eyeHeight(Siting siting) {
         double lens = siting.reference().heightM();
         double sum = lens + siting.distanceM() * Angles.tanDeg(siting.lowestOnSlopeDeg());
         return near(sum, siting.eyeHeightM()) ? Optional.of(new Step(Kind.EYE_HEIGHT, List.of(metres(lens), metres(siting.distanceM()),

@@ -2,19 +2,22 @@ package slopewright.ui.properties;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.checks.Workings;
+import slopewright.checks.Workings.Step;
 import slopewright.model.ApproachAid;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SurfacePlan;
 import slopewright.siting.aid.AidLayouts;
+import slopewright.siting.aid.AidRequests;
 import slopewright.standards.Citation;
-import slopewright.standards.RuleSet;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -43,15 +46,16 @@ final class AidFigures {
             return List.of();
         }
         List<Figure> figures = new ArrayList<>();
+        List<Outcome> own = own(aid, document.get());
         try {
-            RuleSet rules = document.get().rules();
-            add(figures, AidLayouts.asLaid(aid, rules), format, own(aid, document.get()));
+            add(figures, AidLayouts.asLaid(aid, document.get().rules()), aid, format, own);
         } catch (SitingException | IllegalArgumentException e) {
-            figures.add(new Figure("Derived values", "not known: " + e.getMessage(), e.getMessage()));
+            figures.add(new Figure(PropertyTexts.get("figure.derived"), PropertyTexts.get("figure.unknown", e.getMessage()),
+                    e.getMessage()));
         }
-        own(aid, document.get()).stream().filter(outcome -> outcome.rule().equals(SURFACE_RULE) && outcome.margin().isPresent())
+        own.stream().filter(outcome -> outcome.rule().equals(SURFACE_RULE) && outcome.margin().isPresent())
                 .min((a, b) -> Double.compare(a.margin().getAsDouble(), b.margin().getAsDouble()))
-                .ifPresent(worst -> figures.add(margin(worst, format)));
+                .ifPresent(worst -> figures.add(margin(worst, document.get().project())));
         return figures;
     }
 
@@ -60,40 +64,46 @@ final class AidFigures {
                 .filter(outcome -> outcome.elementId().equals(aid.getId())).toList();
     }
 
-    private static void add(List<Figure> figures, Siting siting, QuantityFormat format, List<Outcome> own) {
-        String angle = format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE);
-        figures.add(new Figure("Distance", length(siting.distanceM(), format),
-                "From the threshold or hover point to the row, the wing bar or the near bar." + sources(own, "DIST-")));
-        figures.add(new Figure("Eye height (MEHT)", length(siting.eyeHeightM(), format),
-                "On the lowest on-slope angle, " + angle + ", over the threshold." + sources(own, "EYE-")));
+    private static void add(List<Figure> figures, Siting siting, ApproachAid aid, QuantityFormat format, List<Outcome> own) {
+        figures.add(new Figure(PropertyTexts.get("figure.distance"), length(siting.distanceM(), format),
+                PropertyTexts.get("figure.distance.why") + sources(own, "DIST-")));
+        figures.add(new Figure(PropertyTexts.get("figure.onSlope"), format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE),
+                PropertyTexts.get("figure.onSlope.why") + sources(own, "EYE-")));
+        figures.add(new Figure(PropertyTexts.get("figure.eyeHeight"), length(siting.eyeHeightM(), format),
+                PropertyTexts.get("figure.eyeHeight.why", format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE))
+                        + formula(Workings.eyeHeight(siting)) + sources(own, "EYE-")));
         if (siting.wheelClearanceM().isPresent()) {
-            figures.add(new Figure("Wheels over threshold", length(siting.wheelClearanceM().getAsDouble(), format),
-                    "Eye height less the eye-path-to-wheel-path height of the most demanding aeroplane in regular use."
-                            + sources(own, "WHEEL-")));
+            Optional<Step> formula = Projects.host(aid).flatMap(AidRequests::mostDemanding)
+                    .flatMap(group -> Workings.wheelClearance(siting, group));
+            figures.add(new Figure(PropertyTexts.get("figure.wheels"), length(siting.wheelClearanceM().getAsDouble(), format),
+                    PropertyTexts.get("figure.wheels.why") + formula(formula) + sources(own, "WHEEL-")));
         }
         siting.surface().ifPresent(surface -> figures.add(surface(surface, format)));
     }
 
+    private static String formula(Optional<Step> step) {
+        return step.map(one -> "\n" + OutcomeTexts.working(one)).orElse("");
+    }
+
     private static Figure surface(SurfacePlan surface, QuantityFormat format) {
-        return new Figure("Obstacle surface", format.showWithUnit(surface.slopeDeg(), Quantity.ANGLE),
-                "Rises outward from " + length(-surface.startAlongM(), format) + " before the threshold; "
-                        + String.join("; ", surface.citations().stream().map(Citation::text).distinct().toList()) + ".");
+        return new Figure(PropertyTexts.get("figure.surface"), format.showWithUnit(surface.slopeDeg(), Quantity.ANGLE),
+                PropertyTexts.get("figure.surface.why", length(-surface.startAlongM(), format),
+                        String.join("; ", surface.citations().stream().map(Citation::text).distinct().toList())));
     }
 
     private static String sources(List<Outcome> own, String rules) {
         return own.stream().filter(outcome -> outcome.rule().startsWith(rules)).flatMap(outcome -> outcome.citation().stream())
-                .map(citation -> " Judged by " + citation.text() + " [" + citation.provenance().key() + "].").distinct()
-                .collect(Collectors.joining());
+                .map(citation -> "\n" + PropertyTexts.get("figure.source", citation.text(), OutcomeTexts.provenance(citation.provenance())))
+                .distinct().collect(Collectors.joining());
     }
 
     private static String length(double valueM, QuantityFormat format) {
         return format.showWithUnit(Math.round(valueM * 100) / 100.0, Quantity.LENGTH);
     }
 
-    private static Figure margin(Outcome worst, QuantityFormat format) {
-        double margin = worst.margin().getAsDouble();
-        String text = worst.unit().equals("m") ? length(margin, format) : String.format(Locale.ROOT, "%.2f %s", margin, worst.unit());
-        return new Figure("Obstacle margin", text,
-                worst.explanation() + worst.citation().map(citation -> " " + citation.text() + ".").orElse(""));
+    private static Figure margin(Outcome worst, Project project) {
+        return new Figure(PropertyTexts.get("figure.margin"), OutcomeTexts.signed(worst.margin(), worst.unit()), worst.explanation()
+                + ElementParts.lines(OutcomeTexts.workings(worst, project))
+                + worst.citation().map(one -> "\n" + one.text() + ".").orElse(""));
     }
 }

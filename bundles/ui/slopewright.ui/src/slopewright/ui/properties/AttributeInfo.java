@@ -52,7 +52,7 @@ public record AttributeInfo(EStructuralFeature feature, String label, Quantity q
 
     /** Returns the name of a class of elements for people: {@code Light unit}. */
     public static String classLabel(EClass type) {
-        return words(type.getName());
+        return text("class." + type.getName()).orElseGet(() -> words(type.getName()));
     }
 
     /** Returns the name of a choice for people. */
@@ -76,8 +76,8 @@ public record AttributeInfo(EStructuralFeature feature, String label, Quantity q
      */
     public Optional<String> fault(double value, QuantityFormat format) {
         return range.filter(one -> value < one.least() || value > one.greatest())
-                .map(one -> label + ": " + format.showWithUnit(value, quantity) + " is not between "
-                        + format.showWithUnit(one.least(), quantity) + " and " + format.showWithUnit(one.greatest(), quantity) + ".");
+                .map(one -> PropertyTexts.get("field.range", label, format.showWithUnit(value, quantity),
+                        format.showWithUnit(one.least(), quantity), format.showWithUnit(one.greatest(), quantity)));
     }
 
     private static Optional<String> text(EClass type, EStructuralFeature feature, String part) {

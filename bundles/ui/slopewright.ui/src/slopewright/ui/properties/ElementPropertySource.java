@@ -23,17 +23,18 @@ import slopewright.edit.SetAttribute;
 import slopewright.edit.SetReferences;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.units.QuantityFormat;
 
 /**
- * The attributes of one element for the property sheet, each with its unit, in groups, followed by what the aid gives as it stands and
- * by what the rules say about the element. Every change goes through the history of the element's document.
+ * The attributes of one element for the property sheet, each with its unit, in groups, followed by what the aid gives as it stands, by
+ * the parts that belong to the element alone, and by what the rules say about it. Every change goes through the history of the
+ * element's document.
  */
 public final class ElementPropertySource implements IPropertySource2 {
 
-    private static final String DERIVED = "As it stands";
-    private static final String FINDINGS = "Rules";
     private static final Comparator<Outcome> WEIGHTIEST_FIRST = Comparator
             .comparing((Outcome outcome) -> outcome.weight().map(Severity::ordinal).orElse(-1)).reversed();
 
@@ -64,18 +65,29 @@ public final class ElementPropertySource implements IPropertySource2 {
         boolean editable = ProjectDocument.of(element).isPresent();
         for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
             if (isShown(feature)) {
-                Field field = Field.of(element, AttributeInfo.of(element.eClass(), feature), format);
-                fields.put(feature, field);
-                descriptors.add(field.descriptor(editable));
+                add(Field.of(element, AttributeInfo.of(element.eClass(), feature), format), editable);
             }
         }
         addReadOnly("id", AttributeInfo.classLabel(element.eClass()), "Id", String.valueOf(element.getId()),
-                "By this id findings and reports refer to the element.");
+                PropertyTexts.get("id.help"));
         if (element instanceof ApproachAid aid) {
-            AidFigures.of(aid, format).forEach(figure -> addReadOnly("figure " + figure.name(), DERIVED, figure.name(), figure.text(),
-                    figure.why()));
+            AidFigures.of(aid, format).forEach(figure -> addReadOnly("figure " + figure.name(), PropertyTexts.get("group.derived"),
+                    figure.name(), figure.text(), figure.why()));
+        }
+        for (ElementParts.Part part : ElementParts.of(element)) {
+            for (EStructuralFeature feature : part.element().eClass().getEAllStructuralFeatures()) {
+                if (isShown(feature)) {
+                    add(Field.of(part.element(), AttributeInfo.of(part.element().eClass(), feature), format)
+                            .in(ElementParts.id(part.element(), feature), part.group()), editable);
+                }
+            }
         }
         addOutcomes();
+    }
+
+    private void add(Field field, boolean editable) {
+        fields.put(field.id(), field);
+        descriptors.add(field.descriptor(editable));
     }
 
     private static boolean isShown(EStructuralFeature feature) {
@@ -90,10 +102,15 @@ public final class ElementPropertySource implements IPropertySource2 {
                 .orElse(List.of());
         int number = 0;
         for (Outcome outcome : own) {
-            String confirm = outcome.toConfirm() ? ", to be confirmed" : "";
-            addReadOnly("outcome " + number++, FINDINGS, outcome.rule() + " " + outcome.title(), OutcomeTexts.verdict(outcome) + confirm,
-                    outcome.explanation());
+            String why = outcome.explanation() + ElementParts.lines(OutcomeTexts.workings(outcome, project()))
+                    + outcome.citation().map(one -> "\n" + one.text() + " (" + OutcomeTexts.provenance(outcome) + ")").orElse("");
+            addReadOnly("outcome " + number++, PropertyTexts.get("group.rules"), outcome.rule() + " " + outcome.title(),
+                    OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", " + PropertyTexts.get("toConfirm") : ""), why);
         }
+    }
+
+    private Project project() {
+        return Projects.project(element).orElseThrow();
     }
 
     private void addReadOnly(String id, String group, String name, String text, String why) {
@@ -128,20 +145,22 @@ public final class ElementPropertySource implements IPropertySource2 {
 
     @Override
     public boolean isPropertySet(Object id) {
-        return id instanceof EStructuralFeature feature && element.eIsSet(feature);
+        Field field = fields.get(id);
+        return field != null && field.element.eIsSet(field.info.feature());
     }
 
     @Override
     public boolean isPropertyResettable(Object id) {
-        return id instanceof EStructuralFeature && ProjectDocument.of(element).isPresent();
+        return fields.containsKey(id) && ProjectDocument.of(element).isPresent();
     }
 
     @Override
     public void resetPropertyValue(Object id) {
-        if (id instanceof EAttribute attribute) {
-            perform(SetAttribute.of(element, attribute, null));
-        } else if (id instanceof EReference reference) {
-            perform(SetReferences.of(element, reference, List.of()));
+        Field field = fields.get(id);
+        if (field != null && field.info.feature() instanceof EAttribute attribute) {
+            perform(SetAttribute.of(field.element, attribute, null));
+        } else if (field != null) {
+            perform(SetReferences.of(field.element, (EReference) field.info.feature(), List.of()));
         }
     }
 

@@ -33,14 +33,30 @@ import slopewright.ui.units.QuantityFormat;
 /** One value of an element as the property sheet shows, reads and changes it. */
 abstract class Field {
 
-    private static final String NONE = "(none)";
+    private static final String NONE = PropertyTexts.get("field.none");
 
     final Identified element;
     final AttributeInfo info;
 
+    private Object id;
+    private String group;
+
     Field(Identified element, AttributeInfo info) {
         this.element = element;
         this.info = info;
+        this.id = info.feature();
+        this.group = info.group();
+    }
+
+    /** Puts a field of a part into the sheet of the whole. */
+    Field in(Object newId, String newGroup) {
+        id = newId;
+        group = newGroup;
+        return this;
+    }
+
+    Object id() {
+        return id;
     }
 
     static Field of(Identified element, AttributeInfo info, QuantityFormat format) {
@@ -53,7 +69,8 @@ abstract class Field {
         }
         Class<?> type = attribute.getEAttributeType().getInstanceClass();
         if (type == Boolean.class) {
-            return new Choice(element, info, List.of(new Option(NONE, null), new Option("yes", true), new Option("no", false)));
+            return new Choice(element, info, List.of(new Option(NONE, null), new Option(PropertyTexts.get("field.yes"), true),
+                    new Option(PropertyTexts.get("field.no"), false)));
         }
         return switch (attribute.getName()) {
             case "familyKey" -> new Choice(element, info, keyed(Families.all().stream(), one -> one.name(), one -> one.key()));
@@ -81,8 +98,8 @@ abstract class Field {
     abstract LabelProvider texts();
 
     PropertyDescriptor descriptor(boolean editable) {
-        PropertyDescriptor descriptor = editable ? editor() : new PropertyDescriptor(info.feature(), label());
-        descriptor.setCategory(info.group());
+        PropertyDescriptor descriptor = editable ? editor() : new PropertyDescriptor(id, label());
+        descriptor.setCategory(group);
         descriptor.setDescription(info.help().isEmpty() ? label() : label() + ": " + info.help());
         descriptor.setLabelProvider(texts());
         descriptor.setValidator(this::fault);
@@ -123,7 +140,7 @@ abstract class Field {
             options = new ArrayList<>(known);
             Object present = element.eGet(info.feature());
             if (present != null && options.stream().noneMatch(one -> present.equals(one.value()))) {
-                options.add(new Option(present + " (unknown)", present));
+                options.add(new Option(PropertyTexts.get("field.unknown", present), present));
             }
         }
 
@@ -140,7 +157,7 @@ abstract class Field {
 
         @Override
         String fault(Object value) {
-            return value instanceof Integer index && index >= 0 && index < options.size() ? null : "Choose one of the list.";
+            return value instanceof Integer index && index >= 0 && index < options.size() ? null : PropertyTexts.get("field.choose");
         }
 
         @Override
@@ -153,7 +170,7 @@ abstract class Field {
 
         @Override
         PropertyDescriptor editor() {
-            return new ComboBoxPropertyDescriptor(info.feature(), label(), options.stream().map(Option::label).toArray(String[]::new));
+            return new ComboBoxPropertyDescriptor(id(), label(), options.stream().map(Option::label).toArray(String[]::new));
         }
 
         @Override
@@ -186,7 +203,7 @@ abstract class Field {
         @Override
         String fault(Object value) {
             return value instanceof List<?> list && list.stream().allMatch(reference.getEReferenceType()::isInstance) ? null
-                    : "Choose from the list.";
+                    : PropertyTexts.get("field.chooseSeveral");
         }
 
         @Override
@@ -196,7 +213,7 @@ abstract class Field {
 
         @Override
         PropertyDescriptor editor() {
-            return new PropertyDescriptor(reference, label()) {
+            return new PropertyDescriptor(id(), label()) {
                 @Override
                 public CellEditor createPropertyEditor(Composite parent) {
                     return new ReferencesCellEditor(parent, Several.this.label(), candidates(element, reference.getEReferenceType()));
@@ -266,7 +283,7 @@ abstract class Field {
             try {
                 return Integer.valueOf(text);
             } catch (NumberFormatException e) {
-                throw new IllegalArgumentException("'" + text + "' is no whole number.", e);
+                throw new IllegalArgumentException(PropertyTexts.get("field.count", text), e);
             }
         }
 
@@ -277,7 +294,14 @@ abstract class Field {
 
         @Override
         PropertyDescriptor editor() {
-            return new TextPropertyDescriptor(info.feature(), label());
+            return new TextPropertyDescriptor(id(), label()) {
+                @Override
+                public CellEditor createPropertyEditor(Composite parent) {
+                    CellEditor editor = new CheckedTextCellEditor(parent);
+                    editor.setValidator(Text.this::fault);
+                    return editor;
+                }
+            };
         }
 
         @Override

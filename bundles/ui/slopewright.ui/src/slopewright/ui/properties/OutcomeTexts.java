@@ -83,10 +83,14 @@ public final class OutcomeTexts {
      */
     public static List<String> workings(Outcome outcome, Project project) {
         try {
-            return Workings.of(outcome, project).stream()
-                    .map(step -> PropertyTexts.get("working." + step.kind().name(), step.numbers().toArray())).toList();
+            return Workings.of(outcome, project).stream().map(OutcomeTexts::working).toList();
         } catch (IllegalArgumentException e) {
             return List.of();
         }
+    }
+
+    /** Returns a formula with its numbers put in. */
+    public static String working(Workings.Step step) {
+        return PropertyTexts.get("working." + step.kind().name(), step.numbers().toArray());
     }
 }

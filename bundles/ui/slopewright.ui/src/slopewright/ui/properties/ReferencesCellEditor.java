@@ -40,7 +40,7 @@ final class ReferencesCellEditor extends DialogCellEditor {
                 return Projects.label((Identified) element);
             }
         };
-        ListSelectionDialog dialog = ListSelectionDialog.of(candidates.toArray()).title(title).message("Tick those that count:")
+        ListSelectionDialog dialog = ListSelectionDialog.of(candidates.toArray()).title(title).message(PropertyTexts.get("field.tick"))
                 .contentProvider(ArrayContentProvider.getInstance()).labelProvider(labels)
                 .preselect(getValue() instanceof List<?> list ? list.toArray() : new Object[0]).create(parent.getShell());
         return dialog.open() == Window.OK ? Arrays.asList(dialog.getResult()) : null;

@@ -1,0 +1,193 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.PropertyResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.swt.SWT;
+import org.eclipse.ui.views.properties.IPropertyDescriptor;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slopewright.checks.Workings;
+import slopewright.model.ApproachAid;
+import slopewright.model.LightUnit;
+import slopewright.model.util.Projects;
+import slopewright.siting.aid.AidLayouts;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.properties.ElementPropertyPage;
+import slopewright.ui.properties.ElementPropertySource;
+import slopewright.ui.review.FindingsView;
+import slopewright.ui.units.QuantityFormat;
+
+/** The property sheet as a page: parts of the element, adding measured values and inspections, reasons inline, what a value means. */
+class PropertiesTest {
+
+    @TempDir
+    private Path folder;
+    private ProjectDocument document;
+    private ApproachAid aid;
+    private LightUnit unit;
+    private Shell shell;
+    private ElementPropertyPage page;
+
+    @BeforeEach
+    void open() throws Exception {
+        document = ProjectDocument.open(DemoCopy.of("every-family", folder));
+        aid = Projects.aids(document.project()).stream().filter(one -> one.getUnits().size() > 1).findFirst().orElseThrow();
+        unit = aid.getUnits().get(0);
+        unit.setMeasured(null);
+        shell = new Shell(Display.getCurrent());
+        shell.setLayout(new FillLayout());
+        shell.setSize(300, 700);
+        page = new ElementPropertyPage(document);
+        page.createControl(shell);
+        shell.open();
+    }
+
+    @AfterEach
+    void close() {
+        page.dispose();
+        shell.dispose();
+        document.dispose();
+    }
+
+    private void show(Object element) {
+        page.selectionChanged(null, new StructuredSelection(element));
+    }
+
+    private IAction action(String text) {
+        return page.actions().stream().filter(one -> one.getText().equals(text)).findFirst().orElseThrow();
+    }
+
+    private Tree tree() {
+        return Widgets.all(shell, Tree.class).findFirst().orElseThrow();
+    }
+
+    private List<String> groups() {
+        return Stream.of(tree().getItems()).map(TreeItem::getText).toList();
+    }
+
+    @Test
+    void measuredValuesAreAddedEnteredAndTakenBack() {
+        show(unit);
+        assertFalse(groups().contains("Measured"), groups().toString());
+        assertTrue(action("Add measured values").isEnabled());
+        action("Add measured values").run();
+        assertNotNull(unit.getMeasured());
+        assertTrue(groups().contains("Measured"), groups().toString());
+        ElementPropertySource source = new ElementPropertySource(unit, new QuantityFormat(false, false));
+        IPropertyDescriptor setting = Stream.of(source.getPropertyDescriptors())
+                .filter(one -> "Measured".equals(one.getCategory()) && one.getDisplayName().equals("Setting (°)")).findFirst()
+                .orElseThrow();
+        source.setPropertyValue(setting.getId(), "3°12'");
+        assertEquals(3.2, unit.getMeasured().getSettingDeg(), 1e-12);
+        document.history().undo();
+        assertNull(unit.getMeasured().getSettingDeg());
+        action("Remove the measured values").run();
+        assertNull(unit.getMeasured());
+    }
+
+    @Test
+    void anInspectionIsAddedToTheAid() {
+        show(aid);
+        int before = aid.getInspections().size();
+        action("Add an inspection").run();
+        assertEquals(before + 1, aid.getInspections().size());
+        assertTrue(groups().contains("Inspection " + (before + 1)), groups().toString());
+        document.history().undo();
+        assertEquals(before, aid.getInspections().size());
+        assertFalse(action("Add a circuit").isEnabled(), "an aid has no circuits");
+        show(document.project());
+        assertTrue(action("Add a circuit").isEnabled());
+        action("Add a circuit").run();
+        List<String> labels = Stream.of(new ElementPropertySource(document.project()).getPropertyDescriptors())
+                .map(IPropertyDescriptor::getDisplayName).toList();
+        assertTrue(labels.containsAll(List.of("Checked by", "Approved by", "Document number", "Client", "Length of the cable loop (m)",
+                "Cable resistance (Ω/km)")), labels.toString());
+    }
+
+    /** The eye height is lens height + distance x tan(lowest on-slope signal). */
+    @Test
+    void aDerivedValueSaysHowItComesAbout() {
+        ApproachAid row = Projects.aids(document.project()).stream().filter(one -> "four-unit-row".equals(one.getFamilyKey())).findFirst()
+                .orElseThrow();
+        ElementPropertySource source = new ElementPropertySource(row);
+        IPropertyDescriptor eye = Stream.of(source.getPropertyDescriptors()).filter(one -> one.getDisplayName().equals("Eye height (MEHT)"))
+                .findFirst().orElseThrow();
+        String formula = Workings.eyeHeight(AidLayouts.asLaid(row, document.rules())).orElseThrow().text();
+        assertTrue(eye.getDescription().contains(formula), eye.getDescription());
+        show(row);
+        TreeItem item = Stream.of(tree().getItems()).flatMap(group -> Stream.of(group.getItems()))
+                .filter(one -> one.getText().equals("Eye height (MEHT)")).findFirst().orElseThrow();
+        tree().setSelection(item);
+        Event event = new Event();
+        event.item = item;
+        tree().notifyListeners(SWT.Selection, event);
+        assertTrue(page.why().contains(formula), page.why());
+    }
+
+    @Test
+    void theReasonStandsAtTheCellWhileTyping() {
+        ElementPropertySource source = new ElementPropertySource(unit, new QuantityFormat(false, false));
+        IPropertyDescriptor setting = Stream.of(source.getPropertyDescriptors()).filter(one -> one.getDisplayName().equals("Setting (°)"))
+                .findFirst().orElseThrow();
+        var editor = setting.createPropertyEditor(tree());
+        Text text = (Text) editor.getControl();
+        text.setVisible(true);
+        editor.activate();
+        text.setText("95");
+        assertTrue(String.valueOf(text.getToolTipText()).contains("not between"), text.getToolTipText());
+        text.setText("3 15");
+        assertNull(text.getToolTipText());
+        editor.dispose();
+    }
+
+    /** Every name, group and sentence of the English catalogue has a German one; ranges are numbers and stand once. */
+    @Test
+    void theGermanCatalogueIsWhole() {
+        ClassLoader loader = ElementPropertyPage.class.getClassLoader();
+        Set<String> english = keys("slopewright.ui.properties.attributes", Locale.ROOT, loader);
+        Set<String> german = keys("slopewright.ui.properties.attributes", Locale.GERMAN, loader);
+        assertEquals(Set.of(), english.stream().filter(key -> !german.contains(key)).collect(Collectors.toCollection(TreeSet::new)));
+        String words = "slopewright.ui.properties.messages";
+        assertEquals(keys(words, Locale.ROOT, loader), keys(words, Locale.GERMAN, loader));
+        String review = "slopewright.ui.review.internal.messages";
+        ClassLoader other = FindingsView.class.getClassLoader();
+        assertEquals(keys(review, Locale.ROOT, other), keys(review, Locale.GERMAN, other));
+    }
+
+    private static Set<String> keys(String name, Locale language, ClassLoader loader) {
+        String file = name.replace('.', '/') + (language.equals(Locale.ROOT) ? "" : "_" + language.getLanguage()) + ".properties";
+        try (var in = loader.getResourceAsStream(file)) {
+            var own = new PropertyResourceBundle(new InputStreamReader(in, StandardCharsets.UTF_8));
+            return own.keySet().stream().filter(key -> !key.endsWith(".range")).collect(Collectors.toSet());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
