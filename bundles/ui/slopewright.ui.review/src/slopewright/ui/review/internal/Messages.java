@@ -1,5 +1,7 @@
 package slopewright.ui.review.internal;
 
+import java.util.MissingResourceException;
+
 import slopewright.ui.Texts;
 
 /** What the review views say; the texts of a view begin with its name. */
@@ -18,5 +20,15 @@ public final class Messages {
      */
     public static String get(String key, Object... values) {
         return TEXTS.get(key, values);
+    }
+
+    /** Returns whether there is a text of that name. */
+    public static boolean has(String key) {
+        try {
+            TEXTS.get(key);
+            return true;
+        } catch (MissingResourceException e) {
+            return false;
+        }
     }
 }

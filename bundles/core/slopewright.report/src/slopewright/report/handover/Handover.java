@@ -1,0 +1,96 @@
+package slopewright.report.handover;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+import slopewright.model.Project;
+import slopewright.report.OutputFile;
+import slopewright.report.ReportException;
+import slopewright.siting.SitingException;
+
+/** Writes files of a project into a folder, each whole or not at all; a file that is there already stays unless it may be replaced. */
+public final class Handover {
+
+    /** How one file went. */
+    public enum State {
+        /** It was written. */
+        WRITTEN,
+        /** It was there already and was left alone. */
+        KEPT,
+        /** It could not be written. */
+        FAILED
+    }
+
+    /**
+     * What became of one file.
+     *
+     * @param deliverable what it is
+     * @param file        where it is or would be
+     * @param state       how it went
+     * @param reason      why it could not be written; empty where it was
+     */
+    public record Entry(Deliverable deliverable, Path file, State state, String reason) {
+    }
+
+    /** Hears how it goes, and may end it. */
+    public interface Progress {
+
+        /**
+         * The next file is begun.
+         *
+         * @param next what it is
+         * @return whether it is wanted; nothing more is written where it is not
+         */
+        boolean goOn(Deliverable next);
+    }
+
+    private Handover() {
+    }
+
+    /**
+     * Writes files.
+     *
+     * @param project  the project, not changed
+     * @param wanted   what is written
+     * @param folder   where; made where it is not there
+     * @param options  date and paper
+     * @param replaced names of files that may be replaced
+     * @param progress hears how it goes
+     * @return what became of each file that was begun
+     * @throws ReportException where the folder can not be made
+     */
+    public static List<Entry> write(Project project, List<Deliverable> wanted, Path folder, HandoverOptions options, Set<String> replaced,
+            Progress progress) throws ReportException {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new ReportException(folder + ": can not be made: " + e.getMessage(), e);
+        }
+        List<Entry> entries = new ArrayList<>();
+        for (Deliverable one : wanted) {
+            if (!progress.goOn(one)) {
+                break;
+            }
+            Path file = folder.resolve(one.fileName());
+            if (Files.exists(file) && !replaced.contains(one.fileName())) {
+                entries.add(new Entry(one, file, State.KEPT, ""));
+            } else {
+                entries.add(write(project, one, file, options));
+            }
+        }
+        return entries;
+    }
+
+    private static Entry write(Project project, Deliverable one, Path file, HandoverOptions options) {
+        try {
+            OutputFile.write(file, one.writer().write(project, options));
+            return new Entry(one, file, State.WRITTEN, "");
+        } catch (ReportException | SitingException | IllegalArgumentException e) {
+            return new Entry(one, file, State.FAILED, String.valueOf(e.getMessage()));
+        }
+    }
+}

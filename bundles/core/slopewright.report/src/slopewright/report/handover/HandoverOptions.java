@@ -1,0 +1,33 @@
+package slopewright.report.handover;
+
+import java.time.LocalDate;
+import java.util.Objects;
+
+import slopewright.drawing.SheetFormat;
+import slopewright.report.PaperSize;
+import slopewright.report.ReportOptions;
+
+/**
+ * What every file of a hand-over has in common.
+ *
+ * @param date  the date to print
+ * @param paper the paper of documents; drawings use the size of the same name
+ */
+public record HandoverOptions(LocalDate date, PaperSize paper) {
+
+    /** Refuses missing parts. */
+    public HandoverOptions {
+        Objects.requireNonNull(date);
+        Objects.requireNonNull(paper);
+    }
+
+    /** Returns them for a document. */
+    public ReportOptions report() {
+        return new ReportOptions(date.toString(), paper);
+    }
+
+    /** Returns the paper of drawings. */
+    public SheetFormat sheet() {
+        return paper == PaperSize.LETTER ? SheetFormat.LETTER : SheetFormat.A4;
+    }
+}

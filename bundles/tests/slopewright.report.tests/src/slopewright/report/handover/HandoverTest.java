@@ -1,0 +1,107 @@
+package slopewright.report.handover;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import slopewright.exchange.SettingOutSchedule;
+import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.util.Projects;
+import slopewright.report.PaperSize;
+
+/** Everything a project can be handed over as: the list, the bytes, and a folder in which nothing is lost. */
+class HandoverTest {
+
+    private static final HandoverOptions OPTIONS = new HandoverOptions(LocalDate.of(2026, 6, 1), PaperSize.A4);
+
+    @TempDir
+    private Path folder;
+    private Project project;
+
+    @BeforeEach
+    void load() throws Exception {
+        project = ProjectFile.load(Path.of(System.getProperty("slopewright.root"), "demo-data/harrow-vale/harrow-vale.slopewright"));
+    }
+
+    private Deliverable find(String fileName) {
+        return Deliverables.of(project).stream().filter(one -> one.fileName().equals(fileName)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void everyFileHasAKeyAndANameOfItsOwn() {
+        List<Deliverable> all = Deliverables.of(project);
+        assertEquals(all.size(), all.stream().map(Deliverable::key).distinct().count());
+        assertEquals(all.size(), all.stream().map(Deliverable::fileName).distinct().count());
+        long drawings = all.stream().filter(one -> one.kind().startsWith("drawing-")).count();
+        assertEquals(Projects.aids(project).size() * 7 * 3, drawings, "seven views in three forms of every aid");
+        assertTrue(all.stream().allMatch(one -> one.fileName().matches("[\\p{L}\\p{N}-]+\\.[a-z]+")), "names that every system takes");
+    }
+
+    /** What a file begins with tells its form: PDF 1.x, PNG and OOXML (a ZIP) by their published signatures. */
+    @Test
+    void theBytesAreOfTheFormThatTheNameSays() throws Exception {
+        String aid = Projects.path(Projects.aids(project).get(0));
+        for (Deliverable one : Deliverables.of(project)) {
+            boolean about = one.subject().isEmpty() || one.subject().equals(aid);
+            if (about && (one.usual() || one.kind().equals("map"))) {
+                String start = new String(one.writer().write(project, OPTIONS), 0, 8, StandardCharsets.ISO_8859_1);
+                String expected = switch (one.extension()) {
+                    case "pdf" -> "%PDF-";
+                    case "xlsx" -> "PK";
+                    case "csv" -> "runway";
+                    case "geojson" -> "{";
+                    default -> "<?xml";
+                };
+                assertTrue(start.startsWith(expected), one.fileName() + " begins with " + start);
+            }
+        }
+        byte[] picture = Deliverables.of(project).stream().flatMap(one -> one.picture().stream()).findFirst().orElseThrow()
+                .write(project, OPTIONS);
+        assertEquals("PNG", new String(picture, 1, 3, StandardCharsets.ISO_8859_1));
+    }
+
+    @Test
+    void whatIsThereStaysUnlessItMayBeReplaced() throws Exception {
+        Files.writeString(folder.resolve("schedule.csv"), "mine");
+        List<Deliverable> wanted = List.of(find("schedule.csv"), find("schedule.xlsx"));
+        List<Handover.Entry> entries = Handover.write(project, wanted, folder, OPTIONS, Set.of(), next -> true);
+        assertEquals(List.of(Handover.State.KEPT, Handover.State.WRITTEN), entries.stream().map(Handover.Entry::state).toList());
+        assertEquals("mine", Files.readString(folder.resolve("schedule.csv")));
+        Handover.write(project, wanted, folder, OPTIONS, Set.of("schedule.csv"), next -> true);
+        assertArrayEquals(SettingOutSchedule.csv(project), Files.readAllBytes(folder.resolve("schedule.csv")));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(2, files.count(), "nothing is left over");
+        }
+    }
+
+    @Test
+    void whatCanNotBeMadeIsSaidAndTheRestIsWritten() throws Exception {
+        Deliverable drawing = Deliverables.of(project).stream().filter(one -> one.kind().equals("drawing-plan")).findFirst().orElseThrow();
+        Projects.aids(project).forEach(aid -> aid.getUnits().clear());
+        List<Handover.Entry> entries = Handover.write(project, List.of(drawing, find("schedule.csv")), folder.resolve("new/deep"), OPTIONS,
+                Set.of(), next -> true);
+        assertEquals(Handover.State.FAILED, entries.get(0).state());
+        assertTrue(entries.get(0).reason().contains("no light units"), entries.get(0).reason());
+        assertEquals(Handover.State.WRITTEN, entries.get(1).state());
+    }
+
+    @Test
+    void itEndsWhereNothingMoreIsWanted() throws Exception {
+        List<Handover.Entry> entries = Handover.write(project, List.of(find("schedule.csv"), find("schedule.xlsx")), folder, OPTIONS,
+                Set.of(), next -> next.fileName().equals("schedule.csv"));
+        assertEquals(1, entries.size());
+    }
+}

@@ -1,0 +1,210 @@
+package slopewright.ui.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ColumnViewerEditor;
+import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
+import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
+import org.eclipse.jface.viewers.FocusCellOwnerDrawHighlighter;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerEditor;
+import org.eclipse.jface.viewers.TableViewerFocusCellManager;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.part.ViewPart;
+
+import slopewright.checks.CheckResult;
+import slopewright.checks.ProjectRules;
+import slopewright.edit.EditException;
+import slopewright.edit.RecordedEdit;
+import slopewright.model.ApproachAid;
+import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+import slopewright.siting.aid.AsBuilt;
+import slopewright.ui.document.DocumentFollower;
+import slopewright.ui.document.DocumentListener;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.properties.OutcomeTexts;
+import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.measured.MeasuredTable;
+
+/** The chosen aid as it was built: planned and measured values of every unit, what they come to, and what stands against acceptance. */
+public final class MeasuredView extends ViewPart {
+
+    /** Id of the view. */
+    public static final String ID = "slopewright.ui.review.measured";
+
+    private static final int SUMMARY_HEIGHT = 72;
+
+    private final Runnable stateListener = this::update;
+    private DocumentFollower follower;
+    private Optional<ProjectDocument> listened = Optional.empty();
+    private Combo aids;
+    private Label hint;
+    private MeasuredTable table;
+    private StyledText summary;
+    private List<ApproachAid> shown = List.of();
+
+    private final class Follow implements DocumentListener {
+
+        @Override
+        public void changed(Set<String> elementIds) {
+            update();
+        }
+
+        @Override
+        public void checked(CheckResult result) {
+            update();
+        }
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
+        Composite head = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(6, 2).applyTo(head);
+        aids = new Combo(head, SWT.READ_ONLY);
+        aids.setToolTipText(Messages.get("measured.aid"));
+        aids.addListener(SWT.Selection, event -> choose());
+        hint = new Label(head, SWT.NONE);
+        hint.setText(Messages.get("measured.hint"));
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(hint);
+        table = new MeasuredTable(parent, this::perform);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(table.viewer().getControl());
+        editByKeyboard(table.viewer());
+        table.viewer().getTable().addListener(SWT.MouseDoubleClick, event -> table.selectedId().ifPresent(id -> follower.reveal(id)));
+        summary = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
+        summary.setCaret(null);
+        summary.setMargins(6, 4, 6, 4);
+        summary.setAlwaysShowScrollBars(false);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, SUMMARY_HEIGHT).applyTo(summary);
+        follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> switched());
+        switched();
+    }
+
+    /** Cells are reached by the arrow keys, opened by Enter, F2 or a click, and left to the next one by Tab. */
+    private static void editByKeyboard(TableViewer viewer) {
+        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer, new FocusCellOwnerDrawHighlighter(viewer));
+        ColumnViewerEditorActivationStrategy strategy = new ColumnViewerEditorActivationStrategy(viewer) {
+            @Override
+            protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
+                boolean key = event.eventType == ColumnViewerEditorActivationEvent.KEY_PRESSED
+                        && (event.keyCode == SWT.F2 || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR);
+                return key || event.eventType == ColumnViewerEditorActivationEvent.TRAVERSAL
+                        || event.eventType == ColumnViewerEditorActivationEvent.MOUSE_CLICK_SELECTION
+                        || event.eventType == ColumnViewerEditorActivationEvent.PROGRAMMATIC;
+            }
+        };
+        TableViewerEditor.create(viewer, focus, strategy, ColumnViewerEditor.TABBING_HORIZONTAL
+                | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR | ColumnViewerEditor.KEYBOARD_ACTIVATION);
+    }
+
+    private void switched() {
+        listened.ifPresent(document -> document.viewState().removeListener(stateListener));
+        listened = follower == null ? Optional.empty() : follower.document();
+        listened.ifPresent(document -> document.viewState().addListener(stateListener));
+        update();
+    }
+
+    private void choose() {
+        int index = aids.getSelectionIndex();
+        if (index >= 0 && index < shown.size()) {
+            follower.document().ifPresent(document -> document.viewState().choose(shown.get(index).getId()));
+        }
+    }
+
+    private void update() {
+        if (follower == null || aids.isDisposed() || table.viewer().isCellEditorActive()) {
+            return;
+        }
+        Optional<ProjectDocument> document = follower.document();
+        shown = document.map(one -> Projects.aids(one.project())).orElse(List.of());
+        String[] labels = shown.stream().map(Projects::path).toArray(String[]::new);
+        if (!List.of(labels).equals(List.of(aids.getItems()))) {
+            aids.setItems(labels);
+            aids.getParent().layout();
+        }
+        Optional<ApproachAid> aid = document.flatMap(one -> one.viewState().aid());
+        aids.select(aid.map(shown::indexOf).orElse(-1));
+        try {
+            Optional<AsBuilt> built = aid.map(one -> AsBuilt.of(document.get().project(), one,
+                    ProjectRules.of(document.get().project(), one, Optional.empty())));
+            table.show(aid, built);
+            summary.setText(built.map(MeasuredView::text).orElse(Messages.get("measured.none")));
+        } catch (SitingException | IllegalArgumentException e) {
+            table.show(aid, Optional.empty());
+            summary.setText(Messages.get("measured.problem", e.getMessage()));
+        }
+    }
+
+    private static String text(AsBuilt built) {
+        List<String> lines = new ArrayList<>();
+        if (built.isMeasured()) {
+            List<String> parts = new ArrayList<>();
+            add(parts, "measured.eyeHeight", OptionalDouble.of(built.planned().eyeHeightM()),
+                    OptionalDouble.of(built.built().eyeHeightM()));
+            add(parts, "measured.wheels", built.planned().wheelClearanceM(), built.built().wheelClearanceM());
+            add(parts, "measured.obstacles", built.plannedMarginM(), built.builtMarginM());
+            lines.add(String.join("  ·  ", parts));
+        } else {
+            lines.add(Messages.get("measured.nothing"));
+        }
+        lines.add(Messages.get(built.findings().isEmpty() ? "measured.accept" : "measured.against"));
+        built.findings().forEach(finding -> lines.add("  " + finding));
+        return String.join("\n", lines);
+    }
+
+    private static void add(List<String> parts, String key, OptionalDouble planned, OptionalDouble built) {
+        if (planned.isPresent() && built.isPresent()) {
+            String unit = "m";
+            parts.add(String.format(Locale.ROOT, "%s: %s → %s", Messages.get(key), OutcomeTexts.quantity(planned, unit),
+                    OutcomeTexts.quantity(built, unit)));
+        }
+    }
+
+    private void perform(RecordedEdit edit) {
+        follower.document().ifPresent(document -> {
+            try {
+                document.history().perform(edit);
+            } catch (EditException e) {
+                hint.setText(e.getMessage());
+            }
+            table.viewer().getControl().getDisplay().asyncExec(this::update);
+        });
+    }
+
+    /** Returns the table of units. */
+    public TableViewer viewer() {
+        return table.viewer();
+    }
+
+    /** Returns what stands below the table. */
+    public String summary() {
+        return summary.getText();
+    }
+
+    @Override
+    public void setFocus() {
+        table.viewer().getControl().setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        listened.ifPresent(document -> document.viewState().removeListener(stateListener));
+        if (follower != null) {
+            follower.dispose();
+        }
+        super.dispose();
+    }
+}

@@ -1,0 +1,155 @@
+package slopewright.ui.review.internal.handover;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import slopewright.model.Project;
+import slopewright.report.PaperSize;
+import slopewright.report.handover.Deliverable;
+import slopewright.report.handover.Deliverables;
+import slopewright.report.handover.Handover;
+import slopewright.report.handover.HandoverOptions;
+import slopewright.ui.review.internal.Messages;
+
+/** What is to be handed over, as the pages of the wizard put it together. Used on the user interface thread. */
+public final class HandoverPlan {
+
+    private final Supplier<Project> project;
+    private final List<Deliverable> offered;
+    private final Set<String> replaced = new HashSet<>();
+    private List<Deliverable> wanted;
+    private String folder;
+    private String date = LocalDate.now().toString();
+    private PaperSize paper = PaperSize.A4;
+    private List<Handover.Entry> entries = List.of();
+
+    /**
+     * Begins with what most people want.
+     *
+     * @param project the project, copied when it is needed
+     * @param folder  where the files go at first
+     */
+    public HandoverPlan(Project project, Path folder) {
+        this.project = () -> EcoreUtil.copy(project);
+        this.offered = Deliverables.of(project);
+        this.wanted = offered.stream().filter(Deliverable::usual).toList();
+        this.folder = folder.toString();
+    }
+
+    /** Returns a copy of the project as it is now. */
+    public Project snapshot() {
+        return project.get();
+    }
+
+    List<Deliverable> offered() {
+        return offered;
+    }
+
+    /** Returns what is to be written. */
+    public List<Deliverable> wanted() {
+        return wanted;
+    }
+
+    /** Takes what is ticked, in the order of the offer. */
+    void want(Set<Deliverable> ticked) {
+        wanted = offered.stream().filter(ticked::contains).toList();
+    }
+
+    /** Returns where. */
+    public String folder() {
+        return folder;
+    }
+
+    void folder(String text) {
+        folder = text.strip();
+    }
+
+    String date() {
+        return date;
+    }
+
+    void date(String text) {
+        date = text.strip();
+    }
+
+    PaperSize paper() {
+        return paper;
+    }
+
+    void paper(PaperSize size) {
+        paper = size;
+    }
+
+    /** Returns why nothing can be written yet; empty where it can. */
+    String problem() {
+        if (wanted.isEmpty()) {
+            return Messages.get("handover.nothing");
+        }
+        if (folder.isEmpty() || !Path.of(folder).isAbsolute()) {
+            return Messages.get("handover.noFolder");
+        }
+        if (Files.exists(Path.of(folder)) && !Files.isDirectory(Path.of(folder))) {
+            return Messages.get("handover.noDirectory", folder);
+        }
+        try {
+            LocalDate.parse(date);
+            return "";
+        } catch (DateTimeParseException e) {
+            return Messages.get("handover.noDate", date);
+        }
+    }
+
+    /** Returns date and paper; the date must be one. */
+    public HandoverOptions options() {
+        return new HandoverOptions(LocalDate.parse(date), paper);
+    }
+
+    Path file(Deliverable one) {
+        return Path.of(folder).resolve(one.fileName());
+    }
+
+    boolean isThere(Deliverable one) {
+        return Files.exists(file(one));
+    }
+
+    boolean isReplaced(Deliverable one) {
+        return replaced.contains(one.fileName());
+    }
+
+    void replace(Deliverable one, boolean may) {
+        if (may) {
+            replaced.add(one.fileName());
+        } else {
+            replaced.remove(one.fileName());
+        }
+    }
+
+    /** Returns the names of the files that may be replaced. */
+    public Set<String> replaced() {
+        return Set.copyOf(replaced);
+    }
+
+    /** Says what became of the files. */
+    public void wrote(List<Handover.Entry> what) {
+        entries = new ArrayList<>(what);
+    }
+
+    List<Handover.Entry> entries() {
+        return entries;
+    }
+
+    /** Returns the name of a file for people. */
+    static String label(Deliverable one) {
+        String key = "handover.kind." + one.kind();
+        return Messages.has(key) ? Messages.get(key) : one.label();
+    }
+}

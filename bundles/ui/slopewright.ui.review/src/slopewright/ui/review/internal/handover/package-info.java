@@ -1,0 +1,2 @@
+/** The pages of the hand-over wizard. */
+package slopewright.ui.review.internal.handover;

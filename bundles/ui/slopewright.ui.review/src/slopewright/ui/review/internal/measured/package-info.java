@@ -1,0 +1,2 @@
+/** The table of measured units. */
+package slopewright.ui.review.internal.measured;
