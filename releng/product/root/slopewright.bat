@@ -7,6 +7,11 @@ set "HERE=%~dp0"
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 if not defined SLOPEWRIGHT_DATA set "SLOPEWRIGHT_DATA=%USERPROFILE%\.slopewright"
+set "CHOSEN="
+set "LANGUAGE="
+if exist "%SLOPEWRIGHT_DATA%\language" set /p CHOSEN=<"%SLOPEWRIGHT_DATA%\language"
+if "%CHOSEN%"=="de" set "LANGUAGE=-nl de"
+if "%CHOSEN%"=="en" set "LANGUAGE=-nl en"
 set "LAUNCHER="
 for %%J in ("%HERE%plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%~fJ"
 if not defined LAUNCHER (
@@ -26,8 +31,8 @@ if /i "%~x1"==".slopewright" if exist "%~f1" goto file
 "%JAVA%" -Djava.awt.headless=true %OPTIONS% -jar "%LAUNCHER%" -nosplash -application slopewright.headless.cli -data @none %*
 exit /b %ERRORLEVEL%
 :file
-"%JAVA%" %OPTIONS% -jar "%LAUNCHER%" -nosplash -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%" "%~f1"
+"%JAVA%" %OPTIONS% -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%" "%~f1"
 exit /b %ERRORLEVEL%
 :window
-"%JAVA%" %OPTIONS% -jar "%LAUNCHER%" -nosplash -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%"
+"%JAVA%" %OPTIONS% -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%"
 exit /b %ERRORLEVEL%

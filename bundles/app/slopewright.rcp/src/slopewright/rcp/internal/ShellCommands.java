@@ -35,7 +35,7 @@ public final class ShellCommands {
     /** Asks for a site and opens it with an aid laid out. */
     public static void newSite(IWorkbenchWindow window) {
         WizardDialog dialog = new WizardDialog(window.getShell(), new SiteWizard(window));
-        dialog.setPageSize(760, 470);
+        dialog.setPageSize(880, 430);
         dialog.open();
     }
 

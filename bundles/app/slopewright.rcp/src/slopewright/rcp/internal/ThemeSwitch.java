@@ -1,5 +1,8 @@
 package slopewright.rcp.internal;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.e4.ui.css.swt.theme.ITheme;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.jface.util.IPropertyChangeListener;
@@ -26,6 +29,8 @@ public final class ThemeSwitch {
         IPropertyChangeListener listener = event -> {
             if (Preferences.THEME.equals(event.getProperty())) {
                 apply(workbench);
+            } else if (Preferences.LANGUAGE.equals(event.getProperty())) {
+                keepLanguage();
             }
         };
         Preferences.store().addPropertyChangeListener(listener);
@@ -44,6 +49,15 @@ public final class ThemeSwitch {
     /** Turns the look of the window over and keeps it as the preference. */
     public static void toggle() {
         Preferences.store().setValue(Preferences.THEME, ScreenTheme.isDark() ? Preferences.LIGHT : Preferences.DARK);
+    }
+
+    /** Notes the language where the start script looks for it, since it is fixed before the preferences can be read. */
+    private static void keepLanguage() {
+        try {
+            Files.writeString(ShellCommands.folder("language"), Preferences.store().getString(Preferences.LANGUAGE));
+        } catch (IOException e) {
+            ILog.get().warn("The language of the next start can not be kept", e);
+        }
     }
 
     private static void apply(IWorkbench workbench) {

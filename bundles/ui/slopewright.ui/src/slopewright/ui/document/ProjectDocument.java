@@ -253,7 +253,7 @@ public final class ProjectDocument {
     }
 
     private Optional<RecoveryFile> dirtyRecovery() {
-        return isDirty() ? Optional.of(recovery) : Optional.empty();
+        return isDirty() && Preferences.keepsRecovery() ? Optional.of(recovery) : Optional.empty();
     }
 
     private void edited(Set<String> ids) {

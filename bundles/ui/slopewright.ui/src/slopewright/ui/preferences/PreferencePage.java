@@ -3,14 +3,19 @@ package slopewright.ui.preferences;
 import org.eclipse.jface.preference.ComboFieldEditor;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.RadioGroupFieldEditor;
+import org.eclipse.jface.preference.StringFieldEditor;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
-/** The page on which the user chooses units and the rule set of new projects. */
+/** The page on which the user chooses units, the rule set of new projects and the step of places in the plan. */
 public final class PreferencePage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+
+    private static final double LEAST_STEP_M = 0.01;
+    private static final double GREATEST_STEP_M = 100;
+    private static final int STEP_LETTERS = 8;
 
     /** Makes the page; the workbench does. */
     public PreferencePage() {
@@ -20,21 +25,48 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
     @Override
     public void init(IWorkbench workbench) {
         setPreferenceStore(Preferences.store());
-        setDescription("Units change what is shown and typed. Projects always keep metres and degrees.");
+        setDescription(Messages.get("units.hint"));
     }
 
     @Override
     protected void createFieldEditors() {
-        addField(new RadioGroupFieldEditor(Preferences.LENGTH_UNIT, "Lengths and heights", 2,
-                new String[][] {{"&Metres", Preferences.METRES}, {"&Feet", Preferences.FEET}}, getFieldEditorParent(), true));
-        addField(new RadioGroupFieldEditor(Preferences.ANGLE_FORM, "Angles", 2,
-                new String[][] {{"&Decimal degrees", Preferences.DECIMAL}, {"Degrees and m&inutes", Preferences.MINUTES}},
+        addField(new RadioGroupFieldEditor(Preferences.LENGTH_UNIT, Messages.get("units.lengths"), 2,
+                new String[][] {{Messages.get("units.metres"), Preferences.METRES}, {Messages.get("units.feet"), Preferences.FEET}},
+                getFieldEditorParent(), true));
+        addField(new RadioGroupFieldEditor(Preferences.ANGLE_FORM, Messages.get("units.angles"), 2,
+                new String[][] {{Messages.get("units.decimal"), Preferences.DECIMAL}, {Messages.get("units.minutes"), Preferences.MINUTES}},
                 getFieldEditorParent(), true));
         String[][] rules = RuleSets.all().stream().map(PreferencePage::entry).toArray(String[][]::new);
-        addField(new ComboFieldEditor(Preferences.RULE_SET, "&Rule set of new projects", rules, getFieldEditorParent()));
+        addField(new ComboFieldEditor(Preferences.RULE_SET, Messages.get("units.rules"), rules, getFieldEditorParent()));
+        addField(new StepEditor());
     }
 
     private static String[] entry(RuleSet rules) {
         return new String[] {rules.descriptor().name() + " (" + rules.edition() + ")", Preferences.nameOf(rules)};
+    }
+
+    /** The step of places, with its limits said where it is typed. */
+    private final class StepEditor extends StringFieldEditor {
+
+        StepEditor() {
+            super(Preferences.SNAP_STEP_M, Messages.get("units.step"), STEP_LETTERS, VALIDATE_ON_KEY_STROKE, getFieldEditorParent());
+            setErrorMessage(Messages.get("units.step-range", LEAST_STEP_M, GREATEST_STEP_M));
+            setEmptyStringAllowed(false);
+        }
+
+        @Override
+        protected boolean doCheckState() {
+            try {
+                double step = Double.parseDouble(getStringValue().strip().replace(',', '.'));
+                return step >= LEAST_STEP_M && step <= GREATEST_STEP_M;
+            } catch (NumberFormatException e) {
+                return false;
+            }
+        }
+
+        @Override
+        protected void doStore() {
+            getPreferenceStore().setValue(getPreferenceName(), getStringValue().strip().replace(',', '.'));
+        }
     }
 }

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Text;
 /** Makes the rows of the wizard: a label, a control, and room for a remark. */
 final class Answers {
 
-    private static final int CONTROL_WIDTH = 150;
+    private static final int CONTROL_WIDTH = 170;
 
     private Answers() {
     }

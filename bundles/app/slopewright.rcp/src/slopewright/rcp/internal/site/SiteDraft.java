@@ -165,6 +165,7 @@ public final class SiteDraft {
         aerodrome.setElevationM(number(SiteField.ELEVATION));
         aerodrome.setLatitudeDeg(number(SiteField.LATITUDE));
         aerodrome.setLongitudeDeg(number(SiteField.LONGITUDE));
+        aerodrome.setCoordinateReference(isLocal() ? "local" : "WGS84");
         project.setAerodrome(aerodrome);
         ApproachHost host = helipad ? direction(aerodrome) : end(aerodrome);
         host.setDesignator(designator);
@@ -234,14 +235,18 @@ public final class SiteDraft {
         return direction;
     }
 
+    private boolean isLocal() {
+        return value(SiteField.LATITUDE).isEmpty() || value(SiteField.LONGITUDE).isEmpty();
+    }
+
     private Place place() {
         Place place = SlopewrightFactory.eINSTANCE.createPlace();
-        if (value(SiteField.LATITUDE).isPresent() && value(SiteField.LONGITUDE).isPresent()) {
-            place.setLatitudeDeg(number(SiteField.LATITUDE));
-            place.setLongitudeDeg(number(SiteField.LONGITUDE));
-        } else {
+        if (isLocal()) {
             place.setEastM(0.0);
             place.setNorthM(0.0);
+        } else {
+            place.setLatitudeDeg(number(SiteField.LATITUDE));
+            place.setLongitudeDeg(number(SiteField.LONGITUDE));
         }
         place.setElevationM(number(SiteField.ELEVATION));
         return place;

@@ -22,6 +22,7 @@ final class SitePage extends DraftPage {
 
     private static final List<ApproachType> TYPES = List.of(ApproachType.values());
     private static final int CODES = 4;
+    private static final int CELLS_OF_A_QUESTION = 3;
 
     private final List<Templates.Template> templates = Templates.all();
     private Combo kind;
@@ -59,6 +60,9 @@ final class SitePage extends DraftPage {
             codes.add(String.valueOf(i));
         }
         code = combo(area, "site.code", codes, draft().code() - 1, index -> draft().setCode(index + 1));
+        for (int i = 0; i < CELLS_OF_A_QUESTION; i++) {
+            Answers.label(area, "");
+        }
         SiteField.OF_SITE.forEach(field -> row(area, field));
         setControl(area);
         review();

@@ -1,0 +1,148 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.jface.wizard.WizardDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import slopewright.model.ApproachAid;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.rcp.internal.site.SiteField;
+import slopewright.rcp.internal.site.SiteWizard;
+import slopewright.rcp.internal.site.Templates;
+import slopewright.siting.compare.Candidate;
+import slopewright.siting.compare.FamilyComparison;
+import slopewright.ui.document.ProjectDocument;
+
+/** From a site to a first layout, by the controls of the wizard. */
+class WizardTest {
+
+    @TempDir
+    private Path folder;
+    private SiteWizard wizard;
+    private WizardDialog dialog;
+
+    @BeforeEach
+    void open() {
+        wizard = new SiteWizard(window());
+        dialog = new WizardDialog(window().getShell(), wizard);
+        dialog.setBlockOnOpen(false);
+        dialog.open();
+    }
+
+    @AfterEach
+    void close() {
+        dialog.close();
+        window().getActivePage().closeAllEditors(false);
+    }
+
+    @Test
+    void threeStepsLeadToAProjectWithAnAid() {
+        Path file = folder.resolve("site.slopewright");
+        wizard.setTarget(file);
+        next();
+        assertEquals("page.aeroplanes", dialog.getCurrentPage().getName());
+        next();
+        assertEquals("page.family", dialog.getCurrentPage().getName());
+        assertTrue(wizard.canFinish());
+        Table families = Widgets.all(dialog.getShell(), Table.class).findFirst().orElseThrow();
+        assertTrue(families.getItem(0).getText(1).startsWith("fits"), families.getItem(0).getText(1));
+        assertTrue(wizard.performFinish());
+        ProjectDocument document = document();
+        assertEquals(Optional.of(file), document.path());
+        List<ApproachAid> aids = Projects.aids(document.project());
+        assertEquals(1, aids.size());
+        assertFalse(aids.get(0).getUnits().isEmpty());
+        DemoCopy.await("the findings are there", () -> document.lastResult().isPresent());
+        assertTrue(document.lastResult().orElseThrow().anythingEvaluated());
+    }
+
+    @Test
+    void aNumberOutOfReasonIsRefusedWhereItIsTyped() {
+        Text width = field(SiteField.WIDTH);
+        width.setText("1 km");
+        assertTrue(dialog.getCurrentPage().getErrorMessage().startsWith("Runway width"), dialog.getCurrentPage().getErrorMessage());
+        assertFalse(dialog.getCurrentPage().isPageComplete());
+        width.setText("4");
+        assertEquals("Runway width: between 10 m and 100 m.", dialog.getCurrentPage().getErrorMessage());
+        width.setText("100 ft");
+        assertNull(dialog.getCurrentPage().getErrorMessage());
+        assertEquals(30.48, wizard.draft().value(SiteField.WIDTH).orElseThrow(), 1e-9, "a foot is 0.3048 m by definition");
+        field(SiteField.LATITUDE).setText("48");
+        assertFalse(dialog.getCurrentPage().isPageComplete());
+        field(SiteField.LONGITUDE).setText("11");
+        assertTrue(dialog.getCurrentPage().isPageComplete());
+    }
+
+    @Test
+    void aTemplateFillsThePage() {
+        Combo start = Widgets.all(dialog.getShell(), Combo.class).filter(one -> "site.start".equals(one.getData("question"))).findFirst()
+                .orElseThrow();
+        start.select(2);
+        start.notifyListeners(SWT.Selection, new Event());
+        assertEquals("45", field(SiteField.WIDTH).getText());
+        assertEquals(4, wizard.draft().code());
+        assertTrue(wizard.draft().hasGlidePath());
+        assertFalse(wizard.draft().isAssumed(SiteField.WIDTH));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0", "1", "2"})
+    void everyTemplateLeadsToALayout(int index) throws IOException {
+        wizard.draft().start(Templates.all().get(index).load());
+        Project project = wizard.draft().project();
+        List<Candidate> found = FamilyComparison.of(project, Projects.hosts(project).get(0), wizard.draft().rules());
+        assertTrue(found.stream().anyMatch(Candidate::fits), found.stream().map(Candidate::reason).toList().toString());
+    }
+
+    @Test
+    void aProjectIsKeptAsTemplate() throws IOException {
+        int before = Templates.all().size();
+        Path file = SiteWizard.keepAsTemplate(wizard.draft().project(), "My field / 2");
+        try {
+            assertEquals("My field - 2.slopewright", String.valueOf(file.getFileName()));
+            List<Templates.Template> all = Templates.all();
+            assertEquals(before + 1, all.size());
+            assertEquals("My field - 2", all.get(before).label());
+            assertEquals(1, Projects.hosts(all.get(before).load()).size());
+        } finally {
+            Files.delete(file);
+        }
+    }
+
+    private Text field(SiteField field) {
+        return Widgets.all(dialog.getShell(), Text.class).filter(one -> one.getData("field") == field).findFirst().orElseThrow();
+    }
+
+    private void next() {
+        dialog.showPage(dialog.getCurrentPage().getNextPage());
+    }
+
+    private static ProjectDocument document() {
+        return window().getActivePage().getActiveEditor().getAdapter(ProjectDocument.class);
+    }
+
+    private static IWorkbenchWindow window() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0];
+    }
+}
