@@ -2,9 +2,12 @@ package slopewright.edit;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.geometry.Lengths;
+import slopewright.model.AeroplaneGroup;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -19,6 +22,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.aid.AidLayouts;
 import slopewright.siting.aid.AidRequests;
+import slopewright.standards.CrossingHeightTable;
 import slopewright.standards.RuleSet;
 
 /** Places an approach aid at a runway end or helipad, laid out as a rule set has it. */
@@ -53,7 +57,27 @@ public final class AddAid extends RecordedEdit {
         if (host.getGlidePath() != null) {
             aid.setSettings(SettingsForm.GLIDE_PATH);
         }
+        usualHeightGroup(host, rules).ifPresent(aid::setHeightGroup);
         return new AddAid(host, rules, aid);
+    }
+
+    /**
+     * Returns the height group that an aid is laid out for where the rule set goes by height groups and not by wheel clearances: the
+     * lowest one that holds the most demanding aeroplane in regular use, else the highest.
+     *
+     * @param host  the runway end or approach direction
+     * @param rules the rule set
+     * @return number of the group, empty where the rule set has a table of wheel clearances or the host no aeroplane
+     */
+    public static Optional<Integer> usualHeightGroup(ApproachHost host, RuleSet rules) {
+        if (rules.wheelClearance().isPresent() || rules.crossingHeight().isEmpty()) {
+            return Optional.empty();
+        }
+        List<CrossingHeightTable.Group> groups = rules.crossingHeight().get().groups();
+        return AidRequests.mostDemanding(host).map(AeroplaneGroup::getEyeToWheelM).map(Lengths::metresToFeet)
+                .flatMap(feet -> groups.stream().filter(group -> group.cockpitToWheelFt() >= feet).findFirst()
+                        .or(() -> groups.stream().reduce((one, next) -> next)))
+                .map(CrossingHeightTable.Group::number);
     }
 
     /** Returns the aid that is placed; it has its units and ids once the edit was carried out. */

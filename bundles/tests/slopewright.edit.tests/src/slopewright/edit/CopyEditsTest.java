@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
@@ -15,9 +16,13 @@ import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Ids;
 import slopewright.siting.Families;
+import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.siting.aid.AidRequests;
+import slopewright.standards.RuleSet;
+import slopewright.standards.RuleSets;
 
 /** Copies and mirror images of aids, through the cycle of execute, undo and redo. */
 class CopyEditsTest {
@@ -38,7 +43,7 @@ class CopyEditsTest {
         aid().setTargetEyeHeightM(14.0);
         aid().getUnits().get(0).setMeasured(SlopewrightFactory.eINSTANCE.createMeasuredUnit());
         aid().getInspections().add(SlopewrightFactory.eINSTANCE.createInspection());
-        slopewright.model.util.Ids.assign(sample.project);
+        Ids.assign(sample.project);
     }
 
     @Test
@@ -125,5 +130,17 @@ class CopyEditsTest {
         aid().setSide(AidSide.LEFT);
         aid().getUnits().clear();
         EditHarness.fails(sample.project, EditException.class, MirrorAid.of(aid()), "no units");
+    }
+
+    /** The heights of the groups of the rule set itself: the aeroplane of 7.0 m, 22.97 ft, needs the first group that reaches so far. */
+    @Test
+    void whereHeightGroupsCountTheLowestThatHoldsTheAeroplaneIsTaken() {
+        RuleSet faa = RuleSets.find("faa").orElseThrow();
+        int number = AddAid.usualHeightGroup(sample.end, faa).orElseThrow();
+        assertTrue(faa.crossingHeight().orElseThrow().groups().stream().filter(group -> group.number() < number)
+                .allMatch(group -> group.cockpitToWheelFt() < 22.97), "a lower group would hold it too");
+        assertEquals(Optional.empty(), AddAid.usualHeightGroup(sample.end, Sample.ICAO), "wheel clearances count there");
+        EditHarness.cycle(sample.project, AddAid.solve(sample.end, "two-bar", faa, Side.LEFT),
+                () -> assertEquals(number, aid().getHeightGroup()));
     }
 }

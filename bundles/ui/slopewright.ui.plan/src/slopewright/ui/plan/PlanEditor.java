@@ -10,14 +10,17 @@ import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
 import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 
 import slopewright.checks.CheckResult;
@@ -37,6 +40,7 @@ import slopewright.ui.plan.internal.FindingMarkers;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PilotEye;
 import slopewright.ui.plan.internal.PlanActions;
+import slopewright.ui.plan.internal.PlanFiles;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.PlanMenu;
@@ -44,6 +48,10 @@ import slopewright.ui.plan.internal.PlanNavigator;
 import slopewright.ui.plan.internal.PlanOverlays;
 import slopewright.ui.plan.internal.actions.PlanCommands;
 import slopewright.ui.plan.internal.actions.PlanSelection;
+import slopewright.ui.plan.internal.image.ImageBar;
+import slopewright.ui.plan.internal.image.ImageLayer;
+import slopewright.ui.plan.internal.image.ImageScaling;
+import slopewright.ui.plan.internal.outline.PlanOutline;
 import slopewright.ui.plan.internal.palette.PinnedPalette;
 import slopewright.ui.plan.internal.palette.PlanPalette;
 import slopewright.ui.plan.internal.parts.PlanPartFactory;
@@ -61,6 +69,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
 
     private final FlyoutPreferences palettePlace = new PinnedPalette();
     private ProjectDocument document;
+    private PlanFiles files;
     private PlanPalette palette;
     private PlanContext context;
     private PlanNavigator navigator;
@@ -68,6 +77,10 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     private FindingMarkers markers;
     private PilotEye eye;
     private PlanCommands commands;
+    private PlanMenu menu;
+    private ImageBar bar;
+    private ImageLayer images;
+    private ImageScaling scaling;
     private final Runnable viewListener = () -> eye.update();
     private final DocumentListener listener = new DocumentListener() {
 
@@ -97,11 +110,27 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         } catch (ProjectFileException e) {
             throw new PartInitException(e.getMessage(), e);
         }
+        files = new PlanFiles(document, () -> getSite().getShell());
         DefaultEditDomain domain = new DefaultEditDomain(this);
         domain.setCommandStack(new HistoryCommandStack(document.history(), this::notice));
         setEditDomain(domain);
         super.init(site, input);
         setPartName(input.getName());
+    }
+
+    @Override
+    public void createPartControl(Composite parent) {
+        Composite area = new Composite(parent, SWT.NONE);
+        GridLayout layout = new GridLayout();
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
+        area.setLayout(layout);
+        bar = new ImageBar(area);
+        Composite plan = new Composite(area, SWT.NONE);
+        plan.setLayout(new FillLayout());
+        plan.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        super.createPartControl(plan);
     }
 
     private void notice(String text) {
@@ -135,8 +164,11 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         ViewNavigation.install(viewer, diagram.view());
         viewer.setKeyHandler(PlanActions.withKeys(new PlanKeys(context), getActionRegistry()));
         eye = new PilotEye(context);
-        commands = new PlanCommands(context, navigator, eye, this);
-        viewer.setContextMenu(new PlanMenu(context, navigator, getActionRegistry(), commands));
+        images = new ImageLayer(context);
+        scaling = new ImageScaling(context, images, bar);
+        commands = new PlanCommands(context, navigator, eye, scaling, this);
+        menu = new PlanMenu(context, navigator, getActionRegistry(), commands);
+        viewer.setContextMenu(menu);
     }
 
     @Override
@@ -177,6 +209,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         palette.update();
         overlays.update();
         eye.update();
+        images.update();
         if (wasEmpty) {
             navigator.showAerodrome();
         }
@@ -211,6 +244,21 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         return overlays.notice();
     }
 
+    /**
+     * Lays a picture under the plan. Unless it is a GeoTIFF in the project's coordinate reference, the strip above the plan then asks for
+     * two of its points and their places.
+     *
+     * @param file a PNG, JPEG or TIFF file
+     */
+    public void addImage(Path file) {
+        scaling.add(file);
+    }
+
+    /** Returns the field above the plan into which coordinates are typed while a picture is scaled; hidden otherwise. */
+    public Text imageField() {
+        return bar.field();
+    }
+
     /** Returns at how many elements the plan marks findings. */
     public int markedElements() {
         return markers.count();
@@ -236,24 +284,14 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
 
     @Override
     public void doSave(IProgressMonitor monitor) {
-        try {
-            document.save();
-        } catch (ProjectFileException e) {
+        if (!files.save()) {
             monitor.setCanceled(true);
-            MessageDialog.openError(getSite().getShell(), Messages.get("save.failed"), e.getMessage());
         }
     }
 
     @Override
     public void doSaveAs() {
-        FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
-        dialog.setFilterExtensions(new String[] {"*" + ProjectInput.FILE_SUFFIX});
-        dialog.setOverwrite(true);
-        document.path().ifPresent(path -> dialog.setFileName(path.toString()));
-        String chosen = dialog.open();
-        if (chosen != null) {
-            saveAs(Path.of(chosen.endsWith(ProjectInput.FILE_SUFFIX) ? chosen : chosen + ProjectInput.FILE_SUFFIX));
-        }
+        files.choose().ifPresent(this::saveAs);
     }
 
     /**
@@ -262,13 +300,10 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
      * @param file the file
      */
     public void saveAs(Path file) {
-        try {
-            document.saveAs(file);
+        if (files.saveAs(file)) {
             setInput(new ProjectInput(file));
             setPartName(getEditorInput().getName());
             firePropertyChange(PROP_INPUT);
-        } catch (ProjectFileException e) {
-            MessageDialog.openError(getSite().getShell(), Messages.get("save.failed"), e.getMessage());
         }
     }
 
@@ -280,6 +315,9 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         }
         if (type == IPropertySheetPage.class) {
             return new ElementPropertyPage(document);
+        }
+        if (type == IContentOutlinePage.class) {
+            return new PlanOutline(context, menu, getActionRegistry(), this);
         }
         return type == ElementRevealer.class ? this : super.getAdapter(type);
     }

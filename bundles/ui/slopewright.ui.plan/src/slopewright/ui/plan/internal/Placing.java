@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Predicate;
 
+import slopewright.edit.AddAid;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachHost;
 import slopewright.model.Runway;
@@ -11,6 +12,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Input;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
@@ -100,6 +102,7 @@ public final class Placing {
             if (host.getGlidePath() != null) {
                 request.settings(SitingRequest.Settings.GLIDE_PATH);
             }
+            AddAid.usualHeightGroup(host, rules).ifPresent(group -> request.set(Input.HEIGHT_GROUP, Double.valueOf(group)));
             return new Proposal(host, side, Optional.of(Families.site(familyKey, request.build(), rules)), Optional.empty());
         } catch (SitingException e) {
             return new Proposal(host, side, Optional.empty(), Optional.of(e.getMessage()));

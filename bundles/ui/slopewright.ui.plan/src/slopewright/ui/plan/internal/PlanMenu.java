@@ -22,7 +22,8 @@ public final class PlanMenu extends ContextMenuProvider {
 
     private static final List<PlanCommand> ARRANGE = List.of(PlanCommand.LAY_OUT_AGAIN, PlanCommand.ALIGN_BAR, PlanCommand.ALIGN_OFFSET,
             PlanCommand.DISTRIBUTE, PlanCommand.COPY_ANEW, PlanCommand.COPY_SAME, PlanCommand.MIRROR);
-    private static final List<PlanCommand> LOOK = List.of(PlanCommand.LOOK_HERE);
+    private static final List<PlanCommand> LOOK = List.of(PlanCommand.LOOK_HERE, PlanCommand.ADD_IMAGE, PlanCommand.SCALE_IMAGE,
+            PlanCommand.REMOVE_IMAGE);
     private static final List<PlanCommand> SHOW = List.of(PlanCommand.SHOW_AERODROME, PlanCommand.SHOW_ALL, PlanCommand.SHOW_SELECTION,
             PlanCommand.GRID, PlanCommand.SNAP);
 
@@ -58,7 +59,7 @@ public final class PlanMenu extends ContextMenuProvider {
         menu.add(new Separator());
         addAll(menu, ARRANGE, true);
         menu.add(new Separator());
-        addAll(menu, LOOK, false);
+        addAll(menu, LOOK, true);
         menu.add(new Separator());
         addAll(menu, SHOW, false);
         MenuManager ends = new MenuManager(Messages.get("menu.go-to"));

@@ -14,6 +14,7 @@ import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.plan.internal.PilotEye;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanNavigator;
+import slopewright.ui.plan.internal.image.ImageScaling;
 
 /** The commands of one plan, connected with menus and keys while it is the active editor. */
 public final class PlanCommands {
@@ -28,11 +29,15 @@ public final class PlanCommands {
      * @param context   the context
      * @param navigator shows parts of the plan
      * @param eye       the pilot's eye
+     * @param scaling   lays pictures under the plan
      * @param revealer  selects elements
      */
-    public PlanCommands(PlanContext context, PlanNavigator navigator, PilotEye eye, ElementRevealer revealer) {
+    public PlanCommands(PlanContext context, PlanNavigator navigator, PilotEye eye, ImageScaling scaling, ElementRevealer revealer) {
         List<PlanAction> all = new ArrayList<>(new ViewActions(context, navigator, eye).all());
         all.addAll(new ArrangeActions(context, revealer).all());
+        all.add(PlanAction.of(PlanCommand.ADD_IMAGE, scaling::choose, () -> true));
+        all.add(PlanAction.of(PlanCommand.SCALE_IMAGE, scaling::start, scaling::hasImage));
+        all.add(PlanAction.of(PlanCommand.REMOVE_IMAGE, scaling::remove, scaling::hasImage));
         all.forEach(action -> actions.put(action.command(), action));
     }
 

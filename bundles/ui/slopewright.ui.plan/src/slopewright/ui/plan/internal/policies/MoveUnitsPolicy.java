@@ -21,6 +21,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.policies.MoveRequest;
+import slopewright.ui.preferences.Preferences;
 import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.grid.Snapping;
@@ -31,8 +32,6 @@ import slopewright.ui.plan.internal.grid.UnitSnaps;
  * give follows the mouse. Units snap while that is switched on and the user does not hold the key against it.
  */
 public final class MoveUnitsPolicy extends AbstractEditPolicy {
-
-    private static final double MOUSE_STEPS_PER_M = 10;
 
     private final PlanContext context;
     private final ApproachAid aid;
@@ -131,7 +130,8 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
     }
 
     private static double rounded(double valueM) {
-        return Math.round(valueM * MOUSE_STEPS_PER_M) / MOUSE_STEPS_PER_M;
+        double step = Preferences.snapStepM();
+        return Math.round(Math.rint(valueM / step) * step * 1e6) / 1e6;
     }
 
     static double at(Double placeM) {

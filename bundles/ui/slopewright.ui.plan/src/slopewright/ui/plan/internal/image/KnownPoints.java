@@ -1,0 +1,50 @@
+package slopewright.ui.plan.internal.image;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import slopewright.drawing.ScenePoint;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.siting.site.PlanAxis;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.figures.RunwayMarks;
+
+/** Places of the plan whose coordinates are known: thresholds, the corners of runways and the middles of helipads. */
+final class KnownPoints {
+
+    private static final double REACH_PX = 9;
+
+    private KnownPoints() {
+    }
+
+    /** Returns the known place near a place, else that place itself. */
+    static ScenePoint near(PlanContext context, ScenePoint place) {
+        double reach = REACH_PX / context.diagram().view().scale();
+        return all(context).stream().filter(one -> distance(one, place) <= reach)
+                .min((one, other) -> Double.compare(distance(one, place), distance(other, place))).orElse(place);
+    }
+
+    private static double distance(ScenePoint one, ScenePoint other) {
+        return Math.hypot(one.x() - other.x(), one.y() - other.y());
+    }
+
+    private static List<ScenePoint> all(PlanContext context) {
+        List<ScenePoint> points = new ArrayList<>();
+        if (context.project().getAerodrome() == null) {
+            return points;
+        }
+        context.project().getAerodrome().getHelipads().forEach(pad -> context.point(pad.getPlace()).ifPresent(points::add));
+        for (Runway runway : context.project().getAerodrome().getRunways()) {
+            double half = RunwayMarks.widthM(runway) / 2;
+            for (RunwayEnd end : runway.getEnds()) {
+                Optional<PlanAxis> axis = context.axis(end);
+                axis.ifPresent(one -> points.add(PlanContext.point(one, 0, 0)));
+                axis.ifPresent(one -> points.add(PlanContext.point(one, -RunwayMarks.displacedM(end), -half)));
+                axis.ifPresent(one -> points.add(PlanContext.point(one, -RunwayMarks.displacedM(end), half)));
+            }
+        }
+        return points;
+    }
+}
