@@ -3,7 +3,7 @@ package slopewright.drawing;
 /** How light it is in a pilot's view; colours are those of a picture, not of a measurement. */
 public enum Daylight {
     /** Bright day: runway and markings are seen, lights are not stronger than their surroundings. */
-    DAY(Ink.SKY_DAY, Ink.LAND_DAY, Ink.PAVEMENT_DAY, Ink.MARKING, Ink.TEXT, false),
+    DAY(Ink.SKY_DAY, Ink.LAND_DAY, Ink.PAVEMENT_DAY, Ink.MARKING, Ink.PAPER, false),
     /** Dusk: runway and markings are seen, lights stand out. */
     DUSK(Ink.SKY, Ink.LAND, Ink.PAVEMENT, Ink.MARKING, Ink.PAPER, false),
     /** Night: runway edge, threshold and end lights are seen rather than the runway. */

@@ -49,7 +49,7 @@ public enum Ink {
     /** Sky behind a pilot's view by day. */
     SKY_DAY("a9c8e2", "SKY", 250),
     /** Land behind a pilot's view by day. */
-    LAND_DAY("93a271", "LAND", 251),
+    LAND_DAY("7d8f5e", "LAND", 251),
     /** Runway in a pilot's view by day. */
     PAVEMENT_DAY("7f868c", "PAVEMENT", 8),
     /** Sky behind a pilot's view by night. */
