@@ -76,15 +76,14 @@ final class LiveBeams {
     }
 
     void texts() {
-        double at = lines.window().minAlongM() + FROM_EDGE_MM / lines.window().mmAlong();
-        sectors(at);
         for (BeamEdge edge : edges) {
             double from = LiveLines.seenFromM(lines.window(), edge.unit().place(), edge.angleDeg());
             double end = from + 1 / lines.window().mmAlong();
             String name = edge.unit().edges().size() == 1 && siting.units().size() <= MOST_LAMPS ? edge.unit().id() + "  " : "";
-            labels.write(end, edge.heightM(end), name + words.angle(edge.angleDeg()), LETTERS_MM, LiveLabels.Side.RIGHT, Ink.UNIT,
+            labels.write(end, edge.heightM(end), name + words.angle(edge.angleDeg()), LETTERS_MM, LiveLabels.Side.ON_EDGE, Ink.UNIT,
                     drawn.elementId(edge.unit()));
         }
+        sectors(lines.window().minAlongM() + FROM_EDGE_MM / lines.window().mmAlong());
     }
 
     /** Draws what is seen in every sector that is high enough on the screen, above each other at one place. */
@@ -97,23 +96,27 @@ final class LiveBeams {
         }
         heights.add(0, Math.max(Math.max(0, window.minHeightM()), heights.get(0) - OUTER_MM / window.mmUp()));
         heights.add(Math.min(window.maxHeightM(), heights.get(heights.size() - 1) + OUTER_MM / window.mmUp()));
+        List<Sector> sectors = new ArrayList<>();
         for (int i = 1; i < heights.size(); i++) {
-            double low = heights.get(i - 1);
-            if ((heights.get(i) - low) * window.mmUp() >= LEAST_SECTOR_MM) {
-                sector(alongM, (low + heights.get(i)) / 2);
+            double middle = (heights.get(i - 1) + heights.get(i)) / 2;
+            if ((heights.get(i) - heights.get(i - 1)) * window.mmUp() >= LEAST_SECTOR_MM && window.holds(alongM, middle)) {
+                sectors.add(new Sector(alongM, middle, Signals.observe(siting, new FramePoint(alongM, 0, middle))));
             }
         }
+        sectors.sort(Comparator.comparing(sector -> !sector.seen().meanings().containsValue(Meaning.ON_SLOPE)));
+        sectors.forEach(this::sector);
     }
 
-    private void sector(double alongM, double heightM) {
-        SectionWindow window = lines.window();
-        if (!window.holds(alongM, heightM)) {
-            return;
-        }
-        Observation seen = Signals.observe(siting, new FramePoint(alongM, 0, heightM));
-        List<SeenUnit> lamps = seen.seen().stream().filter(one -> one.offsetMin().isEmpty())
+    /** What is seen at a place between two edges. */
+    private record Sector(double alongM, double heightM, Observation seen) {
+    }
+
+    private void sector(Sector sector) {
+        double alongM = sector.alongM();
+        double heightM = sector.heightM();
+        List<SeenUnit> lamps = sector.seen().seen().stream().filter(one -> one.offsetMin().isEmpty())
                 .sorted(Comparator.comparingDouble(one -> one.unit().place().rightM())).toList();
-        double step = LAMP_STEP_MM / window.mmAlong();
+        double step = LAMP_STEP_MM / lines.window().mmAlong();
         int shown = lamps.size() > MOST_LAMPS ? 0 : lamps.size();
         if (shown > 0 && !labels.take(alongM, heightM, LAMP_MM, LAMP_STEP_MM * (shown - 1) + LAMP_MM, LAMP_MM)) {
             return;
@@ -121,7 +124,7 @@ final class LiveBeams {
         for (int i = 0; i < shown; i++) {
             lines.disc(alongM + i * step, heightM, LAMP_MM, style(lamps.get(i).light()), "");
         }
-        String meaning = String.join(" / ", seen.meanings().values().stream()
+        String meaning = String.join(" / ", sector.seen().meanings().values().stream()
                 .map(one -> words.say(SectionWords.Word.valueOf(one.name()))).toList());
         labels.write(alongM + Math.max(0, shown - 0.2) * step, heightM, meaning, LETTERS_MM, LiveLabels.Side.RIGHT, Ink.DIMENSION, "");
     }

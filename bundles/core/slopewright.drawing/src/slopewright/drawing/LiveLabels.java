@@ -17,6 +17,8 @@ final class LiveLabels {
         /** Straight above, each step higher with a leader. */
         ABOVE(new double[][] {{0, 1.4}, {1, 0.2}, {-1, 0.2}, {1, 2.6}, {1, -2.8}, {-1, 2.6}, {0, 4.2}, {0, 7}, {0, 9.8}, {1, -5.6},
             {0, 12.6}, {0, 15.4}, {0, 18.2}}),
+        /** On a line that comes in from the left. */
+        ON_EDGE(new double[][] {{1, -0.8}, {1, -3.4}, {1, 1.4}}),
         /** To the right only. */
         RIGHT(new double[][] {{1, -0.8}});
 

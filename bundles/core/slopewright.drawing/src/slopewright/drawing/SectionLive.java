@@ -78,7 +78,7 @@ public final class SectionLive {
                 .orElse(0);
         reach = Math.max(1200, Math.min(6000, reach));
         double past = siting.units().stream().mapToDouble(unit -> unit.place().alongM()).max().orElse(siting.distanceM());
-        double top = (reach + siting.distanceM()) * Angles.tanDeg(upperDeg() + 0.5);
+        double top = (reach + siting.distanceM()) * Angles.tanDeg(upperDeg() + 0.6);
         return new SectionWindow(-reach, -top * 0.12, Math.max(past, siting.distanceM()) + reach * 0.08, top, widthMm, heightMm);
     }
 

@@ -40,23 +40,35 @@ public record SectionObstacle(String id, String label, SurveyedShape shape, Opti
         return compared.map(Penetration::excessM).orElse(Double.NEGATIVE_INFINITY);
     }
 
+    /** Most of thousands are points, which take no searching. */
+    private boolean isPoint() {
+        return shape.points().size() == 1;
+    }
+
+    private FramePoint point() {
+        return shape.points().get(0);
+    }
+
     /** Returns the end farthest out, metres in the landing direction. */
     public double firstM() {
-        return shape.points().stream().mapToDouble(FramePoint::alongM).min().orElseThrow();
+        return isPoint() ? point().alongM() : shape.points().stream().mapToDouble(FramePoint::alongM).min().orElseThrow();
     }
 
     /** Returns the other end, metres in the landing direction. */
     public double lastM() {
-        return shape.points().stream().mapToDouble(FramePoint::alongM).max().orElseThrow();
+        return isPoint() ? point().alongM() : shape.points().stream().mapToDouble(FramePoint::alongM).max().orElseThrow();
     }
 
     /** Returns the top, metres above the threshold. */
     public double topM() {
-        return shape.points().stream().mapToDouble(FramePoint::heightM).max().orElseThrow();
+        return isPoint() ? point().heightM() : shape.points().stream().mapToDouble(FramePoint::heightM).max().orElseThrow();
     }
 
     /** Returns how far right of the centre line its nearest corner stands, metres; negative on the left, 0 where it lies across. */
     public double offsetM() {
+        if (isPoint()) {
+            return point().rightM();
+        }
         double least = shape.points().stream().mapToDouble(FramePoint::rightM).min().orElseThrow();
         double most = shape.points().stream().mapToDouble(FramePoint::rightM).max().orElseThrow();
         return least <= 0 && most >= 0 ? 0 : Math.abs(least) < Math.abs(most) ? least : most;

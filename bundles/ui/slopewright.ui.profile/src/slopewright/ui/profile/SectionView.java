@@ -69,7 +69,7 @@ public final class SectionView extends ViewPart {
     private Optional<ProjectDocument> document = Optional.empty();
     private Optional<String> shownAidId = Optional.empty();
     private boolean stale;
-    private final Runnable restate = this::restate;
+    private final Runnable viewStateChanged = this::viewStateChanged;
     private final Runnable repaint = this::repaint;
     private final IPropertyChangeListener preferences = event -> repaint();
 
@@ -174,9 +174,9 @@ public final class SectionView extends ViewPart {
     }
 
     private void switched(Optional<ProjectDocument> newDocument) {
-        document.ifPresent(one -> one.viewState().removeListener(restate));
+        document.ifPresent(one -> one.viewState().removeListener(viewStateChanged));
         document = newDocument;
-        document.ifPresent(one -> one.viewState().addListener(restate));
+        document.ifPresent(one -> one.viewState().addListener(viewStateChanged));
         shownAidId = Optional.empty();
         restate();
     }
@@ -186,6 +186,17 @@ public final class SectionView extends ViewPart {
         stale = true;
         if (root != null && !root.isDisposed() && source != null && root.isVisible()) {
             refreshStale();
+        }
+    }
+
+    /** Another aid is a matter of reading everything anew; another place of the eye is not. */
+    private void viewStateChanged() {
+        Optional<String> aidId = document.flatMap(one -> one.viewState().aid()).map(ApproachAid::getId);
+        if (stale || !aidId.equals(shownAidId)) {
+            restate();
+        } else {
+            canvas.eye(eye());
+            showReading();
         }
     }
 
@@ -294,7 +305,7 @@ public final class SectionView extends ViewPart {
     public void dispose() {
         ScreenTheme.removeListener(repaint);
         Preferences.store().removePropertyChangeListener(preferences);
-        document.ifPresent(one -> one.viewState().removeListener(restate));
+        document.ifPresent(one -> one.viewState().removeListener(viewStateChanged));
         if (follower != null) {
             follower.dispose();
         }

@@ -237,7 +237,8 @@ public final class SectionCanvas {
         canvas.redraw();
     }
 
-    private void paint(GC gc) {
+    /** Paints the section as it is shown, crosshair and eye included. */
+    public void paint(GC gc) {
         beforePaint.run();
         Rectangle area = canvas.getClientArea();
         gc.setBackground(Inks.colour(Ink.PAPER));

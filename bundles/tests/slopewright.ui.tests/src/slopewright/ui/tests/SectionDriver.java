@@ -1,0 +1,128 @@
+package slopewright.ui.tests;
+
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
+import slopewright.drawing.BeamEdge;
+import slopewright.drawing.Mark;
+import slopewright.siting.Siting;
+import slopewright.ui.diagram.WorldView;
+import slopewright.ui.profile.SectionView;
+
+/** Works a section by the events that mouse and keyboard send to its controls. */
+final class SectionDriver {
+
+    private final SectionView view;
+
+    SectionDriver(SectionView view) {
+        this.view = view;
+    }
+
+    WorldView world() {
+        return view.canvas().view();
+    }
+
+    Siting siting() {
+        return view.canvas().live().orElseThrow().siting();
+    }
+
+    /** The edge that a unit shows. */
+    BeamEdge edge(String unit) {
+        return view.canvas().live().orElseThrow().edges().stream().filter(one -> one.unit().id().equals(unit)).findFirst().orElseThrow();
+    }
+
+    /** The texts that are drawn. */
+    List<String> texts() {
+        return view.canvas().marks().stream().filter(Mark.Label.class::isInstance).map(mark -> ((Mark.Label) mark).text()).toList();
+    }
+
+    Point at(double alongM, double heightM) {
+        return new Point((int) Math.round(world().toX(alongM)), (int) Math.round(world().toY(heightM)));
+    }
+
+    private void mouse(int type, Point at, int button, int stateMask) {
+        Event event = new Event();
+        event.x = at.x;
+        event.y = at.y;
+        event.button = button;
+        event.stateMask = stateMask;
+        event.count = 1;
+        view.canvas().control().notifyListeners(type, event);
+    }
+
+    void move(Point to) {
+        mouse(SWT.MouseMove, to, 0, 0);
+    }
+
+    void press(Point at) {
+        move(at);
+        mouse(SWT.MouseDown, at, 1, 0);
+    }
+
+    /** Moves with the button pressed, in some steps as a hand does. */
+    void drag(Point from, Point to, int keys) {
+        for (int i = 1; i <= 4; i++) {
+            mouse(SWT.MouseMove, new Point(from.x + (to.x - from.x) * i / 4, from.y + (to.y - from.y) * i / 4), 0, SWT.BUTTON1 | keys);
+        }
+    }
+
+    /** Moves to a place with the button pressed, in one step. */
+    void drag(Point to) {
+        mouse(SWT.MouseMove, to, 0, SWT.BUTTON1);
+    }
+
+    void release(Point at, int keys) {
+        mouse(SWT.MouseUp, at, 1, SWT.BUTTON1 | keys);
+        DemoCopy.pause(20);
+    }
+
+    void click(Point at) {
+        press(at);
+        release(at, 0);
+    }
+
+    void dragAndDrop(Point from, Point to, int keys) {
+        press(from);
+        drag(from, to, keys);
+        release(to, keys);
+    }
+
+    void wheel(Point at, int count) {
+        Event event = new Event();
+        event.x = at.x;
+        event.y = at.y;
+        event.count = count;
+        view.canvas().control().notifyListeners(SWT.MouseWheel, event);
+    }
+
+    void key(int keyCode, char character, int stateMask) {
+        Event event = new Event();
+        event.keyCode = keyCode;
+        event.character = character;
+        event.stateMask = stateMask;
+        view.canvas().control().notifyListeners(SWT.KeyDown, event);
+        view.canvas().control().notifyListeners(SWT.KeyUp, event);
+        DemoCopy.pause(20);
+    }
+
+    void key(int keyCode) {
+        key(keyCode, '\0', 0);
+    }
+
+    /** Chooses the item of a combo that begins with a text, as a click on it does. */
+    void choose(Combo combo, String text) {
+        int index = List.of(combo.getItems()).indexOf(List.of(combo.getItems()).stream().filter(item -> item.startsWith(text)).findFirst()
+                .orElseThrow());
+        combo.select(index);
+        combo.notifyListeners(SWT.Selection, new Event());
+        DemoCopy.pause(20);
+    }
+
+    /** The value of a line of the readout. */
+    String value(String name) {
+        return view.readout().rows().stream().filter(row -> row.name().equals(name)).findFirst().orElseThrow(() -> new AssertionError(
+                view.readout().text())).value();
+    }
+}
