@@ -217,4 +217,17 @@ class PlanArrangeTest {
         assertEquals(eye, plan.document().viewState().viewpoint().orElseThrow());
         assertFalse(editor.isDirty(), "the eye is no part of the project");
     }
+
+    /** Dimensions belong to the chosen aid and follow it, as it stands on the screen. */
+    @Test
+    void dimensionsFollowTheChosenAid() {
+        plan.lookAt(row(), 6);
+        plan.click(plan.at(unit(0)));
+        List<String> before = plan.texts("DIMENSIONS");
+        assertTrue(before.stream().anyMatch(text -> text.endsWith(" m")), before.toString());
+        plan.key(SWT.ARROW_UP, (char) 0, SWT.CTRL);
+        assertNotEquals(before, plan.texts("DIMENSIONS"), "ten metres further out");
+        assertTrue(plan.isShown("BEAMS"));
+        assertEquals("Move aid", editor.viewer().getEditDomain().getCommandStack().getUndoCommand().getLabel());
+    }
 }

@@ -27,7 +27,7 @@ import slopewright.ui.plan.PlanEditor;
 /** The plan of a site with ten thousand obstacles stays fluid. Figures are reported; the bounds leave room for a loaded machine. */
 class PlanBulkTest {
 
-    private static final int OBSTACLES = 10_000;
+    private static final int OBSTACLES = Integer.getInteger("slopewright.obstacles", 10_000);
     private static final int MOVES = 120;
     private static final double SPREAD_DEG = 0.06;
 
@@ -82,7 +82,7 @@ class PlanBulkTest {
             paint();
             double dropMs = (System.nanoTime() - dropped) / 1e6;
             Arrays.sort(frames);
-            reporter.publishEntry("10 000 obstacles", String.format(Locale.ROOT,
+            reporter.publishEntry(OBSTACLES + " obstacles", String.format(Locale.ROOT,
                     "open %.0f ms, drag median %.1f ms, 99 %% within %.1f ms, drop %.0f ms", openMs, frames[MOVES / 2],
                     frames[MOVES * 99 / 100], dropMs));
             assertEquals(OBSTACLES + 5, plan.document().project().getAerodrome().getObstacles().size());

@@ -81,7 +81,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     private ImageBar bar;
     private ImageLayer images;
     private ImageScaling scaling;
-    private final Runnable viewListener = () -> eye.update();
+    private final Runnable viewListener = this::viewStateChanged;
     private final DocumentListener listener = new DocumentListener() {
 
         @Override
@@ -186,6 +186,12 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         getGraphicalViewer().addSelectionChangedListener(event -> chooseAid());
         getGraphicalViewer().getControl().addListener(SWT.MouseMove, this::pointerMoved);
         getGraphicalViewer().getControl().addListener(SWT.MouseDown, event -> overlays.dismiss());
+    }
+
+    private void viewStateChanged() {
+        eye.update();
+        ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).update(PlanLayer.DIMENSIONS);
+        ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).arrangeLabels();
     }
 
     private void pointerMoved(Event event) {

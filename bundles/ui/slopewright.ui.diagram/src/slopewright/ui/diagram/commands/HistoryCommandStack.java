@@ -14,6 +14,7 @@ import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;
 import slopewright.edit.RecordedEdit;
 import slopewright.siting.SitingException;
+import slopewright.ui.diagram.internal.Messages;
 
 /**
  * The command stack of a diagram. It keeps nothing itself: what can be undone, made again or saved is what the history of the project
@@ -51,7 +52,7 @@ public final class HistoryCommandStack extends CommandStack {
         try {
             history.perform(edit);
         } catch (SitingException | EditException e) {
-            problems.accept("Can't " + lower(edit.label()) + ": " + e.getMessage());
+            problems.accept(Messages.get("notice.cannot", lower(EditLabels.of(edit.label())), e.getMessage()));
         }
     }
 
@@ -75,7 +76,7 @@ public final class HistoryCommandStack extends CommandStack {
 
     private static String label(CompoundCommand command) {
         String label = command.getLabel();
-        return label == null || label.isBlank() ? "Change several elements" : label;
+        return label == null || label.isBlank() ? Messages.get("edit.several") : label;
     }
 
     @Override
@@ -100,12 +101,12 @@ public final class HistoryCommandStack extends CommandStack {
 
     @Override
     public Command getUndoCommand() {
-        return history.canUndo() ? named(history.undoLabel()) : null;
+        return history.canUndo() ? named(EditLabels.of(history.undoLabel())) : null;
     }
 
     @Override
     public Command getRedoCommand() {
-        return history.canRedo() ? named(history.redoLabel()) : null;
+        return history.canRedo() ? named(EditLabels.of(history.redoLabel())) : null;
     }
 
     private static Command named(String label) {

@@ -132,6 +132,15 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
         getFigure().repaint();
     }
 
+    /** Brings the figures of one layer up to date. */
+    public void update(Object layerKey) {
+        for (Object child : layers.get(layerKey).getChildren().toArray()) {
+            if (child instanceof MarkFigure figure) {
+                figure.update();
+            }
+        }
+    }
+
     /** Lets every figure take the place that it has in the view now. */
     private void updateFigures() {
         for (Layer layer : layers.values()) {

@@ -35,7 +35,6 @@ final class ImageEdits {
 
     private static final int BUFFER = 1 << 16;
     private static final String USUAL_REFERENCE = "WGS84";
-    private static final String LOCAL = "LOCAL";
 
     private final PlanContext context;
 

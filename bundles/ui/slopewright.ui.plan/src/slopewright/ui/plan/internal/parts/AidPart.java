@@ -1,10 +1,13 @@
 package slopewright.ui.plan.internal.parts;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.function.Supplier;
 
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.gef.DragTracker;
@@ -29,13 +32,15 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.AidMarks;
+import slopewright.ui.plan.internal.figures.BeamMarks;
+import slopewright.ui.plan.internal.figures.DimensionMarks;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 import slopewright.ui.plan.internal.policies.MoveUnitsPolicy;
 
-/** The part of an approach aid: its bars and labels, and the outline of its obstacle surface in a layer of its own. */
+/** The part of an approach aid: its bars and labels; and in layers of their own its obstacle surface, beams and dimensions. */
 public final class AidPart extends PlanPart<ApproachAid> {
 
-    private MarkFigure surface;
+    private final Map<PlanLayer, MarkFigure> beside = new EnumMap<>(PlanLayer.class);
 
     AidPart(ApproachAid aid, PlanContext context) {
         super(aid, context, PlanLayer.AIDS);
@@ -53,21 +58,29 @@ public final class AidPart extends PlanPart<ApproachAid> {
 
     @Override
     public void addNotify() {
-        surface = MarkFigure.passive(diagram(), () -> AidMarks.surface(context(), element()));
-        diagram().layer(PlanLayer.SURFACES).add(surface);
+        lay(PlanLayer.SURFACES, () -> AidMarks.surface(context(), element()));
+        lay(PlanLayer.BEAMS, () -> BeamMarks.of(context(), element()));
+        lay(PlanLayer.DIMENSIONS, () -> DimensionMarks.of(context(), element()));
         super.addNotify();
+    }
+
+    private void lay(PlanLayer layer, Supplier<List<Mark>> marks) {
+        MarkFigure figure = MarkFigure.passive(diagram(), marks);
+        beside.put(layer, figure);
+        diagram().layer(layer).add(figure);
     }
 
     @Override
     public void removeNotify() {
         super.removeNotify();
-        diagram().layer(PlanLayer.SURFACES).remove(surface);
+        beside.forEach((layer, figure) -> diagram().layer(layer).remove(figure));
+        beside.clear();
     }
 
     @Override
     protected void refreshVisuals() {
         super.refreshVisuals();
-        surface.update();
+        beside.values().forEach(MarkFigure::update);
     }
 
     @Override

@@ -1,0 +1,2 @@
+/** What diagrams say. */
+package slopewright.ui.diagram.internal;
