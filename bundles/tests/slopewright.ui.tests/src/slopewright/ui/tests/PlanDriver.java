@@ -199,7 +199,8 @@ final class PlanDriver {
     /** The texts that are drawn in a layer of the plan, by its name in the program. */
     List<String> texts(String layer) {
         return planLayer(layer).getChildren().stream().filter(MarkFigure.class::isInstance)
-                .flatMap(one -> ((MarkFigure) one).marks().stream()).filter(Mark.Label.class::isInstance).map(mark -> ((Mark.Label) mark).text()).toList();
+                .flatMap(one -> ((MarkFigure) one).marks().stream()).filter(Mark.Label.class::isInstance)
+                .map(mark -> ((Mark.Label) mark).text()).toList();
     }
 
     private Layer planLayer(String name) {

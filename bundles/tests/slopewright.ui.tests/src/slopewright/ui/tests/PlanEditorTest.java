@@ -247,7 +247,7 @@ class PlanEditorTest {
         plan.click(plan.at(aid.getUnits().get(0)));
         plan.key(SWT.DEL, SWT.DEL, 0);
         assertTrue(end.getAids().isEmpty());
-        assertEquals(figures - 4 - aid.getUnits().size(), plan.figures(), "the aid, its surface, beams, dimensions and units are no longer drawn");
+        assertEquals(figures - 4 - aid.getUnits().size(), plan.figures(), "nothing of it is drawn any more");
         editor.viewer().getEditDomain().getCommandStack().undo();
         assertEquals(List.of(aid), end.getAids());
         assertEquals(figures, plan.figures());
