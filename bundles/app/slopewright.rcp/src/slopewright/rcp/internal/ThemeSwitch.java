@@ -12,6 +12,7 @@ import slopewright.ui.preferences.Preferences;
 import slopewright.ui.theme.ScreenTheme;
 
 /** Gives the window the look that the user prefers, at the start and when the preference changes, and tells what paints its own colours. */
+@SuppressWarnings("restriction") // the theme engine is the platform's own way to change the look of an open window
 public final class ThemeSwitch {
 
     private static final String LIGHT_THEME = "org.eclipse.e4.ui.css.theme.e4_default";
