@@ -64,6 +64,7 @@ final class CheckCommand extends Command {
         }
         int code = ExitCodes.OK;
         List<CheckedFile> checked = new ArrayList<>();
+        int done = 0;
         for (Path file : files) {
             try {
                 CheckedFile one = check(file);
@@ -72,6 +73,10 @@ final class CheckCommand extends Command {
             } catch (InputException e) {
                 streams().err.println("slopewright check: " + e.getMessage());
                 code = ExitCodes.worse(code, ExitCodes.INPUT);
+            }
+            done++;
+            if (files.size() > 1) {
+                streams().err.printf(Locale.ROOT, "%3d %% %s%n", 100 * done / files.size(), file);
             }
         }
         print(checked, threshold);
