@@ -1,18 +1,232 @@
 package slopewright.ui.profile;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.util.IPropertyChangeListener;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 
-/** What the pilot sees of the chosen aid. */
+import slopewright.ui.document.DocumentFollower;
+import slopewright.ui.document.DocumentListener;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.preferences.Preferences;
+import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.profile.internal.pilot.PilotPage;
+import slopewright.ui.theme.ScreenTheme;
+
+/**
+ * What the pilot sees of the chosen aid from the eye that the views of the document share, and along an approach that is flown. The
+ * lights flash and pulsate in time while the view is seen.
+ */
 public final class PilotView extends ViewPart {
+
+    /** Id of the view. */
+    public static final String ID = "slopewright.ui.profile.pilot";
+
+    private static final String OPEN_PROJECT = "slopewright.rcp.openProject";
+    private static final int TICK_MS = 50;
+    private static final double LONGEST_TICK_S = 0.25;
+
+    private DocumentFollower follower;
+    private Composite root;
+    private StackLayout stack;
+    private Composite emptyPage;
+    private Link empty;
+    private PilotPage page;
+    private Optional<ProjectDocument> document = Optional.empty();
+    private Runnable emptyAction = () -> {
+        // until there is something to do
+    };
+    private boolean stale;
+    private boolean ticking;
+    private long lastTick;
+    private final Runnable tick = this::tick;
+    private final Runnable restate = this::restate;
+    private final Runnable looked = this::looked;
+    private final IPropertyChangeListener preferences = event -> restate();
+
+    private final class Follow implements DocumentListener {
+
+        @Override
+        public void changed(Set<String> elementIds) {
+            restate();
+        }
+    }
 
     @Override
     public void createPartControl(Composite parent) {
-        // filled by the view
+        root = new Composite(parent, SWT.NONE);
+        stack = new StackLayout();
+        root.setLayout(stack);
+        emptyPage = new Composite(root, SWT.NONE);
+        GridLayoutFactory.fillDefaults().margins(12, 12).applyTo(emptyPage);
+        empty = new Link(emptyPage, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(empty);
+        empty.addListener(SWT.Selection, event -> emptyAction.run());
+        page = new PilotPage(root, this::keepTime);
+        root.addListener(SWT.Paint, event -> refreshStale());
+        page.canvas().control().addListener(SWT.Paint, event -> {
+            refreshStale();
+            keepTime();
+        });
+        ScreenTheme.addListener(restate);
+        Preferences.store().addPropertyChangeListener(preferences);
+        follower = new DocumentFollower(getSite().getPage(), new Follow(), this::switched);
+        switched(follower.document());
+    }
+
+    private void switched(Optional<ProjectDocument> newDocument) {
+        document.ifPresent(one -> one.viewState().removeListener(looked));
+        document = newDocument;
+        document.ifPresent(one -> one.viewState().addListener(looked));
+        restate();
+    }
+
+    /** Reads everything anew, now where it is seen, else before it is seen next. */
+    private void restate() {
+        stale = true;
+        if (root != null && !root.isDisposed() && root.isVisible()) {
+            refreshStale();
+        }
+    }
+
+    /** Looks from another place; at another aid everything is read anew. */
+    private void looked() {
+        if (stale || root.isDisposed() || !root.isVisible() || !page.isShowing(document.flatMap(one -> one.viewState().aid()))) {
+            restate();
+        } else {
+            page.look();
+        }
+    }
+
+    private void refreshStale() {
+        if (!stale) {
+            return;
+        }
+        stale = false;
+        Optional<String> problem = page.follow(document);
+        Composite top = problem.isEmpty() && page.isShowing() ? page.control() : emptyPage;
+        if (top == emptyPage) {
+            explain(problem);
+        }
+        if (stack.topControl != top) {
+            stack.topControl = top;
+            root.layout(true);
+        }
+        keepTime();
+    }
+
+    private void explain(Optional<String> problem) {
+        if (document.isEmpty()) {
+            say(Messages.get("pilot.empty.project"), this::openProject);
+        } else if (problem.isEmpty()) {
+            say(Messages.get("pilot.empty.aid"), () -> follower.editor().ifPresent(getSite().getPage()::activate));
+        } else {
+            String id = document.flatMap(one -> one.viewState().aid()).map(aid -> aid.getId()).orElse("");
+            say(Messages.get("pilot.empty.layout", problem.get()), () -> follower.reveal(id));
+        }
+    }
+
+    private void say(String text, Runnable action) {
+        emptyAction = action;
+        if (!text.equals(empty.getText())) {
+            empty.setText(text);
+            emptyPage.layout(true);
+        }
+    }
+
+    private void openProject() {
+        try {
+            getSite().getService(IHandlerService.class).executeCommand(OPEN_PROJECT, null);
+        } catch (CommandException e) {
+            ILog.of(PilotView.class).error(e.getMessage(), e);
+        }
+    }
+
+    /** Starts the timer where something moves and is seen; it ends by itself where nothing does. */
+    private void keepTime() {
+        if (!ticking && isMoving()) {
+            ticking = true;
+            lastTick = System.nanoTime();
+            root.getDisplay().timerExec(TICK_MS, tick);
+        }
+    }
+
+    private boolean isMoving() {
+        return root != null && !root.isDisposed() && stack.topControl == page.control() && page.canvas().control().isVisible()
+                && page.isMoving();
+    }
+
+    private void tick() {
+        ticking = false;
+        if (isMoving()) {
+            long now = System.nanoTime();
+            double seconds = Math.min(LONGEST_TICK_S, (now - lastTick) / 1e9);
+            lastTick = now;
+            advance(seconds);
+            if (isMoving()) {
+                ticking = true;
+                root.getDisplay().timerExec(TICK_MS, tick);
+            }
+        }
+    }
+
+    /**
+     * Lets time go on, as the clock of the view does while it is seen.
+     *
+     * @param seconds the time that has passed
+     */
+    public void advance(double seconds) {
+        page.advance(seconds);
+    }
+
+    /** Returns whether the timer runs. */
+    public boolean isTicking() {
+        return ticking;
+    }
+
+    /** Returns what is shown where there is an indicator. */
+    public PilotPage page() {
+        return page;
+    }
+
+    /** Returns what is said where there is nothing to see, empty where there is something. */
+    public Optional<String> explanation() {
+        return stack.topControl == emptyPage ? Optional.of(empty.getText()) : Optional.empty();
+    }
+
+    /** Returns the words beside the picture, the meaning first. */
+    public List<String> words() {
+        return page.words();
     }
 
     @Override
     public void setFocus() {
-        // filled by the view
+        if (stack.topControl == page.control()) {
+            page.canvas().control().setFocus();
+        } else {
+            empty.setFocus();
+        }
+    }
+
+    @Override
+    public void dispose() {
+        ScreenTheme.removeListener(restate);
+        Preferences.store().removePropertyChangeListener(preferences);
+        document.ifPresent(one -> one.viewState().removeListener(looked));
+        if (follower != null) {
+            follower.dispose();
+        }
+        super.dispose();
     }
 }

@@ -1,0 +1,118 @@
+package slopewright.ui.profile.internal.pilot;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.checks.ProjectRules;
+import slopewright.drawing.FlownApproach;
+import slopewright.drawing.PilotGround;
+import slopewright.drawing.PilotPicture;
+import slopewright.geometry.FramePoint;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.UnitPlan;
+import slopewright.siting.aid.AidLayouts;
+import slopewright.siting.range.RangeConditions;
+import slopewright.siting.range.RangeEstimate;
+import slopewright.standards.RuleSet;
+
+/**
+ * An indicator that is looked at, with its units as they stand.
+ *
+ * @param aid    the aid
+ * @param host   its runway end or approach direction
+ * @param rules  the rule set that it is laid out under
+ * @param siting its layout
+ * @param ground what lies around it
+ * @param range  how far it is seen; empty where the rule set has no values for that
+ */
+public record Indicator(ApproachAid aid, ApproachHost host, RuleSet rules, Siting siting, PilotGround ground,
+        Optional<RangeEstimate> range) {
+
+    private static final double RUNWAY_VIEW_M = 3000;
+    private static final double HELIPAD_VIEW_M = 600;
+    private static final double RUNWAY_START_M = 6000;
+    private static final double HELIPAD_START_M = 1500;
+    private static final double RUNWAY_SPEED_KT = 120;
+    private static final double HELIPAD_SPEED_KT = 60;
+    private static final double WEAVE_DEG = 0.4;
+    private static final double WEAVE_S = 40;
+
+    /**
+     * Works an indicator out.
+     *
+     * @param project the project
+     * @param aid     one of its aids
+     * @return the indicator
+     * @throws SitingException          where its units do not give a layout; the message says why
+     * @throws IllegalArgumentException where the project names an unknown rule set
+     */
+    static Indicator of(Project project, ApproachAid aid) {
+        ApproachHost host = Projects.host(aid).orElseThrow(() -> new SitingException("the approach aid belongs to no runway end"));
+        RuleSet rules = ProjectRules.of(project, aid, Optional.empty());
+        Siting siting = AidLayouts.asLaid(aid, rules);
+        return new Indicator(aid, host, rules, siting, PilotGround.of(host), range(aid, siting, rules));
+    }
+
+    private static Optional<RangeEstimate> range(ApproachAid aid, Siting siting, RuleSet rules) {
+        try {
+            return Optional.of(RangeEstimate.of(siting, rules, RangeConditions.of(aid)));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Tells whether it stands at a runway rather than a helipad. */
+    boolean atRunway() {
+        return host instanceof RunwayEnd;
+    }
+
+    /** Returns the eye on the slope at a distance that is usual for the indicator. */
+    FramePoint usualEye() {
+        return onSlope(atRunway() ? RUNWAY_VIEW_M : HELIPAD_VIEW_M);
+    }
+
+    /** Returns the eye on the slope over the centre line at a distance before the threshold or hover point, metres. */
+    FramePoint onSlope(double beforeM) {
+        return PilotPicture.eyeAt(siting, beforeM, siting.slopeDeg());
+    }
+
+    /** Returns an approach that is usual for the indicator, with a slow weave that shows the signals above and below the slope. */
+    FlownApproach usualApproach() {
+        return new FlownApproach(atRunway() ? RUNWAY_START_M : HELIPAD_START_M, atRunway() ? RUNWAY_SPEED_KT : HELIPAD_SPEED_KT,
+                siting.slopeDeg(), 0, WEAVE_DEG, WEAVE_S, 0);
+    }
+
+    /**
+     * Tells whether an eye is to the side of the beam of a unit.
+     *
+     * @param unit the unit
+     * @param eye  the eye
+     * @return whether it is; false where the limits of the beam are not known
+     */
+    boolean isBeside(UnitPlan unit, FramePoint eye) {
+        double azimuth = azimuthDeg(unit, eye);
+        OptionalDouble limit = limitDeg(azimuth < 0 ? aid.getBeamLeftLimitDeg() : aid.getBeamRightLimitDeg());
+        return limit.isPresent() && Math.abs(azimuth) > limit.getAsDouble();
+    }
+
+    /** Returns by how much an eye is to the right of the axis of a unit as the pilot sees it, decimal degrees. */
+    static double azimuthDeg(UnitPlan unit, FramePoint eye) {
+        double turn = Math.toRadians(unit.azimuthDeg());
+        double side = (eye.rightM() - unit.place().rightM()) * Math.cos(turn) - (eye.alongM() - unit.place().alongM()) * Math.sin(turn);
+        return Math.toDegrees(Math.atan2(side, unit.axisDistanceM(eye)));
+    }
+
+    private OptionalDouble limitDeg(Double entered) {
+        if (entered != null) {
+            return OptionalDouble.of(Math.abs(entered));
+        }
+        Double width = aid.getEquipment() == null ? null : aid.getEquipment().getBeamWidthDeg();
+        return width == null ? OptionalDouble.empty() : OptionalDouble.of(width / 2);
+    }
+}
