@@ -118,7 +118,7 @@ class MeasuredViewTest {
 
     @Test
     void theViewFollowsTheChosenAid() {
-        Combo combo = Widgets.all(table().getParent(), Combo.class).findFirst().orElseThrow();
+        Combo combo = Widgets.all(table().getParent().getParent(), Combo.class).findFirst().orElseThrow();
         List<ApproachAid> all = Projects.aids(document.project());
         assertEquals(all.indexOf(aid), combo.getSelectionIndex());
         combo.select(all.size() - 1);

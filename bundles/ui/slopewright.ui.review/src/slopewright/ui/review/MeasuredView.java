@@ -12,11 +12,11 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
-import org.eclipse.jface.viewers.FocusCellOwnerDrawHighlighter;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerEditor;
 import org.eclipse.jface.viewers.TableViewerFocusCellManager;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -36,6 +36,7 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.measured.FocusFrame;
 import slopewright.ui.review.internal.measured.MeasuredTable;
 
 /** The chosen aid as it was built: planned and measured values of every unit, what they come to, and what stands against acceptance. */
@@ -44,7 +45,8 @@ public final class MeasuredView extends ViewPart {
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.measured";
 
-    private static final int SUMMARY_HEIGHT = 72;
+    private static final double WIDE = 2.2;
+    private static final int COMBO_WIDTH = 180;
 
     private final Runnable stateListener = this::update;
     private DocumentFollower follower;
@@ -80,22 +82,30 @@ public final class MeasuredView extends ViewPart {
         hint = new Label(head, SWT.NONE);
         hint.setText(Messages.get("measured.hint"));
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(hint);
-        table = new MeasuredTable(parent, this::perform);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(table.viewer().getControl());
+        GridDataFactory.fillDefaults().hint(COMBO_WIDTH, SWT.DEFAULT).applyTo(aids);
+        SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
+        table = new MeasuredTable(sash, this::perform);
         editByKeyboard(table.viewer());
         table.viewer().getTable().addListener(SWT.MouseDoubleClick, event -> table.selectedId().ifPresent(id -> follower.reveal(id)));
-        summary = new StyledText(parent, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
+        summary = new StyledText(sash, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
         summary.setCaret(null);
         summary.setMargins(6, 4, 6, 4);
         summary.setAlwaysShowScrollBars(false);
-        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, SUMMARY_HEIGHT).applyTo(summary);
+        sash.setWeights(70, 30);
+        sash.addListener(SWT.Resize, event -> {
+            int wanted = sash.getSize().x > WIDE * sash.getSize().y ? SWT.HORIZONTAL : SWT.VERTICAL;
+            if (sash.getOrientation() != wanted) {
+                sash.setOrientation(wanted);
+            }
+        });
         follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> switched());
         switched();
     }
 
     /** Cells are reached by the arrow keys, opened by Enter, F2 or a click, and left to the next one by Tab. */
     private static void editByKeyboard(TableViewer viewer) {
-        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer, new FocusCellOwnerDrawHighlighter(viewer));
+        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer, new FocusFrame(viewer));
         ColumnViewerEditorActivationStrategy strategy = new ColumnViewerEditorActivationStrategy(viewer) {
             @Override
             protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
@@ -111,10 +121,18 @@ public final class MeasuredView extends ViewPart {
     }
 
     private void switched() {
+        if (aids.isDisposed()) {
+            return;
+        }
         listened.ifPresent(document -> document.viewState().removeListener(stateListener));
         listened = follower == null ? Optional.empty() : follower.document();
         listened.ifPresent(document -> document.viewState().addListener(stateListener));
         update();
+        aids.getDisplay().asyncExec(() -> {
+            if (!aids.isDisposed()) {
+                table.viewer().getTable().showColumn(table.viewer().getTable().getColumn(0));
+            }
+        });
     }
 
     private void choose() {
@@ -156,7 +174,7 @@ public final class MeasuredView extends ViewPart {
                     OptionalDouble.of(built.built().eyeHeightM()));
             add(parts, "measured.wheels", built.planned().wheelClearanceM(), built.built().wheelClearanceM());
             add(parts, "measured.obstacles", built.plannedMarginM(), built.builtMarginM());
-            lines.add(String.join("  ·  ", parts));
+            lines.addAll(parts);
         } else {
             lines.add(Messages.get("measured.nothing"));
         }

@@ -36,8 +36,8 @@ public final class CheckedTextCellEditor extends TextCellEditor {
     }
 
     private void show() {
-        String wrong = getErrorMessage();
-        boolean isWrong = wrong != null && !wrong.isEmpty() && !isValueValid();
+        String wrong = getValidator() == null ? null : getValidator().isValid(text.getText());
+        boolean isWrong = wrong != null && !wrong.isEmpty();
         text.setForeground(isWrong ? ScreenTheme.isDark() ? WRONG_ON_DARK : WRONG_ON_LIGHT : null);
         text.setToolTipText(isWrong ? wrong : null);
         if (isWrong && text.isVisible()) {

@@ -15,28 +15,28 @@ import slopewright.ui.units.QuantityFormat;
 public enum ContenderColumn {
 
     /** The family or the rule set. */
-    NAME(210, false, Contender::name, Comparator.comparing(Contender::name)),
+    NAME(200, false, Contender::name, Comparator.comparing(Contender::name)),
     /** How many rules it breaks. */
-    FAILURES(66, true, one -> one.siting().isEmpty() ? "" : String.valueOf(one.failures()),
+    FAILURES(72, true, one -> one.siting().isEmpty() ? "" : String.valueOf(one.failures()),
             Comparator.comparingLong(Contender::failures)),
     /** How much there is to clear up. */
-    WARNINGS(84, true, one -> one.siting().isEmpty() ? "" : String.valueOf(one.warnings()),
+    WARNINGS(98, true, one -> one.siting().isEmpty() ? "" : String.valueOf(one.warnings()),
             Comparator.comparingLong(Contender::warnings)),
     /** Threshold to the row or near bar. */
     DISTANCE(84, true, one -> length(one, Siting::distanceM), number(Siting::distanceM)),
     /** Eye height over the threshold. */
-    EYE_HEIGHT(76, true, one -> length(one, Siting::eyeHeightM), number(Siting::eyeHeightM)),
+    EYE_HEIGHT(98, true, one -> length(one, Siting::eyeHeightM), number(Siting::eyeHeightM)),
     /** Wheel height over the threshold. */
-    CLEARANCE(104, true, one -> one.siting().map(Siting::wheelClearanceM).map(ContenderColumn::length).orElse(""),
+    CLEARANCE(132, true, one -> one.siting().map(Siting::wheelClearanceM).map(ContenderColumn::length).orElse(""),
             Comparator.comparingDouble(one -> one.siting().map(Siting::wheelClearanceM).orElse(OptionalDouble.empty()).orElse(0))),
     /** Least margin to the obstacle surface. */
-    MARGIN(110, true, one -> length(one.margin(MarginKind.OBSTACLE)),
+    MARGIN(136, true, one -> length(one.margin(MarginKind.OBSTACLE)),
             Comparator.comparingDouble(one -> one.margin(MarginKind.OBSTACLE).orElse(Double.MAX_VALUE))),
     /** Number of light units. */
-    UNITS(56, true, one -> one.siting().map(siting -> String.valueOf(siting.units().size())).orElse(""),
+    UNITS(60, true, one -> one.siting().map(siting -> String.valueOf(siting.units().size())).orElse(""),
             number(siting -> siting.units().size())),
     /** Power of all lamps. */
-    LOAD(70, true, one -> load(one.needs()), Comparator.comparingDouble(one -> one.needs().loadW().orElse(Double.MAX_VALUE))),
+    LOAD(74, true, one -> load(one.needs()), Comparator.comparingDouble(one -> one.needs().loadW().orElse(Double.MAX_VALUE))),
     /** What feeds it. */
     SUPPLY(140, false, one -> supply(one.needs()), Comparator.comparing(one -> one.needs().supply())),
     /** What it breaks. */

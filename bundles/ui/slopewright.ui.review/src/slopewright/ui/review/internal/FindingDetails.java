@@ -172,6 +172,7 @@ public final class FindingDetails {
         rows.applyTo(brief);
         rows.applyTo(rest);
         Stream.of(links.getChildren()).forEach(rows::applyTo);
+        Stream.of(brief, rest).forEach(text -> text.setBackground(content.getBackground()));
         boolean none = links.getChildren().length == 0;
         GridDataFactory.fillDefaults().grab(true, false).exclude(none).applyTo(links);
         links.setVisible(!none);

@@ -101,8 +101,10 @@ public final class MarginChart {
             row(gc, contenders.get(i), new Rectangle(PAD, top + i * ROW, area.width, ROW), nameWidth, zero, scale,
                     plotLeft + plotWidth + PAD);
         }
-        gc.setLineWidth(1);
-        gc.drawLine(zero, 0, zero, Math.min(area.height, top + contenders.size() * ROW));
+        if (!contenders.isEmpty()) {
+            gc.setLineWidth(1);
+            gc.drawLine(zero, 0, zero, Math.min(area.height, top + contenders.size() * ROW));
+        }
     }
 
     private void row(GC gc, Contender one, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {

@@ -51,7 +51,7 @@ public final class PreviewPage extends WizardPage {
         for (String key : List.of("handover.file", "handover.state")) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(Messages.get(key));
-            column.setWidth(key.endsWith("file") ? 220 : 150);
+            column.setWidth(key.endsWith("file") ? 250 : 140);
         }
         preview = new FilePreview(sash);
         sash.setWeights(46, 54);
@@ -104,6 +104,7 @@ public final class PreviewPage extends WizardPage {
             plan.wanted().stream().filter(one -> one.picture().isPresent()).findFirst()
                     .or(() -> plan.wanted().stream().findFirst()).ifPresent(one -> {
                         table.setSelection(plan.wanted().indexOf(one));
+                        table.setTopIndex(0);
                         show(one);
                     });
         } else {

@@ -17,29 +17,29 @@ import slopewright.ui.units.QuantityFormat;
 enum MeasuredColumn {
 
     /** Name of the unit. */
-    UNIT(70, null, false),
+    UNIT(60, null, false),
     /** Planned setting. */
-    PLANNED(118, Literals.LIGHT_UNIT__SETTING_DEG, false),
+    PLANNED(136, Literals.LIGHT_UNIT__SETTING_DEG, false),
     /** Measured setting. */
-    MEASURED(118, Literals.MEASURED_UNIT__SETTING_DEG, true),
+    MEASURED(148, Literals.MEASURED_UNIT__SETTING_DEG, true),
     /** Difference with its direction. */
     DIFFERENCE(132, null, false),
     /** Tolerance. */
-    TOLERANCE(76, null, false),
+    TOLERANCE(88, null, false),
     /** Verdict by shape and word. */
     VERDICT(130, null, false),
     /** Planned level of the lens. */
-    LEVEL_PLANNED(92, Literals.LIGHT_UNIT__LENS_ELEVATION_M, false),
+    LEVEL_PLANNED(110, Literals.LIGHT_UNIT__LENS_ELEVATION_M, false),
     /** Measured level of the lens. */
-    LEVEL(92, Literals.MEASURED_UNIT__LENS_ELEVATION_M, true),
+    LEVEL(124, Literals.MEASURED_UNIT__LENS_ELEVATION_M, true),
     /** Planned place along the runway. */
-    ALONG_PLANNED(92, Literals.LIGHT_UNIT__ALONG_M, false),
+    ALONG_PLANNED(118, Literals.LIGHT_UNIT__ALONG_M, false),
     /** Measured place along the runway. */
-    ALONG(92, Literals.MEASURED_UNIT__ALONG_M, true),
+    ALONG(130, Literals.MEASURED_UNIT__ALONG_M, true),
     /** Planned place to the side. */
-    RIGHT_PLANNED(88, Literals.LIGHT_UNIT__RIGHT_M, false),
+    RIGHT_PLANNED(112, Literals.LIGHT_UNIT__RIGHT_M, false),
     /** Measured place to the side. */
-    RIGHT(88, Literals.MEASURED_UNIT__RIGHT_M, true),
+    RIGHT(126, Literals.MEASURED_UNIT__RIGHT_M, true),
     /** With what it was measured. */
     INSTRUMENT(120, Literals.MEASURED_UNIT__INSTRUMENT, true),
     /** Who measured. */
