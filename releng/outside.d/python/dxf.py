@@ -1,6 +1,5 @@
 """Drawing exchange files, read by ezdxf: sound, on layers, and true to the coordinates of the setting-out schedule."""
 
-import csv
 import math
 import os
 import subprocess
@@ -8,7 +7,7 @@ import sys
 
 import ezdxf
 
-from lines import check, finish
+from lines import check, finish, schedule
 
 FOLDER = sys.argv[1]
 AID = "PAPI 09"
@@ -26,9 +25,8 @@ LAYERS = {
 TITLES = ["Harrow Vale", "R. Tamsin", "2026-06-01"]
 
 
-def schedule(name):
-    with open(os.path.join(FOLDER, name), encoding="utf-8-sig", newline="") as file:
-        return [row for row in csv.DictReader(file) if row["indicator"] == AID]
+def of_aid(name):
+    return [row for row in schedule(FOLDER, name) if row["indicator"] == AID]
 
 
 def corners(polyline):
@@ -57,7 +55,7 @@ def compare(name, document, places, tolerance, what):
 
 
 def dimensioned(name, document, rows):
-    length = abs(float(rows[0]["along m"]))
+    length = abs(float(rows[0]["chainage from threshold m"]))
     lines = [corners(line) for line in document.modelspace().query('POLYLINE[layer=="DIMENSION"]')]
     near = min((abs(math.dist(line[0], line[1]) - length) for line in lines if len(line) == 2), default=math.inf)
     texts = [text.dxf.text for text in document.modelspace().query("TEXT")]
@@ -67,7 +65,7 @@ def dimensioned(name, document, rows):
 
 def east_north(rows):
     """East and north of the reference point by PROJ: azimuthal equidistant about it, which keeps the geodesics from it."""
-    places = "\n".join(f"{row['longitude']} {row['latitude']}" for row in rows)
+    places = "\n".join(f"{row['longitude deg']} {row['latitude deg']}" for row in rows)
     target = "+proj=aeqd +lat_0=47.3 +lon_0=-11.9 +datum=WGS84 +units=m"
     done = subprocess.run(["gdaltransform", "-s_srs", "+proj=longlat +datum=WGS84", "-t_srs", target, "-output_xy"], input=places,
                           capture_output=True, text=True, check=True)
@@ -93,14 +91,14 @@ def main():
         check(all(title in texts for title in TITLES), f"dxf: {name}: the title block says {', '.join(TITLES)}")
     if not all(name in documents for name in ("plan", "grid-plan", "grid-surface")):
         return
-    rows = schedule("grid-schedule.csv")
+    rows = of_aid("grid-schedule.csv")
     grid = [(float(row["east m"]), float(row["north m"])) for row in rows]
     compare("grid-plan", documents["grid-plan"], grid, 0.001, "the schedule on the grid")
     dots = [(dot.dxf.center.x, dot.dxf.center.y) for dot in documents["grid-surface"].modelspace().query('CIRCLE[layer=="UNIT"]')]
     check(len(dots) >= 4 and furthest(grid, dots) <= 0.001,
           f"dxf: grid-surface: the units stand where the schedule has them, within {furthest(grid, dots) * 1000:.2f} mm")
-    rows = schedule("schedule.csv")
-    compare("plan", documents["plan"], east_north(rows), 0.002, "the latitudes and longitudes of the schedule (1 mm steps), by PROJ,")
+    rows = of_aid("schedule.csv")
+    compare("plan", documents["plan"], east_north(rows), 0.001, "the schedule in latitude and longitude, by PROJ,")
     dimensioned("plan", documents["plan"], rows)
 
 

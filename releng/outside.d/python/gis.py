@@ -1,18 +1,16 @@
 """Maps, read by GDAL: GeoJSON and KML hold the same units and surfaces as the schedule and the commands."""
 
-import csv
 import json
 import math
 import os
 import subprocess
 import sys
 
-from lines import check, finish
+from lines import check, finish, schedule
 
 FOLDER = sys.argv[1]
 AID = "PAPI 09"
-# One step of the eighth decimal of a degree is 1.1 mm.
-PLACE_M = 0.002
+PLACE_M = 0.001
 HEIGHT_M = 0.001
 
 
@@ -47,8 +45,7 @@ def units(found, name):
 
 
 def compare_units(name, found):
-    with open(os.path.join(FOLDER, "schedule.csv"), encoding="utf-8-sig", newline="") as file:
-        rows = list(csv.DictReader(file))
+    rows = schedule(FOLDER)
     total = 0
     worst = high = turn = 0.0
     for row in rows:
@@ -58,7 +55,7 @@ def compare_units(name, found):
             continue
         place = near[0]["geometry"]["coordinates"]
         total += 1
-        worst = max(worst, distance(place, (float(row["longitude"]), float(row["latitude"]))))
+        worst = max(worst, distance(place, (float(row["longitude deg"]), float(row["latitude deg"]))))
         high = max(high, abs(place[2] - float(row["lens elevation m"])))
         turn = max(turn, abs(float(near[0]["properties"]["settingDeg"]) - float(row["setting deg"])))
     check(total == len(rows) and worst <= PLACE_M and high <= HEIGHT_M and turn <= 1e-5,

@@ -49,6 +49,9 @@ def compare(name):
         return
     expected = trimmed(rows(os.path.join(FOLDER, name + ".csv")))
     found = trimmed([row for path in book for row in rows(path)])
+    # A workbook may say something above the names of its columns.
+    start = next((number for number, row in enumerate(found) if expected and row[0] == expected[0][0]), 0)
+    found = found[start:]
     wrong = []
     cells = numbers = 0
     for number, row in enumerate(expected):

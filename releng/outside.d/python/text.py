@@ -1,6 +1,5 @@
 """Documents, read by poppler: no blank page, contents, and the numbers that the commands print in JSON."""
 
-import csv
 import json
 import os
 import re
@@ -8,14 +7,14 @@ import subprocess
 import sys
 import tempfile
 
-from lines import check, finish
+from lines import check, finish, schedule
 
 FOLDER = sys.argv[1]
 AID = "PAPI 09"
 DOCUMENTS = {
     "report.pdf": ["Harrow Vale", "PAPI 09", "PAPI 27", "APAPI 03", "Light units", "Calculation", "Wheel clearance", "A design aid"],
     "card.pdf": ["Portable unit, north pad", "ZZHV"],
-    "commission.pdf": ["PAPI 09", "Harrow Vale"],
+    "commission.pdf": ["PAPI 09", "ZZHV"],
     "plan.pdf": [],
     "section.pdf": [],
     "pilot.pdf": [],
@@ -73,16 +72,11 @@ def look(name, words):
     check(not loose, f"text: {name}: all {len(fonts)} faces are embedded {loose or ''}".rstrip())
 
 
-def schedule_rows():
-    with open(path("schedule.csv"), encoding="utf-8-sig", newline="") as file:
-        return list(csv.DictReader(file))
-
-
 def same_numbers(text):
     """Units in report, drawing and schedule; heights in report, check and section."""
     svg = plain(re.sub(r"<[^>]*>", " ", open(path("plan.svg"), encoding="utf-8").read()))
-    for row in [one for one in schedule_rows() if one["indicator"] == AID]:
-        printed = [row["unit"], "1", f"{float(row['along m']):.2f}", f"{float(row['right m']):.2f}"]
+    for row in [one for one in schedule(FOLDER) if one["indicator"] == AID]:
+        printed = [row["unit"], "1", f"{float(row['chainage from threshold m']):.2f}", f"{float(row['offset m']):.2f}"]
         after = [f"{float(row['lens elevation m']):.2f}", row["setting"], f"{float(row['setting deg']):.4f}"]
         pattern = r"\s+".join([re.escape(word) for word in printed] + [r"\S+"] + [re.escape(word) for word in after])
         check(re.search(pattern, text) is not None and f"{row['unit']} {row['setting']}" in svg,
