@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlAdapter;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
@@ -56,6 +59,8 @@ public final class ReadoutPanel {
         }
     }
 
+    private static final int SMALLER_PT = -2;
+    private static final int TIGHT_LAMPS_LINE = 2;
     private static final int EDGE = 8;
     private static final int GAP = 8;
     private static final int SIGN_WIDTH = 14;
@@ -64,6 +69,7 @@ public final class ReadoutPanel {
     private static final int LAMP_GAP = 4;
 
     private final Canvas canvas;
+    private final Font small;
     private String heading = "";
     private List<List<SeenUnit>> lamps = List.of();
     private List<Row> rows = List.of();
@@ -71,6 +77,8 @@ public final class ReadoutPanel {
     /** Makes an empty panel. */
     public ReadoutPanel(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
+        small = new LocalResourceManager(JFaceResources.getResources(), canvas).create(FontDescriptor.createFrom(JFaceResources
+                .getDialogFont()).increaseHeight(SMALLER_PT));
         canvas.addListener(SWT.Paint, event -> paint(event.gc));
         canvas.getAccessible().addAccessibleListener(new AccessibleAdapter() {
 
@@ -118,15 +126,9 @@ public final class ReadoutPanel {
         gc.setBackground(Inks.colour(Ink.PAPER));
         gc.fillRectangle(area);
         gc.setForeground(Inks.colour(Ink.TEXT));
-        int y = EDGE - 2;
-        if (!rows.isEmpty()) {
-            gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
-        }
-        int beside = EDGE + gc.textExtent(heading).x + 2 * GAP;
-        int below = wrapped(gc, heading, EDGE, y, area.width - 2 * EDGE) + 2;
         gc.setFont(JFaceResources.getDialogFont());
-        y = lamps.size() == 1 && beside + lamps.get(0).size() * (LAMP + LAMP_GAP) < area.width
-                ? Math.max(below, lamps(gc, beside, area.width, y + 1)) : lamps(gc, EDGE, area.width, below);
+        boolean tight = (rows.size() + 1) * (gc.getFontMetrics().getHeight() + 1) + EDGE > area.height && !rows.isEmpty();
+        int y = tight ? tightHead(gc, area) : head(gc, area);
         int names = rows.stream().mapToInt(row -> gc.textExtent(row.name()).x).max().orElse(0);
         names = names == 0 ? 0 : names + GAP;
         for (Row row : rows) {
@@ -142,12 +144,35 @@ public final class ReadoutPanel {
         }
     }
 
+    private int head(GC gc, Rectangle area) {
+        int top = EDGE - 2;
+        if (!rows.isEmpty()) {
+            gc.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DIALOG_FONT));
+        }
+        int beside = EDGE + gc.textExtent(heading).x + 2 * GAP;
+        int below = wrapped(gc, heading, EDGE, top, area.width - 2 * EDGE) + 2;
+        gc.setFont(JFaceResources.getDialogFont());
+        return lamps.size() == 1 && beside + lamps.get(0).size() * (LAMP + LAMP_GAP) < area.width
+                ? Math.max(below, lamps(gc, beside, area.width, top + 1)) : lamps(gc, EDGE, area.width, below);
+    }
+
+    /** Where there is little room the letters are smaller, the heading gives way and the lamps stand beside the shorter lines. */
+    private int tightHead(GC gc, Rectangle area) {
+        gc.setFont(small);
+        int widest = lamps.stream().mapToInt(List::size).max().orElse(0);
+        int corner = area.width - EDGE - widest * (LAMP + LAMP_GAP);
+        if (widest > 0 && corner > area.width / 2) {
+            lamps(gc, corner, area.width, TIGHT_LAMPS_LINE * gc.getFontMetrics().getHeight());
+        }
+        return 1;
+    }
+
     /** Writes a text in as many lines as it needs; returns where the next line begins. */
-    private static int wrapped(GC gc, String text, int x, int y, int width) {
+    private int wrapped(GC gc, String text, int x, int y, int width) {
         int top = y;
         for (String line : lines(gc, text, width)) {
             gc.drawText(line, x, top, true);
-            top += gc.getFontMetrics().getHeight() + 1;
+            top += gc.getFontMetrics().getHeight() + (gc.getFont().equals(small) ? 0 : 1);
         }
         return top;
     }

@@ -24,7 +24,7 @@ public final class SectionBar {
     private static final double[] FACTORS = {1, 2, 5, 10, 20, 50};
     private static final int AID_WIDTH = 220;
     private static final int GROUP_WIDTH = 190;
-    private static final int FACTOR_WIDTH = 130;
+    private static final int FACTOR_WIDTH = 150;
 
     private final Composite bar;
     private final Combo aids;
