@@ -18,6 +18,7 @@ import slopewright.ui.plan.internal.PlanContext;
 public final class BeamMarks {
 
     private static final double LENGTH_PX = 64;
+    private static final double LEAST_SCALE = 1.5;
     private static final int STEPS = 6;
     private static final Style EDGE = Style.line(Ink.AXIS, 0.12);
 
@@ -31,7 +32,7 @@ public final class BeamMarks {
                 : aid.getEquipment().getBeamWidthDeg() / 2;
         double left = aid.getBeamLeftLimitDeg() == null ? width : Math.abs(aid.getBeamLeftLimitDeg());
         double right = aid.getBeamRightLimitDeg() == null ? width : Math.abs(aid.getBeamRightLimitDeg());
-        if (axis.isEmpty() || left + right <= 0 || AidMarks.isFar(context, aid)) {
+        if (axis.isEmpty() || left + right <= 0 || AidMarks.isFar(context, aid) || context.diagram().view().scale() < LEAST_SCALE) {
             return List.of();
         }
         Marks marks = new Marks(aid.getId());

@@ -27,18 +27,17 @@ public final class DimensionMarks {
     private static final double TEXT_MM = 1.9;
     private static final double TICK_PX = 4;
     private static final double BESIDE_PX = 16;
-    private static final double BEFORE_PX = 36;
+    private static final double BEFORE_PX = 76;
     private static final double LEAST_PX = 30;
+    private static final double LEAST_SCALE = 1.5;
     private static final Style LINE = Style.line(Ink.DIMENSION, 0.15);
 
-    private final PlanContext context;
     private final PlanAxis axis;
     private final Marks marks;
     private final double px;
     private final double half;
 
     private DimensionMarks(PlanContext context, ApproachAid aid, PlanAxis axis) {
-        this.context = context;
         this.axis = axis;
         this.marks = new Marks(aid.getId());
         this.px = 1 / context.diagram().view().scale();
@@ -49,7 +48,7 @@ public final class DimensionMarks {
     public static List<Mark> of(PlanContext context, ApproachAid aid) {
         Optional<PlanAxis> axis = Projects.host(aid).flatMap(context::axis);
         boolean chosen = context.document().viewState().aid().filter(one -> one == aid).isPresent();
-        if (axis.isEmpty() || !chosen || AidMarks.isFar(context, aid)) {
+        if (axis.isEmpty() || !chosen || AidMarks.isFar(context, aid) || context.diagram().view().scale() < LEAST_SCALE) {
             return List.of();
         }
         DimensionMarks drawing = new DimensionMarks(context, aid, axis.get());
