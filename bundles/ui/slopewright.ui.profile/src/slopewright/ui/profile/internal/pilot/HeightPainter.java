@@ -2,6 +2,7 @@ package slopewright.ui.profile.internal.pilot;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
@@ -51,7 +52,7 @@ final class HeightPainter {
         int scaleWidth = Math.max(gc.textExtent(length(strip.highM())).x, gc.textExtent(length(sight.eye().heightM())).x) + ARROW + 4;
         int left = area.x + scaleWidth;
         int room = area.x + area.width - left - MARGIN;
-        int words = room / 2;
+        int words = Math.min(wordsWidth(), room * 7 / 10);
         int columns = strip.columns().size();
         double width = columns == 0 ? 0 : Math.min(22, (room - words) / (double) columns);
         for (int i = 0; i < columns; i++) {
@@ -61,6 +62,10 @@ final class HeightPainter {
         readings(strip.readings(), from, area.x + area.width - MARGIN - from);
         slope(left);
         eye(left);
+    }
+
+    private int wordsWidth() {
+        return 5 + Stream.of(Meaning.values()).mapToInt(meaning -> gc.textExtent(Words.brief(meaning)).x).max().orElse(0);
     }
 
     private static String whole(double value) {

@@ -31,6 +31,7 @@ final class PicturePainter {
     private static final double PANEL_HALF_WIDTH_M = 1.2;
     private static final double PANEL_HALF_HEIGHT_M = 0.6;
     private static final double NAMED_FROM_PX = 20;
+    private static final int NAMED_HEIGHT_PX = 84;
     private static final double USUAL_STRENGTH = 2;
     private static final double BAR_SHARE = 0.3;
     private static final double[] BAR_MINUTES = {0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 1200, 1800};
@@ -156,7 +157,7 @@ final class PicturePainter {
                 light(lens.x(at.get()), lens.y(at.get()), radius, seen, magnified);
                 below += radius;
             }
-            if (magnified && gap > NAMED_FROM_PX) {
+            if (magnified && gap > NAMED_FROM_PX && lens.area().height >= NAMED_HEIGHT_PX) {
                 name(lens.x(at.get()), lens.y(at.get()) + below, seen);
             }
         }
