@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -57,6 +59,21 @@ class FieldDocumentsTest {
         }
         Cautions.TEXT.forEach(caution -> assertTrue(text.contains(caution.replaceAll("\\s+", " ")), caution));
         assertEquals(!found.isReady(), text.contains("NOT FOR USE YET"));
+    }
+
+    /** A card that goes into the field is one sheet, on both papers. */
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void theCardIsOnePage(PaperSize paper) throws ReportException, IOException {
+        Project project = Demo.project("harrow-vale");
+        ApproachAid aid = Demo.aid(project, PORTABLE);
+        byte[] written = SetUpCards.write(project, aid, Demo.rules(project, aid), DAY, paper, Reports.Format.PDF);
+        try (PDDocument document = Loader.loadPDF(written)) {
+            assertEquals(1, document.getNumberOfPages());
+        }
+        String text = Demo.pdfText(written);
+        assertTrue(text.contains("Check the battery: 22 to 28 V with the unit lit"), text);
+        assertTrue(text.contains("for 2026-06-01 only"), text);
     }
 
     /** Sectors from memory that nobody confirmed stand against the use of a card. */

@@ -96,6 +96,22 @@ class ReportsTest {
         String text = Demo.text(Demo.html(Demo.project("harrow-vale")));
         assertTrue(text.contains("0.73 m + 330.46 m \u00d7 tan 2\u00b043' = 16.41 m"), text);
         assertTrue(text.contains("16.41 m \u2212 6.60 m = 9.81 m (Twin-jet, narrow body)"), text);
+        assertTrue(text.contains("B = 3\u00b000' \u2212 15' = 2\u00b045'"), text);
+        assertTrue(text.contains("setting of B \u2212 allowance = 2\u00b045' \u2212 2' = 2\u00b043'"), text);
+        assertTrue(text.contains("Chosen: PAPI. It is one of "), text);
+    }
+
+    /** The mast of the demo raised to 400 m stands through the surface of 09: the report says so and what would cure it. */
+    @Test
+    void anObstacleThroughTheSurfaceHasItsRemedies() throws ReportException {
+        Project project = Demo.project("harrow-vale");
+        String before = Demo.text(Demo.html(project));
+        assertFalse(before.contains("one of these changes is made"), before);
+        project.getAerodrome().getObstacles().stream().filter(one -> "Windle mast".equals(one.getName())).findFirst().orElseThrow()
+                .setTopElevationM(400.0);
+        String text = Demo.text(Demo.html(project));
+        assertTrue(text.contains("one of these changes is made"), text);
+        assertTrue(text.contains("raise the slope and all settings by") || text.contains("raising the slope does not clear it"), text);
     }
 
     @Test

@@ -12,6 +12,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.report.PaperSize;
 import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
 import slopewright.siting.Light;
@@ -29,7 +30,9 @@ import slopewright.standards.RuleSet;
 public final class CardDocument {
 
     private static final double PICTURE_WIDTH_MM = 90;
-    private static final double PICTURE_HEIGHT_MM = 38;
+    private static final double PICTURE_HEIGHT_MM = 27;
+    /** Distances of the table of tilts that fit on the card, metres. */
+    private static final List<Double> TILT_AT_M = List.of(100.0, 1000.0, 2000.0);
 
     private final Html html = new Html();
     private final ApproachAid aid;
@@ -51,11 +54,12 @@ public final class CardDocument {
     }
 
     private String write(Project project, ReportOptions options, Pictures pictures) throws ReportException {
-        html.element("h1", "Set-up card").element("p class=\"big\"", found.label());
+        html.element("h1", "Set-up card").element("p class=\"big\"", found.label() + ", for " + found.date() + " only");
         if (!found.isReady()) {
             html.open("div class=\"stop\"").element("p", "NOT FOR USE YET").list(found.blockers()).close("div");
         }
         Shell.cautions(html);
+        strip();
         numbers();
         steps();
         sight();
@@ -69,39 +73,51 @@ public final class CardDocument {
         if (chart) {
             html.raw("</td></tr></tbody></table>\n");
         }
-        ClosingChapter.signatures(html, List.of("Set up by", "Checked by"));
         remarks();
-        return new Shell(project, options, OutcomeTables.ruleSet(rules)).document("Set-up card: " + found.label(), "card", html.toString());
+        html.open("div class=\"signatures\"").table("sign", List.of(20, 35, 15, 30), List.of("Part", "Name", "Date and time",
+                "Signature"));
+        List.of("Set up by", "Checked by").forEach(part -> html.row("td", List.of(part, "", "", "")));
+        html.endTable().close("div");
+        return new Shell(project, options, OutcomeTables.ruleSet(rules)).document("Set-up card: " + found.label(),
+                options.paper() == PaperSize.LETTER ? "card short" : "card", html.toString());
+    }
+
+    /** The three numbers that the hands need, so large that they are read at arm's length. */
+    private void strip() {
+        UnitPlan unit = found.siting().units().get(0);
+        html.raw("<table class=\"strip\"><colgroup><col style=\"width:34%\" /><col style=\"width:33%\" /><col style=\"width:33%\" />"
+                + "</colgroup>").open("thead").row("th scope=\"col\"", List.of("Set the unit to", "Turn the beam to", "Stand it at"))
+                .close("thead").open("tbody").open("tr");
+        html.element("td", Angles.format(unit.settingDeg()) + String.format(Locale.ROOT, "  =  %.3f\u00b0", unit.settingDeg()));
+        html.element("td", String.format(Locale.ROOT, "%.1f\u00b0 by compass (%.1f\u00b0 true)", found.azimuth().beamMagneticDeg(), found
+                .azimuth().beamTrueDeg()));
+        html.element("td", String.format(Locale.ROOT, "%.2f m %s the %s, %s", Math.abs(unit.place().alongM()), unit.place().alongM() < 0
+                ? "before" : "past", atRunway ? "threshold" : "hover point", side(unit.place().rightM())));
+        html.close("tr").close("tbody").close("table");
+    }
+
+    private String battery() {
+        return found.battery().map(battery -> String.format(Locale.ROOT, "Check the battery: %.0f to %.0f V with the unit lit; its %.0f Ah "
+                + "feed it for at least %.1f h. Check the lamps", battery.supplyFromV(), battery.supplyToV(), battery.capacityAh(), battery
+                        .leastHours())).orElse("Check supply and lamps");
     }
 
     private void numbers() {
         Siting siting = found.siting();
         UnitPlan unit = siting.units().get(0);
-        String origin = atRunway ? "threshold" : "hover point";
         List<String[]> facts = new ArrayList<>();
-        facts.add(new String[] {"Day of the set-up", found.date() + ", valid for this site and day"});
         facts.add(new String[] {"Rule set", OutcomeTables.ruleSet(rules)});
-        facts.add(new String[] {"Approach slope", Numbers.angle(siting.slopeDeg())});
-        found.descent().ifPresent(descent -> facts.add(new String[] {"From the descent", descent.text()}));
-        facts.add(new String[] {"Place of the unit", String.format(Locale.ROOT, "%.2f m %s the %s, %s", Math.abs(unit.place().alongM()),
-                unit
-                .place().alongM() < 0 ? "before" : "past", origin, side(unit.place().rightM()))});
+        facts.add(new String[] {"Approach slope", Numbers.angle(siting.slopeDeg()) + found.descent().map(descent -> "; from the descent: "
+                + descent.text()).orElse("")});
         SiteFrame frame = SiteFrame.of(Projects.host(aid).orElseThrow());
-        frame.latLon(unit.place()).ifPresent(place -> facts.add(new String[] {"Latitude, longitude", String.format(Locale.ROOT,
-                "%.6f, %.6f", place.latitudeDeg(), place.longitudeDeg())}));
         facts.add(new String[] {"Lens", String.format(Locale.ROOT, "%.2f m above the %s, elevation %.2f m", unit.place().heightM(), atRunway
-                ? "threshold" : "TLOF", unit.place().heightM() + frame.originElevationM())});
-        facts.add(new String[] {"Turn the beam to", String.format(Locale.ROOT, "%.1f\u00b0 by compass (%.1f\u00b0 true)", found.azimuth()
-                .beamMagneticDeg(), found.azimuth().beamTrueDeg())});
+                ? "threshold" : "TLOF", unit.place().heightM() + frame.originElevationM()) + frame.latLon(unit.place())
+                        .map(place -> String.format(Locale.ROOT, "; latitude, longitude %.6f, %.6f", place.latitudeDeg(), place
+                                .longitudeDeg())).orElse("")});
         facts.add(new String[] {"Magnetic variation", String.format(Locale.ROOT, "%+.2f\u00b0 (%s)", found.azimuth().variation()
                 .variationDeg(), found.azimuth().variation().source())});
-        facts.add(new String[] {"Set the unit to", Angles.format(unit.settingDeg()) + String.format(Locale.ROOT, "  =  %.3f\u00b0",
-                unit.settingDeg())});
         facts.add(new String[] {"Sectors", sectors(unit)});
-        found.battery().ifPresent(battery -> facts.add(new String[] {"Battery", String.format(Locale.ROOT,
-                "%.0f Ah, at least %.1f h; supply %.0f to %.0f V", battery.capacityAh(), battery.leastHours(), battery.supplyFromV(),
-                battery.supplyToV())}));
-        html.element("h2 class=\"flow\"", "Numbers").facts(facts);
+        html.element("h2 class=\"flow\"", "Numbers").facts(facts, 18);
     }
 
     private static String side(double rightM) {
@@ -136,14 +152,14 @@ public final class CardDocument {
                         found.azimuth().beamMagneticDeg()),
                 "Level the unit across its axis, then set " + Angles.format(unit.settingDeg()) + " with the clinometer and lock it.",
                 "Walk the sight line below: nothing may stand through it.",
-                "Check supply and lamps, switch on, and read the colours from below, on and above the slope.",
+                battery() + ", switch on, and read the colours from below, on and above the slope.",
                 "Measure the angle again after warming up, and whenever the unit was touched or the ground is soft.")
                 .forEach(step -> html.element("li", step));
         html.close("ol");
     }
 
     private void sight() {
-        html.element("h2 class=\"flow\"", "Sight line").table("data", List.of(34, 16, 20, 30), List.of("Line", "Angle", "Clear by",
+        html.element("h2 class=\"flow\"", "Sight line").table("data", List.of(50, 12, 16, 22), List.of("Line", "Angle", "Clear by",
                 "Closest obstacle"));
         for (SightLine line : found.sight().lines()) {
             html.row("td", List.of(line.name(), Angles.format(line.angleDeg()), line.marginM().isEmpty() ? "-"
@@ -152,21 +168,22 @@ public final class CardDocument {
                             .isEmpty() ? "none in the sector" : line.obstacle()));
         }
         html.endTable();
-        Optional<String> curvature = found.sight().governing().map(SightLine::curvatureStatement);
-        curvature.ifPresent(text -> html.element("p class=\"small\"", "The governing line: " + text + "."));
     }
 
     private void tilt() {
         LevellingEffect effect = found.levelling();
         html.element("h2 class=\"flow\"", String.format(Locale.ROOT, "If the unit is tilted by %.0f'", effect.minutes()));
         html.table("numbers", List.of(25, 25, 25, 25), List.of("Distance m", "Path m", "Tilted down m", "Tilted up m"));
-        effect.heights().forEach(height -> html.row("td", List.of(String.format(Locale.ROOT, "%.0f", height.distanceM()), Numbers.two(height
-                .heightM()), "-" + Numbers.two(height.downM()), "+" + Numbers.two(height.upM()))));
+        effect.heights().stream().filter(height -> TILT_AT_M.contains(height.distanceM())).forEach(height -> html.row("td", List.of(
+                String.format(Locale.ROOT, "%.0f", height.distanceM()), Numbers.two(height.heightM()), "-" + Numbers.two(height.downM()),
+                "+" + Numbers.two(height.upM()))));
         html.endTable();
     }
 
     private void remarks() {
         List<String> remarks = new ArrayList<>(found.notes());
+        Optional<String> curvature = found.sight().governing().map(SightLine::curvatureStatement);
+        curvature.ifPresent(text -> remarks.add("The sight line that governs: " + text + "."));
         if (!found.toConfirm().isEmpty()) {
             remarks.add("To be confirmed against the issued documents: " + String.join(", ", found.toConfirm().stream()
                     .map(citation -> citation.key()).distinct().toList()) + ".");

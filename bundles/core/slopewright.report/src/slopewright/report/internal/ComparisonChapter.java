@@ -1,7 +1,9 @@
 package slopewright.report.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.checks.AidSubject;
@@ -57,6 +59,34 @@ final class ComparisonChapter {
                     candidate.reason()));
         }
         html.endTable();
+        why(chosen, candidates);
+    }
+
+    /** Says what the comparison holds for and against the indicator that was chosen. */
+    private void why(AidSubject chosen, List<Candidate> candidates) {
+        Optional<Candidate> own = candidates.stream().filter(one -> one.family().key().equals(chosen.aid().getFamilyKey())).findFirst();
+        if (own.isEmpty()) {
+            return;
+        }
+        String name = own.get().family().name();
+        if (!own.get().fits()) {
+            html.element("p class=\"alert\"", "Chosen: " + name + ". Laid out afresh it does not fit here: " + own.get().reason() + ".");
+            return;
+        }
+        List<Candidate> fit = candidates.stream().filter(Candidate::fits).toList();
+        List<Candidate> covered = fit.stream().filter(one -> chosen.rules().covers(one.family().key())).toList();
+        List<String> reasons = new ArrayList<>();
+        reasons.add(chosen.rules().covers(own.get().family().key()) ? "the rule set of the project covers it"
+                : "the rule set of the project does not cover it, another one does");
+        own.get().obstacleMarginM().ifPresent(margin -> {
+            long better = covered.stream().filter(one -> one.obstacleMarginM().orElse(-1) > margin + 0.005).count();
+            reasons.add(String.format(Locale.ROOT, "the governing obstacle lies %.2f m %s its surface, %s", Math.abs(margin), margin < 0
+                    ? "above" : "below", better == 0 ? "the best of those that the rule set covers and that fit"
+                            : better + " of the " + covered.size() + " that the rule set covers and that fit leave more"));
+        });
+        reasons.add("it needs " + own.get().context().unitsText() + " light units or panels");
+        html.element("p", "Chosen: " + name + ". It is one of " + fit.size() + " families that fit this site; " + String.join("; ", reasons)
+                + ".");
     }
 
     private static String number(double value) {

@@ -125,7 +125,13 @@ final class Html {
 
     /** Adds a table of names and values. */
     Html facts(List<String[]> facts) {
-        open("table class=\"facts\"").raw("<colgroup><col style=\"width:30%\" /><col style=\"width:70%\" /></colgroup>\n").open("tbody");
+        return facts(facts, 30);
+    }
+
+    /** Adds a table of names and values; the column of the names has a width in per cent. */
+    Html facts(List<String[]> facts, int names) {
+        open("table class=\"facts\"").raw("<colgroup><col style=\"width:" + names + "%\" /><col style=\"width:" + (100 - names)
+                + "%\" /></colgroup>\n").open("tbody");
         facts.forEach(fact -> open("tr").element("th scope=\"row\"", fact[0]).element("td", fact[1]).close("tr"));
         return close("tbody").close("table");
     }

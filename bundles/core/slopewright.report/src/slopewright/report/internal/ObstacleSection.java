@@ -14,6 +14,9 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SurfacePlan;
+import slopewright.siting.remedy.Remedies;
+import slopewright.siting.remedy.Remedy;
+import slopewright.siting.remedy.SurveyedShape;
 import slopewright.siting.site.ObstacleShapes;
 
 /** The obstacle surface of a layout and every obstacle against it. */
@@ -49,6 +52,30 @@ final class ObstacleSection {
                 .toList())});
         html.facts(facts);
         obstacles(plan);
+        remedies(siting);
+    }
+
+    /** Adds what would cure a penetration, where there is one. */
+    private void remedies(Siting siting) {
+        if (project.getAerodrome() == null || subject.frame().value().isEmpty() || subject.request().value().isEmpty()) {
+            return;
+        }
+        List<SurveyedShape> shapes = new ArrayList<>();
+        for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
+            try {
+                if (!Boolean.TRUE.equals(obstacle.getShielded())) {
+                    shapes.add(SurveyedShape.of(obstacle, subject.frame().value().get()));
+                }
+            } catch (SitingException e) {
+                html.element("p class=\"alert\"", "Not among the remedies: " + e.getMessage() + ".");
+            }
+        }
+        List<Remedy> remedies = Remedies.of(siting, subject.request().value().get(), subject.rules(), shapes);
+        if (!remedies.isEmpty()) {
+            html.element("p class=\"alert\"", "At least one obstacle stands through the surface. It is removed or lowered, or one of these "
+                    + "changes is made, each computed as the smallest that leaves nothing through the surface:");
+            html.list(remedies.stream().map(Remedy::text).toList());
+        }
     }
 
     private void obstacles(SurfacePlan plan) {
