@@ -42,7 +42,7 @@ import slopewright.ui.document.ProjectDocument;
  */
 public final class ElementPropertyPage extends PropertySheetPage {
 
-    private static final int NAME_PERCENT = 56;
+    private static final int NAME_PERCENT = 60;
     private static final int WHY_HEIGHT = 76;
 
     private final Optional<ProjectDocument> document;

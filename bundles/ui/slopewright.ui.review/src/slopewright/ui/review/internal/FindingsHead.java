@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Text;
 public final class FindingsHead {
 
     private static final int SEARCH_WIDTH = 150;
+    private static final int COLUMNS = 3;
 
     private final CLabel summary;
     private final Link restored;
@@ -30,15 +31,10 @@ public final class FindingsHead {
     public FindingsHead(Composite parent, FindingsTree tree, Runnable takeBack) {
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
-        GridLayoutFactory.fillDefaults().numColumns(4).margins(6, 2).applyTo(head);
+        GridLayoutFactory.fillDefaults().numColumns(COLUMNS).margins(6, 2).applyTo(head);
         summary = new CLabel(head, SWT.NONE);
         summary.setMargins(0, 0, 0, 0);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(60, SWT.DEFAULT).applyTo(summary);
-        restored = new Link(head, SWT.NONE);
-        restored.setText(Messages.get("findings.restored"));
-        restored.addListener(SWT.Selection, event -> takeBack.run());
-        GridDataFactory.fillDefaults().exclude(true).align(SWT.FILL, SWT.CENTER).applyTo(restored);
-        restored.setVisible(false);
         filter = new Combo(head, SWT.READ_ONLY);
         filter.setItems(Stream.of(OutcomeFilter.values()).map(OutcomeFilter::label).toArray(String[]::new));
         filter.select(0);
@@ -51,6 +47,11 @@ public final class FindingsHead {
         search.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("findings.search.tip")));
         search.addListener(SWT.Modify, event -> tree.search(search.getText()));
         GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
+        restored = new Link(head, SWT.NONE);
+        restored.setText(Messages.get("findings.restored"));
+        restored.addListener(SWT.Selection, event -> takeBack.run());
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).exclude(true).applyTo(restored);
+        restored.setVisible(false);
     }
 
     /** Returns how it stands. */
@@ -68,8 +69,8 @@ public final class FindingsHead {
     public void offerSaved(boolean offered) {
         if (restored.getVisible() != offered) {
             restored.setVisible(offered);
-            GridDataFactory.fillDefaults().exclude(!offered).align(SWT.FILL, SWT.CENTER).applyTo(restored);
-            restored.getParent().layout();
+            GridDataFactory.fillDefaults().span(COLUMNS, 1).exclude(!offered).applyTo(restored);
+            restored.getParent().getParent().getParent().layout(true, true);
         }
     }
 }
