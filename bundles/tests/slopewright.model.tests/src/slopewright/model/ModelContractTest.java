@@ -68,7 +68,8 @@ class ModelContractTest {
     void numbersNameTheirUnit(EClass type) {
         for (EAttribute attribute : type.getEAttributes()) {
             if ("EDoubleObject".equals(attribute.getEAttributeType().getName()) && type != SlopewrightPackage.Literals.VALUE_OVERRIDE) {
-                assertTrue(attribute.getName().matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px)"), attribute.getName());
+                assertTrue(attribute.getName().matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px)"),
+                        attribute.getName());
             }
         }
     }
