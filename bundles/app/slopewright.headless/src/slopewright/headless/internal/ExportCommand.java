@@ -47,8 +47,7 @@ final class ExportCommand extends Command {
         }
         Project project = ProjectFiles.load(file);
         Optional<String> rules = Optional.ofNullable(ruleSet);
-        List<LaidAid> aids = aid == null ? LaidAids.of(project, rules, LocalDate.now())
-                : List.of(LaidAids.of(project, ProjectFiles.aid(project, aid), rules, LocalDate.now()));
+        List<LaidAid> aids = ProjectFiles.laid(project, Optional.ofNullable(aid), rules, LocalDate.now());
         MapDocument map = MapExport.of(project, aids, beamLengthM);
         output.write("kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
         map.notes().forEach(note -> streams().err.println("slopewright export: " + note));

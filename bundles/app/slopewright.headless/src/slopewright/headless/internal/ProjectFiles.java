@@ -1,11 +1,13 @@
 package slopewright.headless.internal;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
 import slopewright.checks.ProjectRules;
+import slopewright.exchange.LaidAid;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
@@ -14,6 +16,7 @@ import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
+import slopewright.report.LaidAids;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
@@ -43,6 +46,17 @@ final class ProjectFiles {
         String key = name.orElse(ProjectRules.DEFAULT);
         return RuleSets.find(key).orElseThrow(() -> new UsageException("there is no rule set '" + key + "'; known are "
                 + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList())));
+    }
+
+    /** Returns all aids, or the one that is named, with what files and schedules on them start from. */
+    static List<LaidAid> laid(Project project, Optional<String> aid, Optional<String> ruleSet, LocalDate day) {
+        ruleSet.ifPresent(name -> rules(project, ruleSet));
+        try {
+            return aid.isEmpty() ? LaidAids.of(project, ruleSet, day)
+                    : List.of(LaidAids.of(project, aid(project, aid.get()), ruleSet, day));
+        } catch (IllegalArgumentException e) {
+            throw new InputException(e.getMessage());
+        }
     }
 
     /** Finds a runway end by id or designator. */

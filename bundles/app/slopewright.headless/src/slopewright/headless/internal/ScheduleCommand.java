@@ -2,17 +2,29 @@ package slopewright.headless.internal;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import slopewright.exchange.SettingOutSchedule;
+import slopewright.exchange.LaidAid;
+import slopewright.exchange.sheet.LoadSchedule;
+import slopewright.exchange.sheet.PublishedData;
+import slopewright.exchange.sheet.SettingOutSchedule;
+import slopewright.exchange.sheet.Sheet;
+import slopewright.exchange.sheet.SheetFile;
 import slopewright.model.Project;
 
-/** Writes the setting-out schedule of a project. */
-@CommandLine.Command(name = "schedule", description = "Write the setting-out schedule of a project, CSV or XLSX by the ending of the file.")
+/** Writes a schedule of a project. */
+@CommandLine.Command(name = "schedule", sortOptions = false,
+        description = "Write a schedule of a project, CSV or XLSX by the ending of the file: how to set out every unit, the circuits with "
+                + "their loads, or the data to publish.")
 final class ScheduleCommand extends Command {
+
+    private static final List<String> SHEETS = List.of("setting-out", "circuits", "publish");
 
     @Parameters(paramLabel = "FILE", description = "project file")
     private Path file;
@@ -20,12 +32,36 @@ final class ScheduleCommand extends Command {
     @Mixin
     private OutputOptions output;
 
+    @Option(names = "--sheet", defaultValue = "setting-out", paramLabel = "SHEET",
+            description = "setting-out (default), circuits or publish")
+    private String sheet;
+
+    @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set instead of the aids' or project's own")
+    private String ruleSet;
+
+    @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
+            description = "day for the magnetic variation, of the form 2026-01-31 (default today)")
+    private LocalDate date;
+
     @Override
     public Integer call() throws IOException {
         String ending = output.ending(List.of("csv", "xlsx"));
         output.check();
+        if (!SHEETS.contains(sheet)) {
+            throw new UsageException("--sheet takes " + String.join(", ", SHEETS) + ", not '" + sheet + "'");
+        }
         Project project = ProjectFiles.load(file);
-        output.write("csv".equals(ending) ? SettingOutSchedule.csv(project) : SettingOutSchedule.xlsx(project));
+        Sheet table = table(project);
+        output.write("csv".equals(ending) ? SheetFile.csv(table) : SheetFile.xlsx(table));
         return ExitCodes.OK;
+    }
+
+    private Sheet table(Project project) {
+        if ("circuits".equals(sheet)) {
+            return LoadSchedule.of(project).sheet();
+        }
+        List<LaidAid> aids = ProjectFiles.laid(project, Optional.empty(), Optional.ofNullable(ruleSet),
+                date == null ? LocalDate.now() : date);
+        return "publish".equals(sheet) ? PublishedData.of(aids).sheet() : SettingOutSchedule.of(project, aids).sheet();
     }
 }

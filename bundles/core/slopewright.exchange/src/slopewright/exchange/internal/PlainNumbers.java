@@ -28,6 +28,12 @@ public final class PlainNumbers {
         return rounded(value, PROPERTY_DECIMALS);
     }
 
+    /** Writes a number with so many decimals, trailing zeros and all. */
+    public static String fixed(double value, int decimals) {
+        BigDecimal number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        return (number.signum() == 0 ? BigDecimal.ZERO.setScale(decimals) : number).toPlainString();
+    }
+
     /** Rounds a finite number. */
     public static BigDecimal rounded(double value, int decimals) {
         BigDecimal number = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();

@@ -6,32 +6,35 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
-import slopewright.checks.AidSubject;
 import slopewright.checks.ProjectRules;
 import slopewright.drawing.Daylight;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PilotScene;
 import slopewright.drawing.View;
 import slopewright.exchange.LaidAid;
-import slopewright.exchange.SettingOutSchedule;
 import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
 import slopewright.exchange.map.MapExport;
+import slopewright.exchange.sheet.LoadSchedule;
+import slopewright.exchange.sheet.PublishedData;
+import slopewright.exchange.sheet.SettingOutSchedule;
+import slopewright.exchange.sheet.Sheet;
+import slopewright.exchange.sheet.SheetFile;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.report.CommissioningSheets;
 import slopewright.report.Drawings;
+import slopewright.report.LaidAids;
 import slopewright.report.ReportException;
 import slopewright.report.Reports;
 import slopewright.report.SetUpCards;
-import slopewright.siting.IndicatorFamily;
 import slopewright.siting.SitingException;
 import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSet;
@@ -65,10 +68,16 @@ public final class Deliverables {
                 Reports.Format.PDF));
         whole("report", "Report", "report.html", false, (one, options) -> Reports.write(one, Optional.empty(), options.report(),
                 Reports.Format.HTML));
-        whole("schedule", "Setting-out schedule", "schedule.csv", true, (one, options) -> SettingOutSchedule.csv(one));
-        whole("schedule", "Setting-out schedule", "schedule.xlsx", true, (one, options) -> workbook(one));
-        whole("map", "Map features", "map.geojson", false, (one, options) -> map(one, GeoJsonFile::bytes));
-        whole("map", "Map features", "map.kml", false, (one, options) -> map(one, KmlFile::bytes));
+        table("schedule", "Setting-out schedule", true, (one, options) -> SettingOutSchedule.of(one, laid(one, options)).sheet());
+        table("circuits", "Circuits and loads", false, (one, options) -> LoadSchedule.of(one).sheet());
+        table("publish", "Data to publish", false, (one, options) -> PublishedData.of(laid(one, options)).sheet());
+        whole("map", "Map features", "map.geojson", false, (one, options) -> map(one, options, GeoJsonFile::bytes));
+        whole("map", "Map features", "map.kml", false, (one, options) -> map(one, options, KmlFile::bytes));
+    }
+
+    private void table(String kind, String label, boolean usual, BiFunction<Project, HandoverOptions, Sheet> sheet) {
+        whole(kind, label, kind + ".csv", usual, (one, options) -> SheetFile.csv(sheet.apply(one, options)));
+        whole(kind, label, kind + ".xlsx", usual, (one, options) -> workbook(sheet.apply(one, options)));
     }
 
     private void whole(String kind, String label, String fileName, boolean usual, Deliverable.Writer writer) {
@@ -125,25 +134,19 @@ public final class Deliverables {
                 new Drawings.Layout(options.sheet(), 0, rules.descriptor().title(), options.date().toString()), format);
     }
 
-    private static byte[] workbook(Project project) throws ReportException {
+    private static byte[] workbook(Sheet sheet) throws ReportException {
         try {
-            return SettingOutSchedule.xlsx(project);
+            return SheetFile.xlsx(sheet);
         } catch (IOException e) {
             throw new ReportException("the workbook can not be put together: " + e.getMessage(), e);
         }
     }
 
-    private static byte[] map(Project project, Function<MapDocument, byte[]> form) {
-        List<LaidAid> aids = new ArrayList<>();
-        for (ApproachAid aid : Projects.aids(project)) {
-            RuleSet rules = rules(project, aid);
-            Projects.host(aid).ifPresent(host -> {
-                AidSubject subject = new AidSubject(aid, host, rules);
-                aids.add(new LaidAid(aid, host, subject.family().map(IndicatorFamily::name).orElse(String.valueOf(aid.getFamilyKey())),
-                        rules.descriptor().name(), subject.laid().value(), subject.laid().reason(), OptionalDouble.empty(), "",
-                        OptionalDouble.empty(), ""));
-            });
-        }
-        return form.apply(MapExport.of(project, aids, MapExport.USUAL_BEAM_M));
+    private static List<LaidAid> laid(Project project, HandoverOptions options) {
+        return LaidAids.of(project, Optional.empty(), options.date());
+    }
+
+    private static byte[] map(Project project, HandoverOptions options, Function<MapDocument, byte[]> form) {
+        return form.apply(MapExport.of(project, laid(project, options), MapExport.USUAL_BEAM_M));
     }
 }

@@ -1,4 +1,4 @@
-package slopewright.headless.internal;
+package slopewright.report;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -18,27 +18,35 @@ import slopewright.siting.magnetic.SiteVariation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
-/** Aids with what files and schedules on them start from. */
-final class LaidAids {
+/** Makes what files and schedules on aids start from: their layouts, and what their rule sets and the magnetic variation say. */
+public final class LaidAids {
 
     private LaidAids() {
     }
 
-    /** Returns the aids of a project under the rule set that was named, else under each one's own, else under that of the project. */
-    static List<LaidAid> of(Project project, Optional<String> ruleSet, LocalDate day) {
-        if (ruleSet.isPresent()) {
-            ProjectFiles.rules(project, ruleSet);
-        }
+    /**
+     * Returns all aids of a project, each under the rule set that was named, else under its own, else under that of the project.
+     *
+     * @param project the project
+     * @param ruleSet name of a rule set; empty for the aids' own
+     * @param day     the day for the magnetic variation
+     * @throws IllegalArgumentException where there is no such rule set, or an override does not fit it; the message says which
+     */
+    public static List<LaidAid> of(Project project, Optional<String> ruleSet, LocalDate day) {
         return Projects.aids(project).stream().map(aid -> of(project, aid, ruleSet, day)).toList();
     }
 
-    static LaidAid of(Project project, ApproachAid aid, Optional<String> ruleSet, LocalDate day) {
-        RuleSet rules;
-        try {
-            rules = ProjectRules.of(project, aid, ruleSet);
-        } catch (IllegalArgumentException e) {
-            throw new InputException(e.getMessage());
-        }
+    /**
+     * Returns one aid.
+     *
+     * @param project its project
+     * @param aid     the aid
+     * @param ruleSet as for all aids
+     * @param day     as for all aids
+     * @throws IllegalArgumentException as for all aids
+     */
+    public static LaidAid of(Project project, ApproachAid aid, Optional<String> ruleSet, LocalDate day) {
+        RuleSet rules = ProjectRules.of(project, aid, ruleSet);
         AidSubject subject = new AidSubject(aid, Projects.host(aid).orElseThrow(), rules);
         Optional<Siting> siting = subject.laid().value();
         Optional<CitedValue> tolerance = rules.find(aid.getFamilyKey() + ".setting-accuracy-min");

@@ -1,0 +1,99 @@
+package slopewright.exchange.sheet;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.exchange.LaidAid;
+import slopewright.geometry.Angles;
+import slopewright.geometry.FramePoint;
+import slopewright.model.LightUnit;
+import slopewright.model.Place;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
+import slopewright.siting.site.SiteFrame;
+
+/**
+ * One unit with what a field party needs. Angles in decimal degrees, lengths in metres; null where a number is not known.
+ *
+ * @param laid               the aid that it belongs to
+ * @param unit               the unit
+ * @param place              its place in the coordinates of the aerodrome; its parts are null where they are not known
+ * @param extremityAlongM    chainage from the extremity of the runway
+ * @param groundElevationM   elevation of the ground under it
+ * @param azimuthTrueDeg     axis of the beam from true north
+ * @param azimuthMagneticDeg axis of the beam from magnetic north
+ * @param azimuthGridDeg     axis of the beam from grid north; null where the aerodrome has no grid
+ */
+public record SettingOutUnit(LaidAid laid, LightUnit unit, Place place, Double extremityAlongM, Double groundElevationM,
+        Double azimuthTrueDeg, Double azimuthMagneticDeg, Double azimuthGridDeg) {
+
+    private static final double SIGHT_M = 100;
+    private static final double TO_MILLIMETRES = 1000;
+
+    static SettingOutUnit of(LaidAid laid, LightUnit unit, Optional<SiteFrame> frame) {
+        Place place = SlopewrightFactory.eINSTANCE.createPlace();
+        Double azimuth = frame.map(one -> Angles.normaliseBearingDeg(one.bearingDeg() + 180 + turnDeg(laid, unit))).orElse(null);
+        Double grid = null;
+        if (frame.isPresent() && unit.getAlongM() != null && unit.getRightM() != null) {
+            FramePoint lens = new FramePoint(unit.getAlongM(), unit.getRightM(), 0);
+            frame.get().fromFrame(lens, place);
+            place.setElevationM(unit.getLensElevationM());
+            grid = gridDeg(frame.get(), lens, place, turnDeg(laid, unit));
+        }
+        OptionalDouble variation = laid.variationDeg();
+        Double magnetic = azimuth == null || variation.isEmpty() ? null
+                : Double.valueOf(Angles.normaliseBearingDeg(azimuth - variation.getAsDouble()));
+        return new SettingOutUnit(laid, unit, place, extremityM(laid, unit), difference(unit.getLensElevationM(),
+                unit.getHeightAboveGroundM()), azimuth, magnetic, grid);
+    }
+
+    private static double turnDeg(LaidAid laid, LightUnit unit) {
+        return (laid.aid().getAxisTurnDeg() == null ? 0 : laid.aid().getAxisTurnDeg())
+                + (unit.getAzimuthOffsetDeg() == null ? 0 : unit.getAzimuthOffsetDeg());
+    }
+
+    private static Double difference(Double one, Double other) {
+        return one == null || other == null ? null : Double.valueOf(one - other);
+    }
+
+    private static Double extremityM(LaidAid laid, LightUnit unit) {
+        return laid.host() instanceof RunwayEnd end && end.getDisplacedThresholdM() != null && unit.getAlongM() != null
+                ? Double.valueOf(unit.getAlongM() + end.getDisplacedThresholdM()) : null;
+    }
+
+    /** Sights from the lens to a place down the beam, in grid coordinates. */
+    private static Double gridDeg(SiteFrame frame, FramePoint lens, Place place, double turnDeg) {
+        if (place.getEastM() == null) {
+            return null;
+        }
+        double turn = Math.toRadians(turnDeg);
+        Place ahead = SlopewrightFactory.eINSTANCE.createPlace();
+        frame.fromFrame(new FramePoint(lens.alongM() - SIGHT_M * Math.cos(turn), lens.rightM() - SIGHT_M * Math.sin(turn), 0), ahead);
+        return Angles.normaliseBearingDeg(Math.toDegrees(Math.atan2(ahead.getEastM() - place.getEastM(),
+                ahead.getNorthM() - place.getNorthM())));
+    }
+
+    /** Returns the rise of the setting, millimetres in a metre, as a clinometer or a level and staff give it. */
+    public Double gradientMmPerM() {
+        return unit.getSettingDeg() == null ? null : Double.valueOf(TO_MILLIMETRES * Angles.tanDeg(unit.getSettingDeg()));
+    }
+
+    /**
+     * Returns how high over the lens the axis of the beam passes a staff.
+     *
+     * @param distanceM distance of the staff before the unit, metres
+     */
+    public Double riseM(double distanceM) {
+        return unit.getSettingDeg() == null ? null : Double.valueOf(distanceM * Angles.tanDeg(unit.getSettingDeg()));
+    }
+
+    /**
+     * Returns the elevation at which the axis of the beam passes a staff.
+     *
+     * @param distanceM distance of the staff before the unit, metres
+     */
+    public Double levelM(double distanceM) {
+        Double rise = riseM(distanceM);
+        return rise == null || unit.getLensElevationM() == null ? null : Double.valueOf(unit.getLensElevationM() + rise);
+    }
+}

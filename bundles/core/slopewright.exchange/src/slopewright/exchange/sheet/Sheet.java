@@ -1,0 +1,33 @@
+package slopewright.exchange.sheet;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A table for people.
+ *
+ * @param title   its title, 31 letters at most, as spreadsheets have it
+ * @param columns names of its columns, with the unit where there is one
+ * @param rows    its rows, each with a cell for every column
+ * @param notes   what a reader must know, one sentence each
+ */
+public record Sheet(String title, List<String> columns, List<List<SheetCell>> rows, List<String> notes) {
+
+    private static final int MOST_TITLE = 31;
+
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException where a row has more or fewer cells than there are columns, or the title is too long
+     */
+    public Sheet {
+        Objects.requireNonNull(title);
+        columns = List.copyOf(columns);
+        rows = rows.stream().map(List::copyOf).toList();
+        notes = List.copyOf(notes);
+        int width = columns.size();
+        if (title.length() > MOST_TITLE || rows.stream().anyMatch(row -> row.size() != width)) {
+            throw new IllegalArgumentException("the table " + title + " has rows of another width, or a title that is too long");
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package slopewright.exchange.sheet;
+
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+import slopewright.exchange.internal.PlainNumbers;
+
+/**
+ * One cell of a table: text, or a number.
+ *
+ * @param text   the text; the number as it is printed where there is one
+ * @param number the number, rounded as it is printed; empty in a cell of text
+ */
+public record SheetCell(String text, OptionalDouble number) {
+
+    /** What stands where a number is not known: never zero. */
+    public static final String NOT_KNOWN = "not known";
+
+    /** Refuses missing parts. */
+    public SheetCell {
+        Objects.requireNonNull(text);
+        Objects.requireNonNull(number);
+    }
+
+    /** Returns a cell of text; an empty one where there is none. */
+    public static SheetCell text(String text) {
+        return new SheetCell(text == null ? "" : text, OptionalDouble.empty());
+    }
+
+    /** Returns a cell with a number rounded to some decimals; one that says so where it is not known. */
+    public static SheetCell number(Double value, int decimals) {
+        return number(value, decimals, NOT_KNOWN);
+    }
+
+    /** Returns a cell with a number rounded to some decimals; another text where there is none. */
+    public static SheetCell number(Double value, int decimals, String otherwise) {
+        if (value == null || !Double.isFinite(value)) {
+            return text(otherwise);
+        }
+        String printed = PlainNumbers.fixed(value, decimals);
+        return new SheetCell(printed, OptionalDouble.of(Double.parseDouble(printed)));
+    }
+}

@@ -1,0 +1,130 @@
+package slopewright.exchange.sheet;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Collections;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
+
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+
+/**
+ * Writes tables as comma-separated values and as Office Open XML workbooks. Text that a spreadsheet would take for a formula is kept
+ * from it: in CSV by an apostrophe in front, in a workbook because text is text there. Numbers stay numbers. The same bytes for the same
+ * table.
+ */
+public final class SheetFile {
+
+    private static final String FORMULA_STARTS = "=+-@\t\r\n";
+    private static final String EPOCH = "2000-01-01T00:00:00Z";
+    private static final int MOST_WIDTH = 40;
+
+    private SheetFile() {
+    }
+
+    /** Returns a table as comma-separated values, the names of the columns first. */
+    public static byte[] csv(Sheet sheet) {
+        StringBuilder text = new StringBuilder();
+        text.append(String.join(",", sheet.columns().stream().map(SheetFile::cell).toList())).append('\n');
+        for (List<SheetCell> row : sheet.rows()) {
+            text.append(String.join(",", row.stream().map(one -> one.number().isPresent() ? one.text() : cell(one.text())).toList()))
+                    .append('\n');
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String cell(String text) {
+        String safe = startsFormula(text) ? "'" + text : text;
+        boolean quoted = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    }
+
+    private static boolean startsFormula(String text) {
+        String bare = text.stripLeading();
+        return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0
+                || !bare.isEmpty() && FORMULA_STARTS.indexOf(bare.charAt(0)) >= 0;
+    }
+
+    /**
+     * Returns a table as a workbook with a sheet for the table and one for its notes.
+     *
+     * @throws IOException where it can not be put together
+     */
+    public static byte[] xlsx(Sheet sheet) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (Workbook book = new Workbook(out, "Slopewright", "1.0")) {
+            try (Worksheet table = book.newWorksheet(sheet.title())) {
+                fill(table, sheet);
+            }
+            try (Worksheet notes = book.newWorksheet("Notes")) {
+                for (int i = 0; i < sheet.notes().size(); i++) {
+                    notes.value(i, 0, clean(sheet.notes().get(i)));
+                }
+            }
+        }
+        return timeless(out.toByteArray());
+    }
+
+    private static void fill(Worksheet table, Sheet sheet) {
+        for (int c = 0; c < sheet.columns().size(); c++) {
+            table.value(0, c, clean(sheet.columns().get(c)));
+            int column = c;
+            int widest = sheet.rows().stream().mapToInt(row -> row.get(column).text().length()).max().orElse(0);
+            table.width(c, Math.min(MOST_WIDTH, Math.max(widest, sheet.columns().get(c).length()) + 2));
+        }
+        for (int r = 0; r < sheet.rows().size(); r++) {
+            List<SheetCell> row = sheet.rows().get(r);
+            for (int c = 0; c < row.size(); c++) {
+                if (row.get(c).number().isPresent()) {
+                    table.value(r + 1, c, row.get(c).number().getAsDouble());
+                } else {
+                    table.value(r + 1, c, clean(row.get(c).text()));
+                }
+            }
+        }
+        table.range(0, 0, 0, sheet.columns().size() - 1).style().bold().set();
+        table.freezePane(0, 1);
+    }
+
+    /** Leaves out what XML can not hold. */
+    private static String clean(String text) {
+        return text.replaceAll("[^\\x{9}\\x{A}\\x{D}\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]", "?");
+    }
+
+    /** Takes the hour of its making out of a workbook. */
+    private static byte[] timeless(byte[] book) throws IOException {
+        Path file = Files.createTempFile("sheet", ".xlsx");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            Files.write(file, book);
+            try (ZipFile in = new ZipFile(file.toFile()); ZipOutputStream zip = new ZipOutputStream(out)) {
+                for (ZipEntry entry : Collections.list(in.entries())) {
+                    ZipEntry fresh = new ZipEntry(entry.getName());
+                    fresh.setTimeLocal(LocalDateTime.of(2000, 1, 1, 0, 0));
+                    zip.putNextEntry(fresh);
+                    zip.write(timeless(entry.getName(), in, entry));
+                    zip.closeEntry();
+                }
+            }
+        } finally {
+            Files.delete(file);
+        }
+        return out.toByteArray();
+    }
+
+    private static byte[] timeless(String name, ZipFile book, ZipEntry entry) throws IOException {
+        try (InputStream in = book.getInputStream(entry)) {
+            byte[] bytes = in.readAllBytes();
+            return !"docProps/core.xml".equals(name) ? bytes : new String(bytes, StandardCharsets.UTF_8)
+                    .replaceAll("(<dcterms:(created|modified)[^>]*>)[^<]*", "$1" + EPOCH).getBytes(StandardCharsets.UTF_8);
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package slopewright.headless;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The sheets of the command {@code schedule}. */
+class SchedulesTest {
+
+    @TempDir
+    private Path folder;
+
+    private Words schedule(String file, String... rest) {
+        String[] line = new String[rest.length + 4];
+        line[0] = "schedule";
+        line[1] = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
+        line[2] = "-o";
+        line[3] = folder.resolve(file).toString();
+        System.arraycopy(rest, 0, line, 4, rest.length);
+        return Words.run(line);
+    }
+
+    /** The head of each sheet and its number of lines: 11 units, 4 aids and 2 circuits, 4 aids. */
+    @ParameterizedTest
+    @CsvSource({"setting-out,runway end or approach,12", "circuits,circuit,7", "publish,runway or approach,5"})
+    void everySheetIsWritten(String sheet, String first, int lines) throws IOException {
+        Words words = schedule("s.csv", "--sheet", sheet, "--date", "2026-06-01");
+        assertEquals(0, words.code(), words.err());
+        assertEquals("", words.out() + words.err());
+        List<String> read = Files.readAllLines(folder.resolve("s.csv"));
+        assertTrue(read.get(0).startsWith(first + ","), read.get(0));
+        assertEquals(lines, read.size());
+        assertEquals(0, schedule("s.xlsx", "--sheet", sheet, "--date", "2026-06-01").code());
+        byte[] bytes = Files.readAllBytes(folder.resolve("s.xlsx"));
+        assertEquals(2, schedule("s.xlsx", "--sheet", sheet).code());
+        assertEquals(0, schedule("s.xlsx", "--sheet", sheet, "--date", "2026-06-01", "--force").code());
+        assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("s.xlsx")));
+    }
+
+    /** The entered variation of 4 degrees west in January, brought to June with 0.15 degrees a year; the tolerance of the rule set. */
+    @Test
+    void settingOutIsTheUsualSheet() throws IOException {
+        assertEquals(0, schedule("s.csv", "--date", "2026-06-01").code());
+        String first = Files.readAllLines(folder.resolve("s.csv")).get(1);
+        assertTrue(first.contains(",272.000,275.938,no grid,3°35',3.58333,62.62,1.00,"), first);
+        assertTrue(first.contains("[from-memory]"), first);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--sheet walls", "--rule-set none", "--date May"})
+    void wordsThatDoNotFitAreRefused(String words) {
+        assertEquals(2, schedule("s.csv", words.split(" ")).code());
+        assertTrue(Files.notExists(folder.resolve("s.csv")));
+    }
+}
