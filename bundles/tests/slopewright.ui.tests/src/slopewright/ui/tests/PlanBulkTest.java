@@ -1,19 +1,20 @@
 package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
+import slopewright.checks.Checks;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
@@ -24,11 +25,12 @@ import slopewright.model.util.Ids;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
-/** The plan of a site with ten thousand obstacles stays fluid. Figures are reported; the bounds leave room for a loaded machine. */
+/** The plan of a site with ten thousand obstacles. How fast it is, the benchmark measures. */
 class PlanBulkTest {
 
-    private static final int OBSTACLES = Integer.getInteger("slopewright.obstacles", 10_000);
-    private static final int MOVES = 120;
+    private static final int OBSTACLES = 10_000;
+    private static final int MOVES = 20;
+    private static final int MOST_PARTS = 1_000;
     private static final double SPREAD_DEG = 0.06;
 
     @TempDir
@@ -58,36 +60,33 @@ class PlanBulkTest {
     }
 
     @Test
-    void draggingARowOverTenThousandObstaclesStaysFluid(TestReporter reporter) throws Exception {
+    void aRowIsDraggedOverTenThousandObstacles() throws Exception {
         Path file = crowded();
-        long opened = System.nanoTime();
         PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         paint();
-        double openMs = (System.nanoTime() - opened) / 1e6;
         try {
             PlanDriver plan = new PlanDriver(editor);
+            assertTrue(editor.viewer().getEditPartRegistry().size() < MOST_PARTS, "not every obstacle has a part of its own");
             ApproachAid row = plan.element("approach-aid-1", ApproachAid.class);
             plan.lookAt(row, 2);
+            double before = row.getUnits().get(0).getAlongM();
             Point from = plan.at(row.getUnits().get(0));
             plan.press(from);
-            double[] frames = new double[MOVES];
             for (int i = 0; i < MOVES; i++) {
-                long start = System.nanoTime();
                 plan.drag(new Point(from.x + i, from.y));
                 paint();
-                frames[i] = (System.nanoTime() - start) / 1e6;
+                assertFalse(plan.readout().isEmpty(), "values follow the drag");
             }
-            long dropped = System.nanoTime();
             plan.release(new Point(from.x + MOVES, from.y), 0);
             paint();
-            double dropMs = (System.nanoTime() - dropped) / 1e6;
-            Arrays.sort(frames);
-            reporter.publishEntry(OBSTACLES + " obstacles", String.format(Locale.ROOT,
-                    "open %.0f ms, drag median %.1f ms, 99 %% within %.1f ms, drop %.0f ms", openMs, frames[MOVES / 2],
-                    frames[MOVES * 99 / 100], dropMs));
             assertEquals(OBSTACLES + 5, plan.document().project().getAerodrome().getObstacles().size());
             assertTrue(editor.isDirty());
-            assertTrue(frames[MOVES / 2] < 100, "median frame " + frames[MOVES / 2] + " ms");
+            assertNotEquals(before, row.getUnits().get(0).getAlongM());
+            DemoCopy.await("the site is checked", () -> plan.document().lastResult().isPresent() && !plan.document().isChecking());
+            assertEquals(Checks.run(plan.document().project(), Optional.empty()).outcomes(),
+                    plan.document().lastResult().orElseThrow().outcomes());
+            plan.document().history().undo();
+            assertEquals(before, row.getUnits().get(0).getAlongM());
         } finally {
             page().closeEditor(editor, false);
         }

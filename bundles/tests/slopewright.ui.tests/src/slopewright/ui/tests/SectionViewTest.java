@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.runtime.Adapters;
@@ -22,6 +23,7 @@ import slopewright.edit.MoveAid;
 import slopewright.edit.RemoveAid;
 import slopewright.edit.SetAttribute;
 import slopewright.geometry.FramePoint;
+import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.SlopewrightPackage;
@@ -107,8 +109,8 @@ class SectionViewTest {
     @Test
     void theWheelsAreThoseOfTheChosenAeroplanes() {
         assertEquals(laid().wheelClearanceM().orElseThrow(), view.canvas().live().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
-        var lowest = row().eContainer() instanceof slopewright.model.RunwayEnd end ? end.getRegularGroups().stream()
-                .min((one, other) -> Double.compare(one.getEyeToWheelM(), other.getEyeToWheelM())).orElseThrow() : null;
+        AeroplaneGroup lowest = Projects.host(row()).orElseThrow().getRegularGroups().stream()
+                .min(Comparator.comparingDouble(AeroplaneGroup::getEyeToWheelM)).orElseThrow();
         section.choose(view.bar().groups(), lowest.getName());
         assertEquals(laid().eyeHeightM() - lowest.getEyeToWheelM(), view.canvas().live().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
     }

@@ -95,12 +95,15 @@ public final class FindingsTree {
     private void fill(Event event) {
         TreeItem item = (TreeItem) event.item;
         TreeItem parent = item.getParentItem();
-        if (parent != null) {
-            fill(item, model.groups().get(tree.indexOf(parent)).outcomes().get(event.index));
-        } else if (isFlat()) {
-            fill(item, model.groups().get(0).outcomes().get(event.index));
-        } else {
-            fill(item, model.groups().get(event.index));
+        int group = parent != null ? tree.indexOf(parent) : isFlat() ? 0 : event.index;
+        if (group >= model.groups().size()) {
+            return;
+        }
+        Group of = model.groups().get(group);
+        if (parent == null && !isFlat()) {
+            fill(item, of);
+        } else if (event.index < of.outcomes().size()) {
+            fill(item, of.outcomes().get(event.index));
         }
     }
 
