@@ -16,7 +16,7 @@ import slopewright.ui.document.ProjectDocument;
 /** Says in the status line how the checks of the active project stand: under way, the number of findings, or why there is none. */
 public final class CheckItem extends ContributionItem {
 
-    private static final int WIDTH_IN_LETTERS = 26;
+    private static final int WIDTH_IN_LETTERS = 30;
 
     private final IWorkbenchWindow window;
     private Optional<CLabel> label = Optional.empty();
@@ -41,6 +41,8 @@ public final class CheckItem extends ContributionItem {
         made.setLayoutData(data);
         made.setText("");
         label = Optional.of(made);
+        made.addListener(SWT.MouseUp, event -> follower.flatMap(DocumentFollower::document).filter(ProjectDocument::isChecking)
+                .ifPresent(ProjectDocument::stopChecking));
         made.addListener(SWT.Dispose, event -> {
             follower.ifPresent(DocumentFollower::dispose);
             follower = Optional.empty();
@@ -81,7 +83,10 @@ public final class CheckItem extends ContributionItem {
             return Messages.get("check.problem", document.checkProblem().get());
         }
         if (document.isChecking() || document.lastResult().isEmpty()) {
-            return Messages.get("check.running");
+            return Messages.get("check.running", document.checkPercent());
+        }
+        if (document.isCheckStopped()) {
+            return Messages.get("check.stopped");
         }
         int findings = document.lastResult().get().findings().size();
         return findings == 0 ? Messages.get("check.none") : Messages.get(findings == 1 ? "check.one" : "check.done", findings);

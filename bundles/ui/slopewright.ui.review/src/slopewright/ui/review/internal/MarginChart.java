@@ -85,9 +85,10 @@ public final class MarginChart {
         GC gc = event.gc;
         Rectangle area = canvas.getClientArea();
         gc.setAntialias(SWT.ON);
-        gc.setBackground(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
+        boolean dark = ScreenTheme.isDark();
+        gc.setBackground(dark ? canvas.getBackground() : canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
         gc.fillRectangle(area);
-        gc.setForeground(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
+        gc.setForeground(dark ? canvas.getForeground() : canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
         int top = PAD / 2 - (canvas.getVerticalBar().isVisible() ? canvas.getVerticalBar().getSelection() : 0);
         int nameWidth = (int) (area.width * NAME_SHARE);
         int textWidth = contenders.stream().mapToInt(one -> gc.textExtent(words(one)).x).max().orElse(0);
