@@ -3,6 +3,7 @@ package slopewright.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
@@ -37,12 +38,15 @@ public final class Reports {
      * @throws IllegalArgumentException where the rule set or an override is unknown
      */
     public static byte[] write(Project project, Optional<String> ruleSet, ReportOptions options, Format format) throws ReportException {
+        CompletableFuture<Void> ready = format == Format.PDF ? CompletableFuture.runAsync(PdfDocument::prepare)
+                : CompletableFuture.completedFuture(null);
         CheckResult result = Checks.run(project, ruleSet);
         Pictures pictures = new Pictures(format == Format.HTML);
         String xhtml = ReportDocument.write(project, result, ruleSet, options, pictures);
         if (format == Format.HTML) {
             return xhtml.getBytes(StandardCharsets.UTF_8);
         }
+        ready.join();
         try {
             return PdfDocument.write(xhtml, pictures, name(project), options.date());
         } catch (IOException | RuntimeException e) {

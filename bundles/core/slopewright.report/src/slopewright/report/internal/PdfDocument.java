@@ -34,6 +34,9 @@ public final class PdfDocument {
     /** How a picture begins that lies inside the document itself. */
     private static final String INSIDE = "data:image/png;base64,";
     private static final String PRODUCER = "Slopewright";
+    private static final String FIRST = "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>First</title>"
+            + "<style>body { font-family: 'Liberation Sans' } th { font-weight: bold }</style></head><body><h1>First</h1><table>"
+            + "<thead><tr><th>1</th></tr></thead><tbody><tr><td>One</td></tr></tbody></table><p>Page <a href=\"#x\" id=\"x\">one</a></p></body></html>";
 
     private PdfDocument() {
     }
@@ -74,6 +77,18 @@ public final class PdfDocument {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
             return out.toByteArray();
+        }
+    }
+
+    /**
+     * Makes the layout engine and the faces of the letters ready by laying out a page that nobody gets, so that the first document is
+     * written sooner. A fault is left to that document, which meets it too and tells it.
+     */
+    public static void prepare() {
+        try {
+            write(FIRST, new Pictures(false), PRODUCER, "");
+        } catch (IOException | RuntimeException e) {
+            XRLog.setLoggingEnabled(false);
         }
     }
 
