@@ -81,7 +81,7 @@ public final class ProjectDocument {
 
         @Override
         public void touched(List<Identified> elements) {
-            check.touched(project, elements);
+            check.touched(elements);
         }
 
         @Override
@@ -102,7 +102,7 @@ public final class ProjectDocument {
         Path file = path.toAbsolutePath().normalize();
         boolean isNew = !Files.exists(file);
         ProjectDocument document = new ProjectDocument(isNew ? blank(file) : ProjectFile.load(file), file, isNew);
-        document.check.request(document.dirtyRecovery());
+        document.check.requestSoon(document::dirtyRecovery);
         return document;
     }
 

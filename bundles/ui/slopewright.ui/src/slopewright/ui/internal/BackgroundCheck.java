@@ -52,10 +52,12 @@ public final class BackgroundCheck {
     private final Consumer<CheckResult> results;
     private final Consumer<String> problems;
     private final Runnable progressed;
-    private final ProjectMirror mirror;
+    private final Project project;
+    private final Object lock = new Object();
     private final CheckMemory memory = new CheckMemory();
     private final Job job = Job.create("Check the project", this::run);
     private Optional<Runnable> waiting = Optional.empty();
+    private Optional<ProjectMirror> mirror = Optional.empty();
     private News news = new News();
     private long delivered;
     private long endedByUser = -1;
@@ -72,7 +74,7 @@ public final class BackgroundCheck {
      * Makes a checker.
      *
      * @param display the display on whose thread it lives
-     * @param project the project, copied before this returns
+     * @param project the project, copied at the first edit or check, so that its window is painted first
      * @param hearers receive each result that is still of interest, the reason where a project can not be checked, and that a running
      *                check has come further
      */
@@ -81,7 +83,7 @@ public final class BackgroundCheck {
         this.results = hearers.results();
         this.problems = hearers.problems();
         this.progressed = hearers.progressed();
-        mirror = new ProjectMirror(project);
+        this.project = project;
         job.setSystem(true);
         job.setPriority(Job.SHORT);
     }
@@ -89,20 +91,33 @@ public final class BackgroundCheck {
     /**
      * Takes over what an edit has touched; a check follows when {@link #requestSoon} is called.
      *
-     * @param project  the project
      * @param elements the elements that the edit has touched
      */
-    public void touched(Project project, List<Identified> elements) {
+    public void touched(List<Identified> elements) {
+        if (copyAtFirst()) {
+            return;
+        }
         List<ProjectMirror.State> states = ProjectMirror.states(project, elements);
-        synchronized (mirror) {
+        synchronized (lock) {
             news.states.addAll(states);
             elements.forEach(element -> news.ids.add(element.getId()));
         }
     }
 
+    /** Copies the project where that was not done yet; returns whether it was done now, with all edits up to now in the copy. */
+    private boolean copyAtFirst() {
+        synchronized (lock) {
+            boolean first = mirror.isEmpty();
+            if (first) {
+                mirror = Optional.of(new ProjectMirror(project));
+            }
+            return first;
+        }
+    }
+
     /** Says that the project belongs to another file from now on. */
     public void moved(Path file) {
-        synchronized (mirror) {
+        synchronized (lock) {
             news.file = Optional.of(file);
         }
         requestSoon(Optional::empty);
@@ -128,7 +143,8 @@ public final class BackgroundCheck {
      */
     public void request(Optional<RecoveryFile> recovery) {
         wanted++;
-        synchronized (mirror) {
+        copyAtFirst();
+        synchronized (lock) {
             news.recovery = recovery.map(RecoveryFile::slot);
             news.number = wanted;
             news.isCheckWanted = true;
@@ -176,21 +192,23 @@ public final class BackgroundCheck {
 
     private IStatus run(IProgressMonitor monitor) {
         News taken;
-        synchronized (mirror) {
+        ProjectMirror copy;
+        synchronized (lock) {
             taken = news;
             news = new News();
+            copy = mirror.orElseThrow();
         }
         if (disposed || monitor.isCanceled()) {
             return Status.CANCEL_STATUS;
         }
         IStatus status = Status.OK_STATUS;
         try {
-            mirror.follow(taken.states);
-            taken.file.ifPresent(file -> ProjectFile.settle(mirror.copy(), file));
-            memory.forget(mirror.copy(), taken.ids);
+            copy.follow(taken.states);
+            taken.file.ifPresent(file -> ProjectFile.settle(copy.copy(), file));
+            memory.forget(copy.copy(), taken.ids);
             if (taken.isCheckWanted) {
                 long number = taken.number;
-                Optional<CheckResult> result = Checks.run(mirror.copy(), memory, (done, all) -> isWanted(number, done, all));
+                Optional<CheckResult> result = Checks.run(copy.copy(), memory, (done, all) -> isWanted(number, done, all));
                 result.ifPresent(found -> deliver(number, () -> results.accept(found)));
             }
         } catch (IllegalArgumentException e) {
@@ -199,22 +217,22 @@ public final class BackgroundCheck {
             deliver(taken.number, () -> problems.accept("a rule failed: " + e));
             status = new Status(IStatus.ERROR, "slopewright.ui", "The project could not be checked", e);
         }
-        taken.recovery.ifPresent(this::keep);
+        taken.recovery.ifPresent(slot -> keep(slot, copy.copy()));
         return status;
     }
 
     /** Writes unsaved work; where that takes long, later edits wait their turn. */
-    private void keep(RecoveryFile.Slot slot) {
+    private void keep(RecoveryFile.Slot slot, Project copy) {
         long begun = System.currentTimeMillis();
         if (begun < writeAgainAt) {
-            synchronized (mirror) {
+            synchronized (lock) {
                 news.recovery = news.recovery.or(() -> Optional.of(slot));
             }
             job.schedule(writeAgainAt - begun);
             return;
         }
         try {
-            slot.write(ProjectFile.bytes(mirror.copy()));
+            slot.write(ProjectFile.bytes(copy));
         } catch (IllegalStateException e) {
             ILog.get().warn("Unsaved work can not be kept", e);
         }
