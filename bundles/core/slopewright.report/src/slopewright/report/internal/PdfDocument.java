@@ -36,7 +36,8 @@ public final class PdfDocument {
     private static final String PRODUCER = "Slopewright";
     private static final String FIRST = "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>First</title>"
             + "<style>body { font-family: 'Liberation Sans' } th { font-weight: bold }</style></head><body><h1>First</h1><table>"
-            + "<thead><tr><th>1</th></tr></thead><tbody><tr><td>One</td></tr></tbody></table><p>Page <a href=\"#x\" id=\"x\">one</a></p></body></html>";
+            + "<thead><tr><th>1</th></tr></thead><tbody><tr><td>One</td></tr></tbody></table>"
+            + "<p>Page <a href=\"#x\" id=\"x\">one</a></p></body></html>";
 
     private PdfDocument() {
     }
