@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.geometry.Penetration;
+import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
@@ -64,7 +65,7 @@ public final class FamilyComparison {
             remarks.add("not covered by " + rules.key() + "; laid out under " + used.key());
         }
         try {
-            SitingRequest request = sameEyeHeight(AidRequests.ofHost(host), rules, used, remarks);
+            SitingRequest request = sameEyeHeight(withSlope(host, remarks), rules, used, remarks);
             Optional<String> forbidden = forbidden(family, used, request);
             forbidden.ifPresent(remarks::add);
             Siting siting = Families.site(family.key(), request, used);
@@ -76,6 +77,22 @@ public final class FamilyComparison {
         } catch (SitingException e) {
             return without(project, family, used, e.getMessage(), VisibleRange.published(family.key(), used));
         }
+    }
+
+    /** Takes the slope of the first indicator there, or what gives it, where the approach has none of its own; the remark says so. */
+    private static SitingRequest.Builder withSlope(ApproachHost host, List<String> remarks) {
+        SitingRequest.Builder builder = AidRequests.ofHost(host);
+        if (host.getDesiredSlopeDeg() == null) {
+            Optional<ApproachAid> there = host.getAids().stream()
+                    .filter(aid -> aid.getSlopeDeg() != null || aid.getGroundSpeedKt() != null && aid.getDescentFtmin() != null)
+                    .findFirst();
+            there.ifPresent(aid -> {
+                builder.set(Input.SLOPE, aid.getSlopeDeg()).set(Input.GROUND_SPEED, aid.getGroundSpeedKt())
+                        .set(Input.DESCENT, aid.getDescentFtmin());
+                remarks.add("at the slope of " + Projects.label(aid));
+            });
+        }
+        return builder;
     }
 
     private static Candidate without(Project project, IndicatorFamily family, RuleSet rules, String reason, VisibleRange range) {
