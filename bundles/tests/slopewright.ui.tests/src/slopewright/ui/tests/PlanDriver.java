@@ -27,7 +27,7 @@ import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.plan.PlanEditor;
 
 /** Works a plan editor by the events that mouse and keyboard send to its control. */
-final class PlanDriver {
+final class PlanDriver extends MouseDriver {
 
     private final PlanEditor editor;
     private final ProjectDocument document;
@@ -79,62 +79,9 @@ final class PlanDriver {
         DemoCopy.pause(50);
     }
 
-    private Control control() {
+    @Override
+    Control control() {
         return editor.viewer().getControl();
-    }
-
-    private void mouse(int type, Point at, int button, int stateMask) {
-        Event event = new Event();
-        event.x = at.x;
-        event.y = at.y;
-        event.button = button;
-        event.stateMask = stateMask;
-        event.count = 1;
-        control().notifyListeners(type, event);
-    }
-
-    void move(Point to) {
-        mouse(SWT.MouseMove, to, 0, 0);
-    }
-
-    void press(Point at) {
-        move(at);
-        mouse(SWT.MouseDown, at, 1, 0);
-    }
-
-    /** Moves with the button pressed, in some steps as a hand does. */
-    void drag(Point from, Point to, int keys) {
-        for (int i = 1; i <= 4; i++) {
-            mouse(SWT.MouseMove, new Point(from.x + (to.x - from.x) * i / 4, from.y + (to.y - from.y) * i / 4), 0, SWT.BUTTON1 | keys);
-        }
-    }
-
-    /** Moves to a place with the button pressed, in one step. */
-    void drag(Point to) {
-        mouse(SWT.MouseMove, to, 0, SWT.BUTTON1);
-    }
-
-    void release(Point at, int keys) {
-        mouse(SWT.MouseUp, at, 1, SWT.BUTTON1 | keys);
-        DemoCopy.pause(20);
-    }
-
-    void click(Point at) {
-        press(at);
-        release(at, 0);
-    }
-
-    /** Clicks with keys held down. */
-    void click(Point at, int keys) {
-        move(at);
-        mouse(SWT.MouseDown, at, 1, keys);
-        release(at, keys);
-    }
-
-    void dragAndDrop(Point from, Point to, int keys) {
-        press(from);
-        drag(from, to, keys);
-        release(to, keys);
     }
 
     void wheel(Point at, int count) {

@@ -3,6 +3,7 @@ package slopewright.ui.tests;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import slopewright.drawing.BeamEdge;
@@ -12,7 +13,7 @@ import slopewright.ui.diagram.WorldView;
 import slopewright.ui.profile.SectionView;
 
 /** Works a section by the events that mouse and keyboard send to its controls. */
-final class SectionDriver {
+final class SectionDriver extends MouseDriver {
 
     private final SectionView view;
 
@@ -38,55 +39,13 @@ final class SectionDriver {
         return view.canvas().marks().stream().filter(Mark.Label.class::isInstance).map(mark -> ((Mark.Label) mark).text()).toList();
     }
 
+    @Override
+    Control control() {
+        return view.canvas().control();
+    }
+
     Point at(double alongM, double heightM) {
         return new Point((int) Math.round(world().toX(alongM)), (int) Math.round(world().toY(heightM)));
-    }
-
-    private void mouse(int type, Point at, int button, int stateMask) {
-        Event event = new Event();
-        event.x = at.x;
-        event.y = at.y;
-        event.button = button;
-        event.stateMask = stateMask;
-        event.count = 1;
-        view.canvas().control().notifyListeners(type, event);
-    }
-
-    void move(Point to) {
-        mouse(SWT.MouseMove, to, 0, 0);
-    }
-
-    void press(Point at) {
-        move(at);
-        mouse(SWT.MouseDown, at, 1, 0);
-    }
-
-    /** Moves with the button pressed, in some steps as a hand does. */
-    void drag(Point from, Point to, int keys) {
-        for (int i = 1; i <= 4; i++) {
-            mouse(SWT.MouseMove, new Point(from.x + (to.x - from.x) * i / 4, from.y + (to.y - from.y) * i / 4), 0, SWT.BUTTON1 | keys);
-        }
-    }
-
-    /** Moves to a place with the button pressed, in one step. */
-    void drag(Point to) {
-        mouse(SWT.MouseMove, to, 0, SWT.BUTTON1);
-    }
-
-    void release(Point at, int keys) {
-        mouse(SWT.MouseUp, at, 1, SWT.BUTTON1 | keys);
-        DemoCopy.pause(20);
-    }
-
-    void click(Point at) {
-        press(at);
-        release(at, 0);
-    }
-
-    void dragAndDrop(Point from, Point to, int keys) {
-        press(from);
-        drag(from, to, keys);
-        release(to, keys);
     }
 
     void wheel(Point at, int count) {
