@@ -6,6 +6,8 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
 import slopewright.geometry.Lengths;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.AidSide;
@@ -20,8 +22,6 @@ import slopewright.siting.Families;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.CrossingHeightTable;
 import slopewright.standards.RuleSet;
 

@@ -10,6 +10,8 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.edit.internal.UnitPlaces;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.LightUnit;
@@ -19,8 +21,6 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.RuleSet;
 
 /**

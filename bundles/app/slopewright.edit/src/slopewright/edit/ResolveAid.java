@@ -5,6 +5,8 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.LightUnit;
@@ -14,8 +16,6 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.RuleSet;
 
 /**

@@ -6,13 +6,13 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.evaluation.AidRequests;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.RuleSet;
 
 /** Sets every unit of an aid to the angle that a rule set has for it and leaves the units where they stand. */

@@ -31,7 +31,12 @@ public record CheckResult(RuleSet rules, List<Outcome> outcomes) {
 
     /** Returns whether any rule passed or failed; where none did, nothing was evaluated and nothing may be concluded. */
     public boolean anythingEvaluated() {
-        return outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.PASS || outcome.verdict() == Verdict.FAIL);
+        return outcomes.stream().anyMatch(outcome -> outcome.result() == Result.PASS || outcome.result() == Result.FAIL);
+    }
+
+    /** Returns whether a rule of severity fail is not met. */
+    public boolean isBroken() {
+        return outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.NOT_MET && outcome.severity() == Severity.FAIL);
     }
 
     /** Returns the weight of the weightiest finding, empty where there is none. */

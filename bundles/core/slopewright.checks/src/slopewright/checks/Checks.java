@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
+import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
-import slopewright.standards.RuleSet;
 
 /** Runs the rules. */
 public final class Checks {
@@ -36,38 +37,24 @@ public final class Checks {
      * @throws IllegalArgumentException where the rule set or an override is unknown
      */
     public static CheckResult run(Project project, Optional<String> ruleSet, Predicate<Rule> wanted) {
-        RuleSet rules = ProjectRules.of(project, ruleSet);
-        return run(new CheckContext(project, rules, aid -> ProjectRules.of(project, aid, ruleSet)), wanted);
-    }
-
-    /**
-     * Runs some rules under one rule set.
-     *
-     * @param project the project, not changed
-     * @param rules   the rule set, with the overrides and confirmations of the project
-     * @param wanted  which rules
-     * @return the result
-     */
-    public static CheckResult run(Project project, RuleSet rules, Predicate<Rule> wanted) {
-        return run(new CheckContext(project, rules), wanted);
+        return run(ProjectEvaluation.of(project, ruleSet), wanted);
     }
 
     /**
      * Runs every rule again after a change, with what the last check left.
      *
      * @param project  the project, not changed
-     * @param memory   what the last check of this project left; what has changed since then was forgotten
+     * @param cache    what the last check of this project left; what has changed since then was forgotten
      * @param progress hears how many of how many rules are done before each; where it says no, the check ends
      * @return the result, empty where it was ended
      * @throws IllegalArgumentException where the rule set or an override is unknown
      */
-    public static Optional<CheckResult> run(Project project, CheckMemory memory, Progress progress) {
-        RuleSet rules = ProjectRules.of(project, Optional.empty());
-        CheckContext context = new CheckContext(project, rules, aid -> ProjectRules.of(project, aid, Optional.empty()), memory);
+    public static Optional<CheckResult> run(Project project, EvaluationCache cache, Progress progress) {
+        ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty(), cache);
         int[] done = {0};
         int all = RuleCatalogue.all().size();
         boolean[] ended = {false};
-        CheckResult result = run(context, rule -> {
+        CheckResult result = run(evaluation, rule -> {
             ended[0] = ended[0] || !progress.isWanted(done[0]++, all);
             return !ended[0];
         });
@@ -88,15 +75,16 @@ public final class Checks {
         boolean isWanted(int done, int all);
     }
 
-    private static CheckResult run(CheckContext context, Predicate<Rule> wanted) {
+    /** Runs some rules over a project that was evaluated. */
+    public static CheckResult run(ProjectEvaluation evaluation, Predicate<Rule> wanted) {
         List<Outcome> outcomes = new ArrayList<>();
         for (Rule rule : RuleCatalogue.all()) {
             if (wanted.test(rule)) {
-                Findings findings = new Findings(rule);
-                rule.check(context, findings);
-                outcomes.addAll(findings.outcomes());
+                OutcomeCollector collector = new OutcomeCollector(rule);
+                rule.check(evaluation, collector);
+                outcomes.addAll(collector.outcomes());
             }
         }
-        return new CheckResult(context.rules(), outcomes);
+        return new CheckResult(evaluation.rules(), outcomes);
     }
 }

@@ -5,51 +5,97 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Message;
 import slopewright.standards.Citation;
 
 /**
- * What one rule says about one element.
+ * What one rule says about one element, as data.
  *
  * @param rule        id of the rule
- * @param title       what the rule is called
  * @param elementId   id of the element
  * @param elementPath the element for people
- * @param verdict     how it came out
- * @param severity    weight of a failure of this rule
- * @param value       the measured value
- * @param limit       the limit that decides
- * @param margin      how far the value is on the good side of the limit; negative on the bad side
- * @param unit        unit of value, limit and margin; empty where there are none
- * @param missing     inputs that are missing, for people
- * @param citation    where the limit comes from
+ * @param result      how it came out
+ * @param severity    how grave it is where it is not met
+ * @param measure     value, limit and margin; empty where the verdict rests on no number
+ * @param missing     inputs that are missing
+ * @param citations   where the limit and the other values that decided come from, the weakest first
  * @param toConfirm   whether a value that nobody confirmed decided it
- * @param explanation one sentence: what was compared, and what to do where it failed
+ * @param message     what was compared
+ * @param action      what to do; empty where there is nothing to do
+ * @param steps       how the numbers came about, as the rule worked them out
  */
-public record Outcome(String rule, String title, String elementId, String elementPath, Verdict verdict, Severity severity,
-        OptionalDouble value, OptionalDouble limit, OptionalDouble margin, String unit, List<String> missing, Optional<Citation> citation,
-        boolean toConfirm, String explanation) {
+public record Outcome(String rule, String elementId, String elementPath, Result result, Severity severity, Optional<Measure> measure,
+        List<Message> missing, List<Citation> citations, boolean toConfirm, Message message, Optional<Message> action,
+        List<Message> steps) {
 
     /** Refuses missing parts. */
     public Outcome {
         Objects.requireNonNull(rule);
-        Objects.requireNonNull(verdict);
+        Objects.requireNonNull(result);
         Objects.requireNonNull(severity);
-        Objects.requireNonNull(citation);
-        Objects.requireNonNull(explanation);
+        Objects.requireNonNull(measure);
+        Objects.requireNonNull(message);
+        Objects.requireNonNull(action);
         missing = List.copyOf(missing);
+        citations = List.copyOf(citations);
+        steps = List.copyOf(steps);
+    }
+
+    /** Returns the verdict: the first word that holds. */
+    public Verdict verdict() {
+        return switch (result) {
+            case FAIL -> Verdict.NOT_MET;
+            case NOT_EVALUATED -> Verdict.TO_CLEAR_UP;
+            case PASS -> toConfirm ? Verdict.TO_CLEAR_UP : Verdict.MET;
+            case NOT_APPLICABLE -> Verdict.NOT_APPLICABLE;
+        };
     }
 
     /**
      * Returns how much the outcome weighs as a finding.
      *
-     * @return empty where it is none; a warning where something is missing or to be confirmed
+     * @return its severity where it is not met, a warning where it is to be cleared up, empty where it is no finding
      */
     public Optional<Severity> weight() {
-        return switch (verdict) {
-            case FAIL -> Optional.of(toConfirm && severity == Severity.NOTE ? Severity.WARNING : severity);
-            case NOT_EVALUATED -> Optional.of(Severity.WARNING);
-            case PASS -> toConfirm ? Optional.of(Severity.WARNING) : Optional.empty();
-            case NOT_APPLICABLE -> Optional.empty();
+        return switch (verdict()) {
+            case NOT_MET -> Optional.of(severity);
+            case TO_CLEAR_UP -> Optional.of(Severity.WARNING);
+            default -> Optional.empty();
         };
+    }
+
+    /** Returns what the rule is called. */
+    public Message title() {
+        return Rule.title(rule);
+    }
+
+    /** Returns what was compared, and what to do where there is something. */
+    public Message explanation() {
+        return action.map(what -> Message.of("outcome.with-action", message, what)).orElse(message);
+    }
+
+    /** Returns where the limit comes from, the weakest of the sources; empty where it comes from the data. */
+    public Optional<Citation> citation() {
+        return citations.stream().findFirst();
+    }
+
+    /** Returns the measured value. */
+    public OptionalDouble value() {
+        return measure.isPresent() ? OptionalDouble.of(measure.get().value()) : OptionalDouble.empty();
+    }
+
+    /** Returns the limit that decides. */
+    public OptionalDouble limit() {
+        return measure.isPresent() ? OptionalDouble.of(measure.get().limit()) : OptionalDouble.empty();
+    }
+
+    /** Returns how far the value is on the good side of the limit; negative on the bad side. */
+    public OptionalDouble margin() {
+        return measure.isPresent() ? OptionalDouble.of(measure.get().margin()) : OptionalDouble.empty();
+    }
+
+    /** Returns the unit of value, limit and margin; empty where there are none. */
+    public String unit() {
+        return measure.map(Measure::unit).orElse("");
     }
 }

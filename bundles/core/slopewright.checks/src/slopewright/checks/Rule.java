@@ -1,7 +1,11 @@
 package slopewright.checks;
 
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+
 /**
- * One rule. Implementations are found as services, hold no state, and are named by an id that is never used again for another rule.
+ * One rule. Implementations are found as services, hold no state, and are named by an id that is never used again for another rule. What
+ * it is called and what it compares with what stand in the catalogues of messages under its id.
  */
 public interface Rule {
 
@@ -9,12 +13,21 @@ public interface Rule {
     String id();
 
     /** Returns what it is called, a few words. */
-    String title();
+    default Message title() {
+        return title(id());
+    }
+
+    /** Returns what the rule of an id is called. */
+    static Message title(String id) {
+        return Message.of(id + ".title");
+    }
 
     /** Returns what it compares with what, one sentence for the catalogue. */
-    String description();
+    default Message description() {
+        return Message.of(id() + ".description");
+    }
 
-    /** Returns the weight of a failure. */
+    /** Returns how grave it is where it is not met. */
     default Severity severity() {
         return Severity.FAIL;
     }
@@ -22,8 +35,8 @@ public interface Rule {
     /**
      * Checks a project.
      *
-     * @param context  the project and what was worked out from it
-     * @param findings receives the outcomes; a rule that applies to nothing adds none
+     * @param evaluation the project with what was worked out from it, once for all rules
+     * @param outcomes   receives the outcomes; a rule that applies to nothing adds none
      */
-    void check(CheckContext context, Findings findings);
+    void check(ProjectEvaluation evaluation, OutcomeCollector outcomes);
 }

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.ProfilePoint;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
-import slopewright.siting.aid.AidLayouts;
 
 /** The ground in a live section: the level of the origin, the runway's own profile and the surveyed ground of the units. */
 final class LiveGround {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.FramePoint;
-import slopewright.siting.remedy.SurveyedShape;
 
 /**
  * The obstacles in a live section. The worst of each kind are drawn singly; of the others, which may be thousands, only the outline

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
-import slopewright.siting.site.ObstacleShapes;
 
 /** Obstacles in a plan, with what they do to the obstacle surface. */
 final class PlanObstacles {
@@ -32,7 +32,7 @@ final class PlanObstacles {
     void draw() {
         for (Obstacle obstacle : drawn.obstacles()) {
             try {
-                draw(obstacle, ObstacleShapes.points(obstacle, drawn.frame()));
+                draw(obstacle, SurveyedShape.of(obstacle, drawn.frame()).points());
             } catch (SitingException e) {
                 // an obstacle without place or height is a finding of its own; there is nothing to draw
                 continue;
@@ -42,7 +42,7 @@ final class PlanObstacles {
 
     private void draw(Obstacle obstacle, List<FramePoint> points) {
         Optional<Penetration> found = drawn.siting().surface()
-                .flatMap(surface -> ObstacleShapes.compare(obstacle, drawn.frame(), surface.geometry()));
+                .flatMap(surface -> SurveyedShape.of(obstacle, drawn.frame()).compare(surface.geometry()));
         Ink ink = found.filter(one -> one.excessM() > 0).isPresent() ? Ink.PENETRATION : Ink.OBSTACLE;
         Ink fill = found.isEmpty() ? Ink.PAPER : ink;
         double[] xy = new double[points.size() * 2];

@@ -69,7 +69,7 @@ public final class SectionLive {
 
     /** Returns height of the wheels of the chosen group over the threshold on the lowest on-slope signal, metres; empty for no group. */
     public Optional<Double> wheelHeightM() {
-        return aeroplanes.map(group -> siting.eyeHeightM() - group.getEyeToWheelM());
+        return aeroplanes.map(group -> siting.mehtM() - group.getEyeToWheelM());
     }
 
     /** Returns what has to be seen of the whole approach: as far out as the obstacles that count, at least 600 m. */
@@ -86,7 +86,7 @@ public final class SectionLive {
     public SectionWindow near(double widthMm, double heightMm) {
         double before = Math.min(260, Math.max(60, siting.distanceM() * 0.6));
         double past = siting.units().stream().mapToDouble(unit -> unit.place().alongM()).max().orElse(siting.distanceM());
-        double top = Math.max(siting.eyeHeightM() * 1.5, (before + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.3));
+        double top = Math.max(siting.mehtM() * 1.5, (before + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.3));
         double lowest = Math.min(0, siting.reference().heightM());
         return new SectionWindow(-before, lowest - top * 0.16, Math.max(past, siting.distanceM()) + Math.max(20, siting.distanceM() * 0.12),
                 top, widthMm, heightMm);
@@ -189,8 +189,8 @@ public final class SectionLive {
     }
 
     private void eyeHeight(LiveLines lines, LiveLabels labels) {
-        lines.disc(0, siting.eyeHeightM(), 0.6, Style.fill(Ink.TEXT), "");
-        labels.write(0, siting.eyeHeightM(), words.say(SectionWords.Word.EYE_HEIGHT, words.length(siting.eyeHeightM())), SMALL_MM,
+        lines.disc(0, siting.mehtM(), 0.6, Style.fill(Ink.TEXT), "");
+        labels.write(0, siting.mehtM(), words.say(SectionWords.Word.EYE_HEIGHT, words.length(siting.mehtM())), SMALL_MM,
                 LiveLabels.Side.ABOVE_RIGHT, Ink.TEXT, "");
         wheelHeightM().ifPresent(height -> labels.write(0, height, words.say(SectionWords.Word.WHEELS, wheelsName(), words.length(height)),
                 SMALL_MM, LiveLabels.Side.ABOVE_RIGHT, height > 0 ? Ink.WHEELS : Ink.PENETRATION, ""));

@@ -9,6 +9,8 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
 import slopewright.drawing.Mark.Anchor;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
@@ -24,8 +26,6 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SurfacePlan;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.site.ObstacleShapes;
 
 /** The marks of a vertical section, in the frame that it shows. */
 final class SectionMarks {
@@ -164,12 +164,12 @@ final class SectionMarks {
     }
 
     private void obstacle(Obstacle obstacle) {
-        Optional<Penetration> found = siting.surface().flatMap(plan -> ObstacleShapes.compare(obstacle, drawn.frame(), plan.geometry()));
+        Optional<Penetration> found = siting.surface().flatMap(plan -> SurveyedShape.of(obstacle, drawn.frame()).compare(plan.geometry()));
         if (found.isEmpty()) {
             return;
         }
         Ink ink = found.get().excessM() > 0 ? Ink.PENETRATION : Ink.OBSTACLE;
-        List<FramePoint> points = ObstacleShapes.points(obstacle, drawn.frame());
+        List<FramePoint> points = SurveyedShape.of(obstacle, drawn.frame()).points();
         double first = points.stream().mapToDouble(FramePoint::alongM).min().orElseThrow();
         double last = points.stream().mapToDouble(FramePoint::alongM).max().orElseThrow();
         double top = points.stream().mapToDouble(FramePoint::heightM).max().orElseThrow();
@@ -195,7 +195,7 @@ final class SectionMarks {
     /** Draws the path of the wheels of the most demanding aeroplanes on the lowest on-slope signal. */
     void wheels() {
         siting.wheelClearanceM().ifPresent(clearance -> {
-            double drop = siting.eyeHeightM() - clearance;
+            double drop = siting.mehtM() - clearance;
             double from = Math.max(frame.minX(), -400);
             scene.path(Style.dashed(Ink.WHEELS, 0.3), "", from, ray(siting.reference(), siting.lowestOnSlopeDeg()).applyAsDouble(from)
                     - drop, 0, clearance);

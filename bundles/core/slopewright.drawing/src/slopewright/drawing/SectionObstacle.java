@@ -3,9 +3,9 @@ package slopewright.drawing;
 import java.util.Objects;
 import java.util.Optional;
 
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
-import slopewright.siting.remedy.SurveyedShape;
 
 /**
  * An obstacle as a section shows it.

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.Obstacle;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
-import slopewright.siting.remedy.SurveyedShape;
 import slopewright.siting.site.SiteFrame;
 
 /**

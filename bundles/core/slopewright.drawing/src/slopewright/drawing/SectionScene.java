@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Locale;
 
 import slopewright.drawing.Mark.Anchor;
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.model.Obstacle;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.site.ObstacleShapes;
 
 /**
  * Vertical sections along the approach: distance from the threshold to the right of the paper in the landing direction, height above
@@ -87,9 +87,9 @@ public final class SectionScene {
         double outermost = LEAST_REACH_M;
         for (Obstacle obstacle : drawn.obstacles()) {
             try {
-                boolean counts = siting.surface().flatMap(plan -> ObstacleShapes.compare(obstacle, drawn.frame(), plan.geometry()))
+                boolean counts = siting.surface().flatMap(plan -> SurveyedShape.of(obstacle, drawn.frame()).compare(plan.geometry()))
                         .isPresent();
-                double far = ObstacleShapes.points(obstacle, drawn.frame()).stream().mapToDouble(FramePoint::alongM).min().orElse(0);
+                double far = SurveyedShape.of(obstacle, drawn.frame()).points().stream().mapToDouble(FramePoint::alongM).min().orElse(0);
                 outermost = counts ? Math.max(outermost, -far * 1.15) : outermost;
             } catch (SitingException e) {
                 // an obstacle without place or height is a finding of its own; it can not stretch the drawing
@@ -120,7 +120,7 @@ public final class SectionScene {
     private Scene close() {
         double before = Math.min(NEAR_REACH_M, Math.max(60, siting.distanceM() * 0.6));
         double past = Math.max(20, siting.distanceM() * 0.12);
-        double top = Math.max(siting.eyeHeightM() * 1.9, (before + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.4));
+        double top = Math.max(siting.mehtM() * 1.9, (before + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.4));
         double lowest = Math.min(0, siting.reference().heightM());
         Room.Fit fit = fit(new Frame(-before, lowest - top * 0.14, siting.distanceM() + past, top));
         Frame frame = fit.frame();
@@ -132,9 +132,9 @@ public final class SectionScene {
         marks.glidePath();
         marks.wheels();
         double lean = frame.width() * 0.012;
-        height(-lean, siting.eyeHeightM(), drawn.host() instanceof RunwayEnd ? "MEHT" : "eye", Ink.TEXT);
+        height(-lean, siting.mehtM(), drawn.host() instanceof RunwayEnd ? "MEHT" : "eye", Ink.TEXT);
         siting.wheelClearanceM().ifPresent(clearance -> height(lean, clearance, "wheels", Ink.WHEELS));
-        scene.disc(0, siting.eyeHeightM(), 0.5, Style.fill(Ink.TEXT), "");
+        scene.disc(0, siting.mehtM(), 0.5, Style.fill(Ink.TEXT), "");
         marks.origin();
         marks.axes();
         return build("Section at the " + drawn.originName() + ", ", fit);
@@ -154,7 +154,7 @@ public final class SectionScene {
         captions.add(String.format(Locale.ROOT,
                 "Heights %s times exaggerated, in metres above the %s, without curvature. Slope %s, lowest on-slope signal %s, "
                         + "eye height over the %s %.2f m%s.", Room.number(fit.exaggeration()), drawn.originName(),
-                Angles.format(siting.slopeDeg()), Angles.format(siting.lowestOnSlopeDeg()), drawn.originName(), siting.eyeHeightM(),
+                Angles.format(siting.slopeDeg()), Angles.format(siting.lowestOnSlopeDeg()), drawn.originName(), siting.mehtM(),
                 drawn.host() instanceof RunwayEnd ? " (MEHT)" : ""));
         return scene.build(title + drawn.name(), fit.frame(), fit.exaggeration(), captions, legend());
     }

@@ -23,6 +23,9 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.ApproachAid#getTargetEyeHeightM <em>Target Eye Height M</em>}</li>
  *   <li>{@link slopewright.model.ApproachAid#getHeightGroup <em>Height Group</em>}</li>
  *   <li>{@link slopewright.model.ApproachAid#getAxisTurnDeg <em>Axis Turn Deg</em>}</li>
+ *   <li>{@link slopewright.model.ApproachAid#getUnshiftedDistanceM <em>Unshifted Distance M</em>}</li>
+ *   <li>{@link slopewright.model.ApproachAid#getUnshiftedDistanceReason <em>Unshifted Distance Reason</em>}</li>
+ *   <li>{@link slopewright.model.ApproachAid#getLevelAccuracyM <em>Level Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.ApproachAid#getBeamLeftLimitDeg <em>Beam Left Limit Deg</em>}</li>
  *   <li>{@link slopewright.model.ApproachAid#getBeamRightLimitDeg <em>Beam Right Limit Deg</em>}</li>
  *   <li>{@link slopewright.model.ApproachAid#getUnitCount <em>Unit Count</em>}</li>
@@ -269,6 +272,72 @@ public interface ApproachAid extends Named {
 	 * @generated
 	 */
 	void setAxisTurnDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Unshifted Distance M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Unshifted Distance M</em>' attribute.
+	 * @see #setUnshiftedDistanceM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getApproachAid_UnshiftedDistanceM()
+	 * @model
+	 * @generated
+	 */
+	Double getUnshiftedDistanceM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ApproachAid#getUnshiftedDistanceM <em>Unshifted Distance M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Unshifted Distance M</em>' attribute.
+	 * @see #getUnshiftedDistanceM()
+	 * @generated
+	 */
+	void setUnshiftedDistanceM(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Unshifted Distance Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Unshifted Distance Reason</em>' attribute.
+	 * @see #setUnshiftedDistanceReason(String)
+	 * @see slopewright.model.SlopewrightPackage#getApproachAid_UnshiftedDistanceReason()
+	 * @model
+	 * @generated
+	 */
+	String getUnshiftedDistanceReason();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ApproachAid#getUnshiftedDistanceReason <em>Unshifted Distance Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Unshifted Distance Reason</em>' attribute.
+	 * @see #getUnshiftedDistanceReason()
+	 * @generated
+	 */
+	void setUnshiftedDistanceReason(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Level Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Level Accuracy M</em>' attribute.
+	 * @see #setLevelAccuracyM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getApproachAid_LevelAccuracyM()
+	 * @model
+	 * @generated
+	 */
+	Double getLevelAccuracyM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ApproachAid#getLevelAccuracyM <em>Level Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Level Accuracy M</em>' attribute.
+	 * @see #getLevelAccuracyM()
+	 * @generated
+	 */
+	void setLevelAccuracyM(Double value);
 
 	/**
 	 * Returns the value of the '<em><b>Beam Left Limit Deg</b></em>' attribute.

@@ -19,6 +19,16 @@ import org.eclipse.emf.common.util.Enumerator;
  */
 public enum ApproachType implements Enumerator {
 	/**
+	 * The '<em><b>NOT STATED</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #NOT_STATED_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	NOT_STATED(0, "NOT_STATED", "NOT_STATED"),
+
+	/**
 	 * The '<em><b>VISUAL</b></em>' literal object.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -26,7 +36,7 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	VISUAL(0, "VISUAL", "VISUAL"),
+	VISUAL(1, "VISUAL", "VISUAL"),
 
 	/**
 	 * The '<em><b>NON PRECISION</b></em>' literal object.
@@ -36,7 +46,7 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	NON_PRECISION(1, "NON_PRECISION", "NON_PRECISION"),
+	NON_PRECISION(2, "NON_PRECISION", "NON_PRECISION"),
 
 	/**
 	 * The '<em><b>PRECISION CAT I</b></em>' literal object.
@@ -46,7 +56,7 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	PRECISION_CAT_I(2, "PRECISION_CAT_I", "PRECISION_CAT_I"),
+	PRECISION_CAT_I(3, "PRECISION_CAT_I", "PRECISION_CAT_I"),
 
 	/**
 	 * The '<em><b>PRECISION CAT II III</b></em>' literal object.
@@ -56,7 +66,18 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	PRECISION_CAT_II_III(3, "PRECISION_CAT_II_III", "PRECISION_CAT_II_III");
+	PRECISION_CAT_II_III(4, "PRECISION_CAT_II_III", "PRECISION_CAT_II_III");
+
+	/**
+	 * The '<em><b>NOT STATED</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #NOT_STATED
+	 * @model
+	 * @generated
+	 * @ordered
+	 */
+	public static final int NOT_STATED_VALUE = 0;
 
 	/**
 	 * The '<em><b>VISUAL</b></em>' literal value.
@@ -67,7 +88,7 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	public static final int VISUAL_VALUE = 0;
+	public static final int VISUAL_VALUE = 1;
 
 	/**
 	 * The '<em><b>NON PRECISION</b></em>' literal value.
@@ -78,7 +99,7 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	public static final int NON_PRECISION_VALUE = 1;
+	public static final int NON_PRECISION_VALUE = 2;
 
 	/**
 	 * The '<em><b>PRECISION CAT I</b></em>' literal value.
@@ -89,7 +110,7 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	public static final int PRECISION_CAT_I_VALUE = 2;
+	public static final int PRECISION_CAT_I_VALUE = 3;
 
 	/**
 	 * The '<em><b>PRECISION CAT II III</b></em>' literal value.
@@ -100,7 +121,7 @@ public enum ApproachType implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	public static final int PRECISION_CAT_II_III_VALUE = 3;
+	public static final int PRECISION_CAT_II_III_VALUE = 4;
 
 	/**
 	 * An array of all the '<em><b>Approach Type</b></em>' enumerators.
@@ -110,6 +131,7 @@ public enum ApproachType implements Enumerator {
 	 */
 	private static final ApproachType[] VALUES_ARRAY =
 		new ApproachType[] {
+			NOT_STATED,
 			VISUAL,
 			NON_PRECISION,
 			PRECISION_CAT_I,
@@ -170,6 +192,7 @@ public enum ApproachType implements Enumerator {
 	 */
 	public static ApproachType get(int value) {
 		switch (value) {
+			case NOT_STATED_VALUE: return NOT_STATED;
 			case VISUAL_VALUE: return VISUAL;
 			case NON_PRECISION_VALUE: return NON_PRECISION;
 			case PRECISION_CAT_I_VALUE: return PRECISION_CAT_I;

@@ -20,6 +20,10 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Obstacle#getVerticalAccuracyM <em>Vertical Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.Obstacle#getLighted <em>Lighted</em>}</li>
  *   <li>{@link slopewright.model.Obstacle#getShielded <em>Shielded</em>}</li>
+ *   <li>{@link slopewright.model.Obstacle#getShieldedBy <em>Shielded By</em>}</li>
+ *   <li>{@link slopewright.model.Obstacle#getShieldingStudy <em>Shielding Study</em>}</li>
+ *   <li>{@link slopewright.model.Obstacle#getShieldingStudyDate <em>Shielding Study Date</em>}</li>
+ *   <li>{@link slopewright.model.Obstacle#getShieldingStudyPerson <em>Shielding Study Person</em>}</li>
  *   <li>{@link slopewright.model.Obstacle#getTemporary <em>Temporary</em>}</li>
  *   <li>{@link slopewright.model.Obstacle#getSource <em>Source</em>}</li>
  *   <li>{@link slopewright.model.Obstacle#getDate <em>Date</em>}</li>
@@ -176,6 +180,94 @@ public interface Obstacle extends Named {
 	 * @generated
 	 */
 	void setShielded(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Shielded By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Shielded By</em>' reference.
+	 * @see #setShieldedBy(Obstacle)
+	 * @see slopewright.model.SlopewrightPackage#getObstacle_ShieldedBy()
+	 * @model
+	 * @generated
+	 */
+	Obstacle getShieldedBy();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Obstacle#getShieldedBy <em>Shielded By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Shielded By</em>' reference.
+	 * @see #getShieldedBy()
+	 * @generated
+	 */
+	void setShieldedBy(Obstacle value);
+
+	/**
+	 * Returns the value of the '<em><b>Shielding Study</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Shielding Study</em>' attribute.
+	 * @see #setShieldingStudy(String)
+	 * @see slopewright.model.SlopewrightPackage#getObstacle_ShieldingStudy()
+	 * @model
+	 * @generated
+	 */
+	String getShieldingStudy();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Obstacle#getShieldingStudy <em>Shielding Study</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Shielding Study</em>' attribute.
+	 * @see #getShieldingStudy()
+	 * @generated
+	 */
+	void setShieldingStudy(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Shielding Study Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Shielding Study Date</em>' attribute.
+	 * @see #setShieldingStudyDate(String)
+	 * @see slopewright.model.SlopewrightPackage#getObstacle_ShieldingStudyDate()
+	 * @model
+	 * @generated
+	 */
+	String getShieldingStudyDate();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Obstacle#getShieldingStudyDate <em>Shielding Study Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Shielding Study Date</em>' attribute.
+	 * @see #getShieldingStudyDate()
+	 * @generated
+	 */
+	void setShieldingStudyDate(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Shielding Study Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Shielding Study Person</em>' attribute.
+	 * @see #setShieldingStudyPerson(String)
+	 * @see slopewright.model.SlopewrightPackage#getObstacle_ShieldingStudyPerson()
+	 * @model
+	 * @generated
+	 */
+	String getShieldingStudyPerson();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Obstacle#getShieldingStudyPerson <em>Shielding Study Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Shielding Study Person</em>' attribute.
+	 * @see #getShieldingStudyPerson()
+	 * @generated
+	 */
+	void setShieldingStudyPerson(String value);
 
 	/**
 	 * Returns the value of the '<em><b>Temporary</b></em>' attribute.

@@ -2256,13 +2256,49 @@ public interface SlopewrightPackage extends EPackage {
 	int OBSTACLE__SHIELDED = NAMED_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Shielded By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE__SHIELDED_BY = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Shielding Study</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE__SHIELDING_STUDY = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Shielding Study Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE__SHIELDING_STUDY_DATE = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Shielding Study Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE__SHIELDING_STUDY_PERSON = NAMED_FEATURE_COUNT + 10;
+
+	/**
 	 * The feature id for the '<em><b>Temporary</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int OBSTACLE__TEMPORARY = NAMED_FEATURE_COUNT + 7;
+	int OBSTACLE__TEMPORARY = NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The feature id for the '<em><b>Source</b></em>' attribute.
@@ -2271,7 +2307,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OBSTACLE__SOURCE = NAMED_FEATURE_COUNT + 8;
+	int OBSTACLE__SOURCE = NAMED_FEATURE_COUNT + 12;
 
 	/**
 	 * The feature id for the '<em><b>Date</b></em>' attribute.
@@ -2280,7 +2316,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OBSTACLE__DATE = NAMED_FEATURE_COUNT + 9;
+	int OBSTACLE__DATE = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The number of structural features of the '<em>Obstacle</em>' class.
@@ -2289,7 +2325,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int OBSTACLE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int OBSTACLE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The number of operations of the '<em>Obstacle</em>' class.
@@ -2800,13 +2836,40 @@ public interface SlopewrightPackage extends EPackage {
 	int APPROACH_AID__AXIS_TURN_DEG = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Unshifted Distance M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int APPROACH_AID__UNSHIFTED_DISTANCE_M = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Unshifted Distance Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int APPROACH_AID__UNSHIFTED_DISTANCE_REASON = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Level Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int APPROACH_AID__LEVEL_ACCURACY_M = NAMED_FEATURE_COUNT + 12;
+
+	/**
 	 * The feature id for the '<em><b>Beam Left Limit Deg</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__BEAM_LEFT_LIMIT_DEG = NAMED_FEATURE_COUNT + 10;
+	int APPROACH_AID__BEAM_LEFT_LIMIT_DEG = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The feature id for the '<em><b>Beam Right Limit Deg</b></em>' attribute.
@@ -2815,7 +2878,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__BEAM_RIGHT_LIMIT_DEG = NAMED_FEATURE_COUNT + 11;
+	int APPROACH_AID__BEAM_RIGHT_LIMIT_DEG = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The feature id for the '<em><b>Unit Count</b></em>' attribute.
@@ -2824,7 +2887,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__UNIT_COUNT = NAMED_FEATURE_COUNT + 12;
+	int APPROACH_AID__UNIT_COUNT = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The feature id for the '<em><b>Equipment</b></em>' reference.
@@ -2833,7 +2896,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__EQUIPMENT = NAMED_FEATURE_COUNT + 13;
+	int APPROACH_AID__EQUIPMENT = NAMED_FEATURE_COUNT + 16;
 
 	/**
 	 * The feature id for the '<em><b>Portable</b></em>' attribute.
@@ -2842,7 +2905,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__PORTABLE = NAMED_FEATURE_COUNT + 14;
+	int APPROACH_AID__PORTABLE = NAMED_FEATURE_COUNT + 17;
 
 	/**
 	 * The feature id for the '<em><b>Ground Speed Kt</b></em>' attribute.
@@ -2851,7 +2914,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__GROUND_SPEED_KT = NAMED_FEATURE_COUNT + 15;
+	int APPROACH_AID__GROUND_SPEED_KT = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The feature id for the '<em><b>Air Speed Kt</b></em>' attribute.
@@ -2860,7 +2923,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__AIR_SPEED_KT = NAMED_FEATURE_COUNT + 16;
+	int APPROACH_AID__AIR_SPEED_KT = NAMED_FEATURE_COUNT + 19;
 
 	/**
 	 * The feature id for the '<em><b>Wind Kt</b></em>' attribute.
@@ -2869,7 +2932,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__WIND_KT = NAMED_FEATURE_COUNT + 17;
+	int APPROACH_AID__WIND_KT = NAMED_FEATURE_COUNT + 20;
 
 	/**
 	 * The feature id for the '<em><b>Descent Ftmin</b></em>' attribute.
@@ -2878,7 +2941,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__DESCENT_FTMIN = NAMED_FEATURE_COUNT + 18;
+	int APPROACH_AID__DESCENT_FTMIN = NAMED_FEATURE_COUNT + 21;
 
 	/**
 	 * The feature id for the '<em><b>Units</b></em>' containment reference list.
@@ -2887,7 +2950,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__UNITS = NAMED_FEATURE_COUNT + 19;
+	int APPROACH_AID__UNITS = NAMED_FEATURE_COUNT + 22;
 
 	/**
 	 * The feature id for the '<em><b>Inspections</b></em>' containment reference list.
@@ -2896,7 +2959,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID__INSPECTIONS = NAMED_FEATURE_COUNT + 20;
+	int APPROACH_AID__INSPECTIONS = NAMED_FEATURE_COUNT + 23;
 
 	/**
 	 * The number of structural features of the '<em>Approach Aid</em>' class.
@@ -2905,7 +2968,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int APPROACH_AID_FEATURE_COUNT = NAMED_FEATURE_COUNT + 21;
+	int APPROACH_AID_FEATURE_COUNT = NAMED_FEATURE_COUNT + 24;
 
 	/**
 	 * The number of operations of the '<em>Approach Aid</em>' class.
@@ -5222,6 +5285,50 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getObstacle_Shielded();
 
 	/**
+	 * Returns the meta object for the reference '{@link slopewright.model.Obstacle#getShieldedBy <em>Shielded By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Shielded By</em>'.
+	 * @see slopewright.model.Obstacle#getShieldedBy()
+	 * @see #getObstacle()
+	 * @generated
+	 */
+	EReference getObstacle_ShieldedBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Obstacle#getShieldingStudy <em>Shielding Study</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shielding Study</em>'.
+	 * @see slopewright.model.Obstacle#getShieldingStudy()
+	 * @see #getObstacle()
+	 * @generated
+	 */
+	EAttribute getObstacle_ShieldingStudy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Obstacle#getShieldingStudyDate <em>Shielding Study Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shielding Study Date</em>'.
+	 * @see slopewright.model.Obstacle#getShieldingStudyDate()
+	 * @see #getObstacle()
+	 * @generated
+	 */
+	EAttribute getObstacle_ShieldingStudyDate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Obstacle#getShieldingStudyPerson <em>Shielding Study Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shielding Study Person</em>'.
+	 * @see slopewright.model.Obstacle#getShieldingStudyPerson()
+	 * @see #getObstacle()
+	 * @generated
+	 */
+	EAttribute getObstacle_ShieldingStudyPerson();
+
+	/**
 	 * Returns the meta object for the attribute '{@link slopewright.model.Obstacle#getTemporary <em>Temporary</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5678,6 +5785,39 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getApproachAid_AxisTurnDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ApproachAid#getUnshiftedDistanceM <em>Unshifted Distance M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unshifted Distance M</em>'.
+	 * @see slopewright.model.ApproachAid#getUnshiftedDistanceM()
+	 * @see #getApproachAid()
+	 * @generated
+	 */
+	EAttribute getApproachAid_UnshiftedDistanceM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ApproachAid#getUnshiftedDistanceReason <em>Unshifted Distance Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unshifted Distance Reason</em>'.
+	 * @see slopewright.model.ApproachAid#getUnshiftedDistanceReason()
+	 * @see #getApproachAid()
+	 * @generated
+	 */
+	EAttribute getApproachAid_UnshiftedDistanceReason();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ApproachAid#getLevelAccuracyM <em>Level Accuracy M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Level Accuracy M</em>'.
+	 * @see slopewright.model.ApproachAid#getLevelAccuracyM()
+	 * @see #getApproachAid()
+	 * @generated
+	 */
+	EAttribute getApproachAid_LevelAccuracyM();
 
 	/**
 	 * Returns the meta object for the attribute '{@link slopewright.model.ApproachAid#getBeamLeftLimitDeg <em>Beam Left Limit Deg</em>}'.
@@ -7664,6 +7804,38 @@ public interface SlopewrightPackage extends EPackage {
 		EAttribute OBSTACLE__SHIELDED = eINSTANCE.getObstacle_Shielded();
 
 		/**
+		 * The meta object literal for the '<em><b>Shielded By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference OBSTACLE__SHIELDED_BY = eINSTANCE.getObstacle_ShieldedBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Shielding Study</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE__SHIELDING_STUDY = eINSTANCE.getObstacle_ShieldingStudy();
+
+		/**
+		 * The meta object literal for the '<em><b>Shielding Study Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE__SHIELDING_STUDY_DATE = eINSTANCE.getObstacle_ShieldingStudyDate();
+
+		/**
+		 * The meta object literal for the '<em><b>Shielding Study Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE__SHIELDING_STUDY_PERSON = eINSTANCE.getObstacle_ShieldingStudyPerson();
+
+		/**
 		 * The meta object literal for the '<em><b>Temporary</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -8006,6 +8178,30 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute APPROACH_AID__AXIS_TURN_DEG = eINSTANCE.getApproachAid_AxisTurnDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Unshifted Distance M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute APPROACH_AID__UNSHIFTED_DISTANCE_M = eINSTANCE.getApproachAid_UnshiftedDistanceM();
+
+		/**
+		 * The meta object literal for the '<em><b>Unshifted Distance Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute APPROACH_AID__UNSHIFTED_DISTANCE_REASON = eINSTANCE.getApproachAid_UnshiftedDistanceReason();
+
+		/**
+		 * The meta object literal for the '<em><b>Level Accuracy M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute APPROACH_AID__LEVEL_ACCURACY_M = eINSTANCE.getApproachAid_LevelAccuracyM();
 
 		/**
 		 * The meta object literal for the '<em><b>Beam Left Limit Deg</b></em>' attribute feature.

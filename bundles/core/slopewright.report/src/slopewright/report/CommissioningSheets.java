@@ -3,7 +3,9 @@ package slopewright.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 
-import slopewright.checks.AidSubject;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
@@ -39,9 +41,9 @@ public final class CommissioningSheets {
             throws ReportException {
         ApproachHost host = Projects.host(aid)
                 .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
-        AidSubject subject = new AidSubject(aid, host, rules);
-        if (subject.laid().value().isEmpty()) {
-            throw new SitingException(subject.laid().reason());
+        AidEvaluation subject = AidEvaluation.of(aid, rules, new EvaluationCache());
+        if (subject.siting().value().isEmpty()) {
+            throw new SitingException(subject.siting().reason().map(Message::english).orElse(""));
         }
         String xhtml = CommissioningDocument.write(project, subject, options);
         if (format == Reports.Format.HTML) {

@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import slopewright.checks.AidSubject;
-import slopewright.checks.ProjectRules;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.ProjectRules;
 import slopewright.exchange.LaidAid;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
@@ -47,12 +49,12 @@ public final class LaidAids {
      */
     public static LaidAid of(Project project, ApproachAid aid, Optional<String> ruleSet, LocalDate day) {
         RuleSet rules = ProjectRules.of(project, aid, ruleSet);
-        AidSubject subject = new AidSubject(aid, Projects.host(aid).orElseThrow(), rules);
-        Optional<Siting> siting = subject.laid().value();
+        AidEvaluation subject = AidEvaluation.of(aid, rules, new EvaluationCache());
+        Optional<Siting> siting = subject.siting().value();
         Optional<CitedValue> tolerance = rules.find(aid.getFamilyKey() + ".setting-accuracy-min");
         Optional<SiteVariation> variation = variation(subject, day);
         return new LaidAid(aid, subject.host(), subject.family().map(family -> family.name()).orElse("unknown"),
-                rules.descriptor().name(), siting, subject.laid().reason(), number(tolerance.map(CitedValue::value)),
+                rules.descriptor().name(), siting, subject.siting().reason().map(Message::english).orElse(""), number(tolerance.map(CitedValue::value)),
                 tolerance.map(LaidAids::source).orElse(""), number(variation.map(SiteVariation::variationDeg)),
                 variation.map(found -> found.source() + ", " + found.date()).orElse(""));
     }
@@ -65,7 +67,7 @@ public final class LaidAids {
         return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
     }
 
-    private static Optional<SiteVariation> variation(AidSubject subject, LocalDate day) {
+    private static Optional<SiteVariation> variation(AidEvaluation subject, LocalDate day) {
         try {
             return Optional.of(SiteVariation.of(subject.host(), day));
         } catch (SitingException e) {

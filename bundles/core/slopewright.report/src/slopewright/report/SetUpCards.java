@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 
+import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.report.internal.CardDocument;
 import slopewright.report.internal.PdfDocument;
 import slopewright.report.internal.Pictures;
-import slopewright.siting.portable.PortableSetUp;
 import slopewright.standards.RuleSet;
 
 /** Writes the card that a person takes into the field to set a portable unit up: large type, readable in black and white. */

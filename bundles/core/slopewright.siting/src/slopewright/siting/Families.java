@@ -42,7 +42,7 @@ public final class Families {
      */
     public static Siting site(String family, SitingRequest request, RuleSet rules) {
         IndicatorFamily found = get(family);
-        if (!rules.covers(family)) {
+        if (!rules.covers(found.ruleKey())) {
             throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + found.name() + " ("
                     + family
                     + "); it covers " + String.join(", ", rules.descriptor().families()));

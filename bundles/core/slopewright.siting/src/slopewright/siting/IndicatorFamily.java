@@ -2,6 +2,8 @@ package slopewright.siting;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 import slopewright.geometry.FramePoint;
 import slopewright.standards.RuleSet;
@@ -22,6 +24,26 @@ public interface IndicatorFamily {
 
     /** Returns the key, in files and on the command line. */
     String key();
+
+    /**
+     * Returns the family whose values of a rule set it takes: its own key, or that of another family of which it is a variant.
+     */
+    default String ruleKey() {
+        return key();
+    }
+
+    /** Returns what it has in common with other families, by which rules tell whether they have something to say about it. */
+    Set<Trait> traits();
+
+    /** Returns whether it has a trait. */
+    default boolean has(Trait trait) {
+        return traits().contains(trait);
+    }
+
+    /** Returns the names of its bars one behind the other, near to far, as in the keys of rule sets; empty where it has none. */
+    default List<String> bars() {
+        return List.of();
+    }
 
     /** Returns the trade name. */
     String name();
@@ -46,7 +68,7 @@ public interface IndicatorFamily {
 
     /** Returns whether bars of units stand one behind the other, so that their distances and settings can be given. */
     default boolean hasBars() {
-        return false;
+        return !bars().isEmpty();
     }
 
     /**
@@ -88,6 +110,17 @@ public interface IndicatorFamily {
      */
     default List<SeenUnit> look(List<UnitPlan> units, FramePoint eye) {
         return Signals.lights(units, eye);
+    }
+
+    /**
+     * Finds what bounds the on-slope signal from below over the threshold or the hover point.
+     *
+     * @param units        the units in any order
+     * @param allowanceDeg taken off the angle of the edge that bounds it, decimal degrees
+     * @return the bound, empty where nothing reads on slope there
+     */
+    default Optional<OnSlopeBound> lowestOnSlope(List<UnitPlan> units, double allowanceDeg) {
+        return Signals.lowestOnSlope(this, units, allowanceDeg);
     }
 
     /** Returns what a reader of a pattern must know, such as a colour that two sectors share. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.standards.Citation;
 
 /**
@@ -18,18 +19,21 @@ import slopewright.standards.Citation;
  * @param distanceM        threshold or hover point to the row, the wing bar or the near bar
  * @param nominalDistanceM the distance before any shift that cures a penetration
  * @param lowestOnSlopeDeg the angle used for the eye height, after any allowance
- * @param eyeHeightM       eye height over the threshold on that angle
+ * @param mehtM            minimum eye height over the threshold (MEHT): the least on-slope eye height of the pattern there, by the unit
+ *                         that bounds it; over the hover point at a helipad
+ * @param nominalEyeHeightM eye height there on the slope itself, where the family or the place has one beside the MEHT
  * @param wheelClearanceM  wheel height over the threshold on that angle; empty where no aeroplane was given
  * @param reference        the siting's reference point: the lens on the centre line at the distance
  * @param units            the units from the runway outward, near bar first
- * @param surface          the obstacle surface; empty where the rule set gives none, and a note says why
+ * @param surface          the obstacle surface; empty where there is none
+ * @param noSurface        why there is no obstacle surface; empty where there is one
  * @param level            how a level difference was solved; empty where the distance was given
  * @param notes            what a reader must know
  * @param citations        where every number that was used comes from
  */
 public record Siting(String family, String ruleSet, String edition, double slopeDeg, double distanceM, double nominalDistanceM,
-        double lowestOnSlopeDeg, double eyeHeightM, OptionalDouble wheelClearanceM, FramePoint reference, List<UnitPlan> units,
-        Optional<SurfacePlan> surface, Optional<LevelSolution> level, List<String> notes, List<CitedUse> citations) {
+        double lowestOnSlopeDeg, double mehtM, OptionalDouble nominalEyeHeightM, OptionalDouble wheelClearanceM, FramePoint reference, List<UnitPlan> units,
+        Optional<SurfacePlan> surface, Optional<Message> noSurface, Optional<LevelSolution> level, List<Message> notes, List<CitedUse> citations) {
 
     /**
      * One number that was used.
@@ -45,6 +49,8 @@ public record Siting(String family, String ruleSet, String edition, double slope
     /** Copies the lists. */
     public Siting {
         Objects.requireNonNull(surface);
+        Objects.requireNonNull(noSurface);
+        Objects.requireNonNull(nominalEyeHeightM);
         units = List.copyOf(units);
         notes = List.copyOf(notes);
         citations = List.copyOf(citations);

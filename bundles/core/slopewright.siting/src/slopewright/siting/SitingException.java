@@ -1,31 +1,45 @@
 package slopewright.siting;
 
+import java.util.Arrays;
 import java.util.List;
 
-/** A siting that can not be solved: the message says what, where and what to do. */
-public final class SitingException extends RuntimeException {
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 
+/** A siting that cannot be solved: the message says what, where and what to do. */
+public final class SitingException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    private final transient Message reason;
     private final transient List<Input> missing;
 
     /** Makes an exception for a reason. */
-    public SitingException(String reason) {
+    public SitingException(Message reason) {
         this(reason, List.of());
     }
 
-    private SitingException(String reason, List<Input> missing) {
-        super(reason);
+    /** Makes an exception for a reason in words. */
+    public SitingException(String reason) {
+        this(Message.of("plain", Words.name(reason)));
+    }
+
+    private SitingException(Message reason, List<Input> missing) {
+        super(reason.english());
+        this.reason = reason;
         this.missing = missing;
     }
 
     /** Makes an exception for missing inputs, of which one is enough. */
     public static SitingException missing(Input... inputs) {
-        StringBuilder text = new StringBuilder();
-        for (Input input : inputs) {
-            text.append(text.isEmpty() ? "" : ", or ").append("the ").append(input.label()).append(" (").append(input.key()).append(')');
-        }
-        return new SitingException(text + " is missing", List.of(inputs));
+        List<Argument> names = Arrays.stream(inputs).<Argument>map(input -> Message.of("siting.input", Words.term("input." + input.key()),
+                Words.name(input.key()))).toList();
+        return new SitingException(Message.of("siting.missing", names.get(0), Words.list(names)), List.of(inputs));
+    }
+
+    /** Returns why, as data. */
+    public Message reason() {
+        return reason == null ? Message.of("plain", Words.name(String.valueOf(getMessage()))) : reason;
     }
 
     /** Returns the inputs that are missing; empty where something else is wrong. */

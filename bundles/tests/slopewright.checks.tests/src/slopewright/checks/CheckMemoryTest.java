@@ -16,6 +16,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.evaluation.EvaluationCache;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
@@ -42,7 +43,7 @@ class CheckMemoryTest {
             scatter(sample, i);
         }
         Ids.assign(project);
-        CheckMemory memory = new CheckMemory();
+        EvaluationCache memory = new EvaluationCache();
         for (int round = 0; round < 60; round++) {
             memory.forget(project, change(sample, round));
             CheckResult remembered = Checks.run(project, memory, (done, all) -> true).orElseThrow();
@@ -98,7 +99,7 @@ class CheckMemoryTest {
     void aCheckThatIsNotWantedAnyMoreEnds() {
         Project project = Bases.row().project();
         List<Integer> heard = new ArrayList<>();
-        Optional<CheckResult> result = Checks.run(project, new CheckMemory(), (done, all) -> {
+        Optional<CheckResult> result = Checks.run(project, new EvaluationCache(), (done, all) -> {
             heard.add(done);
             return done < 5;
         });

@@ -13,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.evaluation.ProjectRules;
+
 /** A solved layout of every family under every rule set that covers it breaks no rule; what is not covered is never a pass. */
 class CompliantLayoutTest {
 

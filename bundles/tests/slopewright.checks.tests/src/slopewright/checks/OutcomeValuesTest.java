@@ -11,11 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSets;
 
 /** Numbers of outcomes against worked examples, and what provenance does to them. */

@@ -11,14 +11,14 @@ import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.evaluation.remedy.Remedies;
+import slopewright.evaluation.remedy.Remedy;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
-import slopewright.siting.remedy.Remedies;
-import slopewright.siting.remedy.Remedy;
-import slopewright.siting.remedy.SurveyedShape;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;

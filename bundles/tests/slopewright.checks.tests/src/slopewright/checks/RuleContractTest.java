@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 

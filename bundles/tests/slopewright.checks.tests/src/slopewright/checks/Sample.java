@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.AidSide;
@@ -24,8 +27,6 @@ import slopewright.model.TaxiwayEdge;
 import slopewright.model.util.Ids;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.RuleSets;
 
 /**

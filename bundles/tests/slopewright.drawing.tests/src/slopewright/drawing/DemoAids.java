@@ -3,12 +3,12 @@ package slopewright.drawing;
 import java.nio.file.Path;
 import java.util.List;
 
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSets;
 
 /** The approach aids of the demo, ready to be drawn. */

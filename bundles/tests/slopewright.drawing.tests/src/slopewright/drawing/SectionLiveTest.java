@@ -19,14 +19,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.Obstacle;
 import slopewright.siting.SectorEdge;
-import slopewright.siting.aid.AidRequests;
-import slopewright.siting.remedy.SurveyedShape;
-import slopewright.siting.site.ObstacleShapes;
 
 /** The section for a window: what it shows of the demo and of every family, and that its size is bounded whatever there is to show. */
 class SectionLiveTest {
@@ -133,7 +132,7 @@ class SectionLiveTest {
         SectionObstacles obstacles = SectionObstacles.of(drawn);
         for (SectionObstacle one : obstacles.worstFirst()) {
             Obstacle obstacle = drawn.obstacles().stream().filter(each -> each.getId().equals(one.id())).findFirst().orElseThrow();
-            Optional<Penetration> expected = ObstacleShapes.compare(obstacle, drawn.frame(), drawn.siting().surface().orElseThrow()
+            Optional<Penetration> expected = SurveyedShape.of(obstacle, drawn.frame()).compare(drawn.siting().surface().orElseThrow()
                     .geometry());
             assertEquals(expected, one.compared());
         }

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
@@ -20,8 +22,6 @@ import slopewright.siting.Families;
 import slopewright.siting.Meaning;
 import slopewright.siting.Signals;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;

@@ -9,6 +9,7 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.evaluation.AidRequests;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -20,7 +21,6 @@ import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidRequests;
 
 /** Edits of approach aids through the cycle of execute, undo and redo. */
 class AidEditsTest {

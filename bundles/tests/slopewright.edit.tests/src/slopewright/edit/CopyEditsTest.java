@@ -12,6 +12,7 @@ import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.evaluation.AidRequests;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -20,7 +21,6 @@ import slopewright.model.util.Ids;
 import slopewright.siting.Families;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
@@ -13,7 +14,6 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 

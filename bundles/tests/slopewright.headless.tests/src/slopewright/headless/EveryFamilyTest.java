@@ -15,14 +15,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 
-import com.fasterxml.jackson.databind.JsonNode;
-
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import com.fasterxml.jackson.databind.JsonNode;
+
+import slopewright.evaluation.AidLayouts;
 import slopewright.geometry.Angles;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
@@ -31,7 +32,6 @@ import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSets;
 
 /** One aid of every family, from the file to signal, drawing, check, report and tolerance. */

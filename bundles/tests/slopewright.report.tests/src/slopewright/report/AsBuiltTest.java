@@ -13,13 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.model.ApproachAid;
 import slopewright.model.Inspection;
 import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
-import slopewright.siting.aid.AsBuilt;
 
 /** Measured units and flight inspections of the row at 27: slope 3.5 degrees, 278.217 m, lenses 0.442 m below the threshold. */
 class AsBuiltTest {

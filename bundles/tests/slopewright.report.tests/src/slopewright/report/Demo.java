@@ -15,7 +15,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
 
-import slopewright.checks.ProjectRules;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;

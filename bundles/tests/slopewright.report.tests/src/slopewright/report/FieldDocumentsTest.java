@@ -20,6 +20,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PlanScene;
 import slopewright.drawing.TitleBlock;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
@@ -27,8 +29,6 @@ import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.portable.PortableSetUp;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 

@@ -28,13 +28,13 @@ import slopewright.checks.Verdict;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PlanScene;
 import slopewright.drawing.Scene;
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.model.util.Projects;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSets;
 
 /** Reports and drawings as files. */

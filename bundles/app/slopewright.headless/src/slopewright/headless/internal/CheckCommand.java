@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -39,7 +38,7 @@ final class CheckCommand extends Command {
     @Option(names = "--all", description = "in text, list what passed and what does not apply too")
     private boolean all;
 
-    @Option(names = "--json", description = "print one JSON document; an array where there are several files")
+    @Option(names = "--json", description = "print one JSON document, of one shape for one file and for many")
     private boolean json;
 
     @Option(names = "--csv", description = "print comma-separated values")
@@ -122,16 +121,13 @@ final class CheckCommand extends Command {
         if (!result.anythingEvaluated()) {
             return ExitCodes.NOTHING_EVALUATED;
         }
-        return result.worst().filter(worst -> worst.compareTo(threshold) >= 0).isPresent() ? ExitCodes.FINDINGS : ExitCodes.OK;
+        boolean found = result.isBroken() || result.worst().filter(worst -> worst.compareTo(threshold) >= 0).isPresent();
+        return found ? ExitCodes.FINDINGS : ExitCodes.OK;
     }
 
     private void print(List<CheckedFile> checked, Severity threshold) {
         if (json) {
-            ArrayNode list = Json.array();
-            checked.forEach(one -> list.add(CheckOutput.json(one)));
-            if (!checked.isEmpty()) {
-                Json.print(files.size() == 1 ? list.get(0) : list, streams().out);
-            }
+            Json.print(CheckOutput.json(checked, Program.text()), streams().out);
         } else if (csv) {
             CheckOutput.csv(checked, streams().out);
         } else if (junit) {

@@ -18,23 +18,35 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.standards.Citation;
 
 /** Writes the outcomes of a check. */
 final class CheckOutput {
+    private static final int SCHEMA = 2;
 
     private CheckOutput() {
     }
 
-    static ObjectNode json(CheckCommand.CheckedFile checked) {
+    /** Returns the one document of a check, of one file or of many. */
+    static ObjectNode json(List<CheckCommand.CheckedFile> checked, String program) {
+        ObjectNode node = Json.object();
+        node.put("schema", SCHEMA);
+        node.put("program", program);
+        ArrayNode projects = node.putArray("projects");
+        checked.forEach(one -> projects.add(json(one)));
+        return node;
+    }
+
+    private static ObjectNode json(CheckCommand.CheckedFile checked) {
         ObjectNode node = Json.object();
         node.put("project", name(checked));
         node.put("file", checked.file().toString());
         node.put("ruleSet", checked.result().rules().key());
         node.put("edition", checked.result().rules().edition());
         ObjectNode counts = node.putObject("counts");
-        for (Map.Entry<Verdict, Integer> count : checked.result().counts().entrySet()) {
-            counts.put(count.getKey().name(), count.getValue());
-        }
+        checked.result().counts().forEach((verdict, count) -> counts.put(verdict.key(), count));
         ArrayNode outcomes = node.putArray("outcomes");
         checked.result().outcomes().forEach(outcome -> outcomes.add(json(outcome)));
         return node;
@@ -47,21 +59,28 @@ final class CheckOutput {
     private static ObjectNode json(Outcome outcome) {
         ObjectNode node = Json.object();
         node.put("rule", outcome.rule());
-        node.put("title", outcome.title());
+        node.put("title", outcome.title().english());
         node.put("element", outcome.elementId());
         node.put("elementPath", outcome.elementPath());
-        node.put("outcome", outcome.verdict().name());
+        node.put("verdict", outcome.verdict().key());
+        node.put("outcome", outcome.result().name());
         node.put("severity", outcome.severity().key());
         Json.put(node, "value", outcome.value());
         Json.put(node, "limit", outcome.limit());
         Json.put(node, "margin", outcome.margin());
         node.put("unit", outcome.unit());
+        Json.put(node, "resolution", outcome.measure().map(measure -> OptionalDouble.of(measure.resolution()))
+                .orElseGet(OptionalDouble::empty));
         ArrayNode missing = node.putArray("missing");
-        outcome.missing().forEach(missing::add);
-        node.put("citation", outcome.citation().map(citation -> citation.text()).orElse(null));
+        outcome.missing().forEach(one -> missing.add(one.english()));
+        node.put("citation", outcome.citation().map(Citation::text).orElse(null));
         node.put("provenance", outcome.citation().map(citation -> citation.provenance().key()).orElse(null));
         node.put("toConfirm", outcome.toConfirm());
-        node.put("explanation", outcome.explanation());
+        node.set("message", MessageJson.of(outcome.message()));
+        outcome.action().ifPresent(action -> node.set("action", MessageJson.of(action)));
+        ArrayNode steps = node.putArray("steps");
+        outcome.steps().forEach(step -> steps.add(MessageJson.of(step)));
+        node.put("explanation", outcome.explanation().english());
         return node;
     }
 
@@ -70,16 +89,16 @@ final class CheckOutput {
     }
 
     static void csv(List<CheckCommand.CheckedFile> checked, PrintStream out) {
-        out.print("file,rule,element,outcome,severity,value,limit,margin,unit,missing,citation,provenance,toConfirm,explanation\n");
+        out.print("file,rule,element,verdict,outcome,severity,value,limit,margin,unit,missing,citation,provenance,toConfirm,explanation\n");
         for (CheckCommand.CheckedFile one : checked) {
             for (Outcome outcome : one.result().outcomes()) {
                 List<String> cells = new ArrayList<>(List.of(one.file().toString(), outcome.rule(), String.valueOf(outcome.elementId()),
-                        outcome.verdict().name(), outcome.severity().key(), number(outcome.value()), number(outcome.limit()),
-                        number(outcome.margin()), outcome.unit(), String.join("; ", outcome.missing())));
+                        outcome.verdict().key(), outcome.result().name(), outcome.severity().key(), number(outcome.value()), number(outcome.limit()),
+                        number(outcome.margin()), outcome.unit(), String.join("; ", outcome.missing().stream().map(Message::english).toList())));
                 cells.add(outcome.citation().map(citation -> citation.text()).orElse(""));
                 cells.add(outcome.citation().map(citation -> citation.provenance().key()).orElse(""));
                 cells.add(String.valueOf(outcome.toConfirm()));
-                cells.add(outcome.explanation());
+                cells.add(outcome.explanation().english());
                 out.print(Csv.line(cells));
             }
         }
@@ -114,10 +133,10 @@ final class CheckOutput {
         for (Outcome outcome : outcomes) {
             xml.writeStartElement("testcase");
             xml.writeAttribute("classname", outcome.rule());
-            xml.writeAttribute("name", outcome.title() + ": " + outcome.elementPath());
+            xml.writeAttribute("name", outcome.title().english() + ": " + outcome.elementPath());
             if (fails(outcome, threshold)) {
                 xml.writeStartElement("failure");
-                xml.writeAttribute("message", outcome.verdict() + ": " + outcome.explanation());
+                xml.writeAttribute("message", outcome.verdict().key() + ": " + outcome.explanation().english());
                 xml.writeEndElement();
             } else if (outcome.verdict() == Verdict.NOT_APPLICABLE) {
                 xml.writeEmptyElement("skipped");
@@ -127,8 +146,10 @@ final class CheckOutput {
         xml.writeEndElement();
     }
 
+    /** A rule that is not met fails where it is grave enough; what is only to be cleared up is no failure of a test. */
     private static boolean fails(Outcome outcome, Severity threshold) {
-        return outcome.weight().filter(weight -> weight.compareTo(threshold) >= 0).isPresent();
+        return outcome.verdict() == Verdict.NOT_MET
+                && (outcome.severity() == Severity.FAIL || outcome.severity().compareTo(threshold) >= 0);
     }
 
     static void text(CheckCommand.CheckedFile checked, boolean all, PrintStream out) {
@@ -138,30 +159,26 @@ final class CheckOutput {
         for (Outcome outcome : shown) {
             out.printf("  %-14s %-8s %-8s %s%n", word(outcome), outcome.weight().map(Severity::key).orElse(""), outcome.rule(),
                     outcome.elementPath());
-            out.println("      " + outcome.explanation());
+            out.println("      " + outcome.explanation().english());
             if (outcome.value().isPresent()) {
                 out.printf(Locale.ROOT, "      value %s %s, limit %s %s, margin %s %s%n", number(outcome.value()), outcome.unit(),
                         number(outcome.limit()), outcome.unit(), number(outcome.margin()), outcome.unit());
             }
             if (!outcome.missing().isEmpty()) {
-                out.println("      missing: " + String.join(", ", outcome.missing()));
+                out.println("      missing: " + String.join(", ", outcome.missing().stream().map(Message::english).toList()));
             }
             outcome.citation().ifPresent(citation -> out.println("      " + citation.text() + " [" + citation.provenance().key()
                     + (outcome.toConfirm() ? ", to be confirmed" : "") + "]"));
         }
         Map<Verdict, Integer> counts = checked.result().counts();
-        long toConfirm = checked.result().outcomes().stream().filter(Outcome::toConfirm).count();
-        out.printf("%d passed, %d failed, %d not evaluated, %d not applicable; %d rest on values to be confirmed%n",
-                counts.get(Verdict.PASS),
-                counts.get(Verdict.FAIL), counts.get(Verdict.NOT_EVALUATED), counts.get(Verdict.NOT_APPLICABLE), toConfirm);
+        long toConfirm = checked.result().outcomes().stream().filter(one -> one.verdict() == Verdict.TO_CLEAR_UP && one.toConfirm())
+                .count();
+        out.printf("%d not met, %d to clear up (%d of them on values to be confirmed), %d met, %d not applicable%n",
+                counts.get(Verdict.NOT_MET), counts.get(Verdict.TO_CLEAR_UP), toConfirm, counts.get(Verdict.MET),
+                counts.get(Verdict.NOT_APPLICABLE));
     }
 
     private static String word(Outcome outcome) {
-        return switch (outcome.verdict()) {
-            case PASS -> outcome.toConfirm() ? "to confirm" : "pass";
-            case FAIL -> "FAIL";
-            case NOT_APPLICABLE -> "not applicable";
-            case NOT_EVALUATED -> "not evaluated";
-        };
+        return MessageRenderer.of(Locale.ENGLISH).write(outcome.verdict().term());
     }
 }

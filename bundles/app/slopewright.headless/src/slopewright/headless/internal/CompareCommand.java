@@ -8,15 +8,15 @@ import java.util.Optional;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.evaluation.comparison.OperationalContext;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
-import slopewright.siting.compare.Candidate;
-import slopewright.siting.compare.FamilyComparison;
-import slopewright.siting.compare.OperationalContext;
 import slopewright.standards.RuleSet;
 
 /** Lays out every family on one runway end or helipad. */
@@ -72,7 +72,7 @@ final class CompareCommand extends Command {
                 one.put("units", siting.units().size());
                 Json.put(one, "distanceM", siting.distanceM());
                 Json.put(one, "lowestOnSlopeDeg", siting.lowestOnSlopeDeg());
-                Json.put(one, "eyeHeightOverThresholdM", siting.eyeHeightM());
+                Json.put(one, "eyeHeightOverThresholdM", siting.mehtM());
                 Json.put(one, "wheelClearanceM", siting.wheelClearanceM());
                 Json.put(one, "surfaceSlopeDeg", siting.surface().map(surface -> surface.slopeDeg()).orElse(Double.NaN));
                 Json.put(one, "obstacleMarginM", candidate.obstacleMarginM());
@@ -117,7 +117,7 @@ final class CompareCommand extends Command {
         var siting = candidate.siting().get();
         cells.add(String.valueOf(siting.units().size()));
         cells.add(number(siting.distanceM()));
-        cells.add(number(siting.eyeHeightM()));
+        cells.add(number(siting.mehtM()));
         cells.add(number(siting.wheelClearanceM().orElse(Double.NaN)));
         cells.add(number(candidate.obstacleMarginM().orElse(Double.NaN)));
         cells.add(number(candidate.rangeDayM().orElse(Double.NaN)));

@@ -11,11 +11,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+
 import slopewright.drawing.Daylight;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PilotScene;
 import slopewright.drawing.SheetFormat;
 import slopewright.drawing.View;
+import slopewright.evaluation.AidLayouts;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
 import slopewright.model.ApproachAid;
@@ -25,7 +27,6 @@ import slopewright.model.util.Projects;
 import slopewright.report.Drawings;
 import slopewright.report.ReportException;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSet;
 
 /** Writes one drawing of an approach aid. */
@@ -87,7 +88,7 @@ final class DrawCommand extends Command {
         ApproachAid chosen = chosen(project);
         try {
             RuleSet rules = ProjectFiles.rules(project, Optional.ofNullable(ruleSet).or(() -> Optional.ofNullable(chosen.getRuleSetKey())));
-            DrawnAid drawn = DrawnAid.of(chosen, AidLayouts.asLaid(chosen, rules));
+            DrawnAid drawn = DrawnAid.of(chosen, AidLayouts.evaluate(chosen, rules));
             output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
                     new Drawings.Layout(size, ratio, rules.descriptor().title(), printed),
                     Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));

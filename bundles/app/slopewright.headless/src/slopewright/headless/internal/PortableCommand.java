@@ -7,11 +7,12 @@ import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import slopewright.siting.portable.Azimuth;
-import slopewright.siting.portable.BatteryEndurance;
-import slopewright.siting.portable.LevellingEffect;
-import slopewright.siting.portable.PortableSetUp;
-import slopewright.siting.portable.SightLine;
+
+import slopewright.evaluation.portable.Azimuth;
+import slopewright.evaluation.portable.BatteryEndurance;
+import slopewright.evaluation.portable.LevellingEffect;
+import slopewright.evaluation.portable.PortableSetUp;
+import slopewright.evaluation.portable.SightLine;
 
 /** Works out the set-up of a portable unit. */
 @CommandLine.Command(name = "portable", sortOptions = false,

@@ -5,11 +5,11 @@ import java.util.Locale;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
-import slopewright.siting.portable.BatteryEndurance;
-import slopewright.siting.portable.DescentSlope;
-import slopewright.siting.portable.LevellingEffect;
-import slopewright.siting.portable.PortableSetUp;
-import slopewright.siting.portable.SightLine;
+import slopewright.evaluation.portable.BatteryEndurance;
+import slopewright.evaluation.portable.LevellingEffect;
+import slopewright.evaluation.portable.PortableSetUp;
+import slopewright.evaluation.portable.SightLine;
+import slopewright.siting.descent.DescentSlope;
 import slopewright.standards.Citation;
 
 /** Writes the set-up of a portable unit as a JSON document. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-import slopewright.checks.ProjectRules;
+import slopewright.evaluation.ProjectRules;
 import slopewright.exchange.LaidAid;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;

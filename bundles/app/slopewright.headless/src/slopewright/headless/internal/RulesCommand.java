@@ -22,15 +22,15 @@ final class RulesCommand extends Command {
             for (Rule rule : RuleCatalogue.all()) {
                 ObjectNode node = list.addObject();
                 node.put("id", rule.id());
-                node.put("title", rule.title());
-                node.put("description", rule.description());
+                node.put("title", rule.title().english());
+                node.put("description", rule.description().english());
                 node.put("severity", rule.severity().key());
             }
             Json.print(list, streams().out);
             return ExitCodes.OK;
         }
         for (Rule rule : RuleCatalogue.all()) {
-            streams().out.printf("%-10s %-8s %s%n%-19s %s%n", rule.id(), rule.severity().key(), rule.title(), "", rule.description());
+            streams().out.printf("%-10s %-8s %s%n%-19s %s%n", rule.id(), rule.severity().key(), rule.title(), "", rule.description().english());
         }
         return ExitCodes.OK;
     }

@@ -29,7 +29,7 @@ final class SitingOutput {
         Json.put(node, "slopeDeg", siting.slopeDeg());
         Json.put(node, "distanceM", siting.distanceM());
         Json.put(node, "lowestOnSlopeDeg", siting.lowestOnSlopeDeg());
-        Json.put(node, "eyeHeightOverThresholdM", siting.eyeHeightM());
+        Json.put(node, "eyeHeightOverThresholdM", siting.mehtM());
         Json.put(node, "wheelClearanceM", siting.wheelClearanceM());
         ArrayNode units = node.putArray("units");
         siting.units().forEach(unit -> units.add(unit(unit)));
@@ -54,7 +54,7 @@ final class SitingOutput {
 
     static List<String> notes(SitingSource source) {
         List<String> notes = new ArrayList<>(source.notes());
-        notes.addAll(source.siting().notes());
+        source.siting().notes().forEach(note -> notes.add(note.english()));
         return notes;
     }
 
@@ -105,7 +105,7 @@ final class SitingOutput {
         line(out, "Approach slope", angle(siting.slopeDeg()));
         line(out, "Distance", length(siting.distanceM()));
         line(out, "Lowest on-slope signal", angle(siting.lowestOnSlopeDeg()));
-        line(out, "Eye height over threshold (MEHT)", length(siting.eyeHeightM()));
+        line(out, "Eye height over threshold (MEHT)", length(siting.mehtM()));
         siting.wheelClearanceM().ifPresent(clearance -> line(out, "Wheel clearance", length(clearance)));
         out.println();
         out.printf("%-10s %3s %11s %11s %9s %10s %9s%n", "Unit", "Bar", "Along m", "Right m", "Height m", "Setting °", "");

@@ -9,6 +9,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import picocli.CommandLine.Model.CommandSpec;
+
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
@@ -19,8 +22,6 @@ import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.RuleSet;
 
 /**
@@ -65,7 +66,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
 
     private static SitingSource asLaid(ApproachAid aid, RuleSet rules) {
         try {
-            return new SitingSource(Families.get(String.valueOf(aid.getFamilyKey())), AidLayouts.asLaid(aid, rules), List.of());
+            return new SitingSource(Families.get(String.valueOf(aid.getFamilyKey())), AidLayouts.evaluate(aid, rules), List.of());
         } catch (SitingException e) {
             throw new UsageException("approach aid " + aid.getId() + ": " + e.getMessage());
         }

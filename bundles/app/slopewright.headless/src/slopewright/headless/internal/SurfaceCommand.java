@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.PointFile;
+import slopewright.messages.Message;
 import slopewright.siting.SurfacePlan;
 
 /** Compares many points with an obstacle surface. */
@@ -21,7 +22,6 @@ import slopewright.siting.SurfacePlan;
                 + "with penetrations.")
 final class SurfaceCommand extends Command {
 
-    private static final String NO_SURFACE = "No obstacle surface: ";
 
     @Parameters(arity = "0..1", paramLabel = "FILE", description = "project file")
     private Path file;
@@ -77,8 +77,7 @@ final class SurfaceCommand extends Command {
     }
 
     private static String whyNone(SitingSource source) {
-        return source.siting().notes().stream().filter(note -> note.startsWith(NO_SURFACE)).findFirst()
-                .map(note -> note.substring(NO_SURFACE.length())).orElse("the rule set gives none");
+        return source.siting().noSurface().map(Message::english).orElse("the rule set gives none");
     }
 
     private static ObjectNode json(SurfacePlan surface, PointComparison comparison) {

@@ -4,15 +4,15 @@ import java.util.List;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import slopewright.siting.tolerance.Chance;
-import slopewright.siting.tolerance.Sensitivity;
-import slopewright.siting.tolerance.ToleranceStudy;
-import slopewright.siting.tolerance.Tolerances;
-import slopewright.siting.tolerance.WorstCase;
+
+import slopewright.evaluation.tolerance.Distribution;
+import slopewright.evaluation.tolerance.Sensitivity;
+import slopewright.evaluation.tolerance.ToleranceStudy;
+import slopewright.evaluation.tolerance.Tolerances;
+import slopewright.evaluation.tolerance.WorstCase;
 
 /** Studies what goes wrong by how much when units are set a little wrong. */
 @CommandLine.Command(name = "tolerance", sortOptions = false,
@@ -99,13 +99,13 @@ final class ToleranceCommand extends Command {
         return node;
     }
 
-    private static ObjectNode trials(Chance chance) {
+    private static ObjectNode trials(Distribution chance) {
         ObjectNode node = Json.object();
         node.put("samples", chance.samples());
         Json.put(node, "meanM", chance.meanM());
         Json.put(node, "deviationM", chance.deviationM());
         ArrayNode list = node.putArray("percentiles");
-        for (Chance.Percentile one : chance.percentiles()) {
+        for (Distribution.Percentile one : chance.percentiles()) {
             ObjectNode percentile = list.addObject();
             Json.put(percentile, "percent", one.percent());
             Json.put(percentile, "valueM", one.valueM());

@@ -10,12 +10,11 @@ import java.util.OptionalDouble;
 
 import org.eclipse.emf.ecore.EAttribute;
 
-import slopewright.checks.AidSubject;
-import slopewright.checks.CheckContext;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
-import slopewright.checks.ProjectRules;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
@@ -159,10 +158,9 @@ public final class ProjectDifference {
                 || Math.abs(was.margin().orElse(0) - is.margin().orElse(0)) > SAME || was.margin().isPresent() != is.margin().isPresent();
     }
 
-    private static Map<String, AidSubject> subjects(Project project) {
-        CheckContext context = new CheckContext(project, ProjectRules.of(project, Optional.empty()),
-                aid -> ProjectRules.of(project, aid, Optional.empty()));
-        Map<String, AidSubject> subjects = new LinkedHashMap<>();
+    private static Map<String, AidEvaluation> subjects(Project project) {
+        ProjectEvaluation context = ProjectEvaluation.of(project, Optional.empty());
+        Map<String, AidEvaluation> subjects = new LinkedHashMap<>();
         context.aids().forEach(subject -> subjects.put(subject.aid().getId(), subject));
         return subjects;
     }
@@ -173,12 +171,12 @@ public final class ProjectDifference {
      * @throws IllegalArgumentException where the rule set of one of them is unknown
      */
     public List<ResultChange> resultChanges() {
-        Map<String, AidSubject> before = subjects(older);
+        Map<String, AidEvaluation> before = subjects(older);
         List<ResultChange> changes = new ArrayList<>();
         subjects(newer).forEach((id, subject) -> {
-            Optional<Siting> was = Optional.ofNullable(before.get(id)).flatMap(one -> one.laid().value());
+            Optional<Siting> was = Optional.ofNullable(before.get(id)).flatMap(one -> one.siting().value());
             Map<String, Double> then = was.map(ProjectDifference::quantities).orElse(Map.of());
-            Map<String, Double> now = subject.laid().value().map(ProjectDifference::quantities).orElse(Map.of());
+            Map<String, Double> now = subject.siting().value().map(ProjectDifference::quantities).orElse(Map.of());
             List<String> names = new ArrayList<>(then.keySet());
             now.keySet().stream().filter(name -> !then.containsKey(name)).forEach(names::add);
             for (String name : names) {
@@ -200,7 +198,7 @@ public final class ProjectDifference {
         Map<String, Double> quantities = new LinkedHashMap<>();
         quantities.put("distanceM", siting.distanceM());
         quantities.put("lowestOnSlopeDeg", siting.lowestOnSlopeDeg());
-        quantities.put("eyeHeightOverThresholdM", siting.eyeHeightM());
+        quantities.put("eyeHeightOverThresholdM", siting.mehtM());
         siting.wheelClearanceM().ifPresent(clearance -> quantities.put("wheelClearanceM", clearance));
         siting.surface().ifPresent(surface -> quantities.put("surfaceSlopeDeg", surface.slopeDeg()));
         return quantities;

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import slopewright.checks.AidSubject;
-import slopewright.checks.field.ObstacleField;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
@@ -27,63 +30,73 @@ import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
 /** What rules ask of one approach aid. Missing inputs end the rule with their name. */
-final class AidFacts {
+public final class AidFacts {
 
-    private final AidSubject subject;
+    private final AidEvaluation evaluation;
 
-    AidFacts(AidSubject subject) {
-        this.subject = subject;
+    public AidFacts(AidEvaluation evaluation) {
+        this.evaluation = evaluation;
     }
 
-    ApproachAid aid() {
-        return subject.aid();
+    public ApproachAid aid() {
+        return evaluation.aid();
     }
 
-    ApproachHost host() {
-        return subject.host();
+    public ApproachHost host() {
+        return evaluation.host();
     }
 
     /** Returns the runway end; ends the rule at a helipad. */
-    RunwayEnd end() {
+    public RunwayEnd end() {
         if (host() instanceof RunwayEnd end) {
             return end;
         }
         throw Stop.notApplicable("The rule is about runways.");
     }
 
-    Optional<Runway> runway() {
+    public Optional<Runway> runway() {
         return Projects.runway(host());
     }
 
-    boolean atRunway() {
+    public boolean atRunway() {
         return host() instanceof RunwayEnd;
     }
 
     /** Returns the helipad; ends the rule at a runway. */
-    Helipad helipad() {
+    public Helipad helipad() {
         return Projects.helipad(host()).orElseThrow(() -> Stop.notApplicable("The rule is about helipads."));
     }
 
-    RuleSet rules() {
-        return subject.rules();
+    public RuleSet rules() {
+        return evaluation.rules();
     }
 
-    String family() {
+    public String family() {
         return String.valueOf(aid().getFamilyKey());
     }
 
+    /** Returns the family; the rule set covers it. */
+    public IndicatorFamily indicator() {
+        return evaluation.family().orElseThrow();
+    }
+
+    /** Returns the evaluation of the aid. */
+    public AidEvaluation evaluation() {
+        return evaluation;
+    }
+
     /** Returns the trade name of the family. */
-    String familyName() {
-        return subject.family().map(IndicatorFamily::name).orElse(family());
+    public String familyName() {
+        return evaluation.family().map(IndicatorFamily::name).orElse(family());
     }
 
     /** Returns a value of the rule set for this family, empty where it gives none. */
-    Optional<CitedValue> find(String name) {
-        return rules().find(family() + "." + name);
+    public Optional<CitedValue> find(String name) {
+        return rules().find(indicator().ruleKey() + "." + name);
     }
 
     /** Returns a value of the rule set for this family; ends the rule where it gives none. */
-    CitedValue value(String name) {
+    public CitedValue value(String name) {
         return find(name).orElseThrow(() -> noneOf(name));
     }
 
@@ -94,17 +107,17 @@ final class AidFacts {
     }
 
     /** Returns a value that is not of one family; ends the rule where there is none. */
-    CitedValue common(String key) {
+    public CitedValue common(String key) {
         return rules().find(key).orElseThrow(() -> noneOf(key));
     }
 
     /** Returns whether the rule set gives a length of this family. */
-    boolean hasLength(String name) {
+    public boolean hasLength(String name) {
         return find(name + "-m").isPresent() || find(name + "-ft").isPresent();
     }
 
     /** Returns a length of the rule set in metres; ends the rule where it gives none. */
-    CitedValue length(String name) {
+    public CitedValue length(String name) {
         Optional<CitedValue> inMetres = find(name + "-m");
         if (inMetres.isPresent()) {
             return inMetres.get();
@@ -114,7 +127,7 @@ final class AidFacts {
     }
 
     /** Returns an angle of the rule set in decimal degrees; ends the rule where it gives none. */
-    CitedValue angle(String name) {
+    public CitedValue angle(String name) {
         Optional<CitedValue> inDegrees = find(name + "-deg");
         if (inDegrees.isPresent()) {
             return inDegrees.get();
@@ -124,37 +137,46 @@ final class AidFacts {
     }
 
     /** Returns the request; ends the rule where it can not be made. */
-    SitingRequest request() {
-        return orStop(subject.request());
+    public SitingRequest request() {
+        return orStop(evaluation.request());
     }
 
     /** Returns what the layout gives as it stands. */
-    Siting laid() {
-        return orStop(subject.laid());
+    public Siting laid() {
+        return orStop(evaluation.siting());
     }
 
-    /** Returns the obstacles in the frame on the ground; ends the rule where there is no frame. */
-    ObstacleField obstacles() {
-        frame();
-        return subject.obstacles();
+    /** Returns everything that stands around in the frame on the ground; ends the rule where there is no frame. */
+    public Surroundings surroundings() {
+        return orStop(evaluation.surroundings());
     }
 
-    SiteFrame frame() {
-        return orStop(subject.frame());
+    /** Returns everything that stands there against the obstacle surface; ends the rule where there is no surface, with the reason. */
+    public SurfaceComparison obstacles() {
+        return orStop(evaluation.obstacles());
     }
 
-    private static <T> T orStop(AidSubject.Attempt<T> attempt) {
-        return attempt.value().orElseThrow(() -> Stop.unsolved(attempt.reason()));
+    /** Returns the eye height over the origin on the slope itself; ends the rule where the family has none. */
+    public double nominalEyeHeightM() {
+        return laid().nominalEyeHeightM().orElseThrow(() -> Stop.notApplicable(Message.of("outcome.no-nominal-height")));
+    }
+
+    public SiteFrame frame() {
+        return orStop(evaluation.frame());
+    }
+
+    private static <T> T orStop(Attempt<T> attempt) {
+        return attempt.value().orElseThrow(() -> Stop.unsolved(attempt.reason().orElseThrow()));
     }
 
     /** Returns the layout that the rule set gives at the distance and level where the units stand. */
-    Siting wantedHere() {
+    public Siting wantedHere() {
         Siting laid = laid();
         return site(atLens(laid).set(Input.DISTANCE, laid.distanceM()).build());
     }
 
     /** Returns the layout that the rule set gives for a lens at the level where the lenses stand. */
-    Siting solvedAtLens() {
+    public Siting solvedAtLens() {
         return site(atLens(laid()).build());
     }
 
@@ -167,12 +189,12 @@ final class AidFacts {
         try {
             return Families.site(family(), request, rules());
         } catch (SitingException e) {
-            throw Stop.unsolved(e.getMessage());
+            throw Stop.unsolved(e.reason());
         }
     }
 
     /** Returns the units in document order; ends the rule where there are none. */
-    List<UnitAt> units() {
+    public List<UnitAt> units() {
         if (aid().getUnits().isEmpty()) {
             throw Stop.missing("light units of " + Projects.label(aid()));
         }
@@ -180,7 +202,7 @@ final class AidFacts {
     }
 
     /** Returns the units of each side from the runway outward, left side first; sides without units are left out. */
-    List<List<UnitAt>> sides() {
+    public List<List<UnitAt>> sides() {
         List<UnitAt> left = new ArrayList<>();
         List<UnitAt> right = new ArrayList<>();
         for (UnitAt unit : units()) {
@@ -191,7 +213,7 @@ final class AidFacts {
     }
 
     /** Returns the units of a bar. */
-    List<UnitAt> bar(int bar) {
+    public List<UnitAt> bar(int bar) {
         List<UnitAt> found = units().stream().filter(unit -> unit.bar() == bar).toList();
         if (found.isEmpty()) {
             throw Stop.missing("units of bar " + bar);
@@ -200,22 +222,30 @@ final class AidFacts {
     }
 
     /** Returns the mean place of a bar along the runway. */
-    double barAlongM(int bar) {
+    public double barAlongM(int bar) {
         return bar(bar).stream().mapToDouble(UnitAt::alongM).average().orElseThrow();
     }
 
     /** Returns half the runway width. */
-    double halfWidthM() {
+    public double halfWidthM() {
         return need(runway().map(Runway::getWidthM).orElse(null), "runway width") / 2;
     }
 
     /** Returns the code number. */
-    int code() {
+    public int code() {
         return need(runway().map(Runway::getCodeNumber).orElse(null), "code number of the runway");
     }
 
+    /** Returns an input that must be there; its name is one of the catalogue. */
+    public static <T> T need(T input, Message what) {
+        if (input == null) {
+            throw Stop.missing(what);
+        }
+        return input;
+    }
+
     /** Returns an input that must be there. */
-    static <T> T need(T input, String what) {
+    public static <T> T need(T input, String what) {
         if (input == null) {
             throw Stop.missing(what);
         }

@@ -4,28 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import slopewright.checks.Findings;
+import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.model.Identified;
 
 /** Collects the names of missing inputs. */
-final class Missing {
+public final class Missing {
 
     private final List<String> names = new ArrayList<>();
 
     /** Notes an input as missing unless it is there. */
-    void unless(boolean there, String name) {
+    public void unless(boolean there, String name) {
         if (!there) {
             names.add(name);
         }
     }
 
-    List<String> names() {
+    public List<String> names() {
         return List.copyOf(names);
     }
 
     /** Adds a pass where nothing is missing, else one outcome that names everything that is. */
-    static void report(Findings findings, Identified element, List<String> missing, String complete) {
+    public static void report(OutcomeCollector findings, Identified element, List<String> missing, String complete) {
         if (missing.isEmpty()) {
             findings.decide(element, true, Optional.empty(), complete, Severity.WARNING);
         } else {

@@ -2,40 +2,64 @@ package slopewright.checks.internal;
 
 import java.util.List;
 
-/** Ends a rule for one element: an input is missing, or the rule has nothing to say. */
-final class Stop extends RuntimeException {
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 
+/** Ends a rule for one element: an input is missing, or the rule has nothing to say. */
+public final class Stop extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    private final transient List<String> missing;
+    private final transient Message explanation;
+    private final transient List<Message> missing;
 
-    private Stop(String reason, List<String> missing) {
-        super(reason);
+    private Stop(Message explanation, List<Message> missing) {
+        super(explanation.key(), null, false, false);
+        this.explanation = explanation;
         this.missing = missing;
     }
 
-    /** Says that an input is missing. */
-    static Stop missing(String what) {
-        return new Stop("Not evaluated: the " + what + " is missing. Enter it.", List.of(what));
+    /** Says that an input is missing: a name of the catalogue. */
+    public static Stop missing(Message what) {
+        return new Stop(Message.of("outcome.missing", what), List.of(what));
     }
 
-    /** Says that an input is missing, in words of its own. */
-    static Stop missing(String what, String explanation) {
+    /** Says that an input is missing, with a sentence of its own. */
+    public static Stop missing(Message what, Message explanation) {
         return new Stop(explanation, List.of(what));
     }
 
     /** Says that something could not be worked out; the reason names what is missing. */
-    static Stop unsolved(String reason) {
-        return new Stop("Not evaluated: " + reason + ".", List.of(reason));
+    public static Stop unsolved(Message reason) {
+        return new Stop(Message.of("outcome.unsolved", reason), List.of(reason));
     }
 
     /** Says that the rule has nothing to say. */
-    static Stop notApplicable(String reason) {
+    public static Stop notApplicable(Message reason) {
         return new Stop(reason, List.of());
     }
 
+    /** Says that an input is missing, in words. */
+    public static Stop missing(String what) {
+        return missing(Message.of("plain", Words.name(what)));
+    }
+
+    /** Says that an input is missing, in words of its own. */
+    public static Stop missing(String what, String explanation) {
+        return missing(Message.of("plain", Words.name(what)), Message.of("plain", Words.name(explanation)));
+    }
+
+    /** Says that the rule has nothing to say, in words. */
+    public static Stop notApplicable(String reason) {
+        return notApplicable(Message.of("plain", Words.name(reason)));
+    }
+
+    /** Returns why. */
+    public Message explanation() {
+        return explanation;
+    }
+
     /** Returns what is missing; empty where the rule has nothing to say. */
-    List<String> missing() {
-        return missing == null ? List.of() : missing;
+    public List<Message> missing() {
+        return missing;
     }
 }

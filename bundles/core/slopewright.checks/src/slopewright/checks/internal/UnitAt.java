@@ -8,36 +8,36 @@ import slopewright.model.util.Projects;
  *
  * @param unit the unit of the model
  */
-record UnitAt(LightUnit unit) {
+public record UnitAt(LightUnit unit) {
 
     /** Returns what it is called. */
-    String label() {
+    public String label() {
         return Projects.label(unit);
     }
 
     /** Returns its bar, 1 where none was entered. */
-    int bar() {
+    public int bar() {
         return unit.getBar() == null ? 1 : unit.getBar();
     }
 
-    double alongM() {
+    public double alongM() {
         return need(unit.getAlongM(), "place along the runway");
     }
 
-    double rightM() {
+    public double rightM() {
         return need(unit.getRightM(), "place to the side");
     }
 
-    double lensElevationM() {
+    public double lensElevationM() {
         return need(unit.getLensElevationM(), "lens elevation");
     }
 
-    double settingDeg() {
+    public double settingDeg() {
         return need(unit.getSettingDeg(), "setting");
     }
 
     /** Returns a number that must be there. */
-    double need(Double number, String what) {
+    public double need(Double number, String what) {
         if (number == null) {
             throw Stop.missing(what + " of " + label());
         }

@@ -1,2 +1,2 @@
-/** The rules, one class each. */
+/** What all rules share; the rules themselves, one class each, by subject in the packages below. */
 package slopewright.checks.internal;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.exchange.LaidAid;
 import slopewright.geometry.Penetration;
 import slopewright.model.Aerodrome;
@@ -16,7 +17,6 @@ import slopewright.model.Place;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.AerodromePlaces;
-import slopewright.siting.site.ObstacleShapes;
 import slopewright.siting.site.SiteFrame;
 
 /** Obstacles as features, with how they stand against the surfaces of the aids. */
@@ -73,8 +73,7 @@ final class ObstacleFeatures {
                 continue;
             }
             try {
-                Optional<Penetration> found = ObstacleShapes.compare(obstacle, SiteFrame.of(laid.host()),
-                        laid.siting().get().surface().get().geometry());
+                Optional<Penetration> found = SurveyedShape.of(obstacle, SiteFrame.of(laid.host())).compare(laid.siting().get().surface().get().geometry());
                 compared++;
                 words.add(name + found.map(ObstacleFeatures::words).orElse("outside"));
                 if (found.isPresent() && (worst.isEmpty() || found.get().excessM() > worst.get().excessM())) {

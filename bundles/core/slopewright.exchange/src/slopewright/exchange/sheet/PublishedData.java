@@ -61,7 +61,7 @@ public record PublishedData(List<PublishedAid> aids) {
         Optional<Siting> siting = laid.siting();
         Double displaced = laid.host() instanceof RunwayEnd end ? end.getDisplacedThresholdM() : null;
         return new PublishedAid(laid, laid.host() instanceof RunwayEnd, siting.map(Siting::slopeDeg).orElse(laid.aid().getSlopeDeg()),
-                siting.map(Siting::eyeHeightM).orElse(null), siting.map(Siting::lowestOnSlopeDeg).orElse(null),
+                siting.map(Siting::mehtM).orElse(null), siting.map(Siting::lowestOnSlopeDeg).orElse(null),
                 siting.map(Siting::distanceM).orElse(null), displaced, siting.flatMap(found -> place(laid, found)),
                 laid.aid().getAxisTurnDeg() == null ? 0 : laid.aid().getAxisTurnDeg());
     }

@@ -44,6 +44,9 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getTargetEyeHeightM <em>Target Eye Height M</em>}</li>
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getHeightGroup <em>Height Group</em>}</li>
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getAxisTurnDeg <em>Axis Turn Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.ApproachAidImpl#getUnshiftedDistanceM <em>Unshifted Distance M</em>}</li>
+ *   <li>{@link slopewright.model.impl.ApproachAidImpl#getUnshiftedDistanceReason <em>Unshifted Distance Reason</em>}</li>
+ *   <li>{@link slopewright.model.impl.ApproachAidImpl#getLevelAccuracyM <em>Level Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getBeamLeftLimitDeg <em>Beam Left Limit Deg</em>}</li>
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getBeamRightLimitDeg <em>Beam Right Limit Deg</em>}</li>
  *   <li>{@link slopewright.model.impl.ApproachAidImpl#getUnitCount <em>Unit Count</em>}</li>
@@ -259,6 +262,66 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 	 * @ordered
 	 */
 	protected Double axisTurnDeg = AXIS_TURN_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getUnshiftedDistanceM() <em>Unshifted Distance M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnshiftedDistanceM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double UNSHIFTED_DISTANCE_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getUnshiftedDistanceM() <em>Unshifted Distance M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnshiftedDistanceM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double unshiftedDistanceM = UNSHIFTED_DISTANCE_M_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getUnshiftedDistanceReason() <em>Unshifted Distance Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnshiftedDistanceReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String UNSHIFTED_DISTANCE_REASON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getUnshiftedDistanceReason() <em>Unshifted Distance Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnshiftedDistanceReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected String unshiftedDistanceReason = UNSHIFTED_DISTANCE_REASON_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLevelAccuracyM() <em>Level Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLevelAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double LEVEL_ACCURACY_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLevelAccuracyM() <em>Level Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLevelAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double levelAccuracyM = LEVEL_ACCURACY_M_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getBeamLeftLimitDeg() <em>Beam Left Limit Deg</em>}' attribute.
@@ -705,6 +768,75 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 	 * @generated
 	 */
 	@Override
+	public Double getUnshiftedDistanceM() {
+		return unshiftedDistanceM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setUnshiftedDistanceM(Double newUnshiftedDistanceM) {
+		Double oldUnshiftedDistanceM = unshiftedDistanceM;
+		unshiftedDistanceM = newUnshiftedDistanceM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_M, oldUnshiftedDistanceM, unshiftedDistanceM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getUnshiftedDistanceReason() {
+		return unshiftedDistanceReason;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setUnshiftedDistanceReason(String newUnshiftedDistanceReason) {
+		String oldUnshiftedDistanceReason = unshiftedDistanceReason;
+		unshiftedDistanceReason = newUnshiftedDistanceReason;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_REASON, oldUnshiftedDistanceReason, unshiftedDistanceReason));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getLevelAccuracyM() {
+		return levelAccuracyM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLevelAccuracyM(Double newLevelAccuracyM) {
+		Double oldLevelAccuracyM = levelAccuracyM;
+		levelAccuracyM = newLevelAccuracyM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.APPROACH_AID__LEVEL_ACCURACY_M, oldLevelAccuracyM, levelAccuracyM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Double getBeamLeftLimitDeg() {
 		return beamLeftLimitDeg;
 	}
@@ -993,6 +1125,12 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 				return getHeightGroup();
 			case SlopewrightPackage.APPROACH_AID__AXIS_TURN_DEG:
 				return getAxisTurnDeg();
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_M:
+				return getUnshiftedDistanceM();
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_REASON:
+				return getUnshiftedDistanceReason();
+			case SlopewrightPackage.APPROACH_AID__LEVEL_ACCURACY_M:
+				return getLevelAccuracyM();
 			case SlopewrightPackage.APPROACH_AID__BEAM_LEFT_LIMIT_DEG:
 				return getBeamLeftLimitDeg();
 			case SlopewrightPackage.APPROACH_AID__BEAM_RIGHT_LIMIT_DEG:
@@ -1058,6 +1196,15 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 				return;
 			case SlopewrightPackage.APPROACH_AID__AXIS_TURN_DEG:
 				setAxisTurnDeg((Double)newValue);
+				return;
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_M:
+				setUnshiftedDistanceM((Double)newValue);
+				return;
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_REASON:
+				setUnshiftedDistanceReason((String)newValue);
+				return;
+			case SlopewrightPackage.APPROACH_AID__LEVEL_ACCURACY_M:
+				setLevelAccuracyM((Double)newValue);
 				return;
 			case SlopewrightPackage.APPROACH_AID__BEAM_LEFT_LIMIT_DEG:
 				setBeamLeftLimitDeg((Double)newValue);
@@ -1136,6 +1283,15 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 			case SlopewrightPackage.APPROACH_AID__AXIS_TURN_DEG:
 				setAxisTurnDeg(AXIS_TURN_DEG_EDEFAULT);
 				return;
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_M:
+				setUnshiftedDistanceM(UNSHIFTED_DISTANCE_M_EDEFAULT);
+				return;
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_REASON:
+				setUnshiftedDistanceReason(UNSHIFTED_DISTANCE_REASON_EDEFAULT);
+				return;
+			case SlopewrightPackage.APPROACH_AID__LEVEL_ACCURACY_M:
+				setLevelAccuracyM(LEVEL_ACCURACY_M_EDEFAULT);
+				return;
 			case SlopewrightPackage.APPROACH_AID__BEAM_LEFT_LIMIT_DEG:
 				setBeamLeftLimitDeg(BEAM_LEFT_LIMIT_DEG_EDEFAULT);
 				return;
@@ -1201,6 +1357,12 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 				return HEIGHT_GROUP_EDEFAULT == null ? heightGroup != null : !HEIGHT_GROUP_EDEFAULT.equals(heightGroup);
 			case SlopewrightPackage.APPROACH_AID__AXIS_TURN_DEG:
 				return AXIS_TURN_DEG_EDEFAULT == null ? axisTurnDeg != null : !AXIS_TURN_DEG_EDEFAULT.equals(axisTurnDeg);
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_M:
+				return UNSHIFTED_DISTANCE_M_EDEFAULT == null ? unshiftedDistanceM != null : !UNSHIFTED_DISTANCE_M_EDEFAULT.equals(unshiftedDistanceM);
+			case SlopewrightPackage.APPROACH_AID__UNSHIFTED_DISTANCE_REASON:
+				return UNSHIFTED_DISTANCE_REASON_EDEFAULT == null ? unshiftedDistanceReason != null : !UNSHIFTED_DISTANCE_REASON_EDEFAULT.equals(unshiftedDistanceReason);
+			case SlopewrightPackage.APPROACH_AID__LEVEL_ACCURACY_M:
+				return LEVEL_ACCURACY_M_EDEFAULT == null ? levelAccuracyM != null : !LEVEL_ACCURACY_M_EDEFAULT.equals(levelAccuracyM);
 			case SlopewrightPackage.APPROACH_AID__BEAM_LEFT_LIMIT_DEG:
 				return BEAM_LEFT_LIMIT_DEG_EDEFAULT == null ? beamLeftLimitDeg != null : !BEAM_LEFT_LIMIT_DEG_EDEFAULT.equals(beamLeftLimitDeg);
 			case SlopewrightPackage.APPROACH_AID__BEAM_RIGHT_LIMIT_DEG:
@@ -1257,6 +1419,12 @@ public class ApproachAidImpl extends NamedImpl implements ApproachAid {
 		result.append(heightGroup);
 		result.append(", axisTurnDeg: ");
 		result.append(axisTurnDeg);
+		result.append(", unshiftedDistanceM: ");
+		result.append(unshiftedDistanceM);
+		result.append(", unshiftedDistanceReason: ");
+		result.append(unshiftedDistanceReason);
+		result.append(", levelAccuracyM: ");
+		result.append(levelAccuracyM);
 		result.append(", beamLeftLimitDeg: ");
 		result.append(beamLeftLimitDeg);
 		result.append(", beamRightLimitDeg: ");

@@ -92,7 +92,7 @@ public abstract class ApproachHostImpl extends NamedImpl implements ApproachHost
 	 * @generated
 	 * @ordered
 	 */
-	protected static final ApproachType APPROACH_TYPE_EDEFAULT = ApproachType.VISUAL;
+	protected static final ApproachType APPROACH_TYPE_EDEFAULT = ApproachType.NOT_STATED;
 
 	/**
 	 * The cached value of the '{@link #getApproachType() <em>Approach Type</em>}' attribute.

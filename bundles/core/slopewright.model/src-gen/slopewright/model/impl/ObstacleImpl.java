@@ -37,6 +37,10 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.ObstacleImpl#getVerticalAccuracyM <em>Vertical Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.impl.ObstacleImpl#getLighted <em>Lighted</em>}</li>
  *   <li>{@link slopewright.model.impl.ObstacleImpl#getShielded <em>Shielded</em>}</li>
+ *   <li>{@link slopewright.model.impl.ObstacleImpl#getShieldedBy <em>Shielded By</em>}</li>
+ *   <li>{@link slopewright.model.impl.ObstacleImpl#getShieldingStudy <em>Shielding Study</em>}</li>
+ *   <li>{@link slopewright.model.impl.ObstacleImpl#getShieldingStudyDate <em>Shielding Study Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.ObstacleImpl#getShieldingStudyPerson <em>Shielding Study Person</em>}</li>
  *   <li>{@link slopewright.model.impl.ObstacleImpl#getTemporary <em>Temporary</em>}</li>
  *   <li>{@link slopewright.model.impl.ObstacleImpl#getSource <em>Source</em>}</li>
  *   <li>{@link slopewright.model.impl.ObstacleImpl#getDate <em>Date</em>}</li>
@@ -174,6 +178,76 @@ public class ObstacleImpl extends NamedImpl implements Obstacle {
 	 * @ordered
 	 */
 	protected Boolean shielded = SHIELDED_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getShieldedBy() <em>Shielded By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShieldedBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected Obstacle shieldedBy;
+
+	/**
+	 * The default value of the '{@link #getShieldingStudy() <em>Shielding Study</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShieldingStudy()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SHIELDING_STUDY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getShieldingStudy() <em>Shielding Study</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShieldingStudy()
+	 * @generated
+	 * @ordered
+	 */
+	protected String shieldingStudy = SHIELDING_STUDY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getShieldingStudyDate() <em>Shielding Study Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShieldingStudyDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SHIELDING_STUDY_DATE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getShieldingStudyDate() <em>Shielding Study Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShieldingStudyDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected String shieldingStudyDate = SHIELDING_STUDY_DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getShieldingStudyPerson() <em>Shielding Study Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShieldingStudyPerson()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SHIELDING_STUDY_PERSON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getShieldingStudyPerson() <em>Shielding Study Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getShieldingStudyPerson()
+	 * @generated
+	 * @ordered
+	 */
+	protected String shieldingStudyPerson = SHIELDING_STUDY_PERSON_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getTemporary() <em>Temporary</em>}' attribute.
@@ -411,6 +485,115 @@ public class ObstacleImpl extends NamedImpl implements Obstacle {
 	 * @generated
 	 */
 	@Override
+	public Obstacle getShieldedBy() {
+		if (shieldedBy != null && shieldedBy.eIsProxy()) {
+			InternalEObject oldShieldedBy = (InternalEObject)shieldedBy;
+			shieldedBy = (Obstacle)eResolveProxy(oldShieldedBy);
+			if (shieldedBy != oldShieldedBy) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, SlopewrightPackage.OBSTACLE__SHIELDED_BY, oldShieldedBy, shieldedBy));
+			}
+		}
+		return shieldedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Obstacle basicGetShieldedBy() {
+		return shieldedBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setShieldedBy(Obstacle newShieldedBy) {
+		Obstacle oldShieldedBy = shieldedBy;
+		shieldedBy = newShieldedBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.OBSTACLE__SHIELDED_BY, oldShieldedBy, shieldedBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getShieldingStudy() {
+		return shieldingStudy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setShieldingStudy(String newShieldingStudy) {
+		String oldShieldingStudy = shieldingStudy;
+		shieldingStudy = newShieldingStudy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.OBSTACLE__SHIELDING_STUDY, oldShieldingStudy, shieldingStudy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getShieldingStudyDate() {
+		return shieldingStudyDate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setShieldingStudyDate(String newShieldingStudyDate) {
+		String oldShieldingStudyDate = shieldingStudyDate;
+		shieldingStudyDate = newShieldingStudyDate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_DATE, oldShieldingStudyDate, shieldingStudyDate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getShieldingStudyPerson() {
+		return shieldingStudyPerson;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setShieldingStudyPerson(String newShieldingStudyPerson) {
+		String oldShieldingStudyPerson = shieldingStudyPerson;
+		shieldingStudyPerson = newShieldingStudyPerson;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_PERSON, oldShieldingStudyPerson, shieldingStudyPerson));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Boolean getTemporary() {
 		return temporary;
 	}
@@ -510,6 +693,15 @@ public class ObstacleImpl extends NamedImpl implements Obstacle {
 				return getLighted();
 			case SlopewrightPackage.OBSTACLE__SHIELDED:
 				return getShielded();
+			case SlopewrightPackage.OBSTACLE__SHIELDED_BY:
+				if (resolve) return getShieldedBy();
+				return basicGetShieldedBy();
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY:
+				return getShieldingStudy();
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_DATE:
+				return getShieldingStudyDate();
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_PERSON:
+				return getShieldingStudyPerson();
 			case SlopewrightPackage.OBSTACLE__TEMPORARY:
 				return getTemporary();
 			case SlopewrightPackage.OBSTACLE__SOURCE:
@@ -550,6 +742,18 @@ public class ObstacleImpl extends NamedImpl implements Obstacle {
 				return;
 			case SlopewrightPackage.OBSTACLE__SHIELDED:
 				setShielded((Boolean)newValue);
+				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDED_BY:
+				setShieldedBy((Obstacle)newValue);
+				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY:
+				setShieldingStudy((String)newValue);
+				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_DATE:
+				setShieldingStudyDate((String)newValue);
+				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_PERSON:
+				setShieldingStudyPerson((String)newValue);
 				return;
 			case SlopewrightPackage.OBSTACLE__TEMPORARY:
 				setTemporary((Boolean)newValue);
@@ -593,6 +797,18 @@ public class ObstacleImpl extends NamedImpl implements Obstacle {
 			case SlopewrightPackage.OBSTACLE__SHIELDED:
 				setShielded(SHIELDED_EDEFAULT);
 				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDED_BY:
+				setShieldedBy((Obstacle)null);
+				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY:
+				setShieldingStudy(SHIELDING_STUDY_EDEFAULT);
+				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_DATE:
+				setShieldingStudyDate(SHIELDING_STUDY_DATE_EDEFAULT);
+				return;
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_PERSON:
+				setShieldingStudyPerson(SHIELDING_STUDY_PERSON_EDEFAULT);
+				return;
 			case SlopewrightPackage.OBSTACLE__TEMPORARY:
 				setTemporary(TEMPORARY_EDEFAULT);
 				return;
@@ -628,6 +844,14 @@ public class ObstacleImpl extends NamedImpl implements Obstacle {
 				return LIGHTED_EDEFAULT == null ? lighted != null : !LIGHTED_EDEFAULT.equals(lighted);
 			case SlopewrightPackage.OBSTACLE__SHIELDED:
 				return SHIELDED_EDEFAULT == null ? shielded != null : !SHIELDED_EDEFAULT.equals(shielded);
+			case SlopewrightPackage.OBSTACLE__SHIELDED_BY:
+				return shieldedBy != null;
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY:
+				return SHIELDING_STUDY_EDEFAULT == null ? shieldingStudy != null : !SHIELDING_STUDY_EDEFAULT.equals(shieldingStudy);
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_DATE:
+				return SHIELDING_STUDY_DATE_EDEFAULT == null ? shieldingStudyDate != null : !SHIELDING_STUDY_DATE_EDEFAULT.equals(shieldingStudyDate);
+			case SlopewrightPackage.OBSTACLE__SHIELDING_STUDY_PERSON:
+				return SHIELDING_STUDY_PERSON_EDEFAULT == null ? shieldingStudyPerson != null : !SHIELDING_STUDY_PERSON_EDEFAULT.equals(shieldingStudyPerson);
 			case SlopewrightPackage.OBSTACLE__TEMPORARY:
 				return TEMPORARY_EDEFAULT == null ? temporary != null : !TEMPORARY_EDEFAULT.equals(temporary);
 			case SlopewrightPackage.OBSTACLE__SOURCE:
@@ -660,6 +884,12 @@ public class ObstacleImpl extends NamedImpl implements Obstacle {
 		result.append(lighted);
 		result.append(", shielded: ");
 		result.append(shielded);
+		result.append(", shieldingStudy: ");
+		result.append(shieldingStudy);
+		result.append(", shieldingStudyDate: ");
+		result.append(shieldingStudyDate);
+		result.append(", shieldingStudyPerson: ");
+		result.append(shieldingStudyPerson);
 		result.append(", temporary: ");
 		result.append(temporary);
 		result.append(", source: ");

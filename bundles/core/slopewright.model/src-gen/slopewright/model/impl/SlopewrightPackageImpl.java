@@ -1860,8 +1860,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getObstacle_Temporary() {
-		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(7);
+	public EReference getObstacle_ShieldedBy() {
+		return (EReference)obstacleEClass.getEStructuralFeatures().get(7);
 	}
 
 	/**
@@ -1870,7 +1870,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getObstacle_Source() {
+	public EAttribute getObstacle_ShieldingStudy() {
 		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(8);
 	}
 
@@ -1880,8 +1880,48 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getObstacle_Date() {
+	public EAttribute getObstacle_ShieldingStudyDate() {
 		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_ShieldingStudyPerson() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Temporary() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Source() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacle_Date() {
+		return (EAttribute)obstacleEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -2280,7 +2320,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_BeamLeftLimitDeg() {
+	public EAttribute getApproachAid_UnshiftedDistanceM() {
 		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(10);
 	}
 
@@ -2290,7 +2330,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_BeamRightLimitDeg() {
+	public EAttribute getApproachAid_UnshiftedDistanceReason() {
 		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -2300,7 +2340,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_UnitCount() {
+	public EAttribute getApproachAid_LevelAccuracyM() {
 		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(12);
 	}
 
@@ -2310,8 +2350,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getApproachAid_Equipment() {
-		return (EReference)approachAidEClass.getEStructuralFeatures().get(13);
+	public EAttribute getApproachAid_BeamLeftLimitDeg() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(13);
 	}
 
 	/**
@@ -2320,7 +2360,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_Portable() {
+	public EAttribute getApproachAid_BeamRightLimitDeg() {
 		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(14);
 	}
 
@@ -2330,7 +2370,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_GroundSpeedKt() {
+	public EAttribute getApproachAid_UnitCount() {
 		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(15);
 	}
 
@@ -2340,8 +2380,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_AirSpeedKt() {
-		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(16);
+	public EReference getApproachAid_Equipment() {
+		return (EReference)approachAidEClass.getEStructuralFeatures().get(16);
 	}
 
 	/**
@@ -2350,7 +2390,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_WindKt() {
+	public EAttribute getApproachAid_Portable() {
 		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(17);
 	}
 
@@ -2360,7 +2400,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getApproachAid_DescentFtmin() {
+	public EAttribute getApproachAid_GroundSpeedKt() {
 		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(18);
 	}
 
@@ -2370,8 +2410,38 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getApproachAid_AirSpeedKt() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_WindKt() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getApproachAid_DescentFtmin() {
+		return (EAttribute)approachAidEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getApproachAid_Units() {
-		return (EReference)approachAidEClass.getEStructuralFeatures().get(19);
+		return (EReference)approachAidEClass.getEStructuralFeatures().get(22);
 	}
 
 	/**
@@ -2381,7 +2451,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 */
 	@Override
 	public EReference getApproachAid_Inspections() {
-		return (EReference)approachAidEClass.getEStructuralFeatures().get(20);
+		return (EReference)approachAidEClass.getEStructuralFeatures().get(23);
 	}
 
 	/**
@@ -3159,6 +3229,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(obstacleEClass, OBSTACLE__VERTICAL_ACCURACY_M);
 		createEAttribute(obstacleEClass, OBSTACLE__LIGHTED);
 		createEAttribute(obstacleEClass, OBSTACLE__SHIELDED);
+		createEReference(obstacleEClass, OBSTACLE__SHIELDED_BY);
+		createEAttribute(obstacleEClass, OBSTACLE__SHIELDING_STUDY);
+		createEAttribute(obstacleEClass, OBSTACLE__SHIELDING_STUDY_DATE);
+		createEAttribute(obstacleEClass, OBSTACLE__SHIELDING_STUDY_PERSON);
 		createEAttribute(obstacleEClass, OBSTACLE__TEMPORARY);
 		createEAttribute(obstacleEClass, OBSTACLE__SOURCE);
 		createEAttribute(obstacleEClass, OBSTACLE__DATE);
@@ -3205,6 +3279,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(approachAidEClass, APPROACH_AID__TARGET_EYE_HEIGHT_M);
 		createEAttribute(approachAidEClass, APPROACH_AID__HEIGHT_GROUP);
 		createEAttribute(approachAidEClass, APPROACH_AID__AXIS_TURN_DEG);
+		createEAttribute(approachAidEClass, APPROACH_AID__UNSHIFTED_DISTANCE_M);
+		createEAttribute(approachAidEClass, APPROACH_AID__UNSHIFTED_DISTANCE_REASON);
+		createEAttribute(approachAidEClass, APPROACH_AID__LEVEL_ACCURACY_M);
 		createEAttribute(approachAidEClass, APPROACH_AID__BEAM_LEFT_LIMIT_DEG);
 		createEAttribute(approachAidEClass, APPROACH_AID__BEAM_RIGHT_LIMIT_DEG);
 		createEAttribute(approachAidEClass, APPROACH_AID__UNIT_COUNT);
@@ -3507,6 +3584,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getObstacle_VerticalAccuracyM(), ecorePackage.getEDoubleObject(), "verticalAccuracyM", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getObstacle_Lighted(), ecorePackage.getEBooleanObject(), "lighted", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getObstacle_Shielded(), ecorePackage.getEBooleanObject(), "shielded", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getObstacle_ShieldedBy(), this.getObstacle(), null, "shieldedBy", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_ShieldingStudy(), ecorePackage.getEString(), "shieldingStudy", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_ShieldingStudyDate(), ecorePackage.getEString(), "shieldingStudyDate", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacle_ShieldingStudyPerson(), ecorePackage.getEString(), "shieldingStudyPerson", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getObstacle_Temporary(), ecorePackage.getEBooleanObject(), "temporary", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getObstacle_Source(), ecorePackage.getEString(), "source", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getObstacle_Date(), ecorePackage.getEString(), "date", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3553,6 +3634,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getApproachAid_TargetEyeHeightM(), ecorePackage.getEDoubleObject(), "targetEyeHeightM", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getApproachAid_HeightGroup(), ecorePackage.getEIntegerObject(), "heightGroup", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getApproachAid_AxisTurnDeg(), ecorePackage.getEDoubleObject(), "axisTurnDeg", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_UnshiftedDistanceM(), ecorePackage.getEDoubleObject(), "unshiftedDistanceM", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_UnshiftedDistanceReason(), ecorePackage.getEString(), "unshiftedDistanceReason", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getApproachAid_LevelAccuracyM(), ecorePackage.getEDoubleObject(), "levelAccuracyM", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getApproachAid_BeamLeftLimitDeg(), ecorePackage.getEDoubleObject(), "beamLeftLimitDeg", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getApproachAid_BeamRightLimitDeg(), ecorePackage.getEDoubleObject(), "beamRightLimitDeg", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getApproachAid_UnitCount(), ecorePackage.getEIntegerObject(), "unitCount", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3621,6 +3705,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 
 		// Initialize enums and add enum literals
 		initEEnum(approachTypeEEnum, ApproachType.class, "ApproachType");
+		addEEnumLiteral(approachTypeEEnum, ApproachType.NOT_STATED);
 		addEEnumLiteral(approachTypeEEnum, ApproachType.VISUAL);
 		addEEnumLiteral(approachTypeEEnum, ApproachType.NON_PRECISION);
 		addEEnumLiteral(approachTypeEEnum, ApproachType.PRECISION_CAT_I);

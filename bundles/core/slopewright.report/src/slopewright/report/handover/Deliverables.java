@@ -10,11 +10,12 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
-import slopewright.checks.ProjectRules;
 import slopewright.drawing.Daylight;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PilotScene;
 import slopewright.drawing.View;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.ProjectRules;
 import slopewright.exchange.LaidAid;
 import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.KmlFile;
@@ -36,7 +37,6 @@ import slopewright.report.ReportException;
 import slopewright.report.Reports;
 import slopewright.report.SetUpCards;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSet;
 
 /** The list of all files that a project can be handed over as. A further one is a further line here. */
@@ -129,7 +129,7 @@ public final class Deliverables {
             throws ReportException {
         ApproachAid aid = find(project, aidId);
         RuleSet rules = rules(project, aid);
-        DrawnAid drawn = DrawnAid.of(aid, AidLayouts.asLaid(aid, rules));
+        DrawnAid drawn = DrawnAid.of(aid, AidLayouts.evaluate(aid, rules));
         return Drawings.write(new Drawings.Subject(drawn, view, PilotScene.eyeOnSlope(drawn, EYE_BEFORE_M), Daylight.values()[0]),
                 new Drawings.Layout(options.sheet(), 0, rules.descriptor().title(), options.date().toString()), format);
     }

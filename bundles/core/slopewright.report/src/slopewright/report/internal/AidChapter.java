@@ -5,14 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.checks.AidSubject;
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PilotScene;
 import slopewright.drawing.PlanScene;
 import slopewright.drawing.Scene;
 import slopewright.drawing.SectionScene;
 import slopewright.drawing.SignalScene;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.EquipmentType;
 import slopewright.model.Project;
@@ -30,11 +31,11 @@ final class AidChapter {
 
     private final Html html;
     private final Project project;
-    private final AidSubject subject;
+    private final AidEvaluation subject;
     private final Pictures pictures;
     private final boolean atRunway;
 
-    AidChapter(Html html, Project project, AidSubject subject, Pictures pictures) {
+    AidChapter(Html html, Project project, AidEvaluation subject, Pictures pictures) {
         this.html = html;
         this.project = project;
         this.subject = subject;
@@ -43,10 +44,10 @@ final class AidChapter {
     }
 
     void write() {
-        Optional<Siting> laid = subject.laid().value();
+        Optional<Siting> laid = subject.siting().value();
         html.facts(about(laid));
         if (laid.isEmpty()) {
-            html.element("p class=\"alert\"", "No layout could be worked out: " + subject.laid().reason() + ".");
+            html.element("p class=\"alert\"", "No layout could be worked out: " + subject.siting().reason().map(Message::english).orElse("") + ".");
             return;
         }
         Siting siting = laid.get();
@@ -57,7 +58,7 @@ final class AidChapter {
         new ObstacleSection(html, project, subject).write(siting);
         new ToleranceSection(html, project, subject).write();
         if (!siting.notes().isEmpty()) {
-            html.section("Notes").list(siting.notes());
+            html.section("Notes").list(siting.notes().stream().map(note -> note.english()).toList());
         }
         drawings(siting);
     }
@@ -73,7 +74,7 @@ final class AidChapter {
                     Numbers.metresAndFeet(siting.distanceM())});
             facts.add(new String[] {"Lowest on-slope signal", Numbers.angle(siting.lowestOnSlopeDeg())});
             facts.add(new String[] {atRunway ? "Eye height over the threshold (MEHT)" : "Eye height at the hover point",
-                    Numbers.metresAndFeet(siting.eyeHeightM())});
+                    Numbers.metresAndFeet(siting.mehtM())});
             siting.wheelClearanceM().ifPresent(clearance -> facts.add(new String[] {"Wheel clearance, most demanding group",
                 Numbers.metresAndFeet(clearance)}));
         });
@@ -118,7 +119,7 @@ final class AidChapter {
                 html.row("td", List.of(Projects.label(group), "not known", "", "", "", ""));
                 continue;
             }
-            double clearance = siting.eyeHeightM() - group.getEyeToWheelM();
+            double clearance = siting.mehtM() - group.getEyeToWheelM();
             Optional<WheelClearanceTable.Group> band = subject.rules().wheelClearance()
                     .flatMap(table -> table.group(group.getEyeToWheelM()));
             html.row("td", List.of(Projects.label(group), Numbers.two(group.getEyeToWheelM()), Numbers.two(clearance),

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.geometry.Angles;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachHost;
 import slopewright.model.Inspection;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AsBuilt;
 import slopewright.standards.RuleSet;
 
 /** What the indicator gives as it was measured, what was found in flight, and what stands against acceptance. */
@@ -40,7 +40,7 @@ final class AsBuiltSection {
         html.table("numbers", List.of(40, 20, 20, 20), List.of("Result", "Planned", "As built", "Change"));
         row("Distance m", OptionalDouble.of(planned.distanceM()), OptionalDouble.of(built.distanceM()));
         row("Lowest on-slope signal \u00b0", OptionalDouble.of(planned.lowestOnSlopeDeg()), OptionalDouble.of(built.lowestOnSlopeDeg()));
-        row("Eye height m", OptionalDouble.of(planned.eyeHeightM()), OptionalDouble.of(built.eyeHeightM()));
+        row("Eye height m", OptionalDouble.of(planned.mehtM()), OptionalDouble.of(built.mehtM()));
         row("Wheel clearance m", planned.wheelClearanceM(), built.wheelClearanceM());
         row("Least margin of an obstacle m", result.plannedMarginM(), result.builtMarginM());
         html.endTable();
@@ -60,7 +60,7 @@ final class AsBuiltSection {
                 "Minimum m"));
         for (AeroplaneGroup group : groups) {
             var band = rules.wheelClearance().flatMap(table -> table.group(group.getEyeToWheelM()));
-            html.row("td", List.of(Projects.label(group), Numbers.two(built.eyeHeightM() - group.getEyeToWheelM()),
+            html.row("td", List.of(Projects.label(group), Numbers.two(built.mehtM() - group.getEyeToWheelM()),
                     band.map(one -> Numbers.two(one.desiredM())).orElse("-"), band.map(one -> Numbers.two(one.minimumM())).orElse("-")));
         }
         html.endTable();

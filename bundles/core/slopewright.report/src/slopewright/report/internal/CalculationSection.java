@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.checks.AidSubject;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.AidRequests;
 import slopewright.geometry.Angles;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.RunwayEnd;
@@ -13,7 +14,6 @@ import slopewright.model.util.Projects;
 import slopewright.siting.LevelSolution;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.aid.AidRequests;
 
 /** The siting step by step, with the numbers in the formulas. A formula is printed only where it gives the number that it explains. */
 final class CalculationSection {
@@ -22,9 +22,9 @@ final class CalculationSection {
     private static final double ROUNDING_MIN = 0.01;
 
     private final Html html;
-    private final AidSubject subject;
+    private final AidEvaluation subject;
 
-    CalculationSection(Html html, AidSubject subject) {
+    CalculationSection(Html html, AidEvaluation subject) {
         this.html = html;
         this.subject = subject;
     }
@@ -40,7 +40,7 @@ final class CalculationSection {
         solved.ifPresent(rule -> {
             steps.add(String.format(Locale.ROOT, "The rule set lays the %s out at %.2f m for an eye height of %.2f m; the layout stands "
                     + "at %.2f m, a difference of %+.2f m.", subject.family().map(family -> family.name()).orElse("indicator"), rule
-                            .distanceM(), rule.eyeHeightM(), siting.distanceM(), siting.distanceM() - rule.distanceM()));
+                            .distanceM(), rule.mehtM(), siting.distanceM(), siting.distanceM() - rule.distanceM()));
             rule.level().ifPresent(level -> level(level, steps));
         });
         if (solved.isEmpty()) {
@@ -86,7 +86,7 @@ final class CalculationSection {
     private static Optional<String> eyeHeight(Siting siting, String name) {
         double lens = siting.reference().heightM();
         double sum = lens + siting.distanceM() * Angles.tanDeg(siting.lowestOnSlopeDeg());
-        if (Math.abs(sum - siting.eyeHeightM()) > ROUNDING_M) {
+        if (Math.abs(sum - siting.mehtM()) > ROUNDING_M) {
             return Optional.empty();
         }
         return Optional.of(String.format(Locale.ROOT, "%s = lens height + distance \u00d7 tan(lowest on-slope signal) = %.2f m + %.2f m "
@@ -99,13 +99,13 @@ final class CalculationSection {
             return Optional.empty();
         }
         double height = group.get().getEyeToWheelM();
-        double clearance = siting.eyeHeightM() - height;
+        double clearance = siting.mehtM() - height;
         if (Math.abs(clearance - siting.wheelClearanceM().getAsDouble()) > ROUNDING_M) {
             return Optional.empty();
         }
         return Optional.of(String.format(Locale.ROOT,
                 "Wheel clearance = %s \u2212 eye-to-wheel height = %.2f m \u2212 %.2f m = %.2f m (%s)",
-                eye, siting.eyeHeightM(), height, clearance, Projects.label(group.get())));
+                eye, siting.mehtM(), height, clearance, Projects.label(group.get())));
     }
 
     private static void level(LevelSolution level, List<String> steps) {

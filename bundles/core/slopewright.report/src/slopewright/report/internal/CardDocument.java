@@ -7,6 +7,9 @@ import java.util.Optional;
 
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.SignalScene;
+import slopewright.evaluation.portable.LevellingEffect;
+import slopewright.evaluation.portable.PortableSetUp;
+import slopewright.evaluation.portable.SightLine;
 import slopewright.geometry.Angles;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
@@ -20,9 +23,6 @@ import slopewright.siting.LightForm;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.portable.LevellingEffect;
-import slopewright.siting.portable.PortableSetUp;
-import slopewright.siting.portable.SightLine;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
 

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.checks.AidSubject;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
 import slopewright.model.Project;
@@ -17,7 +19,6 @@ import slopewright.report.ReportOptions;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.aid.AsBuilt;
 import slopewright.standards.CitedValue;
 
 /** Puts the commissioning sheet of an indicator together as XHTML. */
@@ -34,18 +35,18 @@ public final class CommissioningDocument {
     private static final double[] STAFF_M = {5, 10, 20, 30};
 
     private final Html html = new Html();
-    private final AidSubject subject;
+    private final AidEvaluation subject;
     private final Siting siting;
     private final AsBuilt built;
 
-    private CommissioningDocument(AidSubject subject, AsBuilt built) {
+    private CommissioningDocument(AidEvaluation subject, AsBuilt built) {
         this.subject = subject;
         this.built = built;
-        siting = subject.laid().value().orElseThrow(() -> new SitingException(subject.laid().reason()));
+        siting = subject.siting().value().orElseThrow(() -> new SitingException(subject.siting().reason().map(Message::english).orElse("")));
     }
 
     /** Writes the sheet of an aid whose layout could be worked out. */
-    public static String write(Project project, AidSubject subject, ReportOptions options) throws ReportException {
+    public static String write(Project project, AidEvaluation subject, ReportOptions options) throws ReportException {
         return new CommissioningDocument(subject, AsBuilt.of(project, subject.aid(), subject.rules())).writeAll(project, options);
     }
 
@@ -57,7 +58,7 @@ public final class CommissioningDocument {
                 new String[] {"Rule set", OutcomeTables.ruleSet(subject.rules())},
                 new String[] {"Approach slope", Numbers.angle(siting.slopeDeg())},
                 new String[] {"Distance", Numbers.metresAndFeet(siting.distanceM())},
-                new String[] {eye, Numbers.metresAndFeet(siting.eyeHeightM())}));
+                new String[] {eye, Numbers.metresAndFeet(siting.mehtM())}));
         Shell.cautions(html);
         tolerances();
         angles();

@@ -6,24 +6,24 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import slopewright.checks.AidSubject;
-import slopewright.checks.CheckContext;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.compare.Candidate;
-import slopewright.siting.compare.FamilyComparison;
 
 /** Every family that may stand at a runway end or helipad, side by side. */
 final class ComparisonChapter {
 
     private final Html html;
     private final Project project;
-    private final CheckContext context;
+    private final ProjectEvaluation context;
 
-    ComparisonChapter(Html html, Project project, CheckContext context) {
+    ComparisonChapter(Html html, Project project, ProjectEvaluation context) {
         this.html = html;
         this.project = project;
         this.context = context;
@@ -33,9 +33,9 @@ final class ComparisonChapter {
         html.element("p", "Every family laid out afresh for the same site and aeroplanes, without the choices that were made for the "
                 + "indicator that stands there, so that its place may differ from that of the layout. The family that the project has is "
                 + "marked.");
-        List<ApproachHost> hosts = context.aids().stream().map(AidSubject::host).distinct().toList();
+        List<ApproachHost> hosts = context.aids().stream().map(AidEvaluation::host).distinct().toList();
         for (ApproachHost host : hosts) {
-            AidSubject first = context.aids().stream().filter(subject -> subject.host() == host).findFirst().orElseThrow();
+            AidEvaluation first = context.aids().stream().filter(subject -> subject.host() == host).findFirst().orElseThrow();
             html.section(Projects.path(host));
             try {
                 table(first, FamilyComparison.of(project, host, first.rules()));
@@ -45,7 +45,7 @@ final class ComparisonChapter {
         }
     }
 
-    private void table(AidSubject chosen, List<Candidate> candidates) {
+    private void table(AidEvaluation chosen, List<Candidate> candidates) {
         html.table("fine", List.of(19, 7, 10, 10, 10, 17, 27), List.of("Family", "Units", "Distance m", "Eye height m",
                 "Wheels m", "Margin m, obstacle", "Remark"));
         for (Candidate candidate : candidates) {
@@ -53,7 +53,7 @@ final class ComparisonChapter {
             html.row("td", List.of((here ? "\u25cf " : "") + candidate.family().name(),
                     candidate.siting().map(siting -> String.valueOf(siting.units().size())).orElse(""),
                     number(candidate.siting().map(Siting::distanceM).orElse(Double.NaN)),
-                    number(candidate.siting().map(Siting::eyeHeightM).orElse(Double.NaN)),
+                    number(candidate.siting().map(Siting::mehtM).orElse(Double.NaN)),
                     number(candidate.siting().map(Siting::wheelClearanceM).orElse(OptionalDouble.empty()).orElse(Double.NaN)),
                     (number(candidate.obstacleMarginM().orElse(Double.NaN)) + " " + candidate.governingObstacle()).trim(),
                     candidate.reason()));
@@ -63,7 +63,7 @@ final class ComparisonChapter {
     }
 
     /** Says what the comparison holds for and against the indicator that was chosen. */
-    private void why(AidSubject chosen, List<Candidate> candidates) {
+    private void why(AidEvaluation chosen, List<Candidate> candidates) {
         Optional<Candidate> own = candidates.stream().filter(one -> one.family().key().equals(chosen.aid().getFamilyKey())).findFirst();
         if (own.isEmpty()) {
             return;

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.checks.AidSubject;
-import slopewright.checks.CheckContext;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.ApproachAid;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
@@ -19,9 +19,9 @@ final class HandoverChapter {
 
     private final Html html;
     private final Project project;
-    private final CheckContext context;
+    private final ProjectEvaluation context;
 
-    HandoverChapter(Html html, Project project, CheckContext context) {
+    HandoverChapter(Html html, Project project, ProjectEvaluation context) {
         this.html = html;
         this.project = project;
         this.context = context;
@@ -35,12 +35,12 @@ final class HandoverChapter {
     private void publication() {
         html.section("Data to publish for the aerodrome").table("data", List.of(20, 18, 8, 18, 20, 16), List.of("Runway or approach",
                 "Type", "Side", "Angle", "MEHT", "Displacement of the axis"));
-        for (AidSubject subject : context.aids()) {
-            Optional<Siting> laid = subject.laid().value();
+        for (AidEvaluation subject : context.aids()) {
+            Optional<Siting> laid = subject.siting().value();
             html.row("td", List.of(Projects.label(subject.host()), subject.family().map(family -> family.name()).orElse("unknown"),
                     subject.aid().getSide().getName().toLowerCase(Locale.ROOT),
                     laid.map(siting -> Numbers.angle(siting.slopeDeg())).orElse("not known"),
-                    subject.host() instanceof RunwayEnd ? laid.map(siting -> Numbers.metresAndFeet(siting.eyeHeightM())).orElse("not known")
+                    subject.host() instanceof RunwayEnd ? laid.map(siting -> Numbers.metresAndFeet(siting.mehtM())).orElse("not known")
                             : "not applicable",
                     displacement(subject.aid().getAxisTurnDeg())));
         }

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.checks.AidSubject;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.evaluation.remedy.Remedies;
+import slopewright.evaluation.remedy.Remedy;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Penetration;
 import slopewright.model.Obstacle;
@@ -14,19 +17,15 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SurfacePlan;
-import slopewright.siting.remedy.Remedies;
-import slopewright.siting.remedy.Remedy;
-import slopewright.siting.remedy.SurveyedShape;
-import slopewright.siting.site.ObstacleShapes;
 
 /** The obstacle surface of a layout and every obstacle against it. */
 final class ObstacleSection {
 
     private final Html html;
     private final Project project;
-    private final AidSubject subject;
+    private final AidEvaluation subject;
 
-    ObstacleSection(Html html, Project project, AidSubject subject) {
+    ObstacleSection(Html html, Project project, AidEvaluation subject) {
         this.html = html;
         this.project = project;
         this.subject = subject;
@@ -60,17 +59,7 @@ final class ObstacleSection {
         if (project.getAerodrome() == null || subject.frame().value().isEmpty() || subject.request().value().isEmpty()) {
             return;
         }
-        List<SurveyedShape> shapes = new ArrayList<>();
-        for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
-            try {
-                if (!Boolean.TRUE.equals(obstacle.getShielded())) {
-                    shapes.add(SurveyedShape.of(obstacle, subject.frame().value().get()));
-                }
-            } catch (SitingException e) {
-                html.element("p class=\"alert\"", "Not among the remedies: " + e.getMessage() + ".");
-            }
-        }
-        List<Remedy> remedies = Remedies.of(siting, subject.request().value().get(), subject.rules(), shapes);
+        List<Remedy> remedies = Remedies.of(siting, subject.request().value().get(), subject.rules(), subject.surroundings().orThrow());
         if (!remedies.isEmpty()) {
             html.element("p class=\"alert\"", "At least one obstacle stands through the surface. It is removed or lowered, or one of these "
                     + "changes is made, each computed as the smallest that leaves nothing through the surface:");
@@ -100,8 +89,7 @@ final class ObstacleSection {
     private List<String> cells(Obstacle obstacle, SurfacePlan plan) {
         List<String> cells = new ArrayList<>(List.of(Projects.label(obstacle), obstacle.getKind().getName().toLowerCase(Locale.ROOT)));
         try {
-            Optional<Penetration> found = ObstacleShapes.compare(obstacle, subject.frame().value().orElseThrow(
-                    () -> new SitingException(subject.frame().reason())), plan.geometry());
+            Optional<Penetration> found = SurveyedShape.of(obstacle, subject.frame().orThrow()).compare(plan.geometry());
             if (found.isEmpty()) {
                 cells.addAll(List.of("", "", "", "", "outside"));
             } else {

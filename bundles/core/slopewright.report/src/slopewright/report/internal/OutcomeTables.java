@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
+import slopewright.messages.Message;
 import slopewright.standards.Citation;
 import slopewright.standards.RuleSet;
 
@@ -34,7 +35,7 @@ final class OutcomeTables {
         html.table("outcomes", List.of(14, 9, 7, 7, 7, 28, 28),
                 List.of("Element", "Outcome", "Value", "Limit", "Margin", "What was compared", "Source and provenance"));
         Map<String, List<Outcome>> rules = outcomes.stream().collect(Collectors.groupingBy(outcome -> outcome.rule() + "  "
-                + outcome.title(), LinkedHashMap::new, Collectors.toList()));
+                + outcome.title().english(), LinkedHashMap::new, Collectors.toList()));
         rules.forEach((rule, of) -> {
             html.group("rule").open("tr class=\"rule\"").element("td colspan=\"7\"", rule).close("tr");
             of.forEach(outcome -> html.open("tr class=\"" + style(outcome) + "\"").element("td", outcome.elementPath())
@@ -60,21 +61,21 @@ final class OutcomeTables {
     }
 
     private static String explanation(Outcome outcome) {
-        return outcome.missing().isEmpty() ? outcome.explanation() : outcome.explanation() + " Missing: " + String.join(", ",
-                outcome.missing()) + ".";
+        String text = outcome.explanation().english();
+        return outcome.missing().isEmpty() ? text : text + " Missing: " + String.join(", ",
+                outcome.missing().stream().map(Message::english).toList()) + ".";
     }
 
     private static String style(Outcome outcome) {
-        return outcome.weight().map(Severity::key).orElse(outcome.verdict() == Verdict.PASS ? "pass" : "quiet");
+        return outcome.weight().map(Severity::key).orElse(outcome.verdict() == Verdict.MET ? "pass" : "quiet");
     }
 
     private static String word(Outcome outcome) {
-        String open = outcome.toConfirm() ? ", to be confirmed" : "";
         return switch (outcome.verdict()) {
-            case PASS -> "pass" + open;
-            case FAIL -> "FAIL (" + outcome.severity().key() + ")" + open;
+            case NOT_MET -> "NOT MET (" + outcome.severity().key() + ")";
+            case TO_CLEAR_UP -> "to clear up" + (outcome.toConfirm() ? ", to be confirmed" : "");
+            case MET -> "met";
             case NOT_APPLICABLE -> "not applicable";
-            case NOT_EVALUATED -> "not evaluated" + open;
         };
     }
 

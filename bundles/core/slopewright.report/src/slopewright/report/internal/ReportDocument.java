@@ -9,13 +9,12 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-import slopewright.checks.AidSubject;
-import slopewright.checks.CheckContext;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
-import slopewright.checks.ProjectRules;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.report.ReportException;
@@ -32,7 +31,7 @@ public final class ReportDocument {
     private final CheckResult result;
     private final ReportOptions options;
     private final Pictures pictures;
-    private final CheckContext context;
+    private final ProjectEvaluation context;
     private final Shell shell;
     private final Html html = new Html();
 
@@ -42,7 +41,7 @@ public final class ReportDocument {
         this.options = options;
         this.pictures = pictures;
         shell = new Shell(project, options, OutcomeTables.ruleSet(result.rules()));
-        context = new CheckContext(project, result.rules(), aid -> ProjectRules.of(project, aid, ruleSet));
+        context = ProjectEvaluation.of(project, ruleSet);
     }
 
     /** Writes the document. */
@@ -146,10 +145,10 @@ public final class ReportDocument {
         verdict(html);
         Map<Verdict, Integer> counts = result.counts();
         long toConfirm = result.outcomes().stream().filter(Outcome::toConfirm).count();
-        html.table("counts", List.of(20, 20, 20, 20, 20), List.of("Passed", "Failed", "Not evaluated", "Not applicable",
-                "To be confirmed"));
-        html.row("td", List.of(String.valueOf(counts.get(Verdict.PASS)), String.valueOf(counts.get(Verdict.FAIL)),
-                String.valueOf(counts.get(Verdict.NOT_EVALUATED)), String.valueOf(counts.get(Verdict.NOT_APPLICABLE)),
+        html.table("counts", List.of(20, 20, 20, 20, 20), List.of("Not met", "To clear up", "Met", "Not applicable",
+                "Of which to confirm"));
+        html.row("td", List.of(String.valueOf(counts.get(Verdict.NOT_MET)), String.valueOf(counts.get(Verdict.TO_CLEAR_UP)),
+                String.valueOf(counts.get(Verdict.MET)), String.valueOf(counts.get(Verdict.NOT_APPLICABLE)),
                 String.valueOf(toConfirm)));
         html.endTable();
         html.element("p class=\"small\"", "An outcome to be confirmed is one that a value decides which nobody has confirmed against its "
@@ -167,7 +166,7 @@ public final class ReportDocument {
         List<String[]> facts = new ArrayList<>();
         facts.add(new String[] {"Rule set", OutcomeTables.ruleSet(result.rules())});
         facts.add(new String[] {"About these rules", result.rules().descriptor().note()});
-        context.aids().stream().map(AidSubject::rules).map(OutcomeTables::ruleSet).distinct()
+        context.aids().stream().map(AidEvaluation::rules).map(OutcomeTables::ruleSet).distinct()
                 .filter(other -> !other.equals(OutcomeTables.ruleSet(result.rules())))
                 .forEach(other -> facts.add(new String[] {"Also used, for single indicators", other}));
         html.section("Rules").facts(facts);

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-import slopewright.checks.CheckContext;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
@@ -22,10 +22,10 @@ final class SourceChapter {
 
     private final Html html;
     private final Project project;
-    private final CheckContext context;
+    private final ProjectEvaluation context;
     private final CheckResult result;
 
-    SourceChapter(Html html, Project project, CheckContext context, CheckResult result) {
+    SourceChapter(Html html, Project project, ProjectEvaluation context, CheckResult result) {
         this.html = html;
         this.project = project;
         this.context = context;
@@ -47,9 +47,9 @@ final class SourceChapter {
     }
 
     /** Returns every number that a layout rests on, once for each rule set. */
-    static Map<String, Siting.CitedUse> used(CheckContext context) {
+    static Map<String, Siting.CitedUse> used(ProjectEvaluation context) {
         Map<String, Siting.CitedUse> used = new LinkedHashMap<>();
-        context.aids().forEach(subject -> List.of(subject.laid(), subject.solved()).forEach(attempt -> attempt.value().ifPresent(siting ->
+        context.aids().forEach(subject -> List.of(subject.siting(), subject.solved()).forEach(attempt -> attempt.value().ifPresent(siting ->
                 siting.citations().forEach(use -> used.putIfAbsent(siting.ruleSet() + siting.edition() + use.name(), use)))));
         return used;
     }

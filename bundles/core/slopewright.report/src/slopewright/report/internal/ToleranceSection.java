@@ -3,12 +3,12 @@ package slopewright.report.internal;
 import java.util.List;
 import java.util.Locale;
 
-import slopewright.checks.AidSubject;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.tolerance.ToleranceStudy;
+import slopewright.evaluation.tolerance.Tolerances;
+import slopewright.evaluation.tolerance.WorstCase;
 import slopewright.model.Project;
 import slopewright.siting.SitingException;
-import slopewright.siting.tolerance.ToleranceStudy;
-import slopewright.siting.tolerance.Tolerances;
-import slopewright.siting.tolerance.WorstCase;
 
 /** What becomes of the heights when the units stand as wrong as a careful party may leave them. */
 final class ToleranceSection {
@@ -17,9 +17,9 @@ final class ToleranceSection {
 
     private final Html html;
     private final Project project;
-    private final AidSubject subject;
+    private final AidEvaluation subject;
 
-    ToleranceSection(Html html, Project project, AidSubject subject) {
+    ToleranceSection(Html html, Project project, AidEvaluation subject) {
         this.html = html;
         this.project = project;
         this.subject = subject;

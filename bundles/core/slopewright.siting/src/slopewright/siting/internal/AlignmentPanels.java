@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
@@ -12,9 +14,11 @@ import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
+import slopewright.siting.OnSlopeBound;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.RuleSet;
 
@@ -26,10 +30,16 @@ public final class AlignmentPanels implements IndicatorFamily {
 
     private static final double RESOLUTION_MIN = 1;
     private static final int FRONT = 1;
+    private static final int HALVINGS = 60;
 
     @Override
     public String key() {
         return "alignment-panels";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.PANELS);
     }
 
     @Override
@@ -49,13 +59,13 @@ public final class AlignmentPanels implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        Draft draft = new Draft(this, request, rules);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
         draft.unitCount();
         RuleReader reader = draft.reader();
         double slope = draft.slopeDeg();
         double apart = request.number(Input.PANEL_DISTANCE).orElseGet(() -> reader.metres("alignment-panels.panel-distance"));
-        Draft.Place rear = request.has(Input.DISTANCE) ? draft.given()
-                : new Draft.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, reader), slope, 0), draft.ground());
+        LayoutBuilder.Place rear = request.has(Input.DISTANCE) ? draft.given()
+                : new LayoutBuilder.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, reader), slope, 0), draft.ground());
         double rise = apart * Angles.tanDeg(slope);
         double resolution = reader.degrees("alignment-panels.resolution");
         reader.note(String.format(Locale.ROOT, "The front panels stand %.2f m before the rear one and %.3f m higher.", apart, rise));
@@ -68,17 +78,17 @@ public final class AlignmentPanels implements IndicatorFamily {
                 panel("P2", 2, rear.distanceM(), inner + spacing, rear.lensM(), slope),
                 panel("P3", FRONT, front, inner + 2 * spacing, rear.lensM() + rise, slope));
         double eyeHeight = rear.distanceM() * Angles.tanDeg(slope) + rear.lensM();
-        return draft.finish(rear, rear.distanceM(), slope, eyeHeight, Sides.place(panels, request.side()),
+        return draft.finish(rear, rear.distanceM(), Sides.place(panels, request.side()), OptionalDouble.of(eyeHeight),
                 new Surfaces.Anchor(slope, slope, front, front, rear.lensM() + rise, OptionalDouble.empty()));
     }
 
     @Override
     public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        Draft draft = new Draft(this, request, rules);
-        FramePoint front = Draft.centre(Draft.bar(units, FRONT));
-        FramePoint rear = Draft.centre(Draft.bar(units, 2));
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
+        FramePoint front = LayoutBuilder.centre(LayoutBuilder.bar(units, FRONT));
+        FramePoint rear = LayoutBuilder.centre(LayoutBuilder.bar(units, 2));
         double slope = Angles.elevationDeg(front.heightM() - rear.heightM(), rear.alongM() - front.alongM());
-        return draft.laid(units, rear, slope, slope, slope, nominalDistanceM);
+        return draft.laid(units, rear, slope, LayoutBuilder.heightOn(rear, slope), nominalDistanceM, OptionalDouble.empty());
     }
 
     private static UnitPlan panel(String id, int bar, double alongM, double rightM, double heightM, double slopeDeg) {
@@ -116,6 +126,29 @@ public final class AlignmentPanels implements IndicatorFamily {
             seen.add(new SeenUnit(unit, Light.DARK, false, elevation, OptionalDouble.of(offset)));
         }
         return seen;
+    }
+
+    /** The panels have no edges: the height at which the middle panel has just come up to what an eye can tell is found by halving. */
+    @Override
+    public Optional<OnSlopeBound> lowestOnSlope(List<UnitPlan> units, double allowanceDeg) {
+        FramePoint rear = LayoutBuilder.centre(LayoutBuilder.bar(units, 2));
+        FramePoint front = LayoutBuilder.centre(LayoutBuilder.bar(units, FRONT));
+        if (front.alongM() <= 0 || rear.alongM() <= front.alongM()) {
+            return Optional.empty();
+        }
+        double low = Math.min(front.heightM(), rear.heightM());
+        double high = low + rear.alongM();
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            double offset = Angles.degToMinutes(Angles.elevationDeg(middle - front.heightM(), front.alongM())
+                    - Angles.elevationDeg(middle - rear.heightM(), rear.alongM()));
+            if (offset > -RESOLUTION_MIN) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return Optional.of(new OnSlopeBound("", Angles.elevationDeg(high - rear.heightM(), rear.alongM()), high));
     }
 
     @Override

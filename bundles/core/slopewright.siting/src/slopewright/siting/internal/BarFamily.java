@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
@@ -20,6 +21,7 @@ import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.RuleSet;
 
@@ -56,6 +58,11 @@ abstract class BarFamily implements IndicatorFamily {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.BARS);
+    }
+
+    @Override
     public String name() {
         return name;
     }
@@ -66,43 +73,42 @@ abstract class BarFamily implements IndicatorFamily {
     }
 
     @Override
-    public boolean hasBars() {
-        return true;
+    public List<String> bars() {
+        return bars;
     }
 
     @Override
     public Siting site(SitingRequest given, RuleSet rules) {
         SitingRequest request = withSlope(given);
-        Draft draft = new Draft(this, request, rules);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
         int count = draft.unitCount();
         double[] settings = settingsDeg(draft);
         double[] distances = distancesM(draft, settings);
         checkOrder(settings, distances);
         noteSpacing(draft, distances);
         double lensNear = draft.ground().lensAt(distances[0]);
-        double eyeHeight = distances[0] * Angles.tanDeg(settings[0]) + lensNear;
         for (int i = 1; i < bars.size() - 1; i++) {
             draft.reader().note(String.format(Locale.ROOT, "Lowest eye height over the threshold on the upper path: %.2f m.",
                     distances[i] * Angles.tanDeg(settings[i]) + draft.ground().lensAt(distances[i])));
         }
         LevelSolution level = request.isGiven() ? new LevelSolution(distances[0], 0, "given", distances[0], lensNear)
                 : draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), settings[0], 0);
-        return draft.finish(new Draft.Place(level, draft.ground()), distances[0], settings[0], eyeHeight, units(draft, count, settings,
-                distances),
+        return draft.finish(new LayoutBuilder.Place(level, draft.ground()), distances[0], units(draft, count, settings,
+                distances), OptionalDouble.empty(),
                 new Surfaces.Anchor(settings[0], settings[0], distances[0], distances[0], lensNear, OptionalDouble.empty()));
     }
 
     @Override
     public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        Draft draft = new Draft(this, request, rules);
-        List<UnitPlan> near = Draft.bar(units, 1);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
+        List<UnitPlan> near = LayoutBuilder.bar(units, 1);
         double setting = near.stream().mapToDouble(UnitPlan::settingDeg).min().orElseThrow();
         double[] distances = new double[bars.size()];
         for (int i = 0; i < distances.length; i++) {
-            distances[i] = Draft.centre(Draft.bar(units, i + 1)).alongM();
+            distances[i] = LayoutBuilder.centre(LayoutBuilder.bar(units, i + 1)).alongM();
         }
         noteSpacing(draft, distances);
-        return draft.laid(units, Draft.centre(near), setting, setting, setting, nominalDistanceM);
+        return draft.laid(units, LayoutBuilder.centre(near), setting, OptionalDouble.empty(), nominalDistanceM, OptionalDouble.empty());
     }
 
     /** Takes the slope from given settings where it was not entered: midway of the lowest path. */
@@ -122,7 +128,7 @@ abstract class BarFamily implements IndicatorFamily {
         return request.toBuilder().set(Input.SLOPE, slope).build();
     }
 
-    private double[] settingsDeg(Draft draft) {
+    private double[] settingsDeg(LayoutBuilder draft) {
         double[] settings = new double[bars.size()];
         String tradition = draft.request().option("tradition").map(one -> one + "-").orElse("");
         for (int i = 0; i < settings.length; i++) {
@@ -133,7 +139,7 @@ abstract class BarFamily implements IndicatorFamily {
         return settings;
     }
 
-    private double[] distancesM(Draft draft, double[] settings) {
+    private double[] distancesM(LayoutBuilder draft, double[] settings) {
         SitingRequest request = draft.request();
         double[] distances = new double[bars.size()];
         if (!request.barDistancesM().isEmpty()) {
@@ -162,7 +168,7 @@ abstract class BarFamily implements IndicatorFamily {
         }
     }
 
-    private void noteSpacing(Draft draft, double[] distances) {
+    private void noteSpacing(LayoutBuilder draft, double[] distances) {
         double least = draft.reader().metres(draft.prefix() + "bar-spacing-least");
         double resolution = draft.reader().degrees(draft.prefix() + "resolution");
         for (int i = 1; i < distances.length; i++) {
@@ -177,7 +183,7 @@ abstract class BarFamily implements IndicatorFamily {
         }
     }
 
-    private List<UnitPlan> units(Draft draft, int count, double[] settings, double[] distances) {
+    private List<UnitPlan> units(LayoutBuilder draft, int count, double[] settings, double[] distances) {
         RuleReader reader = draft.reader();
         double inner = draft.halfWidthM() + reader.metres(draft.prefix() + "inner-unit-to-edge");
         double spacing = reader.metres(draft.prefix() + "unit-spacing");

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-import slopewright.geometry.FramePoint;
 import slopewright.geometry.Angles;
+import slopewright.geometry.FramePoint;
 import slopewright.siting.Colour;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
@@ -18,6 +18,7 @@ import slopewright.siting.SeenUnit;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.RuleSet;
 
@@ -31,6 +32,11 @@ public final class HeliportPair implements IndicatorFamily {
     @Override
     public String key() {
         return "heliport-pair";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.SECTORS, Trait.SECTORS_BY_MAKE, Trait.PAIR);
     }
 
     @Override
@@ -55,7 +61,7 @@ public final class HeliportPair implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        Draft draft = new Draft(this, request, rules);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
         draft.unitCount();
         RuleReader reader = draft.reader();
         double slope = draft.slopeDeg();
@@ -63,25 +69,26 @@ public final class HeliportPair implements IndicatorFamily {
         double green = reader.degrees("heliport-pair.green-sector");
         double width = reader.minutes("heliport-pair.transition-width");
         double spacing = reader.metres("heliport-pair.unit-spacing");
-        Draft.Place place = request.has(Input.DISTANCE) ? draft.given() : draft.helipadPlace();
+        LayoutBuilder.Place place = request.has(Input.DISTANCE) ? draft.given() : draft.helipadPlace();
         double eyeHeight = place.distanceM() * Angles.tanDeg(slope) + place.lensM();
         List<UnitPlan> units = List.of(unit("low", -spacing / 2, slope + half - green, slope + half, width, place),
                 unit("high", spacing / 2, slope - half, slope - half + green, width, place));
-        return draft.finish(place, place.distanceM(), slope - half, eyeHeight, units, new Surfaces.Anchor(slope - half, slope - half,
+        return draft.finish(place, place.distanceM(), units, OptionalDouble.of(eyeHeight), new Surfaces.Anchor(slope - half, slope - half,
                 place.distanceM(), place.distanceM(), place.lensM(), OptionalDouble.empty()));
     }
 
     @Override
     public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        Draft draft = new Draft(this, request, rules);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
         double lowest = units.stream().filter(unit -> !unit.edges().isEmpty()).mapToDouble(unit -> unit.edges().get(0).angleDeg()).max()
                 .orElseThrow(() -> new SitingException("no unit of the layout has sectors"));
         double path = units.stream().mapToDouble(unit -> unit.edges().get(unit.edges().size() - 1).angleDeg()).min().orElseThrow();
-        return draft.laid(units, Draft.centre(units), lowest, lowest, (lowest + path) / 2, nominalDistanceM);
+        return draft.laid(units, LayoutBuilder.centre(units), lowest,
+                LayoutBuilder.heightOn(LayoutBuilder.centre(units), (lowest + path) / 2), nominalDistanceM, OptionalDouble.empty());
     }
 
     private static UnitPlan unit(String id, double rightM, double redToGreenDeg, double greenToWhiteDeg, double widthMin,
-            Draft.Place place) {
+            LayoutBuilder.Place place) {
         return new UnitPlan(id, 1, new FramePoint(place.distanceM(), rightM, place.lensM()), (redToGreenDeg + greenToWhiteDeg) / 2, 0,
                 List.of(new SectorEdge(redToGreenDeg, widthMin, Light.RED, Light.GREEN),
                         new SectorEdge(greenToWhiteDeg, widthMin, Light.GREEN, Light.WHITE)));

@@ -2,14 +2,16 @@ package slopewright.siting.internal;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.SeenUnit;
+import slopewright.siting.Trait;
 
 /** One unit with four sectors at a helipad, trade name HAPI: flashing green, green, red, flashing red from top to bottom. */
-public final class HeliportSector extends SingleBox {
+public final class HeliportSector extends SingleUnitFamily {
 
     private static final Map<Light, Meaning> MEANINGS = Map.of(Light.FLASHING_GREEN, Meaning.ABOVE, Light.GREEN, Meaning.ON_SLOPE,
             Light.RED,
@@ -17,7 +19,7 @@ public final class HeliportSector extends SingleBox {
 
     /** Made by the service loader. */
     public HeliportSector() {
-        super("heliport-sector", "HAPI");
+        super("heliport-sector", "HAPI", Set.of(Trait.SECTORS));
     }
 
     @Override

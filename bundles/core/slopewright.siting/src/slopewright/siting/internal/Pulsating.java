@@ -3,15 +3,17 @@ package slopewright.siting.internal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.SitingException;
+import slopewright.siting.Trait;
 
 /** One unit with pulsating white above, steady white on, steady red slightly below and pulsating red further below the slope. */
-public final class Pulsating extends SingleBox {
+public final class Pulsating extends SingleUnitFamily {
 
     private static final Map<Light, Meaning> MEANINGS = Map.of(Light.PULSATING_WHITE, Meaning.ABOVE, Light.WHITE, Meaning.ON_SLOPE,
             Light.RED,
@@ -19,7 +21,7 @@ public final class Pulsating extends SingleBox {
 
     /** Made by the service loader. */
     public Pulsating() {
-        super("pulsating", "pulsating VASI");
+        super("pulsating", "pulsating VASI", Set.of(Trait.SECTORS, Trait.SECTORS_BY_MAKE, Trait.DARK_BELOW));
     }
 
     @Override
@@ -33,7 +35,7 @@ public final class Pulsating extends SingleBox {
 
     /** Two published descriptions of the pulses exclude each other; the one that is chosen is named with its source. */
     @Override
-    void describe(Draft draft) {
+    void describe(LayoutBuilder draft) {
         RuleReader reader = draft.reader();
         String form = draft.request().option("pulse-form").orElse(reader.choice("pulsating.pulse-form") == 2 ? "length" : "rate");
         switch (form) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
@@ -19,6 +20,7 @@ import slopewright.siting.SeenUnit;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.RuleSet;
 
@@ -47,6 +49,11 @@ abstract class RowFamily implements IndicatorFamily {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.ROW);
+    }
+
+    @Override
     public String name() {
         return name;
     }
@@ -63,35 +70,34 @@ abstract class RowFamily implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        Draft draft = new Draft(this, request, rules);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
         draft.unitCount();
         boolean widened = widened(draft);
         double[] offsets = offsetsDeg(draft, widened);
         double lowestSetting = draft.slopeDeg() + offsets[offsets.length - 1];
         double bounding = draft.slopeDeg() + offsets[offsets.length / 2];
-        double lowest = bounding - (request.atHelipad() ? 0 : draft.reader().degrees(draft.prefix() + "boundary-allowance"));
-        Draft.Place place = place(draft, lowest);
+        double lowest = bounding - draft.allowanceDeg();
+        LayoutBuilder.Place place = place(draft, lowest);
         double eyeHeight = request.atHelipad() ? place.distanceM() * Angles.tanDeg(draft.slopeDeg()) + place.lensM()
                 : place.distanceM() * Angles.tanDeg(lowest) + place.lensM();
         if (!request.atHelipad() && !clearanceWasAsked(request)) {
             EyeTarget.wheelClearanceM(request, eyeHeight).ifPresent(clearance -> EyeTarget.noteVerdict(request, draft.reader(), clearance));
         }
         notePathBasis(draft, place, eyeHeight);
-        return draft.finish(place, place.distanceM(), lowest, eyeHeight, units(draft, offsets, place),
+        OptionalDouble nominal = request.atHelipad() ? OptionalDouble.of(eyeHeight) : OptionalDouble.empty();
+        return draft.finish(place, place.distanceM(), units(draft, offsets, place), nominal,
                 new Surfaces.Anchor(lowestSetting, lowest, place.distanceM(), place.distanceM(), place.lensM(), OptionalDouble.empty()));
     }
 
     @Override
     public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        Draft draft = new Draft(this, request, rules);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
         List<UnitPlan> lowestFirst = new ArrayList<>(units);
         lowestFirst.sort(Comparator.comparingDouble(UnitPlan::settingDeg));
-        double bounding = lowestFirst.get((units.size() - 1) / 2).settingDeg();
-        double lowest = bounding - (request.atHelipad() ? 0 : draft.reader().degrees(draft.prefix() + "boundary-allowance"));
         draft.reader().minutes(draft.prefix() + "transition-width");
-        return draft.laid(units, Draft.centre(units), lowestFirst.get(0).settingDeg(), lowest, request.atHelipad() ? draft.slopeDeg()
-                : lowest,
-                nominalDistanceM);
+        FramePoint centre = LayoutBuilder.centre(units);
+        OptionalDouble nominal = request.atHelipad() ? LayoutBuilder.heightOn(centre, draft.slopeDeg()) : OptionalDouble.empty();
+        return draft.laid(units, centre, lowestFirst.get(0).settingDeg(), nominal, nominalDistanceM, OptionalDouble.empty());
     }
 
     /** Returns whether the distance follows from a wheel clearance, which then has its own note. */
@@ -104,11 +110,11 @@ abstract class RowFamily implements IndicatorFamily {
         return request.number(Input.HEIGHT_GROUP).filter(group -> Math.round(group) == 4).isPresent();
     }
 
-    private boolean sitesOnIntercept(Draft draft) {
+    private boolean sitesOnIntercept(LayoutBuilder draft) {
         return draft.reader().hasMetres(draft.prefix() + "glide-path-distance-tolerance");
     }
 
-    private boolean widened(Draft draft) {
+    private boolean widened(LayoutBuilder draft) {
         SitingRequest request = draft.request();
         boolean possible = draft.reader().has(draft.prefix() + "glide-path-outer-offset-min");
         boolean wanted = request.settings().map(form -> form == SitingRequest.Settings.GLIDE_PATH)
@@ -120,7 +126,7 @@ abstract class RowFamily implements IndicatorFamily {
     }
 
     /** Returns the settings less the slope from the runway outward, so highest first. */
-    private double[] offsetsDeg(Draft draft, boolean widened) {
+    private double[] offsetsDeg(LayoutBuilder draft, boolean widened) {
         RuleReader reader = draft.reader();
         String prefix = draft.prefix();
         if (draft.request().atHelipad()) {
@@ -143,7 +149,7 @@ abstract class RowFamily implements IndicatorFamily {
         return new double[] {outer, inner, -inner, -outer};
     }
 
-    private static double steepDifferenceDeg(Draft draft) {
+    private static double steepDifferenceDeg(LayoutBuilder draft) {
         RuleReader reader = draft.reader();
         String prefix = draft.prefix();
         if (!reader.has(prefix + "steep-from-deg") || draft.slopeDeg() <= reader.rules().value(prefix + "steep-from-deg").value()) {
@@ -153,7 +159,7 @@ abstract class RowFamily implements IndicatorFamily {
         return reader.degrees(prefix + (very ? "very-steep-difference" : "steep-difference"));
     }
 
-    private Draft.Place place(Draft draft, double lowestDeg) {
+    private LayoutBuilder.Place place(LayoutBuilder draft, double lowestDeg) {
         SitingRequest request = draft.request();
         if (request.has(Input.DISTANCE)) {
             return draft.given();
@@ -163,7 +169,7 @@ abstract class RowFamily implements IndicatorFamily {
         }
         double levelFrom = draft.reader().metres(draft.prefix() + "level-correction-from");
         if (!request.hasGlidePath()) {
-            return new Draft.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), lowestDeg, levelFrom),
+            return new LayoutBuilder.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), lowestDeg, levelFrom),
                     draft.ground());
         }
         if (request.has(Input.EYE_HEIGHT)) {
@@ -177,7 +183,7 @@ abstract class RowFamily implements IndicatorFamily {
         if (sitesOnIntercept(draft)) {
             double extra = isGroup4(request) ? groupFourExtraM(draft) : 0;
             double distance = origin + extra;
-            return new Draft.Place(new LevelSolution(distance, 0, "glide path intercept", distance, draft.ground().lensAt(distance)),
+            return new LayoutBuilder.Place(new LevelSolution(distance, 0, "glide path intercept", distance, draft.ground().lensAt(distance)),
                     draft.ground());
         }
         if (!request.has(Input.EYE_TO_ANTENNA_MIN) && !request.has(Input.EYE_TO_ANTENNA_MAX)) {
@@ -193,10 +199,10 @@ abstract class RowFamily implements IndicatorFamily {
                 "Sited beside the glide path: origin %.2f m from the threshold plus the mean eye-to-antenna height of %.2f m along the "
                         + "slope.", origin,
                 mean));
-        return new Draft.Place(draft.ground().solve(origin * tan + mean, draft.slopeDeg(), levelFrom), draft.ground());
+        return new LayoutBuilder.Place(draft.ground().solve(origin * tan + mean, draft.slopeDeg(), levelFrom), draft.ground());
     }
 
-    private static double groupFourExtraM(Draft draft) {
+    private static double groupFourExtraM(LayoutBuilder draft) {
         if (!draft.reader().hasMetres(draft.prefix() + "group-4-extra-distance")) {
             return 0;
         }
@@ -205,7 +211,7 @@ abstract class RowFamily implements IndicatorFamily {
         return draft.reader().metres(draft.prefix() + "group-4-extra-distance");
     }
 
-    private void notePathBasis(Draft draft, Draft.Place place, double eyeHeight) {
+    private void notePathBasis(LayoutBuilder draft, LayoutBuilder.Place place, double eyeHeight) {
         if (sitesOnIntercept(draft) && !draft.request().hasGlidePath() && !draft.request().has(Input.DISTANCE)) {
             double onPath = draft.ground().solve(eyeHeight, draft.slopeDeg(), 0).distanceM();
             draft.reader().note(String.format(Locale.ROOT,
@@ -214,7 +220,7 @@ abstract class RowFamily implements IndicatorFamily {
         }
     }
 
-    private List<UnitPlan> units(Draft draft, double[] offsets, Draft.Place place) {
+    private List<UnitPlan> units(LayoutBuilder draft, double[] offsets, LayoutBuilder.Place place) {
         RuleReader reader = draft.reader();
         double[] lateral = lateralM(draft);
         double width = reader.minutes(draft.prefix() + "transition-width");
@@ -229,7 +235,7 @@ abstract class RowFamily implements IndicatorFamily {
     }
 
     /** Returns the inner unit from the centre line, and the spacing. */
-    private double[] lateralM(Draft draft) {
+    private double[] lateralM(LayoutBuilder draft) {
         RuleReader reader = draft.reader();
         String prefix = draft.prefix();
         SitingRequest request = draft.request();

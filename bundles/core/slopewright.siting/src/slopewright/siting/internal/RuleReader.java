@@ -8,6 +8,8 @@ import java.util.Optional;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.standards.Citation;
@@ -19,7 +21,7 @@ final class RuleReader {
 
     private final RuleSet rules;
     private final Map<String, Siting.CitedUse> used = new LinkedHashMap<>();
-    private final List<String> notes = new ArrayList<>();
+    private final List<Message> notes = new ArrayList<>();
 
     RuleReader(RuleSet rules) {
         this.rules = rules;
@@ -85,12 +87,16 @@ final class RuleReader {
     }
 
     void note(String note) {
+        note(Message.of("plain", Words.name(note)));
+    }
+
+    void note(Message note) {
         if (!notes.contains(note)) {
             notes.add(note);
         }
     }
 
-    List<String> notes() {
+    List<Message> notes() {
         return notes;
     }
 

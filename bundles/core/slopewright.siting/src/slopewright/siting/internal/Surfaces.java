@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Input;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.SurfacePlan;
@@ -20,6 +22,7 @@ final class Surfaces {
     private final String family;
     private final SitingRequest request;
     private final RuleReader reader;
+    private Optional<Message> reason = Optional.empty();
 
     Surfaces(String family, SitingRequest request, RuleReader reader) {
         this.family = family;
@@ -39,6 +42,16 @@ final class Surfaces {
      */
     record Anchor(double lowestSettingDeg, double lowestOnSlopeDeg, double distanceM, double nominalDistanceM, double lensHeightM,
             OptionalDouble fixedSlopeDeg) {
+    }
+
+    /** Returns why the last surface could not be made; empty where it could. */
+    Optional<Message> reason() {
+        return reason;
+    }
+
+    private Optional<SurfacePlan> none(Message why) {
+        reason = Optional.of(why);
+        return Optional.empty();
     }
 
     Optional<SurfacePlan> make(Anchor anchor) {
@@ -63,16 +76,13 @@ final class Surfaces {
         Optional<SurfaceTable> table = reader.rules().surface();
         Optional<Double> code = request.number(Input.CODE);
         if (table.isEmpty() || code.isEmpty()) {
-            reader.note(table.isEmpty() ? "The rule set has no table of obstacle surfaces."
-                    : "No obstacle surface: the code number is missing.");
-            return Optional.empty();
+            return none(Message.of(table.isEmpty() ? "surface.none-without-table" : "surface.none-without-code"));
         }
         Optional<SurfaceTable.Row> row = table.get().row(request.instrument(), (int) Math.round(code.get()));
         Optional<SurfaceTable.Slope> slope = row.flatMap(one -> one.slope(family));
         if (slope.isEmpty()) {
-            reader.note("No obstacle surface: " + table.get().citation().text() + " prints no slope for this family on "
-                    + (request.instrument() ? "an instrument" : "a visual") + " runway of code " + Math.round(code.get()) + ".");
-            return Optional.empty();
+            return none(Message.of("surface.none-printed", Words.name(table.get().citation().text()),
+                    Words.term(request.instrument() ? "approach.instrument" : "approach.visual"), Words.count(Math.round(code.get()))));
         }
         SurfaceTable.Row found = row.orElseThrow();
         double slopeDeg = anchor.fixedSlopeDeg().orElse(slope.get().basis() == SurfaceTable.SlopeBasis.FIXED ? slope.get().deg()
@@ -117,13 +127,10 @@ final class Surfaces {
         Optional<HeliportSurfaceTable> table = reader.rules().heliportSurface();
         Optional<HeliportSurfaceTable.Row> row = table.flatMap(one -> one.row(request.instrument()));
         if (row.isEmpty() || !row.get().belowDeg().containsKey(family)) {
-            reader.note("No obstacle surface: the rule set prints none for this family at a helipad.");
-            return Optional.empty();
+            return none(Message.of("surface.none-printed-at-helipad"));
         }
         if (!request.has(Input.SAFETY_AREA_WIDTH)) {
-            reader.note("No obstacle surface: its inner edge is as long as the safety area is wide (safety-area-width-m), which is "
-                    + "missing.");
-            return Optional.empty();
+            return none(Message.of("surface.none-without-safety-area"));
         }
         HeliportSurfaceTable.Row found = row.get();
         double below = found.belowDeg().get(family);
@@ -143,8 +150,7 @@ final class Surfaces {
 
     private Optional<SurfacePlan> angular(Anchor anchor, String prefix) {
         if (!reader.has(prefix + "surface-splay-deg")) {
-            reader.note("No obstacle surface: the rule set gives none for this family.");
-            return Optional.empty();
+            return none(Message.of("surface.none-given"));
         }
         boolean fixed = reader.has(prefix + "surface-slope-deg");
         double slopeDeg = fixed ? reader.degrees(prefix + "surface-slope") : belowDeg(anchor, prefix);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.Decimals;
@@ -20,6 +21,7 @@ import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.RuleSet;
 
@@ -47,6 +49,11 @@ abstract class TFormFamily implements IndicatorFamily {
     }
 
     @Override
+    public Set<Trait> traits() {
+        return bothSides ? Set.of(Trait.LEGS, Trait.CHOSEN_EYE_HEIGHT, Trait.MIRRORED) : Set.of(Trait.LEGS, Trait.CHOSEN_EYE_HEIGHT);
+    }
+
+    @Override
     public String name() {
         return name;
     }
@@ -58,7 +65,7 @@ abstract class TFormFamily implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        Draft draft = new Draft(this, request, rules);
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
         RuleReader reader = draft.reader();
         draft.unitCount();
         if (bothSides && request.side() == Side.RIGHT || !bothSides && request.side() == Side.BOTH) {
@@ -67,8 +74,8 @@ abstract class TFormFamily implements IndicatorFamily {
                     : name + " stands on one side; on both sides it is the full form (t-form)");
         }
         double slope = draft.slopeDeg();
-        Draft.Place bar = request.has(Input.DISTANCE) ? draft.given()
-                : new Draft.Place(draft.ground().solve(eyeHeightM(draft), slope, 0), draft.ground());
+        LayoutBuilder.Place bar = request.has(Input.DISTANCE) ? draft.given()
+                : new LayoutBuilder.Place(draft.ground().solve(eyeHeightM(draft), slope, 0), draft.ground());
         double eyeHeight = bar.distanceM() * Angles.tanDeg(slope) + bar.lensM();
         List<UnitPlan> units = Sides.place(oneSide(draft, bar, eyeHeight), bothSides ? Side.BOTH : request.side());
         double nearest = units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElseThrow();
@@ -79,22 +86,23 @@ abstract class TFormFamily implements IndicatorFamily {
         }
         double redLimit = redLimitDeg(draft);
         boolean raised = redLimit > reader.degrees(draft.prefix() + "red-limit");
-        return draft.finish(bar, bar.distanceM(), slope, eyeHeight, units, new Surfaces.Anchor(redLimit, slope, nearest, nearest,
+        return draft.finish(bar, bar.distanceM(), units, OptionalDouble.of(eyeHeight), new Surfaces.Anchor(redLimit, slope, nearest, nearest,
                 bar.lensM(),
                 raised ? OptionalDouble.of(redLimit) : OptionalDouble.empty()));
     }
 
     @Override
     public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        Draft draft = new Draft(this, request, rules);
-        double cutOff = Draft.bar(units, 2).stream().mapToDouble(UnitPlan::settingDeg).max().orElseThrow();
-        double red = Draft.bar(units, 1).get(0).settingDeg();
+        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
+        double cutOff = LayoutBuilder.bar(units, 2).stream().mapToDouble(UnitPlan::settingDeg).max().orElseThrow();
+        double red = LayoutBuilder.bar(units, 1).get(0).settingDeg();
         boolean raised = red > draft.reader().degrees(draft.prefix() + "red-limit");
-        return draft.laid(units, Draft.centre(Draft.bar(units, 1)), red, cutOff, cutOff, nominalDistanceM,
+        FramePoint bar = LayoutBuilder.centre(LayoutBuilder.bar(units, 1));
+        return draft.laid(units, bar, red, LayoutBuilder.heightOn(bar, cutOff), nominalDistanceM,
                 raised ? OptionalDouble.of(red) : OptionalDouble.empty());
     }
 
-    private static double eyeHeightM(Draft draft) {
+    private static double eyeHeightM(LayoutBuilder draft) {
         RuleReader reader = draft.reader();
         SitingRequest request = draft.request();
         if (!request.has(Input.EYE_HEIGHT) && !request.has(Input.EYE_TO_WHEEL)) {
@@ -120,7 +128,7 @@ abstract class TFormFamily implements IndicatorFamily {
         }
     }
 
-    private static double redLimitDeg(Draft draft) {
+    private static double redLimitDeg(LayoutBuilder draft) {
         double standard = draft.reader().degrees(draft.prefix() + "red-limit");
         double chosen = draft.request().option("red-limit-deg").map(TFormFamily::parsed).orElse(standard);
         double highest = draft.slopeDeg() - Angles.minutesToDeg(draft.reader().minutes(draft.prefix() + "fly-up-step") * (LEG_UNITS - 1));
@@ -133,7 +141,7 @@ abstract class TFormFamily implements IndicatorFamily {
     }
 
     /** Lays out one side on the right of the centre line. */
-    private List<UnitPlan> oneSide(Draft draft, Draft.Place bar, double eyeHeightM) {
+    private List<UnitPlan> oneSide(LayoutBuilder draft, LayoutBuilder.Place bar, double eyeHeightM) {
         RuleReader reader = draft.reader();
         String prefix = draft.prefix();
         double slope = draft.slopeDeg();
@@ -166,7 +174,7 @@ abstract class TFormFamily implements IndicatorFamily {
     }
 
     /** Returns the place where a unit's cut-off plane passes as it would on level ground. */
-    private static FramePoint moved(Draft draft, double levelPlaceM, double cutOffDeg, double rightM) {
+    private static FramePoint moved(LayoutBuilder draft, double levelPlaceM, double cutOffDeg, double rightM) {
         if (draft.request().has(Input.DISTANCE)) {
             return new FramePoint(levelPlaceM, rightM, draft.ground().lensAt(levelPlaceM));
         }

@@ -2,25 +2,27 @@ package slopewright.siting.internal;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import slopewright.siting.Colour;
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.SeenUnit;
+import slopewright.siting.Trait;
 
 /**
  * One unit with amber above, green on and red below the slope. Between green and red a dark amber may appear (AIM 2-1-2), so amber
  * alone does not tell high from low.
  */
-public final class TriColour extends SingleBox {
+public final class TriColour extends SingleUnitFamily {
 
     private static final Map<Colour, Meaning> MEANINGS = Map.of(Colour.AMBER, Meaning.ABOVE, Colour.GREEN, Meaning.ON_SLOPE, Colour.RED,
             Meaning.BELOW);
 
     /** Made by the service loader. */
     public TriColour() {
-        super("tri-colour", "tri-colour VASI");
+        super("tri-colour", "tri-colour VASI", Set.of(Trait.SECTORS, Trait.SECTORS_BY_MAKE, Trait.DARK_BELOW));
     }
 
     @Override

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -24,6 +25,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
+import slopewright.evaluation.AidLayouts;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
@@ -33,7 +36,6 @@ import slopewright.siting.Light;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.Signals;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.standards.RuleSets;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;

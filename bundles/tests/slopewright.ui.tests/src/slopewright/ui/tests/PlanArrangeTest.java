@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPage;
@@ -17,7 +18,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.edit.AddAid;
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -26,7 +29,6 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;
 import slopewright.ui.plan.PlanEditor;

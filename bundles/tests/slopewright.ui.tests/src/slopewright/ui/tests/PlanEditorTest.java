@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.SWT;
@@ -17,7 +18,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.edit.SetAttribute;
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.LightUnit;
@@ -28,7 +31,6 @@ import slopewright.model.SlopewrightPackage;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.document.ProjectInput;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPage;
@@ -16,11 +17,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.RunwayEnd;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.ui.diagram.figures.ReadoutFigure;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import slopewright.evaluation.AidLayouts;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
@@ -31,7 +34,6 @@ import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.ElementPropertySource;
 import slopewright.ui.units.Quantity;

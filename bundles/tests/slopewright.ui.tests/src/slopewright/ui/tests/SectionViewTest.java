@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -18,10 +19,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.drawing.BeamEdge;
 import slopewright.edit.MoveAid;
 import slopewright.edit.RemoveAid;
 import slopewright.edit.SetAttribute;
+import slopewright.evaluation.AidLayouts;
 import slopewright.geometry.FramePoint;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
@@ -33,7 +36,6 @@ import slopewright.siting.Meaning;
 import slopewright.siting.Observation;
 import slopewright.siting.Signals;
 import slopewright.siting.Siting;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;

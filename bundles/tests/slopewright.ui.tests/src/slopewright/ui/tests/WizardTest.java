@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
@@ -24,14 +25,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.site.SiteField;
 import slopewright.rcp.internal.site.SiteWizard;
 import slopewright.rcp.internal.site.Templates;
-import slopewright.siting.compare.Candidate;
-import slopewright.siting.compare.FamilyComparison;
 import slopewright.ui.document.ProjectDocument;
 
 /** From a site to a first layout, by the controls of the wizard. */

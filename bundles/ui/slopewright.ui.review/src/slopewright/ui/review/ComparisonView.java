@@ -28,7 +28,7 @@ import slopewright.edit.RecordedEdit;
 import slopewright.edit.RemoveAid;
 import slopewright.edit.ResolveAid;
 import slopewright.edit.SetAttribute;
-import slopewright.checks.ProjectRules;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;

@@ -24,13 +24,13 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 
 import slopewright.checks.CheckResult;
-import slopewright.checks.ProjectRules;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
+import slopewright.evaluation.ProjectRules;
+import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AsBuilt;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;

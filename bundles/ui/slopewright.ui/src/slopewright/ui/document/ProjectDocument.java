@@ -13,9 +13,9 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.widgets.Display;
 
 import slopewright.checks.CheckResult;
-import slopewright.checks.ProjectRules;
 import slopewright.edit.EditHistory;
 import slopewright.edit.ReplaceContent;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;

@@ -16,10 +16,10 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 
-import slopewright.checks.CheckMemory;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.edit.ProjectMirror;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
@@ -54,7 +54,7 @@ public final class BackgroundCheck {
     private final Runnable progressed;
     private final Project project;
     private final Object lock = new Object();
-    private final CheckMemory memory = new CheckMemory();
+    private final EvaluationCache memory = new EvaluationCache();
     private final Job job = Job.create("Check the project", this::run);
     private Optional<Runnable> waiting = Optional.empty();
     private Optional<ProjectMirror> mirror = Optional.empty();

@@ -1,10 +1,10 @@
 package slopewright.ui.preferences;
 
-import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
 
-import slopewright.checks.ProjectRules;
+import slopewright.evaluation.ProjectRules;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 

@@ -17,11 +17,11 @@ import org.eclipse.ui.IStartup;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 
-import slopewright.checks.CheckMemory;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.drawing.ScenePoint;
 import slopewright.edit.MoveAid;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.Project;
@@ -100,7 +100,7 @@ public final class EditorBench implements IStartup {
     /** Times the check alone after a drop, as the window does it in the background. */
     private static void recheck(Path file, String what, double aimMs) throws Exception {
         Project project = ProjectFile.load(file);
-        CheckMemory memory = new CheckMemory();
+        EvaluationCache memory = new EvaluationCache();
         long first = System.nanoTime();
         Checks.run(project, memory, (done, all) -> true);
         double firstMs = (System.nanoTime() - first) / 1e6;

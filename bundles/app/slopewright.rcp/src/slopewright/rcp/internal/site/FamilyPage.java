@@ -2,6 +2,7 @@ package slopewright.rcp.internal.site;
 
 import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.jface.dialogs.IMessageProvider;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -12,20 +13,21 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
+
 import slopewright.drawing.DrawnAid;
 import slopewright.drawing.PlanScene;
 import slopewright.drawing.Scene;
 import slopewright.edit.AddAid;
 import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.Messages;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
-import slopewright.siting.compare.Candidate;
-import slopewright.siting.compare.FamilyComparison;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 

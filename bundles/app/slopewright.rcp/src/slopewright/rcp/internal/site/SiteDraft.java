@@ -4,8 +4,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import slopewright.checks.ProjectRules;
+
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachDirection;

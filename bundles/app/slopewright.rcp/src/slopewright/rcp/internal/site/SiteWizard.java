@@ -5,15 +5,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.Wizard;
 import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchWindow;
+
 import slopewright.edit.AddAid;
 import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
@@ -23,8 +27,6 @@ import slopewright.rcp.internal.Messages;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
-import slopewright.siting.compare.Candidate;
-import slopewright.siting.compare.FamilyComparison;
 import slopewright.standards.RuleSet;
 import slopewright.ui.document.ProjectInput;
 

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 import slopewright.edit.AddAid;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachHost;
 import slopewright.model.Runway;
@@ -17,8 +19,6 @@ import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
 import slopewright.standards.RuleSet;

@@ -10,8 +10,9 @@ import java.util.function.Consumer;
 
 import org.eclipse.swt.graphics.Point;
 
-import slopewright.checks.ProjectRules;
 import slopewright.drawing.ScenePoint;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Obstacle;
@@ -21,7 +22,6 @@ import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.PlanPoint;

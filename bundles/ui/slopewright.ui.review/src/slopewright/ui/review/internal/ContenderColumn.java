@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
+import slopewright.evaluation.comparison.OperationalContext;
 import slopewright.siting.Siting;
-import slopewright.siting.compare.OperationalContext;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 

@@ -7,13 +7,18 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EAttribute;
 
-import slopewright.checks.ProjectRules;
 import slopewright.edit.Compound;
 import slopewright.edit.EditException;
 import slopewright.edit.MoveAid;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.ResolveAid;
 import slopewright.edit.SetAttribute;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.ProjectRules;
+import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.evaluation.remedy.Remedies;
+import slopewright.evaluation.remedy.Remedy;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
@@ -27,11 +32,6 @@ import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
-import slopewright.siting.remedy.Remedies;
-import slopewright.siting.remedy.Remedy;
-import slopewright.siting.remedy.SurveyedShape;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
 

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.ApproachAid;
@@ -12,7 +13,6 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SurfacePlan;
-import slopewright.siting.site.ObstacleShapes;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.SiteFrame;
 import slopewright.ui.diagram.WorldBox;
@@ -84,7 +84,7 @@ public final class Obstructions {
 
     private static void compare(Obstacle obstacle, ApproachAid aid, SiteFrame frame, SurfacePlan surface, Map<Obstacle, Obstruction> all) {
         try {
-            ObstacleShapes.compare(obstacle, frame, surface.geometry()).map(Penetration::excessM)
+            SurveyedShape.of(obstacle, frame).compare(surface.geometry()).map(Penetration::excessM)
                     .ifPresent(excess -> all.merge(obstacle, new Obstruction(excess, Projects.label(aid)),
                             (one, other) -> one.excessM() >= other.excessM() ? one : other));
         } catch (SitingException e) {

@@ -19,6 +19,7 @@ import slopewright.drawing.Style;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.SetAttribute;
+import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.Penetration;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
@@ -28,17 +29,16 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SurfacePlan;
-import slopewright.siting.site.ObstacleShapes;
 import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.SiteFrame;
 import slopewright.ui.diagram.commands.HistoryCommand;
+import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.diagram.policies.MoveRequest;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.figures.ObstacleMarks;
-import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 
 /** Moves an obstacle over the ground; how it would stand against the obstacle surfaces follows the mouse. */
 public final class MoveObstaclePolicy extends AbstractEditPolicy {
@@ -132,7 +132,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         Optional<SiteFrame> frame = Projects.host(aid).flatMap(PlanContext::frame);
         try {
             return surface.isEmpty() || frame.isEmpty() ? Optional.empty()
-                    : ObstacleShapes.compare(moved, frame.get(), surface.get().geometry()).map(Penetration::excessM);
+                    : SurveyedShape.of(moved, frame.get()).compare(surface.get().geometry()).map(Penetration::excessM);
         } catch (SitingException e) {
             return Optional.empty();
         }

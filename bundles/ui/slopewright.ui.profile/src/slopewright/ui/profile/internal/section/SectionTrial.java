@@ -15,6 +15,8 @@ import slopewright.checks.Verdict;
 import slopewright.drawing.SectionLive;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
+import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidRequests;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.Project;
@@ -22,8 +24,6 @@ import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.SitingException;
-import slopewright.siting.aid.AidLayouts;
-import slopewright.siting.aid.AidRequests;
 import slopewright.standards.RuleSet;
 
 /**

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.model.SlopewrightPackage.Literals;
-import slopewright.siting.aid.AsBuilt;
 import slopewright.ui.Images;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.units.Quantity;

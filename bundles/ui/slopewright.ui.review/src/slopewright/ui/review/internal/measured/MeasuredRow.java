@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
-import slopewright.siting.aid.AsBuilt;
 
 /**
  * One unit with what was measured on it and what that comes to.

@@ -1,0 +1,2 @@
+/** Rules about bars one behind the other. */
+package slopewright.checks.internal.bar;

@@ -1,0 +1,2 @@
+/** Rules about the data of a project. */
+package slopewright.checks.internal.data;

@@ -1,0 +1,2 @@
+/** Rules about eye heights, wheel clearances and distances. */
+package slopewright.checks.internal.eye;

@@ -1,0 +1,2 @@
+/** Rules about where a family may stand. */
+package slopewright.checks.internal.family;

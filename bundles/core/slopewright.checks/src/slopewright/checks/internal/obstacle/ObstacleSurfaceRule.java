@@ -1,0 +1,133 @@
+package slopewright.checks.internal.obstacle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import slopewright.checks.Measure;
+import slopewright.checks.Outcome;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.AidRule;
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.Shielding;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.evaluation.remedy.Remedies;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Obstacle;
+import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingRequest;
+import slopewright.siting.SurfacePlan;
+import slopewright.standards.Citation;
+
+/**
+ * Nothing stands above the obstacle protection surface. A penetration is always of severity fail: an aeroplane that follows the signal may
+ * strike what stands there. One that a named object or study shields is accepted; a claim that names neither is to be cleared up.
+ */
+public final class ObstacleSurfaceRule extends AidRule {
+    /** Made by the service loader. */
+    public ObstacleSurfaceRule() {
+        super("OBS-01", Severity.FAIL);
+    }
+
+    @Override
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        SurfaceComparison compared = Surfaces.compared(facts);
+        SurfacePlan plan = facts.laid().surface().orElseThrow();
+        Argument aid = Words.name(Projects.label(facts.aid()));
+        for (Uncompared one : compared.uncompared()) {
+            if (one.element() instanceof Obstacle) {
+                outcomes.notEvaluated(one.element(), List.of(one.reason()), Message.of("OBS-01.uncompared", aid, one.reason()));
+            }
+        }
+        List<Citation> citations = Surfaces.citations(plan, facts.rules());
+        EachKey key = new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations);
+        outcomes.addAll(facts.surroundings().keep(key, () -> each(facts, compared, citations)));
+        whole(facts, compared, plan, citations, outcomes);
+    }
+
+    /** What decides the outcomes of the obstacles, beside the obstacles. */
+    private record EachKey(String aidId, String aidLabel, ProtectionSurface surface, List<Citation> citations) {
+    }
+
+    /** What decides the remedies, beside the obstacles. */
+    private record RemedyKey(EachKey each, Siting laid, SitingRequest request, String rules) {
+    }
+
+    private List<Outcome> each(AidFacts facts, SurfaceComparison compared, List<Citation> citations) {
+        OutcomeCollector each = new OutcomeCollector(this);
+        compared.inside().stream().filter(one -> one.obstacle().isPresent()).forEach(one -> one(facts, one, compared, citations, each));
+        return each.outcomes();
+    }
+
+    private static void one(AidFacts facts, ObstacleComparison one, SurfaceComparison compared, List<Citation> citations,
+            OutcomeCollector outcomes) {
+        Obstacle obstacle = one.obstacle().orElseThrow();
+        Argument aid = Words.name(Projects.label(facts.aid()));
+        Argument before = Words.m(-one.worst().point().alongM());
+        Message text = Message.of(one.isPenetrating() ? "OBS-01.above" : "OBS-01.below", Words.name(one.label()),
+                Words.m(Math.abs(one.marginM())), aid, before);
+        if (one.isPenetrating() && one.shielding().kind() == Shielding.Kind.CLAIMED) {
+            outcomes.notEvaluated(obstacle, List.of(Message.of("missing.shielding")), Message.of("OBS-01.claimed", text));
+            return;
+        }
+        OutcomeCollector.Entry entry = outcomes.about(obstacle).measured(Measure.atMost(one.worst().point().heightM(),
+                one.worst().limitM(), "m").strict()).citing(citations).saying(text)
+                .advising(Boolean.TRUE.equals(obstacle.getTemporary()) ? "temporary" : "permanent");
+        surfaceStep(one, compared.surface()).ifPresent(step -> entry.steps(List.of(step)));
+        if (one.isPenetrating() && one.shielding().isBacked()) {
+            entry.met(true).saying(Message.of("OBS-01.shielded", text, Words.name(one.shielding().by())));
+        }
+        entry.add();
+    }
+
+    /** Returns how the height of the surface follows, where the governing place is one at which it can be written down. */
+    private static Optional<Message> surfaceStep(ObstacleComparison one, ProtectionSurface surface) {
+        double outward = (one.worst().limitM() - surface.startHeightM()) / Math.tan(Math.toRadians(surface.slopeDeg()));
+        return Double.isFinite(outward) ? Optional.of(Message.of("step.surface-height", Words.m(surface.startHeightM()), Words.m(outward),
+                Words.deg(surface.slopeDeg()), Words.m(one.worst().limitM()))) : Optional.empty();
+    }
+
+    private static void whole(AidFacts facts, SurfaceComparison compared, SurfacePlan plan, List<Citation> citations,
+            OutcomeCollector outcomes) {
+        Argument surveyed = Words.count(compared.surveyed());
+        Argument inside = Words.count(compared.inside().stream().mapToLong(one -> one.block().map(ObstacleComparison.BlockCount::inside)
+                .orElse(1)).sum());
+        boolean claimed = compared.inside().stream().anyMatch(one -> one.isPenetrating()
+                && one.shielding().kind() == Shielding.Kind.CLAIMED);
+        boolean penetrated = compared.inside().stream().anyMatch(one -> one.isPenetrating()
+                && one.shielding().kind() == Shielding.Kind.NONE);
+        if (!penetrated && (claimed || !compared.uncompared().isEmpty())) {
+            List<Message> missing = new ArrayList<>(compared.uncompared().stream().map(Uncompared::reason).toList());
+            if (claimed) {
+                missing.add(Message.of("missing.shielding"));
+            }
+            outcomes.notEvaluated(facts.aid(), missing, Message.of("OBS-01.incomplete", surveyed, inside));
+            return;
+        }
+        Optional<ObstacleComparison> governing = compared.governing();
+        if (governing.isEmpty()) {
+            outcomes.about(facts.aid()).met(true).citing(citations).saying("nothing-inside", surveyed).add();
+            return;
+        }
+        ObstacleComparison one = governing.get();
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).measured(Measure.atLeast(one.marginM(), 0, "m").strict())
+                .met(!penetrated).citing(citations)
+                .saying(one.isPenetrating() ? one.shielding().isBacked() ? "governing-shielded" : "governing-above" : "governing-below",
+                        surveyed, inside, Words.name(one.label()), Words.m(Math.abs(one.marginM())), Words.name(one.shielding().by()));
+        if (penetrated) {
+            RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),
+                    facts.laid(), facts.request(), facts.rules().key());
+            List<Message> remedies = facts.surroundings().keep(key, () -> Remedies.of(facts.laid(), facts.request(), facts.rules(),
+                    facts.surroundings()).stream().map(remedy -> remedy.message()).toList());
+            entry.advising("remedies", Words.list(remedies));
+        }
+        entry.add();
+    }
+}

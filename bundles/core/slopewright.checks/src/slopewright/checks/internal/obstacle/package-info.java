@@ -1,0 +1,2 @@
+/** Rules about what stands there. */
+package slopewright.checks.internal.obstacle;

@@ -1,0 +1,2 @@
+/** Rules about panels. */
+package slopewright.checks.internal.panel;

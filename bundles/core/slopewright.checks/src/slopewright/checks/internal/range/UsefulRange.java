@@ -1,0 +1,69 @@
+package slopewright.checks.internal.range;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.Stop;
+import slopewright.model.EquipmentType;
+import slopewright.model.util.Projects;
+import slopewright.siting.range.LightCondition;
+import slopewright.siting.range.RangeConditions;
+import slopewright.siting.range.RangeEstimate;
+import slopewright.standards.CitedValue;
+
+/** From how far the rule set expects an indicator to be of use, and from how far the one in hand is estimated to be seen. */
+final class UsefulRange {
+
+    private final AidFacts facts;
+
+    UsefulRange(AidFacts facts) {
+        this.facts = facts;
+    }
+
+    /** A range that is expected under one light. */
+    record Expected(LightCondition condition, CitedValue range) {
+    }
+
+    /** Returns what is expected by day and at night; ends the rule where the rule set gives neither. */
+    List<Expected> expected() {
+        List<Expected> found = new ArrayList<>();
+        for (LightCondition condition : List.of(LightCondition.DAY, LightCondition.NIGHT)) {
+            Optional<CitedValue> range = facts.find("useful-range-" + condition.key() + "-m");
+            range.ifPresent(value -> found.add(new Expected(condition, value)));
+        }
+        if (found.isEmpty()) {
+            throw Stop.notApplicable("Rule set " + facts.rules().key() + " (" + facts.rules().edition() + ") gives no useful range for "
+                    + facts.familyName() + ".");
+        }
+        return found;
+    }
+
+    /** Returns the visibility that goes with the expected ranges. */
+    CitedValue visibility() {
+        return facts.common("range.useful-visibility-m");
+    }
+
+    /** Returns the estimate for the intensity of the equipment; ends the rule where that is missing. */
+    RangeEstimate ofEquipment() {
+        EquipmentType type = AidFacts.need(facts.aid().getEquipment(), "equipment type");
+        double intensity = AidFacts.need(type.getIntensityCd(), "intensity of " + Projects.label(type));
+        if (!(intensity > 0)) {
+            throw Stop.missing("intensity of " + Projects.label(type),
+                    "Not evaluated: the intensity of " + Projects.label(type) + " is not above zero. Enter the right one.");
+        }
+        return RangeEstimate.of(facts.laid(), facts.rules(), RangeConditions.of(type).withVisibilityM(visibility().value()));
+    }
+
+    /** Returns the estimate for what does not depend on light. */
+    RangeEstimate ofLayout() {
+        return RangeEstimate.of(facts.laid(), facts.rules(), RangeConditions.unknown().withVisibilityM(visibility().value()));
+    }
+
+    /** Writes a range in kilometres. */
+    static String km(double metres) {
+        return String.format(Locale.ROOT, "%.2f km", metres / 1000);
+    }
+}

@@ -1,0 +1,2 @@
+/** Rules about how far an indicator is seen. */
+package slopewright.checks.internal.range;

@@ -1,0 +1,2 @@
+/** Rules about rows of units of sharp transition. */
+package slopewright.checks.internal.row;

@@ -1,0 +1,2 @@
+/** Rules about units with several sectors. */
+package slopewright.checks.internal.sector;

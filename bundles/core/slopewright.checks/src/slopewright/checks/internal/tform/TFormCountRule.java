@@ -1,0 +1,13 @@
+package slopewright.checks.internal.tform;
+
+import slopewright.checks.internal.UnitCount;
+import slopewright.siting.Trait;
+
+/** A T form has twenty units, an abbreviated one ten. */
+public final class TFormCountRule extends UnitCount {
+
+    /** Made by the service loader. */
+    public TFormCountRule() {
+        super("TF-01", Trait.LEGS);
+    }
+}

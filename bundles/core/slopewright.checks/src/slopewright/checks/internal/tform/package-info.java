@@ -1,0 +1,2 @@
+/** Rules about T forms. */
+package slopewright.checks.internal.tform;

@@ -1,0 +1,2 @@
+/** Rules about light units and their equipment. */
+package slopewright.checks.internal.unit;

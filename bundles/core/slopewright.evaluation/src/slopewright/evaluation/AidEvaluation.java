@@ -1,0 +1,181 @@
+package slopewright.evaluation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.messages.Message;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingRequest;
+import slopewright.siting.site.SiteFrame;
+import slopewright.standards.RuleSet;
+import slopewright.standards.WheelClearanceTable;
+
+/**
+ * What one approach aid gives: under its own rule set, as its units stand (or as a copy of it proposes), against everything that stands
+ * there. Every place that shows a figure of an aid reads it here. It holds no verdict. Worked out when it is first asked for; the aid must
+ * not change while its evaluation is in use. Not for several threads.
+ */
+public final class AidEvaluation {
+    private final ApproachAid aid;
+    private final ApproachHost host;
+    private final RuleSet rules;
+    private final Function<SiteFrame, Surroundings> surroundings;
+    private final Optional<IndicatorFamily> family;
+    private Attempt<SitingRequest> request;
+    private Attempt<Siting> siting;
+    private Attempt<Siting> solved;
+    private Attempt<SiteFrame> frame;
+    private Attempt<SurfaceComparison> obstacles;
+
+    AidEvaluation(ApproachAid aid, ApproachHost host, RuleSet rules, Function<SiteFrame, Surroundings> surroundings) {
+        this.aid = aid;
+        this.host = host;
+        this.rules = rules;
+        this.surroundings = surroundings;
+        family = Families.find(String.valueOf(aid.getFamilyKey()));
+    }
+
+    /**
+     * Evaluates one aid of a project as it stands, or a copy of it in a copy of its surroundings.
+     *
+     * @param aid   an aid in a runway end or approach direction of a project
+     * @param rules its rule set, with the overrides and confirmations of the project
+     * @param cache what earlier evaluations of the same project left
+     * @return the evaluation
+     */
+    public static AidEvaluation of(ApproachAid aid, RuleSet rules, EvaluationCache cache) {
+        return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), rules,
+                frame -> cache.surroundings(Projects.project(aid).orElseThrow(), frame));
+    }
+
+    /**
+     * Evaluates one aid of a project as it stands, under its own rule set.
+     *
+     * @param aid an aid in a runway end or approach direction of a project
+     * @return the evaluation
+     * @throws IllegalArgumentException where its rule set is unknown, or an override does not fit it
+     */
+    public static AidEvaluation of(ApproachAid aid) {
+        return of(aid, ProjectRules.of(Projects.project(aid).orElseThrow(), aid, Optional.empty()), new EvaluationCache());
+    }
+
+    /**
+     * Evaluates another aid at the same place under the same rule set against the same surroundings: a proposal for this one.
+     *
+     * @param proposal a copy of the aid, changed; it hangs in a copy of the runway or helipad with the same place
+     * @return the evaluation of the proposal
+     */
+    public AidEvaluation propose(ApproachAid proposal) {
+        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, surroundings);
+    }
+
+    /** Returns the aid. */
+    public ApproachAid aid() {
+        return aid;
+    }
+
+    /** Returns the runway end or approach direction. */
+    public ApproachHost host() {
+        return host;
+    }
+
+    /** Returns the rule set, with the overrides and confirmations of the project. */
+    public RuleSet rules() {
+        return rules;
+    }
+
+    /** Returns the family, empty where the key is unknown. */
+    public Optional<IndicatorFamily> family() {
+        return family;
+    }
+
+    /** Returns whether the family is known and the rule set covers it. */
+    public boolean isCovered() {
+        return family.filter(found -> rules.covers(found.ruleKey())).isPresent();
+    }
+
+    /** Returns what the layout starts from. */
+    public Attempt<SitingRequest> request() {
+        if (request == null) {
+            request = Attempt.of(() -> AidRequests.of(aid));
+        }
+        return request;
+    }
+
+    /** Returns what the units give as they stand. */
+    public Attempt<Siting> siting() {
+        if (siting == null) {
+            siting = Attempt.of(() -> AidLayouts.evaluate(aid, rules));
+        }
+        return siting;
+    }
+
+    /** Returns what the rule set would lay out. */
+    public Attempt<Siting> solved() {
+        if (solved == null) {
+            solved = request().then(start -> Attempt.of(() -> Families.site(String.valueOf(aid.getFamilyKey()), start, rules)));
+        }
+        return solved;
+    }
+
+    /** Returns the frame on the ground. */
+    public Attempt<SiteFrame> frame() {
+        if (frame == null) {
+            frame = Attempt.of(() -> SiteFrame.of(host));
+        }
+        return frame;
+    }
+
+    /** Returns everything that stands around it, in its frame; a reason where there is no frame on the ground. */
+    public Attempt<Surroundings> surroundings() {
+        return frame().then(found -> Attempt.of(() -> surroundings.apply(found)));
+    }
+
+    /**
+     * Returns everything that stands there against the obstacle surface of the layout as it stands; a reason where there is no surface, or
+     * no frame on the ground.
+     */
+    public Attempt<SurfaceComparison> obstacles() {
+        if (obstacles == null) {
+            obstacles = siting().then(found -> found.surface().isPresent() ? Attempt.success(found.surface().get())
+                    : Attempt.<slopewright.siting.SurfacePlan>failure(found.noSurface().orElse(Message.of("siting.no-surface"))))
+                    .then(plan -> surroundings().then(around -> Attempt.success(around.compare(plan.geometry()))));
+        }
+        return obstacles;
+    }
+
+    /** Returns what stands highest against the obstacle surface, empty where nothing lies within, or nobody knows. */
+    public Optional<ObstacleComparison> governing() {
+        return obstacles().value().flatMap(SurfaceComparison::governing);
+    }
+
+    /**
+     * Returns the margin: the height of the obstacle surface above the governing obstacle, the accuracy of its survey on the safe side;
+     * metres, negative where it stands through; empty where nothing lies within, or nobody knows.
+     */
+    public OptionalDouble marginM() {
+        return obstacles().value().map(SurfaceComparison::marginM).orElseGet(OptionalDouble::empty);
+    }
+
+    /** Returns the wheel clearance of each aeroplane group in regular use that has a height; empty at helipads, or where nobody knows. */
+    public List<WheelClearance> wheelClearances() {
+        if (Projects.helipad(host).isPresent() || siting().value().isEmpty()) {
+            return List.of();
+        }
+        double meht = siting().value().get().mehtM();
+        Optional<WheelClearanceTable> table = rules.wheelClearance();
+        return host.getRegularGroups().stream().filter(group -> group.getEyeToWheelM() != null)
+                .map(group -> new WheelClearance(group, group.getEyeToWheelM(), meht - group.getEyeToWheelM(),
+                        table.flatMap(found -> found.group(group.getEyeToWheelM())))).toList();
+    }
+}

@@ -1,0 +1,174 @@
+package slopewright.evaluation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import slopewright.geometry.FramePoint;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Helipad;
+import slopewright.model.LightColour;
+import slopewright.model.LightState;
+import slopewright.model.LightUnit;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.Transition;
+import slopewright.model.util.Projects;
+import slopewright.siting.Colour;
+import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Input;
+import slopewright.siting.Light;
+import slopewright.siting.LightForm;
+import slopewright.siting.SectorEdge;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.SitingRequest;
+import slopewright.siting.UnitPlan;
+import slopewright.standards.RuleSet;
+
+/** Reads the layout of an approach aid from the model, and makes model units of a solved layout. */
+public final class AidLayouts {
+
+    private AidLayouts() {
+    }
+
+    /**
+     * Returns the elevation from which heights in the frame count: that of the threshold or of the TLOF.
+     *
+     * @param host the runway end or approach direction
+     * @return metres in the vertical datum of the aerodrome, empty where it is not known
+     */
+    public static Optional<Double> datumM(ApproachHost host) {
+        if (host instanceof RunwayEnd end) {
+            return Optional.ofNullable(end.getThresholdElevationM());
+        }
+        return Projects.helipad(host).map(Helipad::getElevationM);
+    }
+
+    /**
+     * Returns the units of an aid as they stand in the model.
+     *
+     * @param aid an aid
+     * @return units that have a place, a lens elevation and a setting, in document order
+     * @throws SitingException where the datum is not known, or a unit lacks a number; the message names it
+     */
+    public static List<UnitPlan> units(ApproachAid aid) {
+        ApproachHost host = Projects.host(aid)
+                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
+        double datum = datumM(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host) + " is missing"));
+        double turn = aid.getAxisTurnDeg() == null ? 0 : aid.getAxisTurnDeg();
+        List<UnitPlan> units = new ArrayList<>();
+        for (LightUnit unit : aid.getUnits()) {
+            units.add(plan(unit, datum, turn));
+        }
+        return units;
+    }
+
+    private static UnitPlan plan(LightUnit unit, double datumM, double turnDeg) {
+        FramePoint place = new FramePoint(need(unit, unit.getAlongM(), "place along the runway"),
+                need(unit, unit.getRightM(), "place to the side"), need(unit, unit.getLensElevationM(), "lens elevation") - datumM);
+        double setting = need(unit, unit.getSettingDeg(), "setting");
+        double azimuth = turnDeg + (unit.getAzimuthOffsetDeg() == null ? 0 : unit.getAzimuthOffsetDeg());
+        List<SectorEdge> edges = unit.getTransitions().stream().map(transition -> edge(unit, transition, setting)).toList();
+        String label = unit.getLabel() == null ? String.valueOf(unit.getId()) : unit.getLabel();
+        try {
+            return new UnitPlan(label, unit.getBar() == null ? 1 : unit.getBar(), place, setting, azimuth, edges);
+        } catch (IllegalArgumentException e) {
+            throw new SitingException(e.getMessage());
+        }
+    }
+
+    private static double need(LightUnit unit, Double number, String what) {
+        if (number == null) {
+            throw new SitingException("the " + what + " of " + Projects.path(unit) + " is missing");
+        }
+        return number;
+    }
+
+    private static SectorEdge edge(LightUnit unit, Transition transition, double settingDeg) {
+        double offset = need(unit, transition.getOffsetDeg(), "angle of a transition");
+        double width = transition.getWidthMinutes() == null ? 0 : transition.getWidthMinutes();
+        return new SectorEdge(settingDeg + offset, width, light(transition.getBelowColour(), transition.getBelowState()),
+                light(transition.getAboveColour(), transition.getAboveState()));
+    }
+
+    private static Light light(LightColour colour, LightState state) {
+        return new Light(Colour.valueOf(colour.getName()), LightForm.valueOf(state.getName()));
+    }
+
+    /**
+     * Returns the siting that the units of an aid give as they stand.
+     *
+     * @param aid   an aid with units
+     * @param rules a rule set
+     * @return the siting
+     * @throws SitingException where the family is unknown or not covered, or something is missing; the message says what
+     */
+    public static Siting evaluate(ApproachAid aid, RuleSet rules) {
+        IndicatorFamily family = Families.get(String.valueOf(aid.getFamilyKey()));
+        if (!rules.covers(family.ruleKey())) {
+            throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + family.name());
+        }
+        List<UnitPlan> units = units(aid);
+        if (units.isEmpty()) {
+            throw new SitingException("the approach aid has no light units");
+        }
+        SitingRequest request = AidRequests.of(aid);
+        return family.assess(request, rules, units, nominalDistanceM(family, request, rules, units));
+    }
+
+    /**
+     * Returns the distance that the rule set gives, or that of the layout where it can not be solved. Where no ground was measured it is
+     * solved for the level of the lenses as they stand, so that a level difference alone is no shift.
+     */
+    private static double nominalDistanceM(IndicatorFamily family, SitingRequest request, RuleSet rules, List<UnitPlan> units) {
+        try {
+            double lens = units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow();
+            SitingRequest asStanding = request.ground().isPresent() ? request : request.toBuilder().set(Input.GROUND_SLOPE, null)
+                    .set(Input.LENS_ABOVE_GROUND, null).set(Input.LENS_HEIGHT, lens).build();
+            return family.site(asStanding, rules).distanceM();
+        } catch (SitingException e) {
+            return units.stream().mapToDouble(unit -> unit.place().alongM()).average().orElseThrow();
+        }
+    }
+
+    /**
+     * Makes model units of a solved layout.
+     *
+     * @param siting the layout
+     * @param datumM elevation of the threshold or TLOF, metres
+     * @return new units without ids, in the order of the layout
+     */
+    public static List<LightUnit> toModel(Siting siting, double datumM) {
+        return siting.units().stream().map(unit -> toModel(unit, datumM)).toList();
+    }
+
+    private static LightUnit toModel(UnitPlan plan, double datumM) {
+        LightUnit unit = SlopewrightFactory.eINSTANCE.createLightUnit();
+        unit.setLabel(plan.id());
+        unit.setBar(plan.bar());
+        unit.setAlongM(rounded(plan.place().alongM(), 1000));
+        unit.setRightM(rounded(plan.place().rightM(), 1000));
+        unit.setLensElevationM(rounded(datumM + plan.place().heightM(), 1000));
+        unit.setSettingDeg(rounded(plan.settingDeg(), 1e6));
+        unit.setAzimuthOffsetDeg(0.0);
+        for (SectorEdge edge : plan.edges()) {
+            Transition transition = SlopewrightFactory.eINSTANCE.createTransition();
+            transition.setOffsetDeg(rounded(edge.angleDeg() - plan.settingDeg(), 1e6));
+            transition.setWidthMinutes(edge.widthMinutes());
+            transition.setBelowColour(LightColour.valueOf(edge.below().colour().name()));
+            transition.setBelowState(LightState.valueOf(edge.below().form().name()));
+            transition.setAboveColour(LightColour.valueOf(edge.above().colour().name()));
+            transition.setAboveState(LightState.valueOf(edge.above().form().name()));
+            unit.getTransitions().add(transition);
+        }
+        return unit;
+    }
+
+    /** Rounds to what a field party can set out: millimetres, and millionths of a degree. */
+    private static double rounded(double value, double steps) {
+        return Math.round(value * steps) / steps;
+    }
+}

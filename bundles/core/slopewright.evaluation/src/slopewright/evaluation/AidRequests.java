@@ -1,0 +1,146 @@
+package slopewright.evaluation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.geometry.Angles;
+import slopewright.geometry.Profile;
+import slopewright.model.AeroplaneGroup;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.ApproachType;
+import slopewright.model.ClearanceChoice;
+import slopewright.model.GlidePathAid;
+import slopewright.model.Helipad;
+import slopewright.model.ProfilePoint;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SettingsForm;
+import slopewright.model.util.Projects;
+import slopewright.siting.Input;
+import slopewright.siting.Side;
+import slopewright.siting.SitingException;
+import slopewright.siting.SitingRequest;
+
+/** Makes siting requests of model elements. What the model does not say stays missing. */
+public final class AidRequests {
+
+    private AidRequests() {
+    }
+
+    /**
+     * Makes the request of an approach aid where it stands.
+     *
+     * @param aid an aid in a runway end or approach direction
+     * @return the request
+     * @throws SitingException where the aid belongs to none
+     */
+    public static SitingRequest of(ApproachAid aid) {
+        ApproachHost host = Projects.host(aid)
+                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
+        SitingRequest.Builder builder = ofHost(host).side(side(aid));
+        builder.set(Input.CHOSEN_CLEARANCE, aid.getChosenClearanceM());
+        builder.clearance(clearance(aid.getClearance()));
+        builder.set(Input.EYE_HEIGHT, aid.getTargetEyeHeightM()).set(Input.HEIGHT_GROUP, number(aid.getHeightGroup()));
+        builder.set(Input.UNITS, number(aid.getUnitCount())).set(Input.AXIS_TURN, aid.getAxisTurnDeg());
+        builder.set(Input.GROUND_SPEED, aid.getGroundSpeedKt()).set(Input.DESCENT, aid.getDescentFtmin());
+        if (aid.getEquipment() != null) {
+            builder.set(Input.LENS_ABOVE_GROUND, aid.getEquipment().getHeightAboveGroundM());
+        }
+        if (aid.getSlopeDeg() != null) {
+            builder.set(Input.SLOPE, aid.getSlopeDeg());
+        } else if (aid.getGroundSpeedKt() != null && aid.getDescentFtmin() != null) {
+            builder.set(Input.SLOPE, null);
+        }
+        if (host.getGlidePath() != null) {
+            builder.settings(aid.getSettings() == SettingsForm.GLIDE_PATH ? SitingRequest.Settings.GLIDE_PATH
+                    : SitingRequest.Settings.STANDARD);
+        }
+        return builder.build();
+    }
+
+    /**
+     * Starts a request from a runway end or approach direction alone.
+     *
+     * @param host the runway end or approach direction
+     * @return the request, to be completed
+     */
+    public static SitingRequest.Builder ofHost(ApproachHost host) {
+        SitingRequest.Builder builder = SitingRequest.builder().instrument(host.getApproachType() != ApproachType.VISUAL);
+        builder.set(Input.SLOPE, host.getDesiredSlopeDeg());
+        putAeroplanes(builder, host);
+        if (host instanceof RunwayEnd end) {
+            putRunway(builder, end);
+        }
+        Projects.helipad(host).ifPresent(helipad -> putHelipad(builder, helipad));
+        if (host.getGlidePath() != null) {
+            putGlidePath(builder, host, host.getGlidePath());
+        }
+        return builder;
+    }
+
+    private static void putRunway(SitingRequest.Builder builder, RunwayEnd end) {
+        Optional<Runway> runway = Projects.runway(end);
+        builder.set(Input.RUNWAY_WIDTH, runway.map(Runway::getWidthM).orElse(null));
+        builder.set(Input.CODE, number(runway.map(Runway::getCodeNumber).orElse(null)));
+        List<ProfilePoint> points = new ArrayList<>(end.getSiteProfile());
+        points.removeIf(point -> point.getChainageM() == null || point.getElevationM() == null);
+        if (points.size() >= 2 && end.getThresholdElevationM() != null) {
+            points.sort(Comparator.comparing(ProfilePoint::getChainageM));
+            double[] along = points.stream().mapToDouble(ProfilePoint::getChainageM).toArray();
+            double[] heights = points.stream().mapToDouble(point -> point.getElevationM() - end.getThresholdElevationM()).toArray();
+            try {
+                builder.ground(Profile.of(along, heights));
+            } catch (IllegalArgumentException e) {
+                throw new SitingException("the site profile of " + Projects.label(end) + ": " + e.getMessage());
+            }
+        }
+    }
+
+    private static void putHelipad(SitingRequest.Builder builder, Helipad helipad) {
+        builder.set(Input.HOVER_HEIGHT, helipad.getHoverHeightM()).set(Input.EYE_ABOVE_SKIDS, helipad.getEyeAboveSkidsM());
+        builder.set(Input.SAFETY_AREA_WIDTH, helipad.getSafetyAreaWidthM()).set(Input.FATO_LENGTH, helipad.getFatoLengthM());
+    }
+
+    private static void putGlidePath(SitingRequest.Builder builder, ApproachHost host, GlidePathAid path) {
+        builder.set(Input.REFERENCE_DATUM_HEIGHT, path.getReferenceDatumHeightM());
+        Double origin = path.getOriginAlongM();
+        if (origin == null && path.getReferenceDatumHeightM() != null && path.getPathAngleDeg() != null) {
+            origin = path.getReferenceDatumHeightM() * Angles.cotDeg(path.getPathAngleDeg());
+        }
+        builder.set(Input.GLIDE_PATH_ORIGIN, origin);
+        builder.set(Input.EYE_TO_ANTENNA_MIN, extreme(host, true)).set(Input.EYE_TO_ANTENNA_MAX, extreme(host, false));
+    }
+
+    private static Double extreme(ApproachHost host, boolean least) {
+        var heights = host.getRegularGroups().stream().map(AeroplaneGroup::getEyeToAntennaM).filter(height -> height != null)
+                .mapToDouble(Double::doubleValue);
+        OptionalDouble found = least ? heights.min() : heights.max();
+        return found.isPresent() ? Double.valueOf(found.getAsDouble()) : null;
+    }
+
+    private static void putAeroplanes(SitingRequest.Builder builder, ApproachHost host) {
+        mostDemanding(host).ifPresent(group -> builder.set(Input.EYE_TO_WHEEL, group.getEyeToWheelM()));
+    }
+
+    /** Returns the aeroplane group in regular use with the greatest eye-to-wheel height, empty where none has one. */
+    public static Optional<AeroplaneGroup> mostDemanding(ApproachHost host) {
+        return host.getRegularGroups().stream().filter(group -> group.getEyeToWheelM() != null)
+                .max(Comparator.comparing(AeroplaneGroup::getEyeToWheelM));
+    }
+
+    static Side side(ApproachAid aid) {
+        return Side.valueOf(aid.getSide().getName());
+    }
+
+    private static SitingRequest.Clearance clearance(ClearanceChoice choice) {
+        return SitingRequest.Clearance.valueOf(choice.getName());
+    }
+
+    private static Double number(Integer count) {
+        return count == null ? null : Double.valueOf(count);
+    }
+}

@@ -1,0 +1,63 @@
+package slopewright.evaluation;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+import slopewright.messages.Message;
+import slopewright.siting.Input;
+import slopewright.siting.SitingException;
+
+/**
+ * A result or the reason why there is none.
+ *
+ * @param value   the result, empty where there is none
+ * @param reason  why there is none, empty where there is a result
+ * @param missing the inputs of which one would give it; empty where something else is wrong
+ * @param <T>     what it is
+ */
+public record Attempt<T>(Optional<T> value, Optional<Message> reason, List<Input> missing) {
+    /** Copies the list, and refuses one that says both or neither. */
+    public Attempt {
+        Objects.requireNonNull(value);
+        missing = List.copyOf(missing);
+        if (value.isPresent() == reason.isPresent()) {
+            throw new IllegalArgumentException("an attempt gives a result or a reason");
+        }
+    }
+
+    /** Makes one of a result. */
+    public static <T> Attempt<T> success(T value) {
+        return new Attempt<>(Optional.of(value), Optional.empty(), List.of());
+    }
+
+    /** Makes one of a reason. */
+    public static <T> Attempt<T> failure(Message reason) {
+        return new Attempt<>(Optional.empty(), Optional.of(reason), List.of());
+    }
+
+    /** Tries to work something out. */
+    public static <T> Attempt<T> of(Supplier<T> work) {
+        try {
+            return success(work.get());
+        } catch (SitingException e) {
+            return new Attempt<>(Optional.empty(), Optional.of(e.reason()), e.missing());
+        }
+    }
+
+    /** Works on from the result; the reason stays where there is none. */
+    public <U> Attempt<U> then(Function<T, Attempt<U>> work) {
+        return value.isPresent() ? work.apply(value.get()) : new Attempt<>(Optional.empty(), reason, missing);
+    }
+
+    /**
+     * Returns the result.
+     *
+     * @throws SitingException where there is none, for its reason
+     */
+    public T orThrow() {
+        return value.orElseThrow(() -> new SitingException(reason.orElseThrow()));
+    }
+}

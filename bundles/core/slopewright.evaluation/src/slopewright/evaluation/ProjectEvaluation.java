@@ -1,0 +1,92 @@
+package slopewright.evaluation;
+
+import java.util.List;
+import java.util.Optional;
+
+import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+import slopewright.siting.site.SiteFrame;
+import slopewright.standards.RuleSet;
+
+/** All approach aids of a project, each evaluated once under its own rule set. The project must not change while it is in use. */
+public final class ProjectEvaluation {
+    private final Project project;
+    private final RuleSet rules;
+    private final List<AidEvaluation> aids;
+    private final EvaluationCache cache;
+
+    private ProjectEvaluation(Project project, Optional<String> ruleSet, EvaluationCache cache) {
+        this.project = project;
+        this.cache = cache;
+        rules = ProjectRules.of(project, ruleSet);
+        aids = Projects.aids(project).stream().map(aid -> AidEvaluation.of(aid, ProjectRules.of(project, aid, ruleSet), cache)).toList();
+    }
+
+    /**
+     * Evaluates a project.
+     *
+     * @param project the project, not changed
+     * @param ruleSet name of a rule set for every aid; empty for the ones that the project and its aids name
+     * @return the evaluation
+     * @throws IllegalArgumentException where a rule set or an override is unknown; the message says which
+     */
+    public static ProjectEvaluation of(Project project, Optional<String> ruleSet) {
+        return of(project, ruleSet, new EvaluationCache());
+    }
+
+    /**
+     * Evaluates a project with what an earlier evaluation of it left.
+     *
+     * @param project the project, not changed
+     * @param ruleSet as above
+     * @param cache   what was kept; what has changed since then was forgotten
+     * @return the evaluation
+     * @throws IllegalArgumentException as above
+     */
+    public static ProjectEvaluation of(Project project, Optional<String> ruleSet, EvaluationCache cache) {
+        return new ProjectEvaluation(project, ruleSet, cache);
+    }
+
+    /** Returns the project. */
+    public Project project() {
+        return project;
+    }
+
+    /** Returns the rule set of the project itself; an aid may have another. */
+    public RuleSet rules() {
+        return rules;
+    }
+
+    /** Returns every approach aid in document order. */
+    public List<AidEvaluation> aids() {
+        return aids;
+    }
+
+    /**
+     * Returns the evaluation of an aid.
+     *
+     * @throws IllegalArgumentException where it is none of this project
+     */
+    public AidEvaluation aid(ApproachAid aid) {
+        return aids.stream().filter(one -> one.aid() == aid).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the aid " + aid.getId() + " is none of this project"));
+    }
+
+    /** Returns the evaluations of the aids of one runway end or approach direction. */
+    public List<AidEvaluation> aidsOf(ApproachHost host) {
+        return aids.stream().filter(one -> one.host() == host).toList();
+    }
+
+    /**
+     * Returns everything that stands around a runway end or helipad, whether it has an aid or not.
+     *
+     * @throws SitingException where its place, bearing or elevation are not known
+     */
+    public Surroundings surroundings(ApproachHost host) {
+        return cache.surroundings(project, SiteFrame.of(host));
+    }
+}

@@ -1,0 +1,168 @@
+package slopewright.evaluation.obstacles;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.model.Obstacle;
+import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+import slopewright.siting.site.SiteFrame;
+
+/** The obstacles of a project in one frame. The obstacles must not change while a field of them is in use. Not for several threads. */
+public final class ObstacleField {
+
+    /**
+     * One obstacle that could be placed.
+     *
+     * @param obstacle  the obstacle of the model
+     * @param shape     its shape in the frame
+     * @param shielding whether something shields it
+     */
+    public record Placed(Obstacle obstacle, SurveyedShape shape, Shielding shielding) {
+
+        /** Returns the name of the obstacle for people. */
+        public String label() {
+            return Projects.label(obstacle);
+        }
+
+        private Optional<ObstacleComparison> compare(ProtectionSurface surface) {
+            return shape.compare(surface).map(worst -> new ObstacleComparison(obstacle, label(), worst, shielding, Optional.empty()));
+        }
+    }
+
+    private final SiteFrame frame;
+    private final Map<Obstacle, Object> byObstacle = new IdentityHashMap<>();
+    private final List<Placed> placed = new ArrayList<>();
+    private final List<Uncompared> unplaced = new ArrayList<>();
+    private final double[] boxes;
+    private ObstacleField(SiteFrame frame, List<Obstacle> obstacles, Map<Obstacle, Object> known) {
+        this.frame = frame;
+        for (Obstacle obstacle : obstacles) {
+            Object one = known.get(obstacle);
+            add(obstacle, one == null ? place(obstacle) : one);
+        }
+        boxes = boxes();
+    }
+
+    /** Places obstacles in a frame. */
+    public static ObstacleField of(List<Obstacle> obstacles, SiteFrame frame) {
+        return new ObstacleField(frame, obstacles, Map.of());
+    }
+
+    /**
+     * Returns the field after a change of the project, with nothing kept but the places of obstacles that did not change.
+     *
+     * @param obstacles all obstacles there are now
+     * @param changed   whether an obstacle is not what it was
+     */
+    public ObstacleField after(List<Obstacle> obstacles, Predicate<Obstacle> changed) {
+        Map<Obstacle, Object> known = new IdentityHashMap<>(byObstacle);
+        known.keySet().removeIf(changed);
+        return new ObstacleField(frame, obstacles, known);
+    }
+
+    private Object place(Obstacle obstacle) {
+        try {
+            return new Placed(obstacle, SurveyedShape.of(obstacle, frame), Shielding.of(obstacle));
+        } catch (SitingException e) {
+            return new Uncompared(obstacle, Projects.label(obstacle), e.reason());
+        }
+    }
+
+    private void add(Obstacle obstacle, Object one) {
+        byObstacle.put(obstacle, one);
+        if (one instanceof Placed whole) {
+            placed.add(whole);
+        } else {
+            unplaced.add((Uncompared) one);
+        }
+    }
+
+    /** Returns the boxes of all shapes in plan, grown by their accuracy: least and greatest along, least and greatest right. */
+    private double[] boxes() {
+        double[] found = new double[placed.size() * 4];
+        for (int i = 0; i < placed.size(); i++) {
+            SurveyedShape shape = placed.get(i).shape();
+            double leastAlong = Double.POSITIVE_INFINITY;
+            double mostAlong = Double.NEGATIVE_INFINITY;
+            double leastRight = Double.POSITIVE_INFINITY;
+            double mostRight = Double.NEGATIVE_INFINITY;
+            for (FramePoint point : shape.points()) {
+                leastAlong = Math.min(leastAlong, point.alongM());
+                mostAlong = Math.max(mostAlong, point.alongM());
+                leastRight = Math.min(leastRight, point.rightM());
+                mostRight = Math.max(mostRight, point.rightM());
+            }
+            double grown = shape.horizontalAccuracyM() * 2;
+            found[4 * i] = leastAlong - grown;
+            found[4 * i + 1] = mostAlong + grown;
+            found[4 * i + 2] = leastRight - grown;
+            found[4 * i + 3] = mostRight + grown;
+        }
+        return found;
+    }
+
+    /** Returns the obstacles that could be placed, in the order of the project. */
+    public List<Placed> placed() {
+        return List.copyOf(placed);
+    }
+
+    /** Returns the obstacles that could not be placed, in the order of the project. */
+    public List<Uncompared> unplaced() {
+        return List.copyOf(unplaced);
+    }
+
+    /** Returns how many obstacles could be placed. */
+    public int count() {
+        return placed.size();
+    }
+
+    /**
+     * Compares the obstacles with a surface.
+     *
+     * @param surface the surface
+     * @return those under or over it, in the order of the project
+     */
+    public List<ObstacleComparison> compare(ProtectionSurface surface) {
+        List<ObstacleComparison> found = new ArrayList<>();
+        visit(surface, one -> {
+            one.compare(surface).ifPresent(found::add);
+            return true;
+        });
+        return found;
+    }
+
+    /** Returns whether no obstacle that nothing named shields stands above a surface. */
+    boolean isClear(ProtectionSurface surface) {
+        return visit(surface, one -> one.shielding().isBacked() || one.shape().compare(surface).filter(hit -> hit.excessM() > 0).isEmpty());
+    }
+
+    /** Goes through the obstacles whose box touches that of a surface, as long as the visitor wants more; returns whether it always did. */
+    private boolean visit(ProtectionSurface surface, Predicate<Placed> visitor) {
+        double leastAlong = Double.POSITIVE_INFINITY;
+        double mostAlong = Double.NEGATIVE_INFINITY;
+        double leastRight = Double.POSITIVE_INFINITY;
+        double mostRight = Double.NEGATIVE_INFINITY;
+        for (FramePoint corner : surface.corners()) {
+            leastAlong = Math.min(leastAlong, corner.alongM());
+            mostAlong = Math.max(mostAlong, corner.alongM());
+            leastRight = Math.min(leastRight, corner.rightM());
+            mostRight = Math.max(mostRight, corner.rightM());
+        }
+        double slack = 1 + surface.divergence();
+        for (int i = 0; i < placed.size(); i++) {
+            boolean near = boxes[4 * i] <= mostAlong + slack && boxes[4 * i + 1] >= leastAlong - slack
+                    && boxes[4 * i + 2] <= mostRight + slack && boxes[4 * i + 3] >= leastRight - slack;
+            if (near && !visitor.test(placed.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

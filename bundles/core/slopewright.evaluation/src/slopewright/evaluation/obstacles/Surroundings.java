@@ -1,0 +1,126 @@
+package slopewright.evaluation.obstacles;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.model.SurveyBlock;
+import slopewright.model.util.Projects;
+
+/**
+ * Everything that stands around one runway end or helipad, in its frame: obstacles, and the points of survey blocks. This is the one place
+ * where anything is compared with a surface. Comparisons are kept, so that asking again costs nothing. Not for several threads.
+ */
+public final class Surroundings {
+    private static final int MOST_KEPT = 64;
+
+    /**
+     * One block of survey points in the frame.
+     *
+     * @param block  the block
+     * @param points its points
+     */
+    public record Block(SurveyBlock block, SurveyField points) {
+    }
+
+    private final ObstacleField obstacles;
+    private final List<Block> blocks;
+    private final List<Uncompared> uncompared;
+    private final Map<Object, Object> kept = new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
+            return size() > MOST_KEPT;
+        }
+    };
+
+    /**
+     * Puts surroundings together.
+     *
+     * @param obstacles    the obstacles in the frame
+     * @param blocks       the survey blocks in the frame
+     * @param unreadBlocks the survey blocks that could not be read, with the reason
+     */
+    public Surroundings(ObstacleField obstacles, List<Block> blocks, List<Uncompared> unreadBlocks) {
+        this.obstacles = obstacles;
+        this.blocks = List.copyOf(blocks);
+        List<Uncompared> all = new ArrayList<>(obstacles.unplaced());
+        all.addAll(unreadBlocks);
+        uncompared = List.copyOf(all);
+    }
+
+    /** Returns the obstacles in the frame. */
+    public ObstacleField obstacles() {
+        return obstacles;
+    }
+
+    /** Returns the blocks of survey points in the frame. */
+    public List<Block> blocks() {
+        return blocks;
+    }
+
+    /** Returns what is entered but could not be brought into the frame. */
+    public List<Uncompared> uncompared() {
+        return uncompared;
+    }
+
+    /** Returns how many obstacles and survey points there are in the frame. */
+    public long count() {
+        return obstacles.count() + blocks.stream().mapToLong(block -> block.points().count()).sum();
+    }
+
+    /** Compares everything with a surface. */
+    public SurfaceComparison compare(ProtectionSurface surface) {
+        return keep(surface, () -> {
+            List<ObstacleComparison> inside = new ArrayList<>(obstacles.compare(surface));
+            blocks.forEach(block -> compare(block, surface).ifPresent(inside::add));
+            return new SurfaceComparison(surface, count(), inside, uncompared);
+        });
+    }
+
+    /** Returns whether nothing that counts stands above a surface; for searches, without a comparison that is kept. */
+    public boolean isClear(ProtectionSurface surface) {
+        return obstacles.isClear(surface) && blocks.stream().allMatch(block -> block.points().isClear(surface));
+    }
+
+    private static Optional<ObstacleComparison> compare(Block block, ProtectionSurface surface) {
+        SurveyField.Result result = block.points().compare(surface);
+        return result.governing().map(worst -> new ObstacleComparison(block.block(),
+                Projects.label(block.block()) + ", point " + block.points().id(result.worst()), worst, Shielding.NONE,
+                Optional.of(new ObstacleComparison.BlockCount(block.points().count(), result.inside(), result.above(),
+                        block.points().id(result.worst())))));
+    }
+
+    /**
+     * Returns the points of all blocks that stand above a surface, for pictures: at most so many, the first of each block.
+     *
+     * @param surface the surface
+     * @param most    how many at most of one block
+     */
+    public List<FramePoint> pointsAbove(ProtectionSurface surface, int most) {
+        return blocks.stream().flatMap(block -> block.points().above(surface, most).stream()).toList();
+    }
+
+    /**
+     * Returns what a computation over these surroundings gives, from the last time where that is still at hand.
+     *
+     * @param key  everything that decides the result beside the surroundings, with equality
+     * @param work the computation
+     * @param <T>  what it gives, immutable
+     */
+    @SuppressWarnings("unchecked")
+    public <T> T keep(Object key, Supplier<T> work) {
+        Object found = kept.get(key);
+        if (found == null) {
+            found = work.get();
+            kept.put(key, found);
+        }
+        return (T) found;
+    }
+}

@@ -1,0 +1,140 @@
+package slopewright.evaluation.obstacles;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.Penetration;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.geometry.SurfaceSweep;
+import slopewright.siting.site.SiteFrame;
+import slopewright.siting.site.SurveyPoints;
+
+/** The points of one survey block in one frame. What was compared with a surface is kept. Not for several threads. */
+public final class SurveyField {
+
+    private static final int MOST_KEPT = 32;
+
+    /**
+     * All points against one surface, the accuracy of the survey on the safe side.
+     *
+     * @param inside    how many lie under or over the surface
+     * @param above     how many stand above it
+     * @param worst     the one that stands highest against it, -1 where none lies inside
+     * @param governing the comparison of that one, empty where none lies inside
+     */
+    public record Result(int inside, int above, int worst, Optional<Penetration> governing) {
+    }
+
+    private final SurveyPoints points;
+    private final SurveyPoints.InFrame places;
+    private final double horizontalM;
+    private final double verticalM;
+    private final Map<ProtectionSurface, Result> kept = new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
+
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<ProtectionSurface, Result> eldest) {
+            return size() > MOST_KEPT;
+        }
+    };
+
+    /**
+     * Brings points into a frame.
+     *
+     * @param points      the points
+     * @param frame       the frame
+     * @param horizontalM radius in which the true place of each may lie, metres, zero or more
+     * @param verticalM   by how much each may stand higher, metres, zero or more
+     * @throws slopewright.siting.SitingException where the points have no coordinates of the aerodrome's reference
+     */
+    public SurveyField(SurveyPoints points, SiteFrame frame, double horizontalM, double verticalM) {
+        this.points = points;
+        this.horizontalM = horizontalM;
+        this.verticalM = verticalM;
+        places = points.toFrame(frame);
+    }
+
+    /** Returns the name of a point. */
+    public String id(int index) {
+        return points.id(index);
+    }
+
+    /** Returns how many points there are. */
+    public int count() {
+        return points.count();
+    }
+
+    /** Compares all points with a surface. */
+    public Result compare(ProtectionSurface surface) {
+        return kept.computeIfAbsent(surface, this::compareAll);
+    }
+
+    /** The sweep over a surface that is larger and lower by the accuracy finds those that may matter; these are compared exactly. */
+    private Result compareAll(ProtectionSurface surface) {
+        SurfaceSweep coarse = new SurfaceSweep(grown(surface));
+        int inside = 0;
+        int above = 0;
+        int worst = -1;
+        Optional<Penetration> governing = Optional.empty();
+        for (int i = 0; i < count(); i++) {
+            double excess = coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
+            if (Double.isNaN(excess)) {
+                continue;
+            }
+            FramePoint point = new FramePoint(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
+            Optional<Penetration> exact = surface.compare(point, horizontalM, verticalM);
+            if (exact.isPresent()) {
+                inside++;
+                above += exact.get().excessM() > 0 ? 1 : 0;
+                if (governing.isEmpty() || exact.get().excessM() > governing.get().excessM()) {
+                    governing = exact;
+                    worst = i;
+                }
+            }
+        }
+        return new Result(inside, above, worst, governing);
+    }
+
+    /** Returns whether no point stands above a surface, its accuracy on the safe side. */
+    boolean isClear(ProtectionSurface surface) {
+        return kept.containsKey(surface) ? kept.get(surface).above() == 0 : above(surface, 1).isEmpty();
+    }
+
+    /**
+     * Returns points that stand above a surface, the accuracy of the survey on the safe side.
+     *
+     * @param surface the surface
+     * @param most    how many at most
+     */
+    List<FramePoint> above(ProtectionSurface surface, int most) {
+        SurfaceSweep coarse = new SurfaceSweep(grown(surface));
+        List<FramePoint> found = new ArrayList<>();
+        for (int i = 0; i < count() && found.size() < most; i++) {
+            double excess = coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i] + verticalM);
+            if (!Double.isNaN(excess)) {
+                FramePoint point = new FramePoint(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
+                surface.compare(point, horizontalM, verticalM).filter(exact -> exact.excessM() > 0).ifPresent(exact -> found.add(point));
+            }
+        }
+        return found;
+    }
+
+    /** Returns the points in the frame, in the order of the block; the arrays are shared and must not be changed. */
+    public SurveyPoints.InFrame places() {
+        return places;
+    }
+
+    private ProtectionSurface grown(ProtectionSurface surface) {
+        double turn = Math.toRadians(surface.axisTurnDeg());
+        double back = 2 * horizontalM / Math.max(0.1, Math.cos(turn)) + 1;
+        double side = 2 * (horizontalM * Math.hypot(1, surface.divergence())
+                + back * (Math.abs(Math.tan(turn)) + surface.divergence())) + 1;
+        return new ProtectionSurface(surface.startAlongM() + back, surface.startHeightM(), surface.innerEdgeM() + 2 * side,
+                surface.divergence(), surface.lengthM() + 3 * back, surface.slopeDeg(), surface.axisTurnDeg());
+    }
+}

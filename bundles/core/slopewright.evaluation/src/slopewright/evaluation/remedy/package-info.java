@@ -1,0 +1,2 @@
+/** What cures a penetration of the obstacle surface, computed. */
+package slopewright.evaluation.remedy;

@@ -1,0 +1,2 @@
+/** What the errors of setting, place and level can do to a layout. */
+package slopewright.evaluation.tolerance;

@@ -1,0 +1,57 @@
+package slopewright.messages;
+
+import java.util.List;
+import java.util.Objects;
+
+/** What is put into a sentence: a quantity, a name, a word of the catalogue, another sentence, or several of these in a row. */
+public sealed interface Argument permits Argument.Quantity, Argument.Name, Argument.Term, Argument.Series, Message {
+
+    /**
+     * A number with the way in which it is written.
+     *
+     * @param value    the number in the unit that the notation names
+     * @param notation how it is written
+     */
+    record Quantity(double value, Notation notation) implements Argument {
+        /** Refuses a missing notation. */
+        public Quantity {
+            Objects.requireNonNull(notation);
+        }
+    }
+
+    /**
+     * A name that is written as it is in every language: of an element, a document, a rule set, a file.
+     *
+     * @param text the name
+     */
+    record Name(String text) implements Argument {
+        /** Takes out what could end a line or steer a terminal: a name may come from a hostile file. */
+        public Name {
+            text = text.replaceAll("[\\p{Cntrl}\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069\\u200E\\u200F]+", " ");
+        }
+    }
+
+    /**
+     * A word of the catalogue.
+     *
+     * @param key its key, without the prefix {@code term.}
+     */
+    record Term(String key) implements Argument {
+        /** Refuses a missing key. */
+        public Term {
+            Objects.requireNonNull(key);
+        }
+    }
+
+    /**
+     * Several arguments, written as a list: {@code a, b and c}.
+     *
+     * @param items the arguments
+     */
+    record Series(List<Argument> items) implements Argument {
+        /** Copies the list. */
+        public Series {
+            items = List.copyOf(items);
+        }
+    }
+}

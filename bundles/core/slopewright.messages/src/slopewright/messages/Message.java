@@ -1,0 +1,35 @@
+package slopewright.messages;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A sentence as data: a key of the catalogues and what is put into its places. Nothing reads the words of a sentence to find something
+ * out; what a program needs stands beside it as data.
+ *
+ * @param key       key in the catalogues
+ * @param arguments what is put into the places {@code {0}}, {@code {1}} and so on
+ */
+public record Message(String key, List<Argument> arguments) implements Argument {
+    /** Copies the arguments. */
+    public Message {
+        Objects.requireNonNull(key);
+        arguments = List.copyOf(arguments);
+    }
+
+    /** Makes a message. */
+    public static Message of(String key, Argument... arguments) {
+        return new Message(key, List.of(arguments));
+    }
+
+    /** Returns the sentence in English with metres, for logs and exceptions. */
+    public String english() {
+        return MessageRenderer.ENGLISH.render(this);
+    }
+
+    /** Returns the English sentence. */
+    @Override
+    public String toString() {
+        return english();
+    }
+}

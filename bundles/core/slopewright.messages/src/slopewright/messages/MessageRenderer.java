@@ -1,0 +1,157 @@
+package slopewright.messages;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import slopewright.geometry.Angles;
+import slopewright.geometry.Lengths;
+
+/** Makes words of messages in one language, with its decimal sign, and in metres or feet. Immutable. */
+public final class MessageRenderer {
+    /** English, metres. */
+    static final MessageRenderer ENGLISH = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false);
+    private static final MessageRenderer GERMAN = new MessageRenderer(Locale.GERMAN, Catalogue.of("de"), false);
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
+    private static final String TERM = "term.";
+
+    private final Locale language;
+    private final Catalogue catalogue;
+    private final boolean feet;
+
+    private MessageRenderer(Locale language, Catalogue catalogue, boolean feet) {
+        this.language = language;
+        this.catalogue = catalogue;
+        this.feet = feet;
+    }
+
+    /**
+     * Returns the renderer of a language.
+     *
+     * @param language a language; English stands in for one that has no catalogue
+     * @return the renderer, in metres
+     */
+    public static MessageRenderer of(Locale language) {
+        return language.getLanguage().equals(Locale.GERMAN.getLanguage()) ? GERMAN : ENGLISH;
+    }
+
+    /** Returns the same renderer for lengths in feet, or in metres. */
+    public MessageRenderer inFeet(boolean wanted) {
+        return wanted == feet ? this : new MessageRenderer(language, catalogue, wanted);
+    }
+
+    /** Returns the language. */
+    public Locale language() {
+        return language;
+    }
+
+    /** Returns the keys of all sentences and words of the catalogue. */
+    public Set<String> keys() {
+        return catalogue.patterns().keySet();
+    }
+
+    /** Returns the sentences of the catalogue with their places, by key. */
+    public Map<String, String> patterns() {
+        return catalogue.patterns();
+    }
+
+    /** Returns the words of a message; a key without a sentence is written with its arguments, so that nothing is lost. */
+    public String render(Message message) {
+        return catalogue.find(message.key()).map(pattern -> filled(pattern, message.arguments()))
+                .orElseGet(() -> message.key() + " [" + String.join(", ", message.arguments().stream().map(this::write).toList()) + "]");
+    }
+
+    private String filled(String pattern, List<Argument> arguments) {
+        Matcher places = PLACE.matcher(pattern);
+        StringBuilder text = new StringBuilder();
+        while (places.find()) {
+            int at = Integer.parseInt(places.group(1));
+            places.appendReplacement(text, Matcher.quoteReplacement(at < arguments.size() ? write(arguments.get(at)) : places.group()));
+        }
+        return places.appendTail(text).toString();
+    }
+
+    /** Returns the words of an argument. */
+    public String write(Argument argument) {
+        if (argument instanceof Argument.Quantity quantity) {
+            return quantity(quantity.value(), quantity.notation());
+        }
+        if (argument instanceof Argument.Name name) {
+            return name.text();
+        }
+        if (argument instanceof Argument.Term term) {
+            return catalogue.find(TERM + term.key()).orElse(term.key());
+        }
+        if (argument instanceof Argument.Series series) {
+            return series(series.items().stream().map(this::write).toList());
+        }
+        return render((Message) argument);
+    }
+
+    private String series(List<String> words) {
+        String and = catalogue.find("list.and").orElse(" and ");
+        return words.size() < 2 ? String.join("", words)
+                : String.join(", ", words.subList(0, words.size() - 1)) + and + words.get(words.size() - 1);
+    }
+
+    /**
+     * Writes a number with its unit.
+     *
+     * @param value    the number in the unit of the notation
+     * @param notation how it is written
+     * @return the text, with the decimal sign of the language
+     */
+    public String quantity(double value, Notation notation) {
+        return switch (notation) {
+            case METRES -> length(value, 2);
+            case MILLIMETRES -> length(value, 3);
+            case WHOLE_METRES -> length(value, 0);
+            case METRES_AND_FEET -> feet ? length(value, 2)
+                    : fixed(value, 2) + " m (" + fixed(Lengths.metresToFeet(value), 1) + " ft)";
+            case KILOMETRES -> fixed(value / 1000, 2) + " km";
+            case DEGREES_MINUTES -> local(Angles.format(value));
+            case DEGREES -> fixed(value, 2) + "°";
+            case WHOLE_DEGREES -> plain(value) + "°";
+            case MINUTES -> fixed(value, 1) + "'";
+            case PERCENT -> fixed(value, 2) + " %";
+            case COUNT -> grouped(Math.round(value));
+            case NUMBER -> plain(value);
+            default -> plain(value) + " " + notation.unit();
+        };
+    }
+
+    private String length(double metres, int decimals) {
+        return feet ? fixed(Lengths.metresToFeet(metres), Math.max(1, decimals - 1)) + " ft" : fixed(metres, decimals) + " m";
+    }
+
+    /** Writes a number with so many decimals and the decimal sign of the language; never a zero with a minus. */
+    public String fixed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return local(String.valueOf(value));
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return local((rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString());
+    }
+
+    /** Writes a number to the hundredth, without decimals that say nothing. */
+    public String plain(double value) {
+        if (!Double.isFinite(value)) {
+            return local(String.valueOf(value));
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
+        return local(rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
+    }
+
+    private String grouped(long value) {
+        return String.format(language, Math.abs(value) < 10_000 ? "%d" : "%,d", value);
+    }
+
+    private String local(String number) {
+        return language.getLanguage().equals(Locale.GERMAN.getLanguage()) ? number.replace('.', ',') : number;
+    }
+}

@@ -1,0 +1,56 @@
+package slopewright.messages;
+
+/** How a number is written. Lengths are metres, angles decimal degrees unless the notation says otherwise. */
+public enum Notation {
+    /** Metres to the centimetre: {@code 12.34 m}. */
+    METRES("m"),
+    /** Metres to the millimetre: {@code 12.345 m}. */
+    MILLIMETRES("m"),
+    /** Whole metres: {@code 12 m}. */
+    WHOLE_METRES("m"),
+    /** Metres with feet beside them: {@code 12.34 m (40.5 ft)}. */
+    METRES_AND_FEET("m"),
+    /** Metres, written as kilometres: {@code 7.50 km}. */
+    KILOMETRES("m"),
+    /** Decimal degrees, written in degrees and minutes: {@code 2°50'}. */
+    DEGREES_MINUTES("deg"),
+    /** Decimal degrees to the hundredth: {@code 0.57°}. */
+    DEGREES("deg"),
+    /** Decimal degrees without decimals that say nothing: {@code 15°}. */
+    WHOLE_DEGREES("deg"),
+    /** Minutes of arc to the tenth: {@code 2.0'}. */
+    MINUTES("min"),
+    /** Per cent to the hundredth. */
+    PERCENT("%"),
+    /** A whole number. */
+    COUNT(""),
+    /** A number to the hundredth, without decimals where it has none. */
+    NUMBER(""),
+    /** Candela. */
+    CANDELA("cd"),
+    /** Volts. */
+    VOLTS("V"),
+    /** Knots. */
+    KNOTS("kt"),
+    /** Feet a minute. */
+    FEET_PER_MINUTE("ft/min"),
+    /** Hertz. */
+    HERTZ("Hz"),
+    /** Seconds. */
+    SECONDS("s"),
+    /** Hours. */
+    HOURS("h"),
+    /** Watts. */
+    WATTS("W");
+
+    private final String unit;
+
+    Notation(String unit) {
+        this.unit = unit;
+    }
+
+    /** Returns the unit of the number that it takes; empty where there is none. */
+    public String unit() {
+        return unit;
+    }
+}

@@ -1,2 +1,0 @@
-/** Every family on one runway end or helipad, side by side. */
-package slopewright.siting.compare;
