@@ -11,6 +11,7 @@ import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
@@ -89,6 +90,11 @@ public final class AidEvaluation {
         return host;
     }
 
+    /** Returns the project in which it stands. */
+    public Project project() {
+        return Projects.project(host).orElseThrow();
+    }
+
     /** Returns the rule set, with the overrides and confirmations of the project. */
     public RuleSet rules() {
         return rules;
@@ -126,6 +132,16 @@ public final class AidEvaluation {
             solved = request().then(start -> Attempt.of(() -> Families.site(String.valueOf(aid.getFamilyKey()), start, rules)));
         }
         return solved;
+    }
+
+    /** Returns whether the aid has units, so that something stands. */
+    public boolean isLaidOut() {
+        return !aid.getUnits().isEmpty();
+    }
+
+    /** Returns what the units give as they stand, or what the rule set would lay out where the aid has no units yet. */
+    public Attempt<Siting> layout() {
+        return isLaidOut() ? siting() : solved();
     }
 
     /** Returns the frame on the ground. */

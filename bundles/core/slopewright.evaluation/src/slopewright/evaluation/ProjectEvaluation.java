@@ -82,6 +82,18 @@ public final class ProjectEvaluation {
     }
 
     /**
+     * Evaluates a proposal: an aid that hangs in a copy of a runway end or approach direction of this project, at the same place, against
+     * everything that stands there in this project.
+     *
+     * @param proposal the proposed aid, with units
+     * @param rules    the rule set under which it is proposed
+     * @return the evaluation
+     */
+    public AidEvaluation propose(ApproachAid proposal, RuleSet rules) {
+        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, frame -> cache.surroundings(project, frame));
+    }
+
+    /**
      * Returns everything that stands around a runway end or helipad, whether it has an aid or not.
      *
      * @throws SitingException where its place, bearing or elevation are not known

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
@@ -33,7 +35,7 @@ public final class SetUpCards {
      */
     public static byte[] write(Project project, ApproachAid aid, RuleSet rules, LocalDate date, PaperSize paper, Reports.Format format)
             throws ReportException {
-        PortableSetUp found = PortableSetUp.of(project, aid, rules, date);
+        PortableSetUp found = PortableSetUp.of(AidEvaluation.of(aid, rules, new EvaluationCache()), date);
         ReportOptions options = new ReportOptions(date.toString(), paper);
         Pictures pictures = new Pictures(format == Reports.Format.HTML);
         String xhtml = CardDocument.write(project, aid, rules, found, options, pictures);

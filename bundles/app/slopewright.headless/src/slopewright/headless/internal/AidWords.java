@@ -5,6 +5,8 @@ import java.util.Optional;
 
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.standards.RuleSet;
@@ -23,6 +25,11 @@ final class AidWords {
 
     /** An aid with its project and rule set. */
     record Named(Project project, ApproachAid aid, RuleSet rules) {
+
+        /** Evaluates it. */
+        AidEvaluation evaluation() {
+            return AidEvaluation.of(aid, rules, new EvaluationCache());
+        }
     }
 
     Named load() {

@@ -12,12 +12,12 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.evaluation.comparison.OperationalContext;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
-import slopewright.standards.RuleSet;
 
 /** Lays out every family on one runway end or helipad. */
 @CommandLine.Command(name = "compare", description = "Lay out every family on one runway end or helipad, side by side.")
@@ -42,9 +42,9 @@ final class CompareCommand extends Command {
     @Override
     public Integer call() {
         Project project = ProjectFiles.load(file);
-        RuleSet rules = ProjectFiles.rules(project, Optional.ofNullable(ruleSet));
+        ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         ApproachHost host = ProjectFiles.helipad(project, end);
-        List<Candidate> candidates = FamilyComparison.of(project, host, rules);
+        List<Candidate> candidates = FamilyComparison.of(evaluation, host);
         if (json) {
             Json.print(json(candidates), streams().out);
         } else if (csv) {

@@ -33,7 +33,7 @@ final class PortableCommand extends Command {
     @Override
     public Integer call() {
         AidWords.Named named = words.load();
-        PortableSetUp found = PortableSetUp.of(named.project(), named.aid(), named.rules(), date == null ? LocalDate.now() : date);
+        PortableSetUp found = PortableSetUp.of(named.evaluation(), date == null ? LocalDate.now() : date);
         if (json) {
             Json.print(PortableOutput.json(named.aid().getId(), found), streams().out);
         } else {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
 import slopewright.exchange.LaidAid;
 import slopewright.model.ApproachAid;
@@ -37,6 +38,15 @@ final class ProjectFiles {
     static RuleSet rules(Project project, Optional<String> name) {
         try {
             return ProjectRules.of(project, name);
+        } catch (IllegalArgumentException e) {
+            throw name.isPresent() ? new UsageException(e.getMessage()) : new InputException(e.getMessage());
+        }
+    }
+
+    /** Evaluates a project, under one rule set where one is named. */
+    static ProjectEvaluation evaluation(Project project, Optional<String> name) {
+        try {
+            return ProjectEvaluation.of(project, name);
         } catch (IllegalArgumentException e) {
             throw name.isPresent() ? new UsageException(e.getMessage()) : new InputException(e.getMessage());
         }

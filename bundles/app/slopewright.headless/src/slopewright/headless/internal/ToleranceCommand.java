@@ -50,7 +50,7 @@ final class ToleranceCommand extends Command {
     public Integer call() {
         Tolerances tolerances = new Tolerances(angleMinutes, levelM, placeM);
         AidWords.Named named = words.load();
-        ToleranceStudy study = ToleranceStudy.of(named.project(), named.aid(), named.rules(), tolerances, samples, seed);
+        ToleranceStudy study = ToleranceStudy.of(named.evaluation(), tolerances, samples, seed);
         if (json) {
             Json.print(json(named.aid().getId(), study), streams().out);
         } else {

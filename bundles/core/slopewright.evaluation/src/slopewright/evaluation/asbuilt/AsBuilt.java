@@ -6,9 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
-import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.model.AeroplaneGroup;
@@ -17,14 +16,11 @@ import slopewright.model.ApproachHost;
 import slopewright.model.Inspection;
 import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
-import slopewright.model.Obstacle;
-import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.site.SiteFrame;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
@@ -137,20 +133,19 @@ public record AsBuilt(Siting planned, Siting built, List<Unit> units, OptionalDo
     /**
      * Works out an indicator as it was built.
      *
-     * @param project the project, for its obstacles
-     * @param aid     the aid, in a runway end or approach direction of the project
-     * @param rules   the rule set, with the overrides and confirmations of the project
+     * @param evaluation the evaluation of the aid as it is planned
      * @return the results
      * @throws SitingException where the plan or the measured layout can not be worked out; the message says why
      */
-    public static AsBuilt of(Project project, ApproachAid aid, RuleSet rules) {
-        ApproachHost host = Projects.host(aid)
-                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
-        Siting planned = AidLayouts.evaluate(aid, rules);
+    public static AsBuilt of(AidEvaluation evaluation) {
+        ApproachAid aid = evaluation.aid();
+        ApproachHost host = evaluation.host();
+        RuleSet rules = evaluation.rules();
+        Siting planned = evaluation.siting().orThrow();
         double datumM = AidLayouts.datumM(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host)
                 + " is missing"));
         List<UnitPlan> measured = planned.units().stream().map(unit -> measured(unit, of(aid, unit), datumM)).toList();
-        Siting built = measured.equals(planned.units()) ? planned : Families.get(planned.family()).assess(AidRequests.of(aid), rules,
+        Siting built = measured.equals(planned.units()) ? planned : Families.get(planned.family()).assess(evaluation.request().orThrow(), rules,
                 measured, planned.nominalDistanceM());
         Optional<CitedValue> accuracy = rules.find(planned.family() + ".setting-accuracy-min");
         Optional<CitedValue> beyond = rules.find(planned.family() + ".reset-beyond-min");
@@ -159,7 +154,7 @@ public record AsBuilt(Siting planned, Siting built, List<Unit> units, OptionalDo
         List<Flight> flights = aid.getInspections().stream().map(one -> new Flight(one, one.getOnSlopeAngleDeg() == null
                 ? OptionalDouble.empty() : OptionalDouble.of(Angles.degToMinutes(one.getOnSlopeAngleDeg() - planned.slopeDeg())), range))
                 .toList();
-        AsBuilt result = new AsBuilt(planned, built, units, marginM(project, host, planned), marginM(project, host, built), flights,
+        AsBuilt result = new AsBuilt(planned, built, units, evaluation.marginM(), builtMarginM(evaluation, built), flights,
                 accuracy, beyond, List.of());
         return new AsBuilt(planned, built, units, result.plannedMarginM(), result.builtMarginM(), flights, accuracy, beyond,
                 result.against(host, rules));
@@ -244,20 +239,8 @@ public record AsBuilt(Siting planned, Siting built, List<Unit> units, OptionalDo
         return beyond.isPresent() && off <= beyond.get().value() ? Verdict.OUTSIDE : Verdict.SET_AGAIN;
     }
 
-    private static OptionalDouble marginM(Project project, ApproachHost host, Siting siting) {
-        if (siting.surface().isEmpty() || project.getAerodrome() == null) {
-            return OptionalDouble.empty();
-        }
-        double worst = Double.POSITIVE_INFINITY;
-        try {
-            SiteFrame frame = SiteFrame.of(host);
-            for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
-                worst = Math.min(worst, SurveyedShape.of(obstacle, frame).compare(siting.surface().get().geometry())
-                        .map(one -> -one.excessM()).orElse(Double.POSITIVE_INFINITY));
-            }
-        } catch (SitingException e) {
-            return OptionalDouble.empty();
-        }
-        return Double.isInfinite(worst) ? OptionalDouble.empty() : OptionalDouble.of(worst);
+    private static OptionalDouble builtMarginM(AidEvaluation evaluation, Siting built) {
+        return evaluation.surroundings().value().flatMap(around -> built.surface().map(plan -> around.compare(plan.geometry()).marginM()))
+                .orElseGet(OptionalDouble::empty);
     }
 }

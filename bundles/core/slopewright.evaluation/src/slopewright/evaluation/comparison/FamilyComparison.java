@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
-import slopewright.evaluation.obstacles.SurveyedShape;
-import slopewright.geometry.Penetration;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
@@ -22,7 +22,6 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.SurfacePlan;
-import slopewright.siting.site.SiteFrame;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
@@ -38,22 +37,24 @@ public final class FamilyComparison {
      * Lays out every family at a runway end or approach direction. A family that the rule set does not cover is laid out under the
      * first one that does, for the same eye height over the threshold, and says so.
      *
-     * @param project the project, for its obstacles
-     * @param host    the runway end or approach direction
-     * @param rules   the rule set
+     * @param evaluation the evaluation of the project; a rule set that was named for it counts, else that of the first aid there, else
+     *                   that of the project
+     * @param host       the runway end or approach direction
      * @return one candidate a family, in the order of the families
      */
-    public static List<Candidate> of(Project project, ApproachHost host, RuleSet rules) {
+    public static List<Candidate> of(ProjectEvaluation evaluation, ApproachHost host) {
+        RuleSet rules = evaluation.aidsOf(host).stream().findFirst().map(AidEvaluation::rules).orElse(evaluation.rules());
         List<Candidate> candidates = new ArrayList<>();
         for (IndicatorFamily family : Families.all()) {
             if (host instanceof RunwayEnd ? family.atRunways() : family.atHelipads()) {
-                candidates.add(candidate(project, host, rules, family));
+                candidates.add(candidate(evaluation, host, rules, family));
             }
         }
         return candidates;
     }
 
-    private static Candidate candidate(Project project, ApproachHost host, RuleSet rules, IndicatorFamily family) {
+    private static Candidate candidate(ProjectEvaluation evaluation, ApproachHost host, RuleSet rules, IndicatorFamily family) {
+        Project project = evaluation.project();
         Optional<RuleSet> covering = rules.covers(family.key()) ? Optional.of(rules)
                 : RuleSets.all().stream().filter(other -> other.covers(family.key())).findFirst();
         if (covering.isEmpty()) {
@@ -69,7 +70,7 @@ public final class FamilyComparison {
             Optional<String> forbidden = forbidden(family, used, request);
             forbidden.ifPresent(remarks::add);
             Siting siting = Families.site(family.key(), request, used);
-            Worst worst = worst(project, host, siting.surface());
+            Worst worst = worst(evaluation, host, siting.surface());
             VisibleRange range = VisibleRange.of(project, siting, used);
             return new Candidate(family, used, Optional.of(siting), String.join("; ", remarks), forbidden.isEmpty(), worst.marginM(),
                     worst.obstacle(), range.dayM(), range.nightM(), range.note(),
@@ -139,18 +140,10 @@ public final class FamilyComparison {
     private record Worst(OptionalDouble marginM, String obstacle) {
     }
 
-    private static Worst worst(Project project, ApproachHost host, Optional<SurfacePlan> surface) {
-        if (surface.isEmpty() || project.getAerodrome() == null) {
-            return new Worst(OptionalDouble.empty(), "");
-        }
-        SiteFrame frame = SiteFrame.of(host);
-        Worst worst = new Worst(OptionalDouble.empty(), "");
-        for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
-            Optional<Penetration> found = SurveyedShape.of(obstacle, frame).compare(surface.get().geometry());
-            if (found.isPresent() && -found.get().excessM() < worst.marginM().orElse(Double.POSITIVE_INFINITY)) {
-                worst = new Worst(OptionalDouble.of(-found.get().excessM()), Projects.label(obstacle));
-            }
-        }
-        return worst;
+    private static Worst worst(ProjectEvaluation evaluation, ApproachHost host, Optional<SurfacePlan> surface) {
+        Optional<ObstacleComparison> governing = surface
+                .flatMap(plan -> evaluation.surroundings(host).compare(plan.geometry()).governing());
+        return governing.map(found -> new Worst(OptionalDouble.of(found.marginM()), found.label()))
+                .orElse(new Worst(OptionalDouble.empty(), ""));
     }
 }

@@ -9,19 +9,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
-import slopewright.siting.Families;
-import slopewright.siting.Input;
 import slopewright.siting.Siting;
-import slopewright.siting.SitingException;
-import slopewright.siting.SitingRequest;
 import slopewright.siting.descent.DescentSlope;
 import slopewright.siting.descent.DescentTable;
 import slopewright.siting.magnetic.SiteVariation;
@@ -83,27 +77,25 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
     /**
      * Works the set-up of an aid out.
      *
-     * @param project the project, for its obstacles and circuits
-     * @param aid     the aid, in a runway end or approach direction of the project
-     * @param rules   the rule set
-     * @param date    the day of the set-up
+     * @param evaluation the evaluation of the aid
+     * @param date       the day of the set-up
      * @return the set-up
-     * @throws SitingException where something is missing or does not fit; the message says what
+     * @throws slopewright.siting.SitingException where something is missing or does not fit; the message says what
      */
-    public static PortableSetUp of(Project project, ApproachAid aid, RuleSet rules, LocalDate date) {
-        ApproachHost host = Projects.host(aid)
-                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
+    public static PortableSetUp of(AidEvaluation evaluation, LocalDate date) {
+        ApproachAid aid = evaluation.aid();
+        ApproachHost host = evaluation.host();
+        RuleSet rules = evaluation.rules();
         List<String> notes = new ArrayList<>();
         Optional<DescentSlope> descent = DescentSlope.of(aid);
-        boolean solved = aid.getUnits().isEmpty();
-        Siting siting = solved ? solve(aid, descent, rules) : AidLayouts.evaluate(aid, rules);
+        boolean solved = !evaluation.isLaidOut();
+        Siting siting = evaluation.layout().orThrow();
         descent.ifPresent(found -> noteDescent(found, siting, notes));
-        SiteFrame frame = SiteFrame.of(host);
+        SiteFrame frame = evaluation.frame().orThrow();
         Azimuth azimuth = Azimuth.of(frame.bearingDeg(), siting.units().get(0).azimuthDeg(), SiteVariation.of(host, date));
-        List<Obstacle> obstacles = project.getAerodrome() == null ? List.of() : project.getAerodrome().getObstacles();
-        SightLines sight = SightLines.of(aid, siting, rules, obstacles, frame);
+        SightLines sight = SightLines.of(evaluation);
         LevellingEffect levelling = LevellingErrors.levelling(aid, siting, rules, notes);
-        Optional<BatteryEndurance> battery = circuitBattery(project, aid, rules);
+        Optional<BatteryEndurance> battery = circuitBattery(evaluation.project(), aid, rules);
         SectorSource sectors = sectors(aid, siting);
         if (!Boolean.TRUE.equals(aid.getPortable())) {
             notes.add("The aid is not marked as portable.");
@@ -119,14 +111,6 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         return new PortableSetUp(Projects.path(aid), date, siting, solved, descent, azimuth, sight, levelling, battery, sectors,
                 blockers(sectors, sight, LevellingErrors.sectorsDiffer(aid, siting)), notes, citations(siting, entered, azimuth, sight, battery,
                         descent));
-    }
-
-    private static Siting solve(ApproachAid aid, Optional<DescentSlope> descent, RuleSet rules) {
-        SitingRequest request = AidRequests.of(aid);
-        if (aid.getSlopeDeg() == null && descent.isPresent()) {
-            request = request.toBuilder().set(Input.SLOPE, descent.get().slopeDeg()).build();
-        }
-        return Families.site(String.valueOf(aid.getFamilyKey()), request, rules);
     }
 
     private static void noteDescent(DescentSlope descent, Siting siting, List<String> notes) {

@@ -7,11 +7,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.EquipmentType;
 import slopewright.model.LightColour;
 import slopewright.model.Obstacle;
+import slopewright.model.Project;
 import slopewright.model.Transition;
 import slopewright.siting.Colour;
 import slopewright.siting.Light;
@@ -56,15 +58,17 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, S
     /**
      * Draws the lines of a unit.
      *
-     * @param aid       the aid, for its equipment and beam
-     * @param siting    its layout
-     * @param rules     the rule set
-     * @param obstacles the obstacles
-     * @param frame     the frame of the layout
+     * @param evaluation the evaluation of the aid
      * @return the lines
-     * @throws slopewright.siting.SitingException where an obstacle lacks a number
+     * @throws slopewright.siting.SitingException where there is no layout or no frame, or an obstacle lacks a number
      */
-    public static SightLines of(ApproachAid aid, Siting siting, RuleSet rules, List<Obstacle> obstacles, SiteFrame frame) {
+    public static SightLines of(AidEvaluation evaluation) {
+        ApproachAid aid = evaluation.aid();
+        Siting siting = evaluation.layout().orThrow();
+        RuleSet rules = evaluation.rules();
+        SiteFrame frame = evaluation.frame().orThrow();
+        Project project = evaluation.project();
+        List<Obstacle> obstacles = project.getAerodrome() == null ? List.of() : project.getAerodrome().getObstacles();
         List<String> notes = new ArrayList<>();
         UnitPlan unit = lowest(siting);
         FramePoint lens = unit.place();

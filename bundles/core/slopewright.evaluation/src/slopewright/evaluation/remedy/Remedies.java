@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.ObstacleField;
 import slopewright.evaluation.obstacles.Surroundings;
@@ -50,15 +51,16 @@ public final class Remedies {
     /**
      * Computes the remedies of a layout.
      *
-     * @param laid      the layout as it stands, with an obstacle surface
-     * @param request   what it starts from
-     * @param rules     the rule set
-     * @param surroundings everything that stands there; what something named shields does not count
-     * @return one remedy of each kind in the order of the published list, those that do not help too; empty where nothing penetrates
-     * @throws IllegalArgumentException where the layout has no obstacle surface
+     * @param evaluation the evaluation of an aid as it stands; what something named shields does not count
+     * @return one remedy of each kind in the order of the published list, those that do not help too; empty where nothing penetrates, or
+     *         nobody knows because there is no layout, no obstacle surface or no frame
      */
-    public static List<Remedy> of(Siting laid, SitingRequest request, RuleSet rules, Surroundings surroundings) {
-        Remedies remedies = new Remedies(laid, request, rules, surroundings);
+    public static List<Remedy> of(AidEvaluation evaluation) {
+        if (evaluation.obstacles().value().isEmpty() || evaluation.request().value().isEmpty()) {
+            return List.of();
+        }
+        Remedies remedies = new Remedies(evaluation.siting().orThrow(), evaluation.request().orThrow(), evaluation.rules(),
+                evaluation.surroundings().orThrow());
         if (remedies.worstM(remedies.surface) <= 0) {
             return List.of();
         }

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.AeroplaneGroup;
-import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
@@ -61,24 +59,20 @@ public record ToleranceStudy(String family, String ruleSet, Tolerances tolerance
     /**
      * Studies an aid: as its units stand, or as it would be solved where it has none.
      *
-     * @param project    the project, for its obstacles
-     * @param aid        the aid, in a runway end or approach direction of the project
-     * @param rules      the rule set
+     * @param evaluation the evaluation of the aid
      * @param tolerances the tolerances of the units
      * @param samples    number of random trials, zero or more
      * @param seed       where the random numbers start; the same seed gives the same study
      * @return the study
      * @throws SitingException where something is missing; the message says what
      */
-    public static ToleranceStudy of(Project project, ApproachAid aid, RuleSet rules, Tolerances tolerances, int samples, long seed) {
-        ApproachHost host = Projects.host(aid)
-                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
-        SitingRequest request = AidRequests.of(aid);
-        Siting siting = aid.getUnits().isEmpty() ? Families.site(String.valueOf(aid.getFamilyKey()), request, rules)
-                : AidLayouts.evaluate(aid, rules);
+    public static ToleranceStudy of(AidEvaluation evaluation, Tolerances tolerances, int samples, long seed) {
+        SitingRequest request = evaluation.request().orThrow();
+        Siting siting = evaluation.layout().orThrow();
+        Project project = evaluation.project();
         List<Obstacle> obstacles = project.getAerodrome() == null ? List.of() : project.getAerodrome().getObstacles();
-        return of(request, rules, siting, obstacles, obstacles.isEmpty() ? Optional.empty() : Optional.of(SiteFrame.of(host)), mix(host),
-                tolerances, samples, seed);
+        return of(request, evaluation.rules(), siting, obstacles, obstacles.isEmpty() ? Optional.empty()
+                : Optional.of(evaluation.frame().orThrow()), mix(evaluation.host()), tolerances, samples, seed);
     }
 
     private static List<Aeroplane> mix(ApproachHost host) {

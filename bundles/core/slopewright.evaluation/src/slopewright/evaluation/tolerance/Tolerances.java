@@ -17,4 +17,12 @@ public record Tolerances(double angleMinutes, double levelM, double placeM) {
             throw new SitingException("tolerances must be zero or more");
         }
     }
+
+    /**
+     * Returns what a careful setting out leaves: 3 minutes of arc, 0.05 m in level, 0.5 m along the runway. Common practice; no document
+     * that was read publishes it.
+     */
+    public static Tolerances usual() {
+        return new Tolerances(3, 0.05, 0.5);
+    }
 }

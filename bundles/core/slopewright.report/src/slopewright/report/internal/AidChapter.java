@@ -56,7 +56,7 @@ final class AidChapter {
         wheels(siting);
         new SignalTable(html).write(siting);
         new ObstacleSection(html, project, subject).write(siting);
-        new ToleranceSection(html, project, subject).write();
+        new ToleranceSection(html, subject).write();
         if (!siting.notes().isEmpty()) {
             html.section("Notes").list(siting.notes().stream().map(note -> note.english()).toList());
         }

@@ -47,7 +47,7 @@ public final class CommissioningDocument {
 
     /** Writes the sheet of an aid whose layout could be worked out. */
     public static String write(Project project, AidEvaluation subject, ReportOptions options) throws ReportException {
-        return new CommissioningDocument(subject, AsBuilt.of(project, subject.aid(), subject.rules())).writeAll(project, options);
+        return new CommissioningDocument(subject, AsBuilt.of(subject)).writeAll(project, options);
     }
 
     private String writeAll(Project project, ReportOptions options) throws ReportException {

@@ -38,7 +38,7 @@ final class ComparisonChapter {
             AidEvaluation first = context.aids().stream().filter(subject -> subject.host() == host).findFirst().orElseThrow();
             html.section(Projects.path(host));
             try {
-                table(first, FamilyComparison.of(project, host, first.rules()));
+                table(first, FamilyComparison.of(context, host));
             } catch (SitingException e) {
                 html.element("p class=\"alert\"", "The families can not be compared: " + e.getMessage() + ".");
             }

@@ -51,15 +51,12 @@ final class ObstacleSection {
                 .toList())});
         html.facts(facts);
         obstacles(plan);
-        remedies(siting);
+        remedies();
     }
 
     /** Adds what would cure a penetration, where there is one. */
-    private void remedies(Siting siting) {
-        if (project.getAerodrome() == null || subject.frame().value().isEmpty() || subject.request().value().isEmpty()) {
-            return;
-        }
-        List<Remedy> remedies = Remedies.of(siting, subject.request().value().get(), subject.rules(), subject.surroundings().orThrow());
+    private void remedies() {
+        List<Remedy> remedies = Remedies.of(subject);
         if (!remedies.isEmpty()) {
             html.element("p class=\"alert\"", "At least one obstacle stands through the surface. It is removed or lowered, or one of these "
                     + "changes is made, each computed as the smallest that leaves nothing through the surface:");

@@ -7,28 +7,25 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.tolerance.ToleranceStudy;
 import slopewright.evaluation.tolerance.Tolerances;
 import slopewright.evaluation.tolerance.WorstCase;
-import slopewright.model.Project;
 import slopewright.siting.SitingException;
 
 /** What becomes of the heights when the units stand as wrong as a careful party may leave them. */
 final class ToleranceSection {
 
-    private static final Tolerances ASSUMED = new Tolerances(3, 0.02, 0.3);
+    private static final Tolerances ASSUMED = Tolerances.usual();
 
     private final Html html;
-    private final Project project;
     private final AidEvaluation subject;
 
-    ToleranceSection(Html html, Project project, AidEvaluation subject) {
+    ToleranceSection(Html html, AidEvaluation subject) {
         this.html = html;
-        this.project = project;
         this.subject = subject;
     }
 
     void write() {
         ToleranceStudy study;
         try {
-            study = ToleranceStudy.of(project, subject.aid(), subject.rules(), ASSUMED, 0, 1);
+            study = ToleranceStudy.of(subject, ASSUMED, 0, 1);
         } catch (SitingException e) {
             html.section("Tolerances").element("p class=\"alert\"", "No study of tolerances: " + e.getMessage() + ".");
             return;
