@@ -40,9 +40,20 @@ public final class RuleSet {
      * @param heliport       obstacle protection surface at heliports
      * @param aimingPoint    aiming point marking
      * @param crossingHeight visual threshold crossing heights
+     * @param photometry     intensities of light units by direction; empty where none was read
      */
     public record Tables(Optional<WheelClearanceTable> wheelClearance, Optional<SurfaceTable> surface,
-            Optional<HeliportSurfaceTable> heliport, Optional<AimingPointTable> aimingPoint, Optional<CrossingHeightTable> crossingHeight) {
+            Optional<HeliportSurfaceTable> heliport, Optional<AimingPointTable> aimingPoint, Optional<CrossingHeightTable> crossingHeight,
+            List<PhotometryTable> photometry) {
+        /** Copies the list. */
+        public Tables {
+            photometry = List.copyOf(photometry);
+        }
+
+        /** Returns no tables at all. */
+        public static Tables none() {
+            return new Tables(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+        }
     }
 
     private final Descriptor descriptor;
@@ -106,7 +117,8 @@ public final class RuleSet {
 
     /** Returns the wheel clearance table, empty where there is none. */
     public Optional<WheelClearanceTable> wheelClearance() {
-        return tables.wheelClearance().map(table -> new WheelClearanceTable(table.groups(), confirmed(table.citation())));
+        return tables.wheelClearance().map(table -> new WheelClearanceTable(table.groups(), confirmed(table.citation()),
+                confirmed(table.desired())));
     }
 
     /** Returns the table of obstacle surfaces at runways, empty where there is none. */
@@ -127,6 +139,19 @@ public final class RuleSet {
     /** Returns the table of crossing heights, empty where there is none. */
     public Optional<CrossingHeightTable> crossingHeight() {
         return tables.crossingHeight().map(table -> new CrossingHeightTable(table.groups(), confirmed(table.citation())));
+    }
+
+    /**
+     * Returns the printed intensities of a family's light of one colour.
+     *
+     * @param family key of the family whose values it takes
+     * @param colour key of the colour
+     * @param night  whether the intensities of the night are asked for, where the source has others by night
+     * @return the table, empty where none was read
+     */
+    public Optional<PhotometryTable> photometry(String family, String colour, boolean night) {
+        return tables.photometry().stream().filter(table -> table.isFor(family, colour, night)).findFirst()
+                .map(table -> table.citing(confirmed(table.citation())));
     }
 
     /** Returns the tables as they were read. */

@@ -7,9 +7,10 @@ import java.util.Optional;
  * Wheel clearance over the threshold by eye-to-wheel height in approach configuration.
  *
  * @param groups   bands without gap, lowest first; each includes its lower and excludes its upper end
- * @param citation the printed table
+ * @param citation the printed table, for its minimum clearances
+ * @param desired  where its desired clearances come from, which may be known worse
  */
-public record WheelClearanceTable(List<Group> groups, Citation citation) {
+public record WheelClearanceTable(List<Group> groups, Citation citation, Citation desired) {
 
     /**
      * One band.

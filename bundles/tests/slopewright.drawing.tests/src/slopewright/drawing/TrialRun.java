@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.AidRequests;
@@ -35,7 +34,7 @@ public final class TrialRun implements Runnable {
 
     private static RuleSet rules() {
         Citation citation = new Citation(TrialBox.TO_EDGE, new Source("trial", "trial text", "1"), "1", Provenance.FROM_MEMORY, "", "");
-        var none = new RuleSet.Tables(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        var none = RuleSet.Tables.none();
         return new RuleSet(new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("trial-box"), "table", "threshold",
                 "outer-first"), Map.of(citation.key(), new CitedValue(12, "m", citation)), none);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import slopewright.geometry.Decimals;
 import slopewright.standards.Provenance;
@@ -142,6 +143,10 @@ final class HeadedCsv {
 
     List<Row> rows() {
         return rows;
+    }
+
+    Optional<String> findHead(String name) {
+        return Optional.ofNullable(head.get(name));
     }
 
     String head(String name) {

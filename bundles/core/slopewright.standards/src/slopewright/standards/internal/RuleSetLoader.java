@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.Reader;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,9 +57,9 @@ public final class RuleSetLoader {
      * @throws StandardsException where a file is missing or wrong; the message names file, line and reason
      */
     public List<RuleSet> loadAll() {
-        text("rule-sets.txt").lines().filter(line -> !line.isBlank() && !line.startsWith("#"))
-                .forEach(folder -> read.put(folder, load(folder)));
-        return List.copyOf(read.values());
+        List<String> folders = text("rule-sets.txt").lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
+        folders.forEach(folder -> read(folder, List.of()));
+        return folders.stream().map(read::get).toList();
     }
 
     private Optional<String> find(String path) {
@@ -84,7 +85,20 @@ public final class RuleSetLoader {
         return found;
     }
 
-    private RuleSet load(String folder) {
+    /** Reads a rule set after the one that it inherits from. */
+    private RuleSet read(String folder, List<String> heirs) {
+        if (heirs.contains(folder)) {
+            throw new StandardsException(folder + "/rule-set.properties", 0, "inherits from itself by way of " + String.join(", ", heirs));
+        }
+        RuleSet known = read.get(folder);
+        if (known == null) {
+            known = load(folder, heirs);
+            read.put(folder, known);
+        }
+        return known;
+    }
+
+    private RuleSet load(String folder, List<String> heirs) {
         String file = folder + "/rule-set.properties";
         Properties properties = new Properties();
         try (Reader reader = new StringReader(text(file))) {
@@ -97,7 +111,7 @@ public final class RuleSetLoader {
                 List.of(need(properties, "families", file).split(",")), oneOf(properties, "surface", file, "table", "angular"),
                 oneOf(properties, "surface.datum", file, "threshold", "reference-point"),
                 oneOf(properties, "numbering", file, "outer-first", "runway-first"));
-        Optional<RuleSet> base = Optional.ofNullable(properties.getProperty("inherits")).map(from -> base(from, file));
+        Optional<RuleSet> base = Optional.ofNullable(properties.getProperty("inherits")).map(from -> base(from, folder, file, heirs));
         Provenance atMost = atMost(properties.getProperty("inherits.as", Provenance.PUBLISHED.key()), file);
         Map<String, CitedValue> values = new TreeMap<>();
         base.ifPresent(rules -> rules.values().forEach(value -> values.put(value.key(),
@@ -107,12 +121,13 @@ public final class RuleSetLoader {
         return new RuleSet(descriptor, values, tables.readAll());
     }
 
-    private RuleSet base(String folder, String file) {
-        RuleSet base = read.get(folder);
-        if (base == null) {
-            throw new StandardsException(file, 0, "inherits from " + folder + ", which is not listed before it");
+    private RuleSet base(String from, String folder, String file, List<String> heirs) {
+        if (find(from + "/rule-set.properties").isEmpty()) {
+            throw new StandardsException(file, 0, "inherits from " + from + ", which is not there");
         }
-        return base;
+        List<String> more = new ArrayList<>(heirs);
+        more.add(folder);
+        return read(from, more);
     }
 
     private static String need(Properties properties, String key, String file) {

@@ -3,6 +3,7 @@ package slopewright.standards.internal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -11,6 +12,7 @@ import slopewright.standards.AimingPointTable;
 import slopewright.standards.Citation;
 import slopewright.standards.CrossingHeightTable;
 import slopewright.standards.HeliportSurfaceTable;
+import slopewright.standards.PhotometryTable;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
 import slopewright.standards.SurfaceTable;
@@ -30,6 +32,9 @@ final class TableReaders {
     private static final List<String> AIMING_POINT = List.of("landing_distance_from_m", "landing_distance_below_m", "distance_m");
     private static final List<String> CROSSING_HEIGHT = List.of("group", "cockpit_to_wheel_ft", "crossing_height_ft", "tolerance_above_ft",
             "tolerance_below_ft");
+    private static final List<String> PHOTOMETRY = List.of("families", "colour", "condition", "shape", "intensity_cd", "azimuth_deg",
+            "elevation_deg");
+    private static final List<String> PHOTOMETRY_FILES = List.of("fig-a2-22.csv", "fig-a2-23.csv", "fig-ii-5-11.csv", "fig-3-1.csv");
     private static final List<String> T_FORMS = List.of("t-form", "t-form-abbreviated");
 
     private final String folder;
@@ -51,7 +56,8 @@ final class TableReaders {
         return new RuleSet.Tables(
                 first(WHEEL_CLEARANCE, this::wheelClearance, "tab-5-2.csv", "tab-m-1.csv").or(() -> base
                         .flatMap(RuleSet.Tables::wheelClearance)
-                        .map(table -> new WheelClearanceTable(table.groups(), table.citation().atMost(atMost)))),
+                        .map(table -> new WheelClearanceTable(table.groups(), table.citation().atMost(atMost),
+                                table.desired().atMost(atMost)))),
                 first(SURFACE, this::surface, "tab-5-3.csv", "tab-m-2.csv").or(() -> base.flatMap(RuleSet.Tables::surface)
                         .map(table -> new SurfaceTable(table.rows(), table.fromIndicator(), table.citation().atMost(atMost)))),
                 first(HELIPORT, this::heliport, "tab-ii-5-1.csv").or(() -> base.flatMap(RuleSet.Tables::heliport)
@@ -59,7 +65,59 @@ final class TableReaders {
                 first(AIMING_POINT, this::aimingPoint, "tab-5-1.csv").or(() -> base.flatMap(RuleSet.Tables::aimingPoint)
                         .map(table -> new AimingPointTable(table.bands(), table.citation().atMost(atMost)))),
                 first(CROSSING_HEIGHT, this::crossingHeight, "tab-3-3.csv").or(() -> base.flatMap(RuleSet.Tables::crossingHeight)
-                        .map(table -> new CrossingHeightTable(table.groups(), table.citation().atMost(atMost)))));
+                        .map(table -> new CrossingHeightTable(table.groups(), table.citation().atMost(atMost)))),
+                photometry());
+    }
+
+    /** Figures of intensities that a folder holds stand for those of the base of the same families and colours. */
+    private List<PhotometryTable> photometry() {
+        List<PhotometryTable> own = new ArrayList<>();
+        for (String name : PHOTOMETRY_FILES) {
+            data.apply(folder + "/" + name).ifPresent(text -> own.addAll(photometry(HeadedCsv.read(folder + "/" + name, text, PHOTOMETRY))));
+        }
+        base.stream().flatMap(tables -> tables.photometry().stream())
+                .filter(table -> own.stream().noneMatch(mine -> mine.colour().equals(table.colour())
+                        && mine.families().stream().anyMatch(table.families()::contains)))
+                .map(table -> table.atMost(atMost)).toList().forEach(own::add);
+        return own;
+    }
+
+    /** Reads contours; rows of the same families, colour and condition belong together and go outward with falling intensity. */
+    private List<PhotometryTable> photometry(HeadedCsv csv) {
+        Citation citation = citation(csv, "table.photometry");
+        List<PhotometryTable> tables = new ArrayList<>();
+        for (HeadedCsv.Row row : csv.rows()) {
+            List<String> families = List.of(row.text("families").split(" "));
+            PhotometryTable.Condition condition = word(row, "condition", PhotometryTable.Condition.values());
+            PhotometryTable.Contour contour = new PhotometryTable.Contour(word(row, "shape", PhotometryTable.Shape.values()),
+                    row.number("intensity_cd"), row.number("azimuth_deg"), row.isBlank("elevation_deg") ? 90 : row.number("elevation_deg"));
+            PhotometryTable last = tables.isEmpty() ? null : tables.get(tables.size() - 1);
+            List<PhotometryTable.Contour> contours = new ArrayList<>();
+            if (last != null && last.families().equals(families) && last.colour().equals(row.text("colour"))
+                    && last.condition() == condition) {
+                contours.addAll(tables.remove(tables.size() - 1).contours());
+                PhotometryTable.Contour inner = contours.get(contours.size() - 1);
+                if (contour.intensityCd() >= inner.intensityCd() || contour.azimuthDeg() <= inner.azimuthDeg()) {
+                    throw row.fault("a contour lies inside the one before it, or is not weaker");
+                }
+            }
+            if (!(contour.intensityCd() > 0) || !(contour.azimuthDeg() > 0) || !(contour.elevationDeg() > 0)) {
+                throw row.fault("a contour needs an intensity and extents above zero");
+            }
+            contours.add(contour);
+            tables.add(new PhotometryTable(families, row.text("colour"), condition, contours, citation));
+        }
+        return tables;
+    }
+
+    private static <T extends Enum<T>> T word(HeadedCsv.Row row, String column, T[] values) {
+        String text = row.text(column);
+        for (T value : values) {
+            if (value.name().toLowerCase(Locale.ROOT).equals(text)) {
+                return value;
+            }
+        }
+        throw row.fault("'" + text + "' is no " + column);
     }
 
     private <T> Optional<T> first(List<String> columns, Function<HeadedCsv, T> reader, String... names) {
@@ -90,7 +148,12 @@ final class TableReaders {
             groups.add(new WheelClearanceTable.Group(from, below, row.number("desired_clearance_m"), row.number("minimum_clearance_m"),
                     light));
         }
-        return new WheelClearanceTable(groups, citation(csv, "table.wheel-clearance"));
+        Citation printed = citation(csv, "table.wheel-clearance");
+        Citation desired = csv.findHead("desired.provenance").isEmpty() ? printed
+                : citations.make("table.wheel-clearance-desired", csv.head("source"), csv.head("clause"),
+                        csv.headProvenance("desired.provenance").key(), csv.head("desired.note"),
+                        reason -> csv.headFault("desired.provenance", reason));
+        return new WheelClearanceTable(groups, printed, desired);
     }
 
     private static double checkBand(HeadedCsv.Row row, double reached, double from, double below) {

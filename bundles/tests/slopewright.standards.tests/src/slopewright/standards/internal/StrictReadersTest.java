@@ -48,7 +48,7 @@ class StrictReadersTest {
 
     @Test
     void theDataAsTheyAreLoad() {
-        assertEquals(5, new RuleSetLoader(this::open).loadAll().size());
+        assertEquals(6, new RuleSetLoader(this::open).loadAll().size());
     }
 
     @ParameterizedTest
@@ -117,9 +117,21 @@ class StrictReadersTest {
     }
 
     @Test
-    void aRuleSetMustStandAfterTheOneItInherits() {
-        spoilt.put("rule-sets.txt", "icao/later\nicao/5th\n");
-        assertTrue(refusal().startsWith("icao/later/rule-set.properties: inherits from icao/5th, which is not listed before it"));
+    void aRuleSetInheritsFromOneThatIsThere() {
+        spoil("icao/9th/rule-set.properties", "inherits=icao/5th", "inherits=icao/1st");
+        assertTrue(refusal().startsWith("icao/9th/rule-set.properties: inherits from icao/1st, which is not there"), refusal());
+    }
+
+    @Test
+    void aRuleSetDoesNotInheritFromItself() {
+        spoil("icao/9th/rule-set.properties", "inherits=icao/5th", "inherits=icao/9th");
+        assertTrue(refusal().startsWith("icao/9th/rule-set.properties: inherits from itself"), refusal());
+    }
+
+    @Test
+    void contoursOfIntensityGoOutwardAndGrowWeaker() {
+        spoil("icao/9th/fig-a2-23.csv", "four-unit-row,red,any,stadium,10000,4,2.5", "four-unit-row,red,any,stadium,16000,4,2.5");
+        assertTrue(refusal().startsWith("icao/9th/fig-a2-23.csv:7: a contour lies inside the one before it, or is not weaker"), refusal());
     }
 
     @Test

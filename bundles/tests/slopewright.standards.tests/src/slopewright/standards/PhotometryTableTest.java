@@ -1,0 +1,46 @@
+package slopewright.standards;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalDouble;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Intensities by direction, as Annex 14 Vol I, 9th ed., Fig A2-23 and Vol II, 4th ed., Fig 5-11 print them: that of the smallest contour
+ * that encloses the direction, nothing between contours, nothing outside the last one.
+ */
+class PhotometryTableTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        // Fig A2-23: a circle of 2 degrees
+        "four-unit-row, red, 0, 0, 15000", "four-unit-row, red, 0, -2, 15000", "four-unit-row, red, 1.4, 1.4, 15000",
+        // 2.01 degrees off lies outside the circle and inside the contour of 4 by 2.5 degrees
+        "four-unit-row, red, 0, -2.01, 10000", "four-unit-row, red, 4, 0, 10000",
+        // the ends are half round: at 4 degrees to the side the contour has no height, so 4, 1 lies in the next one
+        "four-unit-row, red, 4, 1, 7000", "four-unit-row, red, 6.01, 0, 4000", "four-unit-row, red, 8, 0, 4000",
+        "two-unit-row, red, 0, 0, 5000", "two-unit-row, red, 8, 0, 1500",
+        // Fig 5-11: ellipses; (3/6)^2 + (3.4/4)^2 = 0.9725, (9/15)^2 + (7.9/10)^2 = 0.9841
+        "heliport-sector, green, 3, 0, 9000", "heliport-sector, green, 3, 3.4, 6375", "heliport-sector, red, 9, 7.9, 375"})
+    void theSmallestEnclosingContourHolds(String family, String colour, double azimuthDeg, double elevationDeg, double intensityCd) {
+        PhotometryTable table = RuleSets.find("icao:9th").orElseThrow().photometry(family, colour, false).orElseThrow();
+        assertEquals(OptionalDouble.of(intensityCd), table.intensityCd(azimuthDeg, elevationDeg));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"four-unit-row, red, 8.01, 0", "four-unit-row, red, 0, 3.51", "heliport-sector, red, 15, 1", "two-unit-row, red, 8, 1"})
+    void outsideTheLastContourNothingIsKnown(String family, String colour, double azimuthDeg, double elevationDeg) {
+        PhotometryTable table = RuleSets.find("icao:9th").orElseThrow().photometry(family, colour, false).orElseThrow();
+        assertTrue(table.intensityCd(azimuthDeg, elevationDeg).isEmpty());
+    }
+
+    @Test
+    void whatWasNotReadIsNotThere() {
+        assertTrue(RuleSets.find("icao:9th").orElseThrow().photometry("four-unit-row", "white", false).isEmpty());
+        assertTrue(RuleSets.find("icao:9th").orElseThrow().photometry("t-form", "white", true).isEmpty());
+    }
+}
