@@ -7,7 +7,7 @@ import org.eclipse.jface.resource.ResourceManager;
 import org.eclipse.swt.graphics.Image;
 
 import slopewright.checks.Outcome;
-import slopewright.checks.Severity;
+import slopewright.checks.Result;
 
 /** The images of the window. Verdicts differ in shape as well as in colour. */
 public enum Images {
@@ -43,17 +43,13 @@ public enum Images {
         this.file = file;
     }
 
-    /** Returns the image of an outcome: a finding by its weight, anything else by its verdict. */
+    /** Returns the image of an outcome by its verdict; what is to be cleared up by whether an input or a confirmation is missing. */
     public static Images of(Outcome outcome) {
         return switch (outcome.verdict()) {
-            case PASS -> outcome.toConfirm() ? WARNING : MET;
-            case NOT_EVALUATED -> NOT_EVALUATED;
+            case NOT_MET -> NOT_MET;
+            case TO_CLEAR_UP -> outcome.result() == Result.NOT_EVALUATED ? NOT_EVALUATED : WARNING;
+            case MET -> MET;
             case NOT_APPLICABLE -> NOT_APPLICABLE;
-            case FAIL -> switch (outcome.weight().orElse(Severity.FAIL)) {
-                case FAIL -> NOT_MET;
-                case WARNING -> WARNING;
-                case NOTE -> NOTE;
-            };
         };
     }
 

@@ -246,7 +246,7 @@ public final class FindingsView extends ViewPart {
         Map<Severity, Long> weights = result.outcomes().stream().flatMap(outcome -> outcome.weight().stream())
                 .collect(Collectors.groupingBy(weight -> weight, Collectors.counting()));
         return Messages.get("findings.counts", weights.getOrDefault(Severity.FAIL, 0L), weights.getOrDefault(Severity.WARNING, 0L),
-                weights.getOrDefault(Severity.NOTE, 0L), result.counts().get(Verdict.PASS), result.rules().descriptor().name(),
+                weights.getOrDefault(Severity.NOTE, 0L), result.counts().get(Verdict.MET), result.rules().descriptor().name(),
                 result.rules().edition());
     }
 

@@ -170,8 +170,8 @@ public final class MeasuredView extends ViewPart {
         List<String> lines = new ArrayList<>();
         if (built.isMeasured()) {
             List<String> parts = new ArrayList<>();
-            add(parts, "measured.eyeHeight", OptionalDouble.of(built.planned().eyeHeightM()),
-                    OptionalDouble.of(built.built().eyeHeightM()));
+            add(parts, "measured.eyeHeight", OptionalDouble.of(built.planned().mehtM()),
+                    OptionalDouble.of(built.built().mehtM()));
             add(parts, "measured.wheels", built.planned().wheelClearanceM(), built.built().wheelClearanceM());
             add(parts, "measured.obstacles", built.plannedMarginM(), built.builtMarginM());
             lines.addAll(parts);

@@ -59,7 +59,7 @@ public final class QuickFix {
      */
     public static List<QuickFix> of(Outcome outcome, Project project) {
         Optional<ApproachAid> found = Ids.find(project, String.valueOf(outcome.elementId())).flatMap(Projects::aid);
-        boolean broken = outcome.verdict() == Verdict.FAIL;
+        boolean broken = outcome.verdict() == Verdict.NOT_MET;
         if (!broken || found.isEmpty() || Families.find(String.valueOf(found.get().getFamilyKey())).isEmpty()) {
             return List.of();
         }

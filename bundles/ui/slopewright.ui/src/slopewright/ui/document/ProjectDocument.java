@@ -15,7 +15,14 @@ import org.eclipse.swt.widgets.Display;
 import slopewright.checks.CheckResult;
 import slopewright.edit.EditHistory;
 import slopewright.edit.ReplaceContent;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
@@ -45,6 +52,8 @@ public final class ProjectDocument {
     private final Owner owner = new Owner(this);
     private final BackgroundCheck check;
     private final ViewState viewState;
+    private final EvaluationCache evaluated = new EvaluationCache();
+    private Optional<ProjectEvaluation> evaluation = Optional.empty();
     private Path path;
     private RecoveryFile recovery;
     private boolean isNew;
@@ -86,6 +95,7 @@ public final class ProjectDocument {
 
         @Override
         public void changed(Set<String> elementIds) {
+            renew(elementIds);
             edited(elementIds);
         }
     }
@@ -162,6 +172,33 @@ public final class ProjectDocument {
      */
     public RuleSet rules() {
         return ProjectRules.of(project, Optional.empty());
+    }
+
+    /**
+     * Returns what follows from the project as it stands: every aid under its own rule set, against everything that stands there. The same
+     * object until the next edit. Every place of the window that shows a figure of an aid reads it here.
+     *
+     * @throws IllegalArgumentException where the project names an unknown rule set, or an override does not fit it; the message says which
+     */
+    public ProjectEvaluation evaluation() {
+        if (evaluation.isEmpty()) {
+            evaluation = Optional.of(ProjectEvaluation.of(project, Optional.empty(), evaluated));
+        }
+        return evaluation.get();
+    }
+
+    /** Returns what an aid of the project gives as it stands, or why nothing can be evaluated. */
+    public Attempt<AidEvaluation> evaluation(ApproachAid aid) {
+        try {
+            return Attempt.success(evaluation().aid(aid));
+        } catch (IllegalArgumentException e) {
+            return Attempt.failure(Message.of("plain", Words.name(e.getMessage())));
+        }
+    }
+
+    private void renew(Set<String> changed) {
+        evaluated.forget(project, changed);
+        evaluation = Optional.empty();
     }
 
     /** Returns whether the project differs from its file. */

@@ -1,28 +1,34 @@
 package slopewright.ui.properties;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-import slopewright.checks.CheckResult;
-import slopewright.checks.Outcome;
-import slopewright.checks.Workings;
-import slopewright.checks.Workings.Step;
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.WheelClearance;
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
-import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
-import slopewright.siting.SitingException;
-import slopewright.siting.SurfacePlan;
 import slopewright.standards.Citation;
+import slopewright.standards.WheelClearanceTable;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
-/** What follows from an approach aid as it stands: distance, eye height, clearance and margin, for people. */
+/** What follows from an approach aid as it stands, as the evaluation of its document says: distance, eye height, clearance and margin. */
 final class AidFigures {
 
     /**
@@ -35,9 +41,15 @@ final class AidFigures {
     record Figure(String name, String text, String why) {
     }
 
-    private static final String SURFACE_RULE = "OBS-01";
+    /** A formula is shown where it gives the number to the millimetre: another unit than the one at the distance may bound the height. */
+    private static final double SAME_M = 0.0005;
 
-    private AidFigures() {
+    private final QuantityFormat format;
+    private final MessageRenderer renderer = MessageTexts.renderer();
+    private final List<Figure> figures = new ArrayList<>();
+
+    private AidFigures(QuantityFormat format) {
+        this.format = format;
     }
 
     static List<Figure> of(ApproachAid aid, QuantityFormat format) {
@@ -45,65 +57,83 @@ final class AidFigures {
         if (document.isEmpty()) {
             return List.of();
         }
-        List<Figure> figures = new ArrayList<>();
-        List<Outcome> own = own(aid, document.get());
-        try {
-            add(figures, AidLayouts.asLaid(aid, document.get().rules()), aid, format, own);
-        } catch (SitingException | IllegalArgumentException e) {
-            figures.add(new Figure(PropertyTexts.get("figure.derived"), PropertyTexts.get("figure.unknown", e.getMessage()),
-                    e.getMessage()));
+        AidFigures all = new AidFigures(format);
+        Attempt<AidEvaluation> evaluation = document.get().evaluation(aid);
+        Attempt<Siting> siting = evaluation.then(AidEvaluation::siting);
+        if (siting.value().isPresent()) {
+            all.add(evaluation.orThrow(), siting.orThrow());
+        } else {
+            String reason = all.renderer.render(siting.reason().orElseThrow());
+            all.add("figure.derived", PropertyTexts.get("figure.unknown", reason), reason);
         }
-        own.stream().filter(outcome -> outcome.rule().equals(SURFACE_RULE) && outcome.margin().isPresent())
-                .min((a, b) -> Double.compare(a.margin().getAsDouble(), b.margin().getAsDouble()))
-                .ifPresent(worst -> figures.add(margin(worst, document.get().project())));
-        return figures;
+        return all.figures;
     }
 
-    private static List<Outcome> own(ApproachAid aid, ProjectDocument document) {
-        return document.lastResult().map(CheckResult::outcomes).orElse(List.of()).stream()
-                .filter(outcome -> outcome.elementId().equals(aid.getId())).toList();
+    private void add(String name, String text, String why) {
+        figures.add(new Figure(PropertyTexts.get(name), text, why));
     }
 
-    private static void add(List<Figure> figures, Siting siting, ApproachAid aid, QuantityFormat format, List<Outcome> own) {
-        figures.add(new Figure(PropertyTexts.get("figure.distance"), length(siting.distanceM(), format),
-                PropertyTexts.get("figure.distance.why") + sources(own, "DIST-")));
-        figures.add(new Figure(PropertyTexts.get("figure.onSlope"), format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE),
-                PropertyTexts.get("figure.onSlope.why") + sources(own, "EYE-")));
-        figures.add(new Figure(PropertyTexts.get("figure.eyeHeight"), length(siting.eyeHeightM(), format),
-                PropertyTexts.get("figure.eyeHeight.why", format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE))
-                        + formula(Workings.eyeHeight(siting)) + sources(own, "EYE-")));
-        if (siting.wheelClearanceM().isPresent()) {
-            Optional<Step> formula = Projects.host(aid).flatMap(AidRequests::mostDemanding)
-                    .flatMap(group -> Workings.wheelClearance(siting, group));
-            figures.add(new Figure(PropertyTexts.get("figure.wheels"), length(siting.wheelClearanceM().getAsDouble(), format),
-                    PropertyTexts.get("figure.wheels.why") + formula(formula) + sources(own, "WHEEL-")));
+    private void add(AidEvaluation evaluation, Siting siting) {
+        String angle = format.showWithUnit(siting.lowestOnSlopeDeg(), Quantity.ANGLE);
+        add("figure.distance", length(siting.distanceM()), PropertyTexts.get("figure.distance.why"));
+        add("figure.onSlope", angle, PropertyTexts.get("figure.onSlope.why"));
+        add("figure.eyeHeight", length(siting.mehtM()), PropertyTexts.get("figure.eyeHeight.why", angle) + eyeHeightStep(siting));
+        if (siting.nominalEyeHeightM().isPresent()) {
+            add("figure.nominalEyeHeight", length(siting.nominalEyeHeightM().getAsDouble()),
+                    PropertyTexts.get("figure.nominalEyeHeight.why"));
         }
-        siting.surface().ifPresent(surface -> figures.add(surface(surface, format)));
+        evaluation.wheelClearances().stream().min(Comparator.comparingDouble(WheelClearance::clearanceM))
+                .ifPresent(least -> wheels(evaluation, least, siting.mehtM()));
+        siting.surface().ifPresent(surface -> add("figure.surface", format.showWithUnit(surface.slopeDeg(), Quantity.ANGLE),
+                PropertyTexts.get("figure.surface.why", length(-surface.startAlongM()), texts(surface.citations().stream()))));
+        obstacles(evaluation.obstacles());
     }
 
-    private static String formula(Optional<Step> step) {
-        return step.map(one -> "\n" + OutcomeTexts.working(one)).orElse("");
+    private String eyeHeightStep(Siting siting) {
+        double lensM = siting.reference().heightM();
+        double heightM = lensM + siting.distanceM() * Math.tan(Math.toRadians(siting.lowestOnSlopeDeg()));
+        return Math.abs(heightM - siting.mehtM()) > SAME_M ? "" : step("step.meht", Words.m(lensM), Words.m(siting.distanceM()),
+                Words.deg(siting.lowestOnSlopeDeg()), Words.m(siting.mehtM()));
     }
 
-    private static Figure surface(SurfacePlan surface, QuantityFormat format) {
-        return new Figure(PropertyTexts.get("figure.surface"), format.showWithUnit(surface.slopeDeg(), Quantity.ANGLE),
-                PropertyTexts.get("figure.surface.why", length(-surface.startAlongM(), format),
-                        String.join("; ", surface.citations().stream().map(Citation::text).distinct().toList())));
+    private String step(String key, Argument... numbers) {
+        return "\n" + renderer.render(Message.of(key, numbers));
     }
 
-    private static String sources(List<Outcome> own, String rules) {
-        return own.stream().filter(outcome -> outcome.rule().startsWith(rules)).flatMap(outcome -> outcome.citation().stream())
-                .map(citation -> "\n" + PropertyTexts.get("figure.source", citation.text(), OutcomeTexts.provenance(citation.provenance())))
-                .distinct().collect(Collectors.joining());
+    private void wheels(AidEvaluation evaluation, WheelClearance least, double mehtM) {
+        String source = evaluation.rules().wheelClearance().map(WheelClearanceTable::citation).map(AidFigures::source).orElse("");
+        add("figure.wheels", length(least.clearanceM()), PropertyTexts.get("figure.wheels.why", Projects.label(least.group()))
+                + step("step.wheel-clearance", Words.m(mehtM), Words.m(least.eyeToWheelM()), Words.m(least.clearanceM())) + source);
     }
 
-    private static String length(double valueM, QuantityFormat format) {
+    private static String source(Citation citation) {
+        return "\n" + PropertyTexts.get("figure.source", citation.text(), OutcomeTexts.provenance(citation.provenance()));
+    }
+
+    private static String texts(Stream<Citation> citations) {
+        return citations.map(Citation::text).distinct().collect(Collectors.joining("; "));
+    }
+
+    private void obstacles(Attempt<SurfaceComparison> attempt) {
+        if (attempt.value().isEmpty()) {
+            String reason = renderer.render(attempt.reason().orElseThrow());
+            add("figure.margin", PropertyTexts.get("figure.unknown", reason), reason);
+            return;
+        }
+        SurfaceComparison comparison = attempt.orThrow();
+        String open = comparison.uncompared().isEmpty() ? "" : "\n" + PropertyTexts.get("figure.uncompared", renderer.write(
+                Words.names(comparison.uncompared().stream().map(Uncompared::label).toList())));
+        Optional<ObstacleComparison> governing = comparison.governing();
+        if (governing.isPresent()) {
+            add("figure.margin", OutcomeTexts.signed(OptionalDouble.of(governing.get().marginM()), "m") + ", " + governing.get().label(),
+                    PropertyTexts.get("figure.margin.why", governing.get().label()) + open);
+        } else {
+            String none = PropertyTexts.get(comparison.isUnsurveyed() ? "figure.margin.unsurveyed" : "figure.margin.none");
+            add("figure.margin", none, none + open);
+        }
+    }
+
+    private String length(double valueM) {
         return format.showWithUnit(Math.round(valueM * 100) / 100.0, Quantity.LENGTH);
-    }
-
-    private static Figure margin(Outcome worst, Project project) {
-        return new Figure(PropertyTexts.get("figure.margin"), OutcomeTexts.signed(worst.margin(), worst.unit()), worst.explanation()
-                + ElementParts.lines(OutcomeTexts.workings(worst, project))
-                + worst.citation().map(one -> "\n" + one.text() + ".").orElse(""));
     }
 }

@@ -23,8 +23,7 @@ import slopewright.edit.SetAttribute;
 import slopewright.edit.SetReferences;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
-import slopewright.model.Project;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.units.QuantityFormat;
 
@@ -102,15 +101,11 @@ public final class ElementPropertySource implements IPropertySource2 {
                 .orElse(List.of());
         int number = 0;
         for (Outcome outcome : own) {
-            String why = outcome.explanation() + ElementParts.lines(OutcomeTexts.workings(outcome, project()))
+            String why = MessageTexts.of(outcome.explanation()) + ElementParts.lines(OutcomeTexts.steps(outcome))
                     + outcome.citation().map(one -> "\n" + one.text() + " (" + OutcomeTexts.provenance(outcome) + ")").orElse("");
-            addReadOnly("outcome " + number++, PropertyTexts.get("group.rules"), outcome.rule() + " " + outcome.title(),
+            addReadOnly("outcome " + number++, PropertyTexts.get("group.rules"), outcome.rule() + " " + MessageTexts.of(outcome.title()),
                     OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", " + PropertyTexts.get("toConfirm") : ""), why);
         }
-    }
-
-    private Project project() {
-        return Projects.project(element).orElseThrow();
     }
 
     private void addReadOnly(String id, String group, String name, String text, String why) {

@@ -5,10 +5,10 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 import slopewright.checks.Outcome;
-import slopewright.checks.Workings;
 import slopewright.geometry.Lengths;
-import slopewright.model.Project;
+import slopewright.messages.MessageRenderer;
 import slopewright.standards.Provenance;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
 
 /** Outcomes in words and numbers, the same everywhere in the window. */
@@ -19,7 +19,7 @@ public final class OutcomeTexts {
 
     /** Returns the verdict in words. */
     public static String verdict(Outcome outcome) {
-        return PropertyTexts.get("verdict." + outcome.verdict().name());
+        return MessageTexts.of(outcome.verdict().term());
     }
 
     /** Returns how well the limit is known, and whether it is to be confirmed; empty where there is none. */
@@ -74,23 +74,9 @@ public final class OutcomeTexts {
         };
     }
 
-    /**
-     * Returns how the numbers of an outcome come about, one formula a line, the numbers put in.
-     *
-     * @param outcome an outcome
-     * @param project the project that was checked
-     * @return the lines; empty where nothing can be said
-     */
-    public static List<String> workings(Outcome outcome, Project project) {
-        try {
-            return Workings.of(outcome, project).stream().map(OutcomeTexts::working).toList();
-        } catch (IllegalArgumentException e) {
-            return List.of();
-        }
-    }
-
-    /** Returns a formula with its numbers put in. */
-    public static String working(Workings.Step step) {
-        return PropertyTexts.get("working." + step.kind().name(), step.numbers().toArray());
+    /** Returns how the numbers of an outcome come about, one formula a line, the numbers put in. */
+    public static List<String> steps(Outcome outcome) {
+        MessageRenderer renderer = MessageTexts.renderer();
+        return outcome.steps().stream().map(renderer::render).toList();
     }
 }

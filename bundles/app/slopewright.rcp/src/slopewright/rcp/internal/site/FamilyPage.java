@@ -133,7 +133,7 @@ final class FamilyPage extends WizardPage {
         String text = Messages.get("family.layout", candidate.siting().get().units().size(),
                 format.showWithUnit(candidate.siting().get().distanceM(), Quantity.LENGTH),
                 format.showWithUnit(candidate.siting().get().slopeDeg(), Quantity.ANGLE),
-                format.showWithUnit(candidate.siting().get().eyeHeightM(), Quantity.LENGTH), candidate.rules().descriptor().name());
+                format.showWithUnit(candidate.siting().get().mehtM(), Quantity.LENGTH), candidate.rules().descriptor().name());
         return candidate.reason().isEmpty() ? text : text + "\n" + candidate.reason();
     }
 

@@ -20,11 +20,13 @@ import org.eclipse.jface.resource.ResourceManager;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.checks.Result;
 import slopewright.checks.Verdict;
 import slopewright.drawing.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
 import slopewright.ui.Images;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.parts.ElementPart;
 
 /**
@@ -53,7 +55,7 @@ public final class FindingMarkers {
         Ids.elements(context.project()).forEach(element -> elements.put(element.getId(), element));
         Map<ElementPart<?>, List<Outcome>> byPart = new LinkedHashMap<>();
         for (Outcome outcome : result.findings()) {
-            if (outcome.verdict() == Verdict.FAIL || outcome.verdict() == Verdict.NOT_EVALUATED) {
+            if (outcome.result() == Result.FAIL || outcome.result() == Result.NOT_EVALUATED) {
                 Optional.ofNullable(elements.get(outcome.elementId())).flatMap(this::part)
                         .ifPresent(part -> byPart.computeIfAbsent(part, key -> new ArrayList<>()).add(outcome));
             }
@@ -81,9 +83,9 @@ public final class FindingMarkers {
     private static String text(List<Outcome> outcomes) {
         StringBuilder text = new StringBuilder();
         for (Outcome outcome : outcomes.subList(0, Math.min(MOST_LINES, outcomes.size()))) {
-            text.append(text.isEmpty() ? "" : "\n").append(outcome.rule()).append("  ").append(outcome.title());
-            text.append(outcome.verdict() == Verdict.FAIL ? Messages.get("findings.not-met")
-                    : Messages.get("findings.missing", String.join(", ", outcome.missing())));
+            text.append(text.isEmpty() ? "" : "\n").append(outcome.rule()).append("  ").append(MessageTexts.of(outcome.title()));
+            text.append(outcome.verdict() == Verdict.NOT_MET ? Messages.get("findings.not-met")
+                    : Messages.get("findings.missing", MessageTexts.list(outcome.missing())));
         }
         if (outcomes.size() > MOST_LINES) {
             text.append(Messages.get("findings.more", outcomes.size() - MOST_LINES));

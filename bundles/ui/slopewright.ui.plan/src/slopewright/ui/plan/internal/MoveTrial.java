@@ -118,7 +118,7 @@ public final class MoveTrial {
         RecordedEdit move = whole ? MoveAid.by(copy, alongM, rightM, takenLeft) : MoveUnits.by(moved, alongM, rightM);
         move.execute();
         try {
-            Siting siting = AidLayouts.asLaid(copy, rules.get());
+            Siting siting = AidLayouts.evaluate(copy, rules.get());
             return new Result(Optional.of(siting), excessM(siting), Optional.empty());
         } catch (SitingException e) {
             return new Result(Optional.empty(), OptionalDouble.empty(), Optional.of(e.getMessage()));

@@ -217,7 +217,7 @@ public final class PlanContext {
     public Optional<Siting> layout(ApproachAid aid) {
         return layouts.computeIfAbsent(aid, one -> {
             try {
-                return Optional.of(AidLayouts.asLaid(one, rules(one)));
+                return Optional.of(AidLayouts.evaluate(one, rules(one)));
             } catch (SitingException | IllegalArgumentException e) {
                 return Optional.empty();
             }

@@ -47,7 +47,7 @@ public final class Readings {
     public static List<Line> of(ApproachHost host, Siting siting, Optional<RuleSet> rules, OptionalDouble excessM) {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(Messages.get(host instanceof RunwayEnd ? "read.from-threshold" : "read.from-hover", length(siting.distanceM()))));
-        lines.add(Line.of(Messages.get("read.eye-height", length(siting.eyeHeightM()))));
+        lines.add(Line.of(Messages.get("read.eye-height", length(siting.mehtM()))));
         List<Line> wheels = WheelLimits.of(host, siting, rules);
         if (wheels.isEmpty()) {
             siting.wheelClearanceM().ifPresent(clearance -> lines.add(Line.of(Messages.get("tip.wheels", length(clearance)))));

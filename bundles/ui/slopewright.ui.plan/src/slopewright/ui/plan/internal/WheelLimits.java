@@ -35,7 +35,7 @@ final class WheelLimits {
         for (AeroplaneGroup group : host.getRegularGroups()) {
             Optional<Double> wheels = Optional.ofNullable(group.getEyeToWheelM());
             wheels.flatMap(table.get()::group)
-                    .ifPresent(band -> lines.add(line(group, siting.eyeHeightM() - wheels.get(), band, light)));
+                    .ifPresent(band -> lines.add(line(group, siting.mehtM() - wheels.get(), band, light)));
         }
         return lines;
     }

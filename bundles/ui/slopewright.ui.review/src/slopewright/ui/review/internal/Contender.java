@@ -32,6 +32,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
 
 /**
@@ -126,8 +127,8 @@ public record Contender(String name, IndicatorFamily family, String ruleSet, Opt
                     .mapToDouble(one -> one.margin().getAsDouble()).min().ifPresent(least -> margins.put(kind, least));
         }
         String why = outcomes.stream().filter(one -> one.weight().filter(Severity.FAIL::equals).isPresent()).map(Outcome::title).distinct()
-                .collect(Collectors.joining(", "));
-        return new Contender(name, family, Preferences.nameOf(rules), Optional.of(AidLayouts.asLaid(aid, rules)), margins,
+                .map(MessageTexts::of).collect(Collectors.joining(", "));
+        return new Contender(name, family, Preferences.nameOf(rules), Optional.of(AidLayouts.evaluate(aid, rules)), margins,
                 count(outcomes, Severity.FAIL), count(outcomes, Severity.WARNING), why, needs(snapshot, family, aid.getUnits().size()));
     }
 

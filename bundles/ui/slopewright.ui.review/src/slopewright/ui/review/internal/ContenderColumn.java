@@ -25,7 +25,7 @@ public enum ContenderColumn {
     /** Threshold to the row or near bar. */
     DISTANCE(84, true, one -> length(one, Siting::distanceM), number(Siting::distanceM)),
     /** Eye height over the threshold. */
-    EYE_HEIGHT(98, true, one -> length(one, Siting::eyeHeightM), number(Siting::eyeHeightM)),
+    EYE_HEIGHT(98, true, one -> length(one, Siting::mehtM), number(Siting::mehtM)),
     /** Wheel height over the threshold. */
     CLEARANCE(132, true, one -> one.siting().map(Siting::wheelClearanceM).map(ContenderColumn::length).orElse(""),
             Comparator.comparingDouble(one -> one.siting().map(Siting::wheelClearanceM).orElse(OptionalDouble.empty()).orElse(0))),

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import slopewright.checks.Outcome;
+import slopewright.ui.MessageTexts;
 
 /** Outcomes as text: columns parted by tabs, an HTML table, comma-separated values. */
 public final class FindingsText {
@@ -17,7 +18,7 @@ public final class FindingsText {
     private static List<String> cells(Outcome outcome) {
         List<String> cells = new ArrayList<>();
         Stream.of(OutcomeColumn.values()).forEach(column -> cells.add(column.text(outcome)));
-        cells.add(outcome.explanation());
+        cells.add(MessageTexts.of(outcome.explanation()));
         return cells;
     }
 

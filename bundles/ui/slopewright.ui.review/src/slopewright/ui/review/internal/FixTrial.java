@@ -98,7 +98,7 @@ public final class FixTrial {
         try {
             fix.edit(copy).execute();
             CheckResult result = Checks.run(copy, Optional.empty());
-            boolean remains = result.outcomes().stream().anyMatch(one -> one.verdict() == Verdict.FAIL && one.rule().equals(outcome.rule())
+            boolean remains = result.outcomes().stream().anyMatch(one -> one.verdict() == Verdict.NOT_MET && one.rule().equals(outcome.rule())
                     && one.elementId().equals(outcome.elementId()));
             if (remains && fix.reach() == QuickFix.Reach.CURE) {
                 return Optional.empty();

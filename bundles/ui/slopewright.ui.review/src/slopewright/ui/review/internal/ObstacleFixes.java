@@ -1,7 +1,6 @@
 package slopewright.ui.review.internal;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,17 +12,15 @@ import slopewright.edit.MoveAid;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.ResolveAid;
 import slopewright.edit.SetAttribute;
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
-import slopewright.evaluation.ProjectRules;
-import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.remedy.Remedies;
 import slopewright.evaluation.remedy.Remedy;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.ApproachAid;
-import slopewright.model.Obstacle;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
@@ -33,7 +30,6 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
-import slopewright.standards.RuleSet;
 
 /** Edits that carry out the computed remedies against a penetrated obstacle surface. */
 public final class ObstacleFixes {
@@ -54,32 +50,28 @@ public final class ObstacleFixes {
      * @throws SitingException where something is missing
      */
     public static RecordedEdit edit(Project project, ApproachAid aid, Remedy.Kind kind) {
-        RuleSet rules = ProjectRules.of(project, Optional.empty());
-        SiteFrame frame = SiteFrame.of(Projects.host(aid).orElseThrow(() -> new EditException("the aid belongs to no runway end")));
-        List<SurveyedShape> shapes = new ArrayList<>();
-        for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
-            addShape(shapes, obstacle, frame);
-        }
-        Siting laid = AidLayouts.asLaid(aid, rules);
-        Remedy remedy = Remedies.of(laid, AidRequests.of(aid), rules, shapes).stream()
+        AidEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty()).aid(aid);
+        Siting laid = evaluation.siting().orThrow();
+        Remedy remedy = Remedies.of(laid, evaluation.request().orThrow(), evaluation.rules(), evaluation.surroundings().orThrow()).stream()
                 .filter(one -> one.kind() == kind).findFirst().orElseThrow(() -> new EditException("nothing penetrates"));
         double amount = remedy.amount().orElseThrow(() -> new EditException(remedy.text()));
         return switch (kind) {
             case RAISE_SLOPE -> Compound.of(Messages.get("edit.raiseSlope"), List.of(
                     SetAttribute.of(aid, Literals.APPROACH_AID__SLOPE_DEG, Math.ceil(amount * STEPS_PER_DEG) / STEPS_PER_DEG),
-                    ResolveAid.of(aid, rules)));
+                    ResolveAid.of(aid, evaluation.rules())));
             case TURN_AXIS -> SetAttribute.of(aid, Literals.APPROACH_AID__AXIS_TURN_DEG, axisTurnDeg(aid, amount));
             case MOVE_UPWIND_UNTIL_CLEAR, MOVE_UPWIND_BY_CROSSING_HEIGHT -> MoveAid.by(aid, Math.ceil(amount), 0);
-            case NARROW_BEAM -> narrowed(aid, laid, shapes, amount);
-            case DISPLACE_THRESHOLD -> displaced(aid, frame, Math.ceil(amount));
+            case NARROW_BEAM -> narrowed(evaluation, amount);
+            case DISPLACE_THRESHOLD -> displaced(aid, evaluation.frame().orThrow(), Math.ceil(amount));
         };
     }
 
     /** The beam is cut on the side on which the governing obstacle stands, a tenth of a degree short of it. */
-    private static RecordedEdit narrowed(ApproachAid aid, Siting laid, List<SurveyedShape> shapes, double amountDeg) {
-        ProtectionSurface surface = laid.surface().orElseThrow(() -> new EditException("there is no obstacle surface")).geometry();
-        Penetration worst = shapes.stream().flatMap(shape -> shape.compare(surface).stream())
-                .max(Comparator.comparingDouble(Penetration::excessM)).orElseThrow(() -> new EditException("nothing penetrates"));
+    private static RecordedEdit narrowed(AidEvaluation evaluation, double amountDeg) {
+        ApproachAid aid = evaluation.aid();
+        SurfaceComparison comparison = evaluation.obstacles().orThrow();
+        ProtectionSurface surface = comparison.surface();
+        Penetration worst = comparison.governingUnshielded().orElseThrow(() -> new EditException("nothing penetrates")).worst();
         boolean left = surface.offsetM(worst.point().alongM(), worst.point().rightM()) < 0;
         double limit = Math.ceil(amountDeg * BEAM_STEPS_PER_DEG - 1) / BEAM_STEPS_PER_DEG;
         return left ? SetAttribute.of(aid, Literals.APPROACH_AID__BEAM_LEFT_LIMIT_DEG, -limit)
@@ -107,17 +99,6 @@ public final class ObstacleFixes {
             }
         }
         return Compound.of(Messages.get("edit.displaceThreshold"), parts);
-    }
-
-    private static void addShape(List<SurveyedShape> shapes, Obstacle obstacle, SiteFrame frame) {
-        if (Boolean.TRUE.equals(obstacle.getShielded())) {
-            return;
-        }
-        try {
-            shapes.add(SurveyedShape.of(obstacle, frame));
-        } catch (SitingException e) {
-            // an obstacle that lacks a number is a finding of its own
-        }
     }
 
     private static double axisTurnDeg(ApproachAid aid, double byDeg) {

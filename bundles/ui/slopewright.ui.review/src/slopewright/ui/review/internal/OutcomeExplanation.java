@@ -8,6 +8,7 @@ import slopewright.checks.Outcome;
 import slopewright.checks.RuleCatalogue;
 import slopewright.model.Project;
 import slopewright.standards.Citation;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.OutcomeTexts;
 
 /** One outcome in full sentences: what was compared, with which numbers, by which clause, and what is open. */
@@ -19,7 +20,7 @@ public final class OutcomeExplanation {
     /** Returns where the element stands, how it came out, and what to do. */
     public static String brief(Outcome outcome) {
         String open = outcome.toConfirm() ? ", " + Messages.get("details.toConfirm") : "";
-        return outcome.elementPath() + ": " + OutcomeTexts.verdict(outcome) + open + ". " + outcome.explanation();
+        return outcome.elementPath() + ": " + OutcomeTexts.verdict(outcome) + open + ". " + MessageTexts.of(outcome.explanation());
     }
 
     /** Returns numbers with their formulas, source and rule, one statement a paragraph. */
@@ -28,13 +29,13 @@ public final class OutcomeExplanation {
         if (outcome.value().isPresent()) {
             lines.add(Messages.get("details.numbers", quantity(outcome, outcome.value()), quantity(outcome, outcome.limit()),
                     OutcomeTexts.signed(outcome.margin(), outcome.unit())));
-            lines.addAll(OutcomeTexts.workings(outcome, project));
+            lines.addAll(OutcomeTexts.steps(outcome));
         }
         if (!outcome.missing().isEmpty()) {
-            lines.add(Messages.get("details.missing", String.join(", ", outcome.missing())));
+            lines.add(Messages.get("details.missing", MessageTexts.list(outcome.missing())));
         }
         outcome.citation().ifPresent(citation -> lines.add(citation(citation)));
-        RuleCatalogue.find(outcome.rule()).ifPresent(rule -> lines.add(Messages.get("details.rule", rule.description())));
+        RuleCatalogue.find(outcome.rule()).ifPresent(rule -> lines.add(Messages.get("details.rule", MessageTexts.of(rule.description()))));
         return String.join("\n", lines);
     }
 

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.Result;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 
@@ -17,9 +18,9 @@ public enum OutcomeFilter {
     /** Warnings, missing inputs, values to be confirmed. */
     TO_CLEAR_UP(outcome -> outcome.weight().filter(Severity.WARNING::equals).isPresent()),
     /** Rules that lack an input. */
-    NOT_EVALUATED(outcome -> outcome.verdict() == Verdict.NOT_EVALUATED),
+    NOT_EVALUATED(outcome -> outcome.result() == Result.NOT_EVALUATED),
     /** Rules that are met. */
-    MET(outcome -> outcome.verdict() == Verdict.PASS),
+    MET(outcome -> outcome.verdict() == Verdict.MET),
     /** Everything, what does not apply too. */
     ALL(outcome -> true);
 

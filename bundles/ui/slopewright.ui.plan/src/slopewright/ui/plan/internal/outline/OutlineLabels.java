@@ -15,6 +15,7 @@ import org.eclipse.swt.graphics.Image;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.checks.Result;
 import slopewright.checks.Verdict;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -51,7 +52,7 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
             Ids.elements(project).forEach(element -> elements.put(element.getId(), element));
         }
         for (Outcome outcome : result.findings()) {
-            int kind = outcome.verdict() == Verdict.NOT_EVALUATED ? 2 : outcome.verdict() == Verdict.FAIL ? 0 : 1;
+            int kind = outcome.result() == Result.NOT_EVALUATED ? 2 : outcome.verdict() == Verdict.NOT_MET ? 0 : 1;
             for (EObject one = elements.get(outcome.elementId()); one != null; one = one.eContainer()) {
                 counts.computeIfAbsent(one, key -> new int[3])[kind]++;
             }

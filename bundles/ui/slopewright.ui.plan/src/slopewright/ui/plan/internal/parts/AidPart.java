@@ -133,7 +133,7 @@ public final class AidPart extends PlanPart<ApproachAid> {
         }
         context().layout(element()).ifPresent(siting -> {
             text.add(Messages.get("tip.distance", Readings.length(siting.distanceM())));
-            text.add(Messages.get("tip.eye-height", Readings.length(siting.eyeHeightM())));
+            text.add(Messages.get("tip.eye-height", Readings.length(siting.mehtM())));
             siting.wheelClearanceM().ifPresent(clearance -> text.add(Messages.get("tip.wheels", Readings.length(clearance))));
         });
         return text.toString();

@@ -55,7 +55,7 @@ public record Indicator(ApproachAid aid, ApproachHost host, RuleSet rules, Sitin
     static Indicator of(Project project, ApproachAid aid) {
         ApproachHost host = Projects.host(aid).orElseThrow(() -> new SitingException("the approach aid belongs to no runway end"));
         RuleSet rules = ProjectRules.of(project, aid, Optional.empty());
-        Siting siting = AidLayouts.asLaid(aid, rules);
+        Siting siting = AidLayouts.evaluate(aid, rules);
         return new Indicator(aid, host, rules, siting, PilotGround.of(host), range(aid, siting, rules));
     }
 

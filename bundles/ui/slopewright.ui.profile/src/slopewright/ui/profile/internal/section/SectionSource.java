@@ -56,7 +56,7 @@ public final class SectionSource {
                 frame = Optional.of(fresh);
                 surveyed = project().getAerodrome().getObstacles().stream()
                         .flatMap(obstacle -> SectionObstacles.survey(obstacle, fresh).stream()).toList();
-                live = Optional.of(of(AidLayouts.asLaid(aid.get(), rules())));
+                live = Optional.of(of(AidLayouts.evaluate(aid.get(), rules())));
             } catch (SitingException | IllegalArgumentException e) {
                 problem = Optional.of(String.valueOf(e.getMessage()));
             }

@@ -25,6 +25,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 
 /**
  * Tries an edit out on a copy of the aid and its surroundings, so that what is shown while something is dragged is what dropping it will
@@ -125,7 +126,7 @@ public final class SectionTrial {
             return new Result(Optional.empty(), List.of(), before, Optional.of(String.valueOf(e.getMessage())));
         }
         try {
-            return new Result(Optional.of(source.of(AidLayouts.asLaid(copy, rules))), broken(), before, Optional.empty());
+            return new Result(Optional.of(source.of(AidLayouts.evaluate(copy, rules))), broken(), before, Optional.empty());
         } catch (SitingException | IllegalArgumentException e) {
             return new Result(Optional.empty(), List.of(), before, Optional.of(String.valueOf(e.getMessage())));
         } finally {
@@ -136,7 +137,8 @@ public final class SectionTrial {
     private List<String> broken() {
         Project project = Projects.project(copy).orElseThrow();
         return Checks.run(project, Optional.empty(), rule -> !rule.id().startsWith(OBSTACLE_RULES)).outcomes().stream()
-                .filter(outcome -> outcome.verdict() == Verdict.FAIL && isAbout(outcome)).map(Outcome::title).distinct().toList();
+                .filter(outcome -> outcome.verdict() == Verdict.NOT_MET && isAbout(outcome)).map(Outcome::title).distinct()
+                .map(MessageTexts::of).toList();
     }
 
     private boolean isAbout(Outcome outcome) {

@@ -31,7 +31,7 @@ final class TrialRows {
             String origin = Messages.get(atRunway ? "section.read.threshold" : "section.read.hover-point");
             rows.add(Row.of(Messages.get("section.read.distance"), Messages.get("section.read.past", ScreenWords.exact(siting
                     .distanceM()), origin)));
-            rows.add(Row.of(Messages.get("section.drag.eye"), Messages.get("section.read.over", ScreenWords.exact(siting.eyeHeightM()),
+            rows.add(Row.of(Messages.get("section.drag.eye"), Messages.get("section.read.over", ScreenWords.exact(siting.mehtM()),
                     origin)));
             live.wheelHeightM().ifPresent(height -> rows.add(Row.of(Messages.get("section.drag.wheels"), Messages.get(height >= 0
                     ? "section.read.over" : "section.read.under", ScreenWords.exact(Math.abs(height)), origin), height > 0)));

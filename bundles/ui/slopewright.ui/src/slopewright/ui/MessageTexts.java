@@ -1,0 +1,37 @@
+package slopewright.ui;
+
+import java.util.List;
+import java.util.Locale;
+
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
+import slopewright.ui.preferences.Preferences;
+
+/** Messages of the core as the window says them: in its language, with lengths in the unit that the user prefers. */
+public final class MessageTexts {
+
+    private MessageTexts() {
+    }
+
+    /** Returns the renderer of the window as it is set now; whoever renders much asks for it once. */
+    public static MessageRenderer renderer() {
+        return MessageRenderer.of(Locale.getDefault()).inFeet(Preferences.isFeet());
+    }
+
+    /** Returns the words of a message. */
+    public static String of(Message message) {
+        return renderer().render(message);
+    }
+
+    /** Returns the words of an argument: a term, a quantity, a name, or several of these. */
+    public static String of(Argument argument) {
+        return renderer().write(argument);
+    }
+
+    /** Returns the words of several messages as a list. */
+    public static String list(List<Message> messages) {
+        return renderer().write(Words.list(messages));
+    }
+}
