@@ -3,6 +3,14 @@ package slopewright.drawing;
 import java.util.Arrays;
 import java.util.Optional;
 
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.plan.PlanScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.PaperArea;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.section.SectionScene;
+import slopewright.drawing.signal.SignalScene;
 import slopewright.geometry.FramePoint;
 
 /** The drawings that there are of an approach aid. */
@@ -54,7 +62,7 @@ public enum View {
      * @throws IllegalArgumentException where the scale of the room does not do, or the aid has nothing that the view shows; the message
      *                                  says so
      */
-    public Scene scene(DrawnAid drawn, Room room, FramePoint eye, Daylight daylight) {
+    public Scene scene(DrawnAid drawn, PaperArea room, FramePoint eye, Daylight daylight) {
         return switch (this) {
             case PLAN -> PlanScene.layout(drawn, room);
             case SECTION -> SectionScene.of(drawn, room);

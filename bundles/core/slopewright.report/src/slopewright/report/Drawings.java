@@ -10,22 +10,24 @@ import java.util.function.Supplier;
 
 import javax.imageio.ImageIO;
 
-import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import slopewright.drawing.Daylight;
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.DxfPainter;
-import slopewright.drawing.GridPlacement;
-import slopewright.drawing.Scene;
-import slopewright.drawing.Sheet;
-import slopewright.drawing.SheetFormat;
-import slopewright.drawing.SvgPainter;
-import slopewright.drawing.TitleBlock;
+
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+
 import slopewright.drawing.View;
+import slopewright.drawing.paint.DxfPainter;
+import slopewright.drawing.paint.SvgPainter;
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.plan.GridPlacement;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.sheet.Sheet;
+import slopewright.drawing.sheet.SheetFormat;
+import slopewright.drawing.sheet.TitleBlock;
 import slopewright.geometry.FramePoint;
 import slopewright.report.internal.ScenePainter;
 

@@ -3,6 +3,7 @@ package slopewright.drawing;
 import java.nio.file.Path;
 import java.util.List;
 
+import slopewright.drawing.scene.DrawnAid;
 import slopewright.evaluation.AidLayouts;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;

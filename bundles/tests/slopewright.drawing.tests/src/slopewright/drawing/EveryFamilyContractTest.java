@@ -15,6 +15,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.plan.PlanScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.TextWidth;
+import slopewright.drawing.section.SectionScene;
+import slopewright.drawing.sheet.Sheet;
+import slopewright.drawing.signal.SignalScene;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.UnitPlan;

@@ -10,6 +10,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.plan.PlanScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.section.SectionScene;
+import slopewright.drawing.signal.SignalScene;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.UnitPlan;
 

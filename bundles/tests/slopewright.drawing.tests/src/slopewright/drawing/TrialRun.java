@@ -7,6 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 
+import slopewright.drawing.paint.SvgPainter;
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.plan.PlanScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.section.SectionScene;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.AidRequests;
 import slopewright.geometry.FramePoint;

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.PlanScene;
-import slopewright.drawing.TitleBlock;
+import slopewright.drawing.plan.PlanScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.sheet.TitleBlock;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.model.ApproachAid;

@@ -12,11 +12,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-import slopewright.drawing.Daylight;
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.PilotScene;
-import slopewright.drawing.SheetFormat;
 import slopewright.drawing.View;
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.sheet.SheetFormat;
 import slopewright.evaluation.AidLayouts;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;

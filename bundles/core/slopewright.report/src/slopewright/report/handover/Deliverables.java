@@ -10,10 +10,10 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
-import slopewright.drawing.Daylight;
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.PilotScene;
 import slopewright.drawing.View;
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.scene.DrawnAid;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.ProjectRules;
 import slopewright.exchange.LaidAid;

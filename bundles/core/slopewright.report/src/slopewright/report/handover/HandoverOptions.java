@@ -3,7 +3,7 @@ package slopewright.report.handover;
 import java.time.LocalDate;
 import java.util.Objects;
 
-import slopewright.drawing.SheetFormat;
+import slopewright.drawing.sheet.SheetFormat;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportOptions;
 

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.PilotScene;
-import slopewright.drawing.PlanScene;
-import slopewright.drawing.Scene;
-import slopewright.drawing.SectionScene;
-import slopewright.drawing.SignalScene;
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.plan.PlanScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.section.SectionScene;
+import slopewright.drawing.signal.SignalScene;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.Angles;
 import slopewright.messages.Message;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.SignalScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.signal.SignalScene;
 import slopewright.evaluation.portable.LevellingEffect;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.portable.SightLine;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-import slopewright.drawing.Scene;
-import slopewright.drawing.Sheet;
-import slopewright.drawing.SvgPainter;
+import slopewright.drawing.paint.SvgPainter;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.sheet.Sheet;
 
 /** The drawings of a document: vector graphics inside it, or places that are painted when it is laid out. */
 public final class Pictures {

@@ -9,12 +9,12 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
-import slopewright.drawing.Sheet;
-import slopewright.drawing.Style;
-import slopewright.drawing.TextWidth;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
+import slopewright.drawing.scene.TextWidth;
+import slopewright.drawing.sheet.Sheet;
 
 /** Paints a scene on a {@link Graphics2D} whose unit is the millimetre. Letters are painted as outlines of the bundled face. */
 public final class ScenePainter {

@@ -3,6 +3,7 @@ package slopewright.ui.tests;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.EditPart;
@@ -15,8 +16,9 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
+
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
 import slopewright.ui.diagram.figures.MarkFigure;

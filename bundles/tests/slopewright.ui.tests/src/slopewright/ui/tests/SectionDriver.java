@@ -1,13 +1,15 @@
 package slopewright.ui.tests;
 
 import java.util.List;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
-import slopewright.drawing.BeamEdge;
-import slopewright.drawing.Mark;
+
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.section.BeamEdge;
 import slopewright.siting.Siting;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.profile.SectionView;

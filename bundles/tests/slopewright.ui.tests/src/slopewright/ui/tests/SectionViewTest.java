@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import slopewright.drawing.BeamEdge;
+import slopewright.drawing.section.BeamEdge;
 import slopewright.edit.MoveAid;
 import slopewright.edit.RemoveAid;
 import slopewright.edit.SetAttribute;

@@ -3,7 +3,7 @@ package slopewright.ui.diagram;
 import java.util.Collection;
 import java.util.Optional;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 
 /**
  * A box in the world.

@@ -19,7 +19,7 @@ import org.eclipse.ui.PlatformUI;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.MoveAid;
 import slopewright.evaluation.EvaluationCache;
 import slopewright.model.ApproachAid;

@@ -14,9 +14,9 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.PlanScene;
-import slopewright.drawing.Scene;
+import slopewright.drawing.plan.PlanScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Scene;
 import slopewright.edit.AddAid;
 import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;

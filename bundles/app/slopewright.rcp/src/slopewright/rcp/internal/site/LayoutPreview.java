@@ -1,14 +1,16 @@
 package slopewright.rcp.internal.site;
 
 import java.util.Optional;
+
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
-import slopewright.drawing.Ink;
-import slopewright.drawing.Scene;
+
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Scene;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.Fonts;

@@ -5,7 +5,7 @@ import java.util.Map;
 
 import org.eclipse.swt.graphics.Color;
 
-import slopewright.drawing.Ink;
+import slopewright.drawing.scene.Ink;
 import slopewright.ui.theme.ScreenTheme;
 
 /**

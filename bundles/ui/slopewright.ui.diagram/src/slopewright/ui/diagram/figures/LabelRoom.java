@@ -9,8 +9,8 @@ import java.util.Optional;
 
 import org.eclipse.draw2d.geometry.Rectangle;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
 
 /**
  * Finds room for all labels of a diagram: large ones first, then those of obstacles that stand through a surface, then those of higher

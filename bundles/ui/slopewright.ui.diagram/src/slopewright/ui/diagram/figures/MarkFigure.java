@@ -12,7 +12,7 @@ import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.Label;
 import org.eclipse.draw2d.geometry.Rectangle;
 
-import slopewright.drawing.Mark;
+import slopewright.drawing.scene.Mark;
 import slopewright.ui.diagram.Diagram;
 
 /**

@@ -12,10 +12,10 @@ import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.widgets.Display;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
 import slopewright.ui.diagram.WorldView;
 
 /** Paints marks of a scene on the screen, says where they lie there, and finds out whether a pixel hits one. */

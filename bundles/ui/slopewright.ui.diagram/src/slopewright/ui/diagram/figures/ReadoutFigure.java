@@ -9,7 +9,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 
-import slopewright.drawing.Ink;
+import slopewright.drawing.scene.Ink;
 import slopewright.ui.diagram.Diagram;
 
 /** Lines of text beside the pointer while something is placed or moved; a verdict has a shape as well as a colour. */

@@ -16,7 +16,7 @@ import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.editparts.SimpleRootEditPart;
 
-import slopewright.drawing.Ink;
+import slopewright.drawing.scene.Ink;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.LabelRoom;

@@ -17,8 +17,8 @@ import org.eclipse.gef.tools.SelectEditPartTracker;
 import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Projects;
 import slopewright.ui.diagram.Diagram;

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editpolicies.SelectionEditPolicy;
 
-import slopewright.drawing.Mark;
+import slopewright.drawing.scene.Mark;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.figures.MarkFigure;
 

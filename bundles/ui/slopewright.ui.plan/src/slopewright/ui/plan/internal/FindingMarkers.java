@@ -22,7 +22,7 @@ import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
 import slopewright.checks.Result;
 import slopewright.checks.Verdict;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
 import slopewright.ui.Images;

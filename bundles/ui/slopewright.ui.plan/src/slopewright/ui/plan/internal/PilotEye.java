@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;

@@ -10,7 +10,7 @@ import java.util.function.Consumer;
 
 import org.eclipse.swt.graphics.Point;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachAid;

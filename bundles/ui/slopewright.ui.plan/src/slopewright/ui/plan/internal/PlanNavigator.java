@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPartViewer;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;

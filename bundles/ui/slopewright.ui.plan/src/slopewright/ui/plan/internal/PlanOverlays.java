@@ -6,9 +6,9 @@ import java.util.List;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.LayerConstants;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.plan.internal.figures.NoticeFigure;

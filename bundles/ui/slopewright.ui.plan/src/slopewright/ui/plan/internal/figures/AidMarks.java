@@ -10,10 +10,10 @@ import java.util.TreeMap;
 
 import org.eclipse.draw2d.geometry.Rectangle;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
 import slopewright.geometry.Angles;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.ApproachAid;

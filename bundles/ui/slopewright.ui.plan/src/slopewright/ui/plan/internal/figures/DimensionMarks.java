@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Style;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.Runway;

@@ -3,10 +3,10 @@ package slopewright.ui.plan.internal.figures;
 import java.util.ArrayList;
 import java.util.List;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.plan.internal.PlanContext;
 

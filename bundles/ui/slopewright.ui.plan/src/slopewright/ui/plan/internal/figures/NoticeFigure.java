@@ -7,7 +7,7 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 
-import slopewright.drawing.Ink;
+import slopewright.drawing.scene.Ink;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.figures.Inks;
 

@@ -3,10 +3,10 @@ package slopewright.ui.plan.internal.figures;
 import java.util.List;
 import java.util.Optional;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.site.PlanAxis;

@@ -2,7 +2,7 @@ package slopewright.ui.plan.internal.figures;
 
 import java.util.Map;
 
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Style;
 import slopewright.siting.site.PlanAxis;
 
 /** Designators as they are painted on a runway, to be read on the approach: strokes of straight pieces, 9 m high and 3 m wide. */

@@ -10,8 +10,8 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;

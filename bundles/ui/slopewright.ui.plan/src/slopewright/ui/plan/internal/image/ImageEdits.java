@@ -16,7 +16,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EReference;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.AddChild;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;

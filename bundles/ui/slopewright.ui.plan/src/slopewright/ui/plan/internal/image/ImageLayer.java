@@ -19,7 +19,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Control;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.BackgroundImage;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.plan.internal.Messages;

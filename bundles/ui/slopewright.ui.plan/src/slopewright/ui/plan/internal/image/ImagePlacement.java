@@ -2,7 +2,7 @@ package slopewright.ui.plan.internal.image;
 
 import java.util.Optional;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.BackgroundImage;
 import slopewright.ui.plan.internal.PlanContext;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.site.PlanAxis;

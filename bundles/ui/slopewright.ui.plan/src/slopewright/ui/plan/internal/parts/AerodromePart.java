@@ -13,7 +13,7 @@ import org.eclipse.gef.EditPart;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.requests.LocationRequest;
 
-import slopewright.drawing.Mark;
+import slopewright.drawing.scene.Mark;
 import slopewright.model.Aerodrome;
 import slopewright.model.Identified;
 import slopewright.model.Obstacle;

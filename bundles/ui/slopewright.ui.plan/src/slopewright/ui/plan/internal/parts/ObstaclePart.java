@@ -8,8 +8,8 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.RemoveElement;
 import slopewright.model.Obstacle;
 import slopewright.model.util.Projects;

@@ -4,9 +4,9 @@ import java.util.List;
 
 import org.eclipse.gef.EditPolicy;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.Mark;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Style;
 import slopewright.model.Identified;
 import slopewright.ui.diagram.parts.ElementPart;
 import slopewright.ui.diagram.policies.OutlinePolicy;

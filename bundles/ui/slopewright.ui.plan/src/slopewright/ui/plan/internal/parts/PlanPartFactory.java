@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.EditPartFactory;
 
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;

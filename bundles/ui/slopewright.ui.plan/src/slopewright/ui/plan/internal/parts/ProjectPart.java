@@ -6,7 +6,7 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 
-import slopewright.drawing.Mark;
+import slopewright.drawing.scene.Mark;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.ui.diagram.figures.GroundFigure;

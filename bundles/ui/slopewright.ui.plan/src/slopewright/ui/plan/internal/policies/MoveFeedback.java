@@ -6,8 +6,8 @@ import java.util.function.Supplier;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.LayerConstants;
 
-import slopewright.drawing.Mark;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.diagram.figures.ReadoutFigure;

@@ -12,9 +12,9 @@ import org.eclipse.gef.commands.Command;
 import org.eclipse.gef.editpolicies.AbstractEditPolicy;
 import org.eclipse.gef.requests.CreateRequest;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.ScenePoint;
-import slopewright.drawing.Style;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
 import slopewright.edit.AddAid;
 import slopewright.edit.AddObstacle;
 import slopewright.edit.RecordedEdit;
@@ -29,6 +29,7 @@ import slopewright.siting.UnitPlan;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
 import slopewright.ui.diagram.commands.HistoryCommand;
+import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.Placing;
@@ -36,7 +37,6 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.Marks;
-import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 import slopewright.ui.plan.internal.palette.Placed;
 

@@ -11,8 +11,8 @@ import org.eclipse.swt.graphics.Pattern;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 
-import slopewright.drawing.LightMix;
-import slopewright.drawing.SignalStrip;
+import slopewright.drawing.pilot.LightMix;
+import slopewright.drawing.signal.SignalStrip;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;
 import slopewright.siting.Meaning;

@@ -3,9 +3,9 @@ package slopewright.ui.profile.internal.pilot;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import slopewright.drawing.FlownApproach;
-import slopewright.drawing.PilotGround;
-import slopewright.drawing.PilotPicture;
+import slopewright.drawing.pilot.FlownApproach;
+import slopewright.drawing.pilot.PilotGround;
+import slopewright.drawing.pilot.PilotPicture;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.ProjectRules;
 import slopewright.geometry.FramePoint;

@@ -6,8 +6,8 @@ import java.util.Optional;
 
 import org.eclipse.swt.graphics.Rectangle;
 
-import slopewright.drawing.PilotPicture;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.pilot.PilotPicture;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.UnitPlan;
 

@@ -11,12 +11,12 @@ import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 
-import slopewright.drawing.Daylight;
-import slopewright.drawing.Ink;
-import slopewright.drawing.LightMix;
-import slopewright.drawing.PilotGround;
-import slopewright.drawing.PilotPicture;
-import slopewright.drawing.ScenePoint;
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.pilot.LightMix;
+import slopewright.drawing.pilot.PilotGround;
+import slopewright.drawing.pilot.PilotPicture;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.LightForm;
 import slopewright.siting.SeenUnit;

@@ -13,8 +13,8 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
-import slopewright.drawing.Daylight;
-import slopewright.drawing.FlownApproach;
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.pilot.FlownApproach;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;

@@ -5,8 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-import slopewright.drawing.FlownApproach;
-import slopewright.drawing.PilotPicture;
+import slopewright.drawing.pilot.FlownApproach;
+import slopewright.drawing.pilot.PilotPicture;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.LightRhythm;
 import slopewright.siting.Observation;

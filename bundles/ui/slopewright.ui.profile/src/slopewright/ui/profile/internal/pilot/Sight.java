@@ -3,9 +3,9 @@ package slopewright.ui.profile.internal.pilot;
 import java.util.List;
 import java.util.OptionalDouble;
 
-import slopewright.drawing.Daylight;
-import slopewright.drawing.PilotPicture;
-import slopewright.drawing.SignalStrip;
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.pilot.PilotPicture;
+import slopewright.drawing.signal.SignalStrip;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.LightRhythm;
 import slopewright.siting.Observation;

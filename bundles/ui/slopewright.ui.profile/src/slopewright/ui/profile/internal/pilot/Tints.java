@@ -3,8 +3,8 @@ package slopewright.ui.profile.internal.pilot;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.RGB;
 
-import slopewright.drawing.Ink;
-import slopewright.drawing.LightMix;
+import slopewright.drawing.pilot.LightMix;
+import slopewright.drawing.scene.Ink;
 import slopewright.siting.Colour;
 import slopewright.siting.LightForm;
 import slopewright.siting.Meaning;

@@ -8,7 +8,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 
-import slopewright.drawing.LightMix;
+import slopewright.drawing.pilot.LightMix;
 import slopewright.siting.Meaning;
 import slopewright.siting.SeenUnit;
 import slopewright.ui.units.Quantity;

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-import slopewright.drawing.LightMix;
+import slopewright.drawing.pilot.LightMix;
 import slopewright.geometry.Curvature;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;

@@ -3,8 +3,8 @@ package slopewright.ui.profile.internal.section;
 import java.util.Comparator;
 import java.util.Optional;
 
-import slopewright.drawing.BeamEdge;
-import slopewright.drawing.SectionLive;
+import slopewright.drawing.section.BeamEdge;
+import slopewright.drawing.section.SectionLive;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.UnitPlan;
 import slopewright.ui.diagram.WorldView;

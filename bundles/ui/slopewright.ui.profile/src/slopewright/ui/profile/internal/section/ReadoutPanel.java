@@ -20,7 +20,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
-import slopewright.drawing.Ink;
+import slopewright.drawing.scene.Ink;
 import slopewright.siting.Colour;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;

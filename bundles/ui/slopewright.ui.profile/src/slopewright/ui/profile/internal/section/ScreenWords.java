@@ -2,7 +2,7 @@ package slopewright.ui.profile.internal.section;
 
 import org.eclipse.draw2d.FigureUtilities;
 
-import slopewright.drawing.SectionWords;
+import slopewright.drawing.section.SectionWords;
 import slopewright.geometry.Lengths;
 import slopewright.ui.diagram.figures.Fonts;
 import slopewright.ui.preferences.Preferences;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-import slopewright.drawing.SectionLive;
+import slopewright.drawing.section.SectionLive;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.RunwayEnd;

@@ -3,10 +3,10 @@ package slopewright.ui.profile.internal.section;
 import java.util.List;
 import java.util.Optional;
 
-import slopewright.drawing.DrawnAid;
-import slopewright.drawing.SectionLive;
-import slopewright.drawing.SectionObstacles;
-import slopewright.drawing.SectionWords;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.section.SectionLive;
+import slopewright.drawing.section.SectionObstacles;
+import slopewright.drawing.section.SectionWords;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.AidRequests;
 import slopewright.evaluation.ProjectRules;

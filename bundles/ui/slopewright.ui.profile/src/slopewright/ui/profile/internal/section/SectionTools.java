@@ -9,7 +9,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 
-import slopewright.drawing.BeamEdge;
+import slopewright.drawing.section.BeamEdge;
 import slopewright.edit.RecordedEdit;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;

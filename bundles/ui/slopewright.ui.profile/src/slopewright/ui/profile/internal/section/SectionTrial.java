@@ -12,7 +12,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
-import slopewright.drawing.SectionLive;
+import slopewright.drawing.section.SectionLive;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.evaluation.AidLayouts;

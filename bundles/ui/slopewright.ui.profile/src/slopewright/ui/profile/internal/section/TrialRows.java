@@ -3,7 +3,7 @@ package slopewright.ui.profile.internal.section;
 import java.util.ArrayList;
 import java.util.List;
 
-import slopewright.drawing.SectionLive;
+import slopewright.drawing.section.SectionLive;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
 import slopewright.ui.profile.internal.Messages;

@@ -1,0 +1,2 @@
+/** Scenes and sheets written as files of general formats. */
+package slopewright.drawing.paint;

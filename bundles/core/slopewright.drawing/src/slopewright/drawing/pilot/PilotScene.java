@@ -1,0 +1,146 @@
+package slopewright.drawing.pilot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.DoubleStream;
+
+import slopewright.drawing.View;
+import slopewright.drawing.internal.layout.SceneBuilder;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Frame;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.PaperArea;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
+import slopewright.geometry.Curvature;
+import slopewright.geometry.FramePoint;
+import slopewright.siting.Colour;
+import slopewright.siting.LightForm;
+import slopewright.siting.Observation;
+import slopewright.siting.SeenUnit;
+
+/** What a pilot sees from a point, in degrees of view: runway and lights in perspective, with the curvature of the Earth and refraction. */
+public final class PilotScene {
+
+    private static final double OUTSIDE_DEG = 1e6;
+    private static final double PANEL_HALF_WIDTH_M = 1.2;
+    private static final double PANEL_HALF_HEIGHT_M = 0.6;
+
+    private final DrawnAid drawn;
+    private final FramePoint eye;
+    private final PilotPicture picture;
+    private final Daylight daylight;
+    private final SceneBuilder scene;
+
+    private PilotScene(DrawnAid drawn, FramePoint eye, Daylight daylight, PaperArea room) {
+        this.drawn = drawn;
+        this.eye = eye;
+        this.daylight = daylight;
+        picture = PilotPicture.toward(eye, drawn.siting().reference());
+        scene = new SceneBuilder(room);
+    }
+
+    /**
+     * Draws the view.
+     *
+     * @param drawn the aid
+     * @param eye   the pilot's eye in the frame, on the approach side
+     * @return the scene
+     */
+    public static Scene of(DrawnAid drawn, FramePoint eye) {
+        return of(drawn, eye, Daylight.DUSK, PaperArea.usual());
+    }
+
+    /**
+     * Draws the view for a room on paper.
+     *
+     * @param drawn    the aid
+     * @param eye      the pilot's eye in the frame, on the approach side
+     * @param daylight how light it is
+     * @param room     the room
+     * @return the scene
+     */
+    public static Scene of(DrawnAid drawn, FramePoint eye, Daylight daylight, PaperArea room) {
+        return new PilotScene(drawn, eye, daylight, room).build();
+    }
+
+    /** Returns the eye on the slope at a distance before the threshold, metres. */
+    public static FramePoint eyeOnSlope(DrawnAid drawn, double beforeM) {
+        return PilotPicture.eyeAt(drawn.siting(), beforeM, drawn.siting().slopeDeg());
+    }
+
+    private Scene build() {
+        ScenePoint threshold = view(0, 0, 0);
+        double horizon = picture.horizonDeg();
+        double tall = picture.spreadDeg(drawn.siting());
+        Frame frame = new Frame(-tall, threshold.y() - tall * 0.3, tall, threshold.y() + tall * 1.15).atLeast(2);
+        frame = scene.room().shaped(frame);
+        double half = frame.maxX();
+        scene.area(Style.fill(daylight.sky()), "", -half, horizon, half, horizon, half, frame.maxY() + 1, -half, frame.maxY() + 1);
+        scene.area(Style.fill(daylight.land()), "", -half, frame.minY(), half, frame.minY(), half, horizon, -half, horizon);
+        ground(PilotGround.of(drawn.host()));
+        Observation observation = lights();
+        String meaning = String.join(", ", observation.meanings().entrySet().stream()
+                .map(path -> (path.getKey().isEmpty() ? "" : path.getKey() + " path: ") + path.getValue().key()).toList());
+        List<String> captions = new ArrayList<>();
+        String side = eye.rightM() == 0 ? "on the centre line"
+                : String.format(Locale.ROOT, "%.0f m %s of it", Math.abs(eye.rightM()), eye.rightM() < 0 ? "left" : "right");
+        captions.add(String.format(Locale.ROOT, "Eye %.0f m before the %s, %s, %.1f m above it; reads: %s.", -eye.alongM(),
+                drawn.originName(), side, eye.heightM(), meaning));
+        captions.addAll(observation.remarks());
+        captions.add(String.format(Locale.ROOT,
+                "View and signals take the curvature of the Earth and refraction (coefficient %.2f) into account. Lights are drawn larger "
+                + "than they are.", Curvature.USUAL_REFRACTION));
+        return scene.build("Pilot's view, " + drawn.name(), frame, 1, captions, List.of(), Scene.Unit.NO_LENGTH);
+    }
+
+    /** Returns where a place appears; far outside the picture where it is behind the eye. */
+    private ScenePoint view(double alongM, double rightM, double heightM) {
+        return picture.place(new FramePoint(alongM, rightM, heightM)).orElse(new ScenePoint(0, -OUTSIDE_DEG));
+    }
+
+    private void ground(PilotGround ground) {
+        for (PilotGround.Shape shape : ground.shapes()) {
+            double[] corners = picture.area(shape.corners()).stream().flatMapToDouble(at -> DoubleStream.of(at.x(), at.y())).toArray();
+            if (corners.length > 0) {
+                scene.area(Style.fill(shape.part() == PilotGround.Part.PAVEMENT ? daylight.pavement() : daylight.marking()), "", corners);
+            }
+        }
+        if (daylight.runwayLights()) {
+            for (PilotGround.Lamp lamp : ground.lamps()) {
+                picture.place(lamp.place()).ifPresent(at -> scene.disc(at.x(), at.y(), 0.35, Style.fill(ink(lamp.colour())), ""));
+            }
+        }
+    }
+
+    private Observation lights() {
+        Observation observation = picture.observe(drawn.siting());
+        for (SeenUnit seen : observation.seen()) {
+            FramePoint place = seen.unit().place();
+            ScenePoint at = view(place.alongM(), place.rightM(), place.heightM());
+            if (seen.offsetMin().isPresent()) {
+                ScenePoint low = view(place.alongM(), place.rightM() - PANEL_HALF_WIDTH_M, place.heightM() - PANEL_HALF_HEIGHT_M);
+                ScenePoint high = view(place.alongM(), place.rightM() + PANEL_HALF_WIDTH_M, place.heightM() + PANEL_HALF_HEIGHT_M);
+                scene.box(Style.fill(Ink.AMBER), drawn.elementId(seen.unit()), low.x(), low.y(), high.x(), high.y());
+            } else if (seen.light().form() != LightForm.OFF) {
+                Ink ink = ink(seen.light().colour());
+                boolean steady = seen.light().form() == LightForm.STEADY;
+                scene.disc(at.x(), at.y(), 1.3, steady ? Style.fill(ink) : Style.area(ink, Ink.NONE, 0.6), drawn.elementId(seen.unit()));
+            }
+            scene.callout(at.x(), at.y(), seen.unit().id(), 1.6, -90, daylight.letters(), drawn.elementId(seen.unit()));
+        }
+        return observation;
+    }
+
+    private static Ink ink(Colour colour) {
+        return switch (colour) {
+            case WHITE -> Ink.PAPER;
+            case RED -> Ink.RED;
+            case GREEN -> Ink.GREEN;
+            case AMBER -> Ink.AMBER;
+            case NONE -> Ink.NONE;
+        };
+    }
+}

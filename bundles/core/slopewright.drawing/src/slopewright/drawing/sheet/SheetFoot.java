@@ -1,0 +1,147 @@
+package slopewright.drawing.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.LegendEntry;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Mark.Anchor;
+import slopewright.drawing.scene.Scene;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
+import slopewright.drawing.scene.TextWidth;
+
+/** The foot of a sheet of drawing paper: key and notes at the left, title block at the right. Millimetres, y down. */
+final class SheetFoot {
+
+    private static final double NAME_MM = 1.1;
+    private static final double TEXT_MM = 1.7;
+    private static final double SMALL_MM = 1.35;
+    private static final double TITLE_MM = 2.4;
+    private static final double LINE_MM = 3.6;
+    private static final double SYMBOL_MM = 7;
+    private static final double GAP_MM = 4;
+    private static final double PAD_MM = 1.3;
+    private static final Style BORDER = Style.line(Ink.TEXT, 0.5);
+    private static final Style CELL = Style.line(Ink.TEXT, 0.18);
+
+    /** The rows of the block: height, then names of entries and their shares of the width. */
+    private static final List<Row> ROWS = List.of(
+            new Row(10, List.of("Drawing", "Document number", "Revision"), 5, 2, 1),
+            new Row(8, List.of("Project", "Aerodrome", "Client"), 1, 1, 1),
+            new Row(8, List.of("Organisation", "Drawn by", "Checked by", "Approved by", "Date"), 3, 2, 2, 2, 1.6),
+            new Row(8, List.of("Scale", "Sheet", "Coordinates and vertical datum", "Rule set"), 2.4, 0.9, 3.4, 3.8),
+            new Row(10, List.of("Caution"), 1));
+
+    private final double size;
+    private final List<Mark> marks = new ArrayList<>();
+
+    private record Row(double heightMm, List<String> names, double... shares) {
+    }
+
+    SheetFoot(double size) {
+        this.size = size;
+    }
+
+    List<Mark> marks() {
+        return List.copyOf(marks);
+    }
+
+    /** Draws the border of the sheet and the line above the foot. */
+    void border(double left, double top, double right, double low, double footMm) {
+        box(BORDER, left, top, right, low);
+        line(BORDER, left, low - footMm, right, low - footMm);
+    }
+
+    /** Writes the title block between two corners. */
+    void block(TitleBlock block, double left, double top, double right) {
+        double y = top;
+        for (Row row : ROWS) {
+            double sum = 0;
+            for (double share : row.shares()) {
+                sum += share;
+            }
+            double x = left;
+            for (int i = 0; i < row.names().size(); i++) {
+                double width = (right - left) * row.shares()[i] / sum;
+                cell(row.names().get(i), block.content(row.names().get(i)), x, y, width, row.heightMm() * size);
+                x += width;
+            }
+            y += row.heightMm() * size;
+        }
+        line(BORDER, left, top, left, y);
+    }
+
+    private void cell(String name, String content, double x, double y, double width, double height) {
+        box(CELL, x, y, x + width, y + height);
+        text(x + PAD_MM * size, y + 2.2 * size, name, NAME_MM, Ink.DIMENSION);
+        double inner = width - 2 * PAD_MM * size;
+        double first = name.equals("Drawing") ? TITLE_MM : TEXT_MM;
+        double foot = y + height - 1.9 * size;
+        if (TextWidth.mm(content, first * size) <= inner) {
+            text(x + PAD_MM * size, foot, content, first, Ink.TEXT);
+            return;
+        }
+        double small = name.equals("Drawing") ? TEXT_MM : SMALL_MM;
+        double step = (small + 0.85) * size;
+        List<String> lines = TextWidth.wrap(content, small * size, inner);
+        int most = Math.max(1, (int) ((height - 3.4 * size) / step + 0.3));
+        for (int i = 0; i < Math.min(most, lines.size()); i++) {
+            boolean last = i == most - 1 && lines.size() > most;
+            String line = last ? TextWidth.cut(String.join(" ", lines.subList(i, lines.size())), small * size, inner) : lines.get(i);
+            text(x + PAD_MM * size, y + height - 1.1 * size - (Math.min(most, lines.size()) - 1 - i) * step, line, small, Ink.TEXT);
+        }
+    }
+
+    /** Writes key and notes from a corner downward; what has no room is cut. */
+    void notes(Scene scene, double left, double top, double right, double low) {
+        double x = left;
+        double y = top + LINE_MM * size;
+        for (LegendEntry entry : scene.legend()) {
+            double width = (SYMBOL_MM + 1.5) * size + TextWidth.mm(entry.text(), TEXT_MM * size);
+            if (x > left && x + width > right) {
+                x = left;
+                y += LINE_MM * size;
+            }
+            symbol(entry, x, y);
+            text(x + (SYMBOL_MM + 1.5) * size, y, entry.text(), TEXT_MM, Ink.TEXT);
+            x += width + GAP_MM * size;
+        }
+        y += scene.legend().isEmpty() ? 0 : (LINE_MM + 1) * size;
+        double letters = lettersFor(scene, right - left, low - y);
+        for (String caption : scene.captions()) {
+            for (String line : TextWidth.wrap(caption, letters * size, right - left)) {
+                text(left, y, line, letters, Ink.TEXT);
+                y += (letters + 1.5) * size;
+            }
+        }
+    }
+
+    private double lettersFor(Scene scene, double width, double height) {
+        long lines = scene.captions().stream().mapToLong(caption -> TextWidth.wrap(caption, TEXT_MM * size, width).size()).sum();
+        return lines * (TEXT_MM + 1.5) * size > height ? SMALL_MM : TEXT_MM;
+    }
+
+    private void symbol(LegendEntry entry, double x, double y) {
+        double middle = y - TEXT_MM * size / 2;
+        switch (entry.symbol()) {
+            case LINE -> line(entry.style(), x, middle, x + SYMBOL_MM * size, middle);
+            case AREA -> box(entry.style(), x, middle - 1.1 * size, x + SYMBOL_MM * size, middle + 1.1 * size);
+            case DISC -> marks.add(new Mark.Disc(new ScenePoint(x + SYMBOL_MM * size / 2, middle), size, entry.style(), ""));
+        }
+    }
+
+    private void text(double x, double y, String text, double sizeMm, Ink ink) {
+        marks.add(new Mark.Label(new ScenePoint(x, y), text, Anchor.START, sizeMm * size, 0, ink, ""));
+    }
+
+    private void line(Style style, double x1, double y1, double x2, double y2) {
+        marks.add(new Mark.Path(List.of(new ScenePoint(x1, y1), new ScenePoint(x2, y2)), false, style, ""));
+    }
+
+    private void box(Style style, double x1, double y1, double x2, double y2) {
+        marks.add(new Mark.Path(List.of(new ScenePoint(x1, y1), new ScenePoint(x2, y1), new ScenePoint(x2, y2), new ScenePoint(x1, y2)),
+                true, style, ""));
+    }
+}

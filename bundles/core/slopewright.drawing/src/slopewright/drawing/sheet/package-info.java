@@ -1,0 +1,2 @@
+/** Scenes laid out on paper with captions, key and title block. */
+package slopewright.drawing.sheet;

@@ -1,0 +1,2 @@
+/** What every unit shows into which angle and height. */
+package slopewright.drawing.signal;
