@@ -26,7 +26,6 @@ import org.eclipse.ui.part.ViewPart;
 import slopewright.checks.CheckResult;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
-import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
@@ -156,8 +155,7 @@ public final class MeasuredView extends ViewPart {
         Optional<ApproachAid> aid = document.flatMap(one -> one.viewState().aid());
         aids.select(aid.map(shown::indexOf).orElse(-1));
         try {
-            Optional<AsBuilt> built = aid.map(one -> AsBuilt.of(document.get().project(), one,
-                    ProjectRules.of(document.get().project(), one, Optional.empty())));
+            Optional<AsBuilt> built = aid.map(one -> AsBuilt.of(document.get().evaluation().aid(one)));
             table.show(aid, built);
             summary.setText(built.map(MeasuredView::text).orElse(Messages.get("measured.none")));
         } catch (SitingException | IllegalArgumentException e) {

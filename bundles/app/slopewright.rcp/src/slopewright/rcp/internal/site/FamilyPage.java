@@ -20,6 +20,7 @@ import slopewright.drawing.scene.Scene;
 import slopewright.edit.AddAid;
 import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachHost;
@@ -82,7 +83,7 @@ final class FamilyPage extends WizardPage {
     private void compare() {
         Project project = draft.project();
         ApproachHost host = Projects.hosts(project).get(0);
-        List<Candidate> all = FamilyComparison.of(project, host, draft.rules());
+        List<Candidate> all = FamilyComparison.of(ProjectEvaluation.of(project, Optional.empty()), host);
         candidates = all.stream().sorted((one, two) -> Integer.compare(rank(one), rank(two))).toList();
         table.removeAll();
         for (Candidate candidate : candidates) {

@@ -16,6 +16,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 import slopewright.edit.AddAid;
 import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachHost;
@@ -90,7 +91,7 @@ public final class SiteWizard extends Wizard {
     private Project laidOut() {
         Project project = draft.project();
         ApproachHost host = Projects.hosts(project).get(0);
-        RuleSet rules = FamilyComparison.of(project, host, draft.rules()).stream()
+        RuleSet rules = FamilyComparison.of(ProjectEvaluation.of(project, Optional.empty()), host).stream()
                 .filter(one -> one.family().key().equals(draft.familyKey())).findFirst().map(Candidate::rules).orElseGet(draft::rules);
         AddAid edit = AddAid.solve(host, draft.familyKey(), rules, Side.LEFT);
         new EditHistory().perform(edit);

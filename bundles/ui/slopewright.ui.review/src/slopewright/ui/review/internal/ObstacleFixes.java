@@ -27,7 +27,6 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
-import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
@@ -51,8 +50,7 @@ public final class ObstacleFixes {
      */
     public static RecordedEdit edit(Project project, ApproachAid aid, Remedy.Kind kind) {
         AidEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty()).aid(aid);
-        Siting laid = evaluation.siting().orThrow();
-        Remedy remedy = Remedies.of(laid, evaluation.request().orThrow(), evaluation.rules(), evaluation.surroundings().orThrow()).stream()
+        Remedy remedy = Remedies.of(evaluation).stream()
                 .filter(one -> one.kind() == kind).findFirst().orElseThrow(() -> new EditException("nothing penetrates"));
         double amount = remedy.amount().orElseThrow(() -> new EditException(remedy.text()));
         return switch (kind) {
