@@ -17,9 +17,8 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyImport;
 import slopewright.exchange.survey.SurveyOrigin;
 import slopewright.model.Project;
+import slopewright.model.io.AtomicFile;
 import slopewright.model.io.ProjectFile;
-import slopewright.report.OutputFile;
-import slopewright.report.ReportException;
 
 /** Brings a survey file into a project. */
 @CommandLine.Command(name = "import", sortOptions = false,
@@ -122,12 +121,12 @@ final class ImportCommand extends Command {
                 throw new UsageException(file + " is there already and holds something else; nothing was written");
             }
             if (fresh) {
-                OutputFile.write(file, block.bytes());
+                AtomicFile.create(file, block.bytes());
             }
             output.write(bytes(project));
             written = true;
-        } catch (IOException | ReportException e) {
-            throw new UsageException(e.getMessage());
+        } catch (IOException e) {
+            throw new UsageException(file + ": " + AtomicFile.reason(e));
         } finally {
             if (fresh && !written) {
                 file.toFile().delete();

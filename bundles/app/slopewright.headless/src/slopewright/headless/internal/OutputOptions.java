@@ -1,13 +1,15 @@
 package slopewright.headless.internal;
 
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
 import picocli.CommandLine.Option;
-import slopewright.report.OutputFile;
-import slopewright.report.ReportException;
+
+import slopewright.model.io.AtomicFile;
 
 /** Where a command writes its file, and whether it may replace one. */
 final class OutputOptions {
@@ -37,7 +39,7 @@ final class OutputOptions {
     /** Refuses to replace a file unless that was asked for; to be called before any work is done. */
     void check() {
         if (Files.exists(file) && !force) {
-            throw new UsageException(file + " is there already; nothing was written. Use --force to replace it");
+            throw thereAlready();
         }
         Path folder = file.toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
@@ -45,11 +47,22 @@ final class OutputOptions {
         }
     }
 
+    private UsageException thereAlready() {
+        return new UsageException(file + " is there already; nothing was written. Use --force to replace it");
+    }
+
+    /** Writes the file whole or not at all; without leave to replace one it is made only where there still is none. */
     void write(byte[] bytes) {
         try {
-            OutputFile.write(file, bytes);
-        } catch (ReportException e) {
-            throw new UsageException(e.getMessage());
+            if (force) {
+                AtomicFile.replace(file, bytes);
+            } else {
+                AtomicFile.create(file, bytes);
+            }
+        } catch (FileAlreadyExistsException e) {
+            throw thereAlready();
+        } catch (IOException e) {
+            throw new UsageException(file + ": cannot be written: " + AtomicFile.reason(e));
         }
     }
 }

@@ -24,7 +24,6 @@ import org.xml.sax.SAXParseException;
 
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
-import slopewright.model.internal.FileReplacement;
 import slopewright.model.internal.ProjectResource;
 import slopewright.model.internal.Writability;
 import slopewright.model.util.Ids;
@@ -133,7 +132,7 @@ public final class ProjectFile {
     }
 
     private static ProjectFileException unreadable(String name, IOException e) {
-        return whole(name, "can not be read: " + FileReplacement.reason(e), e);
+        return whole(name, "can not be read: " + AtomicFile.reason(e), e);
     }
 
     private static ProjectFileException fault(String name, Throwable thrown) {
@@ -235,10 +234,10 @@ public final class ProjectFile {
             throw whole(name, "can not be written, for it could not be read again: " + e.reason(), e);
         }
         try {
-            FileReplacement.replace(file, PREVIOUS_SUFFIX, bytes);
+            AtomicFile.replace(file, PREVIOUS_SUFFIX, bytes);
             settle(project, file);
         } catch (IOException e) {
-            throw whole(name, "can not be written: " + FileReplacement.reason(e), e);
+            throw whole(name, "can not be written: " + AtomicFile.reason(e), e);
         }
     }
 }

@@ -1,6 +1,7 @@
 package slopewright.report.handover;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 
 import slopewright.model.Project;
-import slopewright.report.OutputFile;
+import slopewright.model.io.AtomicFile;
 import slopewright.report.ReportException;
 import slopewright.siting.SitingException;
 
@@ -76,19 +77,25 @@ public final class Handover {
                 break;
             }
             Path file = folder.resolve(one.fileName());
-            if (Files.exists(file) && !replaced.contains(one.fileName())) {
-                entries.add(new Entry(one, file, State.KEPT, ""));
-            } else {
-                entries.add(write(project, one, file, options));
-            }
+            boolean replace = replaced.contains(one.fileName());
+            entries.add(!replace && Files.exists(file) ? new Entry(one, file, State.KEPT, "") : write(project, one, file, options, replace));
         }
         return entries;
     }
 
-    private static Entry write(Project project, Deliverable one, Path file, HandoverOptions options) {
+    private static Entry write(Project project, Deliverable one, Path file, HandoverOptions options, boolean replace) {
         try {
-            OutputFile.write(file, one.writer().write(project, options));
+            byte[] bytes = one.writer().write(project, options);
+            if (replace) {
+                AtomicFile.replace(file, bytes);
+            } else {
+                AtomicFile.create(file, bytes);
+            }
             return new Entry(one, file, State.WRITTEN, "");
+        } catch (FileAlreadyExistsException e) {
+            return new Entry(one, file, State.KEPT, "");
+        } catch (IOException e) {
+            return new Entry(one, file, State.FAILED, file + ": " + AtomicFile.reason(e));
         } catch (ReportException | SitingException | IllegalArgumentException e) {
             return new Entry(one, file, State.FAILED, String.valueOf(e.getMessage()));
         }

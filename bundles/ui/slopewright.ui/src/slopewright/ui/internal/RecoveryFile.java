@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.eclipse.core.runtime.ILog;
 
 import slopewright.model.Project;
+import slopewright.model.io.AtomicFile;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 
@@ -61,10 +62,8 @@ public final class RecoveryFile {
         if (valid != generation) {
             return;
         }
-        Path fresh = file.resolveSibling(file.getFileName() + ".new");
         try {
-            Files.write(fresh, bytes);
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            AtomicFile.replace(file, bytes);
         } catch (IOException e) {
             generation++;
             ILog.get().warn("Unsaved work can not be kept in " + file, e);

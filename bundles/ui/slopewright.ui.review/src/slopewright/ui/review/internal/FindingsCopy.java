@@ -1,5 +1,6 @@
 package slopewright.ui.review.internal;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -13,8 +14,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 
 import slopewright.checks.Outcome;
-import slopewright.report.OutputFile;
-import slopewright.report.ReportException;
+import slopewright.model.io.AtomicFile;
 
 /** Takes outcomes out of the window: to the clipboard, or into a file that the user names. */
 public final class FindingsCopy {
@@ -50,10 +50,10 @@ public final class FindingsCopy {
     /** Writes outcomes into a file, in the form that its name asks for, and returns what there is to say about it. */
     public static String write(List<Outcome> outcomes, Path file) {
         try {
-            OutputFile.write(file, FindingsText.file(outcomes, String.valueOf(file.getFileName())));
+            AtomicFile.replace(file, FindingsText.file(outcomes, String.valueOf(file.getFileName())));
             return Messages.get("findings.exported", outcomes.size(), file);
-        } catch (ReportException e) {
-            return e.getMessage();
+        } catch (IOException e) {
+            return file + ": " + AtomicFile.reason(e);
         }
     }
 }
