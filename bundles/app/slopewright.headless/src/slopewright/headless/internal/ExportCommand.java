@@ -1,7 +1,6 @@
 package slopewright.headless.internal;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,7 +8,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import slopewright.exchange.LaidAid;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
@@ -46,9 +46,9 @@ final class ExportCommand extends Command {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
         }
         Project project = ProjectFiles.load(file);
-        Optional<String> rules = Optional.ofNullable(ruleSet);
-        List<LaidAid> aids = ProjectFiles.laid(project, Optional.ofNullable(aid), rules, LocalDate.now());
-        MapDocument map = MapExport.of(project, aids, beamLengthM);
+        ProjectEvaluation evaluation = ProjectFiles.evaluate(project, Optional.ofNullable(ruleSet));
+        List<AidEvaluation> aids = aid == null ? evaluation.aids() : List.of(evaluation.aid(ProjectFiles.aid(project, aid)));
+        MapDocument map = MapExport.of(evaluation, aids, beamLengthM);
         output.write("kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
         map.notes().forEach(note -> streams().err.println("slopewright export: " + note));
         return ExitCodes.OK;

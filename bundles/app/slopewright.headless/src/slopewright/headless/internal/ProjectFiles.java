@@ -1,14 +1,12 @@
 package slopewright.headless.internal;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
-import slopewright.exchange.LaidAid;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
@@ -17,7 +15,6 @@ import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
-import slopewright.report.LaidAids;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
@@ -58,12 +55,11 @@ final class ProjectFiles {
                 + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList())));
     }
 
-    /** Returns all aids, or the one that is named, with what files and schedules on them start from. */
-    static List<LaidAid> laid(Project project, Optional<String> aid, Optional<String> ruleSet, LocalDate day) {
+    /** Evaluates every aid of a project, under the rule set that was named, else each under its own. */
+    static ProjectEvaluation evaluate(Project project, Optional<String> ruleSet) {
         ruleSet.ifPresent(name -> rules(project, ruleSet));
         try {
-            return aid.isEmpty() ? LaidAids.of(project, ruleSet, day)
-                    : List.of(LaidAids.of(project, aid(project, aid.get()), ruleSet, day));
+            return ProjectEvaluation.of(project, ruleSet);
         } catch (IllegalArgumentException e) {
             throw new InputException(e.getMessage());
         }

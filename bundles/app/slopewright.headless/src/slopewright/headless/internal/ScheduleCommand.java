@@ -10,10 +10,10 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import slopewright.exchange.LaidAid;
-import slopewright.exchange.sheet.LoadSchedule;
-import slopewright.exchange.sheet.PublishedData;
-import slopewright.exchange.sheet.SettingOutSchedule;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.exchange.circuit.LoadSchedule;
+import slopewright.exchange.publish.PublishedData;
+import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
 import slopewright.model.Project;
@@ -60,8 +60,8 @@ final class ScheduleCommand extends Command {
         if ("circuits".equals(sheet)) {
             return LoadSchedule.of(project).sheet();
         }
-        List<LaidAid> aids = ProjectFiles.laid(project, Optional.empty(), Optional.ofNullable(ruleSet),
-                date == null ? LocalDate.now() : date);
-        return "publish".equals(sheet) ? PublishedData.of(aids).sheet() : SettingOutSchedule.of(project, aids).sheet();
+        ProjectEvaluation evaluation = ProjectFiles.evaluate(project, Optional.ofNullable(ruleSet));
+        return "publish".equals(sheet) ? PublishedData.of(evaluation).sheet()
+                : SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet();
     }
 }

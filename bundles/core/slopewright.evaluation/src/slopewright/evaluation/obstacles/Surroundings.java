@@ -104,7 +104,7 @@ public final class Surroundings {
      * @param most    how many at most of one block
      */
     public List<FramePoint> pointsAbove(ProtectionSurface surface, int most) {
-        return blocks.stream().flatMap(block -> block.points().above(surface, most).stream()).toList();
+        return blocks.stream().flatMap(block -> block.points().above(surface, most).stream()).map(SurveyField.Above::point).toList();
     }
 
     /**

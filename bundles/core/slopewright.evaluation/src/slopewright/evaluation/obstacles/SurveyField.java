@@ -29,6 +29,16 @@ public final class SurveyField {
     public record Result(int inside, int above, int worst, Optional<Penetration> governing) {
     }
 
+    /**
+     * A point that stands above a surface, the accuracy of the survey on the safe side.
+     *
+     * @param index   its index in the block, counted from zero
+     * @param point   its place in the frame
+     * @param excessM by how much it stands above, metres, more than zero
+     */
+    public record Above(int index, FramePoint point, double excessM) {
+    }
+
     private final SurveyPoints points;
     private final SurveyPoints.InFrame places;
     private final double horizontalM;
@@ -106,19 +116,21 @@ public final class SurveyField {
     }
 
     /**
-     * Returns points that stand above a surface, the accuracy of the survey on the safe side.
+     * Returns points that stand above a surface, the accuracy of the survey on the safe side, in the order of the block.
      *
      * @param surface the surface
      * @param most    how many at most
      */
-    List<FramePoint> above(ProtectionSurface surface, int most) {
+    public List<Above> above(ProtectionSurface surface, int most) {
         SurfaceSweep coarse = new SurfaceSweep(grown(surface));
-        List<FramePoint> found = new ArrayList<>();
+        List<Above> found = new ArrayList<>();
         for (int i = 0; i < count() && found.size() < most; i++) {
             double excess = coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i] + verticalM);
             if (!Double.isNaN(excess)) {
                 FramePoint point = new FramePoint(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
-                surface.compare(point, horizontalM, verticalM).filter(exact -> exact.excessM() > 0).ifPresent(exact -> found.add(point));
+                int index = i;
+                surface.compare(point, horizontalM, verticalM).filter(exact -> exact.excessM() > 0)
+                        .ifPresent(exact -> found.add(new Above(index, point, exact.excessM())));
             }
         }
         return found;

@@ -8,14 +8,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-import slopewright.exchange.LaidAid;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
+import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Light;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.Siting;
@@ -28,16 +31,16 @@ final class AidFeatures {
     private static final double MOST_LIMIT_DEG = 85;
     private static final double PIECE_M = 1000;
 
-    private final LaidAid laid;
+    private final AidEvaluation evaluation;
     private final ApproachAid aid;
     private final Siting siting;
     private final SiteFrame frame;
     private final double beamM;
     private final List<String> notes;
 
-    AidFeatures(LaidAid laid, Siting siting, SiteFrame frame, double beamM, List<String> notes) {
-        this.laid = laid;
-        this.aid = laid.aid();
+    AidFeatures(AidEvaluation evaluation, Siting siting, SiteFrame frame, double beamM, List<String> notes) {
+        this.evaluation = evaluation;
+        this.aid = evaluation.aid();
         this.siting = siting;
         this.frame = frame;
         this.beamM = beamM;
@@ -65,7 +68,7 @@ final class AidFeatures {
         if (siting.surface().isPresent()) {
             features.add(surface(siting.surface().get().geometry()));
         } else {
-            notes.add(aid.getId() + " has no obstacle surface under " + laid.ruleSetName() + ".");
+            notes.add(aid.getId() + " has no obstacle surface: " + siting.noSurface().map(Message::english).orElse("the rule set gives none"));
         }
     }
 
@@ -83,7 +86,7 @@ final class AidFeatures {
         List<LightUnit> all = aid.getUnits();
         LightUnit same = index < all.size() ? all.get(index) : null;
         return same != null && unit.id().equals(same.getLabel()) ? same
-                : all.stream().filter(one -> unit.id().equals(one.getLabel())).findFirst().orElse(null);
+                : all.stream().filter(each -> unit.id().equals(each.getLabel())).findFirst().orElse(null);
     }
 
     private String elementId(UnitPlan unit, int index) {
@@ -96,9 +99,9 @@ final class AidFeatures {
         facts.put("aid", aid.getId());
         facts.put("aidName", Projects.label(aid));
         facts.put("family", siting.family());
-        facts.put("familyName", laid.familyName());
-        facts.put("ruleSet", laid.ruleSetName());
-        facts.put("host", Projects.label(laid.host()));
+        facts.put("familyName", evaluation.family().map(IndicatorFamily::name).orElse("unknown"));
+        facts.put("ruleSet", evaluation.rules().descriptor().name());
+        facts.put("host", Projects.label(evaluation.host()));
         return facts;
     }
 
@@ -112,7 +115,7 @@ final class AidFeatures {
         facts.put("alongM", unit.place().alongM());
         facts.put("rightM", unit.place().rightM());
         facts.put("lensElevationM", unit.place().heightM() + frame.originElevationM());
-        LightUnit element = aid.getUnits().stream().filter(one -> id.equals(one.getId())).findFirst().orElse(null);
+        LightUnit element = aid.getUnits().stream().filter(each -> id.equals(each.getId())).findFirst().orElse(null);
         facts.put("heightAboveGroundM", element == null ? null : element.getHeightAboveGroundM());
         facts.put("frangible", element == null ? null : element.getFrangible());
         return facts;
@@ -190,6 +193,11 @@ final class AidFeatures {
         facts.put("divergencePercent", surface.divergence() * 100);
         facts.put("lengthM", surface.lengthM());
         facts.put("axisTurnDeg", surface.axisTurnDeg());
+        facts.put("distanceM", siting.distanceM());
+        facts.put("mehtM", siting.mehtM());
+        facts.put("nominalEyeHeightM", siting.nominalEyeHeightM().isPresent() ? siting.nominalEyeHeightM().getAsDouble() : null);
+        facts.put("marginM", evaluation.marginM().isPresent() ? evaluation.marginM().getAsDouble() : null);
+        facts.put("governing", evaluation.governing().map(ObstacleComparison::label).orElse(null));
         return new MapFeature(aid.getId() + ".surface", "surface", Projects.label(aid) + ", obstacle protection surface",
                 MapFeature.Shape.AREA, MapFacts.ring(frame, surface.corners()), facts);
     }

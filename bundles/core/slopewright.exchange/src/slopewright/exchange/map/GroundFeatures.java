@@ -6,13 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 import slopewright.geometry.FramePoint;
 import slopewright.model.Aerodrome;
 import slopewright.model.Helipad;
+import slopewright.model.Identified;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
 /** Runways, thresholds and helipads as features. */
@@ -27,9 +30,19 @@ final class GroundFeatures {
     }
 
     static void add(Aerodrome aerodrome, List<MapFeature> features, List<String> notes) {
-        GroundFeatures maker = new GroundFeatures(features, notes);
-        aerodrome.getRunways().forEach(maker::runway);
-        aerodrome.getHelipads().forEach(maker::helipad);
+        aerodrome.getRunways().forEach(runway -> add(runway, features, notes, maker -> maker.runway(runway)));
+        aerodrome.getHelipads().forEach(helipad -> add(helipad, features, notes, maker -> maker.helipad(helipad)));
+    }
+
+    /** What cannot be drawn is named and left out whole. */
+    private static void add(Identified element, List<MapFeature> features, List<String> notes, Consumer<GroundFeatures> work) {
+        List<MapFeature> own = new ArrayList<>();
+        try {
+            work.accept(new GroundFeatures(own, notes));
+            features.addAll(own);
+        } catch (SitingException e) {
+            notes.add(element.getId() + " is not shown: " + e.getMessage());
+        }
     }
 
     private void runway(Runway runway) {
@@ -55,7 +68,7 @@ final class GroundFeatures {
         double finish = start + runway.getLengthM();
         double half = runway.getWidthM() / 2;
         double near = heightM(extremityM(end), frame);
-        double far = heightM(runway.getEnds().stream().filter(one -> one != end).findFirst().map(GroundFeatures::extremityM).orElse(null),
+        double opposite = heightM(runway.getEnds().stream().filter(far -> far != end).findFirst().map(GroundFeatures::extremityM).orElse(null),
                 frame);
         Map<String, Object> facts = new LinkedHashMap<>();
         facts.put("designator", runway.getDesignator());
@@ -64,8 +77,8 @@ final class GroundFeatures {
         facts.put("bearingTrueDeg", frame.bearingDeg());
         facts.put("codeNumber", runway.getCodeNumber());
         features.add(new MapFeature(runway.getId() + ".outline", "runway", Projects.label(runway), MapFeature.Shape.AREA,
-                MapFacts.ring(frame, List.of(new FramePoint(start, -half, near), new FramePoint(finish, -half, far),
-                        new FramePoint(finish, half, far), new FramePoint(start, half, near))), facts));
+                MapFacts.ring(frame, List.of(new FramePoint(start, -half, near), new FramePoint(finish, -half, opposite),
+                        new FramePoint(finish, half, opposite), new FramePoint(start, half, near))), facts));
     }
 
     private static double displacedM(RunwayEnd end) {
@@ -96,7 +109,7 @@ final class GroundFeatures {
 
     private void helipad(Helipad helipad) {
         List<String> reasons = new ArrayList<>();
-        Optional<SiteFrame> frame = helipad.getDirections().stream().flatMap(one -> MapExport.frame(one, reasons).stream()).findFirst();
+        Optional<SiteFrame> frame = helipad.getDirections().stream().flatMap(direction -> MapExport.frame(direction, reasons).stream()).findFirst();
         if (frame.isEmpty()) {
             notes.add(helipad.getId() + " is not shown: " + (reasons.isEmpty() ? "it has no approach direction" : reasons.get(0)));
             return;

@@ -25,7 +25,7 @@ public final class KmlFile {
             new String[] {"beam", "ffffffff", "40ffffff"}, new String[] {"sector-edge", "ff2f2fff", "402f2fff"},
             new String[] {"surface", "ffb06000", "50b06000"}, new String[] {"runway", "ff404040", "80606060"},
             new String[] {"threshold", "ff30a030", "8030a030"}, new String[] {"helipad", "ff404040", "80606060"},
-            new String[] {"obstacle", "ff0000c0", "800000c0"});
+            new String[] {"obstacle", "ff0000c0", "800000c0"}, new String[] {"survey-point", "ff0000c0", "800000c0"});
 
     private final XMLStreamWriter xml;
 

@@ -6,7 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import slopewright.exchange.LaidAid;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
@@ -17,7 +19,8 @@ import slopewright.siting.site.SiteFrame;
 /**
  * Puts a project on the map: units and their beams, obstacle surfaces, runways and helipads, and obstacles with how they stand against
  * the surfaces. Elevations are those of the vertical datum of the aerodrome. Surfaces compare elevations and have no curvature; beams
- * are lines of sight and rise above a level surface as the Earth curves away under them, without refraction.
+ * are lines of sight and rise above a level surface as the Earth curves away under them, without refraction. What stands against a
+ * surface is read from the evaluation of its aid; of the points of survey blocks those are shown that govern or stand through.
  */
 public final class MapExport {
 
@@ -33,13 +36,14 @@ public final class MapExport {
     /**
      * Makes the features.
      *
-     * @param project     the project
-     * @param aids        the aids to show, with their layouts
+     * @param evaluation  the project with what its aids give
+     * @param aids        those of its aids that are shown
      * @param beamLengthM how far beams are drawn, metres, more than zero
      * @return the features, and what could not be shown among the notes
      * @throws SitingException where the project has no aerodrome, or its coordinates are a local plane or unknown
      */
-    public static MapDocument of(Project project, List<LaidAid> aids, double beamLengthM) {
+    public static MapDocument of(ProjectEvaluation evaluation, List<AidEvaluation> aids, double beamLengthM) {
+        Project project = evaluation.project();
         Aerodrome aerodrome = project.getAerodrome();
         if (aerodrome == null) {
             throw new SitingException("the project has no aerodrome");
@@ -51,23 +55,29 @@ public final class MapExport {
         }
         List<String> notes = new ArrayList<>(notes(aerodrome, beamLengthM));
         List<MapFeature> features = new ArrayList<>();
-        for (LaidAid aid : aids) {
-            Optional<SiteFrame> frame = frame(aid.host(), notes);
-            if (frame.isPresent() && aid.siting().isPresent()) {
-                new AidFeatures(aid, aid.siting().get(), frame.get(), beamLengthM, notes).addTo(features);
-            } else if (aid.siting().isEmpty()) {
-                notes.add(aid.aid().getId() + " is not shown: " + aid.reason());
-            }
-        }
+        aids.forEach(aid -> add(aid, beamLengthM, features, notes));
         GroundFeatures.add(aerodrome, features, notes);
         ObstacleFeatures.add(aerodrome, places, aids, features, notes);
-        if (!project.getSurveyBlocks().isEmpty()) {
-            notes.add("The points of survey blocks are not written.");
-        }
+        SurveyPointFeatures.add(aids, features, notes);
         OptionalDouble geoid = aerodrome.getGeoidOffsetM() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(aerodrome.getGeoidOffsetM());
         return new MapDocument(project.getName() == null ? "Slopewright project" : project.getName(), datum(aerodrome), geoid,
                 notes.stream().distinct().toList(), features);
+    }
+
+    private static void add(AidEvaluation aid, double beamLengthM, List<MapFeature> features, List<String> notes) {
+        Optional<SiteFrame> frame = frame(aid.host(), notes);
+        aid.siting().reason().map(Message::english).ifPresent(reason -> notes.add(aid.aid().getId() + " is not shown: " + reason));
+        if (frame.isEmpty() || aid.siting().value().isEmpty()) {
+            return;
+        }
+        List<MapFeature> own = new ArrayList<>();
+        try {
+            new AidFeatures(aid, aid.siting().value().get(), frame.get(), beamLengthM, notes).addTo(own);
+            features.addAll(own);
+        } catch (SitingException e) {
+            notes.add(aid.aid().getId() + " is not shown: " + e.getMessage());
+        }
     }
 
     private static String datum(Aerodrome aerodrome) {

@@ -5,6 +5,7 @@ import java.util.List;
 
 import slopewright.exchange.internal.PlainNumbers;
 import slopewright.geometry.FramePoint;
+import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
 /** What the makers of features share. */
@@ -12,6 +13,9 @@ final class MapFacts {
 
     /** A straight edge of the frame is cut into pieces no longer than this, so that it stays one on a map of degrees: 0.02 m at most. */
     private static final double PIECE_M = 1000;
+
+    /** Longer lines are no longer those of an aerodrome: something in the project is wrong. */
+    private static final double MOST_M = 200_000;
 
     private MapFacts() {
     }
@@ -47,6 +51,10 @@ final class MapFacts {
     /** Adds the start of a piece and the places within it, not its end. */
     private static void addPieces(SiteFrame frame, FramePoint from, FramePoint to, List<MapPosition> line) {
         double length = Math.hypot(to.alongM() - from.alongM(), to.rightM() - from.rightM());
+        if (!(length <= MOST_M)) {
+            throw new SitingException("a line of it is " + plain(length / 1000) + " km long, which is more than the "
+                    + plain(MOST_M / 1000) + " km that are drawn");
+        }
         int pieces = (int) Math.max(1, Math.ceil(length / PIECE_M));
         for (int i = 0; i < pieces; i++) {
             line.add(position(frame, from.towards(to, (double) i / pieces)));

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  *
  * @param id         unique in its document
  * @param kind       what it is, one word: {@code unit}, {@code beam}, {@code sector-edge}, {@code surface}, {@code runway},
- *                   {@code threshold}, {@code helipad}, {@code obstacle}
+ *                   {@code threshold}, {@code helipad}, {@code obstacle}, {@code survey-point}
  * @param name       what people call it
  * @param shape      its shape
  * @param positions  one for a point, two or more for a line, three or more for an area; the first is not repeated at the end
@@ -51,11 +51,11 @@ public record MapFeature(String id, String kind, String name, Shape shape, List<
     List<MapPosition> ring() {
         double twice = 0;
         for (int i = 0; i < positions.size(); i++) {
-            MapPosition one = positions.get(i);
+            MapPosition here = positions.get(i);
             MapPosition next = positions.get((i + 1) % positions.size());
             MapPosition origin = positions.get(0);
-            twice += (one.longitudeDeg() - origin.longitudeDeg()) * (next.latitudeDeg() - origin.latitudeDeg())
-                    - (next.longitudeDeg() - origin.longitudeDeg()) * (one.latitudeDeg() - origin.latitudeDeg());
+            twice += (here.longitudeDeg() - origin.longitudeDeg()) * (next.latitudeDeg() - origin.latitudeDeg())
+                    - (next.longitudeDeg() - origin.longitudeDeg()) * (here.latitudeDeg() - origin.latitudeDeg());
         }
         int size = positions.size();
         boolean left = twice >= 0;

@@ -1,2 +1,2 @@
-/** Tables for people: setting out, circuits and loads, data to publish, as CSV and as spreadsheets. */
+/** Tables for people, and the files they are written to: comma-separated values and workbooks. */
 package slopewright.exchange.sheet;

@@ -28,7 +28,8 @@ abstract class SurveyReader {
             Map.entry("date", SurveyShape.Fact.DATE));
 
     /** What the maps of this program hold beside obstacles. */
-    private static final Set<String> OTHER_KINDS = Set.of("unit", "beam", "sector-edge", "surface", "runway", "threshold", "helipad");
+    private static final Set<String> OTHER_KINDS = Set.of("unit", "beam", "sector-edge", "surface", "runway", "threshold", "helipad",
+            "survey-point");
 
     private final Path file;
     private final SurveyFile.Sink sink;

@@ -15,15 +15,15 @@ import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
-import slopewright.exchange.LaidAid;
+import slopewright.exchange.circuit.LoadSchedule;
 import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
 import slopewright.exchange.map.MapExport;
-import slopewright.exchange.sheet.LoadSchedule;
-import slopewright.exchange.sheet.PublishedData;
-import slopewright.exchange.sheet.SettingOutSchedule;
+import slopewright.exchange.publish.PublishedData;
+import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
 import slopewright.model.ApproachAid;
@@ -32,7 +32,6 @@ import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.report.CommissioningSheets;
 import slopewright.report.Drawings;
-import slopewright.report.LaidAids;
 import slopewright.report.ReportException;
 import slopewright.report.Reports;
 import slopewright.report.SetUpCards;
@@ -68,11 +67,11 @@ public final class Deliverables {
                 Reports.Format.PDF));
         whole("report", "Report", "report.html", false, (one, options) -> Reports.write(one, Optional.empty(), options.report(),
                 Reports.Format.HTML));
-        table("schedule", "Setting-out schedule", true, (one, options) -> SettingOutSchedule.of(one, laid(one, options)).sheet());
+        table("schedule", "Setting-out schedule", true, (one, options) -> SettingOutSchedule.of(evaluated(one), options.date()).sheet());
         table("circuits", "Circuits and loads", false, (one, options) -> LoadSchedule.of(one).sheet());
-        table("publish", "Data to publish", false, (one, options) -> PublishedData.of(laid(one, options)).sheet());
-        whole("map", "Map features", "map.geojson", false, (one, options) -> map(one, options, GeoJsonFile::bytes));
-        whole("map", "Map features", "map.kml", false, (one, options) -> map(one, options, KmlFile::bytes));
+        table("publish", "Data to publish", false, (one, options) -> PublishedData.of(evaluated(one)).sheet());
+        whole("map", "Map features", "map.geojson", false, (one, options) -> map(one, GeoJsonFile::bytes));
+        whole("map", "Map features", "map.kml", false, (one, options) -> map(one, KmlFile::bytes));
     }
 
     private void table(String kind, String label, boolean usual, BiFunction<Project, HandoverOptions, Sheet> sheet) {
@@ -142,11 +141,12 @@ public final class Deliverables {
         }
     }
 
-    private static List<LaidAid> laid(Project project, HandoverOptions options) {
-        return LaidAids.of(project, Optional.empty(), options.date());
+    private static ProjectEvaluation evaluated(Project project) {
+        return ProjectEvaluation.of(project, Optional.empty());
     }
 
-    private static byte[] map(Project project, HandoverOptions options, Function<MapDocument, byte[]> form) {
-        return form.apply(MapExport.of(project, laid(project, options), MapExport.USUAL_BEAM_M));
+    private static byte[] map(Project project, Function<MapDocument, byte[]> form) {
+        ProjectEvaluation evaluation = evaluated(project);
+        return form.apply(MapExport.of(evaluation, evaluation.aids(), MapExport.USUAL_BEAM_M));
     }
 }

@@ -9,8 +9,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -23,24 +28,38 @@ import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicData;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyImport;
+import slopewright.exchange.survey.SurveyOrigin;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.io.ProjectFileException;
 import slopewright.siting.SitingException;
 
 /** The demo on a map. Positions are compared with geodesics of GeographicLib, heights with sums done by hand. */
 class MapExportTest {
 
+    @TempDir
+    private Path folder;
+
     private static final double THRESHOLD_09_LAT = 47.3;
     private static final double THRESHOLD_09_LON = -11.9;
 
     private static MapDocument demo() {
-        Project project = Demo.project();
-        return MapExport.of(project, Demo.aids(project), 5000);
+        return map(Demo.project(), 5000);
+    }
+
+    private static MapDocument map(Project project, double beamM) {
+        ProjectEvaluation evaluation = Demo.evaluate(project);
+        return MapExport.of(evaluation, evaluation.aids(), beamM);
     }
 
     private static MapFeature feature(MapDocument map, String id) {
@@ -134,12 +153,61 @@ class MapExportTest {
         Project project = Demo.project();
         Obstacle mast = project.getAerodrome().getObstacles().get(1);
         mast.setTopElevationM(mast.getTopElevationM() + 100);
-        assertEquals(true, feature(MapExport.of(project, Demo.aids(project), 1000), "obstacle-2").properties().get("penetrates"));
+        assertEquals(true, feature(map(project, 1000), "obstacle-2").properties().get("penetrates"));
         mast.setTopElevationM(null);
-        MapFeature unknown = feature(MapExport.of(project, Demo.aids(project), 1000), "obstacle-2");
+        MapFeature unknown = feature(map(project, 1000), "obstacle-2");
         assertNull(unknown.properties().get("penetrates"));
         assertTrue(unknown.properties().get("comparison").toString().contains("the top elevation of obstacle Windle mast is missing"));
         assertFalse(unknown.isHigh());
+    }
+
+    /**
+     * Two points of a survey block on the centre line of runway 09, 1000 m and 2000 m out, and one beside the runway. The first stands
+     * through the surface by what is reckoned here, the second governs; the third is not written.
+     */
+    @Test
+    void pointsOfSurveyBlocksThatGovernOrStandThroughAreShown() throws IOException, ExchangeException, ProjectFileException {
+        Path file = folder.resolve("p.slopewright");
+        GeodesicData near = from09(-1000, 0);
+        GeodesicData far = from09(-2000, 0);
+        GeodesicData beside = from09(800, 100);
+        Path survey = Files.writeString(folder.resolve("s.csv"), "id,latitudeDeg,longitudeDeg,topElevationM\n"
+                + String.format(Locale.ROOT, "near,%.10f,%.10f,130%nfar,%.10f,%.10f,180%nbeside,%.10f,%.10f,300%n", near.lat2, near.lon2,
+                        far.lat2, far.lon2, beside.lat2, beside.lon2));
+        Project made = Demo.project();
+        SurveyImport.Block block = SurveyImport.block(made, survey, new SurveyOrigin("test", Optional.empty(), Optional.empty(),
+                OptionalDouble.of(0), OptionalDouble.of(0.5)));
+        Files.write(folder.resolve(block.fileName()), block.bytes());
+        ProjectFile.save(made, file);
+        MapDocument map = map(ProjectFile.load(file), 5000);
+        MapFeature surface = feature(map, "approach-aid-1.surface");
+        double start = (double) surface.properties().get("startAlongM");
+        double low = (double) surface.properties().get("startElevationM");
+        double rise = Math.tan(Math.toRadians((double) surface.properties().get("slopeDeg")));
+        String id = made.getSurveyBlocks().get(0).getId();
+        MapFeature first = feature(map, id + ".point-1");
+        assertEquals(130.5 - low - (start + 1000) * rise, (double) first.properties().get("excessM"), 0.001);
+        assertEquals(true, first.properties().get("penetrates"));
+        assertEquals(false, first.properties().get("governs"));
+        MapFeature second = feature(map, id + ".point-2");
+        double excess = 180.5 - low - (start + 2000) * rise;
+        assertEquals(excess, (double) second.properties().get("excessM"), 0.001);
+        assertEquals(true, second.properties().get("governs"));
+        assertEquals("approach-aid-1", second.properties().get("surfaceOf"));
+        at(far, 180, second.positions().get(0));
+        assertEquals(-excess, (double) surface.properties().get("marginM"), 0.001);
+        assertTrue(surface.properties().get("governing").toString().endsWith("point far"), surface.properties().toString());
+        assertEquals(2, map.features().stream().filter(one -> "survey-point".equals(one.kind())).count());
+    }
+
+    /** A line that no aerodrome has is named and left out; it takes no time and no room. */
+    @Test
+    void aRunwayOfAnotherWorldIsNamedAndLeftOut() {
+        Project project = Demo.project();
+        project.getAerodrome().getRunways().get(0).setLengthM(1e15);
+        MapDocument map = map(project, 5000);
+        assertTrue(map.notes().stream().anyMatch(note -> note.startsWith("runway-1 is not shown: a line of it is")), map.notes().toString());
+        assertEquals("APAPI 03, unit B", feature(map, "light-unit-9").name());
     }
 
     @Test
@@ -201,7 +269,7 @@ class MapExportTest {
     void aLocalPlaneHasNoPlaceOnAMap() {
         Project project = Demo.project();
         project.getAerodrome().setCoordinateReference("local");
-        SitingException thrown = assertThrows(SitingException.class, () -> MapExport.of(project, List.of(), 5000));
+        SitingException thrown = assertThrows(SitingException.class, () -> MapExport.of(Demo.evaluate(project), List.of(), 5000));
         assertTrue(thrown.getMessage().contains("local plane"), thrown.getMessage());
     }
 }

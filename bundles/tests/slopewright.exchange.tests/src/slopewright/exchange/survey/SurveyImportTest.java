@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.map.GeoJsonFile;
@@ -124,7 +125,8 @@ class SurveyImportTest {
     @ValueSource(strings = {"geojson", "kml"})
     void whatIsExportedComesBackWithinAMillimetre(String ending) throws IOException, ExchangeException {
         Project project = Demo.project();
-        MapDocument map = MapExport.of(project, Demo.aids(project), 5000);
+        ProjectEvaluation evaluation = Demo.evaluate(project);
+        MapDocument map = MapExport.of(evaluation, evaluation.aids(), 5000);
         Path file = Files.write(folder.resolve("map." + ending), "kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
         Project fresh = Demo.project();
         fresh.getAerodrome().getObstacles().clear();

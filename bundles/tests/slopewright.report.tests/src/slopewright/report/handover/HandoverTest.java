@@ -17,12 +17,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import slopewright.exchange.sheet.SettingOutSchedule;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.SheetFile;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Projects;
-import slopewright.report.LaidAids;
 import slopewright.report.PaperSize;
 
 /** Everything a project can be handed over as: the list, the bytes, and a folder in which nothing is lost. */
@@ -84,7 +84,7 @@ class HandoverTest {
         assertEquals(List.of(Handover.State.KEPT, Handover.State.WRITTEN), entries.stream().map(Handover.Entry::state).toList());
         assertEquals("mine", Files.readString(folder.resolve("schedule.csv")));
         Handover.write(project, wanted, folder, OPTIONS, Set.of("schedule.csv"), next -> true);
-        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(project, LaidAids.of(project, Optional.empty(), OPTIONS.date())).sheet()),
+        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(ProjectEvaluation.of(project, Optional.empty()), OPTIONS.date()).sheet()),
                 Files.readAllBytes(folder.resolve("schedule.csv")));
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(2, files.count(), "nothing is left over");

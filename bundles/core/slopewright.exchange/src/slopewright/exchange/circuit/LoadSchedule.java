@@ -1,8 +1,10 @@
-package slopewright.exchange.sheet;
+package slopewright.exchange.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
 
+import slopewright.exchange.sheet.Sheet;
+import slopewright.exchange.sheet.SheetCell;
 import slopewright.model.ApproachAid;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
@@ -110,7 +112,7 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
     public static LoadSchedule of(Project project) {
         List<CircuitLoad> circuits = project.getAerodrome() == null ? List.of() : project.getAerodrome().getCircuits().stream()
                 .map(circuit -> new CircuitLoad(circuit, circuit.getAids().stream().map(LoadSchedule::load).toList())).toList();
-        List<ApproachAid> fed = circuits.stream().flatMap(one -> one.circuit.getAids().stream()).toList();
+        List<ApproachAid> fed = circuits.stream().flatMap(load -> load.circuit.getAids().stream()).toList();
         return new LoadSchedule(circuits, Projects.aids(project).stream().filter(aid -> !fed.contains(aid)).map(LoadSchedule::load)
                 .toList());
     }

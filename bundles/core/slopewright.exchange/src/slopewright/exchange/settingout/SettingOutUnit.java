@@ -1,21 +1,21 @@
-package slopewright.exchange.sheet;
+package slopewright.exchange.settingout;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 
-import slopewright.exchange.LaidAid;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.model.LightUnit;
 import slopewright.model.Place;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
+import slopewright.siting.magnetic.SiteVariation;
 import slopewright.siting.site.SiteFrame;
 
 /**
  * One unit with what a field party needs. Angles in decimal degrees, lengths in metres; null where a number is not known.
  *
- * @param laid               the aid that it belongs to
+ * @param aid                the aid that it belongs to
  * @param unit               the unit
  * @param place              its place in the coordinates of the aerodrome; its parts are null where they are not known
  * @param extremityAlongM    chainage from the extremity of the runway
@@ -24,40 +24,41 @@ import slopewright.siting.site.SiteFrame;
  * @param azimuthMagneticDeg axis of the beam from magnetic north
  * @param azimuthGridDeg     axis of the beam from grid north; null where the aerodrome has no grid
  */
-public record SettingOutUnit(LaidAid laid, LightUnit unit, Place place, Double extremityAlongM, Double groundElevationM,
+public record SettingOutUnit(AidEvaluation aid, LightUnit unit, Place place, Double extremityAlongM, Double groundElevationM,
         Double azimuthTrueDeg, Double azimuthMagneticDeg, Double azimuthGridDeg) {
 
     private static final double SIGHT_M = 100;
     private static final double TO_MILLIMETRES = 1000;
 
-    static SettingOutUnit of(LaidAid laid, LightUnit unit, Optional<SiteFrame> frame) {
+    static SettingOutUnit of(AidEvaluation aid, LightUnit unit, Optional<SiteVariation> variation) {
+        Optional<SiteFrame> frame = aid.frame().value();
         Place place = SlopewrightFactory.eINSTANCE.createPlace();
-        Double azimuth = frame.map(one -> Angles.normaliseBearingDeg(one.bearingDeg() + 180 + turnDeg(laid, unit))).orElse(null);
+        double turn = turnDeg(aid, unit);
+        Double azimuth = frame.map(found -> Angles.normaliseBearingDeg(found.bearingDeg() + 180 + turn)).orElse(null);
         Double grid = null;
         if (frame.isPresent() && unit.getAlongM() != null && unit.getRightM() != null) {
             FramePoint lens = new FramePoint(unit.getAlongM(), unit.getRightM(), 0);
             frame.get().fromFrame(lens, place);
             place.setElevationM(unit.getLensElevationM());
-            grid = gridDeg(frame.get(), lens, place, turnDeg(laid, unit));
+            grid = gridDeg(frame.get(), lens, place, turn);
         }
-        OptionalDouble variation = laid.variationDeg();
         Double magnetic = azimuth == null || variation.isEmpty() ? null
-                : Double.valueOf(Angles.normaliseBearingDeg(azimuth - variation.getAsDouble()));
-        return new SettingOutUnit(laid, unit, place, extremityM(laid, unit), difference(unit.getLensElevationM(),
+                : Double.valueOf(Angles.normaliseBearingDeg(azimuth - variation.get().variationDeg()));
+        return new SettingOutUnit(aid, unit, place, extremityM(aid, unit), difference(unit.getLensElevationM(),
                 unit.getHeightAboveGroundM()), azimuth, magnetic, grid);
     }
 
-    private static double turnDeg(LaidAid laid, LightUnit unit) {
-        return (laid.aid().getAxisTurnDeg() == null ? 0 : laid.aid().getAxisTurnDeg())
+    private static double turnDeg(AidEvaluation aid, LightUnit unit) {
+        return (aid.aid().getAxisTurnDeg() == null ? 0 : aid.aid().getAxisTurnDeg())
                 + (unit.getAzimuthOffsetDeg() == null ? 0 : unit.getAzimuthOffsetDeg());
     }
 
-    private static Double difference(Double one, Double other) {
-        return one == null || other == null ? null : Double.valueOf(one - other);
+    private static Double difference(Double whole, Double part) {
+        return whole == null || part == null ? null : Double.valueOf(whole - part);
     }
 
-    private static Double extremityM(LaidAid laid, LightUnit unit) {
-        return laid.host() instanceof RunwayEnd end && end.getDisplacedThresholdM() != null && unit.getAlongM() != null
+    private static Double extremityM(AidEvaluation aid, LightUnit unit) {
+        return aid.host() instanceof RunwayEnd end && end.getDisplacedThresholdM() != null && unit.getAlongM() != null
                 ? Double.valueOf(unit.getAlongM() + end.getDisplacedThresholdM()) : null;
     }
 

@@ -1,0 +1,2 @@
+/** Circuits and their loads, for the electrician. */
+package slopewright.exchange.circuit;

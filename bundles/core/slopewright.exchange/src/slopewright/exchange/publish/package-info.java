@@ -1,0 +1,2 @@
+/** The data of each aid that an aerodrome publishes. */
+package slopewright.exchange.publish;

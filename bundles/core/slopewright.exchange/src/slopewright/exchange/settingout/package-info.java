@@ -1,0 +1,2 @@
+/** What a field party needs to set out every unit. */
+package slopewright.exchange.settingout;
