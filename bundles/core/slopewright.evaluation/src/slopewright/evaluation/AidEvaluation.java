@@ -3,6 +3,7 @@ package slopewright.evaluation;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 import slopewright.evaluation.obstacles.ObstacleComparison;
@@ -78,6 +79,19 @@ public final class AidEvaluation {
      */
     public AidEvaluation propose(ApproachAid proposal) {
         return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, surroundings);
+    }
+
+    /**
+     * Evaluates the aid as it would be after a change, under the same rule set against the same surroundings. Nothing but a copy is
+     * changed.
+     *
+     * @param change makes the change on a copy of the aid, which hangs in a copy of its project without what stands around
+     * @return the evaluation of the changed copy
+     */
+    public AidEvaluation trial(Consumer<ApproachAid> change) {
+        ApproachAid copy = TrialCopies.of(aid);
+        change.accept(copy);
+        return propose(copy);
     }
 
     /** Returns the aid. */

@@ -13,7 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.asbuilt.AsBuilt;
+import slopewright.evaluation.asbuilt.SettingTolerance;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.Inspection;
 import slopewright.model.LightUnit;
@@ -34,7 +37,11 @@ class AsBuiltTest {
     }
 
     private AsBuilt built() {
-        return AsBuilt.of(project, aid, Demo.rules(project, aid));
+        return AsBuilt.of(AidEvaluation.of(aid));
+    }
+
+    private List<String> findings() {
+        return built().findings().stream().map(Message::english).toList();
     }
 
     private void measure(String label, double offMin, double offAlongM, double offLevelM) {
@@ -72,12 +79,12 @@ class AsBuiltTest {
     @CsvSource({"0.9, WITHIN, within tolerance", "-1, WITHIN, within tolerance", "1.1, OUTSIDE, lower by 1.1' (outside the accuracy of "
             + "setting)", "-3, OUTSIDE, raise by 3.0' (outside the accuracy of setting)", "3.2, SET_AGAIN, lower by 3.2'",
         "-4, SET_AGAIN, raise by 4.0'"})
-    void aMeasuredAngleComesToAVerdictAndAnAdvice(double offMin, AsBuilt.Verdict verdict, String advice) {
+    void aMeasuredAngleComesToAVerdictAndAnAdvice(double offMin, SettingTolerance.Verdict verdict, String advice) {
         measure("C", offMin, 0, 0);
         AsBuilt.Unit unit = built().units().stream().filter(one -> "C".equals(one.id())).findFirst().orElseThrow();
         assertEquals(offMin, unit.offMin().getAsDouble(), 1e-6);
         assertEquals(verdict, unit.verdict());
-        assertEquals(advice, unit.advice());
+        assertEquals(advice, unit.advice().orElseThrow().english());
         assertEquals(List.of("D", "B", "A"), built().notMeasured());
     }
 
@@ -90,8 +97,8 @@ class AsBuiltTest {
         AsBuilt result = built();
         double planned = 90.358 - 90.8 + 278.217 * Math.tan(Math.toRadians(3 + 18 / 60.0));
         double expected = 90.358 - 90.8 + 0.1 + 279.717 * Math.tan(Math.toRadians(3 + 22 / 60.0));
-        assertEquals(planned, result.planned().eyeHeightM(), 0.002);
-        assertEquals(expected, result.built().eyeHeightM(), 0.002);
+        assertEquals(planned, result.planned().mehtM(), 0.002);
+        assertEquals(expected, result.built().mehtM(), 0.002);
         assertEquals(expected - 6.6, result.built().wheelClearanceM().getAsDouble(), 0.002);
         assertTrue(result.builtMarginM().getAsDouble() > result.plannedMarginM().getAsDouble());
         AsBuilt.Unit unit = result.units().get(0);
@@ -105,7 +112,7 @@ class AsBuiltTest {
         AsBuilt result = built();
         assertFalse(result.isMeasured());
         assertSame(result.planned(), result.built());
-        assertEquals(List.of("No angle was measured of D, C, B, A.", "No flight inspection was entered."), result.findings());
+        assertEquals(List.of("No angle was measured of D, C, B and A.", "No flight inspection was entered."), findings());
     }
 
     /** Found at 3 degrees 34 minutes, four above the slope; 8000 m are the range that the rule set cites. */
@@ -121,9 +128,11 @@ class AsBuiltTest {
         inspection.setRemarks("hazy below 1000 ft");
         AsBuilt.Flight flight = built().flights().get(0);
         assertEquals(4, flight.offMin().getAsDouble(), 1e-6);
-        assertTrue(flight.advice().startsWith("lower by 4.0'"), flight.advice());
+        assertTrue(flight.advice().orElseThrow().english().startsWith("lower by 4.0'"), flight.advice().toString());
         assertEquals(List.of("The flight inspection found the beam not clear of obstacles.",
-                "The flight inspection found a range of 7200 m, less than the published 8000 m."), built().findings());
+                "The slope found in flight is off by 4.0', more than the 3.0' beyond which units are set again; measure the angles on the "
+                        + "ground again.",
+                "The flight inspection found a range of 7200 m, less than the published 8000 m."), findings());
         String text = sheet();
         for (String expected : List.of("3\u00b034'", "+4.0'; lower by 4.0'", "NOT REACHED", "-8.5 \u00b0, 8 \u00b0", "NO",
                 "Inspected by N. Example, Flight inspection unit (invented), 2026-05-31. hazy below 1000 ft",
@@ -139,8 +148,8 @@ class AsBuiltTest {
         inspection.setOnSlopeAngleDeg(3.5);
         inspection.setUsableRangeM(9000.0);
         inspection.setObstacleClear(true);
-        assertEquals(List.of(), built().findings());
-        assertEquals("as planned", built().flights().get(0).advice());
+        assertEquals(List.of(), findings());
+        assertEquals("as planned", built().flights().get(0).advice().orElseThrow().english());
         String text = sheet();
         assertTrue(text.contains("As measured and flown, the indicator keeps the tolerances of the rule set."), text);
         assertTrue(text.contains("Twin-jet, narrow body"), text);
@@ -150,7 +159,7 @@ class AsBuiltTest {
     @Test
     void wheelsAndObstaclesStandAgainstAcceptance() {
         measureAll(-90);
-        String findings = built().findings().toString();
+        String findings = findings().toString();
         assertTrue(findings.contains("Wheels of Twin-jet, narrow body clear the threshold by"), findings);
         assertTrue(findings.contains("through the obstacle surface as built"), findings);
         assertTrue(findings.contains("Unit A: raise by 90.0'."), findings);

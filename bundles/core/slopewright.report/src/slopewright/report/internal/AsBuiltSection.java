@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 
 import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachHost;
 import slopewright.model.Inspection;
@@ -84,7 +85,7 @@ final class AsBuiltSection {
         html.table("data", List.of(30, 20, 20, 30), List.of("Checked", "Found", "Planned", "Comes to"));
         html.row("td", List.of("Angle of the slope", found.getOnSlopeAngleDeg() == null ? "not entered"
                 : Angles.format(found.getOnSlopeAngleDeg()), Angles.format(result.planned().slopeDeg()), flight.offMin().isEmpty() ? ""
-                        : String.format(Locale.ROOT, "%+.1f'; %s", flight.offMin().getAsDouble(), flight.advice())));
+                        : String.format(Locale.ROOT, "%+.1f'; %s", flight.offMin().getAsDouble(), flight.advice().map(Message::english).orElse(""))));
         html.row("td", List.of("Usable range", Numbers.orUnknown(found.getUsableRangeM(), "m"),
                 flight.publishedRange().map(range -> Numbers.plain(range.value()) + " m by day").orElse("no published range"),
                 flight.reachesRange().map(reached -> reached ? "reached" : "NOT REACHED").orElse("")
@@ -106,7 +107,7 @@ final class AsBuiltSection {
         html.element("p class=\"verdict " + (clear ? "clear" : "open") + "\"", clear
                 ? "As measured and flown, the indicator keeps the tolerances of the rule set."
                 : "The indicator can not be accepted on this sheet as it stands.");
-        html.list(result.findings());
+        html.list(result.findings().stream().map(Message::english).toList());
         result.accuracy().ifPresent(accuracy -> html.element("p class=\"small\"", "Accuracy of setting: "
                 + Numbers.plain(accuracy.value()) + "', " + OutcomeTables.source(accuracy.citation())
                 + (accuracy.citation().toConfirm() ? ", to be confirmed" : "") + result.resetBeyond().map(beyond -> "; set again beyond "

@@ -99,7 +99,8 @@ public final class CommissioningDocument {
                 cells.addAll(List.of("", "", "", ""));
             } else {
                 cells.addAll(List.of(Angles.format(unit.measuredDeg().getAsDouble()), String.format(Locale.ROOT, "%+.1f", unit.offMin()
-                        .getAsDouble()), unit.advice(), measured(unit.id()).map(CommissioningDocument::who).orElse("")));
+                        .getAsDouble()), unit.advice().map(Message::english).orElse(""),
+                        measured(unit.id()).map(CommissioningDocument::who).orElse("")));
             }
             html.row("td", cells);
         }

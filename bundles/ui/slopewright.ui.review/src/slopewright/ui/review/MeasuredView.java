@@ -177,7 +177,7 @@ public final class MeasuredView extends ViewPart {
             lines.add(Messages.get("measured.nothing"));
         }
         lines.add(Messages.get(built.findings().isEmpty() ? "measured.accept" : "measured.against"));
-        built.findings().forEach(finding -> lines.add("  " + finding));
+        built.findings().forEach(finding -> lines.add("  " + finding.english()));
         return String.join("\n", lines);
     }
 

@@ -7,6 +7,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.evaluation.asbuilt.AsBuilt;
+import slopewright.evaluation.asbuilt.SettingTolerance;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.ui.Images;
 import slopewright.ui.review.internal.Messages;
@@ -105,7 +106,7 @@ enum MeasuredColumn {
     }
 
     /** Returns the image of the verdict. */
-    static Images image(AsBuilt.Verdict verdict) {
+    static Images image(SettingTolerance.Verdict verdict) {
         return switch (verdict) {
             case WITHIN -> Images.MET;
             case OUTSIDE -> Images.WARNING;
