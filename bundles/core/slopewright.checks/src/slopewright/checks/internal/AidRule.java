@@ -1,5 +1,7 @@
 package slopewright.checks.internal;
 
+import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 
@@ -9,7 +11,10 @@ import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Identified;
+import slopewright.siting.SitingException;
 import slopewright.siting.Trait;
 import slopewright.standards.Citation;
 
@@ -57,6 +62,11 @@ public abstract class AidRule implements Rule {
             } else {
                 outcomes.notEvaluated(element, stop.missing(), stop.explanation());
             }
+        } catch (SitingException e) {
+            outcomes.notEvaluated(element, List.of(e.reason()), Message.of("outcome.unsolved", e.reason()));
+        } catch (IllegalArgumentException | ArithmeticException | NoSuchElementException | IndexOutOfBoundsException e) {
+            outcomes.notEvaluated(element, List.of(Message.of("missing.sound-numbers")), Message.of("outcome.out-of-range",
+                    Words.name(String.valueOf(e.getMessage()))));
         }
     }
 

@@ -1,0 +1,62 @@
+package slopewright.blindness;
+
+/**
+ * One wrong entry in a project.
+ *
+ * @param elementId id of the element that is corrupted
+ * @param label     what it is called
+ * @param feature   class and feature
+ * @param way       how it is corrupted
+ * @param from      the value that was there
+ * @param to        the value that is put there
+ * @param carryOut  corrupts the project
+ * @param undo      mends it again
+ */
+record Corruption(String elementId, String label, String feature, Way way, String from, String to, Runnable carryOut, Runnable undo) {
+
+    /** How an entry may go wrong. */
+    enum Way {
+        /** The entry is taken out. */
+        REMOVED(true),
+        /** Zero, or an empty text. */
+        ZEROED(true),
+        /** The sign is wrong. */
+        NEGATED(false),
+        /** A digit too many. */
+        TIMES_TEN(false),
+        /** Thousandths as whole ones. */
+        TIMES_THOUSAND(false),
+        /** Out of every range. */
+        ENORMOUS(false),
+        /** Feet entered as metres, or minutes as degrees. */
+        UNIT_SLIP(false),
+        /** Metres entered as feet, or degrees as minutes. */
+        UNIT_SLIP_BACK(false),
+        /** Exchanged with the same entry of the next element. */
+        SWAPPED(false),
+        /** Exchanged with another entry of the same element that is easily confused with it. */
+        CONFUSED(false),
+        /** Another word of the list, or the opposite. */
+        OTHER_WORD(true),
+        /** A small change. */
+        SLIGHTLY_OFF(true),
+        /** The whole element is taken out. */
+        ELEMENT_REMOVED(true);
+
+        private final boolean mayMove;
+
+        Way(boolean mayMove) {
+            this.mayMove = mayMove;
+        }
+
+        /** Returns whether a result that moves, is rightly still met and stands listed is a reason not to find it. */
+        boolean mayMove() {
+            return mayMove;
+        }
+    }
+
+    /** Returns one line for a list. */
+    String text() {
+        return elementId + " (" + label + ") " + feature + " " + way + ": " + from + " -> " + to;
+    }
+}
