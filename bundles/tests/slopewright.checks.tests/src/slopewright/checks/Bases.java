@@ -53,6 +53,7 @@ final class Bases {
     static Sample usRowBesideGlidePath() {
         return Sample.runway("faa", "four-unit-row", sample -> {
             sample.glidePath();
+            sample.host().setApproachType(ApproachType.PRECISION_CAT_I);
             sample.aid().setHeightGroup(3);
         });
     }
@@ -60,6 +61,7 @@ final class Bases {
     static Sample usRowGroupFour() {
         return Sample.runway("faa", "four-unit-row", sample -> {
             sample.glidePath();
+            sample.host().setApproachType(ApproachType.PRECISION_CAT_I);
             sample.aid().setHeightGroup(4);
             sample.aid().setSettings(SettingsForm.GLIDE_PATH);
         });

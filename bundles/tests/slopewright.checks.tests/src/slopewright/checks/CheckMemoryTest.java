@@ -113,13 +113,13 @@ class CheckMemoryTest {
         Project project = withPoints(folder, new double[] {-1060, -1060, -1060, -3000}, new double[] {0, 180, 0, 0},
                 new double[] {limitM - 0.5, limitM + 50, limitM - 0.25, 0});
         Outcome clear = outcome(project);
-        assertEquals(Verdict.PASS, clear.verdict());
+        assertEquals(Result.PASS, clear.verdict());
         assertEquals(-0.25, clear.value().orElseThrow(), 1e-9);
-        assertTrue(clear.explanation().contains("3 of them within") && clear.explanation().contains("point 3,"), clear.explanation());
+        assertTrue(clear.explanation().english().contains("3 of them within") && clear.explanation().english().contains("point 3,"), clear.explanation().english());
 
         project.getSurveyBlocks().get(0).setVerticalAccuracyM(0.4);
         Outcome unsure = outcome(project);
-        assertEquals(Verdict.FAIL, unsure.verdict());
+        assertEquals(Result.FAIL, unsure.verdict());
         assertEquals(0.15, unsure.value().orElseThrow(), 1e-9);
 
         project.getSurveyBlocks().get(0).setHorizontalAccuracyM(10.0);
@@ -132,10 +132,10 @@ class CheckMemoryTest {
         Files.write(folder.resolve("trees.swpoints"), new SurveyPoints(true, new double[] {1}, new double[] {1}, new double[] {1},
                 List.of()).bytes());
         Outcome replaced = outcome(project);
-        assertEquals(Verdict.NOT_EVALUATED, replaced.verdict());
-        assertTrue(replaced.explanation().contains("the file was changed or replaced"), replaced.explanation());
+        assertEquals(Result.NOT_EVALUATED, replaced.verdict());
+        assertTrue(replaced.explanation().english().contains("the file was changed or replaced"), replaced.explanation().english());
         Files.delete(folder.resolve("trees.swpoints"));
-        assertTrue(outcome(project).explanation().contains("there is no such file"));
+        assertTrue(outcome(project).explanation().english().contains("there is no such file"));
     }
 
     private static Outcome outcome(Project project) {

@@ -21,86 +21,86 @@ final class ClearanceCases {
     }
 
     private static void distance(List<RuleCase> cases) {
-        cases.add(RuleCase.of("DIST-01", Verdict.PASS, "solved", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DIST-01", Result.PASS, "solved", Bases::row, Sample::unchanged));
         // 0.3 m of eye height on 2 degrees 48 minutes are 6.13 m along.
-        cases.add(RuleCase.of("DIST-01", Verdict.PASS, "6 m nearer", Bases::row, sample -> sample.moveAlong(-6)));
-        cases.add(RuleCase.of("DIST-01", Verdict.FAIL, "7 m nearer", Bases::row, sample -> sample.moveAlong(-7)));
-        cases.add(RuleCase.of("DIST-01", Verdict.FAIL, "50 m farther", Bases::row, sample -> sample.moveAlong(50)));
-        cases.add(RuleCase.of("DIST-01", Verdict.PASS, "a lens 1 m low, moved by its level", Bases::row, sample -> {
+        cases.add(RuleCase.of("DIST-01", Result.PASS, "6 m nearer", Bases::row, sample -> sample.moveAlong(-6)));
+        cases.add(RuleCase.of("DIST-01", Result.FAIL, "7 m nearer", Bases::row, sample -> sample.moveAlong(-7)));
+        cases.add(RuleCase.of("DIST-01", Result.FAIL, "50 m farther", Bases::row, sample -> sample.moveAlong(50)));
+        cases.add(RuleCase.of("DIST-01", Result.PASS, "a lens 1 m low, moved by its level", Bases::row, sample -> {
             sample.units(unit -> unit.setLensElevationM(unit.getLensElevationM() - 1));
             sample.moveAlong(20.4465);
         }));
-        cases.add(RuleCase.of("DIST-01", Verdict.NOT_APPLICABLE, "beside a glide path", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("DIST-01", Verdict.NOT_EVALUATED, "no aeroplanes", Bases::row,
+        cases.add(RuleCase.of("DIST-01", Result.NOT_APPLICABLE, "beside a glide path", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("DIST-01", Result.NOT_EVALUATED, "no aeroplanes", Bases::row,
                 sample -> sample.host().getRegularGroups().clear()));
-        cases.add(RuleCase.of("DIST-02", Verdict.PASS, "on the runway", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DIST-02", Verdict.FAIL, "before the threshold", Bases::row, sample -> sample.moveAlong(-400)));
-        cases.add(RuleCase.of("DIST-02", Verdict.FAIL, "behind the runway", Bases::row, sample -> sample.end().setLandingDistanceM(300.0)));
-        cases.add(RuleCase.of("DIST-02", Verdict.NOT_EVALUATED, "no length", Bases::row, sample -> {
+        cases.add(RuleCase.of("DIST-02", Result.PASS, "on the runway", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DIST-02", Result.FAIL, "before the threshold", Bases::row, sample -> sample.moveAlong(-400)));
+        cases.add(RuleCase.of("DIST-02", Result.FAIL, "behind the runway", Bases::row, sample -> sample.end().setLandingDistanceM(300.0)));
+        cases.add(RuleCase.of("DIST-02", Result.NOT_EVALUATED, "no length", Bases::row, sample -> {
             sample.end().setLandingDistanceM(null);
             sample.runway().setLengthM(null);
         }));
     }
 
     private static void eye(List<RuleCase> cases) {
-        cases.add(RuleCase.of("EYE-01", Verdict.PASS, "solved", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("EYE-01", Verdict.PASS, "farther", Bases::row, sample -> sample.moveAlong(20)));
-        cases.add(RuleCase.of("EYE-01", Verdict.FAIL, "1 m nearer", Bases::row, sample -> sample.moveAlong(-1)));
-        cases.add(RuleCase.of("EYE-01", Verdict.FAIL, "lenses lower", Bases::row,
+        cases.add(RuleCase.of("EYE-01", Result.PASS, "solved", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-01", Result.PASS, "farther", Bases::row, sample -> sample.moveAlong(20)));
+        cases.add(RuleCase.of("EYE-01", Result.FAIL, "1 m nearer", Bases::row, sample -> sample.moveAlong(-1)));
+        cases.add(RuleCase.of("EYE-01", Result.FAIL, "lenses lower", Bases::row,
                 sample -> sample.units(unit -> unit.setLensElevationM(99.5))));
-        cases.add(RuleCase.of("EYE-01", Verdict.FAIL, "a taller aeroplane", Bases::row,
+        cases.add(RuleCase.of("EYE-01", Result.FAIL, "a taller aeroplane", Bases::row,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToWheelM(7.0)));
-        cases.add(RuleCase.of("EYE-01", Verdict.NOT_EVALUATED, "no lens elevation", Bases::row,
+        cases.add(RuleCase.of("EYE-01", Result.NOT_EVALUATED, "no lens elevation", Bases::row,
                 sample -> sample.unit(0).setLensElevationM(null)));
-        cases.add(RuleCase.of("EYE-02", Verdict.PASS, "50 ft", Bases::usRow, Sample::unchanged));
-        cases.add(RuleCase.of("EYE-02", Verdict.FAIL, "about 21 ft", Bases::usRow, sample -> sample.moveAlong(-180)));
-        cases.add(RuleCase.of("EYE-02", Verdict.FAIL, "about 80 ft", Bases::usRow, sample -> sample.moveAlong(190)));
-        cases.add(RuleCase.of("EYE-02", Verdict.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-02", Result.PASS, "50 ft", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-02", Result.FAIL, "about 21 ft", Bases::usRow, sample -> sample.moveAlong(-180)));
+        cases.add(RuleCase.of("EYE-02", Result.FAIL, "about 80 ft", Bases::usRow, sample -> sample.moveAlong(190)));
+        cases.add(RuleCase.of("EYE-02", Result.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
         // Group 3: 50 ft, +5 and -15 ft; 1 ft on 2 degrees 50 minutes is 6.16 m along.
-        cases.add(RuleCase.of("EYE-03", Verdict.PASS, "50 ft", Bases::usRow, Sample::unchanged));
-        cases.add(RuleCase.of("EYE-03", Verdict.PASS, "35.2 ft", Bases::usRow, sample -> sample.moveAlong(-91)));
-        cases.add(RuleCase.of("EYE-03", Verdict.FAIL, "34.8 ft", Bases::usRow, sample -> sample.moveAlong(-94)));
-        cases.add(RuleCase.of("EYE-03", Verdict.FAIL, "55.2 ft", Bases::usRow, sample -> sample.moveAlong(32)));
-        cases.add(RuleCase.of("EYE-03", Verdict.NOT_EVALUATED, "no group", Bases::usRow, sample -> sample.aid().setHeightGroup(null)));
-        cases.add(RuleCase.of("EYE-04", Verdict.PASS, "at the hover", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("EYE-04", Verdict.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
-        cases.add(RuleCase.of("EYE-04", Verdict.FAIL, "5 m farther", Bases::padSector, sample -> sample.moveAlong(5)));
-        cases.add(RuleCase.of("EYE-04", Verdict.NOT_EVALUATED, "no hover height", Bases::padSector,
+        cases.add(RuleCase.of("EYE-03", Result.PASS, "50 ft", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-03", Result.PASS, "35.2 ft", Bases::usRow, sample -> sample.moveAlong(-91)));
+        cases.add(RuleCase.of("EYE-03", Result.FAIL, "34.8 ft", Bases::usRow, sample -> sample.moveAlong(-94)));
+        cases.add(RuleCase.of("EYE-03", Result.FAIL, "55.2 ft", Bases::usRow, sample -> sample.moveAlong(32)));
+        cases.add(RuleCase.of("EYE-03", Result.NOT_EVALUATED, "no group", Bases::usRow, sample -> sample.aid().setHeightGroup(null)));
+        cases.add(RuleCase.of("EYE-04", Result.PASS, "at the hover", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-04", Result.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-04", Result.FAIL, "5 m farther", Bases::padSector, sample -> sample.moveAlong(5)));
+        cases.add(RuleCase.of("EYE-04", Result.NOT_EVALUATED, "no hover height", Bases::padSector,
                 sample -> sample.pad().setHoverHeightM(null)));
-        cases.add(RuleCase.of("AIM-01", Verdict.PASS, "at the row", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("AIM-01", Verdict.FAIL, "at 400 m", Bases::row, sample -> sample.end().setAimingPointDistanceM(400.0)));
-        cases.add(RuleCase.of("AIM-01", Verdict.NOT_EVALUATED, "not known", Bases::row,
+        cases.add(RuleCase.of("AIM-01", Result.PASS, "at the row", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("AIM-01", Result.FAIL, "at 400 m", Bases::row, sample -> sample.end().setAimingPointDistanceM(400.0)));
+        cases.add(RuleCase.of("AIM-01", Result.NOT_EVALUATED, "not known", Bases::row,
                 sample -> sample.end().setAimingPointDistanceM(null)));
-        cases.add(RuleCase.of("AIM-01", Verdict.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("AIM-01", Result.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
     }
 
     /** Table 5-2: an eye-to-wheel height of 6.63 m has 9 m desired and 5 m minimum. */
     private static void wheel(List<RuleCase> cases) {
-        cases.add(RuleCase.of("WHEEL-01", Verdict.PASS, "9 m", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("WHEEL-01", Verdict.FAIL, "8.95 m", Bases::row, sample -> sample.moveAlong(-1)));
-        cases.add(RuleCase.of("WHEEL-01", Verdict.NOT_EVALUATED, "a group without height", Bases::row,
+        cases.add(RuleCase.of("WHEEL-01", Result.PASS, "9 m", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("WHEEL-01", Result.FAIL, "8.95 m", Bases::row, sample -> sample.moveAlong(-1)));
+        cases.add(RuleCase.of("WHEEL-01", Result.NOT_EVALUATED, "a group without height", Bases::row,
                 sample -> {
                     AeroplaneGroup others = sample.group("others", 3, 1);
                     others.setEyeToWheelM(null);
                     sample.host().getRegularGroups().add(others);
                 }));
-        cases.add(RuleCase.of("WHEEL-01", Verdict.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
-        cases.add(RuleCase.of("WHEEL-02", Verdict.PASS, "5.05 m", Bases::row, sample -> sample.moveAlong(-80.8)));
-        cases.add(RuleCase.of("WHEEL-02", Verdict.FAIL, "4.9 m", Bases::row, sample -> sample.moveAlong(-83.8)));
-        cases.add(RuleCase.of("WHEEL-02", Verdict.PASS, "2 m, light aeroplanes only", Bases::row, sample -> light(sample, true)));
-        cases.add(RuleCase.of("WHEEL-02", Verdict.FAIL, "2 m, with turbojets", Bases::row, sample -> light(sample, false)));
-        cases.add(RuleCase.of("WHEEL-02", Verdict.NOT_EVALUATED, "taller than the table", Bases::row,
+        cases.add(RuleCase.of("WHEEL-01", Result.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("WHEEL-02", Result.PASS, "5.05 m", Bases::row, sample -> sample.moveAlong(-80.8)));
+        cases.add(RuleCase.of("WHEEL-02", Result.FAIL, "4.9 m", Bases::row, sample -> sample.moveAlong(-83.8)));
+        cases.add(RuleCase.of("WHEEL-02", Result.PASS, "2 m, light aeroplanes only", Bases::row, sample -> light(sample, true)));
+        cases.add(RuleCase.of("WHEEL-02", Result.FAIL, "2 m, with turbojets", Bases::row, sample -> light(sample, false)));
+        cases.add(RuleCase.of("WHEEL-02", Result.NOT_EVALUATED, "taller than the table", Bases::row,
                 sample -> sample.host().getRegularGroups().add(sample.group("giants", 14, 6))));
-        cases.add(RuleCase.of("WHEEL-02", Verdict.NOT_EVALUATED, "no aeroplanes", Bases::row,
+        cases.add(RuleCase.of("WHEEL-02", Result.NOT_EVALUATED, "no aeroplanes", Bases::row,
                 sample -> sample.host().getRegularGroups().clear()));
-        cases.add(RuleCase.of("WHEEL-03", Verdict.NOT_APPLICABLE, "not displaced", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("WHEEL-03", Verdict.NOT_APPLICABLE, "displaced with the desired clearance", Bases::row,
+        cases.add(RuleCase.of("WHEEL-03", Result.NOT_APPLICABLE, "not displaced", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("WHEEL-03", Result.NOT_APPLICABLE, "displaced with the desired clearance", Bases::row,
                 sample -> sample.end().setDisplacedThresholdM(150.0)));
         // 40 m nearer: 7.04 m at the threshold. At 150 m before it the eye is 7.34 m higher: 13.67 + 7.34 - 8 m = 13.0 m over level ground.
-        cases.add(RuleCase.of("WHEEL-03", Verdict.PASS, "cut clearance, extremity level", Bases::row, sample -> cut(sample, 150, 100.0)));
-        cases.add(RuleCase.of("WHEEL-03", Verdict.FAIL, "cut clearance, extremity 5 m higher", Bases::row,
+        cases.add(RuleCase.of("WHEEL-03", Result.PASS, "cut clearance, extremity level", Bases::row, sample -> cut(sample, 150, 100.0)));
+        cases.add(RuleCase.of("WHEEL-03", Result.FAIL, "cut clearance, extremity 5 m higher", Bases::row,
                 sample -> cut(sample, 150, 105.0)));
-        cases.add(RuleCase.of("WHEEL-03", Verdict.NOT_EVALUATED, "no elevation of the extremity", Bases::row,
+        cases.add(RuleCase.of("WHEEL-03", Result.NOT_EVALUATED, "no elevation of the extremity", Bases::row,
                 sample -> cut(sample, 150, null)));
     }
 
@@ -119,35 +119,35 @@ final class ClearanceCases {
 
     private static void glidePath(List<RuleCase> cases) {
         cases.add(RuleCase.of("ILS-01", null, "no glide path", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ILS-01", Verdict.PASS, "same angle", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ILS-01", Verdict.FAIL, "6' off", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("ILS-01", Result.PASS, "same angle", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-01", Result.FAIL, "6' off", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.1)));
-        cases.add(RuleCase.of("ILS-01", Verdict.PASS, "US, 0.2 degrees off", Bases::usRowBesideGlidePath,
+        cases.add(RuleCase.of("ILS-01", Result.PASS, "US, 0.2 degrees off", Bases::usRowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.2)));
-        cases.add(RuleCase.of("ILS-01", Verdict.FAIL, "US, 0.25 degrees off", Bases::usRowBesideGlidePath,
+        cases.add(RuleCase.of("ILS-01", Result.FAIL, "US, 0.25 degrees off", Bases::usRowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.25)));
-        cases.add(RuleCase.of("ILS-01", Verdict.NOT_EVALUATED, "no angle", Bases::rowBesideGlidePath, sample -> {
+        cases.add(RuleCase.of("ILS-01", Result.NOT_EVALUATED, "no angle", Bases::rowBesideGlidePath, sample -> {
             sample.host().getGlidePath().setOriginAlongM(286.0);
             sample.host().getGlidePath().setPathAngleDeg(null);
         }));
-        cases.add(RuleCase.of("ILS-02", Verdict.PASS, "at the intercept", Bases::usRowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ILS-02", Verdict.FAIL, "20 m nearer", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-20)));
-        cases.add(RuleCase.of("ILS-02", Verdict.NOT_EVALUATED, "no height", Bases::usRowBesideGlidePath, sample -> {
+        cases.add(RuleCase.of("ILS-02", Result.PASS, "at the intercept", Bases::usRowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-02", Result.FAIL, "20 m nearer", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-20)));
+        cases.add(RuleCase.of("ILS-02", Result.NOT_EVALUATED, "no height", Bases::usRowBesideGlidePath, sample -> {
             sample.host().getGlidePath().setOriginAlongM(286.0);
             sample.host().getGlidePath().setReferenceDatumHeightM(null);
         }));
-        cases.add(RuleCase.of("ILS-02", Verdict.NOT_APPLICABLE, "ICAO", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ILS-03", Verdict.PASS, "at the best place", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ILS-03", Verdict.FAIL, "30 m farther", Bases::rowBesideGlidePath, sample -> sample.moveAlong(30)));
-        cases.add(RuleCase.of("ILS-03", Verdict.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("ILS-02", Result.NOT_APPLICABLE, "ICAO", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-03", Result.PASS, "at the best place", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-03", Result.FAIL, "30 m farther", Bases::rowBesideGlidePath, sample -> sample.moveAlong(30)));
+        cases.add(RuleCase.of("ILS-03", Result.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToAntennaM(null)));
-        cases.add(RuleCase.of("ILS-03", Verdict.PASS, "US, 9 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9)));
-        cases.add(RuleCase.of("ILS-03", Verdict.FAIL, "US, 9.2 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9.2)));
-        cases.add(RuleCase.of("ILS-03", Verdict.PASS, "US, group 4, 15 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(15)));
-        cases.add(RuleCase.of("ILS-03", Verdict.FAIL, "US, group 4, 16 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(16)));
-        cases.add(RuleCase.of("ILS-03", Verdict.FAIL, "US, group 4, 1 m nearer", Bases::usRowGroupFour, sample -> sample.moveAlong(-1)));
-        cases.add(RuleCase.of("ILS-04", Verdict.PASS, "one group", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ILS-04", Verdict.FAIL, "one eye far above its antenna", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("ILS-03", Result.PASS, "US, 9 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9)));
+        cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, 9.2 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9.2)));
+        cases.add(RuleCase.of("ILS-03", Result.PASS, "US, group 4, 15 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(15)));
+        cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, group 4, 16 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(16)));
+        cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, group 4, 1 m nearer", Bases::usRowGroupFour, sample -> sample.moveAlong(-1)));
+        cases.add(RuleCase.of("ILS-04", Result.PASS, "one group", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-04", Result.FAIL, "one eye far above its antenna", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().add(sample.group("tall", 12, 12))));
     }
 }

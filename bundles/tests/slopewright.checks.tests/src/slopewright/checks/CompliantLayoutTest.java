@@ -13,7 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-import slopewright.evaluation.ProjectRules;
 
 /** A solved layout of every family under every rule set that covers it breaks no rule; what is not covered is never a pass. */
 class CompliantLayoutTest {
@@ -48,7 +47,7 @@ class CompliantLayoutTest {
     private static void assertClean(CheckResult result) {
         assertTrue(result.anythingEvaluated());
         assertEquals(List.of(), result.outcomes().stream()
-                .filter(outcome -> outcome.verdict() == Verdict.FAIL || outcome.verdict() == Verdict.NOT_EVALUATED)
+                .filter(outcome -> outcome.result() == Result.FAIL || outcome.result() == Result.NOT_EVALUATED)
                 .map(outcome -> outcome.rule() + " " + outcome.elementPath() + ": " + outcome.explanation()).toList());
     }
 
@@ -56,15 +55,15 @@ class CompliantLayoutTest {
     void aFamilyThatTheRuleSetDoesNotCoverIsNoPass() {
         Sample sample = Sample.runway("icao", "t-form");
         CheckResult result = Checks.run(sample.project(), Optional.of("faa"));
-        assertTrue(result.outcomes().stream().anyMatch(outcome -> outcome.rule().equals("DATA-07") && outcome.verdict() == Verdict.FAIL));
+        assertTrue(result.outcomes().stream().anyMatch(outcome -> outcome.rule().equals("DATA-07") && outcome.result() == Result.FAIL));
         assertTrue(result.outcomes().stream().noneMatch(outcome -> outcome.rule().startsWith("OBS-0")
-                && outcome.verdict() == Verdict.PASS));
+                && outcome.result() == Result.PASS));
     }
 
     @Test
     void noRuleEvaluatedIsNoPass() {
         Sample sample = Sample.runway("icao", "four-unit-row");
-        CheckResult result = Checks.run(sample.project(), ProjectRules.of(sample.project(), Optional.of("icao")), rule -> false);
+        CheckResult result = Checks.run(sample.project(), Optional.of("icao"), rule -> false);
         assertFalse(result.anythingEvaluated());
         assertTrue(result.outcomes().isEmpty());
     }
@@ -75,8 +74,8 @@ class CompliantLayoutTest {
         Sample sample = Sample.runway("faa", "two-bar", made -> made.aid().setHeightGroup(3));
         sample.project().setRuleSetKey("icao");
         sample.aid().setRuleSetKey("faa");
-        assertEquals(Verdict.PASS, verdict(Checks.run(sample.project(), Optional.empty()), "DATA-07"));
-        assertEquals(Verdict.FAIL, verdict(Checks.run(sample.project(), Optional.of("icao")), "DATA-07"));
+        assertEquals(Result.PASS, result(Checks.run(sample.project(), Optional.empty()), "DATA-07"));
+        assertEquals(Result.FAIL, result(Checks.run(sample.project(), Optional.of("icao")), "DATA-07"));
     }
 
     /** An aid that names an unknown rule set is checked under that of the project, and the name is a finding. */
@@ -85,12 +84,12 @@ class CompliantLayoutTest {
         Sample sample = Bases.row();
         sample.aid().setRuleSetKey("icao:9th");
         CheckResult result = Checks.run(sample.project(), Optional.empty());
-        assertEquals(Verdict.FAIL, verdict(result, "DATA-08"));
-        assertEquals(Verdict.PASS, verdict(result, "ROW-03"));
+        assertEquals(Result.FAIL, result(result, "DATA-08"));
+        assertEquals(Result.PASS, result(result, "ROW-03"));
         assertThrows(IllegalArgumentException.class, () -> Checks.run(sample.project(), Optional.of("icao:9th")));
     }
 
-    private static Verdict verdict(CheckResult result, String rule) {
-        return result.outcomes().stream().filter(outcome -> outcome.rule().equals(rule)).findFirst().orElseThrow().verdict();
+    private static Result result(CheckResult result, String rule) {
+        return result.outcomes().stream().filter(outcome -> outcome.rule().equals(rule)).findFirst().orElseThrow().result();
     }
 }

@@ -26,78 +26,78 @@ final class DataCases {
     }
 
     private static void data(List<RuleCase> cases) {
-        cases.add(RuleCase.of("DATA-01", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-01", Verdict.PASS, "bearing from the other end", Bases::row,
+        cases.add(RuleCase.of("DATA-01", Result.PASS, "complete", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-01", Result.PASS, "bearing from the other end", Bases::row,
                 sample -> sample.end().setTrueBearingDeg(null)));
-        cases.add(RuleCase.of("DATA-01", Verdict.PASS, "helipad", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-01", Verdict.NOT_EVALUATED, "no threshold", Bases::row, sample -> sample.end().setThreshold(null)));
-        cases.add(RuleCase.of("DATA-01", Verdict.NOT_EVALUATED, "no elevation", Bases::row,
+        cases.add(RuleCase.of("DATA-01", Result.PASS, "helipad", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-01", Result.NOT_EVALUATED, "no threshold", Bases::row, sample -> sample.end().setThreshold(null)));
+        cases.add(RuleCase.of("DATA-01", Result.NOT_EVALUATED, "no elevation", Bases::row,
                 sample -> sample.end().setThresholdElevationM(null)));
-        cases.add(RuleCase.of("DATA-01", Verdict.NOT_EVALUATED, "no TLOF elevation", Bases::padSector,
+        cases.add(RuleCase.of("DATA-01", Result.NOT_EVALUATED, "no TLOF elevation", Bases::padSector,
                 sample -> sample.pad().setElevationM(null)));
-        cases.add(RuleCase.of("DATA-02", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-02", Verdict.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setWidthM(null)));
-        cases.add(RuleCase.of("DATA-02", Verdict.NOT_EVALUATED, "no code", Bases::row, sample -> sample.runway().setCodeNumber(null)));
-        cases.add(RuleCase.of("DATA-02", Verdict.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
+        cases.add(RuleCase.of("DATA-02", Result.PASS, "complete", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-02", Result.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setWidthM(null)));
+        cases.add(RuleCase.of("DATA-02", Result.NOT_EVALUATED, "no code", Bases::row, sample -> sample.runway().setCodeNumber(null)));
+        cases.add(RuleCase.of("DATA-02", Result.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
         cases.add(RuleCase.of("DATA-02", null, "helipad", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-03", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-03", Verdict.PASS, "height group instead", Bases::usRow,
+        cases.add(RuleCase.of("DATA-03", Result.PASS, "complete", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-03", Result.PASS, "height group instead", Bases::usRow,
                 sample -> sample.host().getRegularGroups().clear()));
-        cases.add(RuleCase.of("DATA-03", Verdict.NOT_EVALUATED, "no groups", Bases::row,
+        cases.add(RuleCase.of("DATA-03", Result.NOT_EVALUATED, "no groups", Bases::row,
                 sample -> sample.host().getRegularGroups().clear()));
-        cases.add(RuleCase.of("DATA-03", Verdict.NOT_EVALUATED, "no eye-to-wheel height", Bases::row,
+        cases.add(RuleCase.of("DATA-03", Result.NOT_EVALUATED, "no eye-to-wheel height", Bases::row,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToWheelM(null)));
-        cases.add(RuleCase.of("DATA-03", Verdict.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("DATA-03", Result.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToAntennaM(null)));
-        cases.add(RuleCase.of("DATA-04", Verdict.PASS, "complete", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-04", Verdict.PASS, "panels need no sectors", Bases::panels, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-04", Verdict.NOT_EVALUATED, "no units", Bases::row, sample -> sample.aid().getUnits().clear()));
-        cases.add(RuleCase.of("DATA-04", Verdict.NOT_EVALUATED, "no lens elevation", Bases::row,
+        cases.add(RuleCase.of("DATA-04", Result.PASS, "complete", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-04", Result.PASS, "panels need no sectors", Bases::panels, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-04", Result.NOT_EVALUATED, "no units", Bases::row, sample -> sample.aid().getUnits().clear()));
+        cases.add(RuleCase.of("DATA-04", Result.NOT_EVALUATED, "no lens elevation", Bases::row,
                 sample -> sample.unit(1).setLensElevationM(null)));
-        cases.add(RuleCase.of("DATA-04", Verdict.NOT_EVALUATED, "no setting", Bases::row, sample -> sample.unit(1).setSettingDeg(null)));
-        cases.add(RuleCase.of("DATA-05", Verdict.PASS, "complete", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-05", Verdict.NOT_EVALUATED, "no FATO length", Bases::padSector,
+        cases.add(RuleCase.of("DATA-04", Result.NOT_EVALUATED, "no setting", Bases::row, sample -> sample.unit(1).setSettingDeg(null)));
+        cases.add(RuleCase.of("DATA-05", Result.PASS, "complete", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-05", Result.NOT_EVALUATED, "no FATO length", Bases::padSector,
                 sample -> sample.pad().setFatoLengthM(null)));
-        cases.add(RuleCase.of("DATA-05", Verdict.NOT_EVALUATED, "no safety area", Bases::padSector,
+        cases.add(RuleCase.of("DATA-05", Result.NOT_EVALUATED, "no safety area", Bases::padSector,
                 sample -> sample.pad().setSafetyAreaWidthM(null)));
-        cases.add(RuleCase.of("DATA-05", Verdict.NOT_EVALUATED, "no hover height", Bases::padSector,
+        cases.add(RuleCase.of("DATA-05", Result.NOT_EVALUATED, "no hover height", Bases::padSector,
                 sample -> sample.pad().setHoverHeightM(null)));
     }
 
     private static void lists(List<RuleCase> cases) {
-        cases.add(RuleCase.of("DATA-06", Verdict.PASS, "known", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-06", Verdict.FAIL, "unknown", Bases::row, sample -> sample.aid().setFamilyKey("five-unit-row")));
-        cases.add(RuleCase.of("DATA-06", Verdict.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().setFamilyKey(null)));
-        cases.add(RuleCase.of("DATA-07", Verdict.PASS, "covered", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-07", Verdict.FAIL, "not covered", Bases::row, sample -> sample.aid().setFamilyKey("two-bar")));
-        cases.add(RuleCase.of("DATA-08", Verdict.PASS, "known", Bases::row, sample -> sample.aid().setRuleSetKey("icao:later")));
-        cases.add(RuleCase.of("DATA-08", Verdict.FAIL, "unknown", Bases::row, sample -> sample.aid().setRuleSetKey("icao:9th")));
+        cases.add(RuleCase.of("DATA-06", Result.PASS, "known", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-06", Result.FAIL, "unknown", Bases::row, sample -> sample.aid().setFamilyKey("five-unit-row")));
+        cases.add(RuleCase.of("DATA-06", Result.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().setFamilyKey(null)));
+        cases.add(RuleCase.of("DATA-07", Result.PASS, "covered", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-07", Result.FAIL, "not covered", Bases::row, sample -> sample.aid().setFamilyKey("two-bar")));
+        cases.add(RuleCase.of("DATA-08", Result.PASS, "known", Bases::row, sample -> sample.aid().setRuleSetKey("icao:later")));
+        cases.add(RuleCase.of("DATA-08", Result.FAIL, "unknown", Bases::row, sample -> sample.aid().setRuleSetKey("icao:9th")));
         cases.add(RuleCase.of("DATA-08", null, "none", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-09", Verdict.PASS, "whole", Bases::row,
+        cases.add(RuleCase.of("DATA-09", Result.PASS, "whole", Bases::row,
                 sample -> block(sample, "points.csv", "0123456789abcdef".repeat(4), 5)));
-        cases.add(RuleCase.of("DATA-09", Verdict.FAIL, "no file", Bases::row, sample -> block(sample, null, "0123456789abcdef".repeat(4),
+        cases.add(RuleCase.of("DATA-09", Result.FAIL, "no file", Bases::row, sample -> block(sample, null, "0123456789abcdef".repeat(4),
                 5)));
-        cases.add(RuleCase.of("DATA-09", Verdict.FAIL, "no hash", Bases::row, sample -> block(sample, "points.csv", "0123", 5)));
-        cases.add(RuleCase.of("DATA-09", Verdict.FAIL, "no points", Bases::row,
+        cases.add(RuleCase.of("DATA-09", Result.FAIL, "no hash", Bases::row, sample -> block(sample, "points.csv", "0123", 5)));
+        cases.add(RuleCase.of("DATA-09", Result.FAIL, "no points", Bases::row,
                 sample -> block(sample, "points.csv", "0123456789abcdef".repeat(4), 0)));
-        cases.add(RuleCase.of("DATA-10", Verdict.PASS, "with reason", Bases::row, sample -> override(sample, "survey of the site",
+        cases.add(RuleCase.of("DATA-10", Result.PASS, "with reason", Bases::row, sample -> override(sample, "survey of the site",
                 "J. Doe")));
-        cases.add(RuleCase.of("DATA-10", Verdict.FAIL, "without reason", Bases::row, sample -> override(sample, null, "J. Doe")));
-        cases.add(RuleCase.of("DATA-10", Verdict.FAIL, "without person", Bases::row, sample -> override(sample, "survey of the site",
+        cases.add(RuleCase.of("DATA-10", Result.FAIL, "without reason", Bases::row, sample -> override(sample, null, "J. Doe")));
+        cases.add(RuleCase.of("DATA-10", Result.FAIL, "without person", Bases::row, sample -> override(sample, "survey of the site",
                 " ")));
-        cases.add(RuleCase.of("DATA-10", Verdict.FAIL, "confirmation without source", Bases::row, sample -> {
+        cases.add(RuleCase.of("DATA-10", Result.FAIL, "confirmation without source", Bases::row, sample -> {
             ValueConfirmation confirmation = MAKE.createValueConfirmation();
             confirmation.setValueKey("four-unit-row.unit-spacing-m");
             confirmation.setPerson("J. Doe");
             sample.project().getConfirmations().add(confirmation);
         }));
-        cases.add(RuleCase.of("DATA-11", Verdict.PASS, "whole", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-11", Verdict.NOT_EVALUATED, "no accuracy", Bases::row,
+        cases.add(RuleCase.of("DATA-11", Result.PASS, "whole", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-11", Result.NOT_EVALUATED, "no accuracy", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setVerticalAccuracyM(null)));
-        cases.add(RuleCase.of("DATA-11", Verdict.NOT_EVALUATED, "one place of a line", Bases::row,
+        cases.add(RuleCase.of("DATA-11", Result.NOT_EVALUATED, "one place of a line", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setKind(ObstacleKind.LINE)));
-        cases.add(RuleCase.of("DATA-12", Verdict.PASS, "named", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-12", Verdict.NOT_EVALUATED, "not named", Bases::row,
+        cases.add(RuleCase.of("DATA-12", Result.PASS, "named", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-12", Result.NOT_EVALUATED, "not named", Bases::row,
                 sample -> sample.aerodrome().setVerticalDatum(null)));
     }
 
@@ -120,28 +120,28 @@ final class DataCases {
     }
 
     private static void families(List<RuleCase> cases) {
-        cases.add(RuleCase.of("FAM-01", Verdict.PASS, "row at a runway", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("FAM-01", Verdict.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
-        cases.add(RuleCase.of("FAM-01", Verdict.FAIL, "heliport indicator at a runway", Bases::row,
+        cases.add(RuleCase.of("FAM-01", Result.PASS, "row at a runway", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("FAM-01", Result.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
+        cases.add(RuleCase.of("FAM-01", Result.FAIL, "heliport indicator at a runway", Bases::row,
                 sample -> sample.aid().setFamilyKey("heliport-sector")));
-        cases.add(RuleCase.of("FAM-01", Verdict.FAIL, "T form at a helipad", Bases::padSector,
+        cases.add(RuleCase.of("FAM-01", Result.FAIL, "T form at a helipad", Bases::padSector,
                 sample -> sample.aid().setFamilyKey("t-form")));
         // 5.3.5.3: code 3 and 4 have PAPI, T-VASIS or AT-VASIS; 5.3.5.4: code 1 and 2 have PAPI or APAPI (CS M.640 (c), (d) alike).
         for (int code = 1; code <= 4; code++) {
             int number = code;
-            cases.add(RuleCase.of("FAM-02", Verdict.PASS, "row of four, code " + code, Bases::row,
+            cases.add(RuleCase.of("FAM-02", Result.PASS, "row of four, code " + code, Bases::row,
                     sample -> sample.runway().setCodeNumber(number)));
-            cases.add(RuleCase.of("FAM-02", code <= 2 ? Verdict.PASS : Verdict.FAIL, "row of two, code " + code, Bases::pairCodeTwo,
+            cases.add(RuleCase.of("FAM-02", code <= 2 ? Result.PASS : Result.FAIL, "row of two, code " + code, Bases::pairCodeTwo,
                     sample -> sample.runway().setCodeNumber(number)));
-            cases.add(RuleCase.of("FAM-02", code >= 3 ? Verdict.PASS : Verdict.FAIL, "T form, code " + code, Bases::tForm,
+            cases.add(RuleCase.of("FAM-02", code >= 3 ? Result.PASS : Result.FAIL, "T form, code " + code, Bases::tForm,
                     sample -> sample.runway().setCodeNumber(number)));
         }
-        cases.add(RuleCase.of("FAM-02", Verdict.NOT_EVALUATED, "no code", Bases::row, sample -> sample.runway().setCodeNumber(null)));
-        cases.add(RuleCase.of("FAM-02", Verdict.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
-        cases.add(RuleCase.of("FAM-03", Verdict.NOT_APPLICABLE, "not displaced", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("FAM-03", Verdict.PASS, "displaced, row of four", Bases::row,
+        cases.add(RuleCase.of("FAM-02", Result.NOT_EVALUATED, "no code", Bases::row, sample -> sample.runway().setCodeNumber(null)));
+        cases.add(RuleCase.of("FAM-02", Result.NOT_APPLICABLE, "US", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("FAM-03", Result.NOT_APPLICABLE, "not displaced", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("FAM-03", Result.PASS, "displaced, row of four", Bases::row,
                 sample -> sample.end().setDisplacedThresholdM(150.0)));
-        cases.add(RuleCase.of("FAM-03", Verdict.FAIL, "displaced, T form", Bases::tForm,
+        cases.add(RuleCase.of("FAM-03", Result.FAIL, "displaced, T form", Bases::tForm,
                 sample -> sample.end().setDisplacedThresholdM(150.0)));
     }
 }

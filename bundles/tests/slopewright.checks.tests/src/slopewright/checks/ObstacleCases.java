@@ -31,68 +31,68 @@ final class ObstacleCases {
     }
 
     private static void surface(List<RuleCase> cases) {
-        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "below", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "5 cm below", Bases::row, sample -> sample.obstacle("mast", -2060, 0,
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "below", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "5 cm below", Bases::row, sample -> sample.obstacle("mast", -2060, 0,
                 surfaceM(2060) - 0.05)));
-        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "5 cm above", Bases::row, sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060)
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "5 cm above", Bases::row, sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060)
                 + 0.05)));
-        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "5 cm below, surveyed to 10 cm", Bases::row,
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "5 cm below, surveyed to 10 cm", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) - 0.05).setVerticalAccuracyM(0.1)));
-        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "just outside, surveyed to 20 m", Bases::row,
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "just outside, surveyed to 20 m", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 75 + 200 + 10, surfaceM(2060) + 50).setHorizontalAccuracyM(20.0)));
-        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "outside", Bases::row, sample -> sample.obstacle("mast", -2060, 75 + 200 + 10,
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "outside", Bases::row, sample -> sample.obstacle("mast", -2060, 75 + 200 + 10,
                 surfaceM(2060) + 50)));
-        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "above, but shielded", Bases::row,
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "above, but shielded", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5).setShielded(true)));
-        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "a line whose middle penetrates", Bases::row, sample -> {
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "a line whose middle penetrates", Bases::row, sample -> {
             Obstacle line = sample.obstacle("ridge", -2060, -400, surfaceM(2060) + 5);
             line.setKind(ObstacleKind.LINE);
             line.getPlaces().add(Sample.place(-2060, 400, surfaceM(2060) + 5));
         }));
-        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "one without top", Bases::row, sample -> {
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "one without top", Bases::row, sample -> {
             Obstacle mast = sample.obstacle("mast", -2060, 0, 0);
             mast.setTopElevationM(null);
             mast.getPlaces().get(0).setElevationM(null);
         }));
-        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "no survey", Bases::row,
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "no survey", Bases::row,
                 sample -> sample.aerodrome().getObstacles().clear()));
-        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "row of four, visual code 1, no slope printed", Bases::row,
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "row of four, visual code 1, no slope printed", Bases::row,
                 sample -> sample.runway().setCodeNumber(1)));
-        cases.add(RuleCase.of("OBS-01", Verdict.PASS, "helipad", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-01", Verdict.NOT_EVALUATED, "helipad without safety area", Bases::padSector,
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "helipad", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "helipad without safety area", Bases::padSector,
                 sample -> sample.pad().setSafetyAreaWidthM(null)));
-        cases.add(RuleCase.of("OBS-01", Verdict.FAIL, "T form, above 1.9 degrees", Bases::tForm,
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "T form, above 1.9 degrees", Bases::tForm,
                 sample -> sample.obstacle("mast", -2060, 0, 100 + 2000 * Math.tan(Math.toRadians(1.9)) + 0.05)));
-        cases.add(RuleCase.of("OBS-02", Verdict.NOT_APPLICABLE, "not turned", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-02", Verdict.PASS, "5 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(-5.0)));
-        cases.add(RuleCase.of("OBS-02", Verdict.FAIL, "5.1 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(5.1)));
+        cases.add(RuleCase.of("OBS-02", Result.NOT_APPLICABLE, "not turned", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-02", Result.PASS, "5 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(-5.0)));
+        cases.add(RuleCase.of("OBS-02", Result.FAIL, "5.1 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(5.1)));
     }
 
     /** At 2060 m before the threshold the surface ends 275 m, a beam of 8 degrees 332 m beside the axis. */
     private static void beside(List<RuleCase> cases) {
-        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "nothing", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-03", Verdict.FAIL, "between surface and beam", Bases::row, sample -> sample.obstacle("mast", -2060, 300,
+        cases.add(RuleCase.of("OBS-03", Result.PASS, "nothing", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-03", Result.FAIL, "between surface and beam", Bases::row, sample -> sample.obstacle("mast", -2060, 300,
                 surfaceM(2060) + 5)));
-        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "narrowed on that side", Bases::row, sample -> {
+        cases.add(RuleCase.of("OBS-03", Result.PASS, "narrowed on that side", Bases::row, sample -> {
             sample.obstacle("mast", -2060, 300, surfaceM(2060) + 5);
             sample.aid().setBeamRightLimitDeg(7.0);
         }));
-        cases.add(RuleCase.of("OBS-03", Verdict.FAIL, "narrowed on the other side", Bases::row, sample -> {
+        cases.add(RuleCase.of("OBS-03", Result.FAIL, "narrowed on the other side", Bases::row, sample -> {
             sample.obstacle("mast", -2060, 300, surfaceM(2060) + 5);
             sample.aid().setBeamLeftLimitDeg(7.0);
         }));
-        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "outside the beam", Bases::row, sample -> sample.obstacle("mast", -2060, 400,
+        cases.add(RuleCase.of("OBS-03", Result.PASS, "outside the beam", Bases::row, sample -> sample.obstacle("mast", -2060, 400,
                 surfaceM(2060) + 5)));
-        cases.add(RuleCase.of("OBS-03", Verdict.PASS, "inside the surface, which another rule reports", Bases::row,
+        cases.add(RuleCase.of("OBS-03", Result.PASS, "inside the surface, which another rule reports", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5)));
-        cases.add(RuleCase.of("OBS-03", Verdict.NOT_EVALUATED, "beam unknown", Bases::row, sample -> sample.aid().setEquipment(null)));
+        cases.add(RuleCase.of("OBS-03", Result.NOT_EVALUATED, "beam unknown", Bases::row, sample -> sample.aid().setEquipment(null)));
         // Order 8200.1 7.10: 1 degree. Lowest signal 2 degrees 50 minutes less 1 degree at 2000 m from the row.
         double top = 100 + Sample.LENS_M + 2000 * Math.tan(Math.toRadians(17.0 / 6 - 1));
-        cases.add(RuleCase.of("OBS-04", Verdict.PASS, "just below", Bases::usRow, sample -> atRange(sample, 2000, top - 0.1)));
-        cases.add(RuleCase.of("OBS-04", Verdict.FAIL, "just above", Bases::usRow, sample -> atRange(sample, 2000, top + 0.1)));
-        cases.add(RuleCase.of("OBS-04", Verdict.PASS, "beyond the range", Bases::usRow, sample -> atRange(sample, 6500, 900)));
-        cases.add(RuleCase.of("OBS-04", Verdict.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-04", Verdict.FAIL, "helipad", Bases::padPair, sample -> sample.obstacle("tree", -500, 0, 160)));
+        cases.add(RuleCase.of("OBS-04", Result.PASS, "just below", Bases::usRow, sample -> atRange(sample, 2000, top - 0.1)));
+        cases.add(RuleCase.of("OBS-04", Result.FAIL, "just above", Bases::usRow, sample -> atRange(sample, 2000, top + 0.1)));
+        cases.add(RuleCase.of("OBS-04", Result.PASS, "beyond the range", Bases::usRow, sample -> atRange(sample, 6500, 900)));
+        cases.add(RuleCase.of("OBS-04", Result.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-04", Result.FAIL, "helipad", Bases::padPair, sample -> sample.obstacle("tree", -500, 0, 160)));
     }
 
     private static void atRange(Sample sample, double rangeM, double topM) {
@@ -100,15 +100,15 @@ final class ObstacleCases {
     }
 
     private static void rest(List<RuleCase> cases) {
-        cases.add(RuleCase.of("OBS-05", Verdict.PASS, "antenna on the other side", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-05", Verdict.FAIL, "antenna on the same side", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("OBS-05", Result.PASS, "antenna on the other side", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-05", Result.FAIL, "antenna on the same side", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setAntennaRightM(-120.0)));
-        cases.add(RuleCase.of("OBS-05", Verdict.NOT_EVALUATED, "antenna not known", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("OBS-05", Result.NOT_EVALUATED, "antenna not known", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setAntennaRightM(null)));
         cases.add(RuleCase.of("OBS-06", null, "no block", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-06", Verdict.NOT_EVALUATED, "a block nobody looked at", Bases::row, sample -> block(sample, null)));
-        cases.add(RuleCase.of("OBS-06", Verdict.PASS, "a block that was compared", Bases::row, sample -> block(sample, true)));
-        cases.add(RuleCase.of("OBS-06", Verdict.FAIL, "a block with an open note", Bases::row, sample -> block(sample, false)));
+        cases.add(RuleCase.of("OBS-06", Result.NOT_EVALUATED, "a block nobody looked at", Bases::row, sample -> block(sample, null)));
+        cases.add(RuleCase.of("OBS-06", Result.PASS, "a block that was compared", Bases::row, sample -> block(sample, true)));
+        cases.add(RuleCase.of("OBS-06", Result.FAIL, "a block with an open note", Bases::row, sample -> block(sample, false)));
     }
 
     private static void block(Sample sample, Boolean resolved) {

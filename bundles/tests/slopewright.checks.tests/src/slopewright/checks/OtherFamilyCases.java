@@ -39,36 +39,36 @@ final class OtherFamilyCases {
 
     /** The solved bars stand 213.36 m (700 ft) apart; 152.4 m (500 ft) to 304.8 m (1000 ft) are published. */
     private static void bars(List<RuleCase> cases) {
-        cases.add(RuleCase.of("BAR-01", Verdict.PASS, "four", Bases::twoBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-01", Verdict.PASS, "six", Bases::threeBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-01", Verdict.FAIL, "three", Bases::twoBar, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("BAR-02", Verdict.PASS, "700 ft", Bases::twoBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-02", Verdict.PASS, "500 ft", Bases::twoBar, sample -> moveBar(sample, 2, -60.96)));
-        cases.add(RuleCase.of("BAR-02", Verdict.FAIL, "499 ft", Bases::twoBar, sample -> moveBar(sample, 2, -61.26)));
-        cases.add(RuleCase.of("BAR-02", Verdict.FAIL, "7 m", Bases::twoBar, sample -> moveBar(sample, 2, 7 - 213.36)));
-        cases.add(RuleCase.of("BAR-03", Verdict.PASS, "1000 ft", Bases::twoBar, sample -> moveBar(sample, 2, 91.44)));
-        cases.add(RuleCase.of("BAR-03", Verdict.FAIL, "1001 ft", Bases::twoBar, sample -> moveBar(sample, 2, 91.75)));
-        cases.add(RuleCase.of("BAR-04", Verdict.PASS, "about 192 m", Bases::twoBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-04", Verdict.FAIL, "about 252 m", Bases::twoBar, sample -> moveBar(sample, 1, 60)));
-        cases.add(RuleCase.of("BAR-04", Verdict.NOT_EVALUATED, "no near bar", Bases::twoBar,
+        cases.add(RuleCase.of("BAR-01", Result.PASS, "four", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-01", Result.PASS, "six", Bases::threeBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-01", Result.FAIL, "three", Bases::twoBar, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("BAR-02", Result.PASS, "700 ft", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-02", Result.PASS, "500 ft", Bases::twoBar, sample -> moveBar(sample, 2, -60.96)));
+        cases.add(RuleCase.of("BAR-02", Result.FAIL, "499 ft", Bases::twoBar, sample -> moveBar(sample, 2, -61.26)));
+        cases.add(RuleCase.of("BAR-02", Result.FAIL, "7 m", Bases::twoBar, sample -> moveBar(sample, 2, 7 - 213.36)));
+        cases.add(RuleCase.of("BAR-03", Result.PASS, "1000 ft", Bases::twoBar, sample -> moveBar(sample, 2, 91.44)));
+        cases.add(RuleCase.of("BAR-03", Result.FAIL, "1001 ft", Bases::twoBar, sample -> moveBar(sample, 2, 91.75)));
+        cases.add(RuleCase.of("BAR-04", Result.PASS, "about 192 m", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-04", Result.FAIL, "about 252 m", Bases::twoBar, sample -> moveBar(sample, 1, 60)));
+        cases.add(RuleCase.of("BAR-04", Result.NOT_EVALUATED, "no near bar", Bases::twoBar,
                 sample -> ofBar(sample, 1, unit -> unit.setBar(2))));
-        cases.add(RuleCase.of("BAR-05", Verdict.PASS, "2.75 and 3.25", Bases::twoBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-05", Verdict.FAIL, "2.5 and 3.0, not confirmed", Bases::twoBar, sample -> {
+        cases.add(RuleCase.of("BAR-05", Result.PASS, "2.75 and 3.25", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-05", Result.FAIL, "2.5 and 3.0, not confirmed", Bases::twoBar, sample -> {
             raiseBar(sample, 1, -0.25);
             raiseBar(sample, 2, -0.25);
         }));
-        cases.add(RuleCase.of("BAR-05", Verdict.PASS, "three bars", Bases::threeBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-06", Verdict.PASS, "in order", Bases::threeBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-06", Verdict.FAIL, "settings exchanged", Bases::twoBar, sample -> {
+        cases.add(RuleCase.of("BAR-05", Result.PASS, "three bars", Bases::threeBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-06", Result.PASS, "in order", Bases::threeBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-06", Result.FAIL, "settings exchanged", Bases::twoBar, sample -> {
             raiseBar(sample, 1, 0.5);
             raiseBar(sample, 2, -0.5);
         }));
-        cases.add(RuleCase.of("BAR-07", Verdict.PASS, "50 ft", Bases::twoBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-07", Verdict.FAIL, "46 ft", Bases::twoBar,
+        cases.add(RuleCase.of("BAR-07", Result.PASS, "50 ft", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-07", Result.FAIL, "46 ft", Bases::twoBar,
                 sample -> sample.units(unit -> unit.setRightM(unit.getRightM() + 1.2))));
-        cases.add(RuleCase.of("BAR-07", Verdict.NOT_EVALUATED, "no width", Bases::twoBar, sample -> sample.runway().setWidthM(null)));
-        cases.add(RuleCase.of("BAR-08", Verdict.PASS, "a quarter of a degree", Bases::threeBar, Sample::unchanged));
-        cases.add(RuleCase.of("BAR-08", Verdict.FAIL, "half a degree", Bases::threeBar, sample -> raiseBar(sample, 3, 0.25)));
+        cases.add(RuleCase.of("BAR-07", Result.NOT_EVALUATED, "no width", Bases::twoBar, sample -> sample.runway().setWidthM(null)));
+        cases.add(RuleCase.of("BAR-08", Result.PASS, "a quarter of a degree", Bases::threeBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-08", Result.FAIL, "half a degree", Bases::threeBar, sample -> raiseBar(sample, 3, 0.25)));
         cases.add(RuleCase.of("BAR-08", null, "two bars", Bases::twoBar, Sample::unchanged));
     }
 
@@ -77,40 +77,40 @@ final class OtherFamilyCases {
     }
 
     private static void tForms(List<RuleCase> cases) {
-        cases.add(RuleCase.of("TF-01", Verdict.PASS, "twenty", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-01", Verdict.FAIL, "nineteen", Bases::tForm, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("TF-02", Verdict.PASS, "45, 90, 90 m", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-02", Verdict.PASS, "8 m off of 90", Bases::tForm,
+        cases.add(RuleCase.of("TF-01", Result.PASS, "twenty", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-01", Result.FAIL, "nineteen", Bases::tForm, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("TF-02", Result.PASS, "45, 90, 90 m", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-02", Result.PASS, "8 m off of 90", Bases::tForm,
                 sample -> named(sample, "D3-left").setAlongM(named(sample, "D3-left").getAlongM() + 8)));
-        cases.add(RuleCase.of("TF-02", Verdict.FAIL, "10 m off of 90", Bases::tForm,
+        cases.add(RuleCase.of("TF-02", Result.FAIL, "10 m off of 90", Bases::tForm,
                 sample -> named(sample, "D3-left").setAlongM(named(sample, "D3-left").getAlongM() + 10)));
-        cases.add(RuleCase.of("TF-02", Verdict.NOT_EVALUATED, "a leg unit is missing", Bases::tForm,
+        cases.add(RuleCase.of("TF-02", Result.NOT_EVALUATED, "a leg unit is missing", Bases::tForm,
                 sample -> sample.aid().getUnits().remove(named(sample, "D3-left"))));
-        cases.add(RuleCase.of("TF-03", Verdict.PASS, "30 m", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-03", Verdict.PASS, "33 m", Bases::tForm, sample -> widen(sample, 3)));
-        cases.add(RuleCase.of("TF-03", Verdict.FAIL, "33.1 m", Bases::tForm, sample -> widen(sample, 3.1)));
-        cases.add(RuleCase.of("TF-04", Verdict.PASS, "15.63 m", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-04", Verdict.FAIL, "16.1 m", Bases::tForm, sample -> sample.moveAlong(9)));
-        cases.add(RuleCase.of("TF-04", Verdict.FAIL, "11.9 m", Bases::tForm, sample -> sample.moveAlong(-71)));
-        cases.add(RuleCase.of("TF-05", Verdict.PASS, "5' and 7'", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-05", Verdict.FAIL, "2' off", Bases::tForm,
+        cases.add(RuleCase.of("TF-03", Result.PASS, "30 m", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-03", Result.PASS, "33 m", Bases::tForm, sample -> widen(sample, 3)));
+        cases.add(RuleCase.of("TF-03", Result.FAIL, "33.1 m", Bases::tForm, sample -> widen(sample, 3.1)));
+        cases.add(RuleCase.of("TF-04", Result.PASS, "15.63 m", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-04", Result.FAIL, "16.1 m", Bases::tForm, sample -> sample.moveAlong(9)));
+        cases.add(RuleCase.of("TF-04", Result.FAIL, "11.9 m", Bases::tForm, sample -> sample.moveAlong(-71)));
+        cases.add(RuleCase.of("TF-05", Result.PASS, "5' and 7'", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-05", Result.FAIL, "2' off", Bases::tForm,
                 sample -> named(sample, "U2-right").setSettingDeg(named(sample, "U2-right").getSettingDeg() + 2.0 / 60)));
-        cases.add(RuleCase.of("TF-06", Verdict.PASS, "1.9 degrees", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-06", Verdict.FAIL, "1.7 degrees", Bases::tForm, sample -> raiseBar(sample, 1, -0.2)));
-        cases.add(RuleCase.of("TF-06", Verdict.FAIL, "one differs", Bases::tForm,
+        cases.add(RuleCase.of("TF-06", Result.PASS, "1.9 degrees", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-06", Result.FAIL, "1.7 degrees", Bases::tForm, sample -> raiseBar(sample, 1, -0.2)));
+        cases.add(RuleCase.of("TF-06", Result.FAIL, "one differs", Bases::tForm,
                 sample -> named(sample, "W1-left").setSettingDeg(named(sample, "W1-left").getSettingDeg() + 0.2)));
-        cases.add(RuleCase.of("TF-06", Verdict.PASS, "raised together for obstacles", Bases::tForm, sample -> {
+        cases.add(RuleCase.of("TF-06", Result.PASS, "raised together for obstacles", Bases::tForm, sample -> {
             raiseBar(sample, 1, 0.2);
             ofBar(sample, 2, unit -> unit.getTransitions().get(0).setOffsetDeg(unit.getTransitions().get(0).getOffsetDeg() + 0.2));
         }));
-        cases.add(RuleCase.of("TF-07", Verdict.PASS, "mirrored", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-07", Verdict.FAIL, "one side 4 m out", Bases::tForm, sample -> sample.aid().getUnits().stream()
+        cases.add(RuleCase.of("TF-07", Result.PASS, "mirrored", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-07", Result.FAIL, "one side 4 m out", Bases::tForm, sample -> sample.aid().getUnits().stream()
                 .filter(unit -> unit.getRightM() > 0).forEach(unit -> unit.setRightM(unit.getRightM() + 4))));
-        cases.add(RuleCase.of("TF-07", Verdict.FAIL, "one unit missing", Bases::tForm, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("TF-08", Verdict.PASS, "level", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-08", Verdict.FAIL, "one 2 m low, not moved", Bases::tForm,
+        cases.add(RuleCase.of("TF-07", Result.FAIL, "one unit missing", Bases::tForm, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("TF-08", Result.PASS, "level", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("TF-08", Result.FAIL, "one 2 m low, not moved", Bases::tForm,
                 sample -> named(sample, "U1-left").setLensElevationM(98 + Sample.LENS_M)));
-        cases.add(RuleCase.of("TF-08", Verdict.PASS, "one 2 m low, moved", Bases::tForm, sample -> {
+        cases.add(RuleCase.of("TF-08", Result.PASS, "one 2 m low, moved", Bases::tForm, sample -> {
             named(sample, "U1-left").setLensElevationM(98 + Sample.LENS_M);
             named(sample, "U1-left").setAlongM(named(sample, "U1-left").getAlongM() + 2 / Math.tan(Math.toRadians(3)));
         }));
@@ -121,16 +121,16 @@ final class OtherFamilyCases {
     }
 
     private static void boxes(List<RuleCase> cases) {
-        cases.add(RuleCase.of("BOX-01", Verdict.PASS, "one", Bases::triColour, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-01", Verdict.PASS, "pair", Bases::padPair, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-01", Verdict.FAIL, "half a pair", Bases::padPair, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("BOX-02", Verdict.NOT_EVALUATED, "sectors from memory", Bases::triColour, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-02", Verdict.PASS, "sectors of the type", Bases::triColour, Bases::takeOver));
-        cases.add(RuleCase.of("BOX-02", Verdict.FAIL, "another edge than the type", Bases::triColour, sample -> {
+        cases.add(RuleCase.of("BOX-01", Result.PASS, "one", Bases::triColour, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-01", Result.PASS, "pair", Bases::padPair, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-01", Result.FAIL, "half a pair", Bases::padPair, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("BOX-02", Result.NOT_EVALUATED, "sectors from memory", Bases::triColour, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-02", Result.PASS, "sectors of the type", Bases::triColour, Bases::takeOver));
+        cases.add(RuleCase.of("BOX-02", Result.FAIL, "another edge than the type", Bases::triColour, sample -> {
             Bases.takeOver(sample);
             sample.unit(0).getTransitions().get(0).setOffsetDeg(-0.4);
         }));
-        cases.add(RuleCase.of("BOX-02", Verdict.PASS, "confirmed with a source", Bases::triColour, sample -> {
+        cases.add(RuleCase.of("BOX-02", Result.PASS, "confirmed with a source", Bases::triColour, sample -> {
             ValueConfirmation confirmation = SlopewrightFactory.eINSTANCE.createValueConfirmation();
             confirmation.setValueKey("tri-colour.on-slope-sector-deg");
             confirmation.setSource("data plate of the unit");
@@ -138,15 +138,15 @@ final class OtherFamilyCases {
             sample.project().getConfirmations().add(confirmation);
         }));
         cases.add(RuleCase.of("BOX-08", null, "not portable", Bases::triColour, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-08", Verdict.PASS, "22 to 28 V", Bases::padTriColour, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-08", Verdict.FAIL, "from 24 V", Bases::padTriColour,
+        cases.add(RuleCase.of("BOX-08", Result.PASS, "22 to 28 V", Bases::padTriColour, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-08", Result.FAIL, "from 24 V", Bases::padTriColour,
                 sample -> sample.aid().getEquipment().setMinVoltageV(24.0)));
-        cases.add(RuleCase.of("BOX-08", Verdict.NOT_EVALUATED, "not known", Bases::padTriColour,
+        cases.add(RuleCase.of("BOX-08", Result.NOT_EVALUATED, "not known", Bases::padTriColour,
                 sample -> sample.aid().getEquipment().setMaxVoltageV(null)));
         // The lower edge of red lies at 3 degrees; 500 m from the unit that is 26.2 m, less 0.02 m of curvature.
-        cases.add(RuleCase.of("BOX-09", Verdict.PASS, "below", Bases::padTriColour, sample -> tree(sample, 26.1)));
-        cases.add(RuleCase.of("BOX-09", Verdict.FAIL, "above", Bases::padTriColour, sample -> tree(sample, 26.3)));
-        cases.add(RuleCase.of("BOX-09", Verdict.NOT_EVALUATED, "no lower edge", Bases::padTriColour, sample -> {
+        cases.add(RuleCase.of("BOX-09", Result.PASS, "below", Bases::padTriColour, sample -> tree(sample, 26.1)));
+        cases.add(RuleCase.of("BOX-09", Result.FAIL, "above", Bases::padTriColour, sample -> tree(sample, 26.3)));
+        cases.add(RuleCase.of("BOX-09", Result.NOT_EVALUATED, "no lower edge", Bases::padTriColour, sample -> {
             sample.unit(0).getTransitions().remove(0);
             Bases.takeOver(sample);
         }));
@@ -159,34 +159,34 @@ final class OtherFamilyCases {
     }
 
     private static void pads(List<RuleCase> cases) {
-        cases.add(RuleCase.of("BOX-03", Verdict.PASS, "45' and 15'", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-03", Verdict.FAIL, "green 55' wide", Bases::padSector, sample -> edge(sample, 2, 10)));
-        cases.add(RuleCase.of("BOX-03", Verdict.FAIL, "red 10' wide", Bases::padSector, sample -> edge(sample, 0, 5)));
-        cases.add(RuleCase.of("BOX-04", Verdict.NOT_APPLICABLE, "not measured", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-04", Verdict.PASS, "0.4 degrees", Bases::padSector, sample -> Bases.measure(sample.unit(0), 0.4)));
-        cases.add(RuleCase.of("BOX-04", Verdict.FAIL, "0.6 degrees", Bases::padSector, sample -> Bases.measure(sample.unit(0), -0.6)));
-        cases.add(RuleCase.of("BOX-04", Verdict.FAIL, "0.4 degrees on a floating deck", Bases::padSector, sample -> {
+        cases.add(RuleCase.of("BOX-03", Result.PASS, "45' and 15'", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-03", Result.FAIL, "green 55' wide", Bases::padSector, sample -> edge(sample, 2, 10)));
+        cases.add(RuleCase.of("BOX-03", Result.FAIL, "red 10' wide", Bases::padSector, sample -> edge(sample, 0, 5)));
+        cases.add(RuleCase.of("BOX-04", Result.NOT_APPLICABLE, "not measured", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-04", Result.PASS, "0.4 degrees", Bases::padSector, sample -> Bases.measure(sample.unit(0), 0.4)));
+        cases.add(RuleCase.of("BOX-04", Result.FAIL, "0.6 degrees", Bases::padSector, sample -> Bases.measure(sample.unit(0), -0.6)));
+        cases.add(RuleCase.of("BOX-04", Result.FAIL, "0.4 degrees on a floating deck", Bases::padSector, sample -> {
             sample.pad().setFloating(true);
             Bases.measure(sample.unit(0), 0.4);
         }));
-        cases.add(RuleCase.of("BOX-04", Verdict.NOT_EVALUATED, "floating, not measured", Bases::padSector,
+        cases.add(RuleCase.of("BOX-04", Result.NOT_EVALUATED, "floating, not measured", Bases::padSector,
                 sample -> sample.pad().setFloating(true)));
         // AC 150/5390-2B 213: hover at 3 to 8 ft; the base hovers at 1.5 m.
-        cases.add(RuleCase.of("BOX-05", Verdict.PASS, "4.9 ft", Bases::padPair, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-05", Verdict.FAIL, "2.6 ft", Bases::padPair,
+        cases.add(RuleCase.of("BOX-05", Result.PASS, "4.9 ft", Bases::padPair, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-05", Result.FAIL, "2.6 ft", Bases::padPair,
                 sample -> sample.moveAlong(-0.7 / Math.tan(Math.toRadians(6)))));
-        cases.add(RuleCase.of("BOX-05", Verdict.FAIL, "8.2 ft", Bases::padPair,
+        cases.add(RuleCase.of("BOX-05", Result.FAIL, "8.2 ft", Bases::padPair,
                 sample -> sample.moveAlong(1.0 / Math.tan(Math.toRadians(6)))));
-        cases.add(RuleCase.of("BOX-05", Verdict.NOT_EVALUATED, "no eye height", Bases::padPair,
+        cases.add(RuleCase.of("BOX-05", Result.NOT_EVALUATED, "no eye height", Bases::padPair,
                 sample -> sample.pad().setEyeAboveSkidsM(null)));
-        cases.add(RuleCase.of("BOX-06", Verdict.PASS, "20 ft", Bases::padPair, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-06", Verdict.PASS, "6.6 m", Bases::padPair,
+        cases.add(RuleCase.of("BOX-06", Result.PASS, "20 ft", Bases::padPair, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-06", Result.PASS, "6.6 m", Bases::padPair,
                 sample -> sample.unit(0).setRightM(sample.unit(1).getRightM() - 6.6)));
-        cases.add(RuleCase.of("BOX-06", Verdict.FAIL, "9 m", Bases::padPair,
+        cases.add(RuleCase.of("BOX-06", Result.FAIL, "9 m", Bases::padPair,
                 sample -> sample.unit(0).setRightM(sample.unit(1).getRightM() - 9)));
-        cases.add(RuleCase.of("BOX-06", Verdict.NOT_EVALUATED, "one unit", Bases::padPair, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("BOX-07", Verdict.PASS, "15' on each side", Bases::padPair, Sample::unchanged));
-        cases.add(RuleCase.of("BOX-07", Verdict.FAIL, "one unit up by 10'", Bases::padPair,
+        cases.add(RuleCase.of("BOX-06", Result.NOT_EVALUATED, "one unit", Bases::padPair, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("BOX-07", Result.PASS, "15' on each side", Bases::padPair, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-07", Result.FAIL, "one unit up by 10'", Bases::padPair,
                 sample -> sample.unit(1).setSettingDeg(sample.unit(1).getSettingDeg() + 10.0 / 60)));
     }
 
@@ -196,17 +196,17 @@ final class OtherFamilyCases {
     }
 
     private static void panels(List<RuleCase> cases) {
-        cases.add(RuleCase.of("PANEL-01", Verdict.PASS, "three", Bases::panels, Sample::unchanged));
-        cases.add(RuleCase.of("PANEL-01", Verdict.FAIL, "two", Bases::panels, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("PANEL-02", Verdict.PASS, "0.799 m on 15.24 m", Bases::panels, Sample::unchanged));
+        cases.add(RuleCase.of("PANEL-01", Result.PASS, "three", Bases::panels, Sample::unchanged));
+        cases.add(RuleCase.of("PANEL-01", Result.FAIL, "two", Bases::panels, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("PANEL-02", Result.PASS, "0.799 m on 15.24 m", Bases::panels, Sample::unchanged));
         // The building rule of 20 to 1 is 2.862 degrees and misses 3 degrees.
-        cases.add(RuleCase.of("PANEL-02", Verdict.FAIL, "20 to 1", Bases::panels, sample -> ofBar(sample, 1,
+        cases.add(RuleCase.of("PANEL-02", Result.FAIL, "20 to 1", Bases::panels, sample -> ofBar(sample, 1,
                 unit -> unit.setLensElevationM(sample.aid().getUnits().stream().filter(one -> one.getBar() == 2).findFirst().orElseThrow()
                         .getLensElevationM() + 15.24 / 20))));
-        cases.add(RuleCase.of("PANEL-02", Verdict.NOT_EVALUATED, "no level", Bases::panels,
+        cases.add(RuleCase.of("PANEL-02", Result.NOT_EVALUATED, "no level", Bases::panels,
                 sample -> sample.unit(0).setLensElevationM(null)));
-        cases.add(RuleCase.of("PANEL-03", Verdict.FAIL, "15.24 m apart", Bases::panels, Sample::unchanged));
-        cases.add(RuleCase.of("PANEL-03", Verdict.PASS, "40 m apart", Bases::panels, sample -> {
+        cases.add(RuleCase.of("PANEL-03", Result.FAIL, "15.24 m apart", Bases::panels, Sample::unchanged));
+        cases.add(RuleCase.of("PANEL-03", Result.PASS, "40 m apart", Bases::panels, sample -> {
             ofBar(sample, 1, unit -> unit.setAlongM(unit.getAlongM() - 24.76));
             ofBar(sample, 1, unit -> unit.setLensElevationM(unit.getLensElevationM() + 24.76 * Math.tan(Math.toRadians(3))));
         }));

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import slopewright.evaluation.AidLayouts;
+import slopewright.messages.Message;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
@@ -48,21 +49,21 @@ class OutcomeValuesTest {
         assertEquals("m", desired.unit());
         assertEquals("Table 5-2", desired.citation().orElseThrow().clause());
         Outcome minimum = only(sample, "WHEEL-02");
-        assertEquals(Verdict.PASS, minimum.verdict());
+        assertEquals(Result.PASS, minimum.result());
         assertEquals(clearanceM - 5, minimum.margin().getAsDouble(), 0.003);
         Outcome eye = only(sample, "EYE-01");
         assertEquals(eyeHeightM, eye.value().getAsDouble(), 0.003);
-        assertTrue(eye.explanation().contains("MEHT"));
+        assertTrue(eye.explanation().english().contains("MEHT"));
     }
 
     /** A cut clearance names the study that must accept it. */
     @Test
     void lessThanDesiredNamesTheStudy() {
         Outcome outcome = only(levelRow(300), "WHEEL-01");
-        assertEquals(Verdict.FAIL, outcome.verdict());
+        assertEquals(Result.FAIL, outcome.result());
         assertEquals(Severity.WARNING, outcome.severity());
-        assertTrue(outcome.explanation().contains("aeronautical study"), outcome.explanation());
-        assertTrue(outcome.explanation().contains("19.5"), "319.58 m are needed: " + outcome.explanation());
+        assertTrue(outcome.explanation().english().contains("aeronautical study"), outcome.explanation().english());
+        assertTrue(outcome.explanation().english().contains("19.5"), "319.58 m are needed: " + outcome.explanation());
     }
 
     /** Splitting 1 minute of arc on 3 degrees: 23 ft apart up to 4138 ft, which are 1261 m. */
@@ -72,11 +73,11 @@ class OutcomeValuesTest {
         double near = sample.aid().getUnits().stream().filter(unit -> unit.getBar() == 1).findFirst().orElseThrow().getAlongM();
         sample.aid().getUnits().stream().filter(unit -> unit.getBar() == 2).forEach(unit -> unit.setAlongM(near + 23 * 0.3048));
         Outcome outcome = only(sample, "BAR-02");
-        assertEquals(Verdict.FAIL, outcome.verdict());
+        assertEquals(Result.FAIL, outcome.result());
         assertEquals(23 * 0.3048, outcome.value().getAsDouble(), 1e-3);
         assertEquals(152.4, outcome.limit().getAsDouble(), 1e-9);
-        assertTrue(outcome.explanation().contains("1261."), outcome.explanation());
-        assertTrue(outcome.explanation().contains("7 m"), outcome.explanation());
+        assertTrue(outcome.explanation().english().contains("1261."), outcome.explanation().english());
+        assertTrue(outcome.explanation().english().contains("7 m"), outcome.explanation().english());
     }
 
     /** Table 5-3: 60 m before the threshold, 2 degrees 30 minutes less 0.57; at 2060 m that is 67.39 m. */
@@ -90,9 +91,9 @@ class OutcomeValuesTest {
         assertEquals(mast.limit().getAsDouble() - 70, mast.margin().getAsDouble(), 1e-9);
         Outcome summary = sample.outcomes("OBS-01").stream().filter(one -> one.elementPath().endsWith("indicator")).findFirst()
                 .orElseThrow();
-        assertEquals(-mast.margin().getAsDouble(), summary.value().getAsDouble(), 1e-9);
-        for (String remedy : List.of("raise the slope", "turn", "displace the threshold", "upwind", "the reading of this rule set")) {
-            assertTrue(summary.explanation().contains(remedy), remedy + ": " + summary.explanation());
+        assertEquals(mast.margin().getAsDouble(), summary.value().getAsDouble(), 1e-9);
+        for (String remedy : List.of("raise the slope", "turn", "displace the threshold", "upwind")) {
+            assertTrue(summary.explanation().english().contains(remedy), remedy + ": " + summary.explanation());
         }
     }
 
@@ -103,7 +104,7 @@ class OutcomeValuesTest {
         double limit = (15_000 - 60) * Math.tan(Math.toRadians(1.93));
         sample.obstacle("mast", -15_000, 0, 100 + limit + 0.1);
         Outcome mast = sample.outcomes("OBS-01").stream().filter(one -> one.elementPath().equals("mast")).findFirst().orElseThrow();
-        assertEquals(Verdict.FAIL, mast.verdict());
+        assertEquals(Result.FAIL, mast.result());
         assertEquals(-0.1, mast.margin().getAsDouble(), 1e-6);
     }
 
@@ -114,7 +115,7 @@ class OutcomeValuesTest {
         Sample sample = Sample.runway("easa", "four-unit-row");
         sample.units(unit -> unit.setLensElevationM(unit.getLensElevationM() + lensM));
         sample.moveAlong(movedM);
-        Siting laid = AidLayouts.asLaid(sample.aid(), RuleSets.find("easa").orElseThrow());
+        Siting laid = AidLayouts.evaluate(sample.aid(), RuleSets.find("easa").orElseThrow());
         assertEquals(startM, laid.surface().orElseThrow().startAlongM(), 0.02);
     }
 
@@ -124,10 +125,14 @@ class OutcomeValuesTest {
         Sample sample = Bases.row();
         sample.end().setThresholdElevationM(null);
         sample.runway().setWidthM(null);
-        assertEquals(List.of("threshold elevation"), only(sample, "DATA-01").missing());
-        assertEquals(List.of("runway width"), only(sample, "DATA-02").missing());
-        assertEquals(List.of("runway width"), only(sample, "ROW-03").missing());
-        assertTrue(only(sample, "EYE-01").missing().get(0).contains("elevation"), only(sample, "EYE-01").missing().toString());
+        assertEquals(List.of("threshold elevation"), missing(sample, "DATA-01"));
+        assertEquals(List.of("runway width"), missing(sample, "DATA-02"));
+        assertEquals(List.of("runway width"), missing(sample, "ROW-03"));
+        assertTrue(missing(sample, "EYE-01").get(0).contains("elevation"), missing(sample, "EYE-01").toString());
+    }
+
+    private static List<String> missing(Sample sample, String rule) {
+        return only(sample, rule).missing().stream().map(Message::english).toList();
     }
 
     /** A value from memory decides the spacing until somebody confirms it. */
@@ -135,7 +140,7 @@ class OutcomeValuesTest {
     void aConfirmationSettlesAPass() {
         Sample sample = Bases.row();
         Outcome open = only(sample, "ROW-04");
-        assertEquals(Verdict.PASS, open.verdict());
+        assertEquals(Result.PASS, open.result());
         assertTrue(open.toConfirm());
         assertEquals(Optional.of(Severity.WARNING), open.weight());
         for (String key : List.of("four-unit-row.unit-spacing-m", "four-unit-row.unit-spacing-tolerance-m")) {
@@ -162,7 +167,7 @@ class OutcomeValuesTest {
         override.setPerson("J. Doe");
         sample.project().getOverrides().add(override);
         Outcome outcome = only(sample, "ROW-06");
-        assertEquals(Verdict.FAIL, outcome.verdict());
+        assertEquals(Result.FAIL, outcome.result());
         assertEquals(60, outcome.limit().getAsDouble());
         assertFalse(outcome.toConfirm());
         assertTrue(outcome.citation().orElseThrow().text().contains("local rule"));
@@ -184,8 +189,8 @@ class OutcomeValuesTest {
         CheckResult faa = Checks.run(sample.project(), Optional.of("faa"));
         assertEquals("icao", icao.rules().key());
         assertEquals("faa", faa.rules().key());
-        assertEquals(Verdict.FAIL, of(faa, "ROW-03").verdict(), "15.00 m are closer than 50 ft");
-        assertEquals(Verdict.PASS, of(icao, "ROW-03").verdict());
+        assertEquals(Result.FAIL, of(faa, "ROW-03").result(), "15.00 m are closer than 50 ft");
+        assertEquals(Result.PASS, of(icao, "ROW-03").result());
         assertEquals(faa.findings().get(0).weight().orElseThrow(), faa.worst().orElseThrow());
     }
 

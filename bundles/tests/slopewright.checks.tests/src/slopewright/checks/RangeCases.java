@@ -24,32 +24,32 @@ final class RangeCases {
     }
 
     private static void seen(List<RuleCase> cases) {
-        cases.add(RuleCase.of("RANGE-01", Verdict.PASS, "15 000 cd", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("RANGE-01", Verdict.PASS, "14 300 cd to 8 km", Bases::row, sample -> intensity(sample, 14_300.0)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.FAIL, "14 150 cd to 8 km", Bases::row, sample -> intensity(sample, 14_150.0)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.PASS, "7500 cd to 3.4 NM", Bases::usRow, sample -> intensity(sample, 7500.0)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.FAIL, "7370 cd to 3.4 NM", Bases::usRow, sample -> intensity(sample, 7370.0)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.PASS, "71 cd to half a mile", Bases::triColour, sample -> intensity(sample, 71.0)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.FAIL, "69.5 cd to half a mile", Bases::triColour, sample -> intensity(sample, 69.5)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.NOT_EVALUATED, "no intensity", Bases::row, sample -> intensity(sample, null)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.NOT_EVALUATED, "an intensity of nothing", Bases::row,
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "15 000 cd", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "14 300 cd to 8 km", Bases::row, sample -> intensity(sample, 14_300.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.FAIL, "14 150 cd to 8 km", Bases::row, sample -> intensity(sample, 14_150.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "7500 cd to 3.4 NM", Bases::usRow, sample -> intensity(sample, 7500.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.FAIL, "7370 cd to 3.4 NM", Bases::usRow, sample -> intensity(sample, 7370.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "71 cd to half a mile", Bases::triColour, sample -> intensity(sample, 71.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.FAIL, "69.5 cd to half a mile", Bases::triColour, sample -> intensity(sample, 69.5)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "no intensity", Bases::row, sample -> intensity(sample, null)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "an intensity of nothing", Bases::row,
                 sample -> intensity(sample, 0.0)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.NOT_EVALUATED, "no equipment", Bases::row, sample -> sample.aid().setEquipment(null)));
-        cases.add(RuleCase.of("RANGE-01", Verdict.NOT_APPLICABLE, "no useful range is given", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("RANGE-01", Verdict.NOT_APPLICABLE, "panels have no light", Bases::panels, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "no equipment", Bases::row, sample -> sample.aid().setEquipment(null)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_APPLICABLE, "no useful range is given", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_APPLICABLE, "panels have no light", Bases::panels, Sample::unchanged));
     }
 
     /** Three minutes of arc are 1 m for each 1.146 km: 9 m to 10.3 km, 6 m to 6.9 km. */
     private static void apart(List<RuleCase> cases) {
-        cases.add(RuleCase.of("RANGE-02", Verdict.PASS, "9 m to 10.3 km", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("RANGE-02", Verdict.PASS, "30 ft to 10.5 km", Bases::usRow, Sample::unchanged));
-        cases.add(RuleCase.of("RANGE-02", Verdict.FAIL, "6 m to 6.9 km", Bases::row,
+        cases.add(RuleCase.of("RANGE-02", Result.PASS, "9 m to 10.3 km", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-02", Result.PASS, "30 ft to 10.5 km", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-02", Result.FAIL, "6 m to 6.9 km", Bases::row,
                 sample -> sample.unit(0).setRightM(sample.unit(1).getRightM() + 6)));
-        cases.add(RuleCase.of("RANGE-02", Verdict.PASS, "700 ft one behind the other", Bases::twoBar, Sample::unchanged));
-        cases.add(RuleCase.of("RANGE-02", Verdict.FAIL, "23 ft one behind the other", Bases::twoBar,
+        cases.add(RuleCase.of("RANGE-02", Result.PASS, "700 ft one behind the other", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-02", Result.FAIL, "23 ft one behind the other", Bases::twoBar,
                 sample -> sample.units(unit -> unit.setAlongM(unit.getBar() == 1 ? 150.0 : 157.0))));
-        cases.add(RuleCase.of("RANGE-02", Verdict.PASS, "without any intensity", Bases::row, sample -> intensity(sample, null)));
-        cases.add(RuleCase.of("RANGE-02", Verdict.NOT_APPLICABLE, "one box", Bases::triColour, Sample::unchanged));
-        cases.add(RuleCase.of("RANGE-02", Verdict.NOT_APPLICABLE, "no useful range is given", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-02", Result.PASS, "without any intensity", Bases::row, sample -> intensity(sample, null)));
+        cases.add(RuleCase.of("RANGE-02", Result.NOT_APPLICABLE, "one box", Bases::triColour, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-02", Result.NOT_APPLICABLE, "no useful range is given", Bases::tForm, Sample::unchanged));
     }
 }

@@ -11,15 +11,13 @@ import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
-import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.remedy.Remedies;
 import slopewright.evaluation.remedy.Remedy;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
-import slopewright.siting.Siting;
-import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
@@ -31,11 +29,12 @@ class RemediesTest {
 
     private static Map<Remedy.Kind, Remedy> remedies(Sample sample) {
         RuleSet rules = RuleSets.find("icao").orElseThrow();
-        Siting laid = AidLayouts.asLaid(sample.aid(), rules);
-        SiteFrame frame = SiteFrame.of(sample.host());
-        List<SurveyedShape> shapes = sample.aerodrome().getObstacles().stream().map(one -> SurveyedShape.of(one, frame)).toList();
-        return Remedies.of(laid, AidRequests.of(sample.aid()), rules, shapes).stream()
-                .collect(Collectors.toMap(Remedy::kind, remedy -> remedy));
+        return remedies(sample, rules).stream().collect(Collectors.toMap(Remedy::kind, remedy -> remedy));
+    }
+
+    private static List<Remedy> remedies(Sample sample, RuleSet rules) {
+        AidEvaluation aid = AidEvaluation.of(sample.aid(), rules, new EvaluationCache());
+        return Remedies.of(aid.siting().orThrow(), aid.request().orThrow(), rules, aid.surroundings().orThrow());
     }
 
     private static Sample withMast(double beforeM, double rightM, double aboveM) {
@@ -81,7 +80,7 @@ class RemediesTest {
         Sample sample = withMast(4060, 400, 30);
         double turn = amount(remedies(sample), Remedy.Kind.TURN_AXIS);
         assertTrue(turn > 0 && turn < 5, "the mast stands on the right, the axis turns to the left of the landing direction: " + turn);
-        ProtectionSurface surface = AidLayouts.asLaid(sample.aid(), RuleSets.find("icao").orElseThrow()).surface().orElseThrow().geometry();
+        ProtectionSurface surface = AidLayouts.evaluate(sample.aid(), RuleSets.find("icao").orElseThrow()).surface().orElseThrow().geometry();
         FramePoint mast = new FramePoint(-4060, 400, 4000 * TAN + 30);
         assertTrue(surface.compare(mast, 0, 0).orElseThrow().excessM() > 0);
         assertTrue(surface.withAxisTurnDeg(turn - 0.01).compare(mast, 0, 0).isPresent());
@@ -114,9 +113,8 @@ class RemediesTest {
     @Test
     void noTurnWhereTheRuleSetGivesNone() {
         Sample sample = Bases.usRow();
-        RuleSet rules = RuleSets.find("faa").orElseThrow();
-        SurveyedShape mast = new SurveyedShape(SurveyedShape.Kind.POINT, List.of(new FramePoint(-2000, 0, 120)), 0, 0);
-        List<Remedy> remedies = Remedies.of(AidLayouts.asLaid(sample.aid(), rules), AidRequests.of(sample.aid()), rules, List.of(mast));
+        sample.obstacle("mast", -2000, 0, 220);
+        List<Remedy> remedies = remedies(sample, RuleSets.find("faa").orElseThrow());
         assertFalse(remedies.stream().filter(one -> one.kind() == Remedy.Kind.TURN_AXIS).findFirst().orElseThrow().helps());
         assertTrue(remedies.stream().filter(one -> one.kind() == Remedy.Kind.RAISE_SLOPE).findFirst().orElseThrow().helps());
     }

@@ -30,18 +30,18 @@ final class RowCases {
     }
 
     private static void counts(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ROW-01", Verdict.PASS, "four", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-01", Verdict.PASS, "eight on both sides", Bases::rowBothSides, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-01", Verdict.FAIL, "three", Bases::row, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("ROW-01", Verdict.FAIL, "four on both sides", Bases::row, sample -> sample.aid().setSide(AidSide.BOTH)));
-        cases.add(RuleCase.of("ROW-01", Verdict.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().getUnits().clear()));
-        cases.add(RuleCase.of("ROW-02", Verdict.PASS, "left", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-02", Verdict.PASS, "both", Bases::rowBothSides, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-02", Verdict.FAIL, "right", () -> Sample.runway("icao", "four-unit-row",
+        cases.add(RuleCase.of("ROW-01", Result.PASS, "four", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-01", Result.PASS, "eight on both sides", Bases::rowBothSides, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-01", Result.FAIL, "three", Bases::row, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("ROW-01", Result.FAIL, "four on both sides", Bases::row, sample -> sample.aid().setSide(AidSide.BOTH)));
+        cases.add(RuleCase.of("ROW-01", Result.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().getUnits().clear()));
+        cases.add(RuleCase.of("ROW-02", Result.PASS, "left", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-02", Result.PASS, "both", Bases::rowBothSides, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-02", Result.FAIL, "right", () -> Sample.runway("icao", "four-unit-row",
                 sample -> sample.aid().setSide(AidSide.RIGHT)), Sample::unchanged));
-        cases.add(RuleCase.of("ROW-02", Verdict.FAIL, "right, with a reason", () -> Sample.runway("icao", "four-unit-row",
+        cases.add(RuleCase.of("ROW-02", Result.FAIL, "right, with a reason", () -> Sample.runway("icao", "four-unit-row",
                 sample -> sample.aid().setSide(AidSide.RIGHT)), sample -> sample.aid().setRemarks("a river on the left")));
-        cases.add(RuleCase.of("ROW-02", Verdict.FAIL, "left, but on the right", Bases::row,
+        cases.add(RuleCase.of("ROW-02", Result.FAIL, "left, but on the right", Bases::row,
                 sample -> sample.units(unit -> unit.setRightM(-unit.getRightM()))));
     }
 
@@ -50,34 +50,34 @@ final class RowCases {
     }
 
     private static void lateral(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ROW-03", Verdict.PASS, "15 m", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-03", Verdict.PASS, "16 m", Bases::row, sample -> shift(sample, 1)));
-        cases.add(RuleCase.of("ROW-03", Verdict.PASS, "14 m", Bases::row, sample -> shift(sample, -1)));
-        cases.add(RuleCase.of("ROW-03", Verdict.FAIL, "16.01 m", Bases::row, sample -> shift(sample, 1.01)));
-        cases.add(RuleCase.of("ROW-03", Verdict.FAIL, "13.99 m", Bases::row, sample -> shift(sample, -1.01)));
-        cases.add(RuleCase.of("ROW-03", Verdict.PASS, "10 m on code 2", Bases::rowCodeTwo, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-03", Verdict.FAIL, "10 m on code 4", Bases::row, sample -> shift(sample, -5)));
-        cases.add(RuleCase.of("ROW-03", Verdict.PASS, "two units at 15 m", Bases::pairCodeTwo, sample -> shift(sample, 5)));
-        cases.add(RuleCase.of("ROW-03", Verdict.FAIL, "two units at 8.9 m", Bases::pairCodeTwo, sample -> shift(sample, -1.1)));
-        cases.add(RuleCase.of("ROW-03", Verdict.PASS, "50 ft", Bases::usRow, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-03", Verdict.FAIL, "49.9 ft", Bases::usRow, sample -> shift(sample, -0.03)));
-        cases.add(RuleCase.of("ROW-03", Verdict.PASS, "60 ft", Bases::usRow, sample -> shift(sample, 3.048)));
-        cases.add(RuleCase.of("ROW-03", Verdict.FAIL, "60.1 ft", Bases::usRow, sample -> shift(sample, 3.08)));
-        cases.add(RuleCase.of("ROW-03", Verdict.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setWidthM(null)));
-        cases.add(RuleCase.of("ROW-04", Verdict.PASS, "9 m", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-04", Verdict.PASS, "6 m on code 2", Bases::rowCodeTwo, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-04", Verdict.FAIL, "10.1 m", Bases::row, sample -> spread(sample, 10.1)));
-        cases.add(RuleCase.of("ROW-04", Verdict.FAIL, "7.9 m", Bases::row, sample -> spread(sample, 7.9)));
-        cases.add(RuleCase.of("ROW-04", Verdict.PASS, "20 ft", Bases::usRow, sample -> spread(sample, 6.096)));
-        cases.add(RuleCase.of("ROW-04", Verdict.FAIL, "19 ft", Bases::usRow, sample -> spread(sample, 5.79)));
-        cases.add(RuleCase.of("ROW-05", Verdict.PASS, "equal", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-05", Verdict.FAIL, "one out by 2 m", Bases::row,
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "15 m", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "16 m", Bases::row, sample -> shift(sample, 1)));
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "14 m", Bases::row, sample -> shift(sample, -1)));
+        cases.add(RuleCase.of("ROW-03", Result.FAIL, "16.01 m", Bases::row, sample -> shift(sample, 1.01)));
+        cases.add(RuleCase.of("ROW-03", Result.FAIL, "13.99 m", Bases::row, sample -> shift(sample, -1.01)));
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "10 m on code 2", Bases::rowCodeTwo, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-03", Result.FAIL, "10 m on code 4", Bases::row, sample -> shift(sample, -5)));
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "two units at 15 m", Bases::pairCodeTwo, sample -> shift(sample, 5)));
+        cases.add(RuleCase.of("ROW-03", Result.FAIL, "two units at 8.9 m", Bases::pairCodeTwo, sample -> shift(sample, -1.1)));
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "50 ft", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-03", Result.FAIL, "49.9 ft", Bases::usRow, sample -> shift(sample, -0.03)));
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "60 ft", Bases::usRow, sample -> shift(sample, 3.048)));
+        cases.add(RuleCase.of("ROW-03", Result.FAIL, "60.1 ft", Bases::usRow, sample -> shift(sample, 3.08)));
+        cases.add(RuleCase.of("ROW-03", Result.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setWidthM(null)));
+        cases.add(RuleCase.of("ROW-04", Result.PASS, "9 m", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-04", Result.PASS, "6 m on code 2", Bases::rowCodeTwo, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-04", Result.FAIL, "10.1 m", Bases::row, sample -> spread(sample, 10.1)));
+        cases.add(RuleCase.of("ROW-04", Result.FAIL, "7.9 m", Bases::row, sample -> spread(sample, 7.9)));
+        cases.add(RuleCase.of("ROW-04", Result.PASS, "20 ft", Bases::usRow, sample -> spread(sample, 6.096)));
+        cases.add(RuleCase.of("ROW-04", Result.FAIL, "19 ft", Bases::usRow, sample -> spread(sample, 5.79)));
+        cases.add(RuleCase.of("ROW-05", Result.PASS, "equal", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-05", Result.FAIL, "one out by 2 m", Bases::row,
                 sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() - 2)));
-        cases.add(RuleCase.of("ROW-05", Verdict.PASS, "US, out by 0.3 m", Bases::usRow,
+        cases.add(RuleCase.of("ROW-05", Result.PASS, "US, out by 0.3 m", Bases::usRow,
                 sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() + 0.3)));
-        cases.add(RuleCase.of("ROW-05", Verdict.FAIL, "US, out by 0.35 m", Bases::usRow,
+        cases.add(RuleCase.of("ROW-05", Result.FAIL, "US, out by 0.35 m", Bases::usRow,
                 sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() + 0.35)));
-        cases.add(RuleCase.of("ROW-05", Verdict.NOT_APPLICABLE, "two units", Bases::pairCodeTwo, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-05", Result.NOT_APPLICABLE, "two units", Bases::pairCodeTwo, Sample::unchanged));
     }
 
     private static void spread(Sample sample, double spacingM) {
@@ -95,12 +95,12 @@ final class RowCases {
     }
 
     private static void pavements(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ROW-06", Verdict.PASS, "far", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-06", Verdict.PASS, "14 m", Bases::row, sample -> taxiwayAt(sample, -78.5)));
-        cases.add(RuleCase.of("ROW-06", Verdict.FAIL, "13.9 m", Bases::row, sample -> taxiwayAt(sample, -78.4)));
-        cases.add(RuleCase.of("ROW-06", Verdict.NOT_EVALUATED, "none described", Bases::row,
+        cases.add(RuleCase.of("ROW-06", Result.PASS, "far", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-06", Result.PASS, "14 m", Bases::row, sample -> taxiwayAt(sample, -78.5)));
+        cases.add(RuleCase.of("ROW-06", Result.FAIL, "13.9 m", Bases::row, sample -> taxiwayAt(sample, -78.4)));
+        cases.add(RuleCase.of("ROW-06", Result.NOT_EVALUATED, "none described", Bases::row,
                 sample -> sample.aerodrome().getTaxiwayEdges().clear()));
-        cases.add(RuleCase.of("ROW-06", Verdict.FAIL, "a crossing runway", Bases::row, sample -> {
+        cases.add(RuleCase.of("ROW-06", Result.FAIL, "a crossing runway", Bases::row, sample -> {
             Runway other = MAKE.createRunway();
             other.setDesignator("18/36");
             other.setWidthM(30.0);
@@ -118,34 +118,34 @@ final class RowCases {
     }
 
     private static void settings(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ROW-07", Verdict.PASS, "as the slope", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-07", Verdict.PASS, "beside a glide path", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-07", Verdict.PASS, "at a helipad", Bases::padRow, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-07", Verdict.FAIL, "one up by 1.5'", Bases::row, sample -> raise(sample.unit(2), 1.5)));
-        cases.add(RuleCase.of("ROW-07", Verdict.FAIL, "all for another slope", Bases::row, sample -> sample.aid().setSlopeDeg(3.2)));
-        cases.add(RuleCase.of("ROW-07", Verdict.FAIL, "wrong order", Bases::row, sample -> {
+        cases.add(RuleCase.of("ROW-07", Result.PASS, "as the slope", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-07", Result.PASS, "beside a glide path", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-07", Result.PASS, "at a helipad", Bases::padRow, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-07", Result.FAIL, "one up by 1.5'", Bases::row, sample -> raise(sample.unit(2), 1.5)));
+        cases.add(RuleCase.of("ROW-07", Result.FAIL, "all for another slope", Bases::row, sample -> sample.aid().setSlopeDeg(3.2)));
+        cases.add(RuleCase.of("ROW-07", Result.FAIL, "wrong order", Bases::row, sample -> {
             double inner = sample.unit(0).getSettingDeg();
             sample.unit(0).setSettingDeg(sample.unit(3).getSettingDeg());
             sample.unit(3).setSettingDeg(inner);
         }));
-        cases.add(RuleCase.of("ROW-07", Verdict.NOT_EVALUATED, "no setting", Bases::row, sample -> sample.unit(1).setSettingDeg(null)));
-        cases.add(RuleCase.of("ROW-07", Verdict.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
-        cases.add(RuleCase.of("ROW-08", Verdict.PASS, "20'", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-08", Verdict.PASS, "all up by 30'", Bases::row, sample -> sample.units(unit -> raise(unit, 30))));
-        cases.add(RuleCase.of("ROW-08", Verdict.FAIL, "one up by 5'", Bases::row, sample -> raise(sample.unit(2), 5)));
-        cases.add(RuleCase.of("ROW-09", Verdict.PASS, "no glide path", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-09", Verdict.PASS, "widened beside one", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-09", Verdict.FAIL, "standard beside one", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("ROW-07", Result.NOT_EVALUATED, "no setting", Bases::row, sample -> sample.unit(1).setSettingDeg(null)));
+        cases.add(RuleCase.of("ROW-07", Result.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
+        cases.add(RuleCase.of("ROW-08", Result.PASS, "20'", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-08", Result.PASS, "all up by 30'", Bases::row, sample -> sample.units(unit -> raise(unit, 30))));
+        cases.add(RuleCase.of("ROW-08", Result.FAIL, "one up by 5'", Bases::row, sample -> raise(sample.unit(2), 5)));
+        cases.add(RuleCase.of("ROW-09", Result.PASS, "no glide path", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-09", Result.PASS, "widened beside one", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-09", Result.FAIL, "standard beside one", Bases::rowBesideGlidePath,
                 sample -> sample.aid().setSettings(SettingsForm.STANDARD)));
-        cases.add(RuleCase.of("ROW-09", Verdict.FAIL, "widened for nothing", Bases::row,
+        cases.add(RuleCase.of("ROW-09", Result.FAIL, "widened for nothing", Bases::row,
                 sample -> sample.aid().setSettings(SettingsForm.GLIDE_PATH)));
-        cases.add(RuleCase.of("ROW-09", Verdict.PASS, "US, group 3 beside one", Bases::usRowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-09", Verdict.FAIL, "US, group 4 with standard ones", Bases::usRowGroupFour,
+        cases.add(RuleCase.of("ROW-09", Result.PASS, "US, group 3 beside one", Bases::usRowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-09", Result.FAIL, "US, group 4 with standard ones", Bases::usRowGroupFour,
                 sample -> sample.aid().setSettings(SettingsForm.STANDARD)));
-        cases.add(RuleCase.of("ROW-10", Verdict.PASS, "alike", Bases::rowBothSides, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-10", Verdict.FAIL, "one differs", Bases::rowBothSides, sample -> raise(sample.unit(0), 2)));
-        cases.add(RuleCase.of("ROW-10", Verdict.FAIL, "one is missing", Bases::rowBothSides, sample -> sample.aid().getUnits().remove(0)));
-        cases.add(RuleCase.of("ROW-10", Verdict.NOT_APPLICABLE, "one side", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-10", Result.PASS, "alike", Bases::rowBothSides, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-10", Result.FAIL, "one differs", Bases::rowBothSides, sample -> raise(sample.unit(0), 2)));
+        cases.add(RuleCase.of("ROW-10", Result.FAIL, "one is missing", Bases::rowBothSides, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("ROW-10", Result.NOT_APPLICABLE, "one side", Bases::row, Sample::unchanged));
     }
 
     private static void lean(Sample sample, double percent) {
@@ -157,54 +157,54 @@ final class RowCases {
     }
 
     private static void levels(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ROW-11", Verdict.PASS, "level", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-11", Verdict.PASS, "one up by 5 cm", Bases::row, sample -> lift(sample.unit(1), 0.05)));
-        cases.add(RuleCase.of("ROW-11", Verdict.PASS, "even gradient", Bases::row, sample -> lean(sample, 1.2)));
-        cases.add(RuleCase.of("ROW-11", Verdict.FAIL, "one up by 20 cm", Bases::row, sample -> lift(sample.unit(1), 0.2)));
-        cases.add(RuleCase.of("ROW-11", Verdict.PASS, "US, one up by 1 inch of the mean", Bases::usRow,
+        cases.add(RuleCase.of("ROW-11", Result.PASS, "level", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-11", Result.PASS, "one up by 5 cm", Bases::row, sample -> lift(sample.unit(1), 0.05)));
+        cases.add(RuleCase.of("ROW-11", Result.PASS, "even gradient", Bases::row, sample -> lean(sample, 1.2)));
+        cases.add(RuleCase.of("ROW-11", Result.FAIL, "one up by 20 cm", Bases::row, sample -> lift(sample.unit(1), 0.2)));
+        cases.add(RuleCase.of("ROW-11", Result.PASS, "US, one up by 1 inch of the mean", Bases::usRow,
                 sample -> lift(sample.unit(1), 0.033)));
-        cases.add(RuleCase.of("ROW-11", Verdict.FAIL, "US, one up by 4 cm", Bases::usRow, sample -> lift(sample.unit(1), 0.04)));
-        cases.add(RuleCase.of("ROW-11", Verdict.FAIL, "US, even gradient", Bases::usRow, sample -> lean(sample, 1.2)));
-        cases.add(RuleCase.of("ROW-12", Verdict.PASS, "1.24 %", Bases::row, sample -> lean(sample, 1.24)));
-        cases.add(RuleCase.of("ROW-12", Verdict.FAIL, "1.26 %", Bases::row, sample -> lean(sample, 1.26)));
-        cases.add(RuleCase.of("ROW-13", Verdict.PASS, "in line", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-13", Verdict.PASS, "one off by 15 cm", Bases::row,
+        cases.add(RuleCase.of("ROW-11", Result.FAIL, "US, one up by 4 cm", Bases::usRow, sample -> lift(sample.unit(1), 0.04)));
+        cases.add(RuleCase.of("ROW-11", Result.FAIL, "US, even gradient", Bases::usRow, sample -> lean(sample, 1.2)));
+        cases.add(RuleCase.of("ROW-12", Result.PASS, "1.24 %", Bases::row, sample -> lean(sample, 1.24)));
+        cases.add(RuleCase.of("ROW-12", Result.FAIL, "1.26 %", Bases::row, sample -> lean(sample, 1.26)));
+        cases.add(RuleCase.of("ROW-13", Result.PASS, "in line", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-13", Result.PASS, "one off by 15 cm", Bases::row,
                 sample -> sample.unit(0).setAlongM(sample.unit(0).getAlongM() + 0.19)));
-        cases.add(RuleCase.of("ROW-13", Verdict.FAIL, "one off by 30 cm", Bases::row,
+        cases.add(RuleCase.of("ROW-13", Result.FAIL, "one off by 30 cm", Bases::row,
                 sample -> sample.unit(0).setAlongM(sample.unit(0).getAlongM() + 0.3)));
-        cases.add(RuleCase.of("ROW-14", Verdict.PASS, "0.5 degrees", Bases::row, sample -> sample.unit(0).setAzimuthOffsetDeg(-0.5)));
-        cases.add(RuleCase.of("ROW-14", Verdict.FAIL, "0.6 degrees", Bases::row, sample -> sample.unit(0).setAzimuthOffsetDeg(-0.6)));
-        cases.add(RuleCase.of("ROW-14", Verdict.NOT_EVALUATED, "not entered", Bases::row,
+        cases.add(RuleCase.of("ROW-14", Result.PASS, "0.5 degrees", Bases::row, sample -> sample.unit(0).setAzimuthOffsetDeg(-0.5)));
+        cases.add(RuleCase.of("ROW-14", Result.FAIL, "0.6 degrees", Bases::row, sample -> sample.unit(0).setAzimuthOffsetDeg(-0.6)));
+        cases.add(RuleCase.of("ROW-14", Result.NOT_EVALUATED, "not entered", Bases::row,
                 sample -> sample.unit(0).setAzimuthOffsetDeg(null)));
     }
 
     private static void units(List<RuleCase> cases) {
-        cases.add(RuleCase.of("UNIT-01", Verdict.PASS, "frangible", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("UNIT-01", Verdict.PASS, "T form", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("UNIT-01", Verdict.FAIL, "one rigid", Bases::row, sample -> sample.unit(0).setFrangible(false)));
-        cases.add(RuleCase.of("UNIT-01", Verdict.NOT_EVALUATED, "not said", Bases::row, sample -> sample.unit(0).setFrangible(null)));
-        cases.add(RuleCase.of("UNIT-02", Verdict.PASS, "0.9 m", Bases::row, sample -> sample.unit(0).setHeightAboveGroundM(0.9)));
-        cases.add(RuleCase.of("UNIT-02", Verdict.FAIL, "0.95 m", Bases::row, sample -> sample.unit(0).setHeightAboveGroundM(0.95)));
-        cases.add(RuleCase.of("UNIT-02", Verdict.NOT_EVALUATED, "not known", Bases::row, sample -> sample.aid().setEquipment(null)));
-        cases.add(RuleCase.of("UNIT-03", Verdict.PASS, "in range", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("UNIT-03", Verdict.FAIL, "out of the type's range", Bases::row,
+        cases.add(RuleCase.of("UNIT-01", Result.PASS, "frangible", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-01", Result.PASS, "T form", Bases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-01", Result.FAIL, "one rigid", Bases::row, sample -> sample.unit(0).setFrangible(false)));
+        cases.add(RuleCase.of("UNIT-01", Result.NOT_EVALUATED, "not said", Bases::row, sample -> sample.unit(0).setFrangible(null)));
+        cases.add(RuleCase.of("UNIT-02", Result.PASS, "0.9 m", Bases::row, sample -> sample.unit(0).setHeightAboveGroundM(0.9)));
+        cases.add(RuleCase.of("UNIT-02", Result.FAIL, "0.95 m", Bases::row, sample -> sample.unit(0).setHeightAboveGroundM(0.95)));
+        cases.add(RuleCase.of("UNIT-02", Result.NOT_EVALUATED, "not known", Bases::row, sample -> sample.aid().setEquipment(null)));
+        cases.add(RuleCase.of("UNIT-03", Result.PASS, "in range", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-03", Result.FAIL, "out of the type's range", Bases::row,
                 sample -> sample.aid().getEquipment().setMaxSettingDeg(3.4)));
-        cases.add(RuleCase.of("UNIT-03", Verdict.FAIL, "out of the published range", Bases::row, sample -> {
+        cases.add(RuleCase.of("UNIT-03", Result.FAIL, "out of the published range", Bases::row, sample -> {
             sample.aid().setEquipment(null);
             sample.unit(0).setSettingDeg(4.6);
         }));
-        cases.add(RuleCase.of("UNIT-03", Verdict.NOT_EVALUATED, "no range", Bases::twoBar, sample -> sample.aid().setEquipment(null)));
-        cases.add(RuleCase.of("UNIT-04", Verdict.PASS, "1.5 to 4.5", Bases::row, sample -> {
+        cases.add(RuleCase.of("UNIT-03", Result.NOT_EVALUATED, "no range", Bases::twoBar, sample -> sample.aid().setEquipment(null)));
+        cases.add(RuleCase.of("UNIT-04", Result.PASS, "1.5 to 4.5", Bases::row, sample -> {
             sample.aid().getEquipment().setMinSettingDeg(1.5);
             sample.aid().getEquipment().setMaxSettingDeg(4.5);
         }));
-        cases.add(RuleCase.of("UNIT-04", Verdict.FAIL, "2 to 4.5", Bases::row,
+        cases.add(RuleCase.of("UNIT-04", Result.FAIL, "2 to 4.5", Bases::row,
                 sample -> sample.aid().getEquipment().setMinSettingDeg(2.0)));
-        cases.add(RuleCase.of("UNIT-04", Verdict.FAIL, "heliport indicator to 10", Bases::padSector,
+        cases.add(RuleCase.of("UNIT-04", Result.FAIL, "heliport indicator to 10", Bases::padSector,
                 sample -> sample.aid().getEquipment().setMaxSettingDeg(10.0)));
-        cases.add(RuleCase.of("UNIT-04", Verdict.NOT_EVALUATED, "no type", Bases::row, sample -> sample.aid().setEquipment(null)));
-        cases.add(RuleCase.of("UNIT-05", Verdict.PASS, "2.9' off", Bases::row, sample -> Bases.measure(sample.unit(0), 2.9 / 60)));
-        cases.add(RuleCase.of("UNIT-05", Verdict.FAIL, "4' off", Bases::row, sample -> Bases.measure(sample.unit(0), -4.0 / 60)));
-        cases.add(RuleCase.of("UNIT-05", Verdict.NOT_APPLICABLE, "not measured", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-04", Result.NOT_EVALUATED, "no type", Bases::row, sample -> sample.aid().setEquipment(null)));
+        cases.add(RuleCase.of("UNIT-05", Result.PASS, "2.9' off", Bases::row, sample -> Bases.measure(sample.unit(0), 2.9 / 60)));
+        cases.add(RuleCase.of("UNIT-05", Result.FAIL, "4' off", Bases::row, sample -> Bases.measure(sample.unit(0), -4.0 / 60)));
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_APPLICABLE, "not measured", Bases::row, Sample::unchanged));
     }
 }

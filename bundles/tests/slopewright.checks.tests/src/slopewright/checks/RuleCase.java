@@ -12,10 +12,10 @@ import java.util.function.Supplier;
  * @param expected the heaviest verdict of the rule; empty where it must say nothing
  * @param sample   makes the project
  */
-record RuleCase(String rule, String name, Optional<Verdict> expected, Supplier<Sample> sample) {
+record RuleCase(String rule, String name, Optional<Result> expected, Supplier<Sample> sample) {
 
     /** Makes a case of a base and one change. */
-    static RuleCase of(String rule, Verdict expected, String name, Supplier<Sample> base, Consumer<Sample> change) {
+    static RuleCase of(String rule, Result expected, String name, Supplier<Sample> base, Consumer<Sample> change) {
         return new RuleCase(rule, name, Optional.ofNullable(expected), () -> {
             Sample sample = base.get();
             change.accept(sample);
@@ -25,6 +25,6 @@ record RuleCase(String rule, String name, Optional<Verdict> expected, Supplier<S
 
     @Override
     public String toString() {
-        return rule + " " + expected.map(Verdict::name).orElse("nothing") + ": " + name;
+        return rule + " " + expected.map(Result::name).orElse("nothing") + ": " + name;
     }
 }

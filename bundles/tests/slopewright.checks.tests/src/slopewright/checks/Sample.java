@@ -6,13 +6,13 @@ import java.util.function.Consumer;
 
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.AidRequests;
-import slopewright.evaluation.ProjectRules;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
+import slopewright.model.ApproachType;
 import slopewright.model.EquipmentType;
 import slopewright.model.GlidePathAid;
 import slopewright.model.Helipad;
@@ -115,6 +115,7 @@ final class Sample {
         aerodrome.getRunways().add(runway);
         end.getAids().add(aid);
         host = end;
+        host.setApproachType(ApproachType.VISUAL);
         host.getRegularGroups().add(group("medium jets", 6.63, 1.85));
     }
 
@@ -260,7 +261,7 @@ final class Sample {
     /** Returns what one rule says, under the rule set of the sample. */
     List<Outcome> outcomes(String rule) {
         Ids.assign(project);
-        return Checks.run(project, ProjectRules.of(project, Optional.of(rules)), one -> one.id().equals(rule)).outcomes();
+        return Checks.run(project, Optional.of(rules), one -> one.id().equals(rule)).outcomes();
     }
 
     /** Returns what all rules say. */

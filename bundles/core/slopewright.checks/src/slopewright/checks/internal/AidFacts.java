@@ -13,12 +13,14 @@ import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Lengths;
 import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
@@ -51,7 +53,7 @@ public final class AidFacts {
         if (host() instanceof RunwayEnd end) {
             return end;
         }
-        throw Stop.notApplicable("The rule is about runways.");
+        throw Stop.notApplicable(Message.of("outcome.not-a-runway"));
     }
 
     public Optional<Runway> runway() {
@@ -64,7 +66,7 @@ public final class AidFacts {
 
     /** Returns the helipad; ends the rule at a runway. */
     public Helipad helipad() {
-        return Projects.helipad(host()).orElseThrow(() -> Stop.notApplicable("The rule is about helipads."));
+        return Projects.helipad(host()).orElseThrow(() -> Stop.notApplicable(Message.of("outcome.not-a-helipad")));
     }
 
     public RuleSet rules() {
@@ -97,18 +99,17 @@ public final class AidFacts {
 
     /** Returns a value of the rule set for this family; ends the rule where it gives none. */
     public CitedValue value(String name) {
-        return find(name).orElseThrow(() -> noneOf(name));
+        return find(name).orElseThrow(() -> none(indicator().ruleKey() + "." + name));
     }
 
-    private Stop noneOf(String name) {
-        return Stop.notApplicable("Rule set " + rules().key() + " (" + rules().edition() + ") gives no "
-                + name.replaceAll("-(m|ft|deg|min|percent|v)$", "").replace('-', ' ').replace('.', ' ') + " for "
-                + familyName() + ".");
+    private Stop none(String key) {
+        return Stop.notApplicable(Message.of("outcome.no-value", Words.name(rules().key()), Words.name(rules().edition()),
+                Words.name(key)));
     }
 
     /** Returns a value that is not of one family; ends the rule where there is none. */
     public CitedValue common(String key) {
-        return rules().find(key).orElseThrow(() -> noneOf(key));
+        return rules().find(key).orElseThrow(() -> none(key));
     }
 
     /** Returns whether the rule set gives a length of this family. */
@@ -122,7 +123,7 @@ public final class AidFacts {
         if (inMetres.isPresent()) {
             return inMetres.get();
         }
-        CitedValue inFeet = find(name + "-ft").orElseThrow(() -> noneOf(name));
+        CitedValue inFeet = find(name + "-ft").orElseThrow(() -> none(indicator().ruleKey() + "." + name + "-m"));
         return new CitedValue(Lengths.feetToMetres(inFeet.value()), "m", inFeet.citation());
     }
 
@@ -132,7 +133,7 @@ public final class AidFacts {
         if (inDegrees.isPresent()) {
             return inDegrees.get();
         }
-        CitedValue inMinutes = find(name + "-min").orElseThrow(() -> noneOf(name));
+        CitedValue inMinutes = find(name + "-min").orElseThrow(() -> none(indicator().ruleKey() + "." + name + "-min"));
         return new CitedValue(Angles.minutesToDeg(inMinutes.value()), "deg", inMinutes.citation());
     }
 
@@ -196,7 +197,7 @@ public final class AidFacts {
     /** Returns the units in document order; ends the rule where there are none. */
     public List<UnitAt> units() {
         if (aid().getUnits().isEmpty()) {
-            throw Stop.missing("light units of " + Projects.label(aid()));
+            throw Stop.missing(Message.of("missing.units-of", ElementNames.of(aid())));
         }
         return aid().getUnits().stream().map(UnitAt::new).toList();
     }
@@ -216,7 +217,7 @@ public final class AidFacts {
     public List<UnitAt> bar(int bar) {
         List<UnitAt> found = units().stream().filter(unit -> unit.bar() == bar).toList();
         if (found.isEmpty()) {
-            throw Stop.missing("units of bar " + bar);
+            throw Stop.missing(Message.of("missing.units-of-bar", Words.count(bar)));
         }
         return found;
     }
@@ -228,12 +229,12 @@ public final class AidFacts {
 
     /** Returns half the runway width. */
     public double halfWidthM() {
-        return need(runway().map(Runway::getWidthM).orElse(null), "runway width") / 2;
+        return need(runway().map(Runway::getWidthM).orElse(null), Message.of("missing.runway-width")) / 2;
     }
 
     /** Returns the code number. */
     public int code() {
-        return need(runway().map(Runway::getCodeNumber).orElse(null), "code number of the runway");
+        return need(runway().map(Runway::getCodeNumber).orElse(null), Message.of("missing.code-number"));
     }
 
     /** Returns an input that must be there; its name is one of the catalogue. */

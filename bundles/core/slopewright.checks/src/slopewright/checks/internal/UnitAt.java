@@ -1,7 +1,10 @@
 package slopewright.checks.internal;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 
 /**
  * A light unit whose numbers must be there when they are asked for.
@@ -11,6 +14,11 @@ import slopewright.model.util.Projects;
 public record UnitAt(LightUnit unit) {
 
     /** Returns what it is called. */
+    public Argument name() {
+        return ElementNames.of(unit);
+    }
+
+    /** Returns what it is called in English. */
     public String label() {
         return Projects.label(unit);
     }
@@ -21,19 +29,24 @@ public record UnitAt(LightUnit unit) {
     }
 
     public double alongM() {
-        return need(unit.getAlongM(), "place along the runway");
+        return need(unit.getAlongM(), Message.of("missing.unit-along", name()));
     }
 
     public double rightM() {
-        return need(unit.getRightM(), "place to the side");
+        return need(unit.getRightM(), Message.of("missing.unit-right", name()));
     }
 
     public double lensElevationM() {
-        return need(unit.getLensElevationM(), "lens elevation");
+        return need(unit.getLensElevationM(), Message.of("missing.unit-lens-elevation", name()));
     }
 
     public double settingDeg() {
-        return need(unit.getSettingDeg(), "setting");
+        return need(unit.getSettingDeg(), Message.of("missing.unit-setting", name()));
+    }
+
+    /** Returns a number that must be there; its name is one of the catalogue. */
+    public static double need(Double number, Message what) {
+        return AidFacts.need(number, what);
     }
 
     /** Returns a number that must be there. */

@@ -1,0 +1,43 @@
+package slopewright.siting;
+
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ApproachDirection;
+import slopewright.model.ApproachHost;
+import slopewright.model.Identified;
+import slopewright.model.LightUnit;
+import slopewright.model.Named;
+import slopewright.model.Runway;
+
+/** What elements of a project are called in sentences of any language. */
+public final class ElementNames {
+    private ElementNames() {
+    }
+
+    /**
+     * Returns what an element is called by itself.
+     *
+     * @param element an element
+     * @return its kind with its designator where it has one, its name, else its id
+     */
+    public static Argument of(Identified element) {
+        if (element instanceof Runway runway) {
+            return kind("element.runway", runway.getDesignator());
+        }
+        if (element instanceof ApproachHost host) {
+            return kind(host instanceof ApproachDirection ? "element.approach" : "element.runway", host.getDesignator());
+        }
+        if (element instanceof LightUnit unit) {
+            return kind("element.unit", unit.getLabel());
+        }
+        if (element instanceof Named named && named.getName() != null && !named.getName().isBlank()) {
+            return Words.name(named.getName());
+        }
+        return Words.name(element.getId() == null ? element.eClass().getName() : element.getId());
+    }
+
+    private static Argument kind(String key, String designator) {
+        return Message.of(key, designator == null || designator.isBlank() ? Words.term("unnamed") : Words.name(designator));
+    }
+}
