@@ -24,6 +24,7 @@ import slopewright.siting.Input;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.descent.DescentSlope;
 
 /** Makes siting requests of model elements. What the model does not say stays missing. */
 public final class AidRequests {
@@ -49,11 +50,14 @@ public final class AidRequests {
         builder.set(Input.GROUND_SPEED, aid.getGroundSpeedKt()).set(Input.DESCENT, aid.getDescentFtmin());
         if (aid.getEquipment() != null) {
             builder.set(Input.LENS_ABOVE_GROUND, aid.getEquipment().getHeightAboveGroundM());
+            builder.option(SitingRequest.OWN_SECTORS, aid.getEquipment().getSectors().isEmpty() ? null : "entered");
         }
         if (aid.getSlopeDeg() != null) {
             builder.set(Input.SLOPE, aid.getSlopeDeg());
         } else if (aid.getGroundSpeedKt() != null && aid.getDescentFtmin() != null) {
             builder.set(Input.SLOPE, null);
+        } else if (aid.getAirSpeedKt() != null && aid.getDescentFtmin() != null) {
+            builder.set(Input.SLOPE, DescentSlope.of(aid).orElseThrow().slopeDeg());
         }
         if (host.getGlidePath() != null) {
             builder.settings(aid.getSettings() == SettingsForm.GLIDE_PATH ? SitingRequest.Settings.GLIDE_PATH

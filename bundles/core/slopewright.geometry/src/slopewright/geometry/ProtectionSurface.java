@@ -9,7 +9,8 @@ import java.util.Optional;
  * rises along the axis. The axis runs outward from the inner edge against the landing direction, turned about the middle of the
  * inner edge by {@code axisTurnDeg} (clockwise seen from above).
  *
- * @param startAlongM  place of the inner edge on the centre line, metres in the frame
+ * @param startAlongM  place of the middle of the inner edge along the centre line, metres in the frame
+ * @param startRightM  place of the middle of the inner edge to the right of the centre line, metres in the frame
  * @param startHeightM height of the surface at the inner edge, metres in the frame
  * @param innerEdgeM   length of the inner edge, metres, zero or more
  * @param divergence   widening on each side for each metre outward, a ratio, zero or more
@@ -17,7 +18,7 @@ import java.util.Optional;
  * @param slopeDeg     rise outward, decimal degrees, between -45 and 45
  * @param axisTurnDeg  turn of the axis, decimal degrees
  */
-public record ProtectionSurface(double startAlongM, double startHeightM, double innerEdgeM, double divergence, double lengthM,
+public record ProtectionSurface(double startAlongM, double startRightM, double startHeightM, double innerEdgeM, double divergence, double lengthM,
         double slopeDeg, double axisTurnDeg) {
 
     /**
@@ -26,7 +27,7 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
      * @throws IllegalArgumentException where one is not finite or out of its range
      */
     public ProtectionSurface {
-        if (!Double.isFinite(startAlongM + startHeightM + innerEdgeM + divergence + lengthM + slopeDeg + axisTurnDeg)) {
+        if (!Double.isFinite(startAlongM + startRightM + startHeightM + innerEdgeM + divergence + lengthM + slopeDeg + axisTurnDeg)) {
             throw new IllegalArgumentException("a surface needs finite numbers");
         }
         if (innerEdgeM < 0 || divergence < 0 || lengthM <= 0 || Math.abs(slopeDeg) > 45) {
@@ -35,16 +36,26 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
         }
     }
 
+    /**
+     * Makes a surface that starts on the centre line.
+     *
+     * @throws IllegalArgumentException where a number is not finite or out of its range
+     */
+    public ProtectionSurface(double startAlongM, double startHeightM, double innerEdgeM, double divergence, double lengthM,
+            double slopeDeg, double axisTurnDeg) {
+        this(startAlongM, 0, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);
+    }
+
     /** Returns metres outward from the inner edge along the axis. */
     public double outwardM(double alongM, double rightM) {
         double turn = Math.toRadians(axisTurnDeg);
-        return (startAlongM - alongM) * Math.cos(turn) - rightM * Math.sin(turn);
+        return (startAlongM - alongM) * Math.cos(turn) - (rightM - startRightM) * Math.sin(turn);
     }
 
     /** Returns metres to the right of the axis, seen in the landing direction. */
     public double offsetM(double alongM, double rightM) {
         double turn = Math.toRadians(axisTurnDeg);
-        return (startAlongM - alongM) * Math.sin(turn) + rightM * Math.cos(turn);
+        return (startAlongM - alongM) * Math.sin(turn) + (rightM - startRightM) * Math.cos(turn);
     }
 
     /** Returns half the width at a distance outward, metres. */
@@ -68,7 +79,7 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
         double turn = Math.toRadians(axisTurnDeg);
         double back = outwardM * Math.cos(turn) + offsetM * Math.sin(turn);
         double right = -outwardM * Math.sin(turn) + offsetM * Math.cos(turn);
-        return new FramePoint(startAlongM - back, right, heightAtOutwardM(outwardM));
+        return new FramePoint(startAlongM - back, startRightM + right, heightAtOutwardM(outwardM));
     }
 
     /** Returns the four corners: inner left, inner right, outer right, outer left, seen in the landing direction. */
@@ -80,22 +91,22 @@ public record ProtectionSurface(double startAlongM, double startHeightM, double 
 
     /** Returns the same surface with another slope, decimal degrees. */
     public ProtectionSurface withSlopeDeg(double newSlopeDeg) {
-        return new ProtectionSurface(startAlongM, startHeightM, innerEdgeM, divergence, lengthM, newSlopeDeg, axisTurnDeg);
+        return new ProtectionSurface(startAlongM, startRightM, startHeightM, innerEdgeM, divergence, lengthM, newSlopeDeg, axisTurnDeg);
     }
 
     /** Returns the same surface with its axis turned to a new angle, decimal degrees. */
     public ProtectionSurface withAxisTurnDeg(double newTurnDeg) {
-        return new ProtectionSurface(startAlongM, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, newTurnDeg);
+        return new ProtectionSurface(startAlongM, startRightM, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, newTurnDeg);
     }
 
     /** Returns the same surface moved along the runway, metres in the landing direction. */
     public ProtectionSurface movedM(double byM) {
-        return new ProtectionSurface(startAlongM + byM, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);
+        return new ProtectionSurface(startAlongM + byM, startRightM, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);
     }
 
     /** Returns the same surface raised, metres. */
     public ProtectionSurface raisedM(double byM) {
-        return new ProtectionSurface(startAlongM, startHeightM + byM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);
+        return new ProtectionSurface(startAlongM, startRightM, startHeightM + byM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);
     }
 
     /**

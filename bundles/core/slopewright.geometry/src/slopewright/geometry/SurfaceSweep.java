@@ -11,6 +11,7 @@ public final class SurfaceSweep {
     private static final double FAR_BELOW = -1e100;
 
     private final double startAlongM;
+    private final double startRightM;
     private final double startHeightM;
     private final double halfInnerEdgeM;
     private final double divergence;
@@ -22,6 +23,7 @@ public final class SurfaceSweep {
     /** Prepares a surface. */
     public SurfaceSweep(ProtectionSurface surface) {
         startAlongM = surface.startAlongM();
+        startRightM = surface.startRightM();
         startHeightM = surface.startHeightM();
         halfInnerEdgeM = surface.innerEdgeM() / 2;
         divergence = surface.divergence();
@@ -38,8 +40,9 @@ public final class SurfaceSweep {
      */
     public double excessM(double alongM, double rightM, double heightM) {
         double back = startAlongM - alongM;
-        double outward = back * cosTurn - rightM * sinTurn;
-        double offset = Math.abs(back * sinTurn + rightM * cosTurn);
+        double aside = rightM - startRightM;
+        double outward = back * cosTurn - aside * sinTurn;
+        double offset = Math.abs(back * sinTurn + aside * cosTurn);
         boolean inside = outward >= 0 && outward <= lengthM && offset <= halfInnerEdgeM + outward * divergence;
         return inside ? heightM - startHeightM - outward * rise : Double.NaN;
     }
@@ -81,8 +84,9 @@ public final class SurfaceSweep {
     private void compareBlock(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM) {
         for (int i = from; i < to; i++) {
             double back = startAlongM - alongM[i];
-            double outward = back * cosTurn - rightM[i] * sinTurn;
-            double offset = Math.abs(back * sinTurn + rightM[i] * cosTurn);
+            double aside = rightM[i] - startRightM;
+            double outward = back * cosTurn - aside * sinTurn;
+            double offset = Math.abs(back * sinTurn + aside * cosTurn);
             double outside = Math.max(Math.max(-outward, outward - lengthM), offset - (halfInnerEdgeM + outward * divergence));
             excessM[i] = heightM[i] - startHeightM - outward * rise - Math.max(outside, 0) * PUSH;
         }

@@ -42,8 +42,14 @@ public record Siting(String family, String ruleSet, String edition, double slope
      * @param value    the number
      * @param unit     its unit
      * @param citation where it comes from
+     * @param isSector whether it places the edge of a sector, so that those of the unit in hand stand in for it
      */
-    public record CitedUse(String name, double value, String unit, Citation citation) {
+    public record CitedUse(String name, double value, String unit, Citation citation, boolean isSector) {
+
+        /** Makes one that places no edge of a sector. */
+        public CitedUse(String name, double value, String unit, Citation citation) {
+            this(name, value, unit, citation, false);
+        }
     }
 
     /** Copies the lists. */

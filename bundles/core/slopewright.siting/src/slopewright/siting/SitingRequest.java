@@ -13,6 +13,9 @@ import slopewright.geometry.Profile;
 /** What a siting starts from. Immutable; made by a {@link Builder}. */
 public final class SitingRequest {
 
+    /** Name of the option that says that the sectors of the unit in hand were entered, so that none need be remembered. */
+    public static final String OWN_SECTORS = "own-sectors";
+
     /** Which column of the wheel clearance table counts. */
     public enum Clearance {
         /** The desired clearance. */

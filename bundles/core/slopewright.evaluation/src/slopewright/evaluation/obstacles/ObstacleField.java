@@ -5,9 +5,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 
 import slopewright.geometry.FramePoint;
+import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.Obstacle;
 import slopewright.model.util.Projects;
@@ -31,8 +33,17 @@ public final class ObstacleField {
             return Projects.label(obstacle);
         }
 
-        private Optional<ObstacleComparison> compare(ProtectionSurface surface) {
-            return shape.compare(surface).map(worst -> new ObstacleComparison(obstacle, label(), worst, shielding, Optional.empty()));
+        private Optional<ObstacleComparison> compare(ProtectionSurface surface, DoubleUnaryOperator liftM) {
+            return shape.compare(surface).map(worst -> new ObstacleComparison(obstacle, label(), lifted(worst, surface, liftM), shielding,
+                    Optional.empty()));
+        }
+
+        /** For what is no point the lift at its nearest place counts, which is on the safe side. */
+        private Penetration lifted(Penetration worst, ProtectionSurface surface, DoubleUnaryOperator liftM) {
+            double nearest = shape.points().stream().mapToDouble(point -> surface.outwardM(point.alongM(), point.rightM())).min()
+                    .orElseThrow();
+            double lift = liftM.applyAsDouble(Math.max(0, nearest - shape.horizontalAccuracyM()));
+            return lift == 0 ? worst : new Penetration(worst.point(), worst.limitM() + lift, worst.excessM() - lift);
         }
     }
 
@@ -130,9 +141,14 @@ public final class ObstacleField {
      * @return those under or over it, in the order of the project
      */
     public List<ObstacleComparison> compare(ProtectionSurface surface) {
+        return compare(surface, outwardM -> 0);
+    }
+
+    /** Compares the obstacles with a surface that rises by a lift over its plane, metres, which grows with the distance outward. */
+    List<ObstacleComparison> compare(ProtectionSurface surface, DoubleUnaryOperator liftM) {
         List<ObstacleComparison> found = new ArrayList<>();
-        visit(surface, one -> {
-            one.compare(surface).ifPresent(found::add);
+        visit(surface, obstacle -> {
+            obstacle.compare(surface, liftM).ifPresent(found::add);
             return true;
         });
         return found;

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 
+import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.SurveyBlock;
@@ -79,8 +81,27 @@ public final class Surroundings {
     public SurfaceComparison compare(ProtectionSurface surface) {
         return keep(surface, () -> {
             List<ObstacleComparison> inside = new ArrayList<>(obstacles.compare(surface));
-            blocks.forEach(block -> compare(block, surface).ifPresent(inside::add));
+            blocks.forEach(block -> compared(block, block.points().compare(surface)).ifPresent(inside::add));
             return new SurfaceComparison(surface, count(), inside, uncompared);
+        });
+    }
+
+    private record SightKey(ProtectionSurface plane, double refraction) {
+    }
+
+    /**
+     * Compares everything with a line of sight, which leaves the Earth as it curves away. Surfaces of rules are never lifted so.
+     *
+     * @param plane      the plane that the line sweeps, without curvature
+     * @param refraction coefficient of refraction, as in {@link Curvature#dropM}
+     * @return the comparison; heights of the surface and margins in it take the curvature into account
+     */
+    public SurfaceComparison compareSight(ProtectionSurface plane, double refraction) {
+        return keep(new SightKey(plane, refraction), () -> {
+            DoubleUnaryOperator lift = outwardM -> Curvature.dropM(outwardM, refraction);
+            List<ObstacleComparison> inside = new ArrayList<>(obstacles.compare(plane, lift));
+            blocks.forEach(block -> compared(block, block.points().compare(plane, lift)).ifPresent(inside::add));
+            return new SurfaceComparison(plane, count(), inside, uncompared);
         });
     }
 
@@ -89,8 +110,7 @@ public final class Surroundings {
         return obstacles.isClear(surface) && blocks.stream().allMatch(block -> block.points().isClear(surface));
     }
 
-    private static Optional<ObstacleComparison> compare(Block block, ProtectionSurface surface) {
-        SurveyField.Result result = block.points().compare(surface);
+    private static Optional<ObstacleComparison> compared(Block block, SurveyField.Result result) {
         return result.governing().map(worst -> new ObstacleComparison(block.block(),
                 Projects.label(block.block()) + ", point " + block.points().id(result.worst()), worst, Shielding.NONE,
                 Optional.of(new ObstacleComparison.BlockCount(block.points().count(), result.inside(), result.above(),

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
@@ -81,11 +82,16 @@ public final class SurveyField {
 
     /** Compares all points with a surface. */
     public Result compare(ProtectionSurface surface) {
-        return kept.computeIfAbsent(surface, this::compareAll);
+        return kept.computeIfAbsent(surface, plane -> compareAll(plane, outwardM -> 0));
+    }
+
+    /** Compares all points with a surface that rises by a lift over its plane, metres, which grows with the distance outward. */
+    Result compare(ProtectionSurface surface, DoubleUnaryOperator liftM) {
+        return compareAll(surface, liftM);
     }
 
     /** The sweep over a surface that is larger and lower by the accuracy finds those that may matter; these are compared exactly. */
-    private Result compareAll(ProtectionSurface surface) {
+    private Result compareAll(ProtectionSurface surface, DoubleUnaryOperator liftM) {
         SurfaceSweep coarse = new SurfaceSweep(grown(surface));
         int inside = 0;
         int above = 0;
@@ -97,7 +103,7 @@ public final class SurveyField {
                 continue;
             }
             FramePoint point = new FramePoint(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
-            Optional<Penetration> exact = surface.compare(point, horizontalM, verticalM);
+            Optional<Penetration> exact = surface.compare(point, horizontalM, verticalM).map(plain -> lifted(plain, point, surface, liftM));
             if (exact.isPresent()) {
                 inside++;
                 above += exact.get().excessM() > 0 ? 1 : 0;
@@ -108,6 +114,11 @@ public final class SurveyField {
             }
         }
         return new Result(inside, above, worst, governing);
+    }
+
+    private Penetration lifted(Penetration worst, FramePoint point, ProtectionSurface surface, DoubleUnaryOperator liftM) {
+        double lift = liftM.applyAsDouble(Math.max(0, surface.outwardM(point.alongM(), point.rightM()) - horizontalM));
+        return lift == 0 ? worst : new Penetration(worst.point(), worst.limitM() + lift, worst.excessM() - lift);
     }
 
     /** Returns whether no point stands above a surface, its accuracy on the safe side. */
@@ -146,7 +157,7 @@ public final class SurveyField {
         double back = 2 * horizontalM / Math.max(0.1, Math.cos(turn)) + 1;
         double side = 2 * (horizontalM * Math.hypot(1, surface.divergence())
                 + back * (Math.abs(Math.tan(turn)) + surface.divergence())) + 1;
-        return new ProtectionSurface(surface.startAlongM() + back, surface.startHeightM(), surface.innerEdgeM() + 2 * side,
-                surface.divergence(), surface.lengthM() + 3 * back, surface.slopeDeg(), surface.axisTurnDeg());
+        return new ProtectionSurface(surface.startAlongM() + back, surface.startRightM(), surface.startHeightM(),
+                surface.innerEdgeM() + 2 * side, surface.divergence(), surface.lengthM() + 3 * back, surface.slopeDeg(), surface.axisTurnDeg());
     }
 }

@@ -65,8 +65,8 @@ public final class HeliportPair implements IndicatorFamily {
         draft.unitCount();
         RuleReader reader = draft.reader();
         double slope = draft.slopeDeg();
-        double half = reader.degrees("heliport-pair.on-slope-half");
-        double green = reader.degrees("heliport-pair.green-sector");
+        double half = reader.sectorDegrees("heliport-pair.on-slope-half");
+        double green = reader.sectorDegrees("heliport-pair.green-sector");
         double width = reader.minutes("heliport-pair.transition-width");
         double spacing = reader.metres("heliport-pair.unit-spacing");
         LayoutBuilder.Place place = request.has(Input.DISTANCE) ? draft.given() : draft.helipadPlace();

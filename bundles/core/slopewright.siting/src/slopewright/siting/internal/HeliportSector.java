@@ -30,7 +30,7 @@ public final class HeliportSector extends SingleUnitFamily {
     @Override
     List<SectorEdge> edges(RuleReader reader, double slopeDeg, double halfDeg) {
         double width = reader.minutes("heliport-sector.transition-width");
-        double below = reader.degrees("heliport-sector.slightly-below-sector");
+        double below = reader.sectorDegrees("heliport-sector.slightly-below-sector");
         return List.of(new SectorEdge(slopeDeg - halfDeg - below, width, Light.FLASHING_RED, Light.RED),
                 new SectorEdge(slopeDeg - halfDeg, width, Light.RED, Light.GREEN),
                 new SectorEdge(slopeDeg + halfDeg, width, Light.GREEN, Light.FLASHING_GREEN));

@@ -27,7 +27,7 @@ public final class Pulsating extends SingleUnitFamily {
     @Override
     List<SectorEdge> edges(RuleReader reader, double slopeDeg, double halfDeg) {
         double width = reader.minutes("pulsating.transition-width");
-        double below = reader.degrees("pulsating.slightly-below-sector");
+        double below = reader.sectorDegrees("pulsating.slightly-below-sector");
         return List.of(new SectorEdge(slopeDeg - halfDeg - below, width, Light.PULSATING_RED, Light.RED),
                 new SectorEdge(slopeDeg - halfDeg, width, Light.RED, Light.WHITE),
                 new SectorEdge(slopeDeg + halfDeg, width, Light.WHITE, Light.PULSATING_WHITE));

@@ -130,7 +130,7 @@ abstract class RowFamily implements IndicatorFamily {
         RuleReader reader = draft.reader();
         String prefix = draft.prefix();
         if (draft.request().atHelipad()) {
-            double half = reader.degrees("helipad.on-slope-sector") / 2;
+            double half = reader.sectorDegrees("helipad.on-slope-sector") / 2;
             return count == 2 ? new double[] {half, -half} : fromHalf(half, half + reader.degrees(prefix + "helipad-outer-step"));
         }
         double steep = steepDifferenceDeg(draft);
@@ -141,8 +141,8 @@ abstract class RowFamily implements IndicatorFamily {
             return count == 2 ? new double[] {steep / 2, -steep / 2} : fromHalf(steep / 2, steep * 1.5);
         }
         String form = widened ? "glide-path-" : "";
-        double outer = reader.degrees(prefix + form + "outer-offset");
-        return count == 2 ? new double[] {outer, -outer} : fromHalf(reader.degrees(prefix + form + "inner-offset"), outer);
+        double outer = reader.sectorDegrees(prefix + form + "outer-offset");
+        return count == 2 ? new double[] {outer, -outer} : fromHalf(reader.sectorDegrees(prefix + form + "inner-offset"), outer);
     }
 
     private static double[] fromHalf(double inner, double outer) {

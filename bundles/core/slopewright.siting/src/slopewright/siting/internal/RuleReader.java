@@ -53,6 +53,19 @@ final class RuleReader {
         return Angles.minutesToDeg(use(value(key + "-min")));
     }
 
+    /** Returns an angle that places the edge of a sector, decimal degrees; minutes of arc are converted. */
+    double sectorDegrees(String key) {
+        double degrees = degrees(key);
+        List.of(key + "-deg", key + "-min").forEach(name -> used.computeIfPresent(name,
+                (same, use) -> new Siting.CitedUse(use.name(), use.value(), use.unit(), use.citation(), true)));
+        return degrees;
+    }
+
+    /** Returns the same in minutes of arc. */
+    double sectorMinutes(String key) {
+        return Angles.degToMinutes(sectorDegrees(key));
+    }
+
     /** Returns an angle in minutes of arc. */
     double minutes(String key) {
         return use(value(key + "-min"));

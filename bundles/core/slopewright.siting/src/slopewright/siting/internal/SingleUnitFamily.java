@@ -143,8 +143,9 @@ abstract class SingleUnitFamily implements IndicatorFamily {
             }
             return entered;
         }
-        double sector = draft.reader().degrees(draft.prefix() + "on-slope-sector");
-        if (draft.reader().rules().find(draft.prefix() + "on-slope-sector-deg").filter(value -> value.citation().toConfirm()).isPresent()) {
+        double sector = draft.reader().sectorDegrees(draft.prefix() + "on-slope-sector");
+        if (draft.request().option(SitingRequest.OWN_SECTORS).isEmpty() && draft.reader().rules()
+                .find(draft.prefix() + "on-slope-sector-deg").filter(value -> value.citation().toConfirm()).isPresent()) {
             draft.reader().note(String.format(Locale.ROOT,
                     "The on-slope sector of %.2f° depends on the make and is from memory: enter or confirm the sectors of the unit in "
                             + "hand.", sector));

@@ -28,7 +28,7 @@ public final class TriColour extends SingleUnitFamily {
     @Override
     List<SectorEdge> edges(RuleReader reader, double slopeDeg, double halfDeg) {
         double width = reader.minutes("tri-colour.transition-width");
-        double darkAmber = reader.minutes("tri-colour.dark-amber");
+        double darkAmber = reader.sectorMinutes("tri-colour.dark-amber");
         return List.of(new SectorEdge(slopeDeg - halfDeg, darkAmber, Light.RED, Light.GREEN),
                 new SectorEdge(slopeDeg + halfDeg, width, Light.GREEN, Light.AMBER));
     }
