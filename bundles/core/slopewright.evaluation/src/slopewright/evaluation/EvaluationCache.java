@@ -1,12 +1,10 @@
 package slopewright.evaluation;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 import slopewright.evaluation.obstacles.ObstacleField;
@@ -18,11 +16,9 @@ import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
-import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
-import slopewright.siting.site.SurveyPoints;
 
 /**
  * What one evaluation of a project leaves for the next: obstacles and survey points in their frames, and what they were compared with. An
@@ -33,16 +29,40 @@ public final class EvaluationCache {
 
     private static final int MOST_FRAMES = 64;
 
-    private record SurveyFile(Path folder, String path, String sha256, long bytes, long time) {
-    }
-
-    private record SurveyIn(SurveyFile file, SiteFrame frame, double horizontalM, double verticalM) {
+    private record SurveyIn(SurveyStore.Key key, double horizontalM, double verticalM) {
     }
 
     private final Map<SiteFrame, ObstacleField> obstacles = new HashMap<>();
     private final Map<SiteFrame, Surroundings> surroundings = new HashMap<>();
-    private final Map<SurveyFile, SurveyPoints> points = new HashMap<>();
     private final Map<SurveyIn, SurveyField> surveys = new HashMap<>();
+    private final SurveyStore store;
+    private final boolean reads;
+    private boolean isWaiting;
+
+    /** Makes an empty cache that reads survey files when it needs them. */
+    public EvaluationCache() {
+        this(new SurveyStore(), true);
+    }
+
+    private EvaluationCache(SurveyStore store, boolean reads) {
+        this.store = store;
+        this.reads = reads;
+    }
+
+    /**
+     * Returns a cache for the same project, or the one that this one's project is a copy of, on another thread that must not wait: survey
+     * points are there once this cache has read them, and until then their blocks are among what was not compared.
+     */
+    public EvaluationCache withoutReading() {
+        return new EvaluationCache(store, false);
+    }
+
+    /** Returns whether survey points were wanted that nobody had read yet; since this was asked last. */
+    public boolean takeWaiting() {
+        boolean was = isWaiting;
+        isWaiting = false;
+        return was;
+    }
 
     /**
      * Forgets what rests on elements that have changed.
@@ -94,32 +114,23 @@ public final class EvaluationCache {
     }
 
     private SurveyField survey(Project project, SurveyBlock block, SiteFrame frame) {
-        Path folder = ProjectFile.folder(project).orElseThrow(() -> new SitingException(
-                Message.of("evaluation.block-without-folder", Words.name(Projects.label(block)))));
-        SurveyFile file = file(folder, block);
-        if (!points.containsKey(file)) {
-            points.keySet().removeIf(other -> file.path().equals(other.path()));
-            surveys.keySet().removeIf(other -> file.path().equals(other.file().path()));
-            points.put(file, SurveyPoints.read(block, folder));
+        SurveyStore.Key key = SurveyStore.key(project, block, frame);
+        SurveyIn wanted = new SurveyIn(key, orZero(block.getHorizontalAccuracyM()), orZero(block.getVerticalAccuracyM()));
+        SurveyField known = surveys.get(wanted);
+        if (known != null) {
+            return known;
         }
-        SurveyIn wanted = new SurveyIn(file, frame, orZero(block.getHorizontalAccuracyM()), orZero(block.getVerticalAccuracyM()));
+        Optional<Attempt<SurveyStore.Placed>> found = reads ? Optional.of(store.get(key, block)) : store.find(key);
+        isWaiting |= found.isEmpty();
+        SurveyStore.Placed placed = found.orElseThrow(() -> new SitingException(
+                Message.of("evaluation.block-being-read", Words.name(Projects.label(block))))).orThrow();
         if (surveys.size() > MOST_FRAMES) {
             surveys.clear();
         }
-        return surveys.computeIfAbsent(wanted,
-                in -> new SurveyField(points.get(file), in.frame(), in.horizontalM(), in.verticalM()));
-    }
-
-    /** Tells a file that was replaced from the one that was read: by its size and time, without reading it. */
-    private static SurveyFile file(Path folder, SurveyBlock block) {
-        String path = String.valueOf(block.getPath());
-        try {
-            Path file = folder.resolve(path);
-            return new SurveyFile(folder, path, String.valueOf(block.getSha256()), Files.size(file),
-                    Files.getLastModifiedTime(file).toMillis());
-        } catch (IOException | RuntimeException e) {
-            return new SurveyFile(folder, path, String.valueOf(block.getSha256()), -1, -1);
-        }
+        surveys.keySet().removeIf(old -> old.key().file().path().equals(key.file().path()) && !old.key().file().equals(key.file()));
+        SurveyField fresh = new SurveyField(placed.points(), placed.places(), wanted.horizontalM(), wanted.verticalM());
+        surveys.put(wanted, fresh);
+        return fresh;
     }
 
     private static double orZero(Double number) {

@@ -76,6 +76,18 @@ public final class ProjectEvaluation {
                 .orElseThrow(() -> new IllegalArgumentException("the aid " + aid.getId() + " is none of this project"));
     }
 
+    /**
+     * Evaluates an aid that is proposed, under the rule set of the project or the one it names, against what stands around its place.
+     *
+     * @param proposal an aid in a copy of the project that may lack what stands around
+     * @return the evaluation
+     * @throws IllegalArgumentException where its rule set is unknown, or an override does not fit it
+     */
+    public AidEvaluation propose(ApproachAid proposal) {
+        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), ProjectRules.of(project, proposal, Optional.empty()),
+                frame -> cache.surroundings(project, frame));
+    }
+
     /** Returns the evaluations of the aids of one runway end or approach direction. */
     public List<AidEvaluation> aidsOf(ApproachHost host) {
         return aids.stream().filter(one -> one.host() == host).toList();

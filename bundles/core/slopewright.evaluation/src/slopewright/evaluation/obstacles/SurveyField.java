@@ -11,7 +11,6 @@ import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.SurfaceSweep;
-import slopewright.siting.site.SiteFrame;
 import slopewright.siting.site.SurveyPoints;
 
 /** The points of one survey block in one frame. What was compared with a surface is kept. Not for several threads. */
@@ -55,19 +54,18 @@ public final class SurveyField {
     };
 
     /**
-     * Brings points into a frame.
+     * Takes points in a frame.
      *
      * @param points      the points
-     * @param frame       the frame
+     * @param places      their places in the frame
      * @param horizontalM radius in which the true place of each may lie, metres, zero or more
      * @param verticalM   by how much each may stand higher, metres, zero or more
-     * @throws slopewright.siting.SitingException where the points have no coordinates of the aerodrome's reference
      */
-    public SurveyField(SurveyPoints points, SiteFrame frame, double horizontalM, double verticalM) {
+    public SurveyField(SurveyPoints points, SurveyPoints.InFrame places, double horizontalM, double verticalM) {
         this.points = points;
         this.horizontalM = horizontalM;
         this.verticalM = verticalM;
-        places = points.toFrame(frame);
+        this.places = places;
     }
 
     /** Returns the name of a point. */

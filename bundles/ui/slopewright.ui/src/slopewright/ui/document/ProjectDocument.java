@@ -52,7 +52,7 @@ public final class ProjectDocument {
     private final Owner owner = new Owner(this);
     private final BackgroundCheck check;
     private final ViewState viewState;
-    private final EvaluationCache evaluated = new EvaluationCache();
+    private final EvaluationCache evaluated;
     private Optional<ProjectEvaluation> evaluation = Optional.empty();
     private Path path;
     private RecoveryFile recovery;
@@ -80,8 +80,9 @@ public final class ProjectDocument {
         this.viewState = new ViewState(project);
         project.eAdapters().add(owner);
         restore();
-        check = new BackgroundCheck(display, project, new BackgroundCheck.Hearers(this::accept, this::problem,
+        check = new BackgroundCheck(display, project, new BackgroundCheck.Listeners(this::accept, this::problem,
                 () -> tell(DocumentListener::stateChanged)));
+        evaluated = check.cacheForWindow();
         history.addListener(new Edits());
     }
 
@@ -176,7 +177,8 @@ public final class ProjectDocument {
 
     /**
      * Returns what follows from the project as it stands: every aid under its own rule set, against everything that stands there. The same
-     * object until the next edit. Every place of the window that shows a figure of an aid reads it here.
+     * object until the next edit, or until survey points are there that a check has read in the background; until then their blocks are
+     * among what was not compared. Every place of the window that shows a figure of an aid reads it here.
      *
      * @throws IllegalArgumentException where the project names an unknown rule set, or an override does not fit it; the message says which
      */
@@ -306,6 +308,9 @@ public final class ProjectDocument {
     private void accept(CheckResult result) {
         lastResult = Optional.of(result);
         checkProblem = Optional.empty();
+        if (evaluated.takeWaiting()) {
+            evaluation = Optional.empty();
+        }
         tell(listener -> listener.checked(result));
         tell(DocumentListener::stateChanged);
     }

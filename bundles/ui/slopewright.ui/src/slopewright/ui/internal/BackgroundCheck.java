@@ -26,7 +26,7 @@ import slopewright.model.io.ProjectFile;
 
 /**
  * Checks a project in the background on a copy that follows its edits, and keeps unsaved work. The latest edit wins: a check that is
- * overtaken ends early and delivers nothing. Edits are reported, and results delivered, on the user interface thread; copy and memory
+ * overtaken ends early and delivers nothing. Edits are reported, and results delivered, on the user interface thread; copy and cache
  * belong to the job.
  */
 public final class BackgroundCheck {
@@ -54,7 +54,7 @@ public final class BackgroundCheck {
     private final Runnable progressed;
     private final Project project;
     private final Object lock = new Object();
-    private final EvaluationCache memory = new EvaluationCache();
+    private final EvaluationCache cache = new EvaluationCache();
     private final Job job = Job.create("Check the project", this::run);
     private Optional<Runnable> waiting = Optional.empty();
     private Optional<ProjectMirror> mirror = Optional.empty();
@@ -67,7 +67,7 @@ public final class BackgroundCheck {
     private long writeAgainAt;
 
     /** Who hears what of a check. */
-    public record Hearers(Consumer<CheckResult> results, Consumer<String> problems, Runnable progressed) {
+    public record Listeners(Consumer<CheckResult> results, Consumer<String> problems, Runnable progressed) {
     }
 
     /**
@@ -75,17 +75,22 @@ public final class BackgroundCheck {
      *
      * @param display the display on whose thread it lives
      * @param project the project, copied at the first edit or check, so that its window is painted first
-     * @param hearers receive each result that is still of interest, the reason where a project can not be checked, and that a running
+     * @param listeners receive each result that is still of interest, the reason where a project can not be checked, and that a running
      *                check has come further
      */
-    public BackgroundCheck(Display display, Project project, Hearers hearers) {
+    public BackgroundCheck(Display display, Project project, Listeners listeners) {
         this.display = display;
-        this.results = hearers.results();
-        this.problems = hearers.problems();
-        this.progressed = hearers.progressed();
+        this.results = listeners.results();
+        this.problems = listeners.problems();
+        this.progressed = listeners.progressed();
         this.project = project;
         job.setSystem(true);
         job.setPriority(Job.SHORT);
+    }
+
+    /** Returns a cache for the thread of the user interface, which takes survey points from this one's. */
+    public EvaluationCache cacheForWindow() {
+        return cache.withoutReading();
     }
 
     /**
@@ -205,10 +210,10 @@ public final class BackgroundCheck {
         try {
             copy.follow(taken.states);
             taken.file.ifPresent(file -> ProjectFile.settle(copy.copy(), file));
-            memory.forget(copy.copy(), taken.ids);
+            cache.forget(copy.copy(), taken.ids);
             if (taken.isCheckWanted) {
                 long number = taken.number;
-                Optional<CheckResult> result = Checks.run(copy.copy(), memory, (done, all) -> isWanted(number, done, all));
+                Optional<CheckResult> result = Checks.run(copy.copy(), cache, (done, all) -> isWanted(number, done, all));
                 result.ifPresent(found -> deliver(number, () -> results.accept(found)));
             }
         } catch (IllegalArgumentException e) {
