@@ -31,6 +31,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Aerodrome#getCircuits <em>Circuits</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getEquipmentTypes <em>Equipment Types</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getBackgroundImages <em>Background Images</em>}</li>
+ *   <li>{@link slopewright.model.Aerodrome#getObstacleSurveys <em>Obstacle Surveys</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getAerodrome()
@@ -343,5 +344,17 @@ public interface Aerodrome extends Named {
 	 * @generated
 	 */
 	EList<BackgroundImage> getBackgroundImages();
+
+	/**
+	 * Returns the value of the '<em><b>Obstacle Surveys</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.ObstacleSurvey}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Obstacle Surveys</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getAerodrome_ObstacleSurveys()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<ObstacleSurvey> getObstacleSurveys();
 
 } // Aerodrome

@@ -17,6 +17,7 @@ package slopewright.model;
  *   <li>{@link slopewright.model.AeroplaneGroup#getEyeToAntennaM <em>Eye To Antenna M</em>}</li>
  *   <li>{@link slopewright.model.AeroplaneGroup#getSharePercent <em>Share Percent</em>}</li>
  *   <li>{@link slopewright.model.AeroplaneGroup#getLightNonTurbojet <em>Light Non Turbojet</em>}</li>
+ *   <li>{@link slopewright.model.AeroplaneGroup#getMaxSlopeDeg <em>Max Slope Deg</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getAeroplaneGroup()
@@ -133,5 +134,27 @@ public interface AeroplaneGroup extends Named {
 	 * @generated
 	 */
 	void setLightNonTurbojet(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Max Slope Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Max Slope Deg</em>' attribute.
+	 * @see #setMaxSlopeDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getAeroplaneGroup_MaxSlopeDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getMaxSlopeDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.AeroplaneGroup#getMaxSlopeDeg <em>Max Slope Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Max Slope Deg</em>' attribute.
+	 * @see #getMaxSlopeDeg()
+	 * @generated
+	 */
+	void setMaxSlopeDeg(Double value);
 
 } // AeroplaneGroup

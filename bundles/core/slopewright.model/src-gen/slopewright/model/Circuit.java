@@ -21,6 +21,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Circuit#getRegulatorRatingKva <em>Regulator Rating Kva</em>}</li>
  *   <li>{@link slopewright.model.Circuit#getCableLengthM <em>Cable Length M</em>}</li>
  *   <li>{@link slopewright.model.Circuit#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getSwitchOverS <em>Switch Over S</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getStandby <em>Standby</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getCircuit()
@@ -193,5 +195,49 @@ public interface Circuit extends Named {
 	 * @generated
 	 */
 	void setCableResistanceOhmPerKm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Switch Over S</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Switch Over S</em>' attribute.
+	 * @see #setSwitchOverS(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_SwitchOverS()
+	 * @model
+	 * @generated
+	 */
+	Double getSwitchOverS();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getSwitchOverS <em>Switch Over S</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Switch Over S</em>' attribute.
+	 * @see #getSwitchOverS()
+	 * @generated
+	 */
+	void setSwitchOverS(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Standby</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Standby</em>' attribute.
+	 * @see #setStandby(Boolean)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_Standby()
+	 * @model
+	 * @generated
+	 */
+	Boolean getStandby();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getStandby <em>Standby</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Standby</em>' attribute.
+	 * @see #getStandby()
+	 * @generated
+	 */
+	void setStandby(Boolean value);
 
 } // Circuit

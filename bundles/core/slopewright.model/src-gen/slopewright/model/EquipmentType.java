@@ -27,6 +27,16 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.EquipmentType#getMassKg <em>Mass Kg</em>}</li>
  *   <li>{@link slopewright.model.EquipmentType#getHeightAboveGroundM <em>Height Above Ground M</em>}</li>
  *   <li>{@link slopewright.model.EquipmentType#getSectors <em>Sectors</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getWhiteIntensityCd <em>White Intensity Cd</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getRedChromaticityY <em>Red Chromaticity Y</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getBrightnessSteps <em>Brightness Steps</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getNightStepPercent <em>Night Step Percent</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getTiltCutOffDeg <em>Tilt Cut Off Deg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getFlashRateHz <em>Flash Rate Hz</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getFlashOnPercent <em>Flash On Percent</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getModulationPercent <em>Modulation Percent</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getDataSource <em>Data Source</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getIntensities <em>Intensities</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getEquipmentType()
@@ -331,5 +341,215 @@ public interface EquipmentType extends Named {
 	 * @generated
 	 */
 	EList<Transition> getSectors();
+
+	/**
+	 * Returns the value of the '<em><b>White Intensity Cd</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>White Intensity Cd</em>' attribute.
+	 * @see #setWhiteIntensityCd(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_WhiteIntensityCd()
+	 * @model
+	 * @generated
+	 */
+	Double getWhiteIntensityCd();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getWhiteIntensityCd <em>White Intensity Cd</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>White Intensity Cd</em>' attribute.
+	 * @see #getWhiteIntensityCd()
+	 * @generated
+	 */
+	void setWhiteIntensityCd(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Red Chromaticity Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Red Chromaticity Y</em>' attribute.
+	 * @see #setRedChromaticityY(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_RedChromaticityY()
+	 * @model
+	 * @generated
+	 */
+	Double getRedChromaticityY();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getRedChromaticityY <em>Red Chromaticity Y</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Red Chromaticity Y</em>' attribute.
+	 * @see #getRedChromaticityY()
+	 * @generated
+	 */
+	void setRedChromaticityY(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Brightness Steps</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Brightness Steps</em>' attribute.
+	 * @see #setBrightnessSteps(Integer)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_BrightnessSteps()
+	 * @model
+	 * @generated
+	 */
+	Integer getBrightnessSteps();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getBrightnessSteps <em>Brightness Steps</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Brightness Steps</em>' attribute.
+	 * @see #getBrightnessSteps()
+	 * @generated
+	 */
+	void setBrightnessSteps(Integer value);
+
+	/**
+	 * Returns the value of the '<em><b>Night Step Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Night Step Percent</em>' attribute.
+	 * @see #setNightStepPercent(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_NightStepPercent()
+	 * @model
+	 * @generated
+	 */
+	Double getNightStepPercent();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getNightStepPercent <em>Night Step Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Night Step Percent</em>' attribute.
+	 * @see #getNightStepPercent()
+	 * @generated
+	 */
+	void setNightStepPercent(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Tilt Cut Off Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Tilt Cut Off Deg</em>' attribute.
+	 * @see #setTiltCutOffDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_TiltCutOffDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getTiltCutOffDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getTiltCutOffDeg <em>Tilt Cut Off Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Tilt Cut Off Deg</em>' attribute.
+	 * @see #getTiltCutOffDeg()
+	 * @generated
+	 */
+	void setTiltCutOffDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Flash Rate Hz</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Flash Rate Hz</em>' attribute.
+	 * @see #setFlashRateHz(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_FlashRateHz()
+	 * @model
+	 * @generated
+	 */
+	Double getFlashRateHz();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getFlashRateHz <em>Flash Rate Hz</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Flash Rate Hz</em>' attribute.
+	 * @see #getFlashRateHz()
+	 * @generated
+	 */
+	void setFlashRateHz(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Flash On Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Flash On Percent</em>' attribute.
+	 * @see #setFlashOnPercent(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_FlashOnPercent()
+	 * @model
+	 * @generated
+	 */
+	Double getFlashOnPercent();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getFlashOnPercent <em>Flash On Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Flash On Percent</em>' attribute.
+	 * @see #getFlashOnPercent()
+	 * @generated
+	 */
+	void setFlashOnPercent(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Modulation Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Modulation Percent</em>' attribute.
+	 * @see #setModulationPercent(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_ModulationPercent()
+	 * @model
+	 * @generated
+	 */
+	Double getModulationPercent();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getModulationPercent <em>Modulation Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Modulation Percent</em>' attribute.
+	 * @see #getModulationPercent()
+	 * @generated
+	 */
+	void setModulationPercent(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Data Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Data Source</em>' attribute.
+	 * @see #setDataSource(String)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_DataSource()
+	 * @model
+	 * @generated
+	 */
+	String getDataSource();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getDataSource <em>Data Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Data Source</em>' attribute.
+	 * @see #getDataSource()
+	 * @generated
+	 */
+	void setDataSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Intensities</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.MeasuredIntensity}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Intensities</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_Intensities()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<MeasuredIntensity> getIntensities();
 
 } // EquipmentType

@@ -18,6 +18,9 @@ package slopewright.model;
  *   <li>{@link slopewright.model.GlidePathAid#getOriginAlongM <em>Origin Along M</em>}</li>
  *   <li>{@link slopewright.model.GlidePathAid#getAntennaAlongM <em>Antenna Along M</em>}</li>
  *   <li>{@link slopewright.model.GlidePathAid#getAntennaRightM <em>Antenna Right M</em>}</li>
+ *   <li>{@link slopewright.model.GlidePathAid#getCriticalAreaLengthM <em>Critical Area Length M</em>}</li>
+ *   <li>{@link slopewright.model.GlidePathAid#getCriticalAreaWidthM <em>Critical Area Width M</em>}</li>
+ *   <li>{@link slopewright.model.GlidePathAid#getCriticalAreaSource <em>Critical Area Source</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getGlidePathAid()
@@ -159,5 +162,71 @@ public interface GlidePathAid extends Named {
 	 * @generated
 	 */
 	void setAntennaRightM(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Critical Area Length M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Critical Area Length M</em>' attribute.
+	 * @see #setCriticalAreaLengthM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getGlidePathAid_CriticalAreaLengthM()
+	 * @model
+	 * @generated
+	 */
+	Double getCriticalAreaLengthM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.GlidePathAid#getCriticalAreaLengthM <em>Critical Area Length M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Critical Area Length M</em>' attribute.
+	 * @see #getCriticalAreaLengthM()
+	 * @generated
+	 */
+	void setCriticalAreaLengthM(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Critical Area Width M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Critical Area Width M</em>' attribute.
+	 * @see #setCriticalAreaWidthM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getGlidePathAid_CriticalAreaWidthM()
+	 * @model
+	 * @generated
+	 */
+	Double getCriticalAreaWidthM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.GlidePathAid#getCriticalAreaWidthM <em>Critical Area Width M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Critical Area Width M</em>' attribute.
+	 * @see #getCriticalAreaWidthM()
+	 * @generated
+	 */
+	void setCriticalAreaWidthM(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Critical Area Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Critical Area Source</em>' attribute.
+	 * @see #setCriticalAreaSource(String)
+	 * @see slopewright.model.SlopewrightPackage#getGlidePathAid_CriticalAreaSource()
+	 * @model
+	 * @generated
+	 */
+	String getCriticalAreaSource();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.GlidePathAid#getCriticalAreaSource <em>Critical Area Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Critical Area Source</em>' attribute.
+	 * @see #getCriticalAreaSource()
+	 * @generated
+	 */
+	void setCriticalAreaSource(String value);
 
 } // GlidePathAid

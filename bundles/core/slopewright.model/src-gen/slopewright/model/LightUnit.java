@@ -24,6 +24,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.LightUnit#getFrangible <em>Frangible</em>}</li>
  *   <li>{@link slopewright.model.LightUnit#getTransitions <em>Transitions</em>}</li>
  *   <li>{@link slopewright.model.LightUnit#getMeasured <em>Measured</em>}</li>
+ *   <li>{@link slopewright.model.LightUnit#getLampsOut <em>Lamps Out</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getLightUnit()
@@ -262,5 +263,27 @@ public interface LightUnit extends Identified {
 	 * @generated
 	 */
 	void setMeasured(MeasuredUnit value);
+
+	/**
+	 * Returns the value of the '<em><b>Lamps Out</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Lamps Out</em>' attribute.
+	 * @see #setLampsOut(Integer)
+	 * @see slopewright.model.SlopewrightPackage#getLightUnit_LampsOut()
+	 * @model
+	 * @generated
+	 */
+	Integer getLampsOut();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.LightUnit#getLampsOut <em>Lamps Out</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lamps Out</em>' attribute.
+	 * @see #getLampsOut()
+	 * @generated
+	 */
+	void setLampsOut(Integer value);
 
 } // LightUnit

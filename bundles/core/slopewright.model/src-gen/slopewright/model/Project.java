@@ -27,6 +27,10 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Project#getClient <em>Client</em>}</li>
  *   <li>{@link slopewright.model.Project#getCheckedBy <em>Checked By</em>}</li>
  *   <li>{@link slopewright.model.Project#getApprovedBy <em>Approved By</em>}</li>
+ *   <li>{@link slopewright.model.Project#getStage <em>Stage</em>}</li>
+ *   <li>{@link slopewright.model.Project#getBookPath <em>Book Path</em>}</li>
+ *   <li>{@link slopewright.model.Project#getBookSha256 <em>Book Sha256</em>}</li>
+ *   <li>{@link slopewright.model.Project#getRuleSetFolder <em>Rule Set Folder</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getProject()
@@ -301,5 +305,96 @@ public interface Project extends Named {
 	 * @generated
 	 */
 	void setApprovedBy(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Stage</b></em>' attribute.
+	 * The literals are from the enumeration {@link slopewright.model.Stage}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Stage</em>' attribute.
+	 * @see slopewright.model.Stage
+	 * @see #setStage(Stage)
+	 * @see slopewright.model.SlopewrightPackage#getProject_Stage()
+	 * @model
+	 * @generated
+	 */
+	Stage getStage();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getStage <em>Stage</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Stage</em>' attribute.
+	 * @see slopewright.model.Stage
+	 * @see #getStage()
+	 * @generated
+	 */
+	void setStage(Stage value);
+
+	/**
+	 * Returns the value of the '<em><b>Book Path</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Book Path</em>' attribute.
+	 * @see #setBookPath(String)
+	 * @see slopewright.model.SlopewrightPackage#getProject_BookPath()
+	 * @model
+	 * @generated
+	 */
+	String getBookPath();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getBookPath <em>Book Path</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Book Path</em>' attribute.
+	 * @see #getBookPath()
+	 * @generated
+	 */
+	void setBookPath(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Book Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Book Sha256</em>' attribute.
+	 * @see #setBookSha256(String)
+	 * @see slopewright.model.SlopewrightPackage#getProject_BookSha256()
+	 * @model
+	 * @generated
+	 */
+	String getBookSha256();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getBookSha256 <em>Book Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Book Sha256</em>' attribute.
+	 * @see #getBookSha256()
+	 * @generated
+	 */
+	void setBookSha256(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Rule Set Folder</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Rule Set Folder</em>' attribute.
+	 * @see #setRuleSetFolder(String)
+	 * @see slopewright.model.SlopewrightPackage#getProject_RuleSetFolder()
+	 * @model
+	 * @generated
+	 */
+	String getRuleSetFolder();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Project#getRuleSetFolder <em>Rule Set Folder</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Rule Set Folder</em>' attribute.
+	 * @see #getRuleSetFolder()
+	 * @generated
+	 */
+	void setRuleSetFolder(String value);
 
 } // Project

@@ -23,6 +23,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Runway#getStripWidthM <em>Strip Width M</em>}</li>
  *   <li>{@link slopewright.model.Runway#getCentreLine <em>Centre Line</em>}</li>
  *   <li>{@link slopewright.model.Runway#getEnds <em>Ends</em>}</li>
+ *   <li>{@link slopewright.model.Runway#getObjectFreeWidthM <em>Object Free Width M</em>}</li>
+ *   <li>{@link slopewright.model.Runway#getObjectFreeSource <em>Object Free Source</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getRunway()
@@ -229,5 +231,49 @@ public interface Runway extends Named {
 	 * @generated
 	 */
 	EList<RunwayEnd> getEnds();
+
+	/**
+	 * Returns the value of the '<em><b>Object Free Width M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Object Free Width M</em>' attribute.
+	 * @see #setObjectFreeWidthM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getRunway_ObjectFreeWidthM()
+	 * @model
+	 * @generated
+	 */
+	Double getObjectFreeWidthM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Runway#getObjectFreeWidthM <em>Object Free Width M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Object Free Width M</em>' attribute.
+	 * @see #getObjectFreeWidthM()
+	 * @generated
+	 */
+	void setObjectFreeWidthM(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Object Free Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Object Free Source</em>' attribute.
+	 * @see #setObjectFreeSource(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunway_ObjectFreeSource()
+	 * @model
+	 * @generated
+	 */
+	String getObjectFreeSource();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Runway#getObjectFreeSource <em>Object Free Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Object Free Source</em>' attribute.
+	 * @see #getObjectFreeSource()
+	 * @generated
+	 */
+	void setObjectFreeSource(String value);
 
 } // Runway

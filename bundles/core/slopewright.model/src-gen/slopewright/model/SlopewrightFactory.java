@@ -184,6 +184,15 @@ public interface SlopewrightFactory extends EFactory {
 	GroundLevel createGroundLevel();
 
 	/**
+	 * Returns a new object of class '<em>Obstacle Survey</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Obstacle Survey</em>'.
+	 * @generated
+	 */
+	ObstacleSurvey createObstacleSurvey();
+
+	/**
 	 * Returns a new object of class '<em>Equipment Type</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -191,6 +200,15 @@ public interface SlopewrightFactory extends EFactory {
 	 * @generated
 	 */
 	EquipmentType createEquipmentType();
+
+	/**
+	 * Returns a new object of class '<em>Measured Intensity</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Measured Intensity</em>'.
+	 * @generated
+	 */
+	MeasuredIntensity createMeasuredIntensity();
 
 	/**
 	 * Returns a new object of class '<em>Circuit</em>'.

@@ -313,13 +313,49 @@ public interface SlopewrightPackage extends EPackage {
 	int PROJECT__APPROVED_BY = NAMED_FEATURE_COUNT + 13;
 
 	/**
+	 * The feature id for the '<em><b>Stage</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__STAGE = NAMED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Book Path</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__BOOK_PATH = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Book Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__BOOK_SHA256 = NAMED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Rule Set Folder</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__RULE_SET_FOLDER = NAMED_FEATURE_COUNT + 17;
+
+	/**
 	 * The number of structural features of the '<em>Project</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
+	int PROJECT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The number of operations of the '<em>Project</em>' class.
@@ -404,13 +440,22 @@ public interface SlopewrightPackage extends EPackage {
 	int VALUE_OVERRIDE__DATE = IDENTIFIED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_OVERRIDE__UNIT = IDENTIFIED_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Value Override</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int VALUE_OVERRIDE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 6;
+	int VALUE_OVERRIDE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 7;
 
 	/**
 	 * The number of operations of the '<em>Value Override</em>' class.
@@ -486,13 +531,67 @@ public interface SlopewrightPackage extends EPackage {
 	int VALUE_CONFIRMATION__DATE = IDENTIFIED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__VALUE = IDENTIFIED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__UNIT = IDENTIFIED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Edition</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__EDITION = IDENTIFIED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Clause</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__CLAUSE = IDENTIFIED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Second Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__SECOND_PERSON = IDENTIFIED_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>From Book</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__FROM_BOOK = IDENTIFIED_FEATURE_COUNT + 10;
+
+	/**
 	 * The number of structural features of the '<em>Value Confirmation</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int VALUE_CONFIRMATION_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 5;
+	int VALUE_CONFIRMATION_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 11;
 
 	/**
 	 * The number of operations of the '<em>Value Confirmation</em>' class.
@@ -939,13 +1038,22 @@ public interface SlopewrightPackage extends EPackage {
 	int AERODROME__BACKGROUND_IMAGES = NAMED_FEATURE_COUNT + 17;
 
 	/**
+	 * The feature id for the '<em><b>Obstacle Surveys</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AERODROME__OBSTACLE_SURVEYS = NAMED_FEATURE_COUNT + 18;
+
+	/**
 	 * The number of structural features of the '<em>Aerodrome</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
+	int AERODROME_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
 
 	/**
 	 * The number of operations of the '<em>Aerodrome</em>' class.
@@ -1294,13 +1402,31 @@ public interface SlopewrightPackage extends EPackage {
 	int RUNWAY__ENDS = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Object Free Width M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY__OBJECT_FREE_WIDTH_M = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Object Free Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY__OBJECT_FREE_SOURCE = NAMED_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Runway</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RUNWAY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int RUNWAY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 12;
 
 	/**
 	 * The number of operations of the '<em>Runway</em>' class.
@@ -1693,13 +1819,40 @@ public interface SlopewrightPackage extends EPackage {
 	int GLIDE_PATH_AID__ANTENNA_RIGHT_M = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Critical Area Length M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Critical Area Width M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Critical Area Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLIDE_PATH_AID__CRITICAL_AREA_SOURCE = NAMED_FEATURE_COUNT + 8;
+
+	/**
 	 * The number of structural features of the '<em>Glide Path Aid</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GLIDE_PATH_AID_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int GLIDE_PATH_AID_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
 
 	/**
 	 * The number of operations of the '<em>Glide Path Aid</em>' class.
@@ -2138,13 +2291,22 @@ public interface SlopewrightPackage extends EPackage {
 	int AEROPLANE_GROUP__LIGHT_NON_TURBOJET = NAMED_FEATURE_COUNT + 4;
 
 	/**
+	 * The feature id for the '<em><b>Max Slope Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AEROPLANE_GROUP__MAX_SLOPE_DEG = NAMED_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Aeroplane Group</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int AEROPLANE_GROUP_FEATURE_COUNT = NAMED_FEATURE_COUNT + 5;
+	int AEROPLANE_GROUP_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
 
 	/**
 	 * The number of operations of the '<em>Aeroplane Group</em>' class.
@@ -2401,6 +2563,124 @@ public interface SlopewrightPackage extends EPackage {
 	int GROUND_LEVEL_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link slopewright.model.impl.ObstacleSurveyImpl <em>Obstacle Survey</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.impl.ObstacleSurveyImpl
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getObstacleSurvey()
+	 * @generated
+	 */
+	int OBSTACLE_SURVEY = 21;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Remarks</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__REMARKS = NAMED__REMARKS;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__DATE = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__SOURCE = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Reach M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__REACH_M = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Half Width M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__HALF_WIDTH_M = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Horizontal Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__HORIZONTAL_ACCURACY_M = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Vertical Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__VERTICAL_ACCURACY_M = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Hosts</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__HOSTS = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The number of structural features of the '<em>Obstacle Survey</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The number of operations of the '<em>Obstacle Survey</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link slopewright.model.impl.EquipmentTypeImpl <em>Equipment Type</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2408,7 +2688,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getEquipmentType()
 	 * @generated
 	 */
-	int EQUIPMENT_TYPE = 21;
+	int EQUIPMENT_TYPE = 22;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2564,13 +2844,103 @@ public interface SlopewrightPackage extends EPackage {
 	int EQUIPMENT_TYPE__SECTORS = NAMED_FEATURE_COUNT + 13;
 
 	/**
+	 * The feature id for the '<em><b>White Intensity Cd</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__WHITE_INTENSITY_CD = NAMED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Red Chromaticity Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__RED_CHROMATICITY_Y = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Brightness Steps</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__BRIGHTNESS_STEPS = NAMED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Night Step Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__NIGHT_STEP_PERCENT = NAMED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Tilt Cut Off Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__TILT_CUT_OFF_DEG = NAMED_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Flash Rate Hz</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__FLASH_RATE_HZ = NAMED_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Flash On Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__FLASH_ON_PERCENT = NAMED_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Modulation Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__MODULATION_PERCENT = NAMED_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Data Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__DATA_SOURCE = NAMED_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Intensities</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__INTENSITIES = NAMED_FEATURE_COUNT + 23;
+
+	/**
 	 * The number of structural features of the '<em>Equipment Type</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int EQUIPMENT_TYPE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
+	int EQUIPMENT_TYPE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 24;
 
 	/**
 	 * The number of operations of the '<em>Equipment Type</em>' class.
@@ -2582,6 +2952,79 @@ public interface SlopewrightPackage extends EPackage {
 	int EQUIPMENT_TYPE_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link slopewright.model.impl.MeasuredIntensityImpl <em>Measured Intensity</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.impl.MeasuredIntensityImpl
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getMeasuredIntensity()
+	 * @generated
+	 */
+	int MEASURED_INTENSITY = 23;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURED_INTENSITY__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURED_INTENSITY__COLOUR = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Azimuth Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURED_INTENSITY__AZIMUTH_DEG = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Elevation Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURED_INTENSITY__ELEVATION_DEG = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Intensity Cd</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURED_INTENSITY__INTENSITY_CD = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Measured Intensity</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURED_INTENSITY_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of operations of the '<em>Measured Intensity</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MEASURED_INTENSITY_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link slopewright.model.impl.CircuitImpl <em>Circuit</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2589,7 +3032,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getCircuit()
 	 * @generated
 	 */
-	int CIRCUIT = 22;
+	int CIRCUIT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2691,13 +3134,31 @@ public interface SlopewrightPackage extends EPackage {
 	int CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM = NAMED_FEATURE_COUNT + 7;
 
 	/**
+	 * The feature id for the '<em><b>Switch Over S</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CIRCUIT__SWITCH_OVER_S = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Standby</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CIRCUIT__STANDBY = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Circuit</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CIRCUIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
+	int CIRCUIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of operations of the '<em>Circuit</em>' class.
@@ -2716,7 +3177,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getApproachAid()
 	 * @generated
 	 */
-	int APPROACH_AID = 23;
+	int APPROACH_AID = 25;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2987,7 +3448,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightUnit()
 	 * @generated
 	 */
-	int LIGHT_UNIT = 24;
+	int LIGHT_UNIT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3098,13 +3559,22 @@ public interface SlopewrightPackage extends EPackage {
 	int LIGHT_UNIT__MEASURED = IDENTIFIED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Lamps Out</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int LIGHT_UNIT__LAMPS_OUT = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Light Unit</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int LIGHT_UNIT_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 11;
+	int LIGHT_UNIT_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 12;
 
 	/**
 	 * The number of operations of the '<em>Light Unit</em>' class.
@@ -3123,7 +3593,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getMeasuredUnit()
 	 * @generated
 	 */
-	int MEASURED_UNIT = 25;
+	int MEASURED_UNIT = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3223,7 +3693,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getInspection()
 	 * @generated
 	 */
-	int INSPECTION = 26;
+	int INSPECTION = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3350,7 +3820,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getBackgroundImage()
 	 * @generated
 	 */
-	int BACKGROUND_IMAGE = 27;
+	int BACKGROUND_IMAGE = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3513,7 +3983,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getTransition()
 	 * @generated
 	 */
-	int TRANSITION = 28;
+	int TRANSITION = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3604,7 +4074,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getApproachType()
 	 * @generated
 	 */
-	int APPROACH_TYPE = 29;
+	int APPROACH_TYPE = 31;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.GlidePathKind <em>Glide Path Kind</em>}' enum.
@@ -3614,7 +4084,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getGlidePathKind()
 	 * @generated
 	 */
-	int GLIDE_PATH_KIND = 30;
+	int GLIDE_PATH_KIND = 32;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.EdgeKind <em>Edge Kind</em>}' enum.
@@ -3624,7 +4094,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getEdgeKind()
 	 * @generated
 	 */
-	int EDGE_KIND = 31;
+	int EDGE_KIND = 33;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ObstacleKind <em>Obstacle Kind</em>}' enum.
@@ -3634,7 +4104,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getObstacleKind()
 	 * @generated
 	 */
-	int OBSTACLE_KIND = 32;
+	int OBSTACLE_KIND = 34;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.AidSide <em>Aid Side</em>}' enum.
@@ -3644,7 +4114,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getAidSide()
 	 * @generated
 	 */
-	int AID_SIDE = 33;
+	int AID_SIDE = 35;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.SettingsForm <em>Settings Form</em>}' enum.
@@ -3654,7 +4124,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getSettingsForm()
 	 * @generated
 	 */
-	int SETTINGS_FORM = 34;
+	int SETTINGS_FORM = 36;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ClearanceChoice <em>Clearance Choice</em>}' enum.
@@ -3664,7 +4134,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getClearanceChoice()
 	 * @generated
 	 */
-	int CLEARANCE_CHOICE = 35;
+	int CLEARANCE_CHOICE = 37;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightColour <em>Light Colour</em>}' enum.
@@ -3674,7 +4144,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightColour()
 	 * @generated
 	 */
-	int LIGHT_COLOUR = 36;
+	int LIGHT_COLOUR = 38;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightState <em>Light State</em>}' enum.
@@ -3684,7 +4154,17 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightState()
 	 * @generated
 	 */
-	int LIGHT_STATE = 37;
+	int LIGHT_STATE = 39;
+
+	/**
+	 * The meta object id for the '{@link slopewright.model.Stage <em>Stage</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.Stage
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getStage()
+	 * @generated
+	 */
+	int STAGE = 40;
 
 
 	/**
@@ -3905,6 +4385,50 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getProject_ApprovedBy();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getStage <em>Stage</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stage</em>'.
+	 * @see slopewright.model.Project#getStage()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_Stage();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getBookPath <em>Book Path</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Book Path</em>'.
+	 * @see slopewright.model.Project#getBookPath()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_BookPath();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getBookSha256 <em>Book Sha256</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Book Sha256</em>'.
+	 * @see slopewright.model.Project#getBookSha256()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_BookSha256();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Project#getRuleSetFolder <em>Rule Set Folder</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rule Set Folder</em>'.
+	 * @see slopewright.model.Project#getRuleSetFolder()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EAttribute getProject_RuleSetFolder();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ValueOverride <em>Value Override</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3981,6 +4505,17 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getValueOverride_Date();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueOverride#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see slopewright.model.ValueOverride#getUnit()
+	 * @see #getValueOverride()
+	 * @generated
+	 */
+	EAttribute getValueOverride_Unit();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ValueConfirmation <em>Value Confirmation</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4044,6 +4579,72 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getValueConfirmation_Date();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getValue <em>Value</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Value</em>'.
+	 * @see slopewright.model.ValueConfirmation#getValue()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_Value();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getUnit <em>Unit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Unit</em>'.
+	 * @see slopewright.model.ValueConfirmation#getUnit()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_Unit();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getEdition <em>Edition</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Edition</em>'.
+	 * @see slopewright.model.ValueConfirmation#getEdition()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_Edition();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getClause <em>Clause</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clause</em>'.
+	 * @see slopewright.model.ValueConfirmation#getClause()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_Clause();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getSecondPerson <em>Second Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Second Person</em>'.
+	 * @see slopewright.model.ValueConfirmation#getSecondPerson()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_SecondPerson();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getFromBook <em>From Book</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>From Book</em>'.
+	 * @see slopewright.model.ValueConfirmation#getFromBook()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_FromBook();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.ReviewNote <em>Review Note</em>}'.
@@ -4428,6 +5029,17 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getAerodrome_BackgroundImages();
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link slopewright.model.Aerodrome#getObstacleSurveys <em>Obstacle Surveys</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Obstacle Surveys</em>'.
+	 * @see slopewright.model.Aerodrome#getObstacleSurveys()
+	 * @see #getAerodrome()
+	 * @generated
+	 */
+	EReference getAerodrome_ObstacleSurveys();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.MagneticVariation <em>Magnetic Variation</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4699,6 +5311,28 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getRunway_Ends();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Runway#getObjectFreeWidthM <em>Object Free Width M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Object Free Width M</em>'.
+	 * @see slopewright.model.Runway#getObjectFreeWidthM()
+	 * @see #getRunway()
+	 * @generated
+	 */
+	EAttribute getRunway_ObjectFreeWidthM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Runway#getObjectFreeSource <em>Object Free Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Object Free Source</em>'.
+	 * @see slopewright.model.Runway#getObjectFreeSource()
+	 * @see #getRunway()
+	 * @generated
+	 */
+	EAttribute getRunway_ObjectFreeSource();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ApproachHost <em>Approach Host</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4947,6 +5581,39 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getGlidePathAid_AntennaRightM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.GlidePathAid#getCriticalAreaLengthM <em>Critical Area Length M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Critical Area Length M</em>'.
+	 * @see slopewright.model.GlidePathAid#getCriticalAreaLengthM()
+	 * @see #getGlidePathAid()
+	 * @generated
+	 */
+	EAttribute getGlidePathAid_CriticalAreaLengthM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.GlidePathAid#getCriticalAreaWidthM <em>Critical Area Width M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Critical Area Width M</em>'.
+	 * @see slopewright.model.GlidePathAid#getCriticalAreaWidthM()
+	 * @see #getGlidePathAid()
+	 * @generated
+	 */
+	EAttribute getGlidePathAid_CriticalAreaWidthM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.GlidePathAid#getCriticalAreaSource <em>Critical Area Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Critical Area Source</em>'.
+	 * @see slopewright.model.GlidePathAid#getCriticalAreaSource()
+	 * @see #getGlidePathAid()
+	 * @generated
+	 */
+	EAttribute getGlidePathAid_CriticalAreaSource();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.TaxiwayEdge <em>Taxiway Edge</em>}'.
@@ -5198,6 +5865,17 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getAeroplaneGroup_LightNonTurbojet();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.AeroplaneGroup#getMaxSlopeDeg <em>Max Slope Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Max Slope Deg</em>'.
+	 * @see slopewright.model.AeroplaneGroup#getMaxSlopeDeg()
+	 * @see #getAeroplaneGroup()
+	 * @generated
+	 */
+	EAttribute getAeroplaneGroup_MaxSlopeDeg();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.Obstacle <em>Obstacle</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5405,6 +6083,93 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getGroundLevel_Date();
 
 	/**
+	 * Returns the meta object for class '{@link slopewright.model.ObstacleSurvey <em>Obstacle Survey</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Obstacle Survey</em>'.
+	 * @see slopewright.model.ObstacleSurvey
+	 * @generated
+	 */
+	EClass getObstacleSurvey();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ObstacleSurvey#getDate <em>Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Date</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getDate()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EAttribute getObstacleSurvey_Date();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ObstacleSurvey#getSource <em>Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Source</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getSource()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EAttribute getObstacleSurvey_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ObstacleSurvey#getReachM <em>Reach M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reach M</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getReachM()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EAttribute getObstacleSurvey_ReachM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ObstacleSurvey#getHalfWidthM <em>Half Width M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Half Width M</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getHalfWidthM()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EAttribute getObstacleSurvey_HalfWidthM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ObstacleSurvey#getHorizontalAccuracyM <em>Horizontal Accuracy M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Horizontal Accuracy M</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getHorizontalAccuracyM()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EAttribute getObstacleSurvey_HorizontalAccuracyM();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ObstacleSurvey#getVerticalAccuracyM <em>Vertical Accuracy M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Vertical Accuracy M</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getVerticalAccuracyM()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EAttribute getObstacleSurvey_VerticalAccuracyM();
+
+	/**
+	 * Returns the meta object for the reference list '{@link slopewright.model.ObstacleSurvey#getHosts <em>Hosts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Hosts</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getHosts()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EReference getObstacleSurvey_Hosts();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.EquipmentType <em>Equipment Type</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5569,6 +6334,170 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getEquipmentType_Sectors();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getWhiteIntensityCd <em>White Intensity Cd</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>White Intensity Cd</em>'.
+	 * @see slopewright.model.EquipmentType#getWhiteIntensityCd()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_WhiteIntensityCd();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getRedChromaticityY <em>Red Chromaticity Y</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Red Chromaticity Y</em>'.
+	 * @see slopewright.model.EquipmentType#getRedChromaticityY()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_RedChromaticityY();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getBrightnessSteps <em>Brightness Steps</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Brightness Steps</em>'.
+	 * @see slopewright.model.EquipmentType#getBrightnessSteps()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_BrightnessSteps();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getNightStepPercent <em>Night Step Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Night Step Percent</em>'.
+	 * @see slopewright.model.EquipmentType#getNightStepPercent()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_NightStepPercent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getTiltCutOffDeg <em>Tilt Cut Off Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tilt Cut Off Deg</em>'.
+	 * @see slopewright.model.EquipmentType#getTiltCutOffDeg()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_TiltCutOffDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getFlashRateHz <em>Flash Rate Hz</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Flash Rate Hz</em>'.
+	 * @see slopewright.model.EquipmentType#getFlashRateHz()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_FlashRateHz();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getFlashOnPercent <em>Flash On Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Flash On Percent</em>'.
+	 * @see slopewright.model.EquipmentType#getFlashOnPercent()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_FlashOnPercent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getModulationPercent <em>Modulation Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Modulation Percent</em>'.
+	 * @see slopewright.model.EquipmentType#getModulationPercent()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_ModulationPercent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getDataSource <em>Data Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Data Source</em>'.
+	 * @see slopewright.model.EquipmentType#getDataSource()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_DataSource();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link slopewright.model.EquipmentType#getIntensities <em>Intensities</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Intensities</em>'.
+	 * @see slopewright.model.EquipmentType#getIntensities()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EReference getEquipmentType_Intensities();
+
+	/**
+	 * Returns the meta object for class '{@link slopewright.model.MeasuredIntensity <em>Measured Intensity</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Measured Intensity</em>'.
+	 * @see slopewright.model.MeasuredIntensity
+	 * @generated
+	 */
+	EClass getMeasuredIntensity();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.MeasuredIntensity#getColour <em>Colour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Colour</em>'.
+	 * @see slopewright.model.MeasuredIntensity#getColour()
+	 * @see #getMeasuredIntensity()
+	 * @generated
+	 */
+	EAttribute getMeasuredIntensity_Colour();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.MeasuredIntensity#getAzimuthDeg <em>Azimuth Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Azimuth Deg</em>'.
+	 * @see slopewright.model.MeasuredIntensity#getAzimuthDeg()
+	 * @see #getMeasuredIntensity()
+	 * @generated
+	 */
+	EAttribute getMeasuredIntensity_AzimuthDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.MeasuredIntensity#getElevationDeg <em>Elevation Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Elevation Deg</em>'.
+	 * @see slopewright.model.MeasuredIntensity#getElevationDeg()
+	 * @see #getMeasuredIntensity()
+	 * @generated
+	 */
+	EAttribute getMeasuredIntensity_ElevationDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.MeasuredIntensity#getIntensityCd <em>Intensity Cd</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Intensity Cd</em>'.
+	 * @see slopewright.model.MeasuredIntensity#getIntensityCd()
+	 * @see #getMeasuredIntensity()
+	 * @generated
+	 */
+	EAttribute getMeasuredIntensity_IntensityCd();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.Circuit <em>Circuit</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5665,6 +6594,28 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getCircuit_CableResistanceOhmPerKm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Circuit#getSwitchOverS <em>Switch Over S</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Switch Over S</em>'.
+	 * @see slopewright.model.Circuit#getSwitchOverS()
+	 * @see #getCircuit()
+	 * @generated
+	 */
+	EAttribute getCircuit_SwitchOverS();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Circuit#getStandby <em>Standby</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Standby</em>'.
+	 * @see slopewright.model.Circuit#getStandby()
+	 * @see #getCircuit()
+	 * @generated
+	 */
+	EAttribute getCircuit_Standby();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.ApproachAid <em>Approach Aid</em>}'.
@@ -6070,6 +7021,17 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getLightUnit_Measured();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.LightUnit#getLampsOut <em>Lamps Out</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lamps Out</em>'.
+	 * @see slopewright.model.LightUnit#getLampsOut()
+	 * @see #getLightUnit()
+	 * @generated
+	 */
+	EAttribute getLightUnit_LampsOut();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.MeasuredUnit <em>Measured Unit</em>}'.
@@ -6565,6 +7527,16 @@ public interface SlopewrightPackage extends EPackage {
 	EEnum getLightState();
 
 	/**
+	 * Returns the meta object for enum '{@link slopewright.model.Stage <em>Stage</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Stage</em>'.
+	 * @see slopewright.model.Stage
+	 * @generated
+	 */
+	EEnum getStage();
+
+	/**
 	 * Returns the factory that creates the instances of the model.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6754,6 +7726,38 @@ public interface SlopewrightPackage extends EPackage {
 		EAttribute PROJECT__APPROVED_BY = eINSTANCE.getProject_ApprovedBy();
 
 		/**
+		 * The meta object literal for the '<em><b>Stage</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__STAGE = eINSTANCE.getProject_Stage();
+
+		/**
+		 * The meta object literal for the '<em><b>Book Path</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__BOOK_PATH = eINSTANCE.getProject_BookPath();
+
+		/**
+		 * The meta object literal for the '<em><b>Book Sha256</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__BOOK_SHA256 = eINSTANCE.getProject_BookSha256();
+
+		/**
+		 * The meta object literal for the '<em><b>Rule Set Folder</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PROJECT__RULE_SET_FOLDER = eINSTANCE.getProject_RuleSetFolder();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ValueOverrideImpl <em>Value Override</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -6812,6 +7816,14 @@ public interface SlopewrightPackage extends EPackage {
 		EAttribute VALUE_OVERRIDE__DATE = eINSTANCE.getValueOverride_Date();
 
 		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_OVERRIDE__UNIT = eINSTANCE.getValueOverride_Unit();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ValueConfirmationImpl <em>Value Confirmation</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -6860,6 +7872,54 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute VALUE_CONFIRMATION__DATE = eINSTANCE.getValueConfirmation_Date();
+
+		/**
+		 * The meta object literal for the '<em><b>Value</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__VALUE = eINSTANCE.getValueConfirmation_Value();
+
+		/**
+		 * The meta object literal for the '<em><b>Unit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__UNIT = eINSTANCE.getValueConfirmation_Unit();
+
+		/**
+		 * The meta object literal for the '<em><b>Edition</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__EDITION = eINSTANCE.getValueConfirmation_Edition();
+
+		/**
+		 * The meta object literal for the '<em><b>Clause</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__CLAUSE = eINSTANCE.getValueConfirmation_Clause();
+
+		/**
+		 * The meta object literal for the '<em><b>Second Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__SECOND_PERSON = eINSTANCE.getValueConfirmation_SecondPerson();
+
+		/**
+		 * The meta object literal for the '<em><b>From Book</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__FROM_BOOK = eINSTANCE.getValueConfirmation_FromBook();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ReviewNoteImpl <em>Review Note</em>}' class.
@@ -7148,6 +8208,14 @@ public interface SlopewrightPackage extends EPackage {
 		EReference AERODROME__BACKGROUND_IMAGES = eINSTANCE.getAerodrome_BackgroundImages();
 
 		/**
+		 * The meta object literal for the '<em><b>Obstacle Surveys</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference AERODROME__OBSTACLE_SURVEYS = eINSTANCE.getAerodrome_ObstacleSurveys();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.MagneticVariationImpl <em>Magnetic Variation</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7356,6 +8424,22 @@ public interface SlopewrightPackage extends EPackage {
 		EReference RUNWAY__ENDS = eINSTANCE.getRunway_Ends();
 
 		/**
+		 * The meta object literal for the '<em><b>Object Free Width M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY__OBJECT_FREE_WIDTH_M = eINSTANCE.getRunway_ObjectFreeWidthM();
+
+		/**
+		 * The meta object literal for the '<em><b>Object Free Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY__OBJECT_FREE_SOURCE = eINSTANCE.getRunway_ObjectFreeSource();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ApproachHostImpl <em>Approach Host</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7544,6 +8628,30 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute GLIDE_PATH_AID__ANTENNA_RIGHT_M = eINSTANCE.getGlidePathAid_AntennaRightM();
+
+		/**
+		 * The meta object literal for the '<em><b>Critical Area Length M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M = eINSTANCE.getGlidePathAid_CriticalAreaLengthM();
+
+		/**
+		 * The meta object literal for the '<em><b>Critical Area Width M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M = eINSTANCE.getGlidePathAid_CriticalAreaWidthM();
+
+		/**
+		 * The meta object literal for the '<em><b>Critical Area Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLIDE_PATH_AID__CRITICAL_AREA_SOURCE = eINSTANCE.getGlidePathAid_CriticalAreaSource();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.TaxiwayEdgeImpl <em>Taxiway Edge</em>}' class.
@@ -7738,6 +8846,14 @@ public interface SlopewrightPackage extends EPackage {
 		EAttribute AEROPLANE_GROUP__LIGHT_NON_TURBOJET = eINSTANCE.getAeroplaneGroup_LightNonTurbojet();
 
 		/**
+		 * The meta object literal for the '<em><b>Max Slope Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AEROPLANE_GROUP__MAX_SLOPE_DEG = eINSTANCE.getAeroplaneGroup_MaxSlopeDeg();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ObstacleImpl <em>Obstacle</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7894,6 +9010,72 @@ public interface SlopewrightPackage extends EPackage {
 		EAttribute GROUND_LEVEL__DATE = eINSTANCE.getGroundLevel_Date();
 
 		/**
+		 * The meta object literal for the '{@link slopewright.model.impl.ObstacleSurveyImpl <em>Obstacle Survey</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.impl.ObstacleSurveyImpl
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getObstacleSurvey()
+		 * @generated
+		 */
+		EClass OBSTACLE_SURVEY = eINSTANCE.getObstacleSurvey();
+
+		/**
+		 * The meta object literal for the '<em><b>Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE_SURVEY__DATE = eINSTANCE.getObstacleSurvey_Date();
+
+		/**
+		 * The meta object literal for the '<em><b>Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE_SURVEY__SOURCE = eINSTANCE.getObstacleSurvey_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Reach M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE_SURVEY__REACH_M = eINSTANCE.getObstacleSurvey_ReachM();
+
+		/**
+		 * The meta object literal for the '<em><b>Half Width M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE_SURVEY__HALF_WIDTH_M = eINSTANCE.getObstacleSurvey_HalfWidthM();
+
+		/**
+		 * The meta object literal for the '<em><b>Horizontal Accuracy M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE_SURVEY__HORIZONTAL_ACCURACY_M = eINSTANCE.getObstacleSurvey_HorizontalAccuracyM();
+
+		/**
+		 * The meta object literal for the '<em><b>Vertical Accuracy M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE_SURVEY__VERTICAL_ACCURACY_M = eINSTANCE.getObstacleSurvey_VerticalAccuracyM();
+
+		/**
+		 * The meta object literal for the '<em><b>Hosts</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference OBSTACLE_SURVEY__HOSTS = eINSTANCE.getObstacleSurvey_Hosts();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.EquipmentTypeImpl <em>Equipment Type</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -8016,6 +9198,128 @@ public interface SlopewrightPackage extends EPackage {
 		EReference EQUIPMENT_TYPE__SECTORS = eINSTANCE.getEquipmentType_Sectors();
 
 		/**
+		 * The meta object literal for the '<em><b>White Intensity Cd</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__WHITE_INTENSITY_CD = eINSTANCE.getEquipmentType_WhiteIntensityCd();
+
+		/**
+		 * The meta object literal for the '<em><b>Red Chromaticity Y</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__RED_CHROMATICITY_Y = eINSTANCE.getEquipmentType_RedChromaticityY();
+
+		/**
+		 * The meta object literal for the '<em><b>Brightness Steps</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__BRIGHTNESS_STEPS = eINSTANCE.getEquipmentType_BrightnessSteps();
+
+		/**
+		 * The meta object literal for the '<em><b>Night Step Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__NIGHT_STEP_PERCENT = eINSTANCE.getEquipmentType_NightStepPercent();
+
+		/**
+		 * The meta object literal for the '<em><b>Tilt Cut Off Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__TILT_CUT_OFF_DEG = eINSTANCE.getEquipmentType_TiltCutOffDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Flash Rate Hz</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__FLASH_RATE_HZ = eINSTANCE.getEquipmentType_FlashRateHz();
+
+		/**
+		 * The meta object literal for the '<em><b>Flash On Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__FLASH_ON_PERCENT = eINSTANCE.getEquipmentType_FlashOnPercent();
+
+		/**
+		 * The meta object literal for the '<em><b>Modulation Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__MODULATION_PERCENT = eINSTANCE.getEquipmentType_ModulationPercent();
+
+		/**
+		 * The meta object literal for the '<em><b>Data Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__DATA_SOURCE = eINSTANCE.getEquipmentType_DataSource();
+
+		/**
+		 * The meta object literal for the '<em><b>Intensities</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference EQUIPMENT_TYPE__INTENSITIES = eINSTANCE.getEquipmentType_Intensities();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.impl.MeasuredIntensityImpl <em>Measured Intensity</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.impl.MeasuredIntensityImpl
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getMeasuredIntensity()
+		 * @generated
+		 */
+		EClass MEASURED_INTENSITY = eINSTANCE.getMeasuredIntensity();
+
+		/**
+		 * The meta object literal for the '<em><b>Colour</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASURED_INTENSITY__COLOUR = eINSTANCE.getMeasuredIntensity_Colour();
+
+		/**
+		 * The meta object literal for the '<em><b>Azimuth Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASURED_INTENSITY__AZIMUTH_DEG = eINSTANCE.getMeasuredIntensity_AzimuthDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Elevation Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASURED_INTENSITY__ELEVATION_DEG = eINSTANCE.getMeasuredIntensity_ElevationDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Intensity Cd</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MEASURED_INTENSITY__INTENSITY_CD = eINSTANCE.getMeasuredIntensity_IntensityCd();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.CircuitImpl <em>Circuit</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -8088,6 +9392,22 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM = eINSTANCE.getCircuit_CableResistanceOhmPerKm();
+
+		/**
+		 * The meta object literal for the '<em><b>Switch Over S</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CIRCUIT__SWITCH_OVER_S = eINSTANCE.getCircuit_SwitchOverS();
+
+		/**
+		 * The meta object literal for the '<em><b>Standby</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CIRCUIT__STANDBY = eINSTANCE.getCircuit_Standby();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ApproachAidImpl <em>Approach Aid</em>}' class.
@@ -8388,6 +9708,14 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EReference LIGHT_UNIT__MEASURED = eINSTANCE.getLightUnit_Measured();
+
+		/**
+		 * The meta object literal for the '<em><b>Lamps Out</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute LIGHT_UNIT__LAMPS_OUT = eINSTANCE.getLightUnit_LampsOut();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.MeasuredUnitImpl <em>Measured Unit</em>}' class.
@@ -8782,6 +10110,16 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum LIGHT_STATE = eINSTANCE.getLightState();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.Stage <em>Stage</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.Stage
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getStage()
+		 * @generated
+		 */
+		EEnum STAGE = eINSTANCE.getStage();
 
 	}
 

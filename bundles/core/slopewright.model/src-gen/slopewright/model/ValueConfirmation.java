@@ -17,6 +17,12 @@ package slopewright.model;
  *   <li>{@link slopewright.model.ValueConfirmation#getSource <em>Source</em>}</li>
  *   <li>{@link slopewright.model.ValueConfirmation#getPerson <em>Person</em>}</li>
  *   <li>{@link slopewright.model.ValueConfirmation#getDate <em>Date</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getValue <em>Value</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getUnit <em>Unit</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getEdition <em>Edition</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getClause <em>Clause</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getSecondPerson <em>Second Person</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getFromBook <em>From Book</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getValueConfirmation()
@@ -133,5 +139,137 @@ public interface ValueConfirmation extends Identified {
 	 * @generated
 	 */
 	void setDate(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Value</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Value</em>' attribute.
+	 * @see #setValue(Double)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Value()
+	 * @model
+	 * @generated
+	 */
+	Double getValue();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getValue <em>Value</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Value</em>' attribute.
+	 * @see #getValue()
+	 * @generated
+	 */
+	void setValue(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Unit</em>' attribute.
+	 * @see #setUnit(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Unit()
+	 * @model
+	 * @generated
+	 */
+	String getUnit();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getUnit <em>Unit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Unit</em>' attribute.
+	 * @see #getUnit()
+	 * @generated
+	 */
+	void setUnit(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Edition</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Edition</em>' attribute.
+	 * @see #setEdition(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Edition()
+	 * @model
+	 * @generated
+	 */
+	String getEdition();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getEdition <em>Edition</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Edition</em>' attribute.
+	 * @see #getEdition()
+	 * @generated
+	 */
+	void setEdition(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Clause</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Clause</em>' attribute.
+	 * @see #setClause(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Clause()
+	 * @model
+	 * @generated
+	 */
+	String getClause();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getClause <em>Clause</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Clause</em>' attribute.
+	 * @see #getClause()
+	 * @generated
+	 */
+	void setClause(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Second Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Second Person</em>' attribute.
+	 * @see #setSecondPerson(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_SecondPerson()
+	 * @model
+	 * @generated
+	 */
+	String getSecondPerson();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getSecondPerson <em>Second Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Second Person</em>' attribute.
+	 * @see #getSecondPerson()
+	 * @generated
+	 */
+	void setSecondPerson(String value);
+
+	/**
+	 * Returns the value of the '<em><b>From Book</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>From Book</em>' attribute.
+	 * @see #setFromBook(Boolean)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_FromBook()
+	 * @model
+	 * @generated
+	 */
+	Boolean getFromBook();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getFromBook <em>From Book</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>From Book</em>' attribute.
+	 * @see #getFromBook()
+	 * @generated
+	 */
+	void setFromBook(Boolean value);
 
 } // ValueConfirmation

@@ -18,6 +18,7 @@ package slopewright.model;
  *   <li>{@link slopewright.model.ValueOverride#getReason <em>Reason</em>}</li>
  *   <li>{@link slopewright.model.ValueOverride#getPerson <em>Person</em>}</li>
  *   <li>{@link slopewright.model.ValueOverride#getDate <em>Date</em>}</li>
+ *   <li>{@link slopewright.model.ValueOverride#getUnit <em>Unit</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getValueOverride()
@@ -156,5 +157,27 @@ public interface ValueOverride extends Identified {
 	 * @generated
 	 */
 	void setDate(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Unit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Unit</em>' attribute.
+	 * @see #setUnit(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueOverride_Unit()
+	 * @model
+	 * @generated
+	 */
+	String getUnit();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueOverride#getUnit <em>Unit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Unit</em>' attribute.
+	 * @see #getUnit()
+	 * @generated
+	 */
+	void setUnit(String value);
 
 } // ValueOverride

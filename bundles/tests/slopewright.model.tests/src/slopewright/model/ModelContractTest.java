@@ -67,8 +67,9 @@ class ModelContractTest {
     @MethodSource("classes")
     void numbersNameTheirUnit(EClass type) {
         for (EAttribute attribute : type.getEAttributes()) {
-            if ("EDoubleObject".equals(attribute.getEAttributeType().getName()) && type != SlopewrightPackage.Literals.VALUE_OVERRIDE) {
-                assertTrue(attribute.getName().matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px)"),
+            if ("EDoubleObject".equals(attribute.getEAttributeType().getName()) && type != SlopewrightPackage.Literals.VALUE_OVERRIDE
+                    && type != SlopewrightPackage.Literals.VALUE_CONFIRMATION) {
+                assertTrue(attribute.getName().matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px|Hz|S|ChromaticityY)"),
                         attribute.getName());
             }
         }

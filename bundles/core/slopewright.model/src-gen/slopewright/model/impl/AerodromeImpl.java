@@ -26,6 +26,7 @@ import slopewright.model.GroundLevel;
 import slopewright.model.Helipad;
 import slopewright.model.MagneticVariation;
 import slopewright.model.Obstacle;
+import slopewright.model.ObstacleSurvey;
 import slopewright.model.Runway;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.TaxiwayEdge;
@@ -56,6 +57,7 @@ import slopewright.model.TaxiwayEdge;
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getCircuits <em>Circuits</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getEquipmentTypes <em>Equipment Types</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getBackgroundImages <em>Background Images</em>}</li>
+ *   <li>{@link slopewright.model.impl.AerodromeImpl#getObstacleSurveys <em>Obstacle Surveys</em>}</li>
  * </ul>
  *
  * @generated
@@ -320,6 +322,16 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 	 * @ordered
 	 */
 	protected EList<BackgroundImage> backgroundImages;
+
+	/**
+	 * The cached value of the '{@link #getObstacleSurveys() <em>Obstacle Surveys</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getObstacleSurveys()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ObstacleSurvey> obstacleSurveys;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -692,6 +704,19 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 	 * @generated
 	 */
 	@Override
+	public EList<ObstacleSurvey> getObstacleSurveys() {
+		if (obstacleSurveys == null) {
+			obstacleSurveys = new EObjectContainmentEList<ObstacleSurvey>(ObstacleSurvey.class, this, SlopewrightPackage.AERODROME__OBSTACLE_SURVEYS);
+		}
+		return obstacleSurveys;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.AERODROME__MAGNETIC_VARIATION:
@@ -714,6 +739,8 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return ((InternalEList<?>)getEquipmentTypes()).basicRemove(otherEnd, msgs);
 			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
 				return ((InternalEList<?>)getBackgroundImages()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.AERODROME__OBSTACLE_SURVEYS:
+				return ((InternalEList<?>)getObstacleSurveys()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -762,6 +789,8 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return getEquipmentTypes();
 			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
 				return getBackgroundImages();
+			case SlopewrightPackage.AERODROME__OBSTACLE_SURVEYS:
+				return getObstacleSurveys();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -838,6 +867,10 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				getBackgroundImages().clear();
 				getBackgroundImages().addAll((Collection<? extends BackgroundImage>)newValue);
 				return;
+			case SlopewrightPackage.AERODROME__OBSTACLE_SURVEYS:
+				getObstacleSurveys().clear();
+				getObstacleSurveys().addAll((Collection<? extends ObstacleSurvey>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -904,6 +937,9 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
 				getBackgroundImages().clear();
 				return;
+			case SlopewrightPackage.AERODROME__OBSTACLE_SURVEYS:
+				getObstacleSurveys().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -952,6 +988,8 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return equipmentTypes != null && !equipmentTypes.isEmpty();
 			case SlopewrightPackage.AERODROME__BACKGROUND_IMAGES:
 				return backgroundImages != null && !backgroundImages.isEmpty();
+			case SlopewrightPackage.AERODROME__OBSTACLE_SURVEYS:
+				return obstacleSurveys != null && !obstacleSurveys.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

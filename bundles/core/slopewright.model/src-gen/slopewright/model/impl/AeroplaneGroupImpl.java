@@ -24,6 +24,7 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.AeroplaneGroupImpl#getEyeToAntennaM <em>Eye To Antenna M</em>}</li>
  *   <li>{@link slopewright.model.impl.AeroplaneGroupImpl#getSharePercent <em>Share Percent</em>}</li>
  *   <li>{@link slopewright.model.impl.AeroplaneGroupImpl#getLightNonTurbojet <em>Light Non Turbojet</em>}</li>
+ *   <li>{@link slopewright.model.impl.AeroplaneGroupImpl#getMaxSlopeDeg <em>Max Slope Deg</em>}</li>
  * </ul>
  *
  * @generated
@@ -128,6 +129,26 @@ public class AeroplaneGroupImpl extends NamedImpl implements AeroplaneGroup {
 	 * @ordered
 	 */
 	protected Boolean lightNonTurbojet = LIGHT_NON_TURBOJET_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMaxSlopeDeg() <em>Max Slope Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMaxSlopeDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MAX_SLOPE_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMaxSlopeDeg() <em>Max Slope Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMaxSlopeDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double maxSlopeDeg = MAX_SLOPE_DEG_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -269,6 +290,29 @@ public class AeroplaneGroupImpl extends NamedImpl implements AeroplaneGroup {
 	 * @generated
 	 */
 	@Override
+	public Double getMaxSlopeDeg() {
+		return maxSlopeDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMaxSlopeDeg(Double newMaxSlopeDeg) {
+		Double oldMaxSlopeDeg = maxSlopeDeg;
+		maxSlopeDeg = newMaxSlopeDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.AEROPLANE_GROUP__MAX_SLOPE_DEG, oldMaxSlopeDeg, maxSlopeDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.AEROPLANE_GROUP__STATIC_COCKPIT_TO_WHEEL_M:
@@ -281,6 +325,8 @@ public class AeroplaneGroupImpl extends NamedImpl implements AeroplaneGroup {
 				return getSharePercent();
 			case SlopewrightPackage.AEROPLANE_GROUP__LIGHT_NON_TURBOJET:
 				return getLightNonTurbojet();
+			case SlopewrightPackage.AEROPLANE_GROUP__MAX_SLOPE_DEG:
+				return getMaxSlopeDeg();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -307,6 +353,9 @@ public class AeroplaneGroupImpl extends NamedImpl implements AeroplaneGroup {
 				return;
 			case SlopewrightPackage.AEROPLANE_GROUP__LIGHT_NON_TURBOJET:
 				setLightNonTurbojet((Boolean)newValue);
+				return;
+			case SlopewrightPackage.AEROPLANE_GROUP__MAX_SLOPE_DEG:
+				setMaxSlopeDeg((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -335,6 +384,9 @@ public class AeroplaneGroupImpl extends NamedImpl implements AeroplaneGroup {
 			case SlopewrightPackage.AEROPLANE_GROUP__LIGHT_NON_TURBOJET:
 				setLightNonTurbojet(LIGHT_NON_TURBOJET_EDEFAULT);
 				return;
+			case SlopewrightPackage.AEROPLANE_GROUP__MAX_SLOPE_DEG:
+				setMaxSlopeDeg(MAX_SLOPE_DEG_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -357,6 +409,8 @@ public class AeroplaneGroupImpl extends NamedImpl implements AeroplaneGroup {
 				return SHARE_PERCENT_EDEFAULT == null ? sharePercent != null : !SHARE_PERCENT_EDEFAULT.equals(sharePercent);
 			case SlopewrightPackage.AEROPLANE_GROUP__LIGHT_NON_TURBOJET:
 				return LIGHT_NON_TURBOJET_EDEFAULT == null ? lightNonTurbojet != null : !LIGHT_NON_TURBOJET_EDEFAULT.equals(lightNonTurbojet);
+			case SlopewrightPackage.AEROPLANE_GROUP__MAX_SLOPE_DEG:
+				return MAX_SLOPE_DEG_EDEFAULT == null ? maxSlopeDeg != null : !MAX_SLOPE_DEG_EDEFAULT.equals(maxSlopeDeg);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -381,6 +435,8 @@ public class AeroplaneGroupImpl extends NamedImpl implements AeroplaneGroup {
 		result.append(sharePercent);
 		result.append(", lightNonTurbojet: ");
 		result.append(lightNonTurbojet);
+		result.append(", maxSlopeDeg: ");
+		result.append(maxSlopeDeg);
 		result.append(')');
 		return result.toString();
 	}

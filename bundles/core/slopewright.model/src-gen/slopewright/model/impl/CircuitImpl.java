@@ -34,6 +34,8 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.CircuitImpl#getRegulatorRatingKva <em>Regulator Rating Kva</em>}</li>
  *   <li>{@link slopewright.model.impl.CircuitImpl#getCableLengthM <em>Cable Length M</em>}</li>
  *   <li>{@link slopewright.model.impl.CircuitImpl#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getSwitchOverS <em>Switch Over S</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getStandby <em>Standby</em>}</li>
  * </ul>
  *
  * @generated
@@ -188,6 +190,46 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 	 * @ordered
 	 */
 	protected Double cableResistanceOhmPerKm = CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSwitchOverS() <em>Switch Over S</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSwitchOverS()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double SWITCH_OVER_S_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSwitchOverS() <em>Switch Over S</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSwitchOverS()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double switchOverS = SWITCH_OVER_S_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getStandby() <em>Standby</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStandby()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Boolean STANDBY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getStandby() <em>Standby</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStandby()
+	 * @generated
+	 * @ordered
+	 */
+	protected Boolean standby = STANDBY_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -388,6 +430,52 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 	 * @generated
 	 */
 	@Override
+	public Double getSwitchOverS() {
+		return switchOverS;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSwitchOverS(Double newSwitchOverS) {
+		Double oldSwitchOverS = switchOverS;
+		switchOverS = newSwitchOverS;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__SWITCH_OVER_S, oldSwitchOverS, switchOverS));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Boolean getStandby() {
+		return standby;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setStandby(Boolean newStandby) {
+		Boolean oldStandby = standby;
+		standby = newStandby;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__STANDBY, oldStandby, standby));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.CIRCUIT__SUPPLY:
@@ -406,6 +494,10 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 				return getCableLengthM();
 			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
 				return getCableResistanceOhmPerKm();
+			case SlopewrightPackage.CIRCUIT__SWITCH_OVER_S:
+				return getSwitchOverS();
+			case SlopewrightPackage.CIRCUIT__STANDBY:
+				return getStandby();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -444,6 +536,12 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
 				setCableResistanceOhmPerKm((Double)newValue);
 				return;
+			case SlopewrightPackage.CIRCUIT__SWITCH_OVER_S:
+				setSwitchOverS((Double)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__STANDBY:
+				setStandby((Boolean)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -480,6 +578,12 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
 				setCableResistanceOhmPerKm(CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT);
 				return;
+			case SlopewrightPackage.CIRCUIT__SWITCH_OVER_S:
+				setSwitchOverS(SWITCH_OVER_S_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__STANDBY:
+				setStandby(STANDBY_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -508,6 +612,10 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 				return CABLE_LENGTH_M_EDEFAULT == null ? cableLengthM != null : !CABLE_LENGTH_M_EDEFAULT.equals(cableLengthM);
 			case SlopewrightPackage.CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM:
 				return CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT == null ? cableResistanceOhmPerKm != null : !CABLE_RESISTANCE_OHM_PER_KM_EDEFAULT.equals(cableResistanceOhmPerKm);
+			case SlopewrightPackage.CIRCUIT__SWITCH_OVER_S:
+				return SWITCH_OVER_S_EDEFAULT == null ? switchOverS != null : !SWITCH_OVER_S_EDEFAULT.equals(switchOverS);
+			case SlopewrightPackage.CIRCUIT__STANDBY:
+				return STANDBY_EDEFAULT == null ? standby != null : !STANDBY_EDEFAULT.equals(standby);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -536,6 +644,10 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 		result.append(cableLengthM);
 		result.append(", cableResistanceOhmPerKm: ");
 		result.append(cableResistanceOhmPerKm);
+		result.append(", switchOverS: ");
+		result.append(switchOverS);
+		result.append(", standby: ");
+		result.append(standby);
 		result.append(')');
 		return result.toString();
 	}

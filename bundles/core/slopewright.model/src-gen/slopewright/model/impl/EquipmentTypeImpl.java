@@ -18,6 +18,7 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import slopewright.model.EquipmentType;
+import slopewright.model.MeasuredIntensity;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.Transition;
 
@@ -43,6 +44,16 @@ import slopewright.model.Transition;
  *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getMassKg <em>Mass Kg</em>}</li>
  *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getHeightAboveGroundM <em>Height Above Ground M</em>}</li>
  *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getSectors <em>Sectors</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getWhiteIntensityCd <em>White Intensity Cd</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getRedChromaticityY <em>Red Chromaticity Y</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getBrightnessSteps <em>Brightness Steps</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getNightStepPercent <em>Night Step Percent</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getTiltCutOffDeg <em>Tilt Cut Off Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getFlashRateHz <em>Flash Rate Hz</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getFlashOnPercent <em>Flash On Percent</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getModulationPercent <em>Modulation Percent</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getDataSource <em>Data Source</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getIntensities <em>Intensities</em>}</li>
  * </ul>
  *
  * @generated
@@ -317,6 +328,196 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 	 * @ordered
 	 */
 	protected EList<Transition> sectors;
+
+	/**
+	 * The default value of the '{@link #getWhiteIntensityCd() <em>White Intensity Cd</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWhiteIntensityCd()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double WHITE_INTENSITY_CD_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getWhiteIntensityCd() <em>White Intensity Cd</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWhiteIntensityCd()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double whiteIntensityCd = WHITE_INTENSITY_CD_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRedChromaticityY() <em>Red Chromaticity Y</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRedChromaticityY()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double RED_CHROMATICITY_Y_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRedChromaticityY() <em>Red Chromaticity Y</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRedChromaticityY()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double redChromaticityY = RED_CHROMATICITY_Y_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBrightnessSteps() <em>Brightness Steps</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBrightnessSteps()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer BRIGHTNESS_STEPS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBrightnessSteps() <em>Brightness Steps</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBrightnessSteps()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer brightnessSteps = BRIGHTNESS_STEPS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNightStepPercent() <em>Night Step Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNightStepPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double NIGHT_STEP_PERCENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNightStepPercent() <em>Night Step Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNightStepPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double nightStepPercent = NIGHT_STEP_PERCENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getTiltCutOffDeg() <em>Tilt Cut Off Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTiltCutOffDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double TILT_CUT_OFF_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getTiltCutOffDeg() <em>Tilt Cut Off Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTiltCutOffDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double tiltCutOffDeg = TILT_CUT_OFF_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFlashRateHz() <em>Flash Rate Hz</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFlashRateHz()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double FLASH_RATE_HZ_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFlashRateHz() <em>Flash Rate Hz</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFlashRateHz()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double flashRateHz = FLASH_RATE_HZ_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFlashOnPercent() <em>Flash On Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFlashOnPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double FLASH_ON_PERCENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFlashOnPercent() <em>Flash On Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFlashOnPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double flashOnPercent = FLASH_ON_PERCENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getModulationPercent() <em>Modulation Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getModulationPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MODULATION_PERCENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getModulationPercent() <em>Modulation Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getModulationPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double modulationPercent = MODULATION_PERCENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDataSource() <em>Data Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDataSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String DATA_SOURCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDataSource() <em>Data Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDataSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected String dataSource = DATA_SOURCE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getIntensities() <em>Intensities</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIntensities()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<MeasuredIntensity> intensities;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -655,10 +856,232 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 	 * @generated
 	 */
 	@Override
+	public Double getWhiteIntensityCd() {
+		return whiteIntensityCd;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setWhiteIntensityCd(Double newWhiteIntensityCd) {
+		Double oldWhiteIntensityCd = whiteIntensityCd;
+		whiteIntensityCd = newWhiteIntensityCd;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__WHITE_INTENSITY_CD, oldWhiteIntensityCd, whiteIntensityCd));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getRedChromaticityY() {
+		return redChromaticityY;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRedChromaticityY(Double newRedChromaticityY) {
+		Double oldRedChromaticityY = redChromaticityY;
+		redChromaticityY = newRedChromaticityY;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__RED_CHROMATICITY_Y, oldRedChromaticityY, redChromaticityY));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Integer getBrightnessSteps() {
+		return brightnessSteps;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBrightnessSteps(Integer newBrightnessSteps) {
+		Integer oldBrightnessSteps = brightnessSteps;
+		brightnessSteps = newBrightnessSteps;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_STEPS, oldBrightnessSteps, brightnessSteps));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getNightStepPercent() {
+		return nightStepPercent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNightStepPercent(Double newNightStepPercent) {
+		Double oldNightStepPercent = nightStepPercent;
+		nightStepPercent = newNightStepPercent;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__NIGHT_STEP_PERCENT, oldNightStepPercent, nightStepPercent));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getTiltCutOffDeg() {
+		return tiltCutOffDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTiltCutOffDeg(Double newTiltCutOffDeg) {
+		Double oldTiltCutOffDeg = tiltCutOffDeg;
+		tiltCutOffDeg = newTiltCutOffDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__TILT_CUT_OFF_DEG, oldTiltCutOffDeg, tiltCutOffDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getFlashRateHz() {
+		return flashRateHz;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFlashRateHz(Double newFlashRateHz) {
+		Double oldFlashRateHz = flashRateHz;
+		flashRateHz = newFlashRateHz;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__FLASH_RATE_HZ, oldFlashRateHz, flashRateHz));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getFlashOnPercent() {
+		return flashOnPercent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFlashOnPercent(Double newFlashOnPercent) {
+		Double oldFlashOnPercent = flashOnPercent;
+		flashOnPercent = newFlashOnPercent;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__FLASH_ON_PERCENT, oldFlashOnPercent, flashOnPercent));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getModulationPercent() {
+		return modulationPercent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setModulationPercent(Double newModulationPercent) {
+		Double oldModulationPercent = modulationPercent;
+		modulationPercent = newModulationPercent;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__MODULATION_PERCENT, oldModulationPercent, modulationPercent));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getDataSource() {
+		return dataSource;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDataSource(String newDataSource) {
+		String oldDataSource = dataSource;
+		dataSource = newDataSource;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__DATA_SOURCE, oldDataSource, dataSource));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<MeasuredIntensity> getIntensities() {
+		if (intensities == null) {
+			intensities = new EObjectContainmentEList<MeasuredIntensity>(MeasuredIntensity.class, this, SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES);
+		}
+		return intensities;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.EQUIPMENT_TYPE__SECTORS:
 				return ((InternalEList<?>)getSectors()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
+				return ((InternalEList<?>)getIntensities()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -699,6 +1122,26 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 				return getHeightAboveGroundM();
 			case SlopewrightPackage.EQUIPMENT_TYPE__SECTORS:
 				return getSectors();
+			case SlopewrightPackage.EQUIPMENT_TYPE__WHITE_INTENSITY_CD:
+				return getWhiteIntensityCd();
+			case SlopewrightPackage.EQUIPMENT_TYPE__RED_CHROMATICITY_Y:
+				return getRedChromaticityY();
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_STEPS:
+				return getBrightnessSteps();
+			case SlopewrightPackage.EQUIPMENT_TYPE__NIGHT_STEP_PERCENT:
+				return getNightStepPercent();
+			case SlopewrightPackage.EQUIPMENT_TYPE__TILT_CUT_OFF_DEG:
+				return getTiltCutOffDeg();
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_RATE_HZ:
+				return getFlashRateHz();
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_ON_PERCENT:
+				return getFlashOnPercent();
+			case SlopewrightPackage.EQUIPMENT_TYPE__MODULATION_PERCENT:
+				return getModulationPercent();
+			case SlopewrightPackage.EQUIPMENT_TYPE__DATA_SOURCE:
+				return getDataSource();
+			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
+				return getIntensities();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -755,6 +1198,37 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 				getSectors().clear();
 				getSectors().addAll((Collection<? extends Transition>)newValue);
 				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__WHITE_INTENSITY_CD:
+				setWhiteIntensityCd((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__RED_CHROMATICITY_Y:
+				setRedChromaticityY((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_STEPS:
+				setBrightnessSteps((Integer)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__NIGHT_STEP_PERCENT:
+				setNightStepPercent((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__TILT_CUT_OFF_DEG:
+				setTiltCutOffDeg((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_RATE_HZ:
+				setFlashRateHz((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_ON_PERCENT:
+				setFlashOnPercent((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__MODULATION_PERCENT:
+				setModulationPercent((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__DATA_SOURCE:
+				setDataSource((String)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
+				getIntensities().clear();
+				getIntensities().addAll((Collection<? extends MeasuredIntensity>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -809,6 +1283,36 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 			case SlopewrightPackage.EQUIPMENT_TYPE__SECTORS:
 				getSectors().clear();
 				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__WHITE_INTENSITY_CD:
+				setWhiteIntensityCd(WHITE_INTENSITY_CD_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__RED_CHROMATICITY_Y:
+				setRedChromaticityY(RED_CHROMATICITY_Y_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_STEPS:
+				setBrightnessSteps(BRIGHTNESS_STEPS_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__NIGHT_STEP_PERCENT:
+				setNightStepPercent(NIGHT_STEP_PERCENT_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__TILT_CUT_OFF_DEG:
+				setTiltCutOffDeg(TILT_CUT_OFF_DEG_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_RATE_HZ:
+				setFlashRateHz(FLASH_RATE_HZ_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_ON_PERCENT:
+				setFlashOnPercent(FLASH_ON_PERCENT_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__MODULATION_PERCENT:
+				setModulationPercent(MODULATION_PERCENT_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__DATA_SOURCE:
+				setDataSource(DATA_SOURCE_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
+				getIntensities().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -849,6 +1353,26 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 				return HEIGHT_ABOVE_GROUND_M_EDEFAULT == null ? heightAboveGroundM != null : !HEIGHT_ABOVE_GROUND_M_EDEFAULT.equals(heightAboveGroundM);
 			case SlopewrightPackage.EQUIPMENT_TYPE__SECTORS:
 				return sectors != null && !sectors.isEmpty();
+			case SlopewrightPackage.EQUIPMENT_TYPE__WHITE_INTENSITY_CD:
+				return WHITE_INTENSITY_CD_EDEFAULT == null ? whiteIntensityCd != null : !WHITE_INTENSITY_CD_EDEFAULT.equals(whiteIntensityCd);
+			case SlopewrightPackage.EQUIPMENT_TYPE__RED_CHROMATICITY_Y:
+				return RED_CHROMATICITY_Y_EDEFAULT == null ? redChromaticityY != null : !RED_CHROMATICITY_Y_EDEFAULT.equals(redChromaticityY);
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_STEPS:
+				return BRIGHTNESS_STEPS_EDEFAULT == null ? brightnessSteps != null : !BRIGHTNESS_STEPS_EDEFAULT.equals(brightnessSteps);
+			case SlopewrightPackage.EQUIPMENT_TYPE__NIGHT_STEP_PERCENT:
+				return NIGHT_STEP_PERCENT_EDEFAULT == null ? nightStepPercent != null : !NIGHT_STEP_PERCENT_EDEFAULT.equals(nightStepPercent);
+			case SlopewrightPackage.EQUIPMENT_TYPE__TILT_CUT_OFF_DEG:
+				return TILT_CUT_OFF_DEG_EDEFAULT == null ? tiltCutOffDeg != null : !TILT_CUT_OFF_DEG_EDEFAULT.equals(tiltCutOffDeg);
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_RATE_HZ:
+				return FLASH_RATE_HZ_EDEFAULT == null ? flashRateHz != null : !FLASH_RATE_HZ_EDEFAULT.equals(flashRateHz);
+			case SlopewrightPackage.EQUIPMENT_TYPE__FLASH_ON_PERCENT:
+				return FLASH_ON_PERCENT_EDEFAULT == null ? flashOnPercent != null : !FLASH_ON_PERCENT_EDEFAULT.equals(flashOnPercent);
+			case SlopewrightPackage.EQUIPMENT_TYPE__MODULATION_PERCENT:
+				return MODULATION_PERCENT_EDEFAULT == null ? modulationPercent != null : !MODULATION_PERCENT_EDEFAULT.equals(modulationPercent);
+			case SlopewrightPackage.EQUIPMENT_TYPE__DATA_SOURCE:
+				return DATA_SOURCE_EDEFAULT == null ? dataSource != null : !DATA_SOURCE_EDEFAULT.equals(dataSource);
+			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
+				return intensities != null && !intensities.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -889,6 +1413,24 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 		result.append(massKg);
 		result.append(", heightAboveGroundM: ");
 		result.append(heightAboveGroundM);
+		result.append(", whiteIntensityCd: ");
+		result.append(whiteIntensityCd);
+		result.append(", redChromaticityY: ");
+		result.append(redChromaticityY);
+		result.append(", brightnessSteps: ");
+		result.append(brightnessSteps);
+		result.append(", nightStepPercent: ");
+		result.append(nightStepPercent);
+		result.append(", tiltCutOffDeg: ");
+		result.append(tiltCutOffDeg);
+		result.append(", flashRateHz: ");
+		result.append(flashRateHz);
+		result.append(", flashOnPercent: ");
+		result.append(flashOnPercent);
+		result.append(", modulationPercent: ");
+		result.append(modulationPercent);
+		result.append(", dataSource: ");
+		result.append(dataSource);
 		result.append(')');
 		return result.toString();
 	}

@@ -26,6 +26,9 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.GlidePathAidImpl#getOriginAlongM <em>Origin Along M</em>}</li>
  *   <li>{@link slopewright.model.impl.GlidePathAidImpl#getAntennaAlongM <em>Antenna Along M</em>}</li>
  *   <li>{@link slopewright.model.impl.GlidePathAidImpl#getAntennaRightM <em>Antenna Right M</em>}</li>
+ *   <li>{@link slopewright.model.impl.GlidePathAidImpl#getCriticalAreaLengthM <em>Critical Area Length M</em>}</li>
+ *   <li>{@link slopewright.model.impl.GlidePathAidImpl#getCriticalAreaWidthM <em>Critical Area Width M</em>}</li>
+ *   <li>{@link slopewright.model.impl.GlidePathAidImpl#getCriticalAreaSource <em>Critical Area Source</em>}</li>
  * </ul>
  *
  * @generated
@@ -150,6 +153,66 @@ public class GlidePathAidImpl extends NamedImpl implements GlidePathAid {
 	 * @ordered
 	 */
 	protected Double antennaRightM = ANTENNA_RIGHT_M_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCriticalAreaLengthM() <em>Critical Area Length M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCriticalAreaLengthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CRITICAL_AREA_LENGTH_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCriticalAreaLengthM() <em>Critical Area Length M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCriticalAreaLengthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double criticalAreaLengthM = CRITICAL_AREA_LENGTH_M_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCriticalAreaWidthM() <em>Critical Area Width M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCriticalAreaWidthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CRITICAL_AREA_WIDTH_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCriticalAreaWidthM() <em>Critical Area Width M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCriticalAreaWidthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double criticalAreaWidthM = CRITICAL_AREA_WIDTH_M_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCriticalAreaSource() <em>Critical Area Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCriticalAreaSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CRITICAL_AREA_SOURCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCriticalAreaSource() <em>Critical Area Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCriticalAreaSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected String criticalAreaSource = CRITICAL_AREA_SOURCE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -314,6 +377,75 @@ public class GlidePathAidImpl extends NamedImpl implements GlidePathAid {
 	 * @generated
 	 */
 	@Override
+	public Double getCriticalAreaLengthM() {
+		return criticalAreaLengthM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCriticalAreaLengthM(Double newCriticalAreaLengthM) {
+		Double oldCriticalAreaLengthM = criticalAreaLengthM;
+		criticalAreaLengthM = newCriticalAreaLengthM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M, oldCriticalAreaLengthM, criticalAreaLengthM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCriticalAreaWidthM() {
+		return criticalAreaWidthM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCriticalAreaWidthM(Double newCriticalAreaWidthM) {
+		Double oldCriticalAreaWidthM = criticalAreaWidthM;
+		criticalAreaWidthM = newCriticalAreaWidthM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M, oldCriticalAreaWidthM, criticalAreaWidthM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCriticalAreaSource() {
+		return criticalAreaSource;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCriticalAreaSource(String newCriticalAreaSource) {
+		String oldCriticalAreaSource = criticalAreaSource;
+		criticalAreaSource = newCriticalAreaSource;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_SOURCE, oldCriticalAreaSource, criticalAreaSource));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.GLIDE_PATH_AID__KIND:
@@ -328,6 +460,12 @@ public class GlidePathAidImpl extends NamedImpl implements GlidePathAid {
 				return getAntennaAlongM();
 			case SlopewrightPackage.GLIDE_PATH_AID__ANTENNA_RIGHT_M:
 				return getAntennaRightM();
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M:
+				return getCriticalAreaLengthM();
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M:
+				return getCriticalAreaWidthM();
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_SOURCE:
+				return getCriticalAreaSource();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -357,6 +495,15 @@ public class GlidePathAidImpl extends NamedImpl implements GlidePathAid {
 				return;
 			case SlopewrightPackage.GLIDE_PATH_AID__ANTENNA_RIGHT_M:
 				setAntennaRightM((Double)newValue);
+				return;
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M:
+				setCriticalAreaLengthM((Double)newValue);
+				return;
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M:
+				setCriticalAreaWidthM((Double)newValue);
+				return;
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_SOURCE:
+				setCriticalAreaSource((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -388,6 +535,15 @@ public class GlidePathAidImpl extends NamedImpl implements GlidePathAid {
 			case SlopewrightPackage.GLIDE_PATH_AID__ANTENNA_RIGHT_M:
 				setAntennaRightM(ANTENNA_RIGHT_M_EDEFAULT);
 				return;
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M:
+				setCriticalAreaLengthM(CRITICAL_AREA_LENGTH_M_EDEFAULT);
+				return;
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M:
+				setCriticalAreaWidthM(CRITICAL_AREA_WIDTH_M_EDEFAULT);
+				return;
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_SOURCE:
+				setCriticalAreaSource(CRITICAL_AREA_SOURCE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -412,6 +568,12 @@ public class GlidePathAidImpl extends NamedImpl implements GlidePathAid {
 				return ANTENNA_ALONG_M_EDEFAULT == null ? antennaAlongM != null : !ANTENNA_ALONG_M_EDEFAULT.equals(antennaAlongM);
 			case SlopewrightPackage.GLIDE_PATH_AID__ANTENNA_RIGHT_M:
 				return ANTENNA_RIGHT_M_EDEFAULT == null ? antennaRightM != null : !ANTENNA_RIGHT_M_EDEFAULT.equals(antennaRightM);
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M:
+				return CRITICAL_AREA_LENGTH_M_EDEFAULT == null ? criticalAreaLengthM != null : !CRITICAL_AREA_LENGTH_M_EDEFAULT.equals(criticalAreaLengthM);
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M:
+				return CRITICAL_AREA_WIDTH_M_EDEFAULT == null ? criticalAreaWidthM != null : !CRITICAL_AREA_WIDTH_M_EDEFAULT.equals(criticalAreaWidthM);
+			case SlopewrightPackage.GLIDE_PATH_AID__CRITICAL_AREA_SOURCE:
+				return CRITICAL_AREA_SOURCE_EDEFAULT == null ? criticalAreaSource != null : !CRITICAL_AREA_SOURCE_EDEFAULT.equals(criticalAreaSource);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -438,6 +600,12 @@ public class GlidePathAidImpl extends NamedImpl implements GlidePathAid {
 		result.append(antennaAlongM);
 		result.append(", antennaRightM: ");
 		result.append(antennaRightM);
+		result.append(", criticalAreaLengthM: ");
+		result.append(criticalAreaLengthM);
+		result.append(", criticalAreaWidthM: ");
+		result.append(criticalAreaWidthM);
+		result.append(", criticalAreaSource: ");
+		result.append(criticalAreaSource);
 		result.append(')');
 		return result.toString();
 	}

@@ -41,6 +41,7 @@ import slopewright.model.Transition;
  *   <li>{@link slopewright.model.impl.LightUnitImpl#getFrangible <em>Frangible</em>}</li>
  *   <li>{@link slopewright.model.impl.LightUnitImpl#getTransitions <em>Transitions</em>}</li>
  *   <li>{@link slopewright.model.impl.LightUnitImpl#getMeasured <em>Measured</em>}</li>
+ *   <li>{@link slopewright.model.impl.LightUnitImpl#getLampsOut <em>Lamps Out</em>}</li>
  * </ul>
  *
  * @generated
@@ -245,6 +246,26 @@ public class LightUnitImpl extends IdentifiedImpl implements LightUnit {
 	 * @ordered
 	 */
 	protected MeasuredUnit measured;
+
+	/**
+	 * The default value of the '{@link #getLampsOut() <em>Lamps Out</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLampsOut()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Integer LAMPS_OUT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLampsOut() <em>Lamps Out</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLampsOut()
+	 * @generated
+	 * @ordered
+	 */
+	protected Integer lampsOut = LAMPS_OUT_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -536,6 +557,29 @@ public class LightUnitImpl extends IdentifiedImpl implements LightUnit {
 	 * @generated
 	 */
 	@Override
+	public Integer getLampsOut() {
+		return lampsOut;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLampsOut(Integer newLampsOut) {
+		Integer oldLampsOut = lampsOut;
+		lampsOut = newLampsOut;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.LIGHT_UNIT__LAMPS_OUT, oldLampsOut, lampsOut));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.LIGHT_UNIT__TRANSITIONS:
@@ -576,6 +620,8 @@ public class LightUnitImpl extends IdentifiedImpl implements LightUnit {
 				return getTransitions();
 			case SlopewrightPackage.LIGHT_UNIT__MEASURED:
 				return getMeasured();
+			case SlopewrightPackage.LIGHT_UNIT__LAMPS_OUT:
+				return getLampsOut();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -623,6 +669,9 @@ public class LightUnitImpl extends IdentifiedImpl implements LightUnit {
 			case SlopewrightPackage.LIGHT_UNIT__MEASURED:
 				setMeasured((MeasuredUnit)newValue);
 				return;
+			case SlopewrightPackage.LIGHT_UNIT__LAMPS_OUT:
+				setLampsOut((Integer)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -668,6 +717,9 @@ public class LightUnitImpl extends IdentifiedImpl implements LightUnit {
 			case SlopewrightPackage.LIGHT_UNIT__MEASURED:
 				setMeasured((MeasuredUnit)null);
 				return;
+			case SlopewrightPackage.LIGHT_UNIT__LAMPS_OUT:
+				setLampsOut(LAMPS_OUT_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -702,6 +754,8 @@ public class LightUnitImpl extends IdentifiedImpl implements LightUnit {
 				return transitions != null && !transitions.isEmpty();
 			case SlopewrightPackage.LIGHT_UNIT__MEASURED:
 				return measured != null;
+			case SlopewrightPackage.LIGHT_UNIT__LAMPS_OUT:
+				return LAMPS_OUT_EDEFAULT == null ? lampsOut != null : !LAMPS_OUT_EDEFAULT.equals(lampsOut);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -734,6 +788,8 @@ public class LightUnitImpl extends IdentifiedImpl implements LightUnit {
 		result.append(heightAboveGroundM);
 		result.append(", frangible: ");
 		result.append(frangible);
+		result.append(", lampsOut: ");
+		result.append(lampsOut);
 		result.append(')');
 		return result.toString();
 	}

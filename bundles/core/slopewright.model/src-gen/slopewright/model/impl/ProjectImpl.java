@@ -21,6 +21,7 @@ import slopewright.model.Aerodrome;
 import slopewright.model.Project;
 import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.Stage;
 import slopewright.model.SurveyBlock;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
@@ -47,6 +48,10 @@ import slopewright.model.ValueOverride;
  *   <li>{@link slopewright.model.impl.ProjectImpl#getClient <em>Client</em>}</li>
  *   <li>{@link slopewright.model.impl.ProjectImpl#getCheckedBy <em>Checked By</em>}</li>
  *   <li>{@link slopewright.model.impl.ProjectImpl#getApprovedBy <em>Approved By</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getStage <em>Stage</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getBookPath <em>Book Path</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getBookSha256 <em>Book Sha256</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getRuleSetFolder <em>Rule Set Folder</em>}</li>
  * </ul>
  *
  * @generated
@@ -281,6 +286,86 @@ public class ProjectImpl extends NamedImpl implements Project {
 	 * @ordered
 	 */
 	protected String approvedBy = APPROVED_BY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getStage() <em>Stage</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStage()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Stage STAGE_EDEFAULT = Stage.DESIGN;
+
+	/**
+	 * The cached value of the '{@link #getStage() <em>Stage</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStage()
+	 * @generated
+	 * @ordered
+	 */
+	protected Stage stage = STAGE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBookPath() <em>Book Path</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBookPath()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String BOOK_PATH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBookPath() <em>Book Path</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBookPath()
+	 * @generated
+	 * @ordered
+	 */
+	protected String bookPath = BOOK_PATH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBookSha256() <em>Book Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBookSha256()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String BOOK_SHA256_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBookSha256() <em>Book Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBookSha256()
+	 * @generated
+	 * @ordered
+	 */
+	protected String bookSha256 = BOOK_SHA256_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRuleSetFolder() <em>Rule Set Folder</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRuleSetFolder()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String RULE_SET_FOLDER_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRuleSetFolder() <em>Rule Set Folder</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRuleSetFolder()
+	 * @generated
+	 * @ordered
+	 */
+	protected String ruleSetFolder = RULE_SET_FOLDER_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -611,6 +696,98 @@ public class ProjectImpl extends NamedImpl implements Project {
 	 * @generated
 	 */
 	@Override
+	public Stage getStage() {
+		return stage;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setStage(Stage newStage) {
+		Stage oldStage = stage;
+		stage = newStage == null ? STAGE_EDEFAULT : newStage;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__STAGE, oldStage, stage));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getBookPath() {
+		return bookPath;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBookPath(String newBookPath) {
+		String oldBookPath = bookPath;
+		bookPath = newBookPath;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__BOOK_PATH, oldBookPath, bookPath));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getBookSha256() {
+		return bookSha256;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBookSha256(String newBookSha256) {
+		String oldBookSha256 = bookSha256;
+		bookSha256 = newBookSha256;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__BOOK_SHA256, oldBookSha256, bookSha256));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getRuleSetFolder() {
+		return ruleSetFolder;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRuleSetFolder(String newRuleSetFolder) {
+		String oldRuleSetFolder = ruleSetFolder;
+		ruleSetFolder = newRuleSetFolder;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.PROJECT__RULE_SET_FOLDER, oldRuleSetFolder, ruleSetFolder));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.PROJECT__AERODROME:
@@ -663,6 +840,14 @@ public class ProjectImpl extends NamedImpl implements Project {
 				return getCheckedBy();
 			case SlopewrightPackage.PROJECT__APPROVED_BY:
 				return getApprovedBy();
+			case SlopewrightPackage.PROJECT__STAGE:
+				return getStage();
+			case SlopewrightPackage.PROJECT__BOOK_PATH:
+				return getBookPath();
+			case SlopewrightPackage.PROJECT__BOOK_SHA256:
+				return getBookSha256();
+			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
+				return getRuleSetFolder();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -722,6 +907,18 @@ public class ProjectImpl extends NamedImpl implements Project {
 			case SlopewrightPackage.PROJECT__APPROVED_BY:
 				setApprovedBy((String)newValue);
 				return;
+			case SlopewrightPackage.PROJECT__STAGE:
+				setStage((Stage)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__BOOK_PATH:
+				setBookPath((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__BOOK_SHA256:
+				setBookSha256((String)newValue);
+				return;
+			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
+				setRuleSetFolder((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -776,6 +973,18 @@ public class ProjectImpl extends NamedImpl implements Project {
 			case SlopewrightPackage.PROJECT__APPROVED_BY:
 				setApprovedBy(APPROVED_BY_EDEFAULT);
 				return;
+			case SlopewrightPackage.PROJECT__STAGE:
+				setStage(STAGE_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__BOOK_PATH:
+				setBookPath(BOOK_PATH_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__BOOK_SHA256:
+				setBookSha256(BOOK_SHA256_EDEFAULT);
+				return;
+			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
+				setRuleSetFolder(RULE_SET_FOLDER_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -816,6 +1025,14 @@ public class ProjectImpl extends NamedImpl implements Project {
 				return CHECKED_BY_EDEFAULT == null ? checkedBy != null : !CHECKED_BY_EDEFAULT.equals(checkedBy);
 			case SlopewrightPackage.PROJECT__APPROVED_BY:
 				return APPROVED_BY_EDEFAULT == null ? approvedBy != null : !APPROVED_BY_EDEFAULT.equals(approvedBy);
+			case SlopewrightPackage.PROJECT__STAGE:
+				return stage != STAGE_EDEFAULT;
+			case SlopewrightPackage.PROJECT__BOOK_PATH:
+				return BOOK_PATH_EDEFAULT == null ? bookPath != null : !BOOK_PATH_EDEFAULT.equals(bookPath);
+			case SlopewrightPackage.PROJECT__BOOK_SHA256:
+				return BOOK_SHA256_EDEFAULT == null ? bookSha256 != null : !BOOK_SHA256_EDEFAULT.equals(bookSha256);
+			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
+				return RULE_SET_FOLDER_EDEFAULT == null ? ruleSetFolder != null : !RULE_SET_FOLDER_EDEFAULT.equals(ruleSetFolder);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -848,6 +1065,14 @@ public class ProjectImpl extends NamedImpl implements Project {
 		result.append(checkedBy);
 		result.append(", approvedBy: ");
 		result.append(approvedBy);
+		result.append(", stage: ");
+		result.append(stage);
+		result.append(", bookPath: ");
+		result.append(bookPath);
+		result.append(", bookSha256: ");
+		result.append(bookSha256);
+		result.append(", ruleSetFolder: ");
+		result.append(ruleSetFolder);
 		result.append(')');
 		return result.toString();
 	}

@@ -40,6 +40,8 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.RunwayImpl#getStripWidthM <em>Strip Width M</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayImpl#getCentreLine <em>Centre Line</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayImpl#getEnds <em>Ends</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayImpl#getObjectFreeWidthM <em>Object Free Width M</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayImpl#getObjectFreeSource <em>Object Free Source</em>}</li>
  * </ul>
  *
  * @generated
@@ -224,6 +226,46 @@ public class RunwayImpl extends NamedImpl implements Runway {
 	 * @ordered
 	 */
 	protected EList<RunwayEnd> ends;
+
+	/**
+	 * The default value of the '{@link #getObjectFreeWidthM() <em>Object Free Width M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getObjectFreeWidthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double OBJECT_FREE_WIDTH_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getObjectFreeWidthM() <em>Object Free Width M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getObjectFreeWidthM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double objectFreeWidthM = OBJECT_FREE_WIDTH_M_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getObjectFreeSource() <em>Object Free Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getObjectFreeSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String OBJECT_FREE_SOURCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getObjectFreeSource() <em>Object Free Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getObjectFreeSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected String objectFreeSource = OBJECT_FREE_SOURCE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -460,6 +502,52 @@ public class RunwayImpl extends NamedImpl implements Runway {
 	 * @generated
 	 */
 	@Override
+	public Double getObjectFreeWidthM() {
+		return objectFreeWidthM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setObjectFreeWidthM(Double newObjectFreeWidthM) {
+		Double oldObjectFreeWidthM = objectFreeWidthM;
+		objectFreeWidthM = newObjectFreeWidthM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY__OBJECT_FREE_WIDTH_M, oldObjectFreeWidthM, objectFreeWidthM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getObjectFreeSource() {
+		return objectFreeSource;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setObjectFreeSource(String newObjectFreeSource) {
+		String oldObjectFreeSource = objectFreeSource;
+		objectFreeSource = newObjectFreeSource;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE, oldObjectFreeSource, objectFreeSource));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.RUNWAY__CENTRE_LINE:
@@ -498,6 +586,10 @@ public class RunwayImpl extends NamedImpl implements Runway {
 				return getCentreLine();
 			case SlopewrightPackage.RUNWAY__ENDS:
 				return getEnds();
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_WIDTH_M:
+				return getObjectFreeWidthM();
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
+				return getObjectFreeSource();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -543,6 +635,12 @@ public class RunwayImpl extends NamedImpl implements Runway {
 				getEnds().clear();
 				getEnds().addAll((Collection<? extends RunwayEnd>)newValue);
 				return;
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_WIDTH_M:
+				setObjectFreeWidthM((Double)newValue);
+				return;
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
+				setObjectFreeSource((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -585,6 +683,12 @@ public class RunwayImpl extends NamedImpl implements Runway {
 			case SlopewrightPackage.RUNWAY__ENDS:
 				getEnds().clear();
 				return;
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_WIDTH_M:
+				setObjectFreeWidthM(OBJECT_FREE_WIDTH_M_EDEFAULT);
+				return;
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
+				setObjectFreeSource(OBJECT_FREE_SOURCE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -617,6 +721,10 @@ public class RunwayImpl extends NamedImpl implements Runway {
 				return centreLine != null && !centreLine.isEmpty();
 			case SlopewrightPackage.RUNWAY__ENDS:
 				return ends != null && !ends.isEmpty();
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_WIDTH_M:
+				return OBJECT_FREE_WIDTH_M_EDEFAULT == null ? objectFreeWidthM != null : !OBJECT_FREE_WIDTH_M_EDEFAULT.equals(objectFreeWidthM);
+			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
+				return OBJECT_FREE_SOURCE_EDEFAULT == null ? objectFreeSource != null : !OBJECT_FREE_SOURCE_EDEFAULT.equals(objectFreeSource);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -647,6 +755,10 @@ public class RunwayImpl extends NamedImpl implements Runway {
 		result.append(stripLengthM);
 		result.append(", stripWidthM: ");
 		result.append(stripWidthM);
+		result.append(", objectFreeWidthM: ");
+		result.append(objectFreeWidthM);
+		result.append(", objectFreeSource: ");
+		result.append(objectFreeSource);
 		result.append(')');
 		return result.toString();
 	}

@@ -75,7 +75,9 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 			case SlopewrightPackage.AEROPLANE_GROUP: return createAeroplaneGroup();
 			case SlopewrightPackage.OBSTACLE: return createObstacle();
 			case SlopewrightPackage.GROUND_LEVEL: return createGroundLevel();
+			case SlopewrightPackage.OBSTACLE_SURVEY: return createObstacleSurvey();
 			case SlopewrightPackage.EQUIPMENT_TYPE: return createEquipmentType();
+			case SlopewrightPackage.MEASURED_INTENSITY: return createMeasuredIntensity();
 			case SlopewrightPackage.CIRCUIT: return createCircuit();
 			case SlopewrightPackage.APPROACH_AID: return createApproachAid();
 			case SlopewrightPackage.LIGHT_UNIT: return createLightUnit();
@@ -114,6 +116,8 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 				return createLightColourFromString(eDataType, initialValue);
 			case SlopewrightPackage.LIGHT_STATE:
 				return createLightStateFromString(eDataType, initialValue);
+			case SlopewrightPackage.STAGE:
+				return createStageFromString(eDataType, initialValue);
 			default:
 				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
 		}
@@ -145,6 +149,8 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 				return convertLightColourToString(eDataType, instanceValue);
 			case SlopewrightPackage.LIGHT_STATE:
 				return convertLightStateToString(eDataType, instanceValue);
+			case SlopewrightPackage.STAGE:
+				return convertStageToString(eDataType, instanceValue);
 			default:
 				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
 		}
@@ -354,9 +360,31 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 	 * @generated
 	 */
 	@Override
+	public ObstacleSurvey createObstacleSurvey() {
+		ObstacleSurveyImpl obstacleSurvey = new ObstacleSurveyImpl();
+		return obstacleSurvey;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EquipmentType createEquipmentType() {
 		EquipmentTypeImpl equipmentType = new EquipmentTypeImpl();
 		return equipmentType;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MeasuredIntensity createMeasuredIntensity() {
+		MeasuredIntensityImpl measuredIntensity = new MeasuredIntensityImpl();
+		return measuredIntensity;
 	}
 
 	/**
@@ -613,6 +641,26 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 	 * @generated
 	 */
 	public String convertLightStateToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Stage createStageFromString(EDataType eDataType, String initialValue) {
+		Stage result = Stage.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertStageToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

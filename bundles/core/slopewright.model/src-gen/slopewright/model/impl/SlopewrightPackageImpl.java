@@ -32,10 +32,12 @@ import slopewright.model.LightColour;
 import slopewright.model.LightState;
 import slopewright.model.LightUnit;
 import slopewright.model.MagneticVariation;
+import slopewright.model.MeasuredIntensity;
 import slopewright.model.MeasuredUnit;
 import slopewright.model.Named;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
+import slopewright.model.ObstacleSurvey;
 import slopewright.model.Place;
 import slopewright.model.ProfilePoint;
 import slopewright.model.Project;
@@ -45,6 +47,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.SettingsForm;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.Stage;
 import slopewright.model.SurveyBlock;
 import slopewright.model.TaxiwayEdge;
 import slopewright.model.Transition;
@@ -210,7 +213,21 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass obstacleSurveyEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass equipmentTypeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass measuredIntensityEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -323,6 +340,13 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	private EEnum lightStateEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum stageEEnum = null;
 
 	/**
 	 * Creates an instance of the model <b>Package</b>, registered with
@@ -590,6 +614,46 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getProject_Stage() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_BookPath() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_BookSha256() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getProject_RuleSetFolder() {
+		return (EAttribute)projectEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getValueOverride() {
 		return valueOverrideEClass;
 	}
@@ -660,6 +724,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getValueOverride_Unit() {
+		return (EAttribute)valueOverrideEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getValueConfirmation() {
 		return valueConfirmationEClass;
 	}
@@ -712,6 +786,66 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getValueConfirmation_Date() {
 		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Value() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Unit() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Edition() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Clause() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_SecondPerson() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_FromBook() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(10);
 	}
 
 	/**
@@ -1070,6 +1204,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EReference getAerodrome_ObstacleSurveys() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMagneticVariation() {
 		return magneticVariationEClass;
 	}
@@ -1320,6 +1464,26 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRunway_ObjectFreeWidthM() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_ObjectFreeSource() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getApproachHost() {
 		return approachHostEClass;
 	}
@@ -1542,6 +1706,36 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getGlidePathAid_AntennaRightM() {
 		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_CriticalAreaLengthM() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_CriticalAreaWidthM() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlidePathAid_CriticalAreaSource() {
+		return (EAttribute)glidePathAidEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -1780,6 +1974,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getAeroplaneGroup_MaxSlopeDeg() {
+		return (EAttribute)aeroplaneGroupEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getObstacle() {
 		return obstacleEClass;
 	}
@@ -1970,6 +2174,86 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EClass getObstacleSurvey() {
+		return obstacleSurveyEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacleSurvey_Date() {
+		return (EAttribute)obstacleSurveyEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacleSurvey_Source() {
+		return (EAttribute)obstacleSurveyEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacleSurvey_ReachM() {
+		return (EAttribute)obstacleSurveyEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacleSurvey_HalfWidthM() {
+		return (EAttribute)obstacleSurveyEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacleSurvey_HorizontalAccuracyM() {
+		return (EAttribute)obstacleSurveyEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getObstacleSurvey_VerticalAccuracyM() {
+		return (EAttribute)obstacleSurveyEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getObstacleSurvey_Hosts() {
+		return (EReference)obstacleSurveyEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getEquipmentType() {
 		return equipmentTypeEClass;
 	}
@@ -2120,6 +2404,156 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getEquipmentType_WhiteIntensityCd() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_RedChromaticityY() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_BrightnessSteps() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_NightStepPercent() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_TiltCutOffDeg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_FlashRateHz() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_FlashOnPercent() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_ModulationPercent() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_DataSource() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getEquipmentType_Intensities() {
+		return (EReference)equipmentTypeEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMeasuredIntensity() {
+		return measuredIntensityEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredIntensity_Colour() {
+		return (EAttribute)measuredIntensityEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredIntensity_AzimuthDeg() {
+		return (EAttribute)measuredIntensityEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredIntensity_ElevationDeg() {
+		return (EAttribute)measuredIntensityEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMeasuredIntensity_IntensityCd() {
+		return (EAttribute)measuredIntensityEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getCircuit() {
 		return circuitEClass;
 	}
@@ -2202,6 +2636,26 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getCircuit_CableResistanceOhmPerKm() {
 		return (EAttribute)circuitEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_SwitchOverS() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_Standby() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -2572,6 +3026,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EReference getLightUnit_Measured() {
 		return (EReference)lightUnitEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getLightUnit_LampsOut() {
+		return (EAttribute)lightUnitEClass.getEStructuralFeatures().get(11);
 	}
 
 	/**
@@ -3040,6 +3504,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EEnum getStage() {
+		return stageEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public SlopewrightFactory getSlopewrightFactory() {
 		return (SlopewrightFactory)getEFactoryInstance();
 	}
@@ -3085,6 +3559,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(projectEClass, PROJECT__CLIENT);
 		createEAttribute(projectEClass, PROJECT__CHECKED_BY);
 		createEAttribute(projectEClass, PROJECT__APPROVED_BY);
+		createEAttribute(projectEClass, PROJECT__STAGE);
+		createEAttribute(projectEClass, PROJECT__BOOK_PATH);
+		createEAttribute(projectEClass, PROJECT__BOOK_SHA256);
+		createEAttribute(projectEClass, PROJECT__RULE_SET_FOLDER);
 
 		valueOverrideEClass = createEClass(VALUE_OVERRIDE);
 		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__VALUE_KEY);
@@ -3093,6 +3571,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__REASON);
 		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__PERSON);
 		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__DATE);
+		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__UNIT);
 
 		valueConfirmationEClass = createEClass(VALUE_CONFIRMATION);
 		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__VALUE_KEY);
@@ -3100,6 +3579,12 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__SOURCE);
 		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__PERSON);
 		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__DATE);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__VALUE);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__UNIT);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__EDITION);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__CLAUSE);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__SECOND_PERSON);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__FROM_BOOK);
 
 		reviewNoteEClass = createEClass(REVIEW_NOTE);
 		createEAttribute(reviewNoteEClass, REVIEW_NOTE__ELEMENT_ID);
@@ -3138,6 +3623,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEReference(aerodromeEClass, AERODROME__CIRCUITS);
 		createEReference(aerodromeEClass, AERODROME__EQUIPMENT_TYPES);
 		createEReference(aerodromeEClass, AERODROME__BACKGROUND_IMAGES);
+		createEReference(aerodromeEClass, AERODROME__OBSTACLE_SURVEYS);
 
 		magneticVariationEClass = createEClass(MAGNETIC_VARIATION);
 		createEAttribute(magneticVariationEClass, MAGNETIC_VARIATION__VARIATION_DEG);
@@ -3167,6 +3653,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(runwayEClass, RUNWAY__STRIP_WIDTH_M);
 		createEReference(runwayEClass, RUNWAY__CENTRE_LINE);
 		createEReference(runwayEClass, RUNWAY__ENDS);
+		createEAttribute(runwayEClass, RUNWAY__OBJECT_FREE_WIDTH_M);
+		createEAttribute(runwayEClass, RUNWAY__OBJECT_FREE_SOURCE);
 
 		approachHostEClass = createEClass(APPROACH_HOST);
 		createEAttribute(approachHostEClass, APPROACH_HOST__DESIGNATOR);
@@ -3193,6 +3681,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__ORIGIN_ALONG_M);
 		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__ANTENNA_ALONG_M);
 		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__ANTENNA_RIGHT_M);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__CRITICAL_AREA_LENGTH_M);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__CRITICAL_AREA_WIDTH_M);
+		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__CRITICAL_AREA_SOURCE);
 
 		taxiwayEdgeEClass = createEClass(TAXIWAY_EDGE);
 		createEAttribute(taxiwayEdgeEClass, TAXIWAY_EDGE__KIND);
@@ -3220,6 +3711,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__EYE_TO_ANTENNA_M);
 		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__SHARE_PERCENT);
 		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__LIGHT_NON_TURBOJET);
+		createEAttribute(aeroplaneGroupEClass, AEROPLANE_GROUP__MAX_SLOPE_DEG);
 
 		obstacleEClass = createEClass(OBSTACLE);
 		createEAttribute(obstacleEClass, OBSTACLE__KIND);
@@ -3242,6 +3734,15 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(groundLevelEClass, GROUND_LEVEL__SOURCE);
 		createEAttribute(groundLevelEClass, GROUND_LEVEL__DATE);
 
+		obstacleSurveyEClass = createEClass(OBSTACLE_SURVEY);
+		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__DATE);
+		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__SOURCE);
+		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__REACH_M);
+		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__HALF_WIDTH_M);
+		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__HORIZONTAL_ACCURACY_M);
+		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__VERTICAL_ACCURACY_M);
+		createEReference(obstacleSurveyEClass, OBSTACLE_SURVEY__HOSTS);
+
 		equipmentTypeEClass = createEClass(EQUIPMENT_TYPE);
 		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__FAMILY_KEY);
 		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__BEAM_WIDTH_DEG);
@@ -3257,6 +3758,22 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MASS_KG);
 		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__HEIGHT_ABOVE_GROUND_M);
 		createEReference(equipmentTypeEClass, EQUIPMENT_TYPE__SECTORS);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__WHITE_INTENSITY_CD);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__RED_CHROMATICITY_Y);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__BRIGHTNESS_STEPS);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__NIGHT_STEP_PERCENT);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__TILT_CUT_OFF_DEG);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__FLASH_RATE_HZ);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__FLASH_ON_PERCENT);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MODULATION_PERCENT);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__DATA_SOURCE);
+		createEReference(equipmentTypeEClass, EQUIPMENT_TYPE__INTENSITIES);
+
+		measuredIntensityEClass = createEClass(MEASURED_INTENSITY);
+		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__COLOUR);
+		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__AZIMUTH_DEG);
+		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__ELEVATION_DEG);
+		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__INTENSITY_CD);
 
 		circuitEClass = createEClass(CIRCUIT);
 		createEAttribute(circuitEClass, CIRCUIT__SUPPLY);
@@ -3267,6 +3784,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(circuitEClass, CIRCUIT__REGULATOR_RATING_KVA);
 		createEAttribute(circuitEClass, CIRCUIT__CABLE_LENGTH_M);
 		createEAttribute(circuitEClass, CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM);
+		createEAttribute(circuitEClass, CIRCUIT__SWITCH_OVER_S);
+		createEAttribute(circuitEClass, CIRCUIT__STANDBY);
 
 		approachAidEClass = createEClass(APPROACH_AID);
 		createEAttribute(approachAidEClass, APPROACH_AID__FAMILY_KEY);
@@ -3306,6 +3825,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(lightUnitEClass, LIGHT_UNIT__FRANGIBLE);
 		createEReference(lightUnitEClass, LIGHT_UNIT__TRANSITIONS);
 		createEReference(lightUnitEClass, LIGHT_UNIT__MEASURED);
+		createEAttribute(lightUnitEClass, LIGHT_UNIT__LAMPS_OUT);
 
 		measuredUnitEClass = createEClass(MEASURED_UNIT);
 		createEAttribute(measuredUnitEClass, MEASURED_UNIT__SETTING_DEG);
@@ -3358,6 +3878,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		clearanceChoiceEEnum = createEEnum(CLEARANCE_CHOICE);
 		lightColourEEnum = createEEnum(LIGHT_COLOUR);
 		lightStateEEnum = createEEnum(LIGHT_STATE);
+		stageEEnum = createEEnum(STAGE);
 	}
 
 	/**
@@ -3408,7 +3929,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		aeroplaneGroupEClass.getESuperTypes().add(this.getNamed());
 		obstacleEClass.getESuperTypes().add(this.getNamed());
 		groundLevelEClass.getESuperTypes().add(this.getIdentified());
+		obstacleSurveyEClass.getESuperTypes().add(this.getNamed());
 		equipmentTypeEClass.getESuperTypes().add(this.getNamed());
+		measuredIntensityEClass.getESuperTypes().add(this.getIdentified());
 		circuitEClass.getESuperTypes().add(this.getNamed());
 		approachAidEClass.getESuperTypes().add(this.getNamed());
 		lightUnitEClass.getESuperTypes().add(this.getIdentified());
@@ -3440,6 +3963,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getProject_Client(), ecorePackage.getEString(), "client", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_CheckedBy(), ecorePackage.getEString(), "checkedBy", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_ApprovedBy(), ecorePackage.getEString(), "approvedBy", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_Stage(), this.getStage(), "stage", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_BookPath(), ecorePackage.getEString(), "bookPath", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_BookSha256(), ecorePackage.getEString(), "bookSha256", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getProject_RuleSetFolder(), ecorePackage.getEString(), "ruleSetFolder", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(valueOverrideEClass, ValueOverride.class, "ValueOverride", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getValueOverride_ValueKey(), ecorePackage.getEString(), "valueKey", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3448,6 +3975,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getValueOverride_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getValueOverride_Person(), ecorePackage.getEString(), "person", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getValueOverride_Date(), ecorePackage.getEString(), "date", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueOverride_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(valueConfirmationEClass, ValueConfirmation.class, "ValueConfirmation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getValueConfirmation_ValueKey(), ecorePackage.getEString(), "valueKey", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3455,6 +3983,12 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getValueConfirmation_Source(), ecorePackage.getEString(), "source", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getValueConfirmation_Person(), ecorePackage.getEString(), "person", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getValueConfirmation_Date(), ecorePackage.getEString(), "date", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Value(), ecorePackage.getEDoubleObject(), "value", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Edition(), ecorePackage.getEString(), "edition", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Clause(), ecorePackage.getEString(), "clause", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_SecondPerson(), ecorePackage.getEString(), "secondPerson", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_FromBook(), ecorePackage.getEBooleanObject(), "fromBook", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(reviewNoteEClass, ReviewNote.class, "ReviewNote", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getReviewNote_ElementId(), ecorePackage.getEString(), "elementId", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3493,6 +4027,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEReference(getAerodrome_Circuits(), this.getCircuit(), null, "circuits", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getAerodrome_EquipmentTypes(), this.getEquipmentType(), null, "equipmentTypes", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getAerodrome_BackgroundImages(), this.getBackgroundImage(), null, "backgroundImages", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getAerodrome_ObstacleSurveys(), this.getObstacleSurvey(), null, "obstacleSurveys", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(magneticVariationEClass, MagneticVariation.class, "MagneticVariation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMagneticVariation_VariationDeg(), ecorePackage.getEDoubleObject(), "variationDeg", null, 0, 1, MagneticVariation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3522,6 +4057,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getRunway_StripWidthM(), ecorePackage.getEDoubleObject(), "stripWidthM", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRunway_CentreLine(), this.getProfilePoint(), null, "centreLine", null, 0, -1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRunway_Ends(), this.getRunwayEnd(), null, "ends", null, 0, -1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_ObjectFreeWidthM(), ecorePackage.getEDoubleObject(), "objectFreeWidthM", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_ObjectFreeSource(), ecorePackage.getEString(), "objectFreeSource", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(approachHostEClass, ApproachHost.class, "ApproachHost", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getApproachHost_Designator(), ecorePackage.getEString(), "designator", null, 0, 1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3548,6 +4085,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getGlidePathAid_OriginAlongM(), ecorePackage.getEDoubleObject(), "originAlongM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlidePathAid_AntennaAlongM(), ecorePackage.getEDoubleObject(), "antennaAlongM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlidePathAid_AntennaRightM(), ecorePackage.getEDoubleObject(), "antennaRightM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_CriticalAreaLengthM(), ecorePackage.getEDoubleObject(), "criticalAreaLengthM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_CriticalAreaWidthM(), ecorePackage.getEDoubleObject(), "criticalAreaWidthM", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlidePathAid_CriticalAreaSource(), ecorePackage.getEString(), "criticalAreaSource", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(taxiwayEdgeEClass, TaxiwayEdge.class, "TaxiwayEdge", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTaxiwayEdge_Kind(), this.getEdgeKind(), "kind", null, 0, 1, TaxiwayEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3575,6 +4115,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getAeroplaneGroup_EyeToAntennaM(), ecorePackage.getEDoubleObject(), "eyeToAntennaM", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAeroplaneGroup_SharePercent(), ecorePackage.getEDoubleObject(), "sharePercent", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAeroplaneGroup_LightNonTurbojet(), ecorePackage.getEBooleanObject(), "lightNonTurbojet", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAeroplaneGroup_MaxSlopeDeg(), ecorePackage.getEDoubleObject(), "maxSlopeDeg", null, 0, 1, AeroplaneGroup.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(obstacleEClass, Obstacle.class, "Obstacle", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getObstacle_Kind(), this.getObstacleKind(), "kind", null, 0, 1, Obstacle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3597,6 +4138,15 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getGroundLevel_Source(), ecorePackage.getEString(), "source", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGroundLevel_Date(), ecorePackage.getEString(), "date", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(obstacleSurveyEClass, ObstacleSurvey.class, "ObstacleSurvey", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getObstacleSurvey_Date(), ecorePackage.getEString(), "date", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacleSurvey_Source(), ecorePackage.getEString(), "source", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacleSurvey_ReachM(), ecorePackage.getEDoubleObject(), "reachM", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacleSurvey_HalfWidthM(), ecorePackage.getEDoubleObject(), "halfWidthM", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacleSurvey_HorizontalAccuracyM(), ecorePackage.getEDoubleObject(), "horizontalAccuracyM", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacleSurvey_VerticalAccuracyM(), ecorePackage.getEDoubleObject(), "verticalAccuracyM", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getObstacleSurvey_Hosts(), this.getApproachHost(), null, "hosts", null, 0, -1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(equipmentTypeEClass, EquipmentType.class, "EquipmentType", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getEquipmentType_FamilyKey(), ecorePackage.getEString(), "familyKey", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getEquipmentType_BeamWidthDeg(), ecorePackage.getEDoubleObject(), "beamWidthDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3612,6 +4162,22 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getEquipmentType_MassKg(), ecorePackage.getEDoubleObject(), "massKg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getEquipmentType_HeightAboveGroundM(), ecorePackage.getEDoubleObject(), "heightAboveGroundM", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getEquipmentType_Sectors(), this.getTransition(), null, "sectors", null, 0, -1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_WhiteIntensityCd(), ecorePackage.getEDoubleObject(), "whiteIntensityCd", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_RedChromaticityY(), ecorePackage.getEDoubleObject(), "redChromaticityY", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_BrightnessSteps(), ecorePackage.getEIntegerObject(), "brightnessSteps", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_NightStepPercent(), ecorePackage.getEDoubleObject(), "nightStepPercent", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_TiltCutOffDeg(), ecorePackage.getEDoubleObject(), "tiltCutOffDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_FlashRateHz(), ecorePackage.getEDoubleObject(), "flashRateHz", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_FlashOnPercent(), ecorePackage.getEDoubleObject(), "flashOnPercent", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_ModulationPercent(), ecorePackage.getEDoubleObject(), "modulationPercent", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_DataSource(), ecorePackage.getEString(), "dataSource", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getEquipmentType_Intensities(), this.getMeasuredIntensity(), null, "intensities", null, 0, -1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(measuredIntensityEClass, MeasuredIntensity.class, "MeasuredIntensity", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMeasuredIntensity_Colour(), this.getLightColour(), "colour", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredIntensity_AzimuthDeg(), ecorePackage.getEDoubleObject(), "azimuthDeg", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredIntensity_ElevationDeg(), ecorePackage.getEDoubleObject(), "elevationDeg", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredIntensity_IntensityCd(), ecorePackage.getEDoubleObject(), "intensityCd", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(circuitEClass, Circuit.class, "Circuit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getCircuit_Supply(), ecorePackage.getEString(), "supply", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3622,6 +4188,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getCircuit_RegulatorRatingKva(), ecorePackage.getEDoubleObject(), "regulatorRatingKva", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCircuit_CableLengthM(), ecorePackage.getEDoubleObject(), "cableLengthM", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCircuit_CableResistanceOhmPerKm(), ecorePackage.getEDoubleObject(), "cableResistanceOhmPerKm", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_SwitchOverS(), ecorePackage.getEDoubleObject(), "switchOverS", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_Standby(), ecorePackage.getEBooleanObject(), "standby", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(approachAidEClass, ApproachAid.class, "ApproachAid", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getApproachAid_FamilyKey(), ecorePackage.getEString(), "familyKey", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3661,6 +4229,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getLightUnit_Frangible(), ecorePackage.getEBooleanObject(), "frangible", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLightUnit_Transitions(), this.getTransition(), null, "transitions", null, 0, -1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLightUnit_Measured(), this.getMeasuredUnit(), null, "measured", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLightUnit_LampsOut(), ecorePackage.getEIntegerObject(), "lampsOut", null, 0, 1, LightUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(measuredUnitEClass, MeasuredUnit.class, "MeasuredUnit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMeasuredUnit_SettingDeg(), ecorePackage.getEDoubleObject(), "settingDeg", null, 0, 1, MeasuredUnit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3752,6 +4321,11 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		addEEnumLiteral(lightStateEEnum, LightState.PULSATING);
 		addEEnumLiteral(lightStateEEnum, LightState.FLASHING);
 		addEEnumLiteral(lightStateEEnum, LightState.OFF);
+
+		initEEnum(stageEEnum, Stage.class, "Stage");
+		addEEnumLiteral(stageEEnum, Stage.DESIGN);
+		addEEnumLiteral(stageEEnum, Stage.SET_UP);
+		addEEnumLiteral(stageEEnum, Stage.OPERATION);
 
 		// Create resource
 		createResource(eNS_URI);

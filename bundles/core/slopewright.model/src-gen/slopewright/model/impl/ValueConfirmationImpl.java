@@ -24,6 +24,12 @@ import slopewright.model.ValueConfirmation;
  *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getSource <em>Source</em>}</li>
  *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getPerson <em>Person</em>}</li>
  *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getDate <em>Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getValue <em>Value</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getUnit <em>Unit</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getEdition <em>Edition</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getClause <em>Clause</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getSecondPerson <em>Second Person</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getFromBook <em>From Book</em>}</li>
  * </ul>
  *
  * @generated
@@ -128,6 +134,126 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 	 * @ordered
 	 */
 	protected String date = DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getValue() <em>Value</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getValue()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VALUE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getValue() <em>Value</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getValue()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double value = VALUE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getUnit() <em>Unit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnit()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String UNIT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getUnit() <em>Unit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnit()
+	 * @generated
+	 * @ordered
+	 */
+	protected String unit = UNIT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getEdition() <em>Edition</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEdition()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String EDITION_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getEdition() <em>Edition</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEdition()
+	 * @generated
+	 * @ordered
+	 */
+	protected String edition = EDITION_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getClause() <em>Clause</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClause()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CLAUSE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getClause() <em>Clause</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClause()
+	 * @generated
+	 * @ordered
+	 */
+	protected String clause = CLAUSE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSecondPerson() <em>Second Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSecondPerson()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SECOND_PERSON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSecondPerson() <em>Second Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSecondPerson()
+	 * @generated
+	 * @ordered
+	 */
+	protected String secondPerson = SECOND_PERSON_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFromBook() <em>From Book</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFromBook()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Boolean FROM_BOOK_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFromBook() <em>From Book</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFromBook()
+	 * @generated
+	 * @ordered
+	 */
+	protected Boolean fromBook = FROM_BOOK_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -269,6 +395,144 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 	 * @generated
 	 */
 	@Override
+	public Double getValue() {
+		return value;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setValue(Double newValue) {
+		Double oldValue = value;
+		value = newValue;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__VALUE, oldValue, value));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getUnit() {
+		return unit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setUnit(String newUnit) {
+		String oldUnit = unit;
+		unit = newUnit;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__UNIT, oldUnit, unit));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getEdition() {
+		return edition;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEdition(String newEdition) {
+		String oldEdition = edition;
+		edition = newEdition;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__EDITION, oldEdition, edition));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getClause() {
+		return clause;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setClause(String newClause) {
+		String oldClause = clause;
+		clause = newClause;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__CLAUSE, oldClause, clause));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSecondPerson() {
+		return secondPerson;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSecondPerson(String newSecondPerson) {
+		String oldSecondPerson = secondPerson;
+		secondPerson = newSecondPerson;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__SECOND_PERSON, oldSecondPerson, secondPerson));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Boolean getFromBook() {
+		return fromBook;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFromBook(Boolean newFromBook) {
+		Boolean oldFromBook = fromBook;
+		fromBook = newFromBook;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK, oldFromBook, fromBook));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.VALUE_CONFIRMATION__VALUE_KEY:
@@ -281,6 +545,18 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 				return getPerson();
 			case SlopewrightPackage.VALUE_CONFIRMATION__DATE:
 				return getDate();
+			case SlopewrightPackage.VALUE_CONFIRMATION__VALUE:
+				return getValue();
+			case SlopewrightPackage.VALUE_CONFIRMATION__UNIT:
+				return getUnit();
+			case SlopewrightPackage.VALUE_CONFIRMATION__EDITION:
+				return getEdition();
+			case SlopewrightPackage.VALUE_CONFIRMATION__CLAUSE:
+				return getClause();
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_PERSON:
+				return getSecondPerson();
+			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
+				return getFromBook();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -307,6 +583,24 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 				return;
 			case SlopewrightPackage.VALUE_CONFIRMATION__DATE:
 				setDate((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__VALUE:
+				setValue((Double)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__UNIT:
+				setUnit((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__EDITION:
+				setEdition((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__CLAUSE:
+				setClause((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_PERSON:
+				setSecondPerson((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
+				setFromBook((Boolean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -335,6 +629,24 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 			case SlopewrightPackage.VALUE_CONFIRMATION__DATE:
 				setDate(DATE_EDEFAULT);
 				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__VALUE:
+				setValue(VALUE_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__UNIT:
+				setUnit(UNIT_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__EDITION:
+				setEdition(EDITION_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__CLAUSE:
+				setClause(CLAUSE_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_PERSON:
+				setSecondPerson(SECOND_PERSON_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
+				setFromBook(FROM_BOOK_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -357,6 +669,18 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 				return PERSON_EDEFAULT == null ? person != null : !PERSON_EDEFAULT.equals(person);
 			case SlopewrightPackage.VALUE_CONFIRMATION__DATE:
 				return DATE_EDEFAULT == null ? date != null : !DATE_EDEFAULT.equals(date);
+			case SlopewrightPackage.VALUE_CONFIRMATION__VALUE:
+				return VALUE_EDEFAULT == null ? value != null : !VALUE_EDEFAULT.equals(value);
+			case SlopewrightPackage.VALUE_CONFIRMATION__UNIT:
+				return UNIT_EDEFAULT == null ? unit != null : !UNIT_EDEFAULT.equals(unit);
+			case SlopewrightPackage.VALUE_CONFIRMATION__EDITION:
+				return EDITION_EDEFAULT == null ? edition != null : !EDITION_EDEFAULT.equals(edition);
+			case SlopewrightPackage.VALUE_CONFIRMATION__CLAUSE:
+				return CLAUSE_EDEFAULT == null ? clause != null : !CLAUSE_EDEFAULT.equals(clause);
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_PERSON:
+				return SECOND_PERSON_EDEFAULT == null ? secondPerson != null : !SECOND_PERSON_EDEFAULT.equals(secondPerson);
+			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
+				return FROM_BOOK_EDEFAULT == null ? fromBook != null : !FROM_BOOK_EDEFAULT.equals(fromBook);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -381,6 +705,18 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 		result.append(person);
 		result.append(", date: ");
 		result.append(date);
+		result.append(", value: ");
+		result.append(value);
+		result.append(", unit: ");
+		result.append(unit);
+		result.append(", edition: ");
+		result.append(edition);
+		result.append(", clause: ");
+		result.append(clause);
+		result.append(", secondPerson: ");
+		result.append(secondPerson);
+		result.append(", fromBook: ");
+		result.append(fromBook);
 		result.append(')');
 		return result.toString();
 	}

@@ -25,6 +25,7 @@ import slopewright.model.ValueOverride;
  *   <li>{@link slopewright.model.impl.ValueOverrideImpl#getReason <em>Reason</em>}</li>
  *   <li>{@link slopewright.model.impl.ValueOverrideImpl#getPerson <em>Person</em>}</li>
  *   <li>{@link slopewright.model.impl.ValueOverrideImpl#getDate <em>Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueOverrideImpl#getUnit <em>Unit</em>}</li>
  * </ul>
  *
  * @generated
@@ -149,6 +150,26 @@ public class ValueOverrideImpl extends IdentifiedImpl implements ValueOverride {
 	 * @ordered
 	 */
 	protected String date = DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getUnit() <em>Unit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnit()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String UNIT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getUnit() <em>Unit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnit()
+	 * @generated
+	 * @ordered
+	 */
+	protected String unit = UNIT_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -313,6 +334,29 @@ public class ValueOverrideImpl extends IdentifiedImpl implements ValueOverride {
 	 * @generated
 	 */
 	@Override
+	public String getUnit() {
+		return unit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setUnit(String newUnit) {
+		String oldUnit = unit;
+		unit = newUnit;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_OVERRIDE__UNIT, oldUnit, unit));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.VALUE_OVERRIDE__VALUE_KEY:
@@ -327,6 +371,8 @@ public class ValueOverrideImpl extends IdentifiedImpl implements ValueOverride {
 				return getPerson();
 			case SlopewrightPackage.VALUE_OVERRIDE__DATE:
 				return getDate();
+			case SlopewrightPackage.VALUE_OVERRIDE__UNIT:
+				return getUnit();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -356,6 +402,9 @@ public class ValueOverrideImpl extends IdentifiedImpl implements ValueOverride {
 				return;
 			case SlopewrightPackage.VALUE_OVERRIDE__DATE:
 				setDate((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_OVERRIDE__UNIT:
+				setUnit((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -387,6 +436,9 @@ public class ValueOverrideImpl extends IdentifiedImpl implements ValueOverride {
 			case SlopewrightPackage.VALUE_OVERRIDE__DATE:
 				setDate(DATE_EDEFAULT);
 				return;
+			case SlopewrightPackage.VALUE_OVERRIDE__UNIT:
+				setUnit(UNIT_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -411,6 +463,8 @@ public class ValueOverrideImpl extends IdentifiedImpl implements ValueOverride {
 				return PERSON_EDEFAULT == null ? person != null : !PERSON_EDEFAULT.equals(person);
 			case SlopewrightPackage.VALUE_OVERRIDE__DATE:
 				return DATE_EDEFAULT == null ? date != null : !DATE_EDEFAULT.equals(date);
+			case SlopewrightPackage.VALUE_OVERRIDE__UNIT:
+				return UNIT_EDEFAULT == null ? unit != null : !UNIT_EDEFAULT.equals(unit);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -437,6 +491,8 @@ public class ValueOverrideImpl extends IdentifiedImpl implements ValueOverride {
 		result.append(person);
 		result.append(", date: ");
 		result.append(date);
+		result.append(", unit: ");
+		result.append(unit);
 		result.append(')');
 		return result.toString();
 	}

@@ -152,8 +152,16 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 				return createGroundLevelAdapter();
 			}
 			@Override
+			public Adapter caseObstacleSurvey(ObstacleSurvey object) {
+				return createObstacleSurveyAdapter();
+			}
+			@Override
 			public Adapter caseEquipmentType(EquipmentType object) {
 				return createEquipmentTypeAdapter();
+			}
+			@Override
+			public Adapter caseMeasuredIntensity(MeasuredIntensity object) {
+				return createMeasuredIntensityAdapter();
 			}
 			@Override
 			public Adapter caseCircuit(Circuit object) {
@@ -498,6 +506,20 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 	}
 
 	/**
+	 * Creates a new adapter for an object of class '{@link slopewright.model.ObstacleSurvey <em>Obstacle Survey</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see slopewright.model.ObstacleSurvey
+	 * @generated
+	 */
+	public Adapter createObstacleSurveyAdapter() {
+		return null;
+	}
+
+	/**
 	 * Creates a new adapter for an object of class '{@link slopewright.model.EquipmentType <em>Equipment Type</em>}'.
 	 * <!-- begin-user-doc -->
 	 * This default implementation returns null so that we can easily ignore cases;
@@ -508,6 +530,20 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createEquipmentTypeAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link slopewright.model.MeasuredIntensity <em>Measured Intensity</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see slopewright.model.MeasuredIntensity
+	 * @generated
+	 */
+	public Adapter createMeasuredIntensityAdapter() {
 		return null;
 	}
 

@@ -227,11 +227,26 @@ public class SlopewrightSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case SlopewrightPackage.OBSTACLE_SURVEY: {
+				ObstacleSurvey obstacleSurvey = (ObstacleSurvey)theEObject;
+				T result = caseObstacleSurvey(obstacleSurvey);
+				if (result == null) result = caseNamed(obstacleSurvey);
+				if (result == null) result = caseIdentified(obstacleSurvey);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case SlopewrightPackage.EQUIPMENT_TYPE: {
 				EquipmentType equipmentType = (EquipmentType)theEObject;
 				T result = caseEquipmentType(equipmentType);
 				if (result == null) result = caseNamed(equipmentType);
 				if (result == null) result = caseIdentified(equipmentType);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case SlopewrightPackage.MEASURED_INTENSITY: {
+				MeasuredIntensity measuredIntensity = (MeasuredIntensity)theEObject;
+				T result = caseMeasuredIntensity(measuredIntensity);
+				if (result == null) result = caseIdentified(measuredIntensity);
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
@@ -608,6 +623,21 @@ public class SlopewrightSwitch<T> extends Switch<T> {
 	}
 
 	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Obstacle Survey</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Obstacle Survey</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseObstacleSurvey(ObstacleSurvey object) {
+		return null;
+	}
+
+	/**
 	 * Returns the result of interpreting the object as an instance of '<em>Equipment Type</em>'.
 	 * <!-- begin-user-doc -->
 	 * This implementation returns null;
@@ -619,6 +649,21 @@ public class SlopewrightSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseEquipmentType(EquipmentType object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Measured Intensity</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Measured Intensity</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseMeasuredIntensity(MeasuredIntensity object) {
 		return null;
 	}
 

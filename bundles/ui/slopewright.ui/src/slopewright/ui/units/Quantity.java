@@ -29,6 +29,10 @@ public enum Quantity {
     CHARGE("Ah", "Ah", 1),
     /** Kilograms. */
     MASS("Kg", "kg", 2),
+    /** Hertz. */
+    FREQUENCY("Hz", "Hz", 2),
+    /** Seconds. */
+    TIME("S", "s", 1),
     /** Kilovolt-amperes. */
     APPARENT_POWER("Kva", "kVA", 2),
     /** Ohms a kilometre. */
