@@ -12,6 +12,8 @@ public enum Provenance {
     DERIVED("derived", false),
     /** Entered in the project by a named person for a stated reason. */
     OVERRIDE("override", false),
+    /** Taken from an organisation's own rule set, which names document, clause, person and date. */
+    ORGANISATION("organisation", false),
     /** Read in a text that restates the primary one. */
     SECONDARY("secondary", true),
     /** In use in the trade, without a source. */

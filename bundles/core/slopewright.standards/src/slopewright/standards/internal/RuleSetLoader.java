@@ -24,7 +24,7 @@ import slopewright.standards.StandardsException;
 public final class RuleSetLoader {
 
     private static final List<String> SOURCE_COLUMNS = List.of("key", "title", "edition");
-    private static final List<String> VALUE_COLUMNS = List.of("key", "value", "unit", "source", "clause", "provenance", "note");
+    static final List<String> VALUE_COLUMNS = List.of("key", "value", "unit", "source", "clause", "provenance", "note");
     private static final List<String> UNITS = List.of("m", "ft", "deg", "min", "%", "NM", "s", "Hz", "V", "cd", "lx", "choice");
 
     private final DataFolder data;

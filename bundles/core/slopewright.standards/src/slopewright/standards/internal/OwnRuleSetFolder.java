@@ -1,0 +1,185 @@
+package slopewright.standards.internal;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
+import slopewright.standards.Provenance;
+import slopewright.standards.RuleSet;
+import slopewright.standards.RuleSets;
+import slopewright.standards.Source;
+import slopewright.standards.StandardsException;
+
+/** Reads the folder of an organisation's own rule set, strictly: each complaint names file, line and reason. */
+public final class OwnRuleSetFolder {
+    private static final String PROPERTIES = "rule-set.properties";
+    private static final String VALUES = "values.csv";
+    private static final Set<String> KEYS = Set.of("key", "edition", "name", "title", "note", "over", "document", "person", "date");
+    private static final Set<String> FILES = Set.of(PROPERTIES, VALUES, "tab-5-1.csv", "tab-5-2.csv", "tab-5-3.csv", "tab-m-1.csv",
+            "tab-m-2.csv", "tab-ii-5-1.csv", "tab-3-3.csv", "fig-a2-22.csv", "fig-a2-23.csv", "fig-ii-5-11.csv", "fig-3-1.csv");
+
+    private final Path folder;
+
+    private OwnRuleSetFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Reads a folder. */
+    public static RuleSet read(Path folder) {
+        return new OwnRuleSetFolder(folder).load();
+    }
+
+    private String file(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    private Optional<String> find(String name) {
+        Path file = folder.resolve(name);
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Files.readString(file, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new StandardsException(file.toString(), 0, "cannot be read as UTF-8 text: " + e.getMessage());
+        }
+    }
+
+    private void refuseStrangers() {
+        try (Stream<Path> files = Files.list(folder)) {
+            List<String> strange = files.map(path -> path.getFileName().toString())
+                    .filter(name -> !FILES.contains(name) && !name.startsWith(".") && !name.endsWith(".md")).sorted().toList();
+            if (!strange.isEmpty()) {
+                throw new StandardsException(file(strange.get(0)), 0, "is no file of a rule set; known are " + String.join(", ",
+                        FILES.stream().sorted().toList()));
+            }
+        } catch (IOException e) {
+            throw new StandardsException(folder.toString(), 0, "is no folder that can be read");
+        }
+    }
+
+    private RuleSet load() {
+        refuseStrangers();
+        Properties properties = properties();
+        String over = need(properties, "over");
+        RuleSet base = RuleSets.find(over).filter(found -> over.equals(found.key() + ":" + found.edition()))
+                .orElseThrow(() -> new StandardsException(file(PROPERTIES), line("over"), "over names no shipped rule set with its edition: '"
+                        + over + "'"));
+        String key = need(properties, "key");
+        if (RuleSets.all().stream().anyMatch(shipped -> shipped.key().equals(key))) {
+            throw new StandardsException(file(PROPERTIES), line("key"), "the key '" + key + "' is that of a shipped rule set");
+        }
+        if (!key.matches("[a-z][a-z0-9-]*") || !need(properties, "edition").matches("[A-Za-z0-9.-]+")) {
+            throw new StandardsException(file(PROPERTIES), line("key"), "key and edition consist of letters, digits and dashes");
+        }
+        Source source = new Source(key, need(properties, "document") + ", " + need(properties, "person") + ", " + need(properties, "date"),
+                need(properties, "edition"));
+        RuleSet.Descriptor shipped = base.descriptor();
+        RuleSet.Descriptor descriptor = new RuleSet.Descriptor(key, need(properties, "edition"), need(properties, "name"),
+                need(properties, "title") + ", laid over " + over, need(properties, "note"), shipped.families(), shipped.surface(),
+                shipped.datum(), shipped.numbering());
+        Map<String, CitedValue> values = new TreeMap<>();
+        base.values().forEach(value -> values.put(value.key(), value));
+        values.putAll(ownValues(base, source));
+        TableReaders tables = new TableReaders(folder.toString(), name -> find(Path.of(name).getFileName().toString()),
+                (tableKey, from, clause, provenance, note, faults) -> new Citation(tableKey, source, clause, Provenance.ORGANISATION, note, ""),
+                Optional.of(base.tables()), Provenance.PUBLISHED);
+        return new RuleSet(descriptor, values, tables.readAll());
+    }
+
+    private Properties properties() {
+        Properties properties = new Properties();
+        String text = find(PROPERTIES).orElseThrow(() -> new StandardsException(file(PROPERTIES), 0, "is missing"));
+        try {
+            properties.load(new StringReader(text));
+        } catch (IOException | IllegalArgumentException e) {
+            throw new StandardsException(file(PROPERTIES), 0, "cannot be read: " + e.getMessage());
+        }
+        for (String name : properties.stringPropertyNames()) {
+            if (!KEYS.contains(name)) {
+                throw new StandardsException(file(PROPERTIES), line(name), "'" + name + "' is not known here");
+            }
+        }
+        return properties;
+    }
+
+    private String need(Properties properties, String key) {
+        String text = properties.getProperty(key);
+        if (text == null || text.isBlank()) {
+            throw new StandardsException(file(PROPERTIES), 0, "gives no " + key);
+        }
+        return text.strip();
+    }
+
+    private int line(String key) {
+        List<String> lines = find(PROPERTIES).orElse("").lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).strip().startsWith(key)) {
+                return i + 1;
+            }
+        }
+        return 0;
+    }
+
+    /** Reads the values that differ: each must be one of the rule set below, in its unit, and give its clause. */
+    private Map<String, CitedValue> ownValues(RuleSet base, Source source) {
+        Map<String, CitedValue> values = new LinkedHashMap<>();
+        String text = find(VALUES).orElseThrow(() -> new StandardsException(file(VALUES), 0, "is missing"));
+        for (HeadedCsv.Row row : HeadedCsv.read(file(VALUES), text, RuleSetLoader.VALUE_COLUMNS).rows()) {
+            String key = row.text("key");
+            CitedValue below = base.find(key).orElseThrow(() -> row.fault("the rule set below has no value " + key));
+            if (!below.unit().equals(row.text("unit"))) {
+                throw row.fault(key + " is given in " + below.unit() + ", not in '" + row.text("unit") + "'");
+            }
+            if (row.text("clause").isBlank() || row.isBlank("clause")) {
+                throw row.fault(key + " names no clause");
+            }
+            String instead = "instead of " + below.value() + " " + below.unit() + " (" + below.citation().text() + ")";
+            String note = row.text("note").isBlank() ? instead : row.text("note") + "; " + instead;
+            CitedValue own = new CitedValue(row.number("value"), below.unit(), new Citation(key, source, row.text("clause"),
+                    Provenance.ORGANISATION, note, ""));
+            if (values.put(key, own) != null) {
+                throw row.fault("the value " + key + " is listed twice");
+            }
+        }
+        return values;
+    }
+
+    /** Returns the files of a commented starting point over a rule set. */
+    public static Map<String, String> template(RuleSet over) {
+        List<String> lines = new ArrayList<>(List.of("## Only what differs from " + over.key() + ":" + over.edition()
+                + " stands here: take the '## ' away before a line and put your own number, clause and note.",
+                "## The columns source and provenance are not read: every value counts as the organisation's own.",
+                String.join(",", RuleSetLoader.VALUE_COLUMNS)));
+        over.values().forEach(value -> lines.add((lines.size() == 3 ? "" : "## ") + exampleRow(value)));
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(PROPERTIES, String.join("\n", "# An organisation's own rule set, laid over a shipped one.",
+                "# The key must be none of a shipped rule set.", "key=our-own", "edition=1", "name=Our own", "title=Our own rules",
+                "note=What a reader must know.", "# The shipped rule set below, with its edition.", "over=" + over.key() + ":" + over.edition(),
+                "# The document that the values stand in, who answers for them, and since when.", "document=Our manual, issue 1",
+                "person=Name", "date=2026-01-01", ""));
+        files.put(VALUES, String.join("\n", lines) + "\n");
+        return files;
+    }
+
+    private static String exampleRow(CitedValue value) {
+        return String.join(",", value.key(), plain(value.value()), value.unit(), "-", "clause of the document", "organisation", "");
+    }
+
+    private static String plain(double value) {
+        return new java.math.BigDecimal(String.valueOf(value)).stripTrailingZeros().toPlainString();
+    }
+}
