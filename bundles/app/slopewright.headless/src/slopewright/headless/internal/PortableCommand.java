@@ -55,18 +55,19 @@ final class PortableCommand extends Command {
         line(out, "Magnetic variation", String.format(Locale.ROOT, "%+.2f° (%s)", azimuth.variation().variationDeg(),
                 azimuth.variation().source()));
         for (SightLine sight : found.sight().lines()) {
-            String worst = sight.marginM().isEmpty() ? "no obstacle in the sector" : String.format(Locale.ROOT, "%.2f m over %s",
-                    sight.marginM().getAsDouble(), sight.obstacle());
-            line(out, "Sight line", SitingOutput.angle(sight.angleDeg()) + ", " + sight.name() + ": " + worst + "; "
-                    + sight.curvatureStatement());
+            String worst = sight.lowestMarginM().isEmpty() ? "no obstacle in the sector" : String.format(Locale.ROOT,
+                    "%.2f m over %s, %.2f m with the unit off by its allowance", sight.marginM().orElse(Double.NaN), sight.obstacle(),
+                    sight.lowestMarginM().getAsDouble());
+            line(out, "Sight line", SitingOutput.angle(sight.angleDeg()) + ", " + sight.kind().message().english() + ": " + worst + "; "
+                    + sight.curvature().english());
         }
-        found.sight().governing().ifPresent(sight -> line(out, "Governing", sight.name()));
+        found.sight().governing().ifPresent(sight -> line(out, "Governing", sight.kind().message().english()));
         LevellingEffect.HeightError far = found.levelling().heights().get(found.levelling().heights().size() - 1);
         line(out, "Tilted by " + String.format(Locale.ROOT, "%.0f'", found.levelling().minutes()), String.format(Locale.ROOT,
                 "the path is %.2f m too low or %.2f m too high at %.0f m", far.downM(), far.upM(), far.distanceM()));
         found.battery().ifPresent(battery -> line(out, "Battery", hours(battery)));
-        found.blockers().forEach(blocker -> out.println("Not ready: " + blocker));
-        found.notes().forEach(note -> out.println("Note: " + note));
+        found.blockers().forEach(blocker -> out.println("Not ready: " + blocker.english()));
+        found.notes().forEach(note -> out.println("Note: " + note.english()));
         if (!found.toConfirm().isEmpty()) {
             out.println(found.toConfirm().size() + " values are to be confirmed before anyone relies on them.");
         }

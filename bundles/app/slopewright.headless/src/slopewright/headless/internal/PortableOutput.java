@@ -9,6 +9,7 @@ import slopewright.evaluation.portable.BatteryEndurance;
 import slopewright.evaluation.portable.LevellingEffect;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.portable.SightLine;
+import slopewright.messages.Message;
 import slopewright.siting.descent.DescentSlope;
 import slopewright.standards.Citation;
 
@@ -43,8 +44,8 @@ final class PortableOutput {
         found.battery().ifPresent(battery -> node.set("battery", battery(battery)));
         node.put("sectors", found.sectors().name().toLowerCase(Locale.ROOT));
         node.put("ready", found.isReady());
-        found.blockers().forEach(node.putArray("blockers")::add);
-        found.notes().forEach(node.putArray("notes")::add);
+        found.blockers().stream().map(Message::english).forEach(node.putArray("blockers")::add);
+        found.notes().stream().map(Message::english).forEach(node.putArray("notes")::add);
         ArrayNode citations = node.putArray("citations");
         found.citations().forEach(citation -> citations.add(citation(citation)));
         return node;
@@ -73,14 +74,18 @@ final class PortableOutput {
         ArrayNode lines = node.putArray("sightLines");
         for (SightLine line : found.sight().lines()) {
             ObjectNode one = lines.addObject();
-            one.put("name", line.name());
+            one.put("kind", line.kind().key());
+            one.put("name", line.kind().message().english());
+            one.put("unit", line.unit());
             Json.put(one, "angleDeg", line.angleDeg());
+            Json.put(one, "lowestAngleDeg", line.lowestAngleDeg());
             Json.put(one, "marginM", line.marginM());
+            Json.put(one, "lowestMarginM", line.lowestMarginM());
             Json.put(one, "marginDeg", line.marginDeg());
             one.put("obstacle", line.obstacle());
-            one.put("curvature", line.curvatureStatement());
+            one.put("curvature", line.curvature().english());
         }
-        node.put("governing", found.sight().governing().map(SightLine::name).orElse(""));
+        node.put("governing", found.sight().governing().map(line -> line.kind().message().english()).orElse(""));
         node.put("sightClear", found.sight().isClear());
     }
 

@@ -2,9 +2,11 @@ package slopewright.evaluation.portable;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.standards.Citation;
@@ -18,16 +20,16 @@ final class BatteryCircuits {
     }
 
     static BatteryEndurance endurance(Circuit circuit, EquipmentType type, RuleSet rules) {
-        List<String> notes = new ArrayList<>(List.of(BatteryEndurance.CAPACITY_NOTE));
+        List<Message> notes = new ArrayList<>(List.of(BatteryEndurance.CAPACITY_NOTE));
         List<Citation> citations = new ArrayList<>();
         CitedValue usualFrom = SightLines.common(rules, "portable.supply-from-v");
         CitedValue usualTo = SightLines.common(rules, "portable.supply-to-v");
         double from = type == null || type.getMinVoltageV() == null ? used(usualFrom, citations) : type.getMinVoltageV();
         double to = type == null || type.getMaxVoltageV() == null ? used(usualTo, citations) : type.getMaxVoltageV();
         if (from > usualFrom.value() || to < usualTo.value()) {
-            notes.add(String.format(Locale.ROOT,
-                    "The equipment takes %.1f to %.1f V; batteries of portable units give %.0f to %.0f V (%s).", from,
-                    to, usualFrom.value(), usualTo.value(), usualFrom.citation().provenance().key()));
+            notes.add(Message.of("battery.other-supply", Words.quantity(from, Notation.VOLTS), Words.quantity(to, Notation.VOLTS),
+                    Words.quantity(usualFrom.value(), Notation.VOLTS), Words.quantity(usualTo.value(), Notation.VOLTS),
+                    Words.term("provenance." + usualFrom.citation().provenance().key())));
             used(usualFrom, citations);
             used(usualTo, citations);
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Message;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.siting.SitingException;
@@ -24,11 +25,10 @@ import slopewright.standards.RuleSet;
  * @param citations   where the supply range comes from
  */
 public record BatteryEndurance(double capacityAh, double leastLoadA, double mostLoadA, double leastHours, double mostHours,
-        double supplyFromV,
-        double supplyToV, List<String> notes, List<Citation> citations) {
+        double supplyFromV, double supplyToV, List<Message> notes, List<Citation> citations) {
 
     /** What every endurance says. */
-    static final String CAPACITY_NOTE = "The full rated capacity is counted; age, cold and the rate of discharge shorten it.";
+    static final Message CAPACITY_NOTE = Message.of("battery.full-capacity");
 
     /** Copies the lists. */
     public BatteryEndurance {
@@ -50,18 +50,17 @@ public record BatteryEndurance(double capacityAh, double leastLoadA, double most
      * @throws SitingException where there is neither current nor power, or a number is out of its range
      */
     public static BatteryEndurance of(double capacityAh, OptionalDouble currentA, OptionalDouble powerW, double supplyFromV,
-            double supplyToV,
-            List<String> notes, List<Citation> citations) {
+            double supplyToV, List<Message> notes, List<Citation> citations) {
         if (!(capacityAh > 0) || !(supplyFromV > 0) || !(supplyToV >= supplyFromV)) {
-            throw new SitingException("capacity and supply voltages of the battery must be more than zero, the lowest voltage first");
+            throw new SitingException(Message.of("battery.out-of-range"));
         }
         if (currentA.isEmpty() && powerW.isEmpty()) {
-            throw new SitingException("the load of the battery is missing: the current of its circuit, or the lamp power of the equipment");
+            throw new SitingException(Message.of("battery.no-load"));
         }
         double least = currentA.orElseGet(() -> powerW.getAsDouble() / supplyToV);
         double most = currentA.orElseGet(() -> powerW.getAsDouble() / supplyFromV);
         if (!(least > 0)) {
-            throw new SitingException("the load of the battery must be more than zero");
+            throw new SitingException(Message.of("battery.zero-load"));
         }
         return new BatteryEndurance(capacityAh, least, most, capacityAh / most, capacityAh / least, supplyFromV, supplyToV, notes,
                 citations);
@@ -78,7 +77,7 @@ public record BatteryEndurance(double capacityAh, double leastLoadA, double most
      */
     public static BatteryEndurance of(Circuit circuit, Optional<EquipmentType> type, RuleSet rules) {
         if (circuit.getCapacityAh() == null) {
-            throw new SitingException("the battery capacity of the circuit is missing");
+            throw new SitingException(Message.of("battery.no-capacity"));
         }
         return BatteryCircuits.endurance(circuit, type.orElse(null), rules);
     }

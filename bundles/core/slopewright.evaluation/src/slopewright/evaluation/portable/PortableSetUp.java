@@ -4,24 +4,25 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
-import slopewright.model.ApproachHost;
-import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.descent.DescentSlope;
 import slopewright.siting.descent.DescentTable;
+import slopewright.siting.magnetic.Declination;
 import slopewright.siting.magnetic.SiteVariation;
-import slopewright.siting.site.SiteFrame;
 import slopewright.standards.Citation;
-import slopewright.standards.RuleSet;
 
 /**
  * Everything that a person needs who sets a portable unit up, with where each number comes from.
@@ -41,8 +42,8 @@ import slopewright.standards.RuleSet;
  * @param citations where every number that was used comes from
  */
 public record PortableSetUp(String label, LocalDate date, Siting siting, boolean solved, Optional<DescentSlope> descent, Azimuth azimuth,
-        SightLines sight, LevellingEffect levelling, Optional<BatteryEndurance> battery, SectorSource sectors, List<String> blockers,
-        List<String> notes, List<Citation> citations) {
+        SightLines sight, LevellingEffect levelling, Optional<BatteryEndurance> battery, SectorSource sectors, List<Message> blockers,
+        List<Message> notes, List<Citation> citations) {
 
     /** Where the edges of a unit's sectors come from. */
     public enum SectorSource {
@@ -54,11 +55,11 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         UNCONFIRMED
     }
 
-    /** A set slope that differs by more than this from the one that follows from the descent is remarked on. */
-    private static final double REMARKABLE_DEG = 0.05;
-    /** Words of the note that a layout bears where its sectors are from memory. */
-    private static final String SECTOR_NOTE = "enter or confirm the sectors of the unit in hand";
-    private static final List<String> SECTOR_WORDS = List.of("sector", "outer-offset", "inner-offset", "on-slope-half", "dark-amber");
+    /** An entered magnetic variation that differs by more than this from the model makes no card. */
+    private static final double VARIATION_LIMIT_DEG = 0.5;
+    private static final double USUAL_EDGE_DEG = 8;
+    /** A millionth of a degree, the resolution at which angles are kept. */
+    private static final double RESOLUTION_MIN = 60e-6;
 
     /** Copies the lists. */
     public PortableSetUp {
@@ -84,76 +85,104 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
      */
     public static PortableSetUp of(AidEvaluation evaluation, LocalDate date) {
         ApproachAid aid = evaluation.aid();
-        ApproachHost host = evaluation.host();
-        RuleSet rules = evaluation.rules();
-        List<String> notes = new ArrayList<>();
         Optional<DescentSlope> descent = DescentSlope.of(aid);
-        boolean solved = !evaluation.isLaidOut();
         Siting siting = evaluation.layout().orThrow();
-        descent.ifPresent(found -> noteDescent(found, siting, notes));
-        SiteFrame frame = evaluation.frame().orThrow();
-        Azimuth azimuth = Azimuth.of(frame.bearingDeg(), siting.units().get(0).azimuthDeg(), SiteVariation.of(host, date));
+        Azimuth azimuth = Azimuth.of(evaluation.frame().orThrow().bearingDeg(), siting.units().get(0).azimuthDeg(),
+                SiteVariation.of(evaluation.host(), date));
         SightLines sight = SightLines.of(evaluation);
-        LevellingEffect levelling = LevellingErrors.levelling(aid, siting, rules, notes);
-        Optional<BatteryEndurance> battery = circuitBattery(evaluation.project(), aid, rules);
+        LevellingEffect levelling = LevellingEffect.of(siting.slopeDeg(), sight.allowance().minutes(), edgeAzimuthDeg(aid));
+        Attempt<Optional<BatteryEndurance>> battery = Attempt.of(() -> circuitBattery(evaluation));
         SectorSource sectors = sectors(aid, siting);
+        List<Message> notes = new ArrayList<>();
+        descent.ifPresent(found -> found.notes().forEach(note -> notes.add(plain(note))));
+        notes.add(Message.of("portable.tilt", Words.min(levelling.minutes()), sight.allowance().message()));
         if (!Boolean.TRUE.equals(aid.getPortable())) {
-            notes.add("The aid is not marked as portable.");
+            notes.add(Message.of("portable.not-portable"));
         }
-        if (solved) {
-            notes.add("The aid has no units yet; the layout was solved.");
+        if (!evaluation.isLaidOut()) {
+            notes.add(Message.of("portable.solved"));
         }
-        boolean entered = sectors == SectorSource.ENTERED;
-        siting.notes().stream().map(note -> note.english()).filter(note -> !entered || !note.contains(SECTOR_NOTE)).forEach(notes::add);
+        notes.addAll(siting.notes());
         notes.addAll(sight.notes());
-        notes.addAll(azimuth.variation().notes());
-        battery.ifPresent(found -> notes.addAll(found.notes()));
-        return new PortableSetUp(Projects.path(aid), date, siting, solved, descent, azimuth, sight, levelling, battery, sectors,
-                blockers(sectors, sight, LevellingErrors.sectorsDiffer(aid, siting)), notes, citations(siting, entered, azimuth, sight, battery,
-                        descent));
+        azimuth.variation().notes().forEach(note -> notes.add(plain(note)));
+        battery.value().flatMap(found -> found).ifPresent(found -> notes.addAll(found.notes()));
+        battery.reason().ifPresent(reason -> notes.add(Message.of("portable.battery-unknown", reason)));
+        List<Message> blockers = new ArrayList<>(blockers(sectors, sight, EnteredSectors.differ(aid, siting)));
+        descent.flatMap(found -> offDescent(found, siting, sight.allowance())).ifPresent(blockers::add);
+        offModel(evaluation, azimuth.variation(), date).ifPresent(blockers::add);
+        Optional<BatteryEndurance> endurance = battery.value().flatMap(found -> found);
+        return new PortableSetUp(Projects.path(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, sight, levelling, endurance,
+                sectors, blockers, notes, citations(siting, sectors == SectorSource.ENTERED, azimuth, sight, endurance, descent));
     }
 
-    private static void noteDescent(DescentSlope descent, Siting siting, List<String> notes) {
-        notes.addAll(descent.notes());
-        double gap = siting.slopeDeg() - descent.slopeDeg();
-        if (Math.abs(gap) > REMARKABLE_DEG) {
-            notes.add(String.format(Locale.ROOT, "The unit is set to %.2f°, which differs by %+.2f° from the slope of the descent (%s).",
-                    siting.slopeDeg(), gap, descent.text()));
-        }
+    private static Message plain(String text) {
+        return Message.of("plain", Words.name(text));
     }
 
-    private static Optional<BatteryEndurance> circuitBattery(Project project, ApproachAid aid, RuleSet rules) {
-        Aerodrome aerodrome = project.getAerodrome();
+    private static double edgeAzimuthDeg(ApproachAid aid) {
+        double left = aid.getBeamLeftLimitDeg() == null ? USUAL_EDGE_DEG : Math.abs(aid.getBeamLeftLimitDeg());
+        double right = aid.getBeamRightLimitDeg() == null ? USUAL_EDGE_DEG : Math.abs(aid.getBeamRightLimitDeg());
+        return Math.max(left, right);
+    }
+
+    private static Optional<Message> offDescent(DescentSlope descent, Siting siting, SettingAllowance allowance) {
+        double gapMin = Angles.degToMinutes(siting.slopeDeg() - descent.slopeDeg());
+        return Math.abs(gapMin) - RESOLUTION_MIN <= allowance.accuracy().value() ? Optional.empty()
+                : Optional.of(Message.of("portable.off-descent", Words.degrees(siting.slopeDeg()), Words.degrees(Math.abs(gapMin) / 60),
+                        Words.term(gapMin > 0 ? "steeper" : "flatter"), Words.degrees(descent.slopeDeg())));
+    }
+
+    private static Optional<Message> offModel(AidEvaluation evaluation, SiteVariation variation, LocalDate date) {
+        return SiteVariation.modelled(evaluation.host(), date).map(Declination::declinationDeg)
+                .filter(model -> Math.abs(model - variation.variationDeg()) > VARIATION_LIMIT_DEG)
+                .map(model -> Message.of("portable.off-model", Words.degrees(variation.variationDeg()), Words.degrees(model),
+                        Words.degrees(VARIATION_LIMIT_DEG)));
+    }
+
+    private static Optional<BatteryEndurance> circuitBattery(AidEvaluation evaluation) {
+        Aerodrome aerodrome = evaluation.project().getAerodrome();
+        ApproachAid aid = evaluation.aid();
         return aerodrome == null ? Optional.empty()
                 : aerodrome.getCircuits().stream().filter(circuit -> circuit.getAids().contains(aid) && circuit.getCapacityAh() != null)
-                        .findFirst().map(circuit -> BatteryCircuits.endurance(circuit, aid.getEquipment(), rules));
+                        .findFirst().map(circuit -> BatteryCircuits.endurance(circuit, aid.getEquipment(), evaluation.rules()));
     }
 
     private static SectorSource sectors(ApproachAid aid, Siting siting) {
         if (aid.getEquipment() != null && !aid.getEquipment().getSectors().isEmpty()) {
             return SectorSource.ENTERED;
         }
-        boolean open = siting.citations().stream().anyMatch(use -> isSector(siting, use) && use.citation().toConfirm());
+        boolean open = siting.citations().stream().anyMatch(use -> use.isSector() && use.citation().toConfirm());
         return open ? SectorSource.UNCONFIRMED : SectorSource.CONFIRMED;
     }
 
-    private static boolean isSector(Siting siting, Siting.CitedUse use) {
-        return use.name().startsWith(siting.family() + ".") && SECTOR_WORDS.stream().anyMatch(use.name()::contains);
-    }
-
-    private static List<String> blockers(SectorSource sectors, SightLines sight, boolean differ) {
-        List<String> blockers = new ArrayList<>();
+    private static List<Message> blockers(SectorSource sectors, SightLines sight, boolean differ) {
+        List<Message> blockers = new ArrayList<>();
         if (differ) {
-            blockers.add("The sectors of the unit in the layout are not those that were entered for its equipment.");
+            blockers.add(Message.of("portable.sectors-differ"));
         }
         if (sectors == SectorSource.UNCONFIRMED) {
-            blockers.add("The edges of the sectors are from memory: enter those of the unit in hand at its equipment, or confirm them.");
+            blockers.add(Message.of("portable.sectors-unconfirmed"));
         }
         if (!sight.complete()) {
-            blockers.add("The sight line along the lower edge of the red sector could not be drawn.");
+            blockers.add(Message.of("portable.no-red-edge"));
         }
-        sight.lines().stream().filter(line -> !line.isClear()).forEach(line -> blockers.add(String.format(Locale.ROOT,
-                "%s stands %.2f m through the %s.", line.obstacle(), -line.marginM().getAsDouble(), line.name())));
+        if (sight.isUnsurveyed()) {
+            blockers.add(Message.of("portable.no-survey"));
+        } else if (!sight.uncompared().isEmpty()) {
+            blockers.add(Message.of("portable.uncompared", Words.list(sight.uncompared().stream().map(Uncompared::reason).toList())));
+        }
+        for (SightLine line : sight.lines()) {
+            if (line.isBelowHorizon()) {
+                blockers.add(Message.of("portable.below-horizon", line.kind().message(), Words.deg(line.angleDeg()),
+                        Words.min(sight.allowance().minutes())));
+            }
+            if (line.isBlocked()) {
+                boolean asSet = line.marginM().getAsDouble() < 0;
+                blockers.add(Message.of(asSet ? "portable.through" : "portable.through-when-off", Words.name(line.obstacle()),
+                        Words.m(-(asSet ? line.marginM() : line.lowestMarginM()).getAsDouble()), line.kind().message(),
+                        Words.min(sight.allowance().minutes())));
+            }
+        }
         return blockers;
     }
 
@@ -161,8 +190,9 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
     private static List<Citation> citations(Siting siting, boolean entered, Azimuth azimuth, SightLines sight,
             Optional<BatteryEndurance> battery, Optional<DescentSlope> descent) {
         Set<Citation> all = new LinkedHashSet<>();
-        siting.citations().stream().filter(use -> !entered || !isSector(siting, use)).forEach(use -> all.add(use.citation()));
+        siting.citations().stream().filter(use -> !entered || !use.isSector()).forEach(use -> all.add(use.citation()));
         all.add(azimuth.variation().citation());
+        all.addAll(sight.allowance().citations());
         sight.lines().forEach(line -> all.addAll(line.citations()));
         battery.ifPresent(found -> all.addAll(found.citations()));
         descent.flatMap(DescentSlope::table).ifPresent(entry -> all.add(DescentTable.bundled().citation()));

@@ -6,37 +6,52 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
-import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
-import slopewright.model.Obstacle;
-import slopewright.model.util.Projects;
-import slopewright.siting.site.SiteFrame;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.standards.Citation;
 
 /**
- * A line from the lens outward over which nothing may stand.
+ * A line from a lens outward over which nothing may stand. The margin above a sight line is no margin of an obstacle surface.
  *
- * @param name      what it is
- * @param angleDeg  its elevation, decimal degrees
- * @param curved    whether the curvature of the Earth and refraction are taken into account, as for a line of sight; a published
- *                  margin is a rule and is not
- * @param marginM   height of the line over the worst obstacle, metres, negative where it stands through; empty where none is in the sector
- * @param marginDeg the same as an angle at the lens, decimal degrees
- * @param obstacle  name of that obstacle; empty where there is none
- * @param citations where the angle comes from
+ * @param kind           what it is
+ * @param unit           name of the unit from whose lens it starts
+ * @param angleDeg       its elevation as the unit is set, decimal degrees
+ * @param lowestAngleDeg its elevation when the unit is off by its whole allowance for setting and tilt, decimal degrees
+ * @param asSet          everything that stands there against the line as the unit is set
+ * @param lowest         everything against the lowest line
+ * @param citations      where the angle comes from
  */
-public record SightLine(String name, double angleDeg, boolean curved, OptionalDouble marginM, OptionalDouble marginDeg, String obstacle,
+public record SightLine(Kind kind, String unit, double angleDeg, double lowestAngleDeg, SurfaceComparison asSet, SurfaceComparison lowest,
         List<Citation> citations) {
 
-    /** Copies the citations. */
-    public SightLine {
-        Objects.requireNonNull(name);
-        Objects.requireNonNull(obstacle);
-        citations = List.copyOf(citations);
+    /** What a line is. */
+    public enum Kind {
+        /** The lower edge of the red sector: a line of sight, so that the curvature of the Earth and refraction count. */
+        RED_EDGE,
+        /** The published margin below the lowest on-slope signal: a rule, so that elevations are compared without curvature. */
+        MARGIN;
+
+        /** Returns the word used in output. */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        /** Returns what it is, for people. */
+        public Message message() {
+            return Message.of(this == RED_EDGE ? "sight.red-edge" : "sight.margin");
+        }
+
+        /** Returns whether curvature and refraction count. */
+        public boolean isCurved() {
+            return this == RED_EDGE;
+        }
     }
 
     /**
@@ -48,69 +63,79 @@ public record SightLine(String name, double angleDeg, boolean curved, OptionalDo
      * @param rangeM      how far it reaches, metres
      */
     public record Sector(FramePoint lens, double axisTurnDeg, double halfDeg, double rangeM) {
-    }
 
-    /** Returns whether no obstacle of the sector stands through the line. */
-    public boolean isClear() {
-        return marginM.isEmpty() || marginM.getAsDouble() >= 0;
-    }
-
-    /** Returns what the line says of curvature and refraction, for people. */
-    public String curvatureStatement() {
-        return curved ? String.format(Locale.ROOT, "curvature of the Earth and refraction (coefficient %.2f) taken into account",
-                Curvature.USUAL_REFRACTION) : "elevations compared without curvature, as for every rule";
-    }
-
-    /**
-     * Compares a line with obstacles, their survey accuracy on the safe side. For an obstacle that is no point the curvature at its
-     * nearest place counts, which is on the safe side too.
-     *
-     * @param name      what the line is
-     * @param angleDeg  its elevation, decimal degrees
-     * @param curved    whether it is a line of sight
-     * @param sector    the sector
-     * @param obstacles the obstacles
-     * @param frame     the frame of the sector
-     * @param citations where the angle comes from
-     * @return the line with its worst obstacle
-     * @throws slopewright.siting.SitingException where an obstacle lacks a number
-     */
-    public static SightLine of(String name, double angleDeg, boolean curved, Sector sector, List<Obstacle> obstacles, SiteFrame frame,
-            List<Citation> citations) {
-        ProtectionSurface plane = new ProtectionSurface(sector.lens().alongM(), sector.lens().heightM(), 0, Angles.tanDeg(sector.halfDeg()),
-                sector.rangeM(), angleDeg, sector.axisTurnDeg());
-        double worstM = Double.POSITIVE_INFINITY;
-        double worstDeg = 0;
-        String named = "";
-        for (Obstacle obstacle : obstacles) {
-            List<FramePoint> points = SurveyedShape.of(obstacle, frame).points().stream()
-                    .map(point -> new FramePoint(point.alongM(), point.rightM() - sector.lens().rightM(), point.heightM())).toList();
-            Optional<Penetration> found = compare(obstacle, points, plane);
-            if (found.isEmpty()) {
-                continue;
-            }
-            double nearest = points.stream().mapToDouble(point -> plane.outwardM(point.alongM(), point.rightM())).min().orElseThrow();
-            double drop = curved ? Curvature.dropM(Math.max(0, nearest), Curvature.USUAL_REFRACTION) : 0;
-            double margin = drop - found.get().excessM();
-            if (margin < worstM) {
-                double distance = Math.max(0, plane.outwardM(found.get().point().alongM(), found.get().point().rightM()));
-                worstM = margin;
-                worstDeg = angleDeg - Angles.elevationDeg(distance * Angles.tanDeg(angleDeg) - margin, distance);
-                named = Projects.label(obstacle);
-            }
+        private SurfaceComparison compare(Surroundings surroundings, double angleDeg, boolean curved) {
+            ProtectionSurface plane = new ProtectionSurface(lens.alongM(), lens.rightM(), lens.heightM(), 0, Angles.tanDeg(halfDeg), rangeM,
+                    angleDeg, axisTurnDeg);
+            return curved ? surroundings.compareSight(plane, Curvature.USUAL_REFRACTION) : surroundings.compare(plane);
         }
-        boolean none = named.isEmpty();
-        return new SightLine(name, angleDeg, curved, none ? OptionalDouble.empty() : OptionalDouble.of(worstM),
-                none ? OptionalDouble.empty() : OptionalDouble.of(worstDeg), named, citations);
     }
 
-    private static Optional<Penetration> compare(Obstacle obstacle, List<FramePoint> points, ProtectionSurface plane) {
-        double horizontal = obstacle.getHorizontalAccuracyM() == null ? 0 : obstacle.getHorizontalAccuracyM();
-        double vertical = obstacle.getVerticalAccuracyM() == null ? 0 : obstacle.getVerticalAccuracyM();
-        return switch (obstacle.getKind()) {
-            case POINT -> plane.compare(points.get(0), horizontal, vertical);
-            case LINE -> plane.compareLine(points, horizontal, vertical);
-            case AREA -> plane.compareArea(points, horizontal, vertical);
-        };
+    /** Copies the citations. */
+    public SightLine {
+        Objects.requireNonNull(kind);
+        Objects.requireNonNull(unit);
+        Objects.requireNonNull(asSet);
+        Objects.requireNonNull(lowest);
+        citations = List.copyOf(citations);
+    }
+
+    /** Compares a line with everything that stands there. */
+    static SightLine of(Kind kind, String unit, double angleDeg, double allowanceMin, Sector sector, Surroundings surroundings,
+            List<Citation> citations) {
+        double lowest = angleDeg - Angles.minutesToDeg(allowanceMin);
+        return new SightLine(kind, unit, angleDeg, lowest, sector.compare(surroundings, angleDeg, kind.isCurved()),
+                sector.compare(surroundings, lowest, kind.isCurved()), citations);
+    }
+
+    /** Returns the obstacle or survey point that stands highest against the lowest line; empty where none is in the sector. */
+    public Optional<ObstacleComparison> governing() {
+        return lowest.governing();
+    }
+
+    /** Returns the name of the governing obstacle; empty where there is none. */
+    public String obstacle() {
+        return governing().map(ObstacleComparison::label).orElse("");
+    }
+
+    /** Returns the height of the line as set over the worst obstacle, metres, negative where it stands through; empty where none is. */
+    public OptionalDouble marginM() {
+        return asSet.marginM();
+    }
+
+    /** Returns the height of the lowest line over the worst obstacle, metres, negative where it stands through; empty where none is. */
+    public OptionalDouble lowestMarginM() {
+        return lowest.marginM();
+    }
+
+    /** Returns the margin as set as an angle at the lens, decimal degrees; empty where no obstacle is in the sector. */
+    public OptionalDouble marginDeg() {
+        if (asSet.governing().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        FramePoint worst = asSet.governing().get().worst().point();
+        double distance = Math.max(0, asSet.surface().outwardM(worst.alongM(), worst.rightM()));
+        return OptionalDouble.of(angleDeg
+                - Angles.elevationDeg(distance * Angles.tanDeg(angleDeg) - asSet.governing().get().marginM(), distance));
+    }
+
+    /** Returns whether something stands through the lowest line. */
+    public boolean isBlocked() {
+        return lowest.marginM().isPresent() && lowest.marginM().getAsDouble() < 0;
+    }
+
+    /** Returns whether the lowest line points into the ground. */
+    public boolean isBelowHorizon() {
+        return lowestAngleDeg < 0;
+    }
+
+    /** Returns whether something was surveyed and all of it compared, nothing stands through the lowest line and it is above the horizon. */
+    public boolean isClear() {
+        return lowest.isComplete() && !isBlocked() && !isBelowHorizon();
+    }
+
+    /** Returns what the line says of curvature and refraction. */
+    public Message curvature() {
+        return kind.isCurved() ? Message.of("sight.curved", Words.number(Curvature.USUAL_REFRACTION)) : Message.of("sight.not-curved");
     }
 }

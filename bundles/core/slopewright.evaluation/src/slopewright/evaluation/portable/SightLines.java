@@ -3,46 +3,45 @@ package slopewright.evaluation.portable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.evaluation.AidEvaluation;
-import slopewright.geometry.FramePoint;
+import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.EquipmentType;
 import slopewright.model.LightColour;
-import slopewright.model.Obstacle;
-import slopewright.model.Project;
 import slopewright.model.Transition;
 import slopewright.siting.Colour;
 import slopewright.siting.Light;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.site.SiteFrame;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
 /**
- * The lines over which nothing may stand before a portable unit: the lower edge of the red sector, and the published margin below the
- * lowest on-slope signal. The stricter governs.
+ * The lines over which nothing may stand before an indicator: the lower edge of the red sector, and the published margin below the lowest
+ * on-slope signal, from the lens of each unit. The stricter governs, with the unit off by its whole allowance for setting and tilt.
  *
- * @param lines     the lines that could be drawn
- * @param governing the stricter one; empty where none could be drawn
- * @param sector    the sector that was searched
- * @param complete  whether both lines could be drawn
+ * @param lines     of each kind that could be drawn the strictest one of all units
+ * @param governing the strictest of all; empty where none could be drawn
+ * @param halfDeg   half the width of the sector that was searched, decimal degrees
+ * @param rangeM    how far it was searched, metres
+ * @param allowance by how much a unit may be off
+ * @param complete  whether both lines could be drawn for every unit
  * @param notes     what a reader must know
  */
-public record SightLines(List<SightLine> lines, Optional<SightLine> governing, SightLine.Sector sector, boolean complete,
-        List<String> notes) {
-
-    /** Name of the line along the red sector. */
-    public static final String RED_EDGE = "lower edge of the red sector";
-    /** Name of the line of the published margin. */
-    public static final String MARGIN = "published margin below the lowest on-slope signal";
+public record SightLines(List<SightLine> lines, Optional<SightLine> governing, double halfDeg, double rangeM, SettingAllowance allowance,
+        boolean complete, List<Message> notes) {
+    private static final Comparator<SightLine> STRICTEST = Comparator.<SightLine>comparingDouble(line -> line.lowestMarginM()
+            .orElse(Double.POSITIVE_INFINITY)).thenComparingDouble(SightLine::angleDeg);
 
     /** Copies the lists. */
     public SightLines {
@@ -50,45 +49,61 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, S
         notes = List.copyOf(notes);
     }
 
-    /** Returns whether both lines could be drawn and no obstacle stands through either. */
+    /** Returns whether both lines could be drawn for every unit, and each is clear. */
     public boolean isClear() {
         return complete && lines.stream().allMatch(SightLine::isClear);
     }
 
+    /** Returns the strictest line of a kind; empty where none could be drawn. */
+    public Optional<SightLine> line(SightLine.Kind kind) {
+        return lines.stream().filter(line -> line.kind() == kind).findFirst();
+    }
+
+    /** Returns what is entered but could not be compared; while there is any, no line is clear. */
+    public List<Uncompared> uncompared() {
+        return lines.stream().findFirst().map(line -> line.lowest().uncompared()).orElse(List.of());
+    }
+
+    /** Returns whether nothing was surveyed at all, so that nobody knows what stands there. */
+    public boolean isUnsurveyed() {
+        return lines.stream().anyMatch(line -> line.lowest().isUnsurveyed() && line.lowest().uncompared().isEmpty());
+    }
+
     /**
-     * Draws the lines of a unit.
+     * Draws the lines of an aid as its units stand, or as they would be laid out where it has none.
      *
      * @param evaluation the evaluation of the aid
      * @return the lines
-     * @throws slopewright.siting.SitingException where there is no layout or no frame, or an obstacle lacks a number
+     * @throws SitingException where there is no layout or no frame; the message says why
      */
     public static SightLines of(AidEvaluation evaluation) {
-        ApproachAid aid = evaluation.aid();
         Siting siting = evaluation.layout().orThrow();
         RuleSet rules = evaluation.rules();
-        SiteFrame frame = evaluation.frame().orThrow();
-        Project project = evaluation.project();
-        List<Obstacle> obstacles = project.getAerodrome() == null ? List.of() : project.getAerodrome().getObstacles();
-        List<String> notes = new ArrayList<>();
-        UnitPlan unit = lowest(siting);
-        FramePoint lens = unit.place();
-        double half = Math.max(common(rules, "obstacle.signal-sector-deg").value(), beamDeg(aid));
-        SightLine.Sector sector = new SightLine.Sector(lens, unit.azimuthDeg(), half, common(rules, "obstacle.signal-range-m").value());
-        List<SightLine> lines = new ArrayList<>();
-        redLowerEdgeDeg(aid, unit).ifPresentOrElse(edge -> lines.add(SightLine.of(RED_EDGE, edge, true, sector, obstacles, frame,
-                List.of())),
-                () -> notes.add("The lower edge of the red sector is not known: enter it at the equipment as a sector edge with no light"
-                        + " below and red above."));
+        Surroundings surroundings = evaluation.surroundings().orThrow();
+        SettingAllowance allowance = SettingAllowance.of(evaluation);
+        double half = Math.max(common(rules, "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid()));
+        double range = common(rules, "obstacle.signal-range-m").value();
         Margin margin = margin(siting, rules);
-        lines.add(SightLine.of(MARGIN, margin.angleDeg(), false, sector, obstacles, frame, margin.citations()));
-        Optional<SightLine> governing = lines.stream().min(Comparator.<SightLine>comparingDouble(line -> line.marginM()
-                .orElse(Double.POSITIVE_INFINITY)).thenComparingDouble(SightLine::angleDeg));
-        notes.add(String.format(Locale.ROOT, "Searched: %.1f° to each side of the axis out to %.0f m.", half, sector.rangeM()));
-        return new SightLines(lines, governing, sector, lines.size() == 2, notes);
-    }
-
-    private static UnitPlan lowest(Siting siting) {
-        return siting.units().stream().min(Comparator.comparingDouble(UnitPlan::settingDeg)).orElseThrow();
+        List<SightLine> red = new ArrayList<>();
+        List<SightLine> margins = new ArrayList<>();
+        for (UnitPlan unit : siting.units()) {
+            SightLine.Sector sector = new SightLine.Sector(unit.place(), unit.azimuthDeg(), half, range);
+            OptionalDouble edge = redLowerEdgeDeg(evaluation.aid(), unit);
+            edge.ifPresent(angle -> red.add(SightLine.of(SightLine.Kind.RED_EDGE, unit.id(), angle, allowance.minutes(), sector,
+                    surroundings, List.of())));
+            margins.add(SightLine.of(SightLine.Kind.MARGIN, unit.id(), margin.angleDeg(), allowance.minutes(), sector, surroundings,
+                    margin.citations()));
+        }
+        List<Message> notes = new ArrayList<>();
+        boolean complete = red.size() == siting.units().size();
+        if (!complete) {
+            notes.add(Message.of("sight.no-red-edge"));
+        }
+        notes.add(Message.of("sight.searched", Words.degrees(half), Words.wholeM(range)));
+        List<SightLine> lines = new ArrayList<>();
+        red.stream().min(STRICTEST).ifPresent(lines::add);
+        margins.stream().min(STRICTEST).ifPresent(lines::add);
+        return new SightLines(lines, lines.stream().min(STRICTEST), half, range, allowance, complete, notes);
     }
 
     private static double beamDeg(ApproachAid aid) {
@@ -114,8 +129,14 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, S
         return rules.find(key).orElseGet(() -> RuleSets.find("faa").orElseThrow().value(key));
     }
 
-    /** Returns where the red begins over the dark, decimal degrees; empty where neither the equipment nor the unit says. */
-    static OptionalDouble redLowerEdgeDeg(ApproachAid aid, UnitPlan unit) {
+    /**
+     * Returns where the red begins over the dark.
+     *
+     * @param aid  the aid, for its equipment, whose sectors count first
+     * @param unit one of its units
+     * @return decimal degrees above the horizon; empty where neither the equipment nor the unit says
+     */
+    public static OptionalDouble redLowerEdgeDeg(ApproachAid aid, UnitPlan unit) {
         EquipmentType type = aid.getEquipment();
         if (type != null) {
             for (Transition sector : type.getSectors()) {

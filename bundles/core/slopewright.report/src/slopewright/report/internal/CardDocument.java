@@ -11,6 +11,7 @@ import slopewright.evaluation.portable.LevellingEffect;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.portable.SightLine;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
@@ -56,7 +57,7 @@ public final class CardDocument {
     private String write(Project project, ReportOptions options, Pictures pictures) throws ReportException {
         html.element("h1", "Set-up card").element("p class=\"big\"", found.label() + ", for " + found.date() + " only");
         if (!found.isReady()) {
-            html.open("div class=\"stop\"").element("p", "NOT FOR USE YET").list(found.blockers()).close("div");
+            html.open("div class=\"stop\"").element("p", "NOT FOR USE YET").list(found.blockers().stream().map(Message::english).toList()).close("div");
         }
         Shell.cautions(html);
         strip();
@@ -162,8 +163,8 @@ public final class CardDocument {
         html.element("h2 class=\"flow\"", "Sight line").table("data", List.of(50, 12, 16, 22), List.of("Line", "Angle", "Clear by",
                 "Closest obstacle"));
         for (SightLine line : found.sight().lines()) {
-            html.row("td", List.of(line.name(), Angles.format(line.angleDeg()), line.marginM().isEmpty() ? "-"
-                    : String.format(Locale.ROOT, "%.2f m%s", line.marginM().getAsDouble(), line.isClear() ? "" : "  BLOCKED"),
+            html.row("td", List.of(line.kind().message().english(), Angles.format(line.angleDeg()), line.lowestMarginM().isEmpty() ? "-"
+                    : String.format(Locale.ROOT, "%.2f m%s", line.lowestMarginM().getAsDouble(), line.isClear() ? "" : "  BLOCKED"),
                     line.obstacle()
                             .isEmpty() ? "none in the sector" : line.obstacle()));
         }
@@ -181,8 +182,8 @@ public final class CardDocument {
     }
 
     private void remarks() {
-        List<String> remarks = new ArrayList<>(found.notes());
-        Optional<String> curvature = found.sight().governing().map(SightLine::curvatureStatement);
+        List<String> remarks = new ArrayList<>(found.notes().stream().map(Message::english).toList());
+        Optional<String> curvature = found.sight().governing().map(line -> line.curvature().english());
         curvature.ifPresent(text -> remarks.add("The sight line that governs: " + text + "."));
         if (!found.toConfirm().isEmpty()) {
             remarks.add("To be confirmed against the issued documents: " + String.join(", ", found.toConfirm().stream()

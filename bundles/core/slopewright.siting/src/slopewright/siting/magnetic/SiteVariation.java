@@ -135,4 +135,9 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
     public double magneticDeg(double trueDeg) {
         return Angles.normaliseBearingDeg(trueDeg - variationDeg);
     }
+
+    /** Returns what the model gives at a runway end or helipad on a day, whatever was entered; empty where it cannot say. */
+    public static Optional<Declination> modelled(ApproachHost host, LocalDate date) {
+        return Projects.project(host).map(Project::getAerodrome).flatMap(aerodrome -> modelled(host, aerodrome, date));
+    }
 }

@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.List;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.siting.SitingException;
 import slopewright.siting.magnetic.MagneticModel;
 import slopewright.siting.magnetic.SiteVariation;
@@ -26,11 +30,19 @@ class PortableSetUpTest {
     private static final RuleSet FAA = RuleSets.find("faa").orElseThrow();
 
     private static PortableSetUp setUp(PortableSite site) {
-        return PortableSetUp.of(site.project, site.aid, FAA, DAY);
+        return setUp(site, FAA);
     }
 
-    private static SightLine line(PortableSetUp setUp, String name) {
-        return setUp.sight().lines().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
+    private static PortableSetUp setUp(PortableSite site, RuleSet rules) {
+        return PortableSetUp.of(AidEvaluation.of(site.aid, rules, new EvaluationCache()), DAY);
+    }
+
+    private static SightLine line(PortableSetUp setUp, SightLine.Kind kind) {
+        return setUp.sight().line(kind).orElseThrow();
+    }
+
+    private static List<String> blockers(PortableSetUp setUp) {
+        return setUp.blockers().stream().map(Message::english).toList();
     }
 
     /** The path passes the eye at the hover: (2.0 + 1.8) / tan 6 = 36.155 m beyond the hover point. */
@@ -39,7 +51,7 @@ class PortableSetUpTest {
         PortableSetUp found = setUp(new PortableSite());
         assertTrue(found.solved());
         assertEquals(36.155, found.siting().distanceM(), 5e-4);
-        assertTrue(found.notes().contains("The aid has no units yet; the layout was solved."));
+        assertTrue(found.notes().contains(Message.of("portable.solved")));
     }
 
     /** Landing toward 270, the beam looks to 090; variation of the model at 51 N 1 W, 100 m, on the day. */
@@ -105,19 +117,18 @@ class PortableSetUpTest {
         double lens = 3.8 / Math.tan(Math.toRadians(6));
         site.mast("mast", new FramePoint(lens - 1000, 20, 80));
         PortableSetUp found = setUp(site);
-        SightLine margin = line(found, SightLines.MARGIN);
+        SightLine margin = line(found, SightLine.Kind.MARGIN);
         assertEquals(4.5, margin.angleDeg(), 1e-9);
         assertEquals(1000 * Math.tan(Math.toRadians(4.5)) - 80, margin.marginM().orElseThrow(), 2e-3);
-        assertFalse(margin.curved());
-        SightLine red = line(found, SightLines.RED_EDGE);
+        assertFalse(margin.kind().isCurved());
+        SightLine red = line(found, SightLine.Kind.RED_EDGE);
         assertEquals(5.0, red.angleDeg(), 1e-9);
         assertEquals(1000 * Math.tan(Math.toRadians(5)) + 1e6 / (2 * 6371008.8) * 0.87 - 80, red.marginM().orElseThrow(), 2e-3);
-        assertTrue(red.curved() && red.curvatureStatement().contains("0.13"));
-        assertEquals(SightLines.MARGIN, found.sight().governing().orElseThrow().name());
+        assertTrue(red.kind().isCurved() && red.curvature().english().contains("0.13"));
+        assertEquals(SightLine.Kind.MARGIN, found.sight().governing().orElseThrow().kind());
         assertEquals("mast", margin.obstacle());
         assertFalse(found.sight().isClear());
-        assertEquals(1, found.blockers().size());
-        assertTrue(found.blockers().get(0).contains("mast stands 1.30 m through the published margin"), found.blockers().toString());
+        assertEquals(List.of("mast stands 1.30 m through the published margin below the lowest on-slope signal."), blockers(found));
     }
 
     /** A red sector that reaches down to 3 degrees is stricter than the margin: 6 - 3 = 3 degrees against 4.5. */
@@ -127,7 +138,7 @@ class PortableSetUpTest {
         site.enterSectors(-3.0);
         site.mast("mast", new FramePoint(-1000, 0, 40));
         PortableSetUp found = setUp(site);
-        assertEquals(SightLines.RED_EDGE, found.sight().governing().orElseThrow().name());
+        assertEquals(SightLine.Kind.RED_EDGE, found.sight().governing().orElseThrow().kind());
         assertEquals(3.0, found.sight().governing().orElseThrow().angleDeg(), 1e-9);
         assertTrue(found.sight().isClear() && found.isReady(), found.blockers().toString());
     }
@@ -140,9 +151,9 @@ class PortableSetUpTest {
         double lens = 3.8 / Math.tan(Math.toRadians(6));
         site.mast("far", new FramePoint(lens - 5000, 0, 300));
         PortableSetUp found = setUp(site);
-        double gap = line(found, SightLines.RED_EDGE).marginM().orElseThrow() - line(found, SightLines.MARGIN).marginM().orElseThrow();
+        double gap = line(found, SightLine.Kind.RED_EDGE).marginM().orElseThrow() - line(found, SightLine.Kind.MARGIN).marginM().orElseThrow();
         assertEquals(25e6 / (2 * 6371008.8) * 0.87, gap, 1e-2);
-        assertEquals(line(found, SightLines.RED_EDGE).angleDeg(), line(found, SightLines.MARGIN).angleDeg(), 1e-9);
+        assertEquals(line(found, SightLine.Kind.RED_EDGE).angleDeg(), line(found, SightLine.Kind.MARGIN).angleDeg(), 1e-9);
     }
 
     /** 10 degrees to each side: at 1000 m that is 176.3 m. */
@@ -152,7 +163,7 @@ class PortableSetUpTest {
         PortableSite site = new PortableSite();
         double lens = 3.8 / Math.tan(Math.toRadians(6));
         site.mast("mast", new FramePoint(lens - 1000, rightM, 200));
-        assertEquals(inside, line(setUp(site), SightLines.MARGIN).marginM().isPresent());
+        assertEquals(inside, line(setUp(site), SightLine.Kind.MARGIN).marginM().isPresent());
     }
 
     /** The survey accuracy counts on the safe side: 2 m higher. */
@@ -160,9 +171,9 @@ class PortableSetUpTest {
     void surveyAccuracyTakesFromTheMargin() {
         PortableSite site = new PortableSite();
         var mast = site.mast("mast", new FramePoint(-1000, 0, 60));
-        double before = line(setUp(site), SightLines.MARGIN).marginM().orElseThrow();
+        double before = line(setUp(site), SightLine.Kind.MARGIN).marginM().orElseThrow();
         mast.setVerticalAccuracyM(2.0);
-        assertEquals(before - 2, line(setUp(site), SightLines.MARGIN).marginM().orElseThrow(), 1e-9);
+        assertEquals(before - 2, line(setUp(site), SightLine.Kind.MARGIN).marginM().orElseThrow(), 1e-9);
     }
 
     @Test
@@ -171,14 +182,14 @@ class PortableSetUpTest {
         assertEquals(PortableSetUp.SectorSource.UNCONFIRMED, found.sectors());
         assertFalse(found.isReady());
         assertFalse(found.sight().isClear(), "one of the lines could not be drawn");
-        assertTrue(found.blockers().get(0).contains("from memory"));
+        assertTrue(found.blockers().contains(Message.of("portable.sectors-unconfirmed")));
         assertTrue(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("tri-colour.on-slope-sector-deg")));
         RuleSet confirmed = FAA;
         for (String key : new String[] {"tri-colour.on-slope-sector-deg", "tri-colour.dark-amber-min"}) {
             confirmed = confirmed.withConfirmation(key, "J. Doe against the data sheet");
         }
         PortableSite site = new PortableSite();
-        assertEquals(PortableSetUp.SectorSource.CONFIRMED, PortableSetUp.of(site.project, site.aid, confirmed, DAY).sectors());
+        assertEquals(PortableSetUp.SectorSource.CONFIRMED, setUp(site, confirmed).sectors());
     }
 
     @Test
@@ -186,11 +197,13 @@ class PortableSetUpTest {
         PortableSite site = new PortableSite();
         site.enterSectors(-2.0);
         assertEquals(PortableSetUp.SectorSource.ENTERED, setUp(site).sectors());
-        assertTrue(setUp(site).isReady());
-        assertTrue(setUp(site).notes().stream().noneMatch(note -> note.contains("from memory")), "those of the rule set decide nothing");
+        site.mast("mast", new FramePoint(-1000, 0, 10));
+        assertEquals(List.of(), blockers(setUp(site)));
+        assertTrue(setUp(site).notes().stream().noneMatch(note -> note.english().contains("from memory")),
+                "those of the rule set decide nothing");
         assertTrue(setUp(site).citations().stream().noneMatch(citation -> citation.key().equals("tri-colour.on-slope-sector-deg")));
         site.type.getSectors().get(1).setOffsetDeg(-0.4);
-        assertTrue(setUp(site).blockers().get(0).contains("not those that were entered"));
+        assertEquals(List.of(Message.of("portable.sectors-differ")), setUp(site).blockers());
     }
 
     /** 80 kt and 1000 ft/min make 7.04 degrees; a unit set to 6 degrees is remarked on, one without a slope is solved for it. */
@@ -201,13 +214,14 @@ class PortableSetUpTest {
         site.aid.setDescentFtmin(1000.0);
         PortableSetUp found = setUp(site);
         assertEquals(7.04, found.descent().orElseThrow().slopeDeg(), 0.005);
-        assertTrue(found.notes().stream().anyMatch(note -> note.contains("set to 6.00°")));
+        assertTrue(blockers(found).contains("The unit is set to 6.00°, 1.04° flatter than the slope of the planned descent of 7.04°."),
+                blockers(found).toString());
         site.aid.setSlopeDeg(null);
         site.aid.setGroundSpeedKt(null);
         site.aid.setAirSpeedKt(80.0);
         PortableSetUp solved = setUp(site);
         assertEquals(7.0903, solved.siting().slopeDeg(), 5e-5);
-        assertTrue(solved.notes().stream().anyMatch(note -> note.startsWith("Still air")));
+        assertTrue(solved.notes().stream().anyMatch(note -> note.english().startsWith("Still air")));
         assertTrue(solved.citations().stream().anyMatch(citation -> citation.key().equals("table.rate-of-descent")));
     }
 
@@ -243,9 +257,11 @@ class PortableSetUpTest {
         assertEquals(12.1, byPower.leastHours(), 1e-9);
         assertEquals(15.4, byPower.mostHours(), 1e-9);
         other.type.setMinVoltageV(23.5);
-        assertTrue(setUp(other).battery().orElseThrow().notes().stream().anyMatch(note -> note.contains("22 to 28 V")));
+        assertTrue(setUp(other).battery().orElseThrow().notes().stream().anyMatch(note -> note.english().contains("22 V to 28 V")));
         other.type.setLampPowerW(null);
-        assertTrue(assertThrows(SitingException.class, () -> setUp(other)).getMessage().contains("load of the battery is missing"));
+        assertTrue(setUp(other).battery().isEmpty());
+        assertTrue(setUp(other).notes().contains(Message.of("portable.battery-unknown", Message.of("battery.no-load"))),
+                "an unknown endurance does not take the card away");
         assertTrue(setUp(new PortableSite()).battery().isEmpty());
     }
 }

@@ -59,12 +59,24 @@ final class PortableSite {
 
     /** Enters sectors: red from the dark at an offset, green half a degree to each side, amber above. */
     void enterSectors(double redFromDeg) {
-        sector(redFromDeg, LightColour.NONE, LightColour.RED);
-        sector(-0.5, LightColour.RED, LightColour.GREEN);
-        sector(0.5, LightColour.GREEN, LightColour.AMBER);
+        enterSectors(type, redFromDeg);
     }
 
-    private void sector(double offsetDeg, LightColour below, LightColour above) {
+    /** Makes an equipment type with such sectors. */
+    static EquipmentType equipment(Aerodrome aerodrome, double redFromDeg) {
+        EquipmentType type = MAKE.createEquipmentType();
+        aerodrome.getEquipmentTypes().add(type);
+        enterSectors(type, redFromDeg);
+        return type;
+    }
+
+    private static void enterSectors(EquipmentType type, double redFromDeg) {
+        sector(type, redFromDeg, LightColour.NONE, LightColour.RED);
+        sector(type, -0.5, LightColour.RED, LightColour.GREEN);
+        sector(type, 0.5, LightColour.GREEN, LightColour.AMBER);
+    }
+
+    private static void sector(EquipmentType type, double offsetDeg, LightColour below, LightColour above) {
         Transition sector = MAKE.createTransition();
         sector.setOffsetDeg(offsetDeg);
         sector.setBelowColour(below);

@@ -14,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.geometry.FramePoint;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
@@ -101,7 +103,7 @@ class ToleranceStudyTest {
     }
 
     private ToleranceStudy study(Tolerances tolerances, int samples, long seed) {
-        return ToleranceStudy.of(project, aid, rules("icao"), tolerances, samples, seed);
+        return ToleranceStudy.of(AidEvaluation.of(aid, rules("icao"), new EvaluationCache()), tolerances, samples, seed);
     }
 
     private static double perUnit(ToleranceStudy study, Quantity quantity, ErrorSource.Kind kind, String subject) {
@@ -255,7 +257,7 @@ class ToleranceStudyTest {
                 ToleranceStudy study = ToleranceStudy.of(request, rules(ruleSet), siting, List.of(), Optional.empty(), List.of(), USUAL,
                         200, 5);
                 WorstCase worst = study.worst(Quantity.EYE_HEIGHT).orElseThrow();
-                assertEquals(siting.eyeHeightM(), worst.nominalM(), 1e-6, family.key());
+                assertEquals(siting.mehtM(), worst.nominalM(), 1e-6, family.key());
                 assertTrue(worst.lowM() < worst.nominalM() - 0.05 && worst.highM() > worst.nominalM() + 0.05, family.key());
                 Distribution chance = study.chance(Quantity.EYE_HEIGHT).orElseThrow();
                 assertTrue(chance.percentileM(1) >= worst.lowM() && chance.percentileM(99) <= worst.highM(), family.key());
