@@ -1,19 +1,29 @@
 package slopewright.evaluation;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
+import slopewright.model.io.ProjectFile;
+import slopewright.standards.OwnRuleSets;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.standards.StandardsException;
 
-/** The rule set of a project: the one it names, with its overrides and confirmations. */
+/**
+ * The rule set of a project and of each of its aids: the one that is named, with the overrides and confirmations of the project. A
+ * confirmation counts only for the edition that it names, and only with the very number that the edition has.
+ */
 public final class ProjectRules {
-
     /** The rule set of a project that names none. */
     public static final String DEFAULT = "icao";
+    private static final double SAME = 1e-9;
 
     private ProjectRules() {
     }
@@ -22,16 +32,16 @@ public final class ProjectRules {
      * Returns a rule set with the overrides and confirmations of a project.
      *
      * @param project the project
-     * @param name    name of the rule set; empty for the one that the project names
+     * @param name    name of the rule set, or path of a folder with an organisation's own; empty for the one that the project names
      * @return the rule set
      * @throws IllegalArgumentException where there is none of that name, or an override names an unknown value; the message says which
      */
     public static RuleSet of(Project project, Optional<String> name) {
-        String key = name.orElseGet(() -> project.getRuleSetKey() == null ? DEFAULT : project.getRuleSetKey());
-        RuleSet rules = RuleSets.find(key).orElseThrow(() -> new IllegalArgumentException("there is no rule set '" + key + "'; known are "
-                + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList())));
+        String key = name.orElseGet(() -> project.getRuleSetKey() == null ? DEFAULT : stored(project.getRuleSetKey()));
+        RuleSet rules = find(project, key).orElseThrow(() -> new IllegalArgumentException("there is no rule set '" + key + "'; known are "
+                + String.join(", ", RuleSets.all().stream().map(known -> known.key() + ":" + known.edition()).toList())));
         for (ValueOverride override : project.getOverrides()) {
-            if (isFor(rules, override.getRuleSetKey())) {
+            if (override.getRuleSetKey() == null || isFor(rules, override.getRuleSetKey())) {
                 if (override.getValue() == null || override.getValueKey() == null) {
                     throw new IllegalArgumentException("the override " + override.getId() + " has no value or names none");
                 }
@@ -40,7 +50,7 @@ public final class ProjectRules {
             }
         }
         for (ValueConfirmation confirmation : project.getConfirmations()) {
-            if (isFor(rules, confirmation.getRuleSetKey()) && confirmation.getValueKey() != null) {
+            if (confirms(rules, confirmation)) {
                 rules = rules.withConfirmation(confirmation.getValueKey(), text(confirmation.getSource(), confirmation.getPerson(),
                         confirmation.getDate()));
             }
@@ -59,11 +69,82 @@ public final class ProjectRules {
      * @throws IllegalArgumentException as for a project
      */
     public static RuleSet of(Project project, ApproachAid aid, Optional<String> name) {
-        return of(project, name.or(() -> Optional.ofNullable(aid.getRuleSetKey()).filter(key -> RuleSets.find(key).isPresent())));
+        return of(project, name.or(() -> Optional.ofNullable(aid.getRuleSetKey()).map(ProjectRules::stored)
+                .filter(key -> find(project, key).isPresent())));
     }
 
-    private static boolean isFor(RuleSet rules, String key) {
-        return key == null || key.equals(rules.key()) || key.equals(rules.key() + ":" + rules.edition());
+    /**
+     * Returns what a name means that stands in a file: without an edition, {@code icao} is the edition that was the only one when such
+     * names were written, and {@code icao:later}, which there is no more, is the edition that it stood for.
+     *
+     * @param name a name as it stands in a file
+     * @return the name with which the rule set is found now
+     */
+    public static String stored(String name) {
+        return switch (name) {
+            case "icao" -> "icao:5th";
+            case "icao:later" -> "icao:9th";
+            default -> name;
+        };
+    }
+
+    /**
+     * Finds a rule set: a shipped one, the project's own, or one in a folder.
+     *
+     * @param project the project, for the folder that it names
+     * @param name    key, key and edition joined by a colon, or path of a folder
+     * @return the rule set, empty where there is none
+     * @throws IllegalArgumentException where a folder that is named holds none that is sound; the message names file, line and reason
+     */
+    public static Optional<RuleSet> find(Project project, String name) {
+        Optional<RuleSet> shipped = RuleSets.find(name);
+        if (shipped.isPresent()) {
+            return shipped;
+        }
+        try {
+            if (project.getRuleSetFolder() != null && !project.getRuleSetFolder().isBlank()) {
+                Path base = ProjectFile.folder(project).orElse(Path.of(""));
+                RuleSet own = OwnRuleSets.read(base.resolve(project.getRuleSetFolder()).normalize());
+                if (name.equals(own.key()) || name.equals(own.key() + ":" + own.edition())) {
+                    return Optional.of(own);
+                }
+            }
+            Path folder = Path.of(name);
+            return folder.getNameCount() > 0 && Files.isDirectory(folder) ? Optional.of(OwnRuleSets.read(folder)) : Optional.empty();
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        } catch (StandardsException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    /**
+     * Returns whether a confirmation counts for a rule set: it names the rule set with its edition and a value of it, and gives the number
+     * that the rule set has (the control total of a table), its source and a person.
+     *
+     * @param rules        a rule set
+     * @param confirmation the confirmation
+     */
+    public static boolean confirms(RuleSet rules, ValueConfirmation confirmation) {
+        if (confirmation.getValueKey() == null || confirmation.getValue() == null || confirmation.getRuleSetKey() == null
+                || !isFor(rules, confirmation.getRuleSetKey()) || !isGiven(confirmation.getSource()) || !isGiven(confirmation.getPerson())) {
+            return false;
+        }
+        OptionalDouble number = rules.confirmable(confirmation.getValueKey());
+        boolean unit = rules.find(confirmation.getValueKey()).map(value -> value.unit().equals(confirmation.getUnit())).orElse(true);
+        return unit && number.isPresent()
+                && Math.abs(number.getAsDouble() - confirmation.getValue()) <= SAME * Math.max(1, Math.abs(number.getAsDouble()));
+    }
+
+    private static boolean isGiven(String text) {
+        return text != null && !text.isBlank();
+    }
+
+    private static boolean isFor(RuleSet rules, String name) {
+        String full = rules.key() + ":" + rules.edition();
+        String meant = stored(name);
+        return full.equals(meant) || !meant.contains(":") && RuleSets.find(meant).filter(usual -> full.equals(usual.key() + ":"
+                + usual.edition())).isPresent();
     }
 
     private static String text(String what, String person, String date) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -152,6 +153,20 @@ public final class RuleSet {
     public Optional<PhotometryTable> photometry(String family, String colour, boolean night) {
         return tables.photometry().stream().filter(table -> table.isFor(family, colour, night)).findFirst()
                 .map(table -> table.citing(confirmed(table.citation())));
+    }
+
+    /**
+     * Returns the number by which a person confirms a value or a table: the value itself, or the control total of the table, which is the
+     * sum of all numbers that it prints.
+     *
+     * @param key key of the value or table
+     * @return the number, empty where the rule set has none of that key
+     */
+    public OptionalDouble confirmable(String key) {
+        if (values.containsKey(key)) {
+            return OptionalDouble.of(values.get(key).value());
+        }
+        return ControlTotals.of(tables, key);
     }
 
     /** Returns the tables as they were read. */

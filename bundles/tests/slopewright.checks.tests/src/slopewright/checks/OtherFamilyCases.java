@@ -133,6 +133,9 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BOX-02", Result.PASS, "confirmed with a source", Bases::triColour, sample -> {
             ValueConfirmation confirmation = SlopewrightFactory.eINSTANCE.createValueConfirmation();
             confirmation.setValueKey("tri-colour.on-slope-sector-deg");
+            confirmation.setRuleSetKey("faa:2010");
+            confirmation.setValue(1.0);
+            confirmation.setUnit("deg");
             confirmation.setSource("data plate of the unit");
             confirmation.setPerson("J. Doe");
             sample.project().getConfirmations().add(confirmation);

@@ -146,6 +146,9 @@ class OutcomeValuesTest {
         for (String key : List.of("four-unit-row.unit-spacing-m", "four-unit-row.unit-spacing-tolerance-m")) {
             ValueConfirmation confirmation = SlopewrightFactory.eINSTANCE.createValueConfirmation();
             confirmation.setValueKey(key);
+            confirmation.setRuleSetKey("icao:5th");
+            confirmation.setValue(key.endsWith("tolerance-m") ? 1.0 : 9.0);
+            confirmation.setUnit("m");
             confirmation.setSource("the issued figure");
             confirmation.setPerson("J. Doe");
             sample.project().getConfirmations().add(confirmation);
