@@ -118,7 +118,7 @@ final class ClearanceCases {
     }
 
     private static void glidePath(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ILS-01", null, "no glide path", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-01", Result.NOT_APPLICABLE, "no glide path", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ILS-01", Result.PASS, "same angle", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-01", Result.FAIL, "6' off", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.1)));

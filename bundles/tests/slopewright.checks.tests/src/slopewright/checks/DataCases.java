@@ -39,7 +39,7 @@ final class DataCases {
         cases.add(RuleCase.of("DATA-02", Result.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setWidthM(null)));
         cases.add(RuleCase.of("DATA-02", Result.NOT_EVALUATED, "no code", Bases::row, sample -> sample.runway().setCodeNumber(null)));
         cases.add(RuleCase.of("DATA-02", Result.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
-        cases.add(RuleCase.of("DATA-02", null, "helipad", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-02", Result.NOT_APPLICABLE, "helipad", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("DATA-03", Result.PASS, "complete", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-03", Result.PASS, "height group instead", Bases::usRow,
                 sample -> sample.host().getRegularGroups().clear()));
@@ -70,9 +70,9 @@ final class DataCases {
         cases.add(RuleCase.of("DATA-06", Result.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().setFamilyKey(null)));
         cases.add(RuleCase.of("DATA-07", Result.PASS, "covered", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-07", Result.FAIL, "not covered", Bases::row, sample -> sample.aid().setFamilyKey("two-bar")));
-        cases.add(RuleCase.of("DATA-08", Result.PASS, "known", Bases::row, sample -> sample.aid().setRuleSetKey("icao:later")));
-        cases.add(RuleCase.of("DATA-08", Result.FAIL, "unknown", Bases::row, sample -> sample.aid().setRuleSetKey("icao:9th")));
-        cases.add(RuleCase.of("DATA-08", null, "none", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-08", Result.PASS, "known", Bases::row, sample -> sample.aid().setRuleSetKey("icao:9th")));
+        cases.add(RuleCase.of("DATA-08", Result.FAIL, "unknown", Bases::row, sample -> sample.aid().setRuleSetKey("icao:12th")));
+        cases.add(RuleCase.of("DATA-08", Result.NOT_APPLICABLE, "none", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-09", Result.PASS, "whole", Bases::row,
                 sample -> block(sample, "points.csv", "0123456789abcdef".repeat(4), 5)));
         cases.add(RuleCase.of("DATA-09", Result.FAIL, "no file", Bases::row, sample -> block(sample, null, "0123456789abcdef".repeat(4),

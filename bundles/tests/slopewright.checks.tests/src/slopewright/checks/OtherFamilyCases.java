@@ -140,7 +140,7 @@ final class OtherFamilyCases {
             confirmation.setPerson("J. Doe");
             sample.project().getConfirmations().add(confirmation);
         }));
-        cases.add(RuleCase.of("BOX-08", null, "not portable", Bases::triColour, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-08", Result.NOT_APPLICABLE, "not portable", Bases::triColour, Sample::unchanged));
         cases.add(RuleCase.of("BOX-08", Result.PASS, "22 to 28 V", Bases::padTriColour, Sample::unchanged));
         cases.add(RuleCase.of("BOX-08", Result.FAIL, "from 24 V", Bases::padTriColour,
                 sample -> sample.aid().getEquipment().setMinVoltageV(24.0)));
@@ -153,7 +153,7 @@ final class OtherFamilyCases {
             sample.unit(0).getTransitions().remove(0);
             Bases.takeOver(sample);
         }));
-        cases.add(RuleCase.of("BOX-09", null, "fixed at a runway", Bases::triColour, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-09", Result.NOT_APPLICABLE, "fixed at a runway", Bases::triColour, Sample::unchanged));
     }
 
     private static void tree(Sample sample, double heightM) {

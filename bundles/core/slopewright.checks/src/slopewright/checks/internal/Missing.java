@@ -2,35 +2,35 @@ package slopewright.checks.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Severity;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Identified;
 
 /** Collects the names of missing inputs. */
 public final class Missing {
+    private final List<Message> names = new ArrayList<>();
 
-    private final List<String> names = new ArrayList<>();
-
-    /** Notes an input as missing unless it is there. */
-    public void unless(boolean there, String name) {
+    /** Notes an input as missing unless it is there: a name of the catalogue. */
+    public void unless(boolean there, String key, Argument... arguments) {
         if (!there) {
-            names.add(name);
+            names.add(Message.of(key, arguments));
         }
     }
 
-    public List<String> names() {
+    /** Returns what is missing. */
+    public List<Message> names() {
         return List.copyOf(names);
     }
 
     /** Adds a pass where nothing is missing, else one outcome that names everything that is. */
-    public static void report(OutcomeCollector findings, Identified element, List<String> missing, String complete) {
-        if (missing.isEmpty()) {
-            findings.decide(element, true, Optional.empty(), complete, Severity.WARNING);
+    public void report(Identified element, OutcomeCollector outcomes, Message complete) {
+        if (names.isEmpty()) {
+            outcomes.about(element).met(true).saying(complete).add();
         } else {
-            findings.notEvaluated(element, missing, "Missing: " + Words.list(missing)
-                    + ". Enter it; until then other rules can not be evaluated.");
+            outcomes.notEvaluated(element, names, Message.of("outcome.missing-inputs", Words.list(names)));
         }
     }
 }

@@ -1,16 +1,17 @@
 package slopewright.checks.internal.data;
 
-import java.util.Optional;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
 
-/** A rule set says nothing about families that it does not cover. */
+/**
+ * A rule set says nothing about families that it does not cover. A warning: another rule set may cover it, and until then nothing else was
+ * checked, which the sentence says.
+ */
 public final class CoveredFamilyRule implements Rule {
-
     @Override
     public String id() {
         return "DATA-07";
@@ -22,18 +23,12 @@ public final class CoveredFamilyRule implements Rule {
     }
 
     @Override
-    public void check(ProjectEvaluation context, OutcomeCollector findings) {
-        for (AidEvaluation subject : context.aids()) {
-            if (subject.family().isEmpty()) {
-                continue;
-            }
-            String rules = subject.rules().key() + " (" + subject.rules().edition() + ")";
-            String name = subject.family().orElseThrow().name();
-            findings.decide(subject.aid(), subject.isCovered(), Optional.empty(), subject.isCovered() ? "Rule set " + rules + " covers "
-                    + name + "."
-                    : "Rule set " + rules + " does not cover " + name
-                    + ": nothing else was checked. Name a rule set for this aid that does; it covers "
-                            + String.join(", ", subject.rules().descriptor().families()) + ".", severity());
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        for (AidEvaluation aid : evaluation.aids()) {
+            aid.family().ifPresent(family -> outcomes.about(aid.aid()).met(aid.isCovered())
+                    .saying(aid.isCovered() ? "covered" : "not-covered", Words.name(aid.rules().key()), Words.name(aid.rules().edition()),
+                            Words.name(family.name()))
+                    .advising("choose", Words.names(aid.rules().descriptor().families())).add());
         }
     }
 }

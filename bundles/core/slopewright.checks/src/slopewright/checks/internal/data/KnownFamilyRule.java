@@ -1,36 +1,34 @@
 package slopewright.checks.internal.data;
 
 import java.util.List;
-import java.util.Optional;
 
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Rule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 
-/** A family that nobody knows can not be checked. */
+/** A family that nobody knows cannot be checked. */
 public final class KnownFamilyRule implements Rule {
-
     @Override
     public String id() {
         return "DATA-06";
     }
 
     @Override
-    public void check(ProjectEvaluation context, OutcomeCollector findings) {
-        for (AidEvaluation subject : context.aids()) {
-            String key = subject.aid().getFamilyKey();
-            if (key == null) {
-                findings.notEvaluated(subject.aid(), List.of("family"), "The aid names no family. Choose one.");
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        for (AidEvaluation aid : evaluation.aids()) {
+            String key = aid.aid().getFamilyKey();
+            if (key == null || key.isBlank()) {
+                outcomes.notEvaluated(aid.aid(), List.of(Message.of("missing.family")), Message.of("DATA-06.none"));
                 continue;
             }
-            boolean known = subject.family().isPresent();
-            findings.decide(subject.aid(), known, Optional.empty(), known ? "The family " + key + " is known."
-                    : "There is no family '" + key + "'. Choose one of "
-                    + String.join(", ", Families.all().stream().map(IndicatorFamily::key).toList())
-                            + ".", severity());
+            outcomes.about(aid.aid()).met(aid.family().isPresent())
+                    .saying(aid.family().isPresent() ? "known" : "unknown", Words.name(key))
+                    .advising("choose", Words.names(Families.all().stream().map(IndicatorFamily::key).toList())).add();
         }
     }
 }

@@ -5,12 +5,13 @@ import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 
-/** An obstacle without place or height can not be compared with anything. */
+/** An obstacle without place or height cannot be compared with anything. A warning: the rule that compares it says that it was not. */
 public final class ObstacleDataRule implements Rule {
-
     @Override
     public String id() {
         return "DATA-11";
@@ -22,20 +23,20 @@ public final class ObstacleDataRule implements Rule {
     }
 
     @Override
-    public void check(ProjectEvaluation context, OutcomeCollector findings) {
-        if (context.project().getAerodrome() == null) {
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        if (evaluation.project().getAerodrome() == null) {
             return;
         }
-        for (Obstacle obstacle : context.project().getAerodrome().getObstacles()) {
+        for (Obstacle obstacle : evaluation.project().getAerodrome().getObstacles()) {
             Missing missing = new Missing();
             int least = obstacle.getKind() == ObstacleKind.AREA ? 3 : obstacle.getKind() == ObstacleKind.LINE ? 2 : 1;
-            missing.unless(obstacle.getPlaces().size() >= least, least == 1 ? "place" : least + " places");
+            missing.unless(obstacle.getPlaces().size() >= least, least == 1 ? "missing.place" : "missing.places", Words.count(least));
             boolean everywhere = !obstacle.getPlaces().isEmpty()
                     && obstacle.getPlaces().stream().allMatch(place -> place.getElevationM() != null);
-            missing.unless(obstacle.getTopElevationM() != null || everywhere, "top elevation");
-            missing.unless(obstacle.getHorizontalAccuracyM() != null, "horizontal accuracy");
-            missing.unless(obstacle.getVerticalAccuracyM() != null, "vertical accuracy");
-            Missing.report(findings, obstacle, missing.names(), "Place, top elevation and accuracy are known.");
+            missing.unless(obstacle.getTopElevationM() != null || everywhere, "missing.top-elevation");
+            missing.unless(obstacle.getHorizontalAccuracyM() != null, "missing.horizontal-accuracy");
+            missing.unless(obstacle.getVerticalAccuracyM() != null, "missing.vertical-accuracy");
+            missing.report(obstacle, outcomes, Message.of("DATA-11.complete"));
         }
     }
 }

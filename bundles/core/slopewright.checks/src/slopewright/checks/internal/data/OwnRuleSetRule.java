@@ -1,32 +1,33 @@
 package slopewright.checks.internal.data;
 
-import java.util.Optional;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Rule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.standards.RuleSets;
 
 /** An aid may name a rule set of its own; it must exist. */
 public final class OwnRuleSetRule implements Rule {
-
     @Override
     public String id() {
         return "DATA-08";
     }
 
     @Override
-    public void check(ProjectEvaluation context, OutcomeCollector findings) {
-        for (AidEvaluation subject : context.aids()) {
-            String key = subject.aid().getRuleSetKey();
-            if (key != null) {
-                boolean known = RuleSets.find(key).isPresent();
-                findings.decide(subject.aid(), known, Optional.empty(), known ? "The aid names rule set " + key + "."
-                        : "There is no rule set '" + key + "'; the one of the project was used. Choose one of "
-                                + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList()) + ".",
-                                severity());
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        for (AidEvaluation aid : evaluation.aids()) {
+            String key = aid.aid().getRuleSetKey();
+            if (key == null || key.isBlank()) {
+                outcomes.notApplicable(aid.aid(), Message.of("DATA-08.none", Words.name(aid.rules().key()),
+                        Words.name(aid.rules().edition())));
+                continue;
             }
+            boolean known = RuleSets.find(key).isPresent();
+            outcomes.about(aid.aid()).met(known).saying(known ? "known" : "unknown", Words.name(key))
+                    .advising("choose", Words.names(RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList()))
+                    .add();
         }
     }
 }

@@ -1,33 +1,28 @@
 package slopewright.checks.internal.data;
 
-import java.util.Optional;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Rule;
 import slopewright.checks.internal.Missing;
-import slopewright.checks.internal.Words;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
 import slopewright.model.SurveyBlock;
 
-/** Bulk survey data is kept beside the project; the reference must hold. */
+/** Bulk survey data is kept beside the project; the reference must hold, or its points are compared with nothing. */
 public final class SurveyBlockRule implements Rule {
-
     @Override
     public String id() {
         return "DATA-09";
     }
 
     @Override
-    public void check(ProjectEvaluation context, OutcomeCollector findings) {
-        for (SurveyBlock block : context.project().getSurveyBlocks()) {
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        for (SurveyBlock block : evaluation.project().getSurveyBlocks()) {
             Missing missing = new Missing();
-            missing.unless(isGiven(block.getPath()), "file name");
-            missing.unless(isGiven(block.getSha256()) && block.getSha256().matches("[0-9a-fA-F]{64}"), "SHA-256 hash of its content");
-            missing.unless(block.getPointCount() != null && block.getPointCount() > 0, "number of points");
+            missing.unless(isGiven(block.getPath()), "missing.file-name");
+            missing.unless(isGiven(block.getSha256()) && block.getSha256().matches("[0-9a-fA-F]{64}"), "missing.sha256");
+            missing.unless(block.getPointCount() != null && block.getPointCount() > 0, "missing.point-count");
             boolean whole = missing.names().isEmpty();
-            findings.decide(block, whole, Optional.empty(), whole ? "The block names file, hash and number of points."
-                    : "The block dangles: it gives no " + Words.list(missing.names()) + ". Import the survey again or take the block out.",
-                    severity());
+            outcomes.about(block).met(whole).saying(whole ? "whole" : "lacking", Words.list(missing.names())).advising("import").add();
         }
     }
 

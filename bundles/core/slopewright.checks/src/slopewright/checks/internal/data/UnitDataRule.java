@@ -5,33 +5,32 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Missing;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
-import slopewright.model.util.Projects;
-import slopewright.siting.Families;
+import slopewright.siting.ElementNames;
 import slopewright.siting.IndicatorFamily;
 
-/** Every light unit stands somewhere and is set to something. */
+/** Every light unit stands somewhere and is set to something. A warning: what rests on a missing number is not evaluated. */
 public final class UnitDataRule extends AidRule {
-
     /** Made by the service loader. */
     public UnitDataRule() {
         super("DATA-04", Severity.WARNING);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         Missing missing = new Missing();
-        boolean lit = Families.find(facts.family())
-                .filter(family -> family.displayForm() == IndicatorFamily.DisplayForm.LIGHTS).isPresent();
+        boolean lit = facts.indicator().displayForm() == IndicatorFamily.DisplayForm.LIGHTS;
         for (LightUnit unit : facts.aid().getUnits()) {
-            String of = " of " + Projects.label(unit);
-            missing.unless(unit.getAlongM() != null, "place along the runway" + of);
-            missing.unless(unit.getRightM() != null, "place to the side" + of);
-            missing.unless(unit.getLensElevationM() != null, "lens elevation" + of);
-            missing.unless(unit.getSettingDeg() != null, "setting" + of);
-            missing.unless(!lit || !unit.getTransitions().isEmpty(), "sectors" + of);
+            Argument name = ElementNames.of(unit);
+            missing.unless(unit.getAlongM() != null, "missing.unit-along", name);
+            missing.unless(unit.getRightM() != null, "missing.unit-right", name);
+            missing.unless(unit.getLensElevationM() != null, "missing.unit-lens-elevation", name);
+            missing.unless(unit.getSettingDeg() != null, "missing.unit-setting", name);
+            missing.unless(!lit || !unit.getTransitions().isEmpty(), "missing.unit-sectors", name);
         }
-        missing.unless(!facts.aid().getUnits().isEmpty(), "light units");
-        Missing.report(findings, facts.aid(), missing.names(), "Every unit has its place, level, setting and sectors.");
+        missing.unless(!facts.aid().getUnits().isEmpty(), "missing.units-of", ElementNames.of(facts.aid()));
+        missing.report(facts.aid(), outcomes, Message.of("DATA-04.complete"));
     }
 }

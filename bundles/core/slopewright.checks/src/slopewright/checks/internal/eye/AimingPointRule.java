@@ -1,42 +1,38 @@
 package slopewright.checks.internal.eye;
 
-import java.util.List;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
-import slopewright.checks.internal.Words;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
 import slopewright.standards.AimingPointTable;
 import slopewright.standards.CitedValue;
 
-/** The aiming point marking begins where the visual slope begins. */
+/** The aiming point marking begins where the visual slope begins. A warning: the paint can be moved, and nothing is struck meanwhile. */
 public final class AimingPointRule extends AidRule {
-
     /** Made by the service loader. */
     public AimingPointRule() {
         super("AIM-01", Severity.WARNING);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        if (!facts.atRunway()) {
-            return;
-        }
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        RunwayEnd end = facts.end();
         AimingPointTable table = facts.rules().aimingPoint()
-                .orElseThrow(() -> Stop.notApplicable("Rule set " + facts.rules().key() + " gives no place of the marking."));
-        double marking = AidFacts.need(facts.end().getAimingPointDistanceM(), "distance of the aiming point marking");
+                .orElseThrow(() -> Stop.notApplicable(Message.of("AIM-01.none-given", Words.name(facts.rules().key()))));
+        double marking = AidFacts.need(end.getAimingPointDistanceM(), Message.of("missing.aiming-point"));
         CitedValue tolerance = facts.common("siting.eye-height-tolerance-m");
         Siting laid = facts.laid();
         double allowed = tolerance.value() / Angles.tanDeg(laid.slopeDeg());
-        compare(findings, facts.aid(), Measure.within(marking, laid.distanceM(), allowed, "m"),
-                OutcomeCollector.weakest(List.of(table.citation(), tolerance.citation())), "The marking begins " + Words.m(marking)
-                        + " from the threshold, the visual slope " + Words.m(laid.distanceM()) + "; " + Words.m(allowed)
-                        + " of difference are allowed.",
-                "Repaint the marking at the origin of the slope.");
+        outcomes.about(facts.aid()).measured(Measure.within(marking, laid.distanceM(), allowed, "m")).citing(table.citation())
+                .resting(tolerance)
+                .step("along-of-height", Words.m(tolerance.value()), Words.deg(laid.slopeDeg()), Words.m(allowed))
+                .saying("compared", Words.m(marking), Words.m(laid.distanceM()), Words.m(allowed)).advising("repaint").add();
     }
 }

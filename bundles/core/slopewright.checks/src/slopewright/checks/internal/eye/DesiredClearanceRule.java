@@ -4,27 +4,23 @@ import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Words;
 import slopewright.model.ClearanceChoice;
-import slopewright.model.util.Projects;
-import slopewright.standards.Citation;
 
-/** The wheel clearance that is provided where practicable. */
-public final class DesiredClearanceRule extends WheelClearance {
-
+/** The wheel clearance that is provided where practicable. A warning: an aeronautical study may accept less, down to the minimum. */
+public final class DesiredClearanceRule extends ClearanceRule {
     /** Made by the service loader. */
     public DesiredClearanceRule() {
         super("WHEEL-01", Severity.WARNING);
     }
 
     @Override
-    public void check(AidFacts facts, Case one, Citation citation, OutcomeCollector findings) {
+    void check(AidFacts facts, Case one, OutcomeCollector outcomes) {
         double desired = one.band().desiredM();
-        double clearance = facts.laid().mehtM() - one.eyeToWheelM();
+        double clearance = one.clearance().clearanceM();
         boolean chosen = facts.aid().getClearance() != ClearanceChoice.DESIRED || facts.host().getGlidePath() != null;
-        add(findings, facts, Measure.atLeast(clearance, desired, "m"), citation,
-                Projects.label(one.group()) + " clears the threshold by " + Words.m(clearance) + "; " + Words.m(desired) + " are desired.",
-                (chosen ? "A smaller clearance was chosen: an aeronautical study must accept it" : "An aeronautical study must accept less")
-                        + ", or move the row " + Words.m(moveM(facts, desired - clearance)) + " farther from the threshold.");
+        withStep(entry(facts, outcomes), facts.laid(), one.clearance()).measured(Measure.atLeast(clearance, desired, "m"))
+                .citing(one.table().desired()).saying("compared", one.name(), Words.m(clearance), Words.m(desired))
+                .advising(chosen ? "chosen" : "study", move(facts, desired - clearance)).add();
     }
 }

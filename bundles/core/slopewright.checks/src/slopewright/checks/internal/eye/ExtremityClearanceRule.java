@@ -4,36 +4,41 @@ import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Stop;
 import slopewright.geometry.Angles;
-import slopewright.model.util.Projects;
-import slopewright.standards.Citation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.siting.Siting;
 
-/** Where a cut clearance is given at a displaced threshold, the runway extremity still needs the desired one. */
-public final class ExtremityClearanceRule extends WheelClearance {
-
+/**
+ * Where a cut clearance is given at a displaced threshold, the runway extremity still needs the desired one, for the largest aeroplane of
+ * the group.
+ */
+public final class ExtremityClearanceRule extends ClearanceRule {
     /** Made by the service loader. */
     public ExtremityClearanceRule() {
         super("WHEEL-03", Severity.FAIL);
     }
 
     @Override
-    public void check(AidFacts facts, Case one, Citation citation, OutcomeCollector findings) {
+    void check(AidFacts facts, Case one, OutcomeCollector outcomes) {
         Double displaced = facts.end().getDisplacedThresholdM();
         double desired = one.band().desiredM();
-        double atThreshold = facts.laid().mehtM() - one.eyeToWheelM();
-        if (displaced == null || displaced == 0 || atThreshold >= desired) {
-            findings.notApplicable(facts.aid(), displaced == null || displaced == 0 ? "The threshold is not displaced."
-                    : Projects.label(one.group()) + " has the desired clearance over the threshold.");
-            return;
+        if (displaced == null || displaced == 0) {
+            throw Stop.notApplicable(Message.of("outcome.threshold-not-displaced"));
         }
-        double extremity = AidFacts.need(facts.end().getExtremityElevationM(), "elevation of the runway extremity")
-                - AidFacts.need(facts.end().getThresholdElevationM(), "threshold elevation");
-        double eye = facts.laid().mehtM() + displaced * Angles.tanDeg(facts.laid().lowestOnSlopeDeg());
-        double clearance = eye - extremity - one.band().belowM();
-        add(findings, facts, Measure.atLeast(clearance, desired, "m"), citation,
-                "An aeroplane with an eye-to-wheel height of " + Words.m(one.band().belowM()) + ", the top of the group of "
-                        + Projects.label(one.group()) + ", clears the runway extremity by " + Words.m(clearance) + "; " + Words.m(desired)
-                        + " are needed there.", "Move the row farther from the threshold, or give the desired clearance at the threshold.");
+        if (Measure.atLeast(one.clearance().clearanceM(), desired, "m").isMet()) {
+            throw Stop.notApplicable(Message.of("WHEEL-03.desired-over-threshold", one.name()));
+        }
+        double extremity = AidFacts.need(facts.end().getExtremityElevationM(), Message.of("missing.extremity-elevation"))
+                - AidFacts.need(facts.end().getThresholdElevationM(), Message.of("missing.threshold-elevation"));
+        Siting laid = facts.laid();
+        double eye = laid.mehtM() + displaced * Angles.tanDeg(laid.lowestOnSlopeDeg());
+        double top = one.band().belowM();
+        double clearance = eye - extremity - top;
+        entry(facts, outcomes).measured(Measure.atLeast(clearance, desired, "m")).citing(one.table().desired())
+                .step("extremity-eye", Words.m(laid.mehtM()), Words.m(displaced), Words.deg(laid.lowestOnSlopeDeg()), Words.m(eye))
+                .step("extremity-clearance", Words.m(eye), Words.m(extremity), Words.m(top), Words.m(clearance))
+                .saying("compared", Words.m(top), one.name(), Words.m(clearance), Words.m(desired)).advising("move").add();
     }
 }

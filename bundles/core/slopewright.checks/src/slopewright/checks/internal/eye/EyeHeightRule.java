@@ -1,50 +1,63 @@
 package slopewright.checks.internal.eye;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Stop;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.siting.Input;
 import slopewright.siting.Siting;
+import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
+import slopewright.standards.CrossingHeightTable;
 
-/** The eye height over the threshold is the one that the aeroplanes need. */
+/** The eye height over the threshold is the one that the aeroplanes need; a lower one takes wheel clearance away. */
 public final class EyeHeightRule extends AidRule {
-
     /** Made by the service loader. */
     public EyeHeightRule() {
         super("EYE-01", Severity.FAIL);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        if (!facts.atRunway()) {
-            return;
-        }
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        facts.end();
         if (facts.host().getGlidePath() != null && facts.indicator().has(Trait.ROW)) {
-            findings.notApplicable(facts.aid(),
-                    "Beside a glide path the wheel clearance decides (WHEEL-02), not an eye height to be reached.");
-            return;
+            throw Stop.notApplicable(Message.of("EYE-01.beside-glide-path"));
         }
         Siting laid = facts.laid();
-        Siting solved = facts.solvedAtLens();
-        double target = solved.mehtM();
-        double tan = Angles.tanDeg(laid.lowestOnSlopeDeg());
-        List<Citation> sources = solved.citations().stream()
-                .filter(use -> use.name().contains("clearance") || use.name().contains("crossing-height")
-                || use.name().contains("allowance"))
-                .map(Siting.CitedUse::citation).toList();
-        Measure measure = Measure.atLeast(laid.mehtM(), target, "m");
-        compare(findings, facts.aid(), measure, sources.isEmpty() ? Optional.empty() : Optional.of(OutcomeCollector.weakest(sources)),
-                "The eye height over the threshold (MEHT) is " + Words.mFt(laid.mehtM()) + " on " + Words.deg(laid.lowestOnSlopeDeg())
-                        + "; "
-                        + Words.mFt(target) + " are needed.", "Move the indicator " + Words.m((target - laid.mehtM()) / tan)
-                                + " farther from the threshold, or choose a smaller clearance that a study accepts.", severity());
+        double target = facts.solvedAtLens().mehtM();
+        double move = Math.max(0, target - laid.mehtM()) / Angles.tanDeg(laid.lowestOnSlopeDeg());
+        outcomes.about(facts.aid()).measured(Measure.atLeast(laid.mehtM(), target, "m")).citing(sources(facts))
+                .steps(MinimumEyeHeight.steps(laid))
+                .saying("compared", Words.mFt(laid.mehtM()), Words.deg(laid.lowestOnSlopeDeg()), Words.mFt(target))
+                .advising("move", Words.m(move)).add();
+    }
+
+    /** Returns where the needed height comes from: the table of clearances or of height groups, a nominal height; and the allowance. */
+    private static List<Citation> sources(AidFacts facts) {
+        SitingRequest request = facts.request();
+        List<Citation> sources = new ArrayList<>();
+        facts.find("boundary-allowance-min").map(CitedValue::citation).ifPresent(sources::add);
+        if (request.has(Input.EYE_HEIGHT)) {
+            return sources;
+        }
+        if (request.has(Input.HEIGHT_GROUP)) {
+            facts.rules().crossingHeight().map(CrossingHeightTable::citation).ifPresent(sources::add);
+        } else if (!request.has(Input.EYE_TO_WHEEL)) {
+            facts.find("nominal-eye-height-m").map(CitedValue::citation).ifPresent(sources::add);
+        } else if (request.clearance() != SitingRequest.Clearance.CHOSEN) {
+            boolean minimum = request.clearance() == SitingRequest.Clearance.MINIMUM;
+            facts.rules().wheelClearance().map(table -> minimum ? table.citation() : table.desired()).ifPresent(sources::add);
+        }
+        return sources;
     }
 }

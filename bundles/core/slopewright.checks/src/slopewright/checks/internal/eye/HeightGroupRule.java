@@ -6,38 +6,34 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
-import slopewright.checks.internal.Words;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.siting.Siting;
 import slopewright.siting.Trait;
 import slopewright.standards.CrossingHeightTable;
 
-/** The crossing height belongs to the height group of the aeroplanes. */
+/** The crossing height belongs to the height group of the aeroplanes; where the rule set has groups, they stand for wheel clearance. */
 public final class HeightGroupRule extends AidRule {
-
     /** Made by the service loader. */
     public HeightGroupRule() {
         super("EYE-03", Severity.FAIL, Trait.ROW);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        if (!facts.atRunway()) {
-            return;
-        }
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        facts.end();
         CrossingHeightTable table = facts.rules().crossingHeight()
-                .orElseThrow(() -> Stop.notApplicable("Rule set " + facts.rules().key() + " has no height groups."));
-        int number = AidFacts.need(facts.aid().getHeightGroup(), "height group of the aid");
-        CrossingHeightTable.Group group = table.group(number)
-                .orElseThrow(() -> Stop.missing("height group that is in the table", "Not evaluated: there is no height group " + number
-                + "."));
+                .orElseThrow(() -> Stop.notApplicable(Message.of("EYE-03.no-groups", Words.name(facts.rules().key()))));
+        int number = AidFacts.need(facts.aid().getHeightGroup(), Message.of("missing.height-group"));
+        CrossingHeightTable.Group group = table.group(number).orElseThrow(() -> Stop.missing(Message.of("missing.height-group-of-table"),
+                Message.of("EYE-03.unknown-group", Words.count(number))));
         double wanted = Lengths.feetToMetres(group.crossingHeightFt());
         double least = wanted - Lengths.feetToMetres(group.belowFt());
         double most = wanted + Lengths.feetToMetres(group.aboveFt());
-        double height = facts.laid().mehtM();
-        Measure measure = height < wanted ? Measure.atLeast(height, least, "m") : Measure.atMost(height, most, "m");
-        compare(findings, facts.aid(), measure, table.citation(), "The lowest on-course signal crosses the threshold at "
-                + Words.mFt(height)
-                + "; height group " + number + " has " + Words.mFt(least) + " to " + Words.mFt(most) + ".",
-                "Move the indicator, or choose the right height group.");
+        Siting laid = facts.laid();
+        outcomes.about(facts.aid()).measured(Measure.between(laid.mehtM(), least, most, "m")).citing(table.citation())
+                .steps(MinimumEyeHeight.steps(laid))
+                .saying("compared", Words.mFt(laid.mehtM()), Words.count(number), Words.mFt(least), Words.mFt(most)).advising("move").add();
     }
 }

@@ -8,44 +8,33 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
 import slopewright.geometry.Angles;
-import slopewright.model.GlidePathAid;
-import slopewright.standards.Citation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 
-/** Both aids show the same slope. */
+/** Both aids show the same slope. A warning: where obstacles forbid it, the difference is published. */
 public final class GlidePathAngleRule extends AidRule {
-
     /** Made by the service loader. */
     public GlidePathAngleRule() {
         super("ILS-01", Severity.WARNING);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        GlidePathAid path = facts.host().getGlidePath();
-        if (path == null) {
-            return;
-        }
-        double angle = AidFacts.need(path.getPathAngleDeg(), "angle of the glide path");
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        double angle = AidFacts.need(GlidePaths.of(facts).getPathAngleDeg(), Message.of("missing.glide-path-angle"));
         double slope = facts.laid().slopeDeg();
-        Optional<CitedValue> coincidence = facts.rules().find("coincidence.angle-deg");
-        double limit;
-        Citation citation;
-        if (coincidence.isPresent()) {
-            limit = Angles.degToMinutes(coincidence.get().value());
-            citation = coincidence.get().citation();
-        } else {
-            CitedValue difference = facts.common("glide-path.slope-difference-min");
-            CitedValue accuracy = facts.value("setting-accuracy-min");
-            limit = difference.value() + accuracy.value();
-            citation = OutcomeCollector.weakest(List.of(difference.citation(), accuracy.citation()));
-        }
+        List<CitedValue> limits = limits(facts);
+        double limit = limits.size() == 1 ? Angles.degToMinutes(limits.get(0).value()) : limits.get(0).value() + limits.get(1).value();
         double off = Angles.degToMinutes(Math.abs(slope - angle));
-        compare(findings, facts.aid(), Measure.atMost(off, limit, "min"), citation, "The slope of " + Words.deg(slope)
-                + " differs by " + Words.min(off) + " from the glide path of " + Words.deg(angle) + "; " + Words.min(limit)
-                + " are allowed.",
-                "Choose the slope of the glide path; where obstacles forbid it, publish that the aids differ.");
+        outcomes.about(facts.aid()).measured(Measure.atMost(off, limit, "min")).resting(limits.toArray(CitedValue[]::new))
+                .saying("compared", Words.deg(slope), Words.min(off), Words.deg(angle), Words.min(limit)).advising("choose").add();
+    }
+
+    /** Returns the one angle within which both coincide, or the difference and the accuracy of setting that add up. */
+    private static List<CitedValue> limits(AidFacts facts) {
+        Optional<CitedValue> coincidence = facts.rules().find("coincidence.angle-deg");
+        return coincidence.isPresent() ? List.of(coincidence.get())
+                : List.of(facts.common("glide-path.slope-difference-min"), facts.value("setting-accuracy-min"));
     }
 }

@@ -8,40 +8,41 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.siting.range.RangeEstimate;
-import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 
-/** A light that is too weak guides nobody at the distance at which it should. */
+/**
+ * A light that is too weak guides nobody at the distance at which it should. A warning: the range is an estimate, and a shorter one may be
+ * stated.
+ */
 public final class SeenRangeRule extends AidRule {
-
     /** Made by the service loader. */
     public SeenRangeRule() {
         super("RANGE-01", Severity.WARNING);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         UsefulRange useful = new UsefulRange(facts);
         List<UsefulRange.Expected> expected = useful.expected();
         RangeEstimate estimate = useful.ofEquipment();
         CitedValue visibility = useful.visibility();
-        List<String> words = new ArrayList<>();
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(visibility, facts.common("range.contrast-threshold-percent"));
+        List<Argument> seen = new ArrayList<>();
         Measure worst = null;
-        List<Citation> used = new ArrayList<>(List.of(visibility.citation()));
         for (UsefulRange.Expected one : expected) {
-            double seen = estimate.rangeM(one.condition()).orElseThrow();
-            words.add("from " + UsefulRange.km(seen) + " by " + one.condition().key() + " where " + UsefulRange.km(one.range().value())
-                    + " are expected");
-            Measure measure = Measure.atLeast(seen, one.range().value(), "m");
-            worst = worst == null || measure.margin() < worst.margin() ? measure : worst;
-            used.add(one.range().citation());
-            used.add(facts.common("range.eye-illuminance-" + one.condition().key() + "-lx").citation());
+            double range = estimate.rangeM(one.condition()).orElseThrow();
+            seen.add(Message.of("RANGE-01.seen", Words.km(range), Words.term("light." + one.condition().key()),
+                    Words.km(one.range().value())));
+            Measure measure = Measure.atLeast(range, one.range().value(), "m");
+            worst = worst == null ? measure : Measure.worse(worst, measure);
+            entry.resting(one.range(), facts.common("range.eye-illuminance-" + one.condition().key() + "-lx"));
         }
-        used.add(facts.common("range.contrast-threshold-percent").citation());
-        compare(findings, facts.aid(), worst, OutcomeCollector.weakest(used), "With " + Words.number(estimate.intensityCd().orElseThrow())
-                + " cd and a visibility of " + UsefulRange.km(visibility.value()) + " it is estimated to be seen "
-                + Words.list(words) + ".", "Choose equipment of a higher intensity, or state the shorter range.");
+        entry.measured(worst).saying("compared", Words.quantity(estimate.intensityCd().orElseThrow(), Notation.CANDELA),
+                Words.km(visibility.value()), Words.list(seen)).advising("stronger").add();
     }
 }

@@ -2,13 +2,14 @@ package slopewright.checks.internal.range;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.Stop;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.range.LightCondition;
 import slopewright.siting.range.RangeConditions;
 import slopewright.siting.range.RangeEstimate;
@@ -35,8 +36,8 @@ final class UsefulRange {
             range.ifPresent(value -> found.add(new Expected(condition, value)));
         }
         if (found.isEmpty()) {
-            throw Stop.notApplicable("Rule set " + facts.rules().key() + " (" + facts.rules().edition() + ") gives no useful range for "
-                    + facts.familyName() + ".");
+            throw Stop.notApplicable(Message.of("range.none-given", Words.name(facts.rules().key()), Words.name(facts.rules().edition()),
+                    Words.name(facts.familyName())));
         }
         return found;
     }
@@ -48,11 +49,10 @@ final class UsefulRange {
 
     /** Returns the estimate for the intensity of the equipment; ends the rule where that is missing. */
     RangeEstimate ofEquipment() {
-        EquipmentType type = AidFacts.need(facts.aid().getEquipment(), "equipment type");
-        double intensity = AidFacts.need(type.getIntensityCd(), "intensity of " + Projects.label(type));
-        if (!(intensity > 0)) {
-            throw Stop.missing("intensity of " + Projects.label(type),
-                    "Not evaluated: the intensity of " + Projects.label(type) + " is not above zero. Enter the right one.");
+        EquipmentType type = AidFacts.need(facts.aid().getEquipment(), Message.of("missing.equipment-type"));
+        Message name = Message.of("missing.intensity-of", ElementNames.of(type));
+        if (!(AidFacts.need(type.getIntensityCd(), name) > 0)) {
+            throw Stop.missing(name, Message.of("range.no-intensity", ElementNames.of(type)));
         }
         return RangeEstimate.of(facts.laid(), facts.rules(), RangeConditions.of(type).withVisibilityM(visibility().value()));
     }
@@ -60,10 +60,5 @@ final class UsefulRange {
     /** Returns the estimate for what does not depend on light. */
     RangeEstimate ofLayout() {
         return RangeEstimate.of(facts.laid(), facts.rules(), RangeConditions.unknown().withVisibilityM(visibility().value()));
-    }
-
-    /** Writes a range in kilometres. */
-    static String km(double metres) {
-        return String.format(Locale.ROOT, "%.2f km", metres / 1000);
     }
 }

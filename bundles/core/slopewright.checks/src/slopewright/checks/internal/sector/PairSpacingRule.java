@@ -1,7 +1,6 @@
 package slopewright.checks.internal.sector;
 
 import java.util.List;
-import java.util.Set;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
@@ -10,31 +9,30 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
 /** The units of a pair stand beside each other. */
 public final class PairSpacingRule extends AidRule {
-
     /** Made by the service loader. */
     public PairSpacingRule() {
         super("BOX-06", Severity.FAIL, Trait.PAIR);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue wanted = facts.length("unit-spacing");
         CitedValue printed = facts.length("unit-spacing-printed");
         List<UnitAt> units = facts.units();
         if (units.size() != 2) {
-            throw Stop.missing("pair of units", "Not evaluated: the layout has " + units.size() + " units where 2 are needed.");
+            throw Stop.missing(Message.of("missing.pair"), Message.of("BOX-06.no-pair", Words.count(units.size())));
         }
         double spacing = Math.abs(units.get(0).rightM() - units.get(1).rightM());
         double tolerance = Math.abs(printed.value() - wanted.value());
-        compare(findings, facts.aid(), Measure.within(spacing, wanted.value(), tolerance, "m"),
-                wanted.citation(),
-                "The units stand " + Words.mFt(spacing) + " apart; about " + Words.mFt(wanted.value()) + " are published, with "
-                        + Words.m(printed.value()) + " beside it.", "Set them " + Words.m(wanted.value()) + " apart.");
+        outcomes.about(facts.aid()).measured(Measure.within(spacing, wanted.value(), tolerance, "m")).resting(wanted, printed)
+                .saying("compared", Words.mFt(spacing), Words.mFt(wanted.value()), Words.m(printed.value()))
+                .advising("apart", Words.m(wanted.value())).add();
     }
 }

@@ -1,6 +1,7 @@
 package slopewright.checks.internal.sector;
 
-import java.util.List;
+import java.util.Comparator;
+import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
@@ -8,65 +9,62 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
-import slopewright.checks.internal.Words;
 import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
-import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.model.LightColour;
 import slopewright.model.Transition;
 import slopewright.siting.Colour;
 import slopewright.siting.SectorEdge;
-import slopewright.siting.Siting;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
-import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 
 /** Nothing hides the unit from a pilot low on the approach. */
 public final class SightLineRule extends AidRule {
-
     /** Made by the service loader. */
     public SightLineRule() {
         super("BOX-09", Severity.FAIL, Trait.DARK_BELOW);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         if (facts.atRunway() && !Boolean.TRUE.equals(facts.aid().getPortable())) {
-            return;
+            throw Stop.notApplicable(Message.of("BOX-09.fixed-at-runway"));
         }
         CitedValue range = facts.common("obstacle.signal-range-m");
         CitedValue sector = facts.common("obstacle.signal-sector-deg");
-        Siting laid = facts.laid();
-        UnitPlan unit = laid.units().get(0);
+        UnitPlan unit = facts.laid().units().get(0);
         double edge = lowerRedDeg(facts, unit);
+        Surroundings around = facts.surroundings();
+        if (around.count() == 0 && around.uncompared().isEmpty()) {
+            throw Stop.missing(Message.of("missing.obstacle-survey"), Message.of("outcome.no-obstacles"));
+        }
         double turn = facts.aid().getAxisTurnDeg() == null ? 0 : facts.aid().getAxisTurnDeg();
-        ProtectionSurface sight = new ProtectionSurface(unit.place().alongM(), unit.place().heightM(), 0, Angles.tanDeg(sector.value()),
-                range.value(),
-                edge, turn);
-        double worst = Double.NEGATIVE_INFINITY;
-        String which = "";
-        for (ObstacleComparison found : facts.surroundings().compare(sight).inside()) {
-            FramePoint point = found.worst().point();
-            double excess = found.worst().excessM() - Curvature.dropM(unit.place().planDistanceM(point), 0);
-            if (excess > worst) {
-                worst = excess;
-                which = found.label();
-            }
+        SurfaceComparison compared = around.compare(new ProtectionSurface(unit.place().alongM(), unit.place().heightM(), 0,
+                Angles.tanDeg(sector.value()), range.value(), edge, turn));
+        Optional<ObstacleComparison> worst = compared.inside().stream().max(Comparator.comparingDouble(one -> excessM(one, unit)));
+        double excess = worst.map(one -> excessM(one, unit)).orElse(0.0);
+        if (excess <= 0 && !compared.uncompared().isEmpty()) {
+            throw Stop.missing(Message.of("list", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())),
+                    Message.of("BOX-09.incomplete"));
         }
-        Citation citation = OutcomeCollector.weakest(List.of(range.citation(), sector.citation()));
-        if (which.isEmpty()) {
-            findings.decide(facts.aid(), true, citation, "Nothing stands within " + Words.degrees(sector.value())
-                    + " of the axis in range.");
-            return;
-        }
-        compare(findings, facts.aid(), Measure.atMost(worst, 0, "m"), citation, which + " stands " + Words.m(Math.abs(worst))
-                + (worst > 0 ? " above" : " below") + " the sight line at " + Words.deg(edge) + ".",
-                "Move or raise the unit, or raise its setting; the margin below the lowest on-slope signal (OBS-04) holds too, the"
-                + " stricter governs.");
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(range, sector).advising("raise");
+        worst.ifPresentOrElse(one -> entry.measured(Measure.atMost(excess, 0, "m").strict())
+                .saying(excess > 0 ? "above" : "below", Words.name(one.label()), Words.m(Math.abs(excess)), Words.deg(edge)),
+                () -> entry.met(true).saying("clear", Words.degrees(sector.value())));
+        entry.add();
+    }
+
+    private static double excessM(ObstacleComparison one, UnitPlan unit) {
+        return one.worst().excessM() - Curvature.dropM(unit.place().planDistanceM(one.worst().point()), 0);
     }
 
     private static double lowerRedDeg(AidFacts facts, UnitPlan unit) {
@@ -83,6 +81,6 @@ public final class SightLineRule extends AidRule {
                 }
             }
         }
-        throw Stop.missing("lower edge of the red sector of the unit in hand");
+        throw Stop.missing(Message.of("missing.red-lower-edge"));
     }
 }

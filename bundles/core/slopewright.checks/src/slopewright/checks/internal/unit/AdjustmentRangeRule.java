@@ -1,7 +1,6 @@
 package slopewright.checks.internal.unit;
 
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
 import slopewright.checks.Measure;
@@ -11,39 +10,40 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
-import slopewright.model.util.Projects;
-import slopewright.standards.Citation;
+import slopewright.siting.ElementNames;
+import slopewright.standards.CitedValue;
 
-/** Every setting can be set. */
+/** Every setting can be set: one that cannot will not be that of the layout. */
 public final class AdjustmentRangeRule extends AidRule {
-
     /** Made by the service loader. */
     public AdjustmentRangeRule() {
         super("UNIT-03", Severity.FAIL);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        Optional<EquipmentType> type = Optional.ofNullable(facts.aid().getEquipment());
-        Optional<Double> least = type.map(EquipmentType::getMinSettingDeg);
-        Optional<Double> most = type.map(EquipmentType::getMaxSettingDeg);
-        boolean own = least.isPresent() && most.isPresent();
-        if (!own && facts.find("setting-range-from-deg").isEmpty()) {
-            throw Stop.missing("adjustment range of the equipment type");
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        EquipmentType type = facts.aid().getEquipment();
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid());
+        if (type != null && type.getMinSettingDeg() != null && type.getMaxSettingDeg() != null) {
+            compare(facts, type.getMinSettingDeg(), type.getMaxSettingDeg(), Message.of("list", ElementNames.of(type)), entry);
+            return;
         }
-        double from = own ? least.orElseThrow() : facts.value("setting-range-from-deg").value();
-        double to = own ? most.orElseThrow() : facts.value("setting-range-to-deg").value();
-        String whose = own ? type.map(Projects::label).orElseThrow() : "a unit of the rule set";
-        Optional<Citation> citation = own ? Optional.empty() : Optional.of(OutcomeCollector.weakest(
-                List.of(facts.value("setting-range-from-deg").citation(), facts.value("setting-range-to-deg").citation())));
+        Optional<CitedValue> from = facts.find("setting-range-from-deg");
+        if (from.isEmpty()) {
+            throw Stop.missing(Message.of("missing.adjustment-range"));
+        }
+        CitedValue to = facts.value("setting-range-to-deg");
+        compare(facts, from.get().value(), to.value(), Message.of("UNIT-03.unit-of-rules"), entry.resting(from.get(), to));
+    }
+
+    private static void compare(AidFacts facts, double from, double to, Message whose, OutcomeCollector.Entry entry) {
         UnitAt worst = facts.units().stream()
                 .min(Comparator.comparingDouble(unit -> Math.min(unit.settingDeg() - from, to - unit.settingDeg()))).orElseThrow();
-        double setting = worst.settingDeg();
-        Measure measure = setting - from < to - setting ? Measure.atLeast(setting, from, "deg") : Measure.atMost(setting, to, "deg");
-        compare(findings, facts.aid(), measure, citation, worst.label() + " is set to " + Words.deg(setting) + "; "
-                + whose + " can be set from " + Words.deg(from) + " to " + Words.deg(to) + ".",
-                "Choose another slope or another equipment type.", severity());
+        entry.measured(Measure.between(worst.settingDeg(), from, to, "deg"))
+                .saying("compared", worst.name(), Words.deg(worst.settingDeg()), whose, Words.deg(from), Words.deg(to))
+                .advising("choose").add();
     }
 }

@@ -8,26 +8,27 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 
-/** Units give way when they are struck. */
+/** Units give way when they are struck: one that does not wrecks the aeroplane. */
 public final class FrangibleRule extends AidRule {
-
     /** Made by the service loader. */
     public FrangibleRule() {
         super("UNIT-01", Severity.FAIL);
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue required = facts.value("frangible");
-        List<String> unknown = facts.units().stream().filter(unit -> unit.unit().getFrangible() == null).map(UnitAt::label).toList();
+        List<Argument> unknown = facts.units().stream().filter(unit -> unit.unit().getFrangible() == null).map(UnitAt::name).toList();
         if (!unknown.isEmpty()) {
-            throw Stop.missing("statement whether " + Words.list(unknown) + (unknown.size() == 1 ? " is" : " are") + " frangible");
+            throw Stop.missing(Message.of("missing.frangible", Words.list(unknown)));
         }
-        List<String> rigid = facts.units().stream().filter(unit -> !unit.unit().getFrangible()).map(UnitAt::label).toList();
-        decide(findings, facts.aid(), rigid.isEmpty(), required.citation(), rigid.isEmpty() ? "All units are frangible."
-                : Words.list(rigid) + (rigid.size() == 1 ? " is" : " are") + " not frangible.", "Mount every unit frangibly.");
+        List<Argument> rigid = facts.units().stream().filter(unit -> !unit.unit().getFrangible()).map(UnitAt::name).toList();
+        outcomes.about(facts.aid()).met(rigid.isEmpty()).resting(required)
+                .saying(rigid.isEmpty() ? "all" : "rigid", Words.list(rigid)).advising("mount").add();
     }
 }

@@ -26,28 +26,28 @@ import slopewright.model.util.Ids;
 import slopewright.siting.site.SurveyPoints;
 
 /**
- * A check that remembers must say what a check says that begins anew. Survey points are compared with numbers worked from the surface of
+ * A check with a cache says what a check says that begins anew. Survey points are compared with numbers worked from the surface of
  * the base row: it starts 60 m before the threshold at its elevation, 75 m to each side, diverges by 10 % and rises at 1.93 degrees.
  */
-class CheckMemoryTest {
+class EvaluationCacheTest {
 
     private static final double RISE = Math.tan(Math.toRadians(1.93));
 
     private final Random random = new Random(5);
 
     @Test
-    void whatIsRememberedChangesNoOutcome() {
+    void aCacheChangesNoOutcome() {
         Sample sample = Bases.row();
         Project project = sample.project();
         for (int i = 0; i < 60; i++) {
             scatter(sample, i);
         }
         Ids.assign(project);
-        EvaluationCache memory = new EvaluationCache();
+        EvaluationCache cache = new EvaluationCache();
         for (int round = 0; round < 60; round++) {
-            memory.forget(project, change(sample, round));
-            CheckResult remembered = Checks.run(project, memory, (done, all) -> true).orElseThrow();
-            assertEquals(Checks.run(project, Optional.empty()).outcomes(), remembered.outcomes(), "after change " + round);
+            cache.forget(project, change(sample, round));
+            CheckResult cached = Checks.run(project, cache, (done, all) -> true).orElseThrow();
+            assertEquals(Checks.run(project, Optional.empty()).outcomes(), cached.outcomes(), "after change " + round);
         }
     }
 
@@ -113,17 +113,17 @@ class CheckMemoryTest {
         Project project = withPoints(folder, new double[] {-1060, -1060, -1060, -3000}, new double[] {0, 180, 0, 0},
                 new double[] {limitM - 0.5, limitM + 50, limitM - 0.25, 0});
         Outcome clear = outcome(project);
-        assertEquals(Result.PASS, clear.verdict());
-        assertEquals(-0.25, clear.value().orElseThrow(), 1e-9);
+        assertEquals(Result.PASS, clear.result());
+        assertEquals(0.25, clear.value().orElseThrow(), 1e-9);
         assertTrue(clear.explanation().english().contains("3 of them within") && clear.explanation().english().contains("point 3,"), clear.explanation().english());
 
         project.getSurveyBlocks().get(0).setVerticalAccuracyM(0.4);
         Outcome unsure = outcome(project);
-        assertEquals(Result.FAIL, unsure.verdict());
-        assertEquals(0.15, unsure.value().orElseThrow(), 1e-9);
+        assertEquals(Result.FAIL, unsure.result());
+        assertEquals(-0.15, unsure.value().orElseThrow(), 1e-9);
 
         project.getSurveyBlocks().get(0).setHorizontalAccuracyM(10.0);
-        assertEquals(50.4 + 10 * RISE, outcome(project).value().orElseThrow(), 1e-6, "the point beside may lie within the surface");
+        assertEquals(-50.4 - 10 * RISE, outcome(project).value().orElseThrow(), 1e-6, "the point beside may lie within the surface");
     }
 
     @Test
@@ -132,7 +132,7 @@ class CheckMemoryTest {
         Files.write(folder.resolve("trees.swpoints"), new SurveyPoints(true, new double[] {1}, new double[] {1}, new double[] {1},
                 List.of()).bytes());
         Outcome replaced = outcome(project);
-        assertEquals(Result.NOT_EVALUATED, replaced.verdict());
+        assertEquals(Result.NOT_EVALUATED, replaced.result());
         assertTrue(replaced.explanation().english().contains("the file was changed or replaced"), replaced.explanation().english());
         Files.delete(folder.resolve("trees.swpoints"));
         assertTrue(outcome(project).explanation().english().contains("there is no such file"));
