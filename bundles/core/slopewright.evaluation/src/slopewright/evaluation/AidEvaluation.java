@@ -7,11 +7,13 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.ObstacleField;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
@@ -182,6 +184,20 @@ public final class AidEvaluation {
                     .then(plan -> surroundings().then(around -> Attempt.success(around.compare(plan.geometry()))));
         }
         return obstacles;
+    }
+
+    /**
+     * Compares an obstacle that is proposed, such as a copy that was moved, with the obstacle surface of the layout as it stands.
+     *
+     * @param proposed an obstacle, which need not be part of the project
+     * @return the comparison, empty where it lies outside; a reason where there is no surface, or the obstacle lacks something
+     */
+    public Attempt<Optional<ObstacleComparison>> compare(Obstacle proposed) {
+        return obstacles().then(known -> {
+            ObstacleField field = ObstacleField.of(List.of(proposed), frame().orThrow());
+            return field.unplaced().isEmpty() ? Attempt.success(field.compare(known.surface()).stream().findFirst())
+                    : Attempt.failure(field.unplaced().get(0).reason());
+        });
     }
 
     /** Returns what stands highest against the obstacle surface, empty where nothing lies within, or nobody knows. */

@@ -40,14 +40,15 @@ import slopewright.ui.plan.internal.FindingMarkers;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PilotEye;
 import slopewright.ui.plan.internal.PlanActions;
-import slopewright.ui.plan.internal.PlanFiles;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.PlanFiles;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.PlanMenu;
 import slopewright.ui.plan.internal.PlanNavigator;
 import slopewright.ui.plan.internal.PlanOverlays;
 import slopewright.ui.plan.internal.actions.PlanCommands;
 import slopewright.ui.plan.internal.actions.PlanSelection;
+import slopewright.ui.plan.internal.figures.SurveyLayer;
 import slopewright.ui.plan.internal.image.ImageBar;
 import slopewright.ui.plan.internal.image.ImageLayer;
 import slopewright.ui.plan.internal.image.ImageScaling;
@@ -76,6 +77,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     private PlanOverlays overlays;
     private FindingMarkers markers;
     private PilotEye eye;
+    private SurveyLayer survey;
     private PlanCommands commands;
     private PlanMenu menu;
     private ImageBar bar;
@@ -91,6 +93,9 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
 
         @Override
         public void checked(CheckResult result) {
+            if (survey.isOutdated()) {
+                redraw();
+            }
             markers.show(result);
         }
 
@@ -164,6 +169,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         ViewNavigation.install(viewer, diagram.view());
         viewer.setKeyHandler(PlanActions.withKeys(new PlanKeys(context), getActionRegistry()));
         eye = new PilotEye(context);
+        survey = new SurveyLayer(context);
         images = new ImageLayer(context);
         scaling = new ImageScaling(context, images, bar);
         commands = new PlanCommands(context, navigator, eye, scaling, this);
@@ -178,6 +184,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         markers = new FindingMarkers(context);
         getGraphicalViewer().setContents(document.project());
         navigator.showAerodrome();
+        survey.update();
         overlays.update();
         document.addListener(listener);
         document.lastResult().ifPresent(markers::show);
@@ -210,16 +217,22 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         boolean wasEmpty = context.plane().isEmpty();
         context.invalidate(elementIds);
         overlays.dismiss();
-        ((ElementPart<?>) getGraphicalViewer().getContents()).refreshAll();
-        ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).arrangeLabels();
         palette.update();
-        overlays.update();
         eye.update();
         images.update();
+        redraw();
         if (wasEmpty) {
             navigator.showAerodrome();
         }
         document.lastResult().ifPresent(markers::show);
+    }
+
+    /** Draws everything anew that follows from the evaluation. */
+    private void redraw() {
+        ((ElementPart<?>) getGraphicalViewer().getContents()).refreshAll();
+        survey.update();
+        overlays.update();
+        ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).arrangeLabels();
     }
 
     @Override

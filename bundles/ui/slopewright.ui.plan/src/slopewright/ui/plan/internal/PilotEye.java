@@ -20,6 +20,7 @@ import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.document.ViewState;
 import slopewright.ui.document.Viewpoint;
 import slopewright.ui.plan.internal.figures.Marks;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** The pilot's eye in the plan: where it is, and how it is put down at a place at the height of the slope there. */
 public final class PilotEye {
@@ -76,7 +77,7 @@ public final class PilotEye {
 
     /** Returns where the eye is in the scene, empty where none was placed. */
     public Optional<ScenePoint> place() {
-        return state().viewpoint().flatMap(eye -> axis(eye).map(axis -> PlanContext.point(axis, eye.eye().alongM(), eye.eye().rightM())));
+        return state().viewpoint().flatMap(eye -> axis(eye).map(axis -> PlanPlaces.point(axis, eye.eye().alongM(), eye.eye().rightM())));
     }
 
     private Optional<PlanAxis> axis(Viewpoint eye) {
@@ -104,7 +105,7 @@ public final class PilotEye {
         Optional<ApproachAid> aid = state().aid();
         Optional<FramePoint> lens = aid.flatMap(context::layout).map(Siting::reference);
         Optional<PlanAxis> axis = aid.flatMap(Projects::host).flatMap(context::axis);
-        return lens.isEmpty() || axis.isEmpty() ? Optional.empty() : Optional.of(PlanContext.point(axis.get().toPlane(lens.get())));
+        return lens.isEmpty() || axis.isEmpty() ? Optional.empty() : Optional.of(PlanPlaces.point(axis.get().toPlane(lens.get())));
     }
 
     private static List<ScenePoint> almond(ScenePoint at, double px) {

@@ -6,7 +6,8 @@ import java.util.function.Predicate;
 
 import slopewright.edit.AddAid;
 import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.TrialCopies;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachHost;
 import slopewright.model.Runway;
@@ -14,14 +15,11 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
-import slopewright.siting.Input;
 import slopewright.siting.Side;
-import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.siting.SitingRequest;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
-import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 
 /** Finds out where an aid of a family belongs that the user wants near a place, and how it would be laid out there. */
 public final class Placing {
@@ -34,13 +32,17 @@ public final class Placing {
      *
      * @param host    the runway end or approach direction
      * @param side    on which side
-     * @param siting  the layout, empty where none can be made
+     * @param figures what the layout would give, empty where none can be made
      * @param problem why none can be made
      */
-    public record Proposal(ApproachHost host, Side side, Optional<Siting> siting, Optional<String> problem) {
+    public record Proposal(ApproachHost host, Side side, Optional<TrialFigures> figures, Optional<String> problem) {
+    }
+
+    private record HostCopy(ApproachHost of, ProjectEvaluation in, ApproachHost copy) {
     }
 
     private final PlanContext context;
+    private Optional<HostCopy> copy = Optional.empty();
 
     /** Makes one for a plan. */
     public Placing(PlanContext context) {
@@ -83,29 +85,39 @@ public final class Placing {
      */
     public Optional<Proposal> propose(String familyKey, PlanPoint place) {
         IndicatorFamily family = Families.get(familyKey);
-        RuleSet rules = context.rules();
+        ProjectEvaluation evaluation = context.document().evaluation();
         return nearest(place, host -> suits(family, host)).map(host -> {
             PlanAxis axis = context.axis(host).orElseThrow();
             Side side = axis.toFrame(place, 0).rightM() < 0 ? Side.LEFT : Side.RIGHT;
-            Proposal clicked = propose(familyKey, host, side, rules);
-            Proposal both = clicked.siting().isPresent() ? clicked : propose(familyKey, host, Side.BOTH, rules);
-            return both.siting().isPresent() ? both : clicked;
+            Proposal clicked = propose(evaluation, familyKey, host, side);
+            Proposal both = clicked.figures().isPresent() ? clicked : propose(evaluation, familyKey, host, Side.BOTH);
+            return both.figures().isPresent() ? both : clicked;
         });
     }
 
-    private static Proposal propose(String familyKey, ApproachHost host, Side side, RuleSet rules) {
-        try {
-            if (AidLayouts.datumM(host).isEmpty()) {
-                return new Proposal(host, side, Optional.empty(), Optional.of(Messages.get("place.no-elevation", Projects.label(host))));
-            }
-            var request = AidRequests.ofHost(host).side(side);
-            if (host.getGlidePath() != null) {
-                request.settings(SitingRequest.Settings.GLIDE_PATH);
-            }
-            AddAid.usualHeightGroup(host, rules).ifPresent(group -> request.set(Input.HEIGHT_GROUP, Double.valueOf(group)));
-            return new Proposal(host, side, Optional.of(Families.site(familyKey, request.build(), rules)), Optional.empty());
-        } catch (SitingException e) {
-            return new Proposal(host, side, Optional.empty(), Optional.of(e.getMessage()));
+    /** Tries the edit out that a click makes, on a copy. */
+    private Proposal propose(ProjectEvaluation evaluation, String familyKey, ApproachHost host, Side side) {
+        if (AidLayouts.datumM(host).isEmpty()) {
+            return new Proposal(host, side, Optional.empty(), Optional.of(Messages.get("place.no-elevation", Projects.label(host))));
         }
+        AddAid edit = AddAid.solve(copyOf(host, evaluation), familyKey, context.rules(), side);
+        try {
+            edit.execute();
+        } catch (SitingException e) {
+            return new Proposal(host, side, Optional.empty(), Optional.of(MessageTexts.of(e.reason())));
+        }
+        try {
+            return new Proposal(host, side, Optional.of(TrialFigures.of(evaluation.propose(edit.aid()))), Optional.empty());
+        } finally {
+            edit.undo();
+        }
+    }
+
+    /** The copy serves until the project changes. */
+    private ApproachHost copyOf(ApproachHost host, ProjectEvaluation evaluation) {
+        if (copy.filter(known -> known.of() == host && known.in() == evaluation).isEmpty()) {
+            copy = Optional.of(new HostCopy(host, evaluation, TrialCopies.of(host)));
+        }
+        return copy.get().copy();
     }
 }

@@ -24,9 +24,9 @@ import slopewright.siting.site.PlanPoint;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.parts.ElementPart;
 import slopewright.ui.plan.internal.figures.AidMarks;
-import slopewright.ui.plan.internal.figures.ObstacleMarks;
 import slopewright.ui.plan.internal.figures.RunwayMarks;
 import slopewright.ui.plan.internal.parts.AerodromePart;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** Where to look in a plan, and what lies where the pointer is. */
 public final class PlanNavigator {
@@ -64,8 +64,8 @@ public final class PlanNavigator {
             double share = host instanceof RunwayEnd ? 1 : 0.25;
             List<ScenePoint> points = new ArrayList<>();
             for (double along : new double[] {-END_BEFORE_M * share, END_AFTER_M * share}) {
-                points.add(PlanContext.point(axis, along, -END_SIDE_M * share));
-                points.add(PlanContext.point(axis, along, END_SIDE_M * share));
+                points.add(PlanPlaces.point(axis, along, -END_SIDE_M * share));
+                points.add(PlanPlaces.point(axis, along, END_SIDE_M * share));
             }
             host.getAids().forEach(aid -> points.addAll(places(aid)));
             show(WorldBox.around(points));
@@ -87,10 +87,10 @@ public final class PlanNavigator {
             return AidMarks.place(context, unit).stream().toList();
         }
         if (element instanceof Obstacle obstacle) {
-            return ObstacleMarks.places(context, obstacle);
+            return context.places().points(obstacle);
         }
         if (element instanceof Runway runway) {
-            return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).map(axis -> PlanContext.point(axis.origin()))
+            return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).map(axis -> PlanPlaces.point(axis.origin()))
                     .toList();
         }
         Object known = context.diagram().viewer().getEditPartRegistry().get(element);
@@ -106,9 +106,9 @@ public final class PlanNavigator {
         for (ApproachHost host : Projects.hosts(context.project())) {
             context.axis(host).ifPresent(axis -> {
                 double before = host instanceof RunwayEnd end ? RunwayMarks.displacedM(end) : 50;
-                points.add(PlanContext.point(axis, -before, 0));
+                points.add(PlanPlaces.point(axis, -before, 0));
                 double length = Projects.runway(host).map(runway -> RunwayMarks.lengthM(context, runway)).orElse(100.0);
-                points.add(PlanContext.point(axis, length - before, 0));
+                points.add(PlanPlaces.point(axis, length - before, 0));
             });
             host.getAids().forEach(aid -> points.addAll(places(aid)));
         }
@@ -121,7 +121,7 @@ public final class PlanNavigator {
 
     private List<ScenePoint> obstacles() {
         List<Obstacle> obstacles = context.project().getAerodrome() == null ? List.of() : context.project().getAerodrome().getObstacles();
-        return obstacles.stream().flatMap(one -> ObstacleMarks.places(context, one).stream()).toList();
+        return obstacles.stream().flatMap(one -> context.places().points(one).stream()).toList();
     }
 
     /** Returns the part of an element, or of the nearest one around it that is shown; empty where none is. */

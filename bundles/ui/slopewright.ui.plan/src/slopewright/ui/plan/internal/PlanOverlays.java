@@ -9,14 +9,19 @@ import org.eclipse.gef.LayerConstants;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
+import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.plan.internal.figures.NoticeFigure;
 import slopewright.ui.plan.internal.figures.OverlayFigure;
 import slopewright.ui.plan.internal.grid.GridFigure;
+import slopewright.ui.plan.internal.places.Obstructions;
 
 /** What lies over the plan and stays where it is: scale bar, north arrow, legend, notices, and a hint where there is nothing to draw. */
 public final class PlanOverlays {
+
+    private static final int EDGE_PX = 14;
+    private static final int ABOVE_SCALE_PX = 44;
 
     private final PlanContext context;
     private final OverlayFigure overlay;
@@ -38,15 +43,26 @@ public final class PlanOverlays {
         context.diagram().layer(LayerConstants.FEEDBACK_LAYER).add(notice);
     }
 
+    /** Says that there is nothing to draw, or what could not be compared with the obstacle surfaces. */
     private List<Mark> hint() {
         List<Mark> marks = new ArrayList<>();
+        WorldView view = context.diagram().view();
+        List<Uncompared> open = context.obstructions().map(Obstructions::uncompared).orElse(List.of());
         if (context.plane().isEmpty()) {
-            WorldView view = context.diagram().view();
             ScenePoint middle = new ScenePoint(view.worldX(view.widthPx() / 2), view.worldY(view.heightPx() / 2));
-            String text = context.problem().orElseGet(() -> Messages.get("plan.empty"));
+            String text = context.places().problem().orElseGet(() -> Messages.get("plan.empty"));
             marks.add(new Mark.Label(middle, text, Mark.Anchor.MIDDLE, 2.6, 0, Ink.TEXT, ""));
+        } else if (!open.isEmpty()) {
+            ScenePoint corner = new ScenePoint(view.worldX(EDGE_PX), view.worldY(view.heightPx() - ABOVE_SCALE_PX));
+            marks.add(new Mark.Label(corner, "? " + Messages.get("read.uncompared", Readings.names(open)), Mark.Anchor.START, 2, 0,
+                    Ink.PENETRATION, ""));
         }
         return marks;
+    }
+
+    /** Returns what it says in the plan itself; empty where nothing. */
+    public String hintText() {
+        return hint().stream().map(mark -> ((Mark.Label) mark).text()).findFirst().orElse("");
     }
 
     /** Brings all up to date after the project has changed. */

@@ -3,12 +3,15 @@ package slopewright.ui.plan.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
-import slopewright.model.ApproachHost;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.messages.Words;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
-import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -17,6 +20,7 @@ import slopewright.ui.units.QuantityFormat;
 public final class Readings {
 
     private static final double STEPS_PER_M = 100;
+    private static final int MOST_NAMES = 3;
 
     private Readings() {
     }
@@ -36,35 +40,69 @@ public final class Readings {
         return Messages.get(rightM < 0 ? "read.left" : "read.right", length(Math.abs(rightM)));
     }
 
-    /**
-     * Returns what a layout gives.
-     *
-     * @param host    where it stands
-     * @param siting  the layout
-     * @param rules   the rule set whose limits count, empty where it is not known
-     * @param excessM how far the worst obstacle stands above the surface, metres; empty where none lies under it
-     */
-    public static List<Line> of(ApproachHost host, Siting siting, Optional<RuleSet> rules, OptionalDouble excessM) {
-        List<Line> lines = new ArrayList<>();
-        lines.add(Line.of(Messages.get(host instanceof RunwayEnd ? "read.from-threshold" : "read.from-hover", length(siting.distanceM()))));
-        lines.add(Line.of(Messages.get("read.eye-height", length(siting.mehtM()))));
-        List<Line> wheels = WheelLimits.of(host, siting, rules);
-        if (wheels.isEmpty()) {
-            siting.wheelClearanceM().ifPresent(clearance -> lines.add(Line.of(Messages.get("tip.wheels", length(clearance)))));
+    /** Returns what a layout that is tried out gives, or why nothing can be worked out. */
+    public static List<Line> of(Attempt<TrialFigures> trial) {
+        Attempt<Siting> siting = trial.then(TrialFigures::siting);
+        if (siting.value().isEmpty()) {
+            return List.of(Line.of(MessageTexts.of(siting.reason().orElseThrow()), false));
         }
-        lines.addAll(wheels);
+        return of(trial.orThrow(), siting.orThrow());
+    }
+
+    private static List<Line> of(TrialFigures trial, Siting siting) {
+        List<Line> lines = new ArrayList<>();
+        boolean atRunway = trial.host() instanceof RunwayEnd;
+        lines.add(Line.of(Messages.get(atRunway ? "read.from-threshold" : "read.from-hover", length(siting.distanceM()))));
+        lines.add(Line.of(Messages.get("read.eye-height", length(siting.mehtM()))));
+        lines.addAll(WheelLimits.of(trial.wheels()));
         if (siting.surface().isPresent()) {
-            lines.add(obstacles(excessM));
+            lines.addAll(obstacles(trial.obstacles()));
         }
         return lines;
     }
 
-    private static Line obstacles(OptionalDouble excessM) {
-        if (excessM.isEmpty()) {
-            return Line.of(Messages.get("read.no-obstacle"), true);
+    private static List<Line> obstacles(Attempt<SurfaceComparison> attempt) {
+        if (attempt.value().isEmpty()) {
+            return List.of(Line.warning(Messages.get("read.uncompared", MessageTexts.of(attempt.reason().orElseThrow()))));
         }
-        double excess = excessM.getAsDouble();
-        return excess > 0 ? Line.of(Messages.get("read.through", length(excess)), false)
-                : Line.of(Messages.get("read.clear", length(-excess)), true);
+        SurfaceComparison comparison = attempt.orThrow();
+        List<Line> lines = new ArrayList<>();
+        if (comparison.isUnsurveyed()) {
+            lines.add(Line.warning(Messages.get("read.unsurveyed")));
+        } else {
+            lines.add(comparison.governing().map(governing -> governing(comparison, governing))
+                    .orElseGet(() -> clear(comparison, Messages.get("read.no-obstacle"))));
+        }
+        if (!comparison.uncompared().isEmpty()) {
+            lines.add(Line.warning(Messages.get("read.uncompared", names(comparison.uncompared()))));
+        }
+        return lines;
+    }
+
+    private static Line governing(SurfaceComparison comparison, ObstacleComparison governing) {
+        if (!governing.isPenetrating()) {
+            return clear(comparison, Messages.get("read.clear", length(governing.marginM()), governing.label()));
+        }
+        String text = Messages.get("read.through", governing.label(), length(-governing.marginM()));
+        return comparison.isPenetrated() ? Line.of(text, false)
+                : Line.warning(Messages.get("read.shielded", text, governing.shielding().by()));
+    }
+
+    /** It is good only where everything that is entered was compared. */
+    private static Line clear(SurfaceComparison comparison, String text) {
+        return comparison.isComplete() ? Line.of(text, true) : Line.of(text);
+    }
+
+    /** Returns the names of what could not be compared, the first ones of many. */
+    public static String names(List<Uncompared> uncompared) {
+        List<String> named = uncompared.stream().limit(MOST_NAMES).map(Uncompared::label).toList();
+        String list = MessageTexts.of(Words.names(named));
+        int more = uncompared.size() - named.size();
+        return more == 0 ? list : Messages.get("read.and-more", list, more);
+    }
+
+    /** Returns why something could not be compared, empty where it could. */
+    public static Optional<String> reason(Optional<Uncompared> uncompared) {
+        return uncompared.map(open -> Messages.get("read.uncompared", MessageTexts.of(open.reason())));
     }
 }

@@ -15,6 +15,8 @@ import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+import slopewright.standards.RuleSet;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.plan.internal.PlanContext;
@@ -36,13 +38,17 @@ final class ArrangeActions {
 
     List<PlanAction> all() {
         return List.of(
-                PlanAction.of(PlanCommand.LAY_OUT_AGAIN, () -> onAid(aid -> ResolveAid.of(aid, context.rules(aid))), this::hasAid),
+                PlanAction.of(PlanCommand.LAY_OUT_AGAIN, () -> onAid(aid -> ResolveAid.of(aid, rules(aid))), this::hasAid),
                 PlanAction.of(PlanCommand.ALIGN_BAR, () -> align(AlignUnits::onBar), () -> selection.units().size() > 1),
                 PlanAction.of(PlanCommand.ALIGN_OFFSET, () -> align(AlignUnits::atOffset), () -> selection.units().size() > 1),
                 PlanAction.of(PlanCommand.DISTRIBUTE, () -> perform(DistributeUnits.across(selection.units())), this::canSpace),
                 PlanAction.of(PlanCommand.COPY_ANEW, () -> copy(true), this::hasOtherEnd),
                 PlanAction.of(PlanCommand.COPY_SAME, () -> copy(false), this::hasOtherEnd),
                 PlanAction.of(PlanCommand.MIRROR, () -> onAid(MirrorAid::of), this::canMirror));
+    }
+
+    private RuleSet rules(ApproachAid aid) {
+        return context.evaluation(aid).orThrow().rules();
     }
 
     private boolean hasAid() {
@@ -70,7 +76,7 @@ final class ArrangeActions {
     private void onAid(Function<ApproachAid, RecordedEdit> edit) {
         try {
             selection.aid().ifPresent(aid -> perform(edit.apply(aid)));
-        } catch (IllegalArgumentException e) {
+        } catch (SitingException | IllegalArgumentException e) {
             context.notice(e.getMessage());
         }
     }
@@ -79,10 +85,10 @@ final class ArrangeActions {
         try {
             Optional<ApproachAid> aid = selection.aid();
             Optional<CopyAid> edit = aid.flatMap(CopyAid::otherEnd)
-                    .map(end -> anew ? CopyAid.solved(aid.get(), end, context.rules(aid.get())) : CopyAid.sameGeometry(aid.get(), end));
+                    .map(end -> anew ? CopyAid.solved(aid.get(), end, rules(aid.get())) : CopyAid.sameGeometry(aid.get(), end));
             edit.ifPresent(this::perform);
             edit.flatMap(CopyAid::made).filter(made -> Projects.project(made).isPresent()).ifPresent(made -> revealer.reveal(made.getId()));
-        } catch (IllegalArgumentException e) {
+        } catch (SitingException | IllegalArgumentException e) {
             context.notice(e.getMessage());
         }
     }

@@ -26,6 +26,7 @@ import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.MarkPainter;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /**
  * An approach aid: bars that join its units, what it is, and the settings of its units beside them. From afar, where the units run into
@@ -91,7 +92,7 @@ public final class AidMarks {
         if (unit.getAlongM() == null || unit.getRightM() == null) {
             return Optional.empty();
         }
-        return Projects.host(unit).flatMap(context::axis).map(axis -> PlanContext.point(axis, unit.getAlongM(), unit.getRightM()));
+        return Projects.host(unit).flatMap(context::axis).map(axis -> PlanPlaces.point(axis, unit.getAlongM(), unit.getRightM()));
     }
 
     /** Returns the place a number of pixels before a unit, on the side of the approach. */
@@ -100,7 +101,7 @@ public final class AidMarks {
             return Optional.empty();
         }
         double along = unit.getAlongM() - px / context.diagram().view().scale();
-        return Projects.host(unit).flatMap(context::axis).map(axis -> PlanContext.point(axis, along, unit.getRightM()));
+        return Projects.host(unit).flatMap(context::axis).map(axis -> PlanPlaces.point(axis, along, unit.getRightM()));
     }
 
     /** Returns what an aid is called in the plan: its name, slope and distance. */
@@ -124,11 +125,11 @@ public final class AidMarks {
         }
         LabelPlacer placer = new LabelPlacer();
         placed.forEach(unit -> placer.keepFree(view.toX(at(unit).x()), view.toY(at(unit).y()), UnitMarks.halfPx(view)));
-        ScenePoint outward = PlanContext.point(axis, outermost.getAlongM(), outermost.getRightM() + (outermost.getRightM() < 0 ? -1 : 1));
+        ScenePoint outward = PlanPlaces.point(axis, outermost.getAlongM(), outermost.getRightM() + (outermost.getRightM() < 0 ? -1 : 1));
         label(placer, end, outward, title(context, aid), TITLE_MM, Ink.UNIT);
         if (!far) {
             for (LightUnit unit : placed) {
-                ScenePoint on = PlanContext.point(axis, unit.getAlongM() + 1, unit.getRightM());
+                ScenePoint on = PlanPlaces.point(axis, unit.getAlongM() + 1, unit.getRightM());
                 label(placer, at(unit), on, text(unit), LABEL_MM, Ink.TEXT);
             }
         }
@@ -157,7 +158,7 @@ public final class AidMarks {
     }
 
     private ScenePoint at(LightUnit unit) {
-        return PlanContext.point(axis, unit.getAlongM(), unit.getRightM());
+        return PlanPlaces.point(axis, unit.getAlongM(), unit.getRightM());
     }
 
     private LightUnit outermost() {
@@ -190,10 +191,10 @@ public final class AidMarks {
     /** Draws the outline of an obstacle surface in a frame, with its axis. */
     public static List<Mark> surface(PlanAxis axis, ProtectionSurface surface, String id) {
         Marks marks = new Marks(id);
-        List<ScenePoint> corners = surface.corners().stream().map(corner -> PlanContext.point(axis.toPlane(corner))).toList();
+        List<ScenePoint> corners = surface.corners().stream().map(corner -> PlanPlaces.point(axis.toPlane(corner))).toList();
         marks.area(Style.dashed(Ink.SURFACE, 0.3), corners);
-        marks.line(Style.dashed(Ink.SURFACE, 0.15), List.of(PlanContext.point(axis.toPlane(surface.pointAt(0, 0))),
-                PlanContext.point(axis.toPlane(surface.pointAt(surface.lengthM(), 0)))));
+        marks.line(Style.dashed(Ink.SURFACE, 0.15), List.of(PlanPlaces.point(axis.toPlane(surface.pointAt(0, 0))),
+                PlanPlaces.point(axis.toPlane(surface.pointAt(surface.lengthM(), 0)))));
         return marks.list();
     }
 }

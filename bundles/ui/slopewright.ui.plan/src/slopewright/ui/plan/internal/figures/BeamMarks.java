@@ -13,6 +13,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** The fans in which the units of an aid are seen, seen from above: the limits of its beam, else the beam width of its equipment. */
 public final class BeamMarks {
@@ -47,11 +48,11 @@ public final class BeamMarks {
     private static void fan(Marks marks, PlanContext context, PlanAxis axis, LightUnit unit, double fromDeg, double toDeg) {
         double reach = LENGTH_PX / context.diagram().view().scale();
         List<ScenePoint> ring = new ArrayList<>();
-        ScenePoint lens = PlanContext.point(axis, unit.getAlongM(), unit.getRightM());
+        ScenePoint lens = PlanPlaces.point(axis, unit.getAlongM(), unit.getRightM());
         ring.add(lens);
         for (int i = 0; i <= STEPS; i++) {
             double angle = Math.toRadians(fromDeg + (toDeg - fromDeg) * i / STEPS);
-            ring.add(PlanContext.point(axis, unit.getAlongM() - reach * Math.cos(angle), unit.getRightM() + reach * Math.sin(angle)));
+            ring.add(PlanPlaces.point(axis, unit.getAlongM() - reach * Math.cos(angle), unit.getRightM() + reach * Math.sin(angle)));
         }
         ring.add(lens);
         marks.line(EDGE, ring);

@@ -17,6 +17,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /**
  * Dimensions of the chosen aid, which follow it: from the threshold to each bar, and across from the runway edge to the units and from
@@ -93,7 +94,7 @@ public final class DimensionMarks {
         marks.stroke(LINE, axis, fromAlong, fromRight, toAlong, toRight);
         marks.stroke(LINE, axis, fromAlong - tickAlong, fromRight - tickRight, fromAlong + tickAlong, fromRight + tickRight);
         marks.stroke(LINE, axis, toAlong - tickAlong, toRight - tickRight, toAlong + tickAlong, toRight + tickRight);
-        marks.text(PlanContext.point(axis, (fromAlong + toAlong) / 2, (fromRight + toRight) / 2), Readings.length(length),
+        marks.text(PlanPlaces.point(axis, (fromAlong + toAlong) / 2, (fromRight + toRight) / 2), Readings.length(length),
                 Mark.Anchor.MIDDLE, TEXT_MM, 0, Ink.DIMENSION);
     }
 }

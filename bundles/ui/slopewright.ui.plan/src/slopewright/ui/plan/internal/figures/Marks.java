@@ -8,7 +8,7 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.siting.site.PlanAxis;
-import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** Collects marks of one element. */
 public final class Marks {
@@ -39,15 +39,15 @@ public final class Marks {
 
     /** Adds a rectangle in a frame. */
     public Marks box(Style style, PlanAxis axis, double fromAlongM, double fromRightM, double toAlongM, double toRightM) {
-        return area(style, List.of(PlanContext.point(axis, fromAlongM, fromRightM), PlanContext.point(axis, toAlongM, fromRightM),
-                PlanContext.point(axis, toAlongM, toRightM), PlanContext.point(axis, fromAlongM, toRightM)));
+        return area(style, List.of(PlanPlaces.point(axis, fromAlongM, fromRightM), PlanPlaces.point(axis, toAlongM, fromRightM),
+                PlanPlaces.point(axis, toAlongM, toRightM), PlanPlaces.point(axis, fromAlongM, toRightM)));
     }
 
     /** Adds an open line in a frame: along, right, along, right and so on. */
     public Marks stroke(Style style, PlanAxis axis, double... alongRight) {
         List<ScenePoint> points = new ArrayList<>();
         for (int i = 0; i < alongRight.length; i += 2) {
-            points.add(PlanContext.point(axis, alongRight[i], alongRight[i + 1]));
+            points.add(PlanPlaces.point(axis, alongRight[i], alongRight[i + 1]));
         }
         return line(style, points);
     }

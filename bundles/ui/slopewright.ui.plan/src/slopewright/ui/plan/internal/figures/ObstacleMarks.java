@@ -2,7 +2,6 @@ package slopewright.ui.plan.internal.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 import slopewright.drawing.scene.Ink;
@@ -16,8 +15,9 @@ import slopewright.model.util.Projects;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.plan.internal.Messages;
-import slopewright.ui.plan.internal.Obstruction;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.Readings;
+import slopewright.ui.plan.internal.places.Obstruction;
 
 /** Obstacles by kind. One that stands through an obstacle surface is crossed as well as coloured, and says by how much. */
 public final class ObstacleMarks {
@@ -35,7 +35,7 @@ public final class ObstacleMarks {
     /** Draws an obstacle, nothing where it has no place or can not be seen. */
     public static List<Mark> of(PlanContext context, Obstacle obstacle) {
         Marks marks = new Marks(obstacle.getId());
-        List<ScenePoint> places = places(context, obstacle);
+        List<ScenePoint> places = context.places().points(obstacle);
         if (places.isEmpty()) {
             return List.of();
         }
@@ -44,6 +44,7 @@ public final class ObstacleMarks {
             return List.of();
         }
         Optional<Double> excess = context.obstruction(obstacle).map(Obstruction::excessM).filter(above -> above > 0);
+        boolean isOpen = context.obstructions().flatMap(all -> all.uncompared(obstacle)).isPresent();
         Ink ink = excess.isPresent() ? Ink.PENETRATION : Ink.OBSTACLE;
         double px = 1 / view.scale();
         ScenePoint label = places.get(0);
@@ -61,19 +62,15 @@ public final class ObstacleMarks {
             cross(marks, label, px);
         }
         ScenePoint beside = new ScenePoint(label.x() + (SYMBOL_PX + 3) * px, label.y());
-        marks.text(beside, text(obstacle, excess), Mark.Anchor.START, LABEL_MM, 0, ink);
+        marks.text(beside, text(obstacle, excess, isOpen), Mark.Anchor.START, LABEL_MM, 0, ink);
         return marks.list();
     }
 
-    /** Returns the places of an obstacle that have coordinates. */
-    public static List<ScenePoint> places(PlanContext context, Obstacle obstacle) {
-        return obstacle.getPlaces().stream().flatMap(place -> context.point(place).stream()).toList();
-    }
-
-    private static String text(Obstacle obstacle, Optional<Double> excess) {
+    private static String text(Obstacle obstacle, Optional<Double> excess, boolean isOpen) {
         StringBuilder text = new StringBuilder(Projects.label(obstacle));
-        topM(obstacle).ifPresent(top -> text.append(String.format(Locale.ROOT, "  %.1f m", top)));
-        excess.ifPresent(above -> text.append("  ✕ " + Messages.get("plan.through", above)));
+        topM(obstacle).ifPresent(top -> text.append("  ").append(Readings.length(top)));
+        excess.ifPresent(above -> text.append("  ✕ " + Messages.get("plan.through", Readings.length(above))));
+        text.append(isOpen ? "  ? " + Messages.get("plan.uncompared") : "");
         return text.toString();
     }
 

@@ -11,6 +11,7 @@ import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** A runway: strip, pavement and markings. Markings are drawn for the eye; their sizes are usual ones, not checked against a standard. */
 public final class RunwayMarks {
@@ -150,7 +151,7 @@ public final class RunwayMarks {
         Marks marks = new Marks(end.getId());
         context.axis(end).ifPresent(axis -> {
             double before = displacedM(end) + 26 / context.diagram().view().scale();
-            ScenePoint at = PlanContext.point(axis, -before, 0);
+            ScenePoint at = PlanPlaces.point(axis, -before, 0);
             marks.text(at, end.getDesignator() == null ? "?" : end.getDesignator(), Mark.Anchor.MIDDLE, 3.4, 0, Ink.TEXT);
         });
         return marks.list();

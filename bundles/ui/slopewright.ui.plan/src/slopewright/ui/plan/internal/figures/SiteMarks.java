@@ -21,6 +21,7 @@ import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** Helipads, taxiway edges, ground levels and glide-path antennas. */
 public final class SiteMarks {
@@ -34,7 +35,7 @@ public final class SiteMarks {
     /** Draws a helipad: safety area, FATO, TLOF and the letter. */
     public static List<Mark> helipad(PlanContext context, Helipad pad) {
         Marks marks = new Marks(pad.getId());
-        Optional<ScenePoint> centre = context.point(pad.getPlace());
+        Optional<ScenePoint> centre = context.places().point(pad.getPlace());
         if (centre.isEmpty()) {
             return List.of();
         }
@@ -74,7 +75,7 @@ public final class SiteMarks {
             double wing = 5 / scale;
             marks.stroke(Style.line(Ink.AXIS, 0.35), axis, tail, 0, tip, 0);
             marks.stroke(Style.line(Ink.AXIS, 0.35), axis, tip - 2 * wing, -wing, tip, 0, tip - 2 * wing, wing);
-            marks.text(PlanContext.point(axis, tail - 22 / scale, 0), String.valueOf(direction.getDesignator()), Mark.Anchor.MIDDLE, 2.6, 0,
+            marks.text(PlanPlaces.point(axis, tail - 22 / scale, 0), String.valueOf(direction.getDesignator()), Mark.Anchor.MIDDLE, 2.6, 0,
                     Ink.TEXT);
         });
         return marks.list();
@@ -83,7 +84,7 @@ public final class SiteMarks {
     /** Draws the edge of a taxiway or apron. */
     public static List<Mark> edge(PlanContext context, TaxiwayEdge edge) {
         Marks marks = new Marks(edge.getId());
-        List<ScenePoint> points = edge.getPoints().stream().flatMap(place -> context.point(place).stream()).toList();
+        List<ScenePoint> points = edge.getPoints().stream().flatMap(place -> context.places().point(place).stream()).toList();
         marks.line(Style.line(Ink.TAXIWAY, 0.5), points);
         if (!points.isEmpty() && edge.getName() != null && context.diagram().view().scale() > LEVELS_FROM_SCALE) {
             marks.text(points.get(0), edge.getName(), Mark.Anchor.START, SMALL_MM, 2.2, Ink.DIMENSION);
@@ -95,7 +96,7 @@ public final class SiteMarks {
     public static List<Mark> level(PlanContext context, GroundLevel level) {
         Marks marks = new Marks(level.getId());
         double scale = context.diagram().view().scale();
-        Optional<ScenePoint> place = context.point(level.getPlace());
+        Optional<ScenePoint> place = context.places().point(level.getPlace());
         if (place.isEmpty() || scale < LEVELS_FROM_SCALE) {
             return List.of();
         }
@@ -118,7 +119,7 @@ public final class SiteMarks {
             return Optional.empty();
         }
         Optional<ApproachHost> host = Projects.host(path);
-        return host.flatMap(context::axis).map(axis -> PlanContext.point(axis, path.getAntennaAlongM(), path.getAntennaRightM()));
+        return host.flatMap(context::axis).map(axis -> PlanPlaces.point(axis, path.getAntennaAlongM(), path.getAntennaRightM()));
     }
 
     /** Draws the antenna of a glide path: a mast with a base. */

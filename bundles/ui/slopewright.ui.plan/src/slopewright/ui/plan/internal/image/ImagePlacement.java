@@ -34,8 +34,8 @@ record ImagePlacement(double alongX, double alongY, double x, double y) {
 
     /** Returns how a picture of a project lies, empty where one of its points has no place. */
     static Optional<ImagePlacement> of(PlanContext context, BackgroundImage image) {
-        Optional<ScenePoint> first = context.point(image.getFirstPlace());
-        Optional<ScenePoint> second = context.point(image.getSecondPlace());
+        Optional<ScenePoint> first = context.places().point(image.getFirstPlace());
+        Optional<ScenePoint> second = context.places().point(image.getSecondPlace());
         if (first.isEmpty() || second.isEmpty() || image.getFirstColumnPx() == null || image.getFirstRowPx() == null
                 || image.getSecondColumnPx() == null || image.getSecondRowPx() == null) {
             return Optional.empty();

@@ -189,8 +189,8 @@ public final class ImageScaling {
             context.diagram().viewer().getControl().setFocus();
             return;
         }
-        Optional<ScenePoint> first = context.point(places.get(0));
-        Optional<ScenePoint> second = context.point(places.get(1));
+        Optional<ScenePoint> first = context.places().point(places.get(0));
+        Optional<ScenePoint> second = context.places().point(places.get(1));
         if (first.isEmpty() || second.isEmpty() || ImagePlacement.of(pixels.get(0), first.get(), pixels.get(1), second.get()).isEmpty()) {
             places.remove(1);
             bar.problem(Messages.get("image.same-place"));
@@ -226,7 +226,7 @@ public final class ImageScaling {
             ScenePoint at = placement.get().toPlan(pixels.get(i).x(), pixels.get(i).y());
             cross(drawn, at, px, Ink.WHEELS, String.valueOf(i + 1));
             if (i < places.size()) {
-                Optional<ScenePoint> place = context.point(places.get(i));
+                Optional<ScenePoint> place = context.places().point(places.get(i));
                 place.ifPresent(to -> drawn.line(Style.dashed(Ink.GREEN, 0.25), List.of(at, to)));
                 String label = String.valueOf(i + 1);
                 place.ifPresent(to -> cross(drawn, to, px, Ink.GREEN, label));

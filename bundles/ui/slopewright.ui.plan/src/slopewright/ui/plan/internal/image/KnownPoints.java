@@ -10,6 +10,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.figures.RunwayMarks;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** Places of the plan whose coordinates are known: thresholds, the corners of runways and the middles of helipads. */
 final class KnownPoints {
@@ -35,14 +36,14 @@ final class KnownPoints {
         if (context.project().getAerodrome() == null) {
             return points;
         }
-        context.project().getAerodrome().getHelipads().forEach(pad -> context.point(pad.getPlace()).ifPresent(points::add));
+        context.project().getAerodrome().getHelipads().forEach(pad -> context.places().point(pad.getPlace()).ifPresent(points::add));
         for (Runway runway : context.project().getAerodrome().getRunways()) {
             double half = RunwayMarks.widthM(runway) / 2;
             for (RunwayEnd end : runway.getEnds()) {
                 Optional<PlanAxis> axis = context.axis(end);
-                axis.ifPresent(one -> points.add(PlanContext.point(one, 0, 0)));
-                axis.ifPresent(one -> points.add(PlanContext.point(one, -RunwayMarks.displacedM(end), -half)));
-                axis.ifPresent(one -> points.add(PlanContext.point(one, -RunwayMarks.displacedM(end), half)));
+                axis.ifPresent(one -> points.add(PlanPlaces.point(one, 0, 0)));
+                axis.ifPresent(one -> points.add(PlanPlaces.point(one, -RunwayMarks.displacedM(end), -half)));
+                axis.ifPresent(one -> points.add(PlanPlaces.point(one, -RunwayMarks.displacedM(end), half)));
             }
         }
         return points;

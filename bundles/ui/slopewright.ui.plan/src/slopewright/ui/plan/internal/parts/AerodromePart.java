@@ -19,7 +19,7 @@ import slopewright.model.Identified;
 import slopewright.model.Obstacle;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
-import slopewright.ui.plan.internal.obstacles.ObstacleField;
+import slopewright.ui.plan.internal.figures.ObstacleField;
 
 /**
  * The part of an aerodrome. Where it has obstacles in great number they are drawn as one field, and only those that were clicked or

@@ -17,6 +17,7 @@ import org.eclipse.gef.Request;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.RemoveAid;
+import slopewright.evaluation.Attempt;
 import slopewright.geometry.Angles;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
@@ -31,6 +32,7 @@ import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.Readings;
+import slopewright.ui.plan.internal.TrialFigures;
 import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.BeamMarks;
 import slopewright.ui.plan.internal.figures.DimensionMarks;
@@ -85,7 +87,6 @@ public final class AidPart extends PlanPart<ApproachAid> {
 
     @Override
     protected void elementChanged(Notification notification) {
-        context().invalidateLayouts();
         super.elementChanged(notification);
     }
 
@@ -131,11 +132,8 @@ public final class AidPart extends PlanPart<ApproachAid> {
         if (element().getSlopeDeg() != null) {
             text.add(Messages.get("tip.slope", Angles.format(element().getSlopeDeg())));
         }
-        context().layout(element()).ifPresent(siting -> {
-            text.add(Messages.get("tip.distance", Readings.length(siting.distanceM())));
-            text.add(Messages.get("tip.eye-height", Readings.length(siting.mehtM())));
-            siting.wheelClearanceM().ifPresent(clearance -> text.add(Messages.get("tip.wheels", Readings.length(clearance))));
-        });
+        Readings.of(context().evaluation(element()).then(evaluation -> Attempt.success(TrialFigures.of(evaluation))))
+                .forEach(line -> text.add(line.text()));
         return text.toString();
     }
 

@@ -58,7 +58,7 @@ public final class ObstaclePart extends PlanPart<Obstacle> {
 
     @Override
     public Optional<ScenePoint> anchor() {
-        return ObstacleMarks.places(context(), element()).stream().findFirst();
+        return context().places().points(element()).stream().findFirst();
     }
 
     @Override
@@ -68,8 +68,9 @@ public final class ObstaclePart extends PlanPart<Obstacle> {
         ObstacleMarks.topM(element()).ifPresent(top -> text.add(Messages.get("tip.top", Readings.length(top))));
         context().obstruction(element()).ifPresent(worst -> {
             String how = worst.excessM() > 0 ? "tip.through" : "tip.below";
-            text.add(Messages.get(how, Readings.length(Math.abs(worst.excessM())), worst.aid()));
+            text.add(Messages.get(how, Readings.length(Math.abs(worst.excessM())), Projects.label(worst.aid().aid())));
         });
+        context().obstructions().flatMap(all -> Readings.reason(all.uncompared(element()))).ifPresent(text::add);
         return text.toString();
     }
 }

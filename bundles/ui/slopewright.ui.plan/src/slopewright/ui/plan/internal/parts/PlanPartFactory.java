@@ -26,6 +26,7 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.figures.RunwayMarks;
 import slopewright.ui.plan.internal.figures.SiteMarks;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** Makes the parts of a plan. */
 public final class PlanPartFactory implements EditPartFactory {
@@ -64,15 +65,15 @@ public final class PlanPartFactory implements EditPartFactory {
         }
         if (model instanceof RunwayEnd end) {
             return new SitePart<>(end, context, PlanLayer.GROUND, one -> RunwayMarks.sign(context, one)).with(() -> children(end))
-                    .pinnedAt(() -> context.axis(end).map(axis -> PlanContext.point(axis, 0, 0)));
+                    .pinnedAt(() -> context.axis(end).map(axis -> PlanPlaces.point(axis, 0, 0)));
         }
         if (model instanceof Helipad pad) {
             return new SitePart<>(pad, context, PlanLayer.GROUND, one -> SiteMarks.helipad(context, one)).with(pad::getDirections)
-                    .pinnedAt(() -> context.point(pad.getPlace()));
+                    .pinnedAt(() -> context.places().point(pad.getPlace()));
         }
         if (model instanceof ApproachDirection direction) {
             return new SitePart<>(direction, context, PlanLayer.GROUND, one -> SiteMarks.direction(context, one))
-                    .with(() -> children(direction)).pinnedAt(() -> context.axis(direction).map(axis -> PlanContext.point(axis, -20, 0)));
+                    .with(() -> children(direction)).pinnedAt(() -> context.axis(direction).map(axis -> PlanPlaces.point(axis, -20, 0)));
         }
         if (model instanceof GlidePathAid path) {
             return new SitePart<>(path, context, PlanLayer.AIDS, one -> SiteMarks.glidePath(context, one))
@@ -80,11 +81,11 @@ public final class PlanPartFactory implements EditPartFactory {
         }
         if (model instanceof TaxiwayEdge edge) {
             return new SitePart<>(edge, context, PlanLayer.TAXIWAYS, one -> SiteMarks.edge(context, one))
-                    .pinnedAt(() -> edge.getPoints().stream().flatMap(place -> context.point(place).stream()).findFirst());
+                    .pinnedAt(() -> edge.getPoints().stream().flatMap(place -> context.places().point(place).stream()).findFirst());
         }
         if (model instanceof GroundLevel level) {
             return new SitePart<>(level, context, PlanLayer.LEVELS, one -> SiteMarks.level(context, one))
-                    .pinnedAt(() -> context.point(level.getPlace()));
+                    .pinnedAt(() -> context.places().point(level.getPlace()));
         }
         throw new IllegalArgumentException("a plan has no part for " + model.eClass().getName());
     }
@@ -92,7 +93,7 @@ public final class PlanPartFactory implements EditPartFactory {
     private Optional<ScenePoint> middle(Runway runway) {
         double half = RunwayMarks.lengthM(context, runway) / 2;
         return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).findFirst()
-                .map(axis -> PlanContext.point(axis, half, 0));
+                .map(axis -> PlanPlaces.point(axis, half, 0));
     }
 
     private static List<Identified> children(ApproachHost host) {

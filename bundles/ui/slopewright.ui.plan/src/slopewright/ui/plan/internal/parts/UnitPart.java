@@ -48,7 +48,6 @@ public final class UnitPart extends PlanPart<LightUnit> {
     @Override
     protected void elementChanged(Notification notification) {
         super.elementChanged(notification);
-        context().invalidateLayouts();
         if (getParent() instanceof AidPart aid) {
             aid.refresh();
         }

@@ -8,8 +8,8 @@ import java.util.function.Predicate;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.Style;
+import slopewright.evaluation.Attempt;
 import slopewright.model.ApproachAid;
-import slopewright.model.ApproachHost;
 import slopewright.model.LightUnit;
 import slopewright.model.Runway;
 import slopewright.model.util.Projects;
@@ -17,13 +17,14 @@ import slopewright.siting.Siting;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.plan.internal.Messages;
-import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
+import slopewright.ui.plan.internal.TrialFigures;
 import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 import slopewright.ui.plan.internal.grid.UnitSnaps;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** What is shown while light units are moved: where they would stand, dimensions, lines of what they snap to, and live values. */
 final class MoveGuides {
@@ -46,19 +47,19 @@ final class MoveGuides {
     }
 
     void show(PlanAxis axis, LightUnit lead, List<LightUnit> moved, MoveUnitsPolicy.Shift shift, Predicate<LightUnit> mirrored,
-            MoveTrial trial, MoveTrial.Result result, UnitSnaps snaps) {
+            Attempt<TrialFigures> result, UnitSnaps snaps) {
         double along = MoveUnitsPolicy.at(lead.getAlongM()) + shift.alongM();
         double right = MoveUnitsPolicy.at(lead.getRightM()) + shift.rightM();
         Marks marks = new Marks(aid.getId());
-        result.siting().flatMap(Siting::surface).ifPresent(surface -> AidMarks.surface(axis, surface.geometry(), "").forEach(marks::add));
+        result.then(TrialFigures::siting).value().flatMap(Siting::surface)
+                .ifPresent(surface -> AidMarks.surface(axis, surface.geometry(), "").forEach(marks::add));
         dimensions(marks, axis, along, right, shift);
         for (LightUnit unit : moved) {
             double across = MoveUnitsPolicy.at(unit.getRightM()) + (mirrored.test(unit) ? -shift.rightM() : shift.rightM());
             UnitMarks.ghost(marks, context.diagram().view(), axis, MoveUnitsPolicy.at(unit.getAlongM()) + shift.alongM(), across,
                     Ink.WHEELS);
         }
-        ApproachHost host = Projects.host(aid).orElseThrow();
-        feedback.show(marks.list(), lines(host, shift, trial, result, snaps, right), PlanContext.point(axis, along, right));
+        feedback.show(marks.list(), lines(shift, result, snaps, right), PlanPlaces.point(axis, along, right));
     }
 
     private void dimensions(Marks marks, PlanAxis axis, double along, double right, MoveUnitsPolicy.Shift shift) {
@@ -70,13 +71,13 @@ final class MoveGuides {
         marks.stroke(thin, axis, 0, off, along, off);
         marks.stroke(thin, axis, 0, off - tick, 0, off + tick);
         marks.stroke(thin, axis, along, off - tick, along, off + tick);
-        marks.text(PlanContext.point(axis, along / 2, off), Readings.length(along), Mark.Anchor.MIDDLE, 2, 0, Ink.WHEELS);
+        marks.text(PlanPlaces.point(axis, along / 2, off), Readings.length(along), Mark.Anchor.MIDDLE, 2, 0, Ink.WHEELS);
         if (shift.rightM() != 0) {
             double ahead = along - 2 * BESIDE_PX * px;
             marks.stroke(thin, axis, ahead, 0, ahead, right);
             marks.stroke(thin, axis, ahead - tick, 0, ahead + tick, 0);
             marks.stroke(thin, axis, ahead - tick, right, ahead + tick, right);
-            marks.text(PlanContext.point(axis, ahead, right / 2), Readings.length(Math.abs(right)), Mark.Anchor.MIDDLE, 2, 0, Ink.WHEELS);
+            marks.text(PlanPlaces.point(axis, ahead, right / 2), Readings.length(Math.abs(right)), Mark.Anchor.MIDDLE, 2, 0, Ink.WHEELS);
         }
         Style snapped = Style.dashed(Ink.GREEN, 0.4);
         double reach = 4 * Math.max(half, Math.abs(right));
@@ -85,16 +86,14 @@ final class MoveGuides {
         shift.right().ifPresent(target -> marks.stroke(snapped, axis, along - far, target.valueM(), along + far, target.valueM()));
     }
 
-    private List<Line> lines(ApproachHost host, MoveUnitsPolicy.Shift shift, MoveTrial trial, MoveTrial.Result result, UnitSnaps snaps,
-            double rightM) {
+    private static List<Line> lines(MoveUnitsPolicy.Shift shift, Attempt<TrialFigures> result, UnitSnaps snaps, double rightM) {
         List<Line> lines = new ArrayList<>();
         String moved = shift.rightM() == 0 ? Messages.get("move.along", Readings.shift(shift.alongM()))
                 : Messages.get("move.both", Readings.shift(shift.alongM()), Readings.shift(shift.rightM()));
         lines.add(Line.of(moved));
         shift.along().ifPresent(target -> lines.add(Line.of("⌖ " + target.name())));
         shift.right().ifPresent(target -> lines.add(Line.of("⌖ " + target.name())));
-        result.siting().ifPresent(siting -> lines.addAll(Readings.of(host, siting, trial.rules(), result.excessM())));
-        result.problem().ifPresent(problem -> lines.add(Line.of(problem, false)));
+        lines.addAll(Readings.of(result));
         lines.add(Line.of(Readings.side(rightM)));
         Optional<Double> gap = snaps.gapM(rightM);
         gap.ifPresent(metres -> lines.add(Line.of(snaps.spacings().isEmpty() ? Messages.get("move.gap", Readings.length(metres))

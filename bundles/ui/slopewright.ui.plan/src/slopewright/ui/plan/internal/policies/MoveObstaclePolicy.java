@@ -1,9 +1,10 @@
 package slopewright.ui.plan.internal.policies;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -19,18 +20,15 @@ import slopewright.drawing.scene.Style;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.SetAttribute;
-import slopewright.evaluation.obstacles.SurveyedShape;
-import slopewright.geometry.Penetration;
-import slopewright.model.ApproachAid;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Projects;
-import slopewright.siting.Siting;
-import slopewright.siting.SitingException;
-import slopewright.siting.SurfacePlan;
 import slopewright.siting.site.PlanPlane;
-import slopewright.siting.site.SiteFrame;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.diagram.policies.MoveRequest;
@@ -38,7 +36,7 @@ import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.Marks;
-import slopewright.ui.plan.internal.figures.ObstacleMarks;
+import slopewright.ui.plan.internal.places.Obstruction;
 
 /** Moves an obstacle over the ground; how it would stand against the obstacle surfaces follows the mouse. */
 public final class MoveObstaclePolicy extends AbstractEditPolicy {
@@ -100,7 +98,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         if (!(request instanceof MoveRequest move) || context.plane().isEmpty()) {
             return;
         }
-        List<ScenePoint> places = ObstacleMarks.places(context, obstacle).stream()
+        List<ScenePoint> places = context.places().points(obstacle).stream()
                 .map(place -> new ScenePoint(place.x() + move.byX(), place.y() + move.byY())).toList();
         if (places.isEmpty()) {
             return;
@@ -115,27 +113,32 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(Messages.get("move.by", Readings.length(Math.hypot(move.byX(), move.byY())))));
         Obstacle moved = moved(context.plane().orElseThrow(), move);
-        OptionalDouble worst = Projects.aids(context.project()).stream().flatMap(aid -> excess(aid, moved).stream())
-                .mapToDouble(Double::doubleValue).max();
-        if (worst.isEmpty()) {
-            lines.add(Line.of(Messages.get("move.outside"), true));
-        } else if (worst.getAsDouble() > 0) {
-            lines.add(Line.of(Messages.get("move.through", Readings.length(worst.getAsDouble())), false));
-        } else {
-            lines.add(Line.of(Messages.get("move.below", Readings.length(-worst.getAsDouble())), true));
-        }
+        lines.addAll(comparison(moved));
         return lines;
     }
 
-    private Optional<Double> excess(ApproachAid aid, Obstacle moved) {
-        Optional<SurfacePlan> surface = context.layout(aid).flatMap(Siting::surface);
-        Optional<SiteFrame> frame = Projects.host(aid).flatMap(PlanContext::frame);
-        try {
-            return surface.isEmpty() || frame.isEmpty() ? Optional.empty()
-                    : SurveyedShape.of(moved, frame.get()).compare(surface.get().geometry()).map(Penetration::excessM);
-        } catch (SitingException e) {
-            return Optional.empty();
+    /** Says how the moved obstacle would stand against the surface that it is worst for, and why it can not be compared. */
+    private List<Line> comparison(Obstacle moved) {
+        Optional<Obstruction> worst = Optional.empty();
+        Set<String> reasons = new LinkedHashSet<>();
+        for (AidEvaluation aid : context.obstructions().map(all -> all.evaluation().aids()).orElse(List.of())) {
+            Attempt<Optional<ObstacleComparison>> found = aid.compare(moved);
+            if (aid.obstacles().value().isPresent() && found.reason().isPresent()) {
+                reasons.add(MessageTexts.of(found.reason().get()));
+            }
+            Optional<Obstruction> here = found.value().flatMap(inside -> inside).map(inside -> new Obstruction(inside, aid));
+            worst = Obstruction.worse(worst, here);
         }
+        List<Line> lines = new ArrayList<>();
+        reasons.forEach(reason -> lines.add(Line.warning(Messages.get("read.uncompared", reason))));
+        if (worst.isPresent()) {
+            boolean through = worst.get().excessM() > 0;
+            lines.add(Line.of(Messages.get(through ? "tip.through" : "tip.below", Readings.length(Math.abs(worst.get().excessM())),
+                    Projects.label(worst.get().aid().aid())), !through));
+        } else if (reasons.isEmpty()) {
+            lines.add(Line.of(Messages.get("move.outside"), true));
+        }
+        return lines;
     }
 
     @Override

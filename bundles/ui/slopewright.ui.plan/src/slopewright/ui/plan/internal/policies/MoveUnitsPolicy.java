@@ -14,6 +14,7 @@ import org.eclipse.gef.editpolicies.AbstractEditPolicy;
 import slopewright.edit.MoveAid;
 import slopewright.edit.MoveUnits;
 import slopewright.edit.RecordedEdit;
+import slopewright.evaluation.Attempt;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -21,11 +22,12 @@ import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.policies.MoveRequest;
-import slopewright.ui.preferences.Preferences;
 import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.TrialFigures;
 import slopewright.ui.plan.internal.grid.Snapping;
 import slopewright.ui.plan.internal.grid.UnitSnaps;
+import slopewright.ui.preferences.Preferences;
 
 /**
  * Moves all units of an aid, or some of them, along the runway and, where the user holds the key for it, across. What the layout would
@@ -147,13 +149,13 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
         boolean takenLeft = isTakenLeft(move);
         LightUnit lead = lead(move);
         if (trial.isEmpty()) {
-            MoveTrial fresh = new MoveTrial(context, aid, units.get(), takenLeft);
+            MoveTrial fresh = new MoveTrial(context.evaluation(aid), aid, units.get(), takenLeft);
             trial = Optional.of(fresh);
             snaps = Optional.of(new UnitSnaps(context, aid, leadFirst(lead), fresh.solved()));
         }
         Shift shift = shift(axis.get(), move);
-        MoveTrial.Result result = trial.get().at(shift.alongM(), shift.rightM());
-        guides.show(axis.get(), lead, leadFirst(lead), shift, unit -> isMirrored(unit, takenLeft), trial.get(), result, snaps.get());
+        Attempt<TrialFigures> result = trial.get().at(shift.alongM(), shift.rightM());
+        guides.show(axis.get(), lead, leadFirst(lead), shift, unit -> isMirrored(unit, takenLeft), result, snaps.get());
     }
 
     private List<LightUnit> leadFirst(LightUnit lead) {

@@ -18,6 +18,7 @@ import slopewright.drawing.scene.Style;
 import slopewright.edit.AddAid;
 import slopewright.edit.AddObstacle;
 import slopewright.edit.RecordedEdit;
+import slopewright.evaluation.Attempt;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachHost;
 import slopewright.model.Runway;
@@ -31,7 +32,6 @@ import slopewright.siting.site.PlanPoint;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.plan.internal.Messages;
-import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.Placing;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
@@ -39,6 +39,7 @@ import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 import slopewright.ui.plan.internal.palette.Placed;
+import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** Places what the palette offers. Before the click it shows where the units would stand and what they would give, or why they can't. */
 public final class PlacePolicy extends AbstractEditPolicy {
@@ -122,7 +123,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
             return;
         }
         PlanPoint place = place(create);
-        ScenePoint at = PlanContext.point(place);
+        ScenePoint at = PlanPlaces.point(place);
         if (create.getNewObject() instanceof Placed.Aid aid) {
             showAid(aid.key(), place, at);
         } else {
@@ -152,10 +153,9 @@ public final class PlacePolicy extends AbstractEditPolicy {
         Marks marks = new Marks("");
         double half = Projects.runway(proposal.host()).map(Runway::getWidthM).orElse(20.0) / 2;
         marks.stroke(Style.line(Ink.WHEELS, 0.7), axis, 0, -half, 0, half);
-        proposal.siting().ifPresent(siting -> {
-            lines.addAll(Readings.of(proposal.host(), siting, Optional.of(context.rules()),
-                    MoveTrial.excessM(context, proposal.host(), siting)));
-            ghosts(marks, axis, siting);
+        proposal.figures().ifPresent(figures -> {
+            lines.addAll(Readings.of(Attempt.success(figures)));
+            figures.siting().value().ifPresent(siting -> ghosts(marks, axis, siting));
         });
         proposal.problem().ifPresent(problem -> lines.add(Line.of(Messages.get("place.refused", problem), false)));
         feedback.show(marks.list(), lines, at);

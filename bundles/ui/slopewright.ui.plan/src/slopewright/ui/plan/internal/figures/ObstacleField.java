@@ -1,4 +1,4 @@
-package slopewright.ui.plan.internal.obstacles;
+package slopewright.ui.plan.internal.figures;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,7 +25,7 @@ import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
-import slopewright.ui.plan.internal.figures.ObstacleMarks;
+import slopewright.ui.plan.internal.places.ObstacleIndex;
 
 /**
  * Draws obstacles in great number as one figure. Close up each has its symbol and label; from afar there is a dot for each place on the
@@ -79,7 +79,7 @@ public final class ObstacleField {
         double reach = REACH_PX / view.scale();
         ScenePoint place = new ScenePoint(view.worldX(x), view.worldY(y));
         List<ObstacleIndex.Entry> near = new ArrayList<>();
-        context.obstacles().query(new WorldBox(place.x(), place.y(), place.x(), place.y()).grown(reach), near::add);
+        context.places().obstacles().query(new WorldBox(place.x(), place.y(), place.x(), place.y()).grown(reach), near::add);
         return near.stream().filter(entry -> !apart.contains(entry.obstacle()))
                 .min((one, other) -> Double.compare(distance(one, place), distance(other, place))).map(ObstacleIndex.Entry::obstacle);
     }
@@ -93,7 +93,7 @@ public final class ObstacleField {
         WorldView view = context.diagram().view();
         dots.setBounds(new Rectangle(0, 0, (int) view.widthPx(), (int) view.heightPx()));
         List<ObstacleIndex.Entry> seen = new ArrayList<>();
-        context.obstacles().query(view.visible(), seen::add);
+        context.places().obstacles().query(view.visible(), seen::add);
         boolean close = seen.size() <= MOST_SYMBOLS;
         List<Mark> marks = new ArrayList<>();
         int crossed = 0;

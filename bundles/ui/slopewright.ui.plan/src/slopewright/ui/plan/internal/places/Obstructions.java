@@ -1,0 +1,119 @@
+package slopewright.ui.plan.internal.places;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.geometry.FramePoint;
+import slopewright.model.Identified;
+import slopewright.siting.site.PlanAxis;
+
+/** How everything that stands in a plan stands against the obstacle surfaces, as one evaluation of the project says. */
+public final class Obstructions {
+
+    /** So many penetrating points of a block are drawn for each surface. */
+    private static final int MOST_POINTS = 400;
+
+    private final PlanPlaces places;
+    private final ProjectEvaluation evaluation;
+    private final Map<Identified, Obstruction> worst = new LinkedHashMap<>();
+    private final Map<Identified, Uncompared> uncompared = new LinkedHashMap<>();
+    private final List<ScenePoint> pointsAbove = new ArrayList<>();
+
+    /**
+     * Reads an evaluation.
+     *
+     * @param places     where things lie
+     * @param evaluation the evaluation
+     */
+    public Obstructions(PlanPlaces places, ProjectEvaluation evaluation) {
+        this.places = places;
+        this.evaluation = evaluation;
+        for (AidEvaluation aid : evaluation.aids()) {
+            aid.obstacles().value().ifPresent(comparison -> take(aid, comparison));
+        }
+    }
+
+    private void take(AidEvaluation aid, SurfaceComparison comparison) {
+        comparison.inside().forEach(inside -> worst.merge(inside.element(), new Obstruction(inside, aid), Obstruction::worse));
+        comparison.uncompared().forEach(open -> uncompared.putIfAbsent(open.element(), open));
+        Optional<PlanAxis> axis = places.axis(aid.host());
+        boolean isAbove = comparison.inside().stream().anyMatch(inside -> inside.surveyBlock().isPresent() && inside.isPenetrating());
+        if (axis.isPresent() && isAbove) {
+            for (FramePoint point : aid.surroundings().orThrow().pointsAbove(comparison.surface(), MOST_POINTS)) {
+                pointsAbove.add(PlanPlaces.point(axis.get().toPlane(point)));
+            }
+        }
+    }
+
+    /** Returns the evaluation that was read. */
+    public ProjectEvaluation evaluation() {
+        return evaluation;
+    }
+
+    /** Returns how an obstacle or a block stands against the surface that it is worst for, empty where it lies outside all of them. */
+    public Optional<Obstruction> of(Identified element) {
+        return Optional.ofNullable(worst.get(element));
+    }
+
+    /** Returns why an obstacle or a block could not be compared, empty where it could. */
+    public Optional<Uncompared> uncompared(Identified element) {
+        return Optional.ofNullable(uncompared.get(element));
+    }
+
+    /** Returns what could not be compared with some surface, in the order of the project. */
+    public List<Uncompared> uncompared() {
+        return List.copyOf(uncompared.values());
+    }
+
+    /** Returns the blocks of survey points as they stand worst. */
+    public List<Obstruction> blocks() {
+        return worst.values().stream().filter(obstruction -> obstruction.comparison().surveyBlock().isPresent()).toList();
+    }
+
+    /** Returns where a governing point lies, empty where the frame of its aid does not lie on the plane. */
+    public Optional<ScenePoint> place(Obstruction obstruction) {
+        return places.axis(obstruction.aid().host()).map(axis -> PlanPlaces.point(axis.toPlane(obstruction.comparison().worst().point())));
+    }
+
+    /** Returns survey points that stand above an obstacle surface: of each block and surface so many that they are seen. */
+    public List<ScenePoint> pointsAbove() {
+        return pointsAbove;
+    }
+
+    /** Returns all survey points as they lie in the plan, x and y alternating, metres; of blocks that could be read. */
+    public float[] surveyPoints() {
+        for (AidEvaluation aid : evaluation.aids()) {
+            Optional<PlanAxis> axis = places.axis(aid.host());
+            Optional<Surroundings> around = aid.surroundings().value();
+            if (axis.isPresent() && around.isPresent() && !around.get().blocks().isEmpty()) {
+                return surveyPoints(axis.get(), around.get());
+            }
+        }
+        return new float[0];
+    }
+
+    private static float[] surveyPoints(PlanAxis axis, Surroundings around) {
+        int count = around.blocks().stream().mapToInt(block -> block.points().count()).sum();
+        float[] found = new float[2 * count];
+        int next = 0;
+        for (Surroundings.Block block : around.blocks()) {
+            double[] along = block.points().places().alongM();
+            double[] right = block.points().places().rightM();
+            for (int i = 0; i < along.length; i++) {
+                ScenePoint point = PlanPlaces.point(axis, along[i], right[i]);
+                found[next++] = (float) point.x();
+                found[next++] = (float) point.y();
+            }
+        }
+        return found;
+    }
+}
