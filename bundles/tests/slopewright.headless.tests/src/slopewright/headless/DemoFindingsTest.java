@@ -22,7 +22,8 @@ class DemoFindingsTest {
 
     @Test
     void thePlantedFaultsAreFoundAndNothingElse() throws IOException {
-        JsonNode checked = Words.run("check", Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString(), "--json").json();
+        JsonNode checked = Words.run("check", Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString(), "--json")
+                .project();
         List<String> found = new ArrayList<>(List.of("rule,element,outcome"));
         for (JsonNode outcome : checked.get("outcomes")) {
             String verdict = outcome.get("outcome").asText();

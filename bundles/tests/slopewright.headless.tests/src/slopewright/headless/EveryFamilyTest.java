@@ -65,7 +65,7 @@ class EveryFamilyTest {
     @ParameterizedTest
     @MethodSource("named")
     void anEyeOnTheSlopeSeesOnSlope(ApproachAid aid) {
-        Siting laid = AidLayouts.asLaid(aid, RuleSets.find(aid.getRuleSetKey()).orElseThrow());
+        Siting laid = AidLayouts.evaluate(aid, RuleSets.find(aid.getRuleSetKey()).orElseThrow());
         double far = Projects.host(aid).orElseThrow() instanceof RunwayEnd ? 3000 : 600;
         double height = laid.reference().heightM() + (laid.reference().alongM() + far) * Angles.tanDeg(laid.slopeDeg());
         assertEquals("on-slope", meaning(aid, -far, height));
@@ -105,7 +105,7 @@ class EveryFamilyTest {
         aid.getUnits().forEach(unit -> own.add(unit.getId()));
         List<String> bad = new ArrayList<>();
         int passed = 0;
-        for (JsonNode outcome : Words.run("check", FILE.toString(), "--json").json().get("outcomes")) {
+        for (JsonNode outcome : Words.run("check", FILE.toString(), "--json").project().get("outcomes")) {
             String verdict = outcome.get("outcome").asText();
             if (own.contains(outcome.get("element").asText())) {
                 passed += verdict.equals("PASS") ? 1 : 0;

@@ -108,7 +108,7 @@ class ReviewTest {
         Words check = Words.run("check", bare.toString(), "--json");
         assertEquals(5, check.code());
         assertTrue(check.err().contains("no approach aid"), check.err());
-        assertTrue(check.json().has("counts"));
+        assertTrue(check.project().has("counts"));
     }
 
     /** Clause 5.3.5.4: the two-unit row is for code 1 and 2; runway 09 of the demo has code 4, runway 03 code 1 or 2. */

@@ -1,5 +1,7 @@
 package slopewright.headless;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -50,6 +52,12 @@ final class Words {
 
     String err() {
         return err;
+    }
+
+    /** Returns the project of a check of one file. */
+    JsonNode project() {
+        assertEquals(1, json().get("projects").size());
+        return json().get("projects").get(0);
     }
 
     JsonNode json() {

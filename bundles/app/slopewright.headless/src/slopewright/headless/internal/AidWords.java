@@ -6,7 +6,6 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.EvaluationCache;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.standards.RuleSet;
@@ -23,19 +22,21 @@ final class AidWords {
     @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set (default that of the aid, else of the project)")
     private String ruleSet;
 
-    /** An aid with its project and rule set. */
-    record Named(Project project, ApproachAid aid, RuleSet rules) {
+    /** An aid of a project with what it gives. */
+    record Named(Project project, AidEvaluation evaluation) {
 
-        /** Evaluates it. */
-        AidEvaluation evaluation() {
-            return AidEvaluation.of(aid, rules, new EvaluationCache());
+        ApproachAid aid() {
+            return evaluation.aid();
+        }
+
+        RuleSet rules() {
+            return evaluation.rules();
         }
     }
 
     Named load() {
         Project project = ProjectFiles.load(file);
         ApproachAid found = ProjectFiles.aid(project, aid);
-        Optional<String> named = Optional.ofNullable(ruleSet).or(() -> Optional.ofNullable(found.getRuleSetKey()));
-        return new Named(project, found, ProjectFiles.rules(project, named));
+        return new Named(project, ProjectFiles.evaluation(project, found, Optional.ofNullable(ruleSet)));
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,11 +31,17 @@ final class CheckCommand extends Command {
     @Option(names = "--rules", split = ",", paramLabel = "ID", description = "only these rules, by id or by the beginning of it")
     private List<String> rules = List.of();
 
-    @Option(names = "--fail-on", defaultValue = "warning", paramLabel = "SEVERITY", description = "note, warning (default) or fail")
+    @Option(names = "--fail-on", defaultValue = "warning", paramLabel = "SEVERITY",
+            description = "note, warning (default) or fail: from which weight findings make the command exit 1. What is not met with "
+                    + "severity fail always does; what is to clear up weighs as a warning")
     private String failOn;
 
     @Option(names = "--all", description = "in text, list what passed and what does not apply too")
     private boolean all;
+
+    @Option(names = "--language", defaultValue = "en", paramLabel = "LANGUAGE", converter = LanguageWord.class,
+            description = "language of the sentences in text, CSV and JUnit: en (default) or de; JSON has keys and English beside them")
+    private Locale language;
 
     @Option(names = "--json", description = "print one JSON document, of one shape for one file and for many")
     private boolean json;
@@ -66,24 +71,20 @@ final class CheckCommand extends Command {
         int done = 0;
         for (Path file : files) {
             try {
-                CheckedFile one = check(file);
-                checked.add(one);
-                code = ExitCodes.worse(code, hasNothingToCheck(one) ? ExitCodes.NOTHING_EVALUATED : code(one.result(), threshold));
+                CheckedFile result = check(file);
+                checked.add(result);
+                code = ExitCodes.worse(code, hasNothingToCheck(result) ? ExitCodes.NOTHING_EVALUATED : code(result.result(), threshold));
             } catch (InputException e) {
-                streams().err.println("slopewright check: " + e.getMessage());
+                streams().warn("slopewright check: " + e.getMessage());
                 code = ExitCodes.worse(code, ExitCodes.INPUT);
             }
             done++;
             if (files.size() > 1) {
-                streams().err.printf(Locale.ROOT, "%3d %% %s%n", 100 * done / files.size(), file);
+                streams().warn(String.format(Locale.ROOT, "%3d %% %s", 100 * done / files.size(), file));
             }
         }
-        print(checked, threshold);
+        print(checked);
         return code;
-    }
-
-    /** One project with what the rules say about it. */
-    record CheckedFile(Path file, Project project, CheckResult result) {
     }
 
     private Severity threshold() {
@@ -109,14 +110,15 @@ final class CheckCommand extends Command {
     }
 
     /** A project without an approach aid passes no check of a layout, whatever its papers say. */
-    private boolean hasNothingToCheck(CheckedFile one) {
-        boolean nothing = rules.isEmpty() && Projects.aids(one.project()).isEmpty();
+    private boolean hasNothingToCheck(CheckedFile checked) {
+        boolean nothing = rules.isEmpty() && Projects.aids(checked.project()).isEmpty();
         if (nothing) {
-            streams().err.println("slopewright check: " + one.file() + ": holds no approach aid, so no layout was checked");
+            streams().warn("slopewright check: " + checked.file() + ": holds no approach aid, so no layout was checked");
         }
         return nothing;
     }
 
+    /** What is broken makes the command fail whatever weight was asked for; the weight decides about the rest. */
     private static int code(CheckResult result, Severity threshold) {
         if (!result.anythingEvaluated()) {
             return ExitCodes.NOTHING_EVALUATED;
@@ -125,15 +127,16 @@ final class CheckCommand extends Command {
         return found ? ExitCodes.FINDINGS : ExitCodes.OK;
     }
 
-    private void print(List<CheckedFile> checked, Severity threshold) {
+    private void print(List<CheckedFile> checked) {
+        CheckText text = new CheckText(language, streams());
         if (json) {
-            Json.print(CheckOutput.json(checked, Program.text()), streams().out);
+            Json.print(CheckJson.of(checked, Program.text()), streams().out);
         } else if (csv) {
-            CheckOutput.csv(checked, streams().out);
+            text.csv(checked);
         } else if (junit) {
-            CheckOutput.junit(checked, threshold, streams().out);
+            CheckJunit.print(checked, language, streams().out);
         } else {
-            checked.forEach(one -> CheckOutput.text(one, all, streams().out));
+            checked.forEach(file -> text.print(file, all));
         }
     }
 }

@@ -36,18 +36,29 @@ public final class CommandRunner {
         PrintWriter err = new PrintWriter(streams.err, false, StandardCharsets.UTF_8);
         line.setOut(out);
         line.setErr(err);
-        boolean unknown = args.length > 0 && !args[0].startsWith("-") && !line.getSubcommands().containsKey(args[0]);
+        String name = line.getCommandSpec().qualifiedName() + (args.length == 0 ? "" : " " + oneLine(args[0]));
         int code;
-        if (args.length == 0) {
-            code = noCommand(line, err);
-        } else {
-            code = unknown ? usage(line, "there is no command '" + args[0] + "'") : line.execute(args);
+        try {
+            code = run(line, args, err);
+            out.flush();
+            if (streams.out.checkError()) {
+                streams.warn(name + ": the output could not be written whole: the disk is full, or nothing reads it any more");
+                code = ExitCodes.INTERNAL;
+            }
+        } catch (Throwable e) {
+            code = broken(name, e);
         }
-        out.flush();
         err.flush();
-        streams.out.flush();
         streams.err.flush();
         return code;
+    }
+
+    private int run(CommandLine line, String[] args, PrintWriter err) {
+        if (args.length == 0) {
+            return noCommand(line, err);
+        }
+        boolean unknown = !args[0].startsWith("-") && !line.getSubcommands().containsKey(args[0]);
+        return unknown ? usage(line, "there is no command '" + args[0] + "'") : line.execute(args);
     }
 
     private static int noCommand(CommandLine line, PrintWriter err) {
@@ -66,7 +77,7 @@ public final class CommandRunner {
         }
         line.getCommandSpec().usageMessage().footer("", Command.CAUTION);
         line.setParameterExceptionHandler((e, words) -> usage(e.getCommandLine(), e.getMessage()));
-        line.setExecutionExceptionHandler((e, one, parsed) -> failed(one, e));
+        line.setExecutionExceptionHandler((e, command, parsed) -> failed(command, e));
         line.setUsageHelpWidth(110);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setAbbreviatedOptionsAllowed(false);
@@ -75,7 +86,7 @@ public final class CommandRunner {
 
     private int usage(CommandLine line, String message) {
         String reason = oneLine(message.lines().findFirst().orElse(""));
-        streams.err.println(line.getCommandSpec().qualifiedName() + ": " + reason + ". Try '" + line.getCommandSpec().qualifiedName()
+        streams.warn(line.getCommandSpec().qualifiedName() + ": " + reason + ". Try '" + line.getCommandSpec().qualifiedName()
                 + " --help'.");
         return ExitCodes.USAGE;
     }
@@ -83,16 +94,36 @@ public final class CommandRunner {
     private int failed(CommandLine line, Exception e) {
         String name = line.getCommandSpec().qualifiedName();
         if (e instanceof UsageException || e instanceof SitingException) {
-            streams.err.println(name + ": " + oneLine(String.valueOf(e.getMessage())));
+            streams.warn(name + ": " + oneLine(String.valueOf(e.getMessage())));
             return ExitCodes.USAGE;
         }
         if (e instanceof InputException) {
-            streams.err.println(name + ": " + oneLine(String.valueOf(e.getMessage())));
+            streams.warn(name + ": " + oneLine(String.valueOf(e.getMessage())));
             return ExitCodes.INPUT;
         }
-        String kind = e instanceof StandardsException ? "the data of a rule set is damaged" : "internal error";
-        streams.err.println(name + ": " + kind + ": " + e + "; " + ErrorLog.append(e));
+        return broken(name, e);
+    }
+
+    /** Whatever goes wrong ends in one sentence: an error of the machine too. */
+    private int broken(String name, Throwable e) {
+        String kind = "internal error: " + oneLine(e.toString());
+        if (e instanceof OutOfMemoryError) {
+            kind = "there is not enough memory for this";
+        } else if (e instanceof StackOverflowError) {
+            kind = "internal error: something in the input is nested too deeply";
+        } else if (e instanceof StandardsException) {
+            kind = "the data of a rule set is damaged: " + oneLine(String.valueOf(e.getMessage()));
+        }
+        streams.warn(name + ": " + kind + "; " + trace(e));
         return ExitCodes.INTERNAL;
+    }
+
+    private static String trace(Throwable e) {
+        try {
+            return ErrorLog.append(e);
+        } catch (RuntimeException | Error worse) {
+            return "no trace could be written";
+        }
     }
 
     /** Takes what could end a line, or steer a terminal, out of a message: it may quote a hostile file. */

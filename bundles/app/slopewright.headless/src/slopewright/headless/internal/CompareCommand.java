@@ -3,8 +3,9 @@ package slopewright.headless.internal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -16,12 +17,19 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.evaluation.comparison.OperationalContext;
+import slopewright.exchange.sheet.Sheet;
+import slopewright.exchange.sheet.SheetCell;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
+import slopewright.siting.Siting;
 
 /** Lays out every family on one runway end or helipad. */
 @CommandLine.Command(name = "compare", description = "Lay out every family on one runway end or helipad, side by side.")
 final class CompareCommand extends Command {
+
+    private static final List<String> COLUMNS = List.of("family", "ruleSet", "fits", "units", "distanceM", "mehtM", "nominalEyeHeightM",
+            "wheelClearanceM", "obstacleMarginM", "rangeDayM", "rangeNightM", "leastUnits", "usualUnits", "lampPowerW", "loadW", "supply",
+            "brightnessSteps", "batteryHours", "remark");
 
     @Parameters(paramLabel = "FILE", description = "project file")
     private Path file;
@@ -73,6 +81,7 @@ final class CompareCommand extends Command {
                 Json.put(one, "distanceM", siting.distanceM());
                 Json.put(one, "lowestOnSlopeDeg", siting.lowestOnSlopeDeg());
                 Json.put(one, "eyeHeightOverThresholdM", siting.mehtM());
+                Json.put(one, "nominalEyeHeightM", siting.nominalEyeHeightM());
                 Json.put(one, "wheelClearanceM", siting.wheelClearanceM());
                 Json.put(one, "surfaceSlopeDeg", siting.surface().map(surface -> surface.slopeDeg()).orElse(Double.NaN));
                 Json.put(one, "obstacleMarginM", candidate.obstacleMarginM());
@@ -99,59 +108,62 @@ final class CompareCommand extends Command {
         return node;
     }
 
-    private static List<String> needs(OperationalContext context) {
-        return List.of(String.valueOf(context.leastUnits()), String.valueOf(context.usualUnits()),
-                number(context.lampPowerW().orElse(Double.NaN)), number(context.loadW().orElse(Double.NaN)),
-                context.supply().isEmpty() ? "-" : context.supply(),
-                context.brightnessSteps().isPresent() ? String.valueOf(context.brightnessSteps().getAsInt()) : "-",
-                number(context.batteryHours().orElse(Double.NaN)));
+    private static List<SheetCell> needs(OperationalContext context) {
+        Double steps = context.brightnessSteps().isPresent() ? Double.valueOf(context.brightnessSteps().getAsInt()) : null;
+        return List.of(count(context.leastUnits()), count(context.usualUnits()), number(context.lampPowerW()), number(context.loadW()),
+                SheetCell.text(context.supply()), SheetCell.number(steps, 0, ""), number(context.batteryHours()));
     }
 
-    private static List<String> cells(Candidate candidate) {
-        List<String> cells = new ArrayList<>(List.of(candidate.family().key(), candidate.rules().key() + ":" + candidate.rules()
-                .edition()));
-        if (candidate.siting().isEmpty()) {
-            cells.addAll(List.of("-", "-", "-", "-", "-", "-", "-", candidate.reason()));
-            return cells;
-        }
-        var siting = candidate.siting().get();
-        cells.add(String.valueOf(siting.units().size()));
-        cells.add(number(siting.distanceM()));
-        cells.add(number(siting.mehtM()));
-        cells.add(number(siting.wheelClearanceM().orElse(Double.NaN)));
-        cells.add(number(candidate.obstacleMarginM().orElse(Double.NaN)));
-        cells.add(number(candidate.rangeDayM().orElse(Double.NaN)));
-        cells.add(number(candidate.rangeNightM().orElse(Double.NaN)));
-        cells.add(candidate.reason());
-        return cells;
+    private static List<SheetCell> figures(Candidate candidate) {
+        Optional<Siting> siting = candidate.siting();
+        return List.of(SheetCell.text(candidate.family().key()),
+                SheetCell.text(candidate.rules().key() + ":" + candidate.rules().edition()),
+                SheetCell.text(candidate.fits() ? "yes" : "no"), siting.map(laid -> count(laid.units().size())).orElse(SheetCell.text("")),
+                number(siting.map(Siting::distanceM)), number(siting.map(Siting::mehtM)),
+                number(siting.map(Siting::nominalEyeHeightM).orElseGet(OptionalDouble::empty)),
+                number(siting.map(Siting::wheelClearanceM).orElseGet(OptionalDouble::empty)), number(candidate.obstacleMarginM()),
+                number(candidate.rangeDayM()), number(candidate.rangeNightM()));
     }
 
-    private static String number(double value) {
-        return Double.isFinite(value) ? String.format(Locale.ROOT, "%.2f", value) : "-";
+    private static SheetCell count(int number) {
+        return SheetCell.number((double) number, 0);
+    }
+
+    private static SheetCell number(OptionalDouble value) {
+        return number(value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty());
+    }
+
+    private static SheetCell number(Optional<Double> value) {
+        return SheetCell.number(value.orElse(null), 2, "");
     }
 
     private void csv(List<Candidate> candidates) {
-        streams().out.print("family,ruleSet,units,distanceM,eyeHeightM,wheelClearanceM,obstacleMarginM,rangeDayM,rangeNightM,"
-                + "leastUnits,usualUnits,lampPowerW,loadW,supply,brightnessSteps,batteryHours,remark\n");
+        List<List<SheetCell>> rows = new ArrayList<>();
         for (Candidate candidate : candidates) {
-            List<String> cells = cells(candidate);
-            cells.addAll(cells.size() - 1, needs(candidate.context()));
-            streams().out.print(Csv.line(cells));
+            List<SheetCell> row = new ArrayList<>(figures(candidate));
+            row.addAll(needs(candidate.context()));
+            row.add(SheetCell.text(candidate.reason()));
+            rows.add(row);
         }
+        streams().print(new Sheet("Families", COLUMNS, rows, List.of()));
+    }
+
+    private static Object[] texts(List<SheetCell> cells, String last) {
+        return Stream.concat(cells.stream().map(cell -> cell.text().isEmpty() ? "-" : cell.text()), Stream.of(last)).toArray();
     }
 
     private void print(List<Candidate> candidates) {
-        String form = "%-20s %-11s %5s %10s %8s %8s %9s %9s %9s  %s%n";
-        streams().out.printf(form, "Family", "Rule set", "Units", "Distance m", "Eye m", "Wheel m", "Margin m", "Day m", "Night m",
-                "Remark");
-        candidates.forEach(candidate -> streams().out.printf(form, cells(candidate).toArray()));
-        String needed = "%-20s %5s %5s %8s %9s %-22s %5s %9s  %s%n";
-        streams().out.printf("%n" + needed, "What it needs", "Least", "Usual", "Lamp W", "Load W", "Supply", "Steps", "Battery h", "From");
+        String form = "%-20s %-11s %-4s %5s %10s %8s %9s %8s %9s %9s %9s  %s";
+        streams().sayf(form, "Family", "Rule set", "Fits", "Units", "Distance m", "MEHT m", "Nominal m", "Wheel m", "Margin m", "Day m",
+                "Night m", "Remark");
+        candidates.forEach(candidate -> streams().sayf(form, texts(figures(candidate), candidate.reason())));
+        String needed = "%-20s %5s %5s %8s %9s %-22s %5s %9s  %s";
+        streams().say("");
+        streams().sayf(needed, "What it needs", "Least", "Usual", "Lamp W", "Load W", "Supply", "Steps", "Battery h", "From");
         for (Candidate candidate : candidates) {
-            List<String> row = new ArrayList<>(List.of(candidate.family().key()));
+            List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(candidate.family().key())));
             row.addAll(needs(candidate.context()));
-            row.add(candidate.context().note());
-            streams().out.printf(needed, row.toArray());
+            streams().sayf(needed, texts(row, candidate.context().note()));
         }
     }
 }

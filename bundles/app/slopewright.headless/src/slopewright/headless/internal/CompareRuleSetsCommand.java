@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.standards.RuleSets;
 
@@ -50,7 +51,7 @@ final class CompareRuleSetsCommand extends Command {
 
     @Override
     public Integer call() {
-        List<String> ruleSets = names.isEmpty() ? RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList() : names;
+        List<String> ruleSets = !names.isEmpty() ? names : RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList();
         ruleSets.forEach(name -> ProjectFiles.rules(Optional.of(name)));
         Project project = ProjectFiles.load(file);
         List<Line> lines = new ArrayList<>(lines(project, ruleSets).values());
@@ -91,7 +92,8 @@ final class CompareRuleSetsCommand extends Command {
             ObjectNode outcomes = one.putObject("outcomes");
             line.outcomes().forEach((ruleSet, outcome) -> {
                 ObjectNode under = outcomes.putObject(ruleSet);
-                under.put("outcome", outcome.verdict().name());
+                under.put("verdict", outcome.verdict().key());
+                under.put("outcome", outcome.result().name());
                 Json.put(under, "value", outcome.value());
                 Json.put(under, "limit", outcome.limit());
                 under.put("unit", outcome.unit());
@@ -104,19 +106,19 @@ final class CompareRuleSetsCommand extends Command {
 
     private void print(List<String> ruleSets, List<Line> lines) {
         for (Line line : lines) {
-            streams().out.println(line.rule() + "  " + line.path());
+            streams().say(line.rule() + "  " + line.path());
             for (String ruleSet : ruleSets) {
                 Outcome outcome = line.outcomes().get(ruleSet);
-                streams().out.printf("    %-12s %s%n", ruleSet, outcome == null ? "says nothing" : text(outcome));
+                streams().sayf("    %-12s %s", ruleSet, outcome == null ? "says nothing" : text(outcome));
             }
         }
-        streams().out.printf("%d outcomes differ between %d rule sets%n", lines.size(), ruleSets.size());
+        streams().sayf("%d outcomes differ between %d rule sets", lines.size(), ruleSets.size());
     }
 
     private static String text(Outcome outcome) {
         String numbers = outcome.value().isEmpty() ? "" : " " + number(outcome.value().getAsDouble()) + " against "
                 + number(outcome.limit().orElse(Double.NaN)) + " " + outcome.unit();
-        return outcome.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ') + numbers
+        return MessageRenderer.of(Locale.ENGLISH).write(outcome.verdict().term()) + numbers
                 + outcome.citation().map(citation -> "  (" + citation.text() + " [" + citation.provenance().key() + "])").orElse("");
     }
 

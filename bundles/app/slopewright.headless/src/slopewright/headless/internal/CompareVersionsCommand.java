@@ -17,6 +17,7 @@ import slopewright.checks.compare.ProjectDifference;
 import slopewright.checks.compare.ProjectDifference.Change;
 import slopewright.checks.compare.ProjectDifference.OutcomeChange;
 import slopewright.checks.compare.ProjectDifference.ResultChange;
+import slopewright.messages.MessageRenderer;
 
 /** Says what changed between two versions of a project, and what that did to each result. */
 @CommandLine.Command(name = "compare-versions", sortOptions = false,
@@ -82,33 +83,34 @@ final class CompareVersionsCommand extends Command {
 
     private static ObjectNode outcome(Optional<Outcome> outcome) {
         ObjectNode node = Json.object();
-        outcome.ifPresent(one -> {
-            node.put("outcome", one.verdict().name());
-            Json.put(node, "value", one.value());
-            Json.put(node, "limit", one.limit());
-            Json.put(node, "margin", one.margin());
-            node.put("toConfirm", one.toConfirm());
+        outcome.ifPresent(found -> {
+            node.put("verdict", found.verdict().key());
+            node.put("outcome", found.result().name());
+            Json.put(node, "value", found.value());
+            Json.put(node, "limit", found.limit());
+            Json.put(node, "margin", found.margin());
+            node.put("toConfirm", found.toConfirm());
         });
         return node;
     }
 
     private void print(ProjectDifference difference) {
         List<Change> changes = difference.changes();
-        streams().out.printf("%d changes%n", changes.size());
+        streams().sayf("%d changes", changes.size());
         for (Change change : changes) {
-            streams().out.println("  " + change.kind() + "  " + change.path() + (change.attribute().isEmpty() ? ""
+            streams().say("  " + change.kind() + "  " + change.path() + (change.attribute().isEmpty() ? ""
                     : "  " + change.attribute() + ": " + shown(change.before()) + " -> " + shown(change.after())));
         }
         List<ResultChange> results = difference.resultChanges();
-        streams().out.printf("%d results moved%n", results.size());
+        streams().sayf("%d results moved", results.size());
         for (ResultChange change : results) {
-            streams().out.printf("  %s  %s: %s -> %s%n", change.path(), change.quantity(), number(change.before()),
+            streams().sayf("  %s  %s: %s -> %s", change.path(), change.quantity(), number(change.before()),
                     number(change.after()));
         }
         List<OutcomeChange> outcomes = difference.outcomeChanges();
-        streams().out.printf("%d outcomes differ%n", outcomes.size());
+        streams().sayf("%d outcomes differ", outcomes.size());
         for (OutcomeChange change : outcomes) {
-            streams().out.printf("  %-8s %s: %s -> %s%n", change.rule(), change.path(), text(change.before()),
+            streams().sayf("  %-8s %s: %s -> %s", change.rule(), change.path(), text(change.before()),
                     text(change.after()));
         }
     }
@@ -122,7 +124,7 @@ final class CompareVersionsCommand extends Command {
     }
 
     private static String text(Optional<Outcome> outcome) {
-        return outcome.map(one -> one.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ') + (one.margin().isPresent()
-                ? String.format(Locale.ROOT, " (margin %.3f %s)", one.margin().getAsDouble(), one.unit()) : "")).orElse("nothing");
+        return outcome.map(found -> MessageRenderer.of(Locale.ENGLISH).write(found.verdict().term()) + (found.margin().isPresent()
+                ? String.format(Locale.ROOT, " (margin %.3f %s)", found.margin().getAsDouble(), found.unit()) : "")).orElse("nothing");
     }
 }

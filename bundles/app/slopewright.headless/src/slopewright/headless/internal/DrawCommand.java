@@ -17,7 +17,7 @@ import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.sheet.SheetFormat;
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
 import slopewright.model.ApproachAid;
@@ -27,7 +27,6 @@ import slopewright.model.util.Projects;
 import slopewright.report.Drawings;
 import slopewright.report.ReportException;
 import slopewright.siting.SitingException;
-import slopewright.standards.RuleSet;
 
 /** Writes one drawing of an approach aid. */
 @CommandLine.Command(name = "draw", sortOptions = false,
@@ -80,17 +79,17 @@ final class DrawCommand extends Command {
         View wanted = View.find(view).orElseThrow(() -> new UsageException("--view takes "
                 + String.join(", ", Arrays.stream(View.values()).map(View::key).toList()) + ", not '" + view + "'"));
         SheetFormat size = word("--paper", paper, SheetFormat.values(), SheetFormat::key);
-        Daylight light = word("--daylight", daylight, Daylight.values(), one -> one.name().toLowerCase(Locale.ROOT));
+        Daylight light = word("--daylight", daylight, Daylight.values(), each -> each.name().toLowerCase(Locale.ROOT));
         int ratio = ratio(scale);
         String printed = ReportCommand.checkedDate(date);
         output.check();
         Project project = ProjectFiles.load(file);
         ApproachAid chosen = chosen(project);
         try {
-            RuleSet rules = ProjectFiles.rules(project, Optional.ofNullable(ruleSet).or(() -> Optional.ofNullable(chosen.getRuleSetKey())));
-            DrawnAid drawn = DrawnAid.of(chosen, AidLayouts.evaluate(chosen, rules));
+            AidEvaluation evaluation = ProjectFiles.evaluation(project, chosen, Optional.ofNullable(ruleSet));
+            DrawnAid drawn = DrawnAid.of(chosen, ProjectFiles.standing(evaluation));
             output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
-                    new Drawings.Layout(size, ratio, rules.descriptor().title(), printed),
+                    new Drawings.Layout(size, ratio, evaluation.rules().descriptor().title(), printed),
                     Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (SitingException e) {
             throw new UsageException("approach aid " + chosen.getId() + ": " + e.getMessage());
@@ -127,7 +126,7 @@ final class DrawCommand extends Command {
         List<ApproachAid> all = Projects.aids(project);
         if (all.size() != 1) {
             throw new UsageException("the project has " + all.size() + " approach aids; name one with --aid: "
-                    + String.join(", ", all.stream().map(one -> one.getId() + " (" + one.getName() + ")").toList()));
+                    + String.join(", ", all.stream().map(each -> each.getId() + " (" + each.getName() + ")").toList()));
         }
         return all.get(0);
     }

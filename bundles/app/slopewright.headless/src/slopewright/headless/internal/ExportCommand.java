@@ -46,11 +46,11 @@ final class ExportCommand extends Command {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
         }
         Project project = ProjectFiles.load(file);
-        ProjectEvaluation evaluation = ProjectFiles.evaluate(project, Optional.ofNullable(ruleSet));
+        ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         List<AidEvaluation> aids = aid == null ? evaluation.aids() : List.of(evaluation.aid(ProjectFiles.aid(project, aid)));
         MapDocument map = MapExport.of(evaluation, aids, beamLengthM);
         output.write("kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
-        map.notes().forEach(note -> streams().err.println("slopewright export: " + note));
+        map.notes().forEach(note -> streams().warn("slopewright export: " + note));
         return ExitCodes.OK;
     }
 }

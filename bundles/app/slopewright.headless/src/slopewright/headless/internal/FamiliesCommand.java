@@ -28,9 +28,9 @@ final class FamiliesCommand extends Command {
             Json.print(list, streams().out);
             return ExitCodes.OK;
         }
-        streams().out.printf("%-22s %-24s %-12s %-18s %s%n", "Key", "Trade name", "Units", "Stands at", "Rule sets");
+        streams().sayf("%-22s %-24s %-12s %-18s %s", "Key", "Trade name", "Units", "Stands at", "Rule sets");
         for (IndicatorFamily family : Families.all()) {
-            streams().out.printf("%-22s %-24s %-12s %-18s %s%n", family.key(), family.name(),
+            streams().sayf("%-22s %-24s %-12s %-18s %s", family.key(), family.name(),
                     String.join(" ", family.unitCounts().stream().map(String::valueOf).toList()), String.join(", ", places(family)),
                     String.join(", ", ruleSets(family)));
         }

@@ -132,16 +132,16 @@ final class ImportCommand extends Command {
                 file.toFile().delete();
             }
         }
-        streams().err.println("slopewright import: the points are in " + file + "; keep it beside the project");
+        streams().warn("slopewright import: the points are in " + file + "; keep it beside the project");
         return block.result();
     }
 
     private void tell(SurveyImport.Result result) {
         String what = "ground-levels".equals(form) ? "ground levels" : "obstacle-block".equals(form) ? "points" : "obstacles";
-        streams().err.println("slopewright import: " + result.added() + " " + what + " added");
+        streams().warn("slopewright import: " + result.added() + " " + what + " added");
         if (result.repeated() > 0) {
-            streams().err.println("slopewright import: " + result.repeated() + " " + what + " passed over, the project has them already");
+            streams().warn("slopewright import: " + result.repeated() + " " + what + " passed over, the project has them already");
         }
-        result.notes().forEach(note -> streams().err.println("slopewright import: " + note));
+        result.notes().forEach(note -> streams().warn("slopewright import: " + note));
     }
 }

@@ -1,6 +1,5 @@
 package slopewright.headless.internal;
 
-import java.io.PrintStream;
 import java.time.LocalDate;
 import java.util.Locale;
 
@@ -37,13 +36,13 @@ final class PortableCommand extends Command {
         if (json) {
             Json.print(PortableOutput.json(named.aid().getId(), found), streams().out);
         } else {
-            print(found, streams().out);
+            print(found, streams());
         }
         return found.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
     }
 
-    private static void print(PortableSetUp found, PrintStream out) {
-        out.printf("%s, %s%n", found.label(), found.date());
+    private static void print(PortableSetUp found, Streams out) {
+        out.sayf("%s, %s", found.label(), found.date());
         line(out, "Slope", SitingOutput.angle(found.siting().slopeDeg()));
         found.descent().ifPresent(descent -> line(out, "From the descent", descent.text()));
         found.descent().flatMap(descent -> descent.table()).ifPresent(entry -> line(out, "Published table",
@@ -66,10 +65,10 @@ final class PortableCommand extends Command {
         line(out, "Tilted by " + String.format(Locale.ROOT, "%.0f'", found.levelling().minutes()), String.format(Locale.ROOT,
                 "the path is %.2f m too low or %.2f m too high at %.0f m", far.downM(), far.upM(), far.distanceM()));
         found.battery().ifPresent(battery -> line(out, "Battery", hours(battery)));
-        found.blockers().forEach(blocker -> out.println("Not ready: " + blocker.english()));
-        found.notes().forEach(note -> out.println("Note: " + note.english()));
+        found.blockers().forEach(blocker -> out.say("Not ready: " + blocker.english()));
+        found.notes().forEach(note -> out.say("Note: " + note.english()));
         if (!found.toConfirm().isEmpty()) {
-            out.println(found.toConfirm().size() + " values are to be confirmed before anyone relies on them.");
+            out.say(found.toConfirm().size() + " values are to be confirmed before anyone relies on them.");
         }
     }
 
@@ -80,7 +79,7 @@ final class PortableCommand extends Command {
                 battery.supplyToV());
     }
 
-    private static void line(PrintStream out, String name, String text) {
-        out.printf("%-20s %s%n", name, text);
+    private static void line(Streams out, String name, String text) {
+        out.sayf("%-20s %s", name, text);
     }
 }

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
@@ -15,6 +18,7 @@ import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
@@ -40,7 +44,7 @@ final class ProjectFiles {
         }
     }
 
-    /** Evaluates a project, under one rule set where one is named. */
+    /** Evaluates every aid of a project, under the rule set that was named, else each under its own. */
     static ProjectEvaluation evaluation(Project project, Optional<String> name) {
         try {
             return ProjectEvaluation.of(project, name);
@@ -52,17 +56,29 @@ final class ProjectFiles {
     static RuleSet rules(Optional<String> name) {
         String key = name.orElse(ProjectRules.DEFAULT);
         return RuleSets.find(key).orElseThrow(() -> new UsageException("there is no rule set '" + key + "'; known are "
-                + String.join(", ", RuleSets.all().stream().map(one -> one.key() + ":" + one.edition()).toList())));
+                + String.join(", ", RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList())));
     }
 
-    /** Evaluates every aid of a project, under the rule set that was named, else each under its own. */
-    static ProjectEvaluation evaluate(Project project, Optional<String> ruleSet) {
-        ruleSet.ifPresent(name -> rules(project, ruleSet));
+    /**
+     * Evaluates one aid, under the rule set that was named, else under its own. What is to be done with an aid under a rule set that
+     * nobody knows is refused; the check has a finding about it.
+     */
+    static AidEvaluation evaluation(Project project, ApproachAid aid, Optional<String> name) {
+        Optional<String> unknown = Optional.ofNullable(aid.getRuleSetKey()).filter(own -> name.isEmpty() && RuleSets.find(own).isEmpty());
+        unknown.ifPresent(own -> {
+            throw new InputException("approach aid " + aid.getId() + " names the rule set '" + own + "', which there is not");
+        });
         try {
-            return ProjectEvaluation.of(project, ruleSet);
+            return AidEvaluation.of(aid, ProjectRules.of(project, aid, name), new EvaluationCache());
         } catch (IllegalArgumentException e) {
-            throw new InputException(e.getMessage());
+            throw name.isPresent() ? new UsageException(e.getMessage()) : new InputException(e.getMessage());
         }
+    }
+
+    /** Returns what an aid gives as it stands. */
+    static Siting standing(AidEvaluation evaluation) {
+        return evaluation.siting().value().orElseThrow(() -> new UsageException("approach aid " + evaluation.aid().getId() + ": "
+                + evaluation.siting().reason().map(Message::english).orElse("gives nothing")));
     }
 
     /** Finds a runway end by id or designator. */
@@ -92,9 +108,9 @@ final class ProjectFiles {
     }
 
     private static <T extends Identified> T find(List<T> all, String name, Function<T, String> called, String what) {
-        List<T> found = all.stream().filter(one -> name.equals(one.getId()) || name.equals(called.apply(one))).toList();
+        List<T> found = all.stream().filter(each -> name.equals(each.getId()) || name.equals(called.apply(each))).toList();
         if (found.size() != 1) {
-            String known = String.join(", ", all.stream().map(one -> one.getId() + " (" + called.apply(one) + ")").toList());
+            String known = String.join(", ", all.stream().map(each -> each.getId() + " (" + called.apply(each) + ")").toList());
             throw new UsageException((found.isEmpty() ? "there is no " : "there are several of the name ") + what + " '" + name
                     + "'; known are "
                     + (known.isEmpty() ? "none" : known));

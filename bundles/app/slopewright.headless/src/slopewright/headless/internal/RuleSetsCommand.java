@@ -30,14 +30,14 @@ final class RuleSetsCommand extends Command {
         }
         for (RuleSet rules : RuleSets.all()) {
             RuleSet.Descriptor descriptor = rules.descriptor();
-            streams().out.printf("%s:%s  %s%n    Rests on: %s%n    Covers:   %s%n    Note:     %s%n", rules.key(), rules.edition(),
-                    descriptor.name(),
-                    descriptor.title(), String.join(", ", descriptor.families()), descriptor.note());
+            streams().sayf("%s:%s  %s", rules.key(), rules.edition(), descriptor.name());
+            streams().sayf("    Rests on: %s", descriptor.title());
+            streams().sayf("    Covers:   %s", String.join(", ", descriptor.families()));
+            streams().sayf("    Note:     %s", descriptor.note());
             if (values) {
                 for (CitedValue value : rules.values()) {
-                    streams().out.printf("      %-48s %10s %-6s %s [%s]%n", value.key(), value.value(), value.unit(), value.citation()
-                            .text(),
-                            value.citation().provenance().key());
+                    streams().sayf("      %-48s %10s %-6s %s [%s]", value.key(), value.value(), value.unit(),
+                            value.citation().text(), value.citation().provenance().key());
                 }
             }
         }

@@ -30,7 +30,8 @@ final class RulesCommand extends Command {
             return ExitCodes.OK;
         }
         for (Rule rule : RuleCatalogue.all()) {
-            streams().out.printf("%-10s %-8s %s%n%-19s %s%n", rule.id(), rule.severity().key(), rule.title(), "", rule.description().english());
+            streams().sayf("%-10s %-8s %s", rule.id(), rule.severity().key(), rule.title().english());
+            streams().sayf("%-19s %s", "", rule.description().english());
         }
         return ExitCodes.OK;
     }

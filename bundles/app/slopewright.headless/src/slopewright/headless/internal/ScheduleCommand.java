@@ -60,7 +60,7 @@ final class ScheduleCommand extends Command {
         if ("circuits".equals(sheet)) {
             return LoadSchedule.of(project).sheet();
         }
-        ProjectEvaluation evaluation = ProjectFiles.evaluate(project, Optional.ofNullable(ruleSet));
+        ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         return "publish".equals(sheet) ? PublishedData.of(evaluation).sheet()
                 : SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet();
     }

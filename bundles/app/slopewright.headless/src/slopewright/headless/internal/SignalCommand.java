@@ -143,13 +143,13 @@ final class SignalCommand extends Command {
             String shown = seen.offsetMin().isPresent() ? String.format(Locale.ROOT, "%.2f' above the line of the outer panels",
                     seen.offsetMin().getAsDouble()) : seen.light().form().key() + " " + seen.light().colour().key()
                             + (seen.inTransition() ? ", changing" : "");
-            streams().out.printf("%-12s %-28s eye at %s%n", entry.id(), shown, SitingOutput.angle(seen.elevationDeg()));
+            streams().sayf("%-12s %-28s eye at %s", entry.id(), shown, SitingOutput.angle(seen.elevationDeg()));
         }
         for (Map.Entry<String, Meaning> path : observation.meanings().entrySet()) {
-            streams().out.println("Meaning" + Optional.of(path.getKey()).filter(name -> !name.isEmpty()).map(name -> " for the " + name
+            streams().say("Meaning" + Optional.of(path.getKey()).filter(name -> !name.isEmpty()).map(name -> " for the " + name
                     + " path")
                     .orElse("") + ": " + path.getValue().key());
         }
-        notes(source, observation).forEach(note -> streams().out.println("Note: " + note));
+        notes(source, observation).forEach(note -> streams().say("Note: " + note));
     }
 }

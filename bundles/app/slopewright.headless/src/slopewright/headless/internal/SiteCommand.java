@@ -35,7 +35,7 @@ final class SiteCommand extends Command {
         if (json) {
             Json.print(SitingOutput.json(source), streams().out);
         } else {
-            SitingOutput.print(source, streams().out);
+            SitingOutput.print(source, streams());
         }
         return ExitCodes.OK;
     }

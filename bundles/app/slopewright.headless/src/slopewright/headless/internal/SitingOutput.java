@@ -1,6 +1,5 @@
 package slopewright.headless.internal;
 
-import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +9,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
 import slopewright.siting.Siting;
 import slopewright.siting.SurfacePlan;
 import slopewright.siting.UnitPlan;
@@ -30,6 +30,7 @@ final class SitingOutput {
         Json.put(node, "distanceM", siting.distanceM());
         Json.put(node, "lowestOnSlopeDeg", siting.lowestOnSlopeDeg());
         Json.put(node, "eyeHeightOverThresholdM", siting.mehtM());
+        Json.put(node, "nominalEyeHeightM", siting.nominalEyeHeightM());
         Json.put(node, "wheelClearanceM", siting.wheelClearanceM());
         ArrayNode units = node.putArray("units");
         siting.units().forEach(unit -> units.add(unit(unit)));
@@ -37,6 +38,7 @@ final class SitingOutput {
             node.set("obstacleSurface", surface(siting.surface().get()));
         } else {
             node.putNull("obstacleSurface");
+            node.put("noObstacleSurface", siting.noSurface().map(Message::english).orElse("the rule set gives none"));
         }
         siting.level().ifPresent(level -> {
             ObjectNode solution = node.putObject("levelSolution");
@@ -99,37 +101,40 @@ final class SitingOutput {
         return node;
     }
 
-    static void print(SitingSource source, PrintStream out) {
+    static void print(SitingSource source, Streams out) {
         Siting siting = source.siting();
-        out.printf("%s (%s) under %s, edition %s%n", source.family().name(), siting.family(), siting.ruleSet(), siting.edition());
+        out.sayf("%s (%s) under %s, edition %s", source.family().name(), siting.family(), siting.ruleSet(), siting.edition());
         line(out, "Approach slope", angle(siting.slopeDeg()));
         line(out, "Distance", length(siting.distanceM()));
         line(out, "Lowest on-slope signal", angle(siting.lowestOnSlopeDeg()));
         line(out, "Eye height over threshold (MEHT)", length(siting.mehtM()));
+        siting.nominalEyeHeightM().ifPresent(height -> line(out, "Nominal eye height", length(height)));
         siting.wheelClearanceM().ifPresent(clearance -> line(out, "Wheel clearance", length(clearance)));
-        out.println();
-        out.printf("%-10s %3s %11s %11s %9s %10s %9s%n", "Unit", "Bar", "Along m", "Right m", "Height m", "Setting °", "");
+        out.say("");
+        out.sayf("%-10s %3s %11s %11s %9s %10s %9s", "Unit", "Bar", "Along m", "Right m", "Height m", "Setting °", "");
         for (UnitPlan unit : siting.units()) {
-            out.printf(Locale.ROOT, "%-10s %3d %11.2f %11.2f %9.2f %10.4f %9s%n", unit.id(), unit.bar(), unit.place().alongM(),
+            out.sayf("%-10s %3d %11.2f %11.2f %9.2f %10.4f %9s", unit.id(), unit.bar(), unit.place().alongM(),
                     unit.place().rightM() + 0.0, unit.place().heightM() + 0.0, unit.settingDeg(), Angles.format(unit.settingDeg()));
         }
-        out.println();
+        out.say("");
         if (siting.surface().isPresent()) {
             SurfacePlan surface = siting.surface().get();
             line(out, "Obstacle surface", angle(surface.slopeDeg()) + String.format(Locale.ROOT,
                     " from %.2f m at %.2f m, inner edge %.0f m, divergence %.2f %%, length %.0f m", surface.startAlongM() + 0.0,
                             surface.startHeightM(),
                     surface.innerEdgeM(), surface.divergencePercent(), surface.lengthM()));
+        } else {
+            line(out, "Obstacle surface", "none: " + siting.noSurface().map(Message::english).orElse("the rule set gives none"));
         }
-        notes(source).forEach(note -> out.println("Note: " + note));
-        out.println();
-        out.println("Values used:");
+        notes(source).forEach(note -> out.say("Note: " + note));
+        out.say("");
+        out.say("Values used:");
         for (Siting.CitedUse use : siting.citations()) {
-            out.printf(Locale.ROOT, "  %-52s %10s %-6s %s [%s]%n", use.name(), plain(use.value()), use.unit(), use.citation().text(),
+            out.sayf("  %-52s %10s %-6s %s [%s]", use.name(), plain(use.value()), use.unit(), use.citation().text(),
                     use.citation().provenance().key());
         }
         if (!siting.toConfirm().isEmpty()) {
-            out.println("Values that are not published in a text that was read are to be confirmed before anyone relies on them.");
+            out.say("Values that are not published in a text that was read are to be confirmed before anyone relies on them.");
         }
     }
 
@@ -137,8 +142,8 @@ final class SitingOutput {
         return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
     }
 
-    private static void line(PrintStream out, String name, String text) {
-        out.printf("%-34s %s%n", name, text);
+    private static void line(Streams out, String name, String text) {
+        out.sayf("%-34s %s", name, text);
     }
 
     static String length(double metres) {

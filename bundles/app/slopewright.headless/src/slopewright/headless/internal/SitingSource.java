@@ -10,9 +10,8 @@ import java.util.stream.Stream;
 
 import picocli.CommandLine.Model.CommandSpec;
 
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
-import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
@@ -52,9 +51,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
             SitingFlags.firstBesideRuleSet(spec).ifPresent(flag -> {
                 throw new UsageException("--aid takes the aid as it stands; leave " + flag + " away, or name --end or --helipad");
             });
-            ApproachAid aid = ProjectFiles.aid(project, names.aid());
-            Optional<String> named = SitingFlags.text(spec, "rule-set").or(() -> Optional.ofNullable(aid.getRuleSetKey()));
-            return asLaid(aid, ProjectFiles.rules(project, named));
+            return standing(ProjectFiles.evaluation(project, ProjectFiles.aid(project, names.aid()), SitingFlags.text(spec, "rule-set")));
         }
         if (names.end() == null && names.helipad() == null) {
             throw new UsageException("name what in " + names.file() + " is meant: --aid, --end or --helipad");
@@ -64,12 +61,9 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
         return solve(spec, AidRequests.ofHost(host), rules, Optional.of(host));
     }
 
-    private static SitingSource asLaid(ApproachAid aid, RuleSet rules) {
-        try {
-            return new SitingSource(Families.get(String.valueOf(aid.getFamilyKey())), AidLayouts.evaluate(aid, rules), List.of());
-        } catch (SitingException e) {
-            throw new UsageException("approach aid " + aid.getId() + ": " + e.getMessage());
-        }
+    private static SitingSource standing(AidEvaluation evaluation) {
+        Siting siting = ProjectFiles.standing(evaluation);
+        return new SitingSource(evaluation.family().orElseThrow(), siting, List.of());
     }
 
     /** A family that stands on both sides of a runway, whatever was asked for, is no answer to a question for one side. */
@@ -93,7 +87,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
             refuseOtherSide(spec, siting);
             return new SitingSource(Families.get(family), siting, notes);
         } catch (SitingException e) {
-            throw new UsageException(host.map(one -> Projects.label(one) + ": ").orElse("") + e.getMessage());
+            throw new UsageException(host.map(there -> Projects.label(there) + ": ").orElse("") + e.getMessage());
         }
     }
 }

@@ -2,11 +2,15 @@ package slopewright.headless.internal;
 
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.util.Locale;
+
+import slopewright.exchange.sheet.Sheet;
+import slopewright.exchange.sheet.SheetFile;
 
 /** Where a command writes and reads; whoever started it closes them. */
 final class Streams {
 
-    /** Results. */
+    /** Results as documents: JSON, tables, JUnit reports. */
     final PrintStream out;
 
     /** Messages and progress. */
@@ -19,5 +23,31 @@ final class Streams {
         this.out = out;
         this.err = err;
         this.in = in;
+    }
+
+    /** Prints one line of a result for people. What a name or value of a file holds neither ends it nor steers the terminal. */
+    void say(String line) {
+        out.println(clean(line));
+    }
+
+    /** Prints one line of a result for people, put together as {@link String#format} does, with a decimal point. */
+    void sayf(String format, Object... arguments) {
+        say(String.format(Locale.ROOT, format, arguments));
+    }
+
+    /** Prints a table as comma-separated values. */
+    void print(Sheet table) {
+        byte[] bytes = SheetFile.csv(table);
+        out.write(bytes, 0, bytes.length);
+    }
+
+    /** Prints one message. */
+    void warn(String line) {
+        err.println(clean(line));
+    }
+
+    /** Takes what could end a line, or steer or turn round a terminal, out of a text: it may quote a hostile file. */
+    static String clean(String text) {
+        return text.replaceAll("[\\p{Cntrl}\\u0085\\u2028\\u2029\\u200e\\u200f\\u202a-\\u202e\\u2066-\\u2069]+", " ").stripTrailing();
     }
 }

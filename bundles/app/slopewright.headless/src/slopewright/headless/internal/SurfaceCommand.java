@@ -70,7 +70,7 @@ final class SurfaceCommand extends Command {
             print(comparison);
         }
         if (comparison.points() == 0) {
-            streams().err.println("slopewright surface: " + points + ": holds no point, so nothing was compared");
+            streams().warn("slopewright surface: " + points + ": holds no point, so nothing was compared");
             return ExitCodes.NOTHING_EVALUATED;
         }
         return comparison.penetrations() > 0 ? ExitCodes.FINDINGS : ExitCodes.OK;
@@ -109,15 +109,14 @@ final class SurfaceCommand extends Command {
     }
 
     private void print(PointComparison comparison) {
-        streams().out.printf("%d points, %d under or through the surface, %d through it%n", comparison.points(), comparison.inside(),
+        streams().sayf("%d points, %d under or through the surface, %d through it", comparison.points(), comparison.inside(),
                 comparison.penetrations());
         List<PointComparison.Hit> hits = comparison.worstFirst();
         for (PointComparison.Hit hit : hits) {
-            streams().out.printf(Locale.ROOT,
-                    "  %-16s line %-8d along %10.2f m, right %9.2f m, height %8.2f m, limit %8.2f m, excess %7.2f m%n",
+            streams().sayf("  %-16s line %-8d along %10.2f m, right %9.2f m, height %8.2f m, limit %8.2f m, excess %7.2f m",
                     hit.id(), hit.line(), hit.alongM(), hit.rightM(), hit.heightM(), hit.heightM() - hit.excessM(), hit.excessM());
         }
-        comparison.worst().filter(hit -> hits.isEmpty()).ifPresent(hit -> streams().out.printf(Locale.ROOT,
-                "  the governing point %s (line %d) stays %.2f m below the surface%n", hit.id(), hit.line(), -hit.excessM()));
+        comparison.worst().filter(hit -> hits.isEmpty()).ifPresent(hit -> streams().sayf(
+                "  the governing point %s (line %d) stays %.2f m below the surface", hit.id(), hit.line(), -hit.excessM()));
     }
 }

@@ -1,6 +1,5 @@
 package slopewright.headless.internal;
 
-import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -29,14 +28,14 @@ final class TextCommand extends Command {
     @Override
     public Integer call() {
         Project project = ProjectFiles.load(file);
-        PrintStream out = streams().out;
+        Streams out = streams();
         for (Identified element : Ids.elements(project)) {
-            out.println(Projects.path(element) + " [" + element.getId() + "]");
+            out.say(Projects.path(element) + " [" + element.getId() + "]");
             for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
                 boolean tells = element.eIsSet(feature) && !"id".equals(feature.getName())
                         && !(feature instanceof EReference reference && (reference.isContainment() || reference.isContainer()));
                 if (tells) {
-                    out.println("    " + feature.getName() + " = " + text(element.eGet(feature)));
+                    out.say("    " + feature.getName() + " = " + text(element.eGet(feature)));
                 }
             }
         }

@@ -118,7 +118,7 @@ final class ToleranceCommand extends Command {
     }
 
     private void print(ToleranceStudy study) {
-        study.rows().forEach(streams().out::println);
-        study.notes().forEach(note -> streams().out.println("Note: " + note));
+        study.rows().forEach(streams()::say);
+        study.notes().forEach(note -> streams().say("Note: " + note));
     }
 }

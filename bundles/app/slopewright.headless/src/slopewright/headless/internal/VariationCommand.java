@@ -66,10 +66,10 @@ final class VariationCommand extends Command {
     }
 
     private void print(Declination found, LocalDate day) {
-        streams().out.printf(Locale.ROOT, "Magnetic variation %.2f° %s on %s, changing by %+.3f° a year%n",
+        streams().sayf("Magnetic variation %.2f° %s on %s, changing by %+.3f° a year",
                 Math.abs(found.declinationDeg()),
                 found.declinationDeg() < 0 ? "west" : "east", day, found.annualChangeDeg());
-        streams().out.printf(Locale.ROOT, "%s, epoch %.1f [%s]%n", found.model(), found.epoch(), found.citation().provenance().key());
-        found.notes().forEach(note -> streams().out.println("Note: " + note));
+        streams().sayf("%s, epoch %.1f [%s]", found.model(), found.epoch(), found.citation().provenance().key());
+        found.notes().forEach(note -> streams().say("Note: " + note));
     }
 }

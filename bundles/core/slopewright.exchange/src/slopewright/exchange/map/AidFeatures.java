@@ -68,7 +68,8 @@ final class AidFeatures {
         if (siting.surface().isPresent()) {
             features.add(surface(siting.surface().get().geometry()));
         } else {
-            notes.add(aid.getId() + " has no obstacle surface: " + siting.noSurface().map(Message::english).orElse("the rule set gives none"));
+            String reason = siting.noSurface().map(Message::english).orElse("the rule set gives none");
+            notes.add(aid.getId() + " has no obstacle surface: " + reason);
         }
     }
 

@@ -68,8 +68,8 @@ final class GroundFeatures {
         double finish = start + runway.getLengthM();
         double half = runway.getWidthM() / 2;
         double near = heightM(extremityM(end), frame);
-        double opposite = heightM(runway.getEnds().stream().filter(far -> far != end).findFirst().map(GroundFeatures::extremityM).orElse(null),
-                frame);
+        Optional<RunwayEnd> other = runway.getEnds().stream().filter(each -> each != end).findFirst();
+        double opposite = heightM(other.map(GroundFeatures::extremityM).orElse(null), frame);
         Map<String, Object> facts = new LinkedHashMap<>();
         facts.put("designator", runway.getDesignator());
         facts.put("lengthM", runway.getLengthM());
@@ -109,7 +109,8 @@ final class GroundFeatures {
 
     private void helipad(Helipad helipad) {
         List<String> reasons = new ArrayList<>();
-        Optional<SiteFrame> frame = helipad.getDirections().stream().flatMap(direction -> MapExport.frame(direction, reasons).stream()).findFirst();
+        Optional<SiteFrame> frame = helipad.getDirections().stream()
+                .flatMap(direction -> MapExport.frame(direction, reasons).stream()).findFirst();
         if (frame.isEmpty()) {
             notes.add(helipad.getId() + " is not shown: " + (reasons.isEmpty() ? "it has no approach direction" : reasons.get(0)));
             return;

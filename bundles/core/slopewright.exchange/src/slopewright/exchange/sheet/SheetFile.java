@@ -3,6 +3,8 @@ package slopewright.exchange.sheet;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,13 +15,16 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * Writes tables as comma-separated values and as Office Open XML workbooks. Text that a spreadsheet would take for a formula is kept
- * from it: in CSV by an apostrophe in front, in a workbook because text is text there. Numbers stay numbers. The same bytes for the same
- * table.
+ * Writes tables as comma-separated values and as Office Open XML workbooks: every table that the product writes is written here. Text
+ * that a spreadsheet would take for a formula is kept from it: in CSV by an apostrophe in front, in a workbook because text is text
+ * there. Numbers stay numbers. The same bytes for the same table.
  */
 public final class SheetFile {
 
@@ -32,25 +37,26 @@ public final class SheetFile {
 
     /** Returns a table as comma-separated values, the names of the columns first. */
     public static byte[] csv(Sheet sheet) {
-        StringBuilder text = new StringBuilder();
-        text.append(String.join(",", sheet.columns().stream().map(SheetFile::cell).toList())).append('\n');
-        for (List<SheetCell> row : sheet.rows()) {
-            text.append(String.join(",", row.stream().map(one -> one.number().isPresent() ? one.text() : cell(one.text())).toList()))
-                    .append('\n');
+        StringWriter text = new StringWriter();
+        try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
+            writer.writeRecord(sheet.columns().stream().map(SheetFile::guarded).toList());
+            sheet.rows().forEach(row -> writer.writeRecord(row.stream().map(SheetFile::cell).toList()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static String cell(String text) {
-        String safe = startsFormula(text) ? "'" + text : text;
-        boolean quoted = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    private static String cell(SheetCell cell) {
+        return cell.number().isPresent() ? cell.text() : guarded(cell.text());
     }
 
-    private static boolean startsFormula(String text) {
+    /** The one guard: text that a spreadsheet would take for a formula gets an apostrophe in front. */
+    private static String guarded(String text) {
         String bare = text.stripLeading();
-        return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0
+        boolean formula = !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0
                 || !bare.isEmpty() && FORMULA_STARTS.indexOf(bare.charAt(0)) >= 0;
+        return formula ? "'" + text : text;
     }
 
     /**

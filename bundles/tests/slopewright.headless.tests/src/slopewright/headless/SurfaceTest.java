@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
@@ -15,8 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The documents and exit codes of {@code surface}, {@code check} and {@code compare}. */
-class SurfaceAndCheckTest {
+/** The documents and exit codes of {@code surface} and {@code compare}, and the lists. */
+class SurfaceTest {
 
     private static final String ROW = "surface --json --family four-unit-row --rule-set icao --slope-deg 3 --runway-width-m 45 --code 4"
             + " --approach instrument --eye-to-wheel-m 6.63 --points ";
@@ -85,60 +87,6 @@ class SurfaceAndCheckTest {
     }
 
     @Test
-    void checkPassesTheDemoAndFindsPlantedFaults() {
-        Words good = Words.run("check", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--json", "--fail-on", "fail");
-        assertEquals(0, good.code(), good.out());
-        JsonNode node = good.json();
-        assertEquals("icao", node.get("ruleSet").asText());
-        assertEquals("5th", node.get("edition").asText());
-        assertEquals(0, node.get("counts").get("FAIL").asInt());
-        int sum = node.get("counts").get("PASS").asInt() + node.get("counts").get("NOT_APPLICABLE").asInt()
-                + node.get("counts").get("NOT_EVALUATED").asInt();
-        assertEquals(node.get("outcomes").size(), sum);
-        JsonNode first = node.get("outcomes").get(0);
-        for (String name : new String[] {"rule", "element", "outcome", "severity", "value", "limit", "margin", "unit", "missing",
-                "citation",
-            "provenance", "toConfirm"}) {
-            assertTrue(first.has(name), name);
-        }
-        Words bad = Words.run("check", Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString(), "--json");
-        assertEquals(1, bad.code());
-        assertTrue(bad.json().get("counts").get("FAIL").asInt() >= 8, bad.out());
-    }
-
-    @Test
-    void checkOfSeveralFilesKeepsTheWorstCode() {
-        Words words = Words.run("check", "--json", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), folder.resolve("none")
-                .toString());
-        assertEquals(3, words.code());
-        assertEquals(1, words.json().size());
-        assertTrue(words.err().contains("there is no such file"));
-    }
-
-    @Test
-    void checkOfNothingIsNeverAPass() throws IOException {
-        Path file = folder.resolve("empty.slopewright");
-        Files.writeString(file, "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<slopewright:Project xmi:version=\"2.0\" "
-                + "xmlns:xmi=\"http://www.omg.org/XMI\" xmlns:slopewright=\"http://slopewright.example/model/1.0\" "
-                + "xmi:id=\"project-1\"/>\n");
-        assertEquals(5, Words.run("check", file.toString()).code());
-    }
-
-    @Test
-    void checkWritesCommaSeparatedValuesAndJunitReports() {
-        String demo = Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString();
-        Words csv = Words.run("check", demo, "--csv");
-        assertTrue(csv.out().startsWith("file,rule,element,outcome,severity,value,limit,margin,unit,missing,"
-                + "citation,provenance,toConfirm,explanation\n"));
-        Words junit = Words.run("check", demo, "--junit");
-        assertTrue(junit.out().contains("<testsuite name=\"Harrow Vale, layout with planted faults\""));
-        assertTrue(junit.out().contains("<failure"));
-        assertEquals(2, Words.run("check", demo, "--junit", "--csv").code());
-        assertEquals(2, Words.run("check", demo, "--fail-on", "often").code());
-        assertEquals(2, Words.run("check", demo, "--rules", "NOPE-99").code());
-    }
-
-    @Test
     void compareLaysOutEveryFamilyOfARunwayEnd() {
         JsonNode compared = Words.run("compare", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--end", "27", "--json")
                 .json();
@@ -160,7 +108,10 @@ class SurfaceAndCheckTest {
             }
             assertFalse(family.get("ruleSets").isEmpty());
         }
-        assertEquals(5, Words.line("rule-sets --json").json().size());
+        List<String> ruleSets = new ArrayList<>();
+        Words.line("rule-sets --json").json()
+                .forEach(rules -> ruleSets.add(rules.get("key").asText() + ":" + rules.get("edition").asText()));
+        assertTrue(ruleSets.containsAll(List.of("icao:5th", "easa:2022", "casa:guide", "faa:2010")), ruleSets.toString());
         assertFalse(Words.line("rules --json").json().isEmpty());
     }
 }
