@@ -13,6 +13,7 @@ import slopewright.evaluation.tolerance.Sensitivity;
 import slopewright.evaluation.tolerance.ToleranceStudy;
 import slopewright.evaluation.tolerance.Tolerances;
 import slopewright.evaluation.tolerance.WorstCase;
+import slopewright.messages.Message;
 
 /** Studies what goes wrong by how much when units are set a little wrong. */
 @CommandLine.Command(name = "tolerance", sortOptions = false,
@@ -23,15 +24,15 @@ final class ToleranceCommand extends Command {
     @Mixin
     private AidWords words;
 
-    @Option(names = "--angle-minutes", defaultValue = "3", paramLabel = "MIN", converter = NumberWord.class,
+    @Option(names = "--angle-minutes", defaultValue = "" + Tolerances.USUAL_ANGLE_MINUTES, paramLabel = "MIN", converter = NumberWord.class,
             description = "each angle may be wrong by so much to both sides (default ${DEFAULT-VALUE}, common practice)")
     private double angleMinutes;
 
-    @Option(names = "--level-m", defaultValue = "0.05", paramLabel = "M", converter = NumberWord.Length.class,
+    @Option(names = "--level-m", defaultValue = "" + Tolerances.USUAL_LEVEL_M, paramLabel = "M", converter = NumberWord.Length.class,
             description = "each lens may stand so much too high or low (default ${DEFAULT-VALUE}, common practice)")
     private double levelM;
 
-    @Option(names = "--place-m", defaultValue = "0.5", paramLabel = "M", converter = NumberWord.Length.class,
+    @Option(names = "--place-m", defaultValue = "" + Tolerances.USUAL_PLACE_M, paramLabel = "M", converter = NumberWord.Length.class,
             description = "each unit may stand so much too far along the runway (default ${DEFAULT-VALUE}, common practice)")
     private double placeM;
 
@@ -83,29 +84,29 @@ final class ToleranceCommand extends Command {
         Json.put(node, "linearM", worst.linearM());
         Json.put(node, "lowM", worst.lowM());
         Json.put(node, "highM", worst.highM());
-        study.chance(worst.quantity()).ifPresent(chance -> node.set("trials", trials(chance)));
+        study.distribution(worst.quantity()).ifPresent(distribution -> node.set("trials", trials(distribution)));
         ArrayNode list = node.putArray("sensitivities");
         for (Sensitivity one : study.sensitivities()) {
             if (one.quantity() == worst.quantity()) {
-                ObjectNode cause = list.addObject();
-                cause.put("cause", one.cause().label());
-                Json.put(cause, "tolerance", one.cause().tolerance());
-                cause.put("unit", one.cause().kind().unit());
-                Json.put(cause, "perUnit", one.perUnit());
-                Json.put(cause, "lowM", one.lowM());
-                Json.put(cause, "highM", one.highM());
+                ObjectNode source = list.addObject();
+                source.put("cause", one.source().message().english());
+                Json.put(source, "tolerance", one.source().tolerance());
+                source.put("unit", one.source().kind().unit());
+                Json.put(source, "perUnit", one.perUnit());
+                Json.put(source, "lowM", one.lowM());
+                Json.put(source, "highM", one.highM());
             }
         }
         return node;
     }
 
-    private static ObjectNode trials(Distribution chance) {
+    private static ObjectNode trials(Distribution distribution) {
         ObjectNode node = Json.object();
-        node.put("samples", chance.samples());
-        Json.put(node, "meanM", chance.meanM());
-        Json.put(node, "deviationM", chance.deviationM());
+        node.put("samples", distribution.samples());
+        Json.put(node, "meanM", distribution.meanM());
+        Json.put(node, "deviationM", distribution.deviationM());
         ArrayNode list = node.putArray("percentiles");
-        for (Distribution.Percentile one : chance.percentiles()) {
+        for (Distribution.Percentile one : distribution.percentiles()) {
             ObjectNode percentile = list.addObject();
             Json.put(percentile, "percent", one.percent());
             Json.put(percentile, "valueM", one.valueM());
@@ -113,12 +114,12 @@ final class ToleranceCommand extends Command {
         return node;
     }
 
-    private static void strings(ArrayNode target, List<String> texts) {
-        texts.forEach(target::add);
+    private static void strings(ArrayNode target, List<Message> texts) {
+        texts.stream().map(Message::english).forEach(target::add);
     }
 
     private void print(ToleranceStudy study) {
-        study.rows().forEach(streams()::say);
-        study.notes().forEach(note -> streams().say("Note: " + note));
+        study.rows().forEach(row -> streams().say(row.english()));
+        study.notes().forEach(note -> streams().say("Note: " + note.english()));
     }
 }

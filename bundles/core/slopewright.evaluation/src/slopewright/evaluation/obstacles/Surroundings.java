@@ -28,6 +28,11 @@ public final class Surroundings {
      * @param points its points
      */
     public record Block(SurveyBlock block, SurveyField points) {
+
+        /** Returns the name of one of its points, for people. */
+        public String label(int index) {
+            return Projects.label(block) + ", point " + points.id(index);
+        }
     }
 
     private final ObstacleField obstacles;
@@ -112,7 +117,7 @@ public final class Surroundings {
 
     private static Optional<ObstacleComparison> compared(Block block, SurveyField.Result result) {
         return result.governing().map(worst -> new ObstacleComparison(block.block(),
-                Projects.label(block.block()) + ", point " + block.points().id(result.worst()), worst, Shielding.NONE,
+                block.label(result.worst()), worst, Shielding.NONE,
                 Optional.of(new ObstacleComparison.BlockCount(block.points().count(), result.inside(), result.above(),
                         block.points().id(result.worst())))));
     }

@@ -1,10 +1,12 @@
 package slopewright.evaluation.obstacles;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.function.DoubleUnaryOperator;
 
 import slopewright.geometry.FramePoint;
@@ -100,7 +102,7 @@ public final class SurveyField {
             if (Double.isNaN(excess)) {
                 continue;
             }
-            FramePoint point = new FramePoint(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
+            FramePoint point = point(i);
             Optional<Penetration> exact = surface.compare(point, horizontalM, verticalM).map(plain -> lifted(plain, point, surface, liftM));
             if (exact.isPresent()) {
                 inside++;
@@ -117,6 +119,40 @@ public final class SurveyField {
     private Penetration lifted(Penetration worst, FramePoint point, ProtectionSurface surface, DoubleUnaryOperator liftM) {
         double lift = liftM.applyAsDouble(Math.max(0, surface.outwardM(point.alongM(), point.rightM()) - horizontalM));
         return lift == 0 ? worst : new Penetration(worst.point(), worst.limitM() + lift, worst.excessM() - lift);
+    }
+
+    /**
+     * Returns the points that stand highest against a surface, the accuracy of the survey on the safe side.
+     *
+     * @param surface the surface
+     * @param most    how many at most
+     * @return their indices, the least margin first
+     */
+    public List<Integer> leastMargins(ProtectionSurface surface, int most) {
+        record Hit(int index, double excessM) {
+        }
+        SurfaceSweep coarse = new SurfaceSweep(grown(surface));
+        PriorityQueue<Hit> highest = new PriorityQueue<>(Comparator.comparingDouble(Hit::excessM));
+        for (int i = 0; i < count(); i++) {
+            if (Double.isNaN(coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i]))) {
+                continue;
+            }
+            int index = i;
+            surface.compare(point(i), horizontalM, verticalM).ifPresent(hit -> highest.add(new Hit(index, hit.excessM())));
+            if (highest.size() > most) {
+                highest.remove();
+            }
+        }
+        return highest.stream().sorted(Comparator.comparingDouble(Hit::excessM).reversed()).map(Hit::index).toList();
+    }
+
+    /** Returns one point as a shape with the accuracy of the block. */
+    public SurveyedShape shape(int index) {
+        return new SurveyedShape(SurveyedShape.Kind.POINT, List.of(point(index)), horizontalM, verticalM);
+    }
+
+    private FramePoint point(int index) {
+        return new FramePoint(places.alongM()[index], places.rightM()[index], places.heightM()[index]);
     }
 
     /** Returns whether no point stands above a surface, its accuracy on the safe side. */
@@ -136,7 +172,7 @@ public final class SurveyField {
         for (int i = 0; i < count() && found.size() < most; i++) {
             double excess = coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i] + verticalM);
             if (!Double.isNaN(excess)) {
-                FramePoint point = new FramePoint(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
+                FramePoint point = point(i);
                 int index = i;
                 surface.compare(point, horizontalM, verticalM).filter(exact -> exact.excessM() > 0)
                         .ifPresent(exact -> found.add(new Above(index, point, exact.excessM())));

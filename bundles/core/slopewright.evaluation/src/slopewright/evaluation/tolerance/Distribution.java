@@ -35,7 +35,7 @@ public record Distribution(Quantity quantity, int samples, double meanM, double 
      * @throws IllegalArgumentException where it was not reckoned
      */
     public double percentileM(double percent) {
-        return percentiles.stream().filter(one -> one.percent() == percent).findFirst()
+        return percentiles.stream().filter(value -> value.percent() == percent).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no percentile of " + percent)).valueM();
     }
 }

@@ -1,46 +1,54 @@
 package slopewright.evaluation.tolerance;
 
-import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.Objects;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+
 /**
- * One thing that may be wrong.
+ * One thing that may be wrong. The accuracy of a survey is counted on the safe side already, as every comparison with a surface counts it:
+ * what is surveyed can only stand lower and farther out than it is counted, by up to twice its accuracy.
  *
  * @param kind      what
- * @param subject   the unit or obstacle
- * @param tolerance by how much, to both sides, in the unit of the kind
+ * @param subject   name of the unit or obstacle
+ * @param tolerance by how much, in the unit of the kind, zero or more
  */
 public record ErrorSource(Kind kind, String subject, double tolerance) {
 
     /** What may be wrong. */
     public enum Kind {
         /** The angle of a unit. */
-        ANGLE("angle", "'"),
+        ANGLE("'"),
         /** The level of a lens. */
-        LEVEL("level", "m"),
+        LEVEL("m"),
         /** The place of a unit along the runway. */
-        PLACE("place", "m"),
+        PLACE("m"),
         /** The surveyed top of an obstacle. */
-        OBSTACLE_TOP("surveyed top", "m"),
+        OBSTACLE_TOP("m"),
         /** The surveyed place of an obstacle along the approach. */
-        OBSTACLE_PLACE("surveyed place", "m");
+        OBSTACLE_PLACE("m");
 
-        private final String label;
         private final String unit;
 
-        Kind(String label, String unit) {
-            this.label = label;
+        Kind(String unit) {
             this.unit = unit;
-        }
-
-        /** Returns what it is, for people. */
-        public String label() {
-            return label;
         }
 
         /** Returns its unit: minutes of arc or metres. */
         public String unit() {
             return unit;
+        }
+
+        /** Returns the word used in output. */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        /** Returns whether a survey may be wrong, not a setting out. */
+        public boolean isSurvey() {
+            return this == OBSTACLE_TOP || this == OBSTACLE_PLACE;
         }
     }
 
@@ -50,14 +58,23 @@ public record ErrorSource(Kind kind, String subject, double tolerance) {
         Objects.requireNonNull(subject);
     }
 
-    /** Returns it in a few words. */
-    public String label() {
-        return kind.label() + " of " + subject;
+    /** Returns the least error from what is counted, in the unit of the kind. */
+    public double least() {
+        return kind.isSurvey() ? -2 * tolerance : -tolerance;
     }
 
-    /** Returns the tolerance with its unit, as {@code 3'} or {@code 0.05 m}. */
-    public String amount() {
-        String number = BigDecimal.valueOf(tolerance).stripTrailingZeros().toPlainString();
-        return kind == Kind.ANGLE ? number + kind.unit() : number + " " + kind.unit();
+    /** Returns the greatest error from what is counted, in the unit of the kind. */
+    public double greatest() {
+        return kind.isSurvey() ? 0 : tolerance;
+    }
+
+    /** Returns what it is, for people. */
+    public Message message() {
+        return Message.of("tolerance.source." + kind.key(), Words.name(subject));
+    }
+
+    /** Returns the tolerance with its unit. */
+    public Argument amount() {
+        return kind == Kind.ANGLE ? Words.min(tolerance) : Words.m(tolerance);
     }
 }

@@ -1,21 +1,23 @@
 package slopewright.evaluation.tolerance;
 
+import java.util.Locale;
+
+import slopewright.messages.Message;
+
 /** What is watched while units are set a little wrong. All in metres. */
 public enum Quantity {
 
-    /** Eye height over the threshold, or at the hover, on the lowest on-slope signal. */
-    EYE_HEIGHT("eyeHeightM", "eye height"),
+    /** Eye height over the threshold (MEHT), or at the hover, on the lowest on-slope signal. */
+    EYE_HEIGHT("eyeHeightM"),
     /** Wheel height over the threshold of the most demanding aeroplane on that signal. */
-    WHEEL_CLEARANCE("wheelClearanceM", "wheel clearance"),
-    /** Height of the obstacle surface above the governing obstacle. */
-    SURFACE_MARGIN("surfaceMarginM", "margin of the obstacle surface");
+    WHEEL_CLEARANCE("wheelClearanceM"),
+    /** Height of the obstacle surface above the governing obstacle, as {@link slopewright.evaluation.AidEvaluation#marginM()} has it. */
+    SURFACE_MARGIN("surfaceMarginM");
 
     private final String key;
-    private final String label;
 
-    Quantity(String key, String label) {
+    Quantity(String key) {
         this.key = key;
-        this.label = label;
     }
 
     /** Returns its name in output. */
@@ -24,7 +26,7 @@ public enum Quantity {
     }
 
     /** Returns what it is, for people. */
-    public String label() {
-        return label;
+    public Message message() {
+        return Message.of("tolerance.quantity." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

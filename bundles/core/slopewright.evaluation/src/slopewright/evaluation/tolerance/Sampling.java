@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
-/** Random trials: every cause uniform over its tolerance and independent of the others, the aeroplane drawn by its share. */
+/** Random trials: every error uniform over its range and independent of the others, the aeroplane drawn by its share. */
 final class Sampling {
 
     private static final double[] PERCENTS = {1, 5, 50, 95, 99};
@@ -15,12 +15,13 @@ final class Sampling {
 
     static List<Distribution> run(PerturbedLayout layout, List<Aeroplane> mix, int samples, long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        List<ErrorSource> causes = layout.causes();
+        List<ErrorSource> sources = layout.sources();
         double[][] values = new double[Quantity.values().length][samples];
-        double[] errors = new double[causes.size()];
+        double[] errors = new double[sources.size()];
         for (int trial = 0; trial < samples; trial++) {
             for (int i = 0; i < errors.length; i++) {
-                errors[i] = causes.get(i).tolerance() * (2 * random.nextDouble() - 1);
+                ErrorSource source = sources.get(i);
+                errors[i] = source.least() + (source.greatest() - source.least()) * random.nextDouble();
             }
             double aeroplane = random.nextDouble();
             double[] found = layout.assess(errors);
@@ -32,14 +33,14 @@ final class Sampling {
                         aeroplane).eyeToWheelM();
             }
         }
-        List<Distribution> chances = new ArrayList<>();
+        List<Distribution> distributions = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
-            double[] had = Arrays.stream(values[quantity.ordinal()]).filter(Double::isFinite).sorted().toArray();
-            if (had.length > 0) {
-                chances.add(chance(quantity, had));
+            double[] known = Arrays.stream(values[quantity.ordinal()]).filter(Double::isFinite).sorted().toArray();
+            if (known.length > 0) {
+                distributions.add(distribution(quantity, known));
             }
         }
-        return chances;
+        return distributions;
     }
 
     static Aeroplane draw(List<Aeroplane> mix, double share) {
@@ -54,7 +55,7 @@ final class Sampling {
         return mix.get(mix.size() - 1);
     }
 
-    private static Distribution chance(Quantity quantity, double[] sorted) {
+    private static Distribution distribution(Quantity quantity, double[] sorted) {
         double mean = Arrays.stream(sorted).average().orElseThrow();
         double square = Arrays.stream(sorted).map(value -> (value - mean) * (value - mean)).sum();
         double deviation = sorted.length > 1 ? Math.sqrt(square / (sorted.length - 1)) : 0;

@@ -3,28 +3,27 @@ package slopewright.evaluation.tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachHost;
-import slopewright.model.Obstacle;
-import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
-import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
-import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
 
 /**
- * What a layout loses when its units are set, levelled or placed a little wrong and its obstacles were surveyed only so well: partial
- * derivatives, the worst case, and random trials.
+ * What a layout loses when its units are set, levelled or placed a little wrong: partial derivatives, the worst case, and random trials.
+ * The margin is that of the evaluation, with the accuracy of the survey on the safe side.
  *
  * @param family        key of the family
  * @param ruleSet       key of the rule set
@@ -32,16 +31,16 @@ import slopewright.standards.RuleSet;
  * @param samples       number of random trials
  * @param seed          where the random numbers start
  * @param mix           the aeroplanes; empty where none were given
- * @param sensitivities one for each cause and quantity that can be had
+ * @param sensitivities one for each source of error and quantity that can be had
  * @param worst         one for each quantity that can be had
- * @param chances       one for each quantity that can be had; empty where no trials were asked for
+ * @param distributions one for each quantity that can be had; empty where no trials were asked for
+ * @param uncompared    what is entered but could not be compared with the surface, so that the margin does not know it
  * @param notes         what a reader must know
  */
 public record ToleranceStudy(String family, String ruleSet, Tolerances tolerances, int samples, long seed, List<Aeroplane> mix,
-        List<Sensitivity> sensitivities, List<WorstCase> worst, List<Distribution> chances, List<String> notes) {
+        List<Sensitivity> sensitivities, List<WorstCase> worst, List<Distribution> distributions, List<Uncompared> uncompared,
+        List<Message> notes) {
 
-    /** Most obstacles that take part; those with the least margin do. */
-    private static final int MOST_OBSTACLES = 40;
     private static final int MOST_SAMPLES = 1_000_000;
     private static final double STEP_MINUTES = 0.01;
     private static final double STEP_M = 0.001;
@@ -52,27 +51,24 @@ public record ToleranceStudy(String family, String ruleSet, Tolerances tolerance
         mix = List.copyOf(mix);
         sensitivities = List.copyOf(sensitivities);
         worst = List.copyOf(worst);
-        chances = List.copyOf(chances);
+        distributions = List.copyOf(distributions);
+        uncompared = List.copyOf(uncompared);
         notes = List.copyOf(notes);
     }
 
     /**
-     * Studies an aid: as its units stand, or as it would be solved where it has none.
+     * Studies an aid: as its units stand, or as it would be laid out where it has none.
      *
      * @param evaluation the evaluation of the aid
      * @param tolerances the tolerances of the units
      * @param samples    number of random trials, zero or more
      * @param seed       where the random numbers start; the same seed gives the same study
      * @return the study
-     * @throws SitingException where something is missing; the message says what
+     * @throws SitingException where there is no layout, or the number of trials is out of its range; the message says what
      */
     public static ToleranceStudy of(AidEvaluation evaluation, Tolerances tolerances, int samples, long seed) {
-        SitingRequest request = evaluation.request().orThrow();
-        Siting siting = evaluation.layout().orThrow();
-        Project project = evaluation.project();
-        List<Obstacle> obstacles = project.getAerodrome() == null ? List.of() : project.getAerodrome().getObstacles();
-        return of(request, evaluation.rules(), siting, obstacles, obstacles.isEmpty() ? Optional.empty()
-                : Optional.of(evaluation.frame().orThrow()), mix(evaluation.host()), tolerances, samples, seed);
+        return of(evaluation.request().orThrow(), evaluation.rules(), evaluation.layout().orThrow(), evaluation.surroundings().value(),
+                mix(evaluation.host()), tolerances, samples, seed);
     }
 
     private static List<Aeroplane> mix(ApproachHost host) {
@@ -83,88 +79,59 @@ public record ToleranceStudy(String family, String ruleSet, Tolerances tolerance
                 shared ? group.getSharePercent() : 100.0 / groups.size())).toList();
     }
 
-    /**
-     * Studies a layout.
-     *
-     * @param request    what the layout was meant to start from
-     * @param rules      the rule set
-     * @param siting     the layout
-     * @param obstacles  the obstacles
-     * @param frame      the frame of the layout; may be empty where there are no obstacles
-     * @param mix        the aeroplanes; may be empty
-     * @param tolerances the tolerances of the units
-     * @param samples    number of random trials, zero or more
-     * @param seed       where the random numbers start
-     * @return the study
-     * @throws SitingException where an obstacle lacks a number, or the number of trials is out of its range
-     */
-    public static ToleranceStudy of(SitingRequest request, RuleSet rules, Siting siting, List<Obstacle> obstacles,
-            Optional<SiteFrame> frame,
-            List<Aeroplane> mix, Tolerances tolerances, int samples, long seed) {
+    /** Studies a layout among its surroundings, where they are known. */
+    static ToleranceStudy of(SitingRequest request, RuleSet rules, Siting siting, Optional<Surroundings> surroundings, List<Aeroplane> mix,
+            Tolerances tolerances, int samples, long seed) {
         if (samples < 0 || samples > MOST_SAMPLES) {
-            throw new SitingException("the number of trials must be 0 to " + MOST_SAMPLES);
+            throw new SitingException(Message.of("tolerance.too-many-trials", Words.count(MOST_SAMPLES)));
         }
-        List<String> notes = new ArrayList<>();
-        IndicatorFamily family = Families.get(siting.family());
-        List<PerturbedLayout.Shape> shapes = frame.isEmpty() ? List.of() : shapes(siting, obstacles, frame.get(), notes);
-        PerturbedLayout layout = new PerturbedLayout(family, request, rules, siting, shapes, tolerances);
-        double[] nominal = layout.assess(new double[layout.causes().size()]);
+        PerturbedLayout bare = new PerturbedLayout(Families.get(siting.family()), request, rules, siting, List.of(), tolerances);
+        List<ProtectionSurface> surfaces = Stream.of(0, -1, 1).flatMap(end -> bare.surfaceAtEnd(end).stream()).distinct().toList();
+        PerturbedLayout layout = surroundings.map(around -> bare.with(StudiedShapes.of(around, surfaces))).orElse(bare);
+        double[] nominal = layout.assess(new double[layout.sources().size()]);
         List<Sensitivity> sensitivities = new ArrayList<>();
         List<WorstCase> worst = new ArrayList<>();
         for (Quantity quantity : Quantity.values()) {
             if (Double.isFinite(nominal[quantity.ordinal()])) {
                 List<Sensitivity> own = sensitivities(layout, quantity, nominal[quantity.ordinal()]);
                 sensitivities.addAll(own);
-                worst.add(worst(layout, quantity, nominal[quantity.ordinal()], own));
+                worst.add(worst(layout, surroundings, quantity, nominal[quantity.ordinal()], own));
             }
         }
-        List<Distribution> chances = samples == 0 ? List.of() : Sampling.run(layout, mix, samples, seed);
-        notes.add("Surveyed tops and places are moved within their accuracy here; the margin as planned counts them as surveyed, while a"
-                + " check counts the accuracy on the safe side.");
-        notes.add("The worst case turns every cause to an end of its tolerance and goes on turning single ones until none makes it worse.");
+        List<Distribution> distributions = samples == 0 ? List.of() : Sampling.run(layout, mix, samples, seed);
+        List<Uncompared> uncompared = surroundings.map(Surroundings::uncompared).orElse(List.of());
+        List<Message> notes = notes(siting, surroundings.isPresent(), uncompared);
         if (samples > 0) {
-            notes.add(String.format(Locale.ROOT,
-                    "%d random trials, seed %d: every cause uniform over its tolerance and independent of the others%s.",
-                    samples, seed, mix.isEmpty() ? "" : "; the aeroplane drawn by its share"));
+            notes.add(Message.of(mix.isEmpty() ? "tolerance.trials" : "tolerance.trials-of-mix", Words.count(samples), Words.count(seed)));
         }
-        return new ToleranceStudy(siting.family(), siting.ruleSet(), tolerances, samples, seed, mix, sensitivities, worst, chances, notes);
+        return new ToleranceStudy(siting.family(), siting.ruleSet(), tolerances, samples, seed, mix, sensitivities, worst, distributions,
+                uncompared, notes);
     }
 
-    private static List<PerturbedLayout.Shape> shapes(Siting siting, List<Obstacle> obstacles, SiteFrame frame, List<String> notes) {
+    private static List<Message> notes(Siting siting, boolean placed, List<Uncompared> uncompared) {
+        List<Message> notes = new ArrayList<>();
         if (siting.surface().isEmpty()) {
-            notes.add("There is no obstacle surface; its margin is not studied.");
-            return List.of();
+            notes.add(Message.of("tolerance.no-surface", siting.noSurface().orElse(Message.of("siting.no-surface"))));
+        } else if (!placed) {
+            notes.add(Message.of("tolerance.no-frame"));
         }
-        ProtectionSurface surface = siting.surface().get().geometry();
-        record Ranked(PerturbedLayout.Shape shape, double marginM) {
+        if (!uncompared.isEmpty()) {
+            notes.add(Message.of("tolerance.uncompared", Words.list(uncompared.stream().map(Uncompared::reason).toList())));
         }
-        List<Ranked> ranked = new ArrayList<>();
-        for (Obstacle obstacle : obstacles) {
-            PerturbedLayout.Shape shape = new PerturbedLayout.Shape("obstacle " + Projects.label(obstacle), obstacle.getKind(),
-                    SurveyedShape.of(obstacle, frame).points(), orZero(obstacle.getHorizontalAccuracyM()),
-                            orZero(obstacle.getVerticalAccuracyM()));
-            shape.compare(surface, 0, 0).ifPresent(hit -> ranked.add(new Ranked(shape, -hit.excessM())));
-        }
-        ranked.sort(Comparator.comparingDouble(Ranked::marginM));
-        if (ranked.size() > MOST_OBSTACLES) {
-            notes.add("Of " + ranked.size() + " obstacles under the surface the " + MOST_OBSTACLES + " with the least margin take part.");
-        }
-        return ranked.stream().limit(MOST_OBSTACLES).map(Ranked::shape).toList();
-    }
-
-    private static double orZero(Double number) {
-        return number == null ? 0 : number;
+        notes.add(Message.of("tolerance.survey-on-the-safe-side"));
+        notes.add(Message.of("tolerance.how-the-worst-is-found"));
+        return notes;
     }
 
     private static List<Sensitivity> sensitivities(PerturbedLayout layout, Quantity quantity, double nominalM) {
-        List<ErrorSource> causes = layout.causes();
+        List<ErrorSource> sources = layout.sources();
         List<Sensitivity> found = new ArrayList<>();
-        for (int i = 0; i < causes.size(); i++) {
-            ErrorSource cause = causes.get(i);
-            double step = cause.kind() == ErrorSource.Kind.ANGLE ? STEP_MINUTES : STEP_M;
+        for (int i = 0; i < sources.size(); i++) {
+            ErrorSource source = sources.get(i);
+            double step = source.kind() == ErrorSource.Kind.ANGLE ? STEP_MINUTES : STEP_M;
             double slope = (value(layout, quantity, i, step) - value(layout, quantity, i, -step)) / (2 * step);
-            found.add(new Sensitivity(cause, quantity, finite(slope), finite(value(layout, quantity, i, -cause.tolerance()) - nominalM),
-                    finite(value(layout, quantity, i, cause.tolerance()) - nominalM)));
+            found.add(new Sensitivity(source, quantity, finite(slope), finite(value(layout, quantity, i, source.least()) - nominalM),
+                    finite(value(layout, quantity, i, source.greatest()) - nominalM)));
         }
         return found;
     }
@@ -174,50 +141,55 @@ public record ToleranceStudy(String family, String ruleSet, Tolerances tolerance
         return Double.isFinite(number) ? number : 0;
     }
 
-    private static double value(PerturbedLayout layout, Quantity quantity, int cause, double error) {
-        double[] errors = new double[layout.causes().size()];
-        errors[cause] = error;
+    private static double value(PerturbedLayout layout, Quantity quantity, int source, double error) {
+        double[] errors = new double[layout.sources().size()];
+        errors[source] = error;
         return layout.assess(errors)[quantity.ordinal()];
     }
 
-    private static WorstCase worst(PerturbedLayout layout, Quantity quantity, double nominalM, List<Sensitivity> sensitivities) {
-        double linear = sensitivities.stream().mapToDouble(one -> Math.abs(one.perUnit()) * one.cause().tolerance()).sum();
-        WorstCaseSearch corners = new WorstCaseSearch(layout);
-        return new WorstCase(quantity, nominalM, linear, corners.extremeM(quantity, sensitivities, -1),
-                corners.extremeM(quantity, sensitivities, 1));
+    /** The least margin is compared once more with everything that stands there, not only with what took part in the search. */
+    private static WorstCase worst(PerturbedLayout layout, Optional<Surroundings> surroundings, Quantity quantity, double nominalM,
+            List<Sensitivity> sensitivities) {
+        double linear = sensitivities.stream().mapToDouble(Sensitivity::linearLossM).sum();
+        WorstCaseSearch search = new WorstCaseSearch(layout);
+        WorstCaseSearch.Extreme least = search.extreme(quantity, sensitivities, -1);
+        double low = least.valueM();
+        if (quantity == Quantity.SURFACE_MARGIN) {
+            double all = surroundings.flatMap(around -> layout.surface(least.errors())
+                    .map(surface -> around.compare(surface).marginM().orElse(Double.POSITIVE_INFINITY))).orElse(Double.POSITIVE_INFINITY);
+            low = Math.min(low, all);
+        }
+        return new WorstCase(quantity, nominalM, linear, low, search.extreme(quantity, sensitivities, 1).valueM());
     }
 
-    /** Returns the worst case of a quantity, empty where it can not be had. */
+    /** Returns the worst case of a quantity, empty where it cannot be had. */
     public Optional<WorstCase> worst(Quantity quantity) {
-        return worst.stream().filter(one -> one.quantity() == quantity).findFirst();
+        return worst.stream().filter(found -> found.quantity() == quantity).findFirst();
     }
 
     /** Returns the random trials of a quantity, empty where there are none. */
-    public Optional<Distribution> chance(Quantity quantity) {
-        return chances.stream().filter(one -> one.quantity() == quantity).findFirst();
+    public Optional<Distribution> distribution(Quantity quantity) {
+        return distributions.stream().filter(found -> found.quantity() == quantity).findFirst();
     }
 
-    /** Returns the causes that move a quantity most, the greatest effect first. */
+    /** Returns the sources of error that move a quantity most, the greatest effect first. */
     public List<Sensitivity> strongest(Quantity quantity, int most) {
-        return sensitivities.stream().filter(one -> one.quantity() == quantity && one.effectM() > 0)
+        return sensitivities.stream().filter(found -> found.quantity() == quantity && found.effectM() > 0)
                 .sorted(Comparator.comparingDouble(Sensitivity::effectM).reversed()).limit(most).toList();
     }
 
-    /** Returns what can go wrong by how much, a line each, for people. */
-    public List<String> rows() {
-        List<String> rows = new ArrayList<>();
-        for (WorstCase one : worst) {
-            rows.add(String.format(Locale.ROOT, "The %s is %.2f m as planned, and between %.2f and %.2f m at worst (linear sum %.2f m).",
-                    one.quantity().label(), one.nominalM(), one.lowM(), one.highM(), one.linearM()));
-            chance(one.quantity()).ifPresent(chance -> rows.add(String.format(Locale.ROOT,
-                    "  Over %d trials: mean %.2f m, 1 %% under %.2f m, 5 %% under %.2f m, 95 %% under %.2f m.%s", chance.samples(),
-                            chance.meanM(),
-                    chance.percentileM(1), chance.percentileM(5), chance.percentileM(95),
-                    one.quantity() == Quantity.WHEEL_CLEARANCE && !mix.isEmpty() ? " Aeroplanes drawn by their share." : "")));
-            for (Sensitivity cause : strongest(one.quantity(), ROWS)) {
-                rows.add(String.format(Locale.ROOT, "  The %s wrong by %s moves it by %+.2f or %+.2f m.", cause.cause().label(),
-                        cause.cause().amount(), cause.lowM(), cause.highM()));
-            }
+    /** Returns what can go wrong by how much, a line each. */
+    public List<Message> rows() {
+        List<Message> rows = new ArrayList<>();
+        for (WorstCase found : worst) {
+            rows.add(Message.of("tolerance.row", found.quantity().message(), Words.m(found.nominalM()), Words.m(found.lowM()),
+                    Words.m(found.highM()), Words.m(found.linearM())));
+            boolean drawn = found.quantity() == Quantity.WHEEL_CLEARANCE && !mix.isEmpty();
+            distribution(found.quantity()).ifPresent(trials -> rows.add(Message.of(drawn ? "tolerance.row-trials-of-mix"
+                    : "tolerance.row-trials", Words.count(trials.samples()), Words.m(trials.meanM()), Words.m(trials.percentileM(1)),
+                    Words.m(trials.percentileM(5)), Words.m(trials.percentileM(95)))));
+            strongest(found.quantity(), ROWS).forEach(effect -> rows.add(Message.of("tolerance.row-source", effect.source().message(),
+                    effect.source().amount(), Words.m(effect.lossM()), Words.m(effect.gainM()))));
         }
         return rows;
     }

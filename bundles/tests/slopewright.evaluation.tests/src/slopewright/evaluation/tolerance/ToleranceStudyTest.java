@@ -103,39 +103,36 @@ class ToleranceStudyTest {
     }
 
     private ToleranceStudy study(Tolerances tolerances, int samples, long seed) {
-        return ToleranceStudy.of(AidEvaluation.of(aid, rules("icao"), new EvaluationCache()), tolerances, samples, seed);
+        return ToleranceStudy.of(AidEvaluation.of(aid, rules("icao:5th"), new EvaluationCache()), tolerances, samples, seed);
     }
 
     private static double perUnit(ToleranceStudy study, Quantity quantity, ErrorSource.Kind kind, String subject) {
-        return study.sensitivities().stream().filter(one -> one.quantity() == quantity && one.cause().kind() == kind
-                && one.cause().subject().equals(subject)).findFirst().orElseThrow().perUnit();
+        return study.sensitivities().stream().filter(one -> one.quantity() == quantity && one.source().kind() == kind
+                && one.source().subject().equals(subject)).findFirst().orElseThrow().perUnit();
     }
 
     /**
-     * Eye height of a row: mean place times the tangent of the lowest signal, plus the mean level. The lowest signal hangs on unit B:
-     * 15 / tan 2 deg 48 min = 306.71 m; one minute of B moves it by 306.71 / cos squared x pi / 10800.
+     * The eye height over the threshold hangs on unit B alone: its lens height plus its distance times the tangent of its lower edge,
+     * 2 deg 48 min. At 15 m that distance is 15 / tan 2.8 deg = 306.71 m. One minute of B moves it by 306.71 / cos^2(2.8 deg) x
+     * pi / 10800 = 0.08943 m, one metre of level by 1 m, one metre of place by tan 2.8 deg = 0.048908 m.
      */
     @Test
     void derivativesOfARowAreTheAnalyticOnes() {
         ToleranceStudy study = study(USUAL, 0, 1);
-        double lowest = Math.toRadians(2.8);
-        double distance = 15 / Math.tan(lowest);
-        assertEquals(distance / Math.pow(Math.cos(lowest), 2) * PER_MINUTE,
-                perUnit(study, Quantity.EYE_HEIGHT, ErrorSource.Kind.ANGLE, "unit B"), 1e-8);
-        for (String unit : List.of("unit A", "unit B", "unit C", "unit D")) {
-            assertEquals(0.25, perUnit(study, Quantity.EYE_HEIGHT, ErrorSource.Kind.LEVEL, unit), 1e-8);
-            assertEquals(Math.tan(lowest) / 4, perUnit(study, Quantity.EYE_HEIGHT, ErrorSource.Kind.PLACE, unit), 1e-8);
-            if (!unit.equals("unit B")) {
-                assertEquals(0, perUnit(study, Quantity.EYE_HEIGHT, ErrorSource.Kind.ANGLE, unit), 1e-12);
+        assertEquals(0.08943, perUnit(study, Quantity.EYE_HEIGHT, ErrorSource.Kind.ANGLE, "B"), 5e-6);
+        assertEquals(1, perUnit(study, Quantity.EYE_HEIGHT, ErrorSource.Kind.LEVEL, "B"), 1e-8);
+        assertEquals(0.048908, perUnit(study, Quantity.EYE_HEIGHT, ErrorSource.Kind.PLACE, "B"), 5e-7);
+        for (String unit : List.of("A", "C", "D")) {
+            for (ErrorSource.Kind kind : List.of(ErrorSource.Kind.ANGLE, ErrorSource.Kind.LEVEL, ErrorSource.Kind.PLACE)) {
+                assertEquals(0, perUnit(study, Quantity.EYE_HEIGHT, kind, unit), 1e-12, kind + " of " + unit);
             }
         }
-        double linear = 3 * distance / Math.pow(Math.cos(lowest), 2) * PER_MINUTE + 0.05 + 0.5 * Math.tan(lowest);
-        assertEquals(linear, study.worst(Quantity.EYE_HEIGHT).orElseThrow().linearM(), 1e-7);
+        assertEquals(3 * 0.08943 + 0.05 + 0.5 * 0.048908, study.worst(Quantity.EYE_HEIGHT).orElseThrow().linearM(), 2e-5);
     }
 
-    /** At the corner the eye is at (306.71 - 0.5) tan(2.8 deg - 3 min) - 0.05, and at (306.71 + 0.5) tan(2.8 deg + 3 min) + 0.05. */
+    /** At the ends the eye is at (306.71 - 0.5) tan(2.8 deg - 3 min) - 0.05, and at (306.71 + 0.5) tan(2.8 deg + 3 min) + 0.05. */
     @Test
-    void theCornersOfARowAreTheExactOnes() {
+    void theWorstCasesOfARowAreTheExactOnes() {
         WorstCase worst = study(USUAL, 0, 1).worst(Quantity.EYE_HEIGHT).orElseThrow();
         double distance = 15 / Math.tan(Math.toRadians(2.8));
         assertEquals(15, worst.nominalM(), 1e-9);
@@ -144,24 +141,25 @@ class ToleranceStudyTest {
     }
 
     /**
-     * The surface starts 60 m before the threshold and rises 2.5 - 0.57 = 1.93 degrees; over a mast 1060 m before the threshold it is
-     * 1000 tan 1.93 high. One minute of unit A moves it by 1000 / cos squared x pi / 10800 there; the mast's top counts fully.
+     * The surface starts 60 m before the threshold and rises 2.5 - 0.57 = 1.93 degrees. A mast 1060 m before the threshold, surveyed to
+     * 5 m in place and 1 m in height, counts 995 m out and 1 m higher: 995 tan 1.93 - 31 is the margin. One minute of unit A moves it by
+     * 995 / cos^2 x pi / 10800 there; the mast's top counts fully, but can only be lower.
      */
     @Test
     void derivativesOfTheSurfaceMarginAreTheAnalyticOnes() {
         mast(new FramePoint(-1060, 0, 30), 5, 1);
         ToleranceStudy study = study(USUAL, 0, 1);
         double slope = Math.toRadians(1.93);
-        assertEquals(1000 * Math.tan(slope) - 30, study.worst(Quantity.SURFACE_MARGIN).orElseThrow().nominalM(), 1e-4);
-        assertEquals(1000 / Math.pow(Math.cos(slope), 2) * PER_MINUTE,
-                perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.ANGLE, "unit A"), 1e-6);
-        assertEquals(0, perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.ANGLE, "unit B"), 1e-9);
-        assertEquals(-1, perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.OBSTACLE_TOP, "obstacle mast"), 1e-8);
-        assertEquals(-Math.tan(slope), perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.OBSTACLE_PLACE, "obstacle mast"), 1e-8);
+        assertEquals(995 * Math.tan(slope) - 31, study.worst(Quantity.SURFACE_MARGIN).orElseThrow().nominalM(), 1e-4);
+        assertEquals(995 / Math.pow(Math.cos(slope), 2) * PER_MINUTE,
+                perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.ANGLE, "A"), 1e-6);
+        assertEquals(0, perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.ANGLE, "B"), 1e-9);
+        assertEquals(-1, perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.OBSTACLE_TOP, "mast"), 1e-8);
+        assertEquals(-Math.tan(slope), perUnit(study, Quantity.SURFACE_MARGIN, ErrorSource.Kind.OBSTACLE_PLACE, "mast"), 1e-8);
         WorstCase worst = study.worst(Quantity.SURFACE_MARGIN).orElseThrow();
-        assertEquals((1000 - 5) * Math.tan(slope - 3 * PER_MINUTE) - 31, worst.lowM(), 1e-4);
-        assertEquals((1000 + 5) * Math.tan(slope + 3 * PER_MINUTE) - 29, worst.highM(), 1e-4);
-        assertEquals("surveyed top of obstacle mast", study.strongest(Quantity.SURFACE_MARGIN, 1).get(0).cause().label());
+        assertEquals(995 * Math.tan(slope - 3 * PER_MINUTE) - 31, worst.lowM(), 1e-4);
+        assertEquals(1005 * Math.tan(slope + 3 * PER_MINUTE) - 29, worst.highM(), 1e-4);
+        assertEquals("surveyed top of mast", study.strongest(Quantity.SURFACE_MARGIN, 1).get(0).source().message().english());
     }
 
     /** The most demanding group has 6.6 m: the wheel clearance is the eye height less that, and moves with it. */
@@ -177,17 +175,16 @@ class ToleranceStudyTest {
         assertEquals(List.of("group 0", "group 1"), study.mix().stream().map(Aeroplane::name).toList());
     }
 
-    /** The mean of four levels, each uniform over 5 cm to both sides,
-            deviates by 0.05 / sqrt 3 / 2 = 14.43 mm; three errors of 20000 trials. */
+    /** The level of unit B, uniform over 5 cm to both sides, deviates by 0.05 / sqrt 3 = 28.87 mm; three errors of 20000 trials. */
     @Test
     void randomTrialsSpreadAsTheyMust() {
         int samples = 20000;
-        Distribution chance = study(new Tolerances(0, 0.05, 0), samples, 42).chance(Quantity.EYE_HEIGHT).orElseThrow();
-        double deviation = 0.05 / Math.sqrt(3) / 2;
-        assertEquals(samples, chance.samples());
-        assertEquals(15, chance.meanM(), 3 * deviation / Math.sqrt(samples));
-        assertEquals(deviation, chance.deviationM(), 3 * deviation / Math.sqrt(2.0 * samples));
-        assertEquals(15, chance.percentileM(50), 5 * deviation / Math.sqrt(samples));
+        Distribution trials = study(new Tolerances(0, 0.05, 0), samples, 42).distribution(Quantity.EYE_HEIGHT).orElseThrow();
+        double deviation = 0.05 / Math.sqrt(3);
+        assertEquals(samples, trials.samples());
+        assertEquals(15, trials.meanM(), 3 * deviation / Math.sqrt(samples));
+        assertEquals(deviation, trials.deviationM(), 3 * deviation / Math.sqrt(2.0 * samples));
+        assertEquals(15, trials.percentileM(50), 5 * deviation / Math.sqrt(samples));
     }
 
     @Test
@@ -197,9 +194,9 @@ class ToleranceStudyTest {
         ToleranceStudy study = study(USUAL, 3000, 7);
         for (Quantity quantity : List.of(Quantity.EYE_HEIGHT, Quantity.SURFACE_MARGIN)) {
             WorstCase worst = study.worst(quantity).orElseThrow();
-            Distribution chance = study.chance(quantity).orElseThrow();
+            Distribution trials = study.distribution(quantity).orElseThrow();
             double before = worst.lowM();
-            for (Distribution.Percentile one : chance.percentiles()) {
+            for (Distribution.Percentile one : trials.percentiles()) {
                 assertTrue(one.valueM() >= before && one.valueM() <= worst.highM(), quantity + " " + one);
                 before = one.valueM();
             }
@@ -209,17 +206,17 @@ class ToleranceStudyTest {
     @Test
     void theSameSeedGivesTheSameStudy() {
         assertEquals(study(USUAL, 500, 11), study(USUAL, 500, 11));
-        assertNotEquals(study(USUAL, 500, 11).chances(), study(USUAL, 500, 12).chances());
+        assertNotEquals(study(USUAL, 500, 11).distributions(), study(USUAL, 500, 12).distributions());
     }
 
     /** Without tolerances nothing moves but the aeroplane: 30 % of trials fly 4.0 m and 70 % 6.6 m. */
     @Test
     void aeroplanesAreDrawnByTheirShare() {
         aeroplanes(4.0, 30, 6.6, 70);
-        Distribution chance = study(new Tolerances(0, 0, 0), 10000, 3).chance(Quantity.WHEEL_CLEARANCE).orElseThrow();
-        assertEquals(15 - (0.3 * 4.0 + 0.7 * 6.6), chance.meanM(), 0.04, "three errors of the mean");
-        assertEquals(15 - 6.6, chance.percentileM(5), 1e-9);
-        assertEquals(15 - 4.0, chance.percentileM(95), 1e-9);
+        Distribution trials = study(new Tolerances(0, 0, 0), 10000, 3).distribution(Quantity.WHEEL_CLEARANCE).orElseThrow();
+        assertEquals(15 - (0.3 * 4.0 + 0.7 * 6.6), trials.meanM(), 0.04, "three errors of the mean");
+        assertEquals(15 - 6.6, trials.percentileM(5), 1e-9);
+        assertEquals(15 - 4.0, trials.percentileM(95), 1e-9);
         List<Aeroplane> mix = List.of(new Aeroplane("a", 1, 25), new Aeroplane("b", 2, 75));
         assertEquals(List.of("a", "a", "b", "b"), DoubleStream.of(0, 0.2499, 0.25, 0.9999)
                 .mapToObj(share -> Sampling.draw(mix, share).name()).toList());
@@ -237,8 +234,8 @@ class ToleranceStudyTest {
     void rowsOnBothSidesReachTheSameCorners() {
         SitingRequest request = SitingRequest.builder().set(Input.SLOPE, 3.0).set(Input.RUNWAY_WIDTH, 45.0).set(Input.CODE, 4.0)
                 .set(Input.EYE_HEIGHT, 15.0).side(Side.BOTH).build();
-        Siting siting = Families.site("four-unit-row", request, rules("icao"));
-        ToleranceStudy study = ToleranceStudy.of(request, rules("icao"), siting, List.of(), Optional.empty(), List.of(), USUAL, 0, 1);
+        Siting siting = Families.site("four-unit-row", request, rules("icao:5th"));
+        ToleranceStudy study = ToleranceStudy.of(request, rules("icao:5th"), siting, Optional.empty(), List.of(), USUAL, 0, 1);
         double distance = 15 / Math.tan(Math.toRadians(2.8));
         WorstCase worst = study.worst(Quantity.EYE_HEIGHT).orElseThrow();
         assertEquals((distance - 0.5) * Math.tan(Math.toRadians(2.75)) - 0.05, worst.lowM(), 1e-9);
@@ -254,18 +251,17 @@ class ToleranceStudyTest {
         for (IndicatorFamily family : Families.all()) {
             if (rules(ruleSet).covers(family.key()) && family.atRunways()) {
                 Siting siting = Families.site(family.key(), request, rules(ruleSet));
-                ToleranceStudy study = ToleranceStudy.of(request, rules(ruleSet), siting, List.of(), Optional.empty(), List.of(), USUAL,
+                ToleranceStudy study = ToleranceStudy.of(request, rules(ruleSet), siting, Optional.empty(), List.of(), USUAL,
                         200, 5);
                 WorstCase worst = study.worst(Quantity.EYE_HEIGHT).orElseThrow();
                 assertEquals(siting.mehtM(), worst.nominalM(), 1e-6, family.key());
                 assertTrue(worst.lowM() < worst.nominalM() - 0.05 && worst.highM() > worst.nominalM() + 0.05, family.key());
-                Distribution chance = study.chance(Quantity.EYE_HEIGHT).orElseThrow();
-                assertTrue(chance.percentileM(1) >= worst.lowM() && chance.percentileM(99) <= worst.highM(), family.key());
-                assertTrue(study.rows().get(0).startsWith("The eye height is"), family.key());
+                Distribution trials = study.distribution(Quantity.EYE_HEIGHT).orElseThrow();
+                assertTrue(trials.percentileM(1) >= worst.lowM() && trials.percentileM(99) <= worst.highM(), family.key());
+                assertEquals("tolerance.row", study.rows().get(0).key());
+                ErrorSource.Kind strongest = study.strongest(Quantity.EYE_HEIGHT, 1).get(0).source().kind();
                 boolean lights = family.displayForm() == IndicatorFamily.DisplayForm.LIGHTS;
-                String amount = lights ? "wrong by 3' moves it by" : "wrong by 0.05 m moves it by";
-                assertTrue(study.rows().stream().anyMatch(row -> row.contains(amount)),
-                        family.key() + ": panels are not turned, but levelled");
+                assertEquals(lights, strongest == ErrorSource.Kind.ANGLE, family.key() + ": panels are not turned, but levelled");
             }
         }
     }
