@@ -72,8 +72,13 @@ public record Measure(double value, double limit, double margin, String unit, do
         return margin >= -resolution - ROUNDING;
     }
 
-    /** Returns the one with the smaller margin of two measures of one unit; the first where they are even. */
+    /** Returns how far the value is from failing: the margin with the resolution; negative where it fails. */
+    public double slack() {
+        return margin + resolution;
+    }
+
+    /** Returns the one of two measures of one unit that is nearer to failing; the first where they are even. */
     public static Measure worse(Measure first, Measure second) {
-        return second.margin() < first.margin() ? second : first;
+        return second.slack() < first.slack() ? second : first;
     }
 }

@@ -3,11 +3,13 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.List;
 
+import slopewright.geometry.FramePoint;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SurveyBlock;
+import slopewright.testkit.SurveySamples;
 
 /** Cases of the rules about obstacles. The surface of the base row starts 60 m before the threshold and rises at 1.93 degrees. */
 final class ObstacleCases {
@@ -30,6 +32,13 @@ final class ObstacleCases {
         return 100 + (beforeM - 60) * RISE;
     }
 
+    private static void study(Obstacle obstacle, String person) {
+        obstacle.setShielded(true);
+        obstacle.setShieldingStudy("aeronautical study 7");
+        obstacle.setShieldingStudyDate("2024-05-02");
+        obstacle.setShieldingStudyPerson(person);
+    }
+
     private static void surface(List<RuleCase> cases) {
         cases.add(RuleCase.of("OBS-01", Result.PASS, "below", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-01", Result.PASS, "5 cm below", Bases::row, sample -> sample.obstacle("mast", -2060, 0,
@@ -42,8 +51,17 @@ final class ObstacleCases {
                 sample -> sample.obstacle("mast", -2060, 75 + 200 + 10, surfaceM(2060) + 50).setHorizontalAccuracyM(20.0)));
         cases.add(RuleCase.of("OBS-01", Result.PASS, "outside", Bases::row, sample -> sample.obstacle("mast", -2060, 75 + 200 + 10,
                 surfaceM(2060) + 50)));
-        cases.add(RuleCase.of("OBS-01", Result.PASS, "above, but shielded", Bases::row,
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "above, said to be shielded", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5).setShielded(true)));
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "above, shielded by an object", Bases::row, sample -> {
+            Obstacle mast = sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5);
+            mast.setShielded(true);
+            mast.setShieldedBy(sample.obstacle("hill", -3000, 400, 100));
+        }));
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "above, shielded by a study", Bases::row,
+                sample -> study(sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5), "J. Doe")));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "above, a study without a person", Bases::row,
+                sample -> study(sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5), null)));
         cases.add(RuleCase.of("OBS-01", Result.FAIL, "a line whose middle penetrates", Bases::row, sample -> {
             Obstacle line = sample.obstacle("ridge", -2060, -400, surfaceM(2060) + 5);
             line.setKind(ObstacleKind.LINE);
@@ -65,6 +83,8 @@ final class ObstacleCases {
                 sample -> sample.obstacle("mast", -2060, 0, 100 + 2000 * Math.tan(Math.toRadians(1.9)) + 0.05)));
         cases.add(RuleCase.of("OBS-02", Result.NOT_APPLICABLE, "not turned", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-02", Result.PASS, "5 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(-5.0)));
+        cases.add(RuleCase.of("OBS-02", Result.NOT_EVALUATED, "a rule set without a limit", Bases::usRow,
+                sample -> sample.aid().setAxisTurnDeg(3.0)));
         cases.add(RuleCase.of("OBS-02", Result.FAIL, "5.1 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(5.1)));
     }
 
@@ -105,23 +125,33 @@ final class ObstacleCases {
                 sample -> sample.host().getGlidePath().setAntennaRightM(-120.0)));
         cases.add(RuleCase.of("OBS-05", Result.NOT_EVALUATED, "antenna not known", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setAntennaRightM(null)));
+        cases.add(RuleCase.of("OBS-05", Result.NOT_APPLICABLE, "no glide path", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-05", Result.NOT_APPLICABLE, "helipad", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("OBS-06", null, "no block", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-06", Result.NOT_EVALUATED, "a block nobody looked at", Bases::row, sample -> block(sample, null)));
-        cases.add(RuleCase.of("OBS-06", Result.PASS, "a block that was compared", Bases::row, sample -> block(sample, true)));
-        cases.add(RuleCase.of("OBS-06", Result.FAIL, "a block with an open note", Bases::row, sample -> block(sample, false)));
-    }
-
-    private static void block(Sample sample, Boolean resolved) {
-        SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
-        block.setId("block");
-        block.setName("points");
-        sample.project().getSurveyBlocks().add(block);
-        if (resolved != null) {
+        cases.add(RuleCase.of("OBS-06", Result.NOT_EVALUATED, "a block without its file", Bases::row, sample -> {
+            SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
+            block.setName("points");
+            sample.project().getSurveyBlocks().add(block);
+        }));
+        cases.add(RuleCase.of("OBS-06", Result.PASS, "5 cm below", Bases::row, sample -> block(sample, -0.05)));
+        cases.add(RuleCase.of("OBS-06", Result.FAIL, "5 cm above", Bases::row, sample -> block(sample, 0.05)));
+        cases.add(RuleCase.of("OBS-06", Result.FAIL, "5 cm above, with a note that is resolved", Bases::row, sample -> {
             ReviewNote note = SlopewrightFactory.eINSTANCE.createReviewNote();
             note.setRuleId("OBS-06");
-            note.setElementId("block");
-            note.setResolved(resolved);
+            note.setElementId(block(sample, 0.05).getId());
+            note.setResolved(true);
             sample.project().getReviewNotes().add(note);
-        }
+        }));
+        cases.add(RuleCase.of("OBS-06", Result.NOT_EVALUATED, "no surface to compare with", Bases::row, sample -> {
+            sample.runway().setCodeNumber(1);
+            block(sample, -0.05);
+        }));
+    }
+
+    /** A block with one point 2060 m before the threshold, so much above the surface. */
+    private static SurveyBlock block(Sample sample, double aboveM) {
+        sample.putInFolder();
+        return SurveySamples.add(sample.project(), sample.host(), "points",
+                new FramePoint(-2060, 0, surfaceM(2060) - Sample.DATUM_M + aboveM));
     }
 }

@@ -69,7 +69,7 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BAR-07", Result.NOT_EVALUATED, "no width", Bases::twoBar, sample -> sample.runway().setWidthM(null)));
         cases.add(RuleCase.of("BAR-08", Result.PASS, "a quarter of a degree", Bases::threeBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-08", Result.FAIL, "half a degree", Bases::threeBar, sample -> raiseBar(sample, 3, 0.25)));
-        cases.add(RuleCase.of("BAR-08", null, "two bars", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("BAR-08", Result.NOT_APPLICABLE, "two bars", Bases::twoBar, Sample::unchanged));
     }
 
     private static LightUnit named(Sample sample, String label) {
@@ -84,6 +84,13 @@ final class OtherFamilyCases {
                 sample -> named(sample, "D3-left").setAlongM(named(sample, "D3-left").getAlongM() + 8)));
         cases.add(RuleCase.of("TF-02", Result.FAIL, "10 m off of 90", Bases::tForm,
                 sample -> named(sample, "D3-left").setAlongM(named(sample, "D3-left").getAlongM() + 10)));
+        cases.add(RuleCase.of("TF-02", Result.PASS, "9 m off of 90", Bases::tForm,
+                sample -> named(sample, "D3-left").setAlongM(named(sample, "D3-left").getAlongM() + 9)));
+        cases.add(RuleCase.of("TF-02", Result.FAIL, "legs exchanged", Bases::tForm, sample -> {
+            ofBar(sample, 2, unit -> unit.setBar(4));
+            ofBar(sample, 3, unit -> unit.setBar(2));
+            ofBar(sample, 4, unit -> unit.setBar(3));
+        }));
         cases.add(RuleCase.of("TF-02", Result.NOT_EVALUATED, "a leg unit is missing", Bases::tForm,
                 sample -> sample.aid().getUnits().remove(named(sample, "D3-left"))));
         cases.add(RuleCase.of("TF-03", Result.PASS, "30 m", Bases::tForm, Sample::unchanged));
@@ -91,12 +98,19 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("TF-03", Result.FAIL, "33.1 m", Bases::tForm, sample -> widen(sample, 3.1)));
         cases.add(RuleCase.of("TF-04", Result.PASS, "15.63 m", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-04", Result.FAIL, "16.1 m", Bases::tForm, sample -> sample.moveAlong(9)));
-        cases.add(RuleCase.of("TF-04", Result.FAIL, "11.9 m", Bases::tForm, sample -> sample.moveAlong(-71)));
+        // On 2.5 degrees 86 m along are 3.75 m of height: 15.63 m become 11.88 m, and all legs still stand beyond the threshold.
+        cases.add(RuleCase.of("TF-04", Result.FAIL, "11.9 m", () -> Sample.runway("icao", "t-form",
+                sample -> sample.aid().setSlopeDeg(2.5)), sample -> sample.moveAlong(-86)));
         cases.add(RuleCase.of("TF-05", Result.PASS, "5' and 7'", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-05", Result.FAIL, "2' off", Bases::tForm,
                 sample -> named(sample, "U2-right").setSettingDeg(named(sample, "U2-right").getSettingDeg() + 2.0 / 60)));
         cases.add(RuleCase.of("TF-06", Result.PASS, "1.9 degrees", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-06", Result.FAIL, "1.7 degrees", Bases::tForm, sample -> raiseBar(sample, 1, -0.2)));
+        // 1.9 degrees within the accuracy of setting of 1 minute, 0.0167 degrees.
+        cases.add(RuleCase.of("TF-06", Result.PASS, "all lower by 1'", Bases::tForm, sample -> lowerRed(sample, 1.0)));
+        cases.add(RuleCase.of("TF-06", Result.FAIL, "all lower by 1.1'", Bases::tForm, sample -> lowerRed(sample, 1.1)));
+        cases.add(RuleCase.of("TF-06", Result.FAIL, "one without red", Bases::tForm,
+                sample -> named(sample, "W1-left").getTransitions().remove(0)));
         cases.add(RuleCase.of("TF-06", Result.FAIL, "one differs", Bases::tForm,
                 sample -> named(sample, "W1-left").setSettingDeg(named(sample, "W1-left").getSettingDeg() + 0.2)));
         cases.add(RuleCase.of("TF-06", Result.PASS, "raised together for obstacles", Bases::tForm, sample -> {
@@ -106,6 +120,11 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("TF-07", Result.PASS, "mirrored", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-07", Result.FAIL, "one side 4 m out", Bases::tForm, sample -> sample.aid().getUnits().stream()
                 .filter(unit -> unit.getRightM() > 0).forEach(unit -> unit.setRightM(unit.getRightM() + 4))));
+        // 0.3 m of eye height on 3 degrees are 5.72 m along the runway.
+        cases.add(RuleCase.of("TF-07", Result.PASS, "one side 5.7 m farther along", Bases::tForm, sample -> moveLeft(sample, 5.7)));
+        cases.add(RuleCase.of("TF-07", Result.FAIL, "one side 5.8 m farther along", Bases::tForm, sample -> moveLeft(sample, 5.8)));
+        cases.add(RuleCase.of("TF-07", Result.PASS, "a wing unit 1 mm out of line", Bases::tForm,
+                sample -> named(sample, "W4-left").setAlongM(named(sample, "W4-left").getAlongM() - 0.001)));
         cases.add(RuleCase.of("TF-07", Result.FAIL, "one unit missing", Bases::tForm, sample -> sample.aid().getUnits().remove(0)));
         cases.add(RuleCase.of("TF-08", Result.PASS, "level", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-08", Result.FAIL, "one 2 m low, not moved", Bases::tForm,
@@ -114,6 +133,15 @@ final class OtherFamilyCases {
             named(sample, "U1-left").setLensElevationM(98 + Sample.LENS_M);
             named(sample, "U1-left").setAlongM(named(sample, "U1-left").getAlongM() + 2 / Math.tan(Math.toRadians(3)));
         }));
+    }
+
+    private static void moveLeft(Sample sample, double byM) {
+        sample.aid().getUnits().stream().filter(unit -> unit.getRightM() < 0).forEach(unit -> unit.setAlongM(unit.getAlongM() + byM));
+    }
+
+    private static void lowerRed(Sample sample, double byMinutes) {
+        raiseBar(sample, 1, -byMinutes / 60);
+        ofBar(sample, 2, unit -> unit.getTransitions().get(0).setOffsetDeg(unit.getTransitions().get(0).getOffsetDeg() - byMinutes / 60));
     }
 
     private static void widen(Sample sample, double byM) {

@@ -24,7 +24,7 @@ final class RowCases {
         lateral(cases);
         pavements(cases);
         settings(cases);
-        levels(cases);
+        square(cases);
         units(cases);
         return cases;
     }
@@ -34,6 +34,12 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-01", Result.PASS, "eight on both sides", Bases::rowBothSides, Sample::unchanged));
         cases.add(RuleCase.of("ROW-01", Result.FAIL, "three", Bases::row, sample -> sample.aid().getUnits().remove(0)));
         cases.add(RuleCase.of("ROW-01", Result.FAIL, "four on both sides", Bases::row, sample -> sample.aid().setSide(AidSide.BOTH)));
+        cases.add(RuleCase.of("ROW-01", Result.FAIL, "three, as the aid asks", Bases::row, sample -> {
+            sample.aid().getUnits().remove(0);
+            sample.aid().setUnitCount(3);
+        }));
+        cases.add(RuleCase.of("ROW-01", Result.FAIL, "five and three on both sides", Bases::rowBothSides,
+                sample -> sample.unit(0).setRightM(-sample.unit(0).getRightM())));
         cases.add(RuleCase.of("ROW-01", Result.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().getUnits().clear()));
         cases.add(RuleCase.of("ROW-02", Result.PASS, "left", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-02", Result.PASS, "both", Bases::rowBothSides, Sample::unchanged));
@@ -66,6 +72,20 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-03", Result.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setWidthM(null)));
         cases.add(RuleCase.of("ROW-04", Result.PASS, "9 m", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-04", Result.PASS, "6 m on code 2", Bases::rowCodeTwo, Sample::unchanged));
+        // Fig 5-19 f: the reduced layout begins 10 m from the edge at the least; g: 15 m from the edge go with 9 m between two units only.
+        cases.add(RuleCase.of("ROW-03", Result.PASS, "15 m on code 2, 6 m apart", Bases::rowCodeTwo, sample -> shift(sample, 5)));
+        cases.add(RuleCase.of("ROW-04", Result.PASS, "15 m on code 2, 6 m apart", Bases::rowCodeTwo, sample -> shift(sample, 5)));
+        cases.add(RuleCase.of("ROW-04", Result.FAIL, "9 m, 6 m and 9 m on code 2", Bases::rowCodeTwo, sample -> {
+            spread(sample, 9);
+            sample.unit(2).setRightM(sample.unit(1).getRightM() - 6);
+            sample.unit(3).setRightM(sample.unit(2).getRightM() - 9);
+        }));
+        cases.add(RuleCase.of("ROW-04", Result.FAIL, "two units at 15 m, 6 m apart", Bases::pairCodeTwo, sample -> shift(sample, 5)));
+        cases.add(RuleCase.of("ROW-04", Result.PASS, "two units at 15 m, 9 m apart", Bases::pairCodeTwo, sample -> {
+            shift(sample, 5);
+            spread(sample, 9);
+        }));
+        cases.add(RuleCase.of("ROW-04", Result.PASS, "two units at 10 m, 9 m apart", Bases::pairCodeTwo, sample -> spread(sample, 9)));
         cases.add(RuleCase.of("ROW-04", Result.FAIL, "10.1 m", Bases::row, sample -> spread(sample, 10.1)));
         cases.add(RuleCase.of("ROW-04", Result.FAIL, "7.9 m", Bases::row, sample -> spread(sample, 7.9)));
         cases.add(RuleCase.of("ROW-04", Result.PASS, "20 ft", Bases::usRow, sample -> spread(sample, 6.096)));
@@ -73,10 +93,11 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-05", Result.PASS, "equal", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-05", Result.FAIL, "one out by 2 m", Bases::row,
                 sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() - 2)));
-        cases.add(RuleCase.of("ROW-05", Result.PASS, "US, out by 0.3 m", Bases::usRow,
-                sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() + 0.3)));
-        cases.add(RuleCase.of("ROW-05", Result.FAIL, "US, out by 0.35 m", Bases::usRow,
-                sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() + 0.35)));
+        // Equal within 1 ft: a unit that is out by x makes two spacings that differ by 2x.
+        cases.add(RuleCase.of("ROW-05", Result.PASS, "US, 30 cm", Bases::usRow,
+                sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() + 0.15)));
+        cases.add(RuleCase.of("ROW-05", Result.FAIL, "US, 32 cm", Bases::usRow,
+                sample -> sample.unit(1).setRightM(sample.unit(1).getRightM() + 0.16)));
         cases.add(RuleCase.of("ROW-05", Result.NOT_APPLICABLE, "two units", Bases::pairCodeTwo, Sample::unchanged));
     }
 
@@ -100,17 +121,33 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-06", Result.FAIL, "13.9 m", Bases::row, sample -> taxiwayAt(sample, -78.4)));
         cases.add(RuleCase.of("ROW-06", Result.NOT_EVALUATED, "none described", Bases::row,
                 sample -> sample.aerodrome().getTaxiwayEdges().clear()));
-        cases.add(RuleCase.of("ROW-06", Result.FAIL, "a crossing runway", Bases::row, sample -> {
-            Runway other = MAKE.createRunway();
-            other.setDesignator("18/36");
-            other.setWidthM(30.0);
-            for (double right : new double[] {-600, -70}) {
-                RunwayEnd end = MAKE.createRunwayEnd();
-                end.setThreshold(Sample.place(300, right, 100));
-                other.getEnds().add(end);
-            }
-            sample.aerodrome().getRunways().add(other);
+        cases.add(RuleCase.of("ROW-06", Result.NOT_EVALUATED, "only a runway described", Bases::row, sample -> {
+            sample.aerodrome().getTaxiwayEdges().clear();
+            crossingRunway(sample, -110);
         }));
+        cases.add(RuleCase.of("ROW-06", Result.NOT_EVALUATED, "an edge without points", Bases::row,
+                sample -> sample.aerodrome().getTaxiwayEdges().get(0).getPoints().clear()));
+        cases.add(RuleCase.of("ROW-06", Result.FAIL, "a crossing runway", Bases::row, sample -> crossingRunway(sample, -70)));
+        cases.add(RuleCase.of("ROW-06", Result.PASS, "a crossing runway that ends earlier", Bases::row,
+                sample -> crossingRunway(sample, -110)));
+        cases.add(RuleCase.of("ROW-06", Result.FAIL, "pavement before a displaced threshold", Bases::row,
+                sample -> crossingRunway(sample, -110).getEnds().get(1).setDisplacedThresholdM(40.0)));
+        cases.add(RuleCase.of("ROW-06", Result.NOT_EVALUATED, "a crossing runway of unknown width", Bases::row,
+                sample -> crossingRunway(sample, -110).setWidthM(null)));
+    }
+
+    /** A runway 30 m wide crosses 300 m beyond the threshold; the outer unit stands about 303 m beyond it and 64.5 m to the left. */
+    private static Runway crossingRunway(Sample sample, double toRightM) {
+        Runway other = MAKE.createRunway();
+        other.setDesignator("18/36");
+        other.setWidthM(30.0);
+        for (double right : new double[] {-600, toRightM}) {
+            RunwayEnd end = MAKE.createRunwayEnd();
+            end.setThreshold(Sample.place(300, right, 100));
+            other.getEnds().add(end);
+        }
+        sample.aerodrome().getRunways().add(other);
+        return other;
     }
 
     private static void raise(LightUnit unit, double minutes) {
@@ -128,11 +165,20 @@ final class RowCases {
             sample.unit(0).setSettingDeg(sample.unit(3).getSettingDeg());
             sample.unit(3).setSettingDeg(inner);
         }));
+        cases.add(RuleCase.of("ROW-07", Result.FAIL, "no setting beside a wrong one", Bases::row, sample -> {
+            sample.unit(1).setSettingDeg(null);
+            raise(sample.unit(2), 1.5);
+        }));
         cases.add(RuleCase.of("ROW-07", Result.NOT_EVALUATED, "no setting", Bases::row, sample -> sample.unit(1).setSettingDeg(null)));
         cases.add(RuleCase.of("ROW-07", Result.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
         cases.add(RuleCase.of("ROW-08", Result.PASS, "20'", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-08", Result.PASS, "all up by 30'", Bases::row, sample -> sample.units(unit -> raise(unit, 30))));
         cases.add(RuleCase.of("ROW-08", Result.FAIL, "one up by 5'", Bases::row, sample -> raise(sample.unit(2), 5)));
+        cases.add(RuleCase.of("ROW-08", Result.FAIL, "two exchanged under a tolerance wider than the step", Bases::row, sample -> {
+            sample.override("four-unit-row.setting-accuracy-min", 30);
+            raise(sample.unit(0), -20);
+            raise(sample.unit(1), 20);
+        }));
         cases.add(RuleCase.of("ROW-09", Result.PASS, "no glide path", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-09", Result.PASS, "widened beside one", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ROW-09", Result.FAIL, "standard beside one", Bases::rowBesideGlidePath,
@@ -142,31 +188,17 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-09", Result.PASS, "US, group 3 beside one", Bases::usRowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ROW-09", Result.FAIL, "US, group 4 with standard ones", Bases::usRowGroupFour,
                 sample -> sample.aid().setSettings(SettingsForm.STANDARD)));
+        cases.add(RuleCase.of("ROW-09", Result.NOT_EVALUATED, "US, beside one, group not said", Bases::usRowBesideGlidePath,
+                sample -> sample.aid().setHeightGroup(null)));
+        cases.add(RuleCase.of("ROW-09", Result.NOT_APPLICABLE, "5 degrees, steeper than widened settings are known", Bases::row,
+                sample -> sample.aid().setSlopeDeg(5.0)));
         cases.add(RuleCase.of("ROW-10", Result.PASS, "alike", Bases::rowBothSides, Sample::unchanged));
         cases.add(RuleCase.of("ROW-10", Result.FAIL, "one differs", Bases::rowBothSides, sample -> raise(sample.unit(0), 2)));
         cases.add(RuleCase.of("ROW-10", Result.FAIL, "one is missing", Bases::rowBothSides, sample -> sample.aid().getUnits().remove(0)));
         cases.add(RuleCase.of("ROW-10", Result.NOT_APPLICABLE, "one side", Bases::row, Sample::unchanged));
     }
 
-    private static void lean(Sample sample, double percent) {
-        sample.units(unit -> unit.setLensElevationM(100 + Math.abs(unit.getRightM()) * percent / 100));
-    }
-
-    private static void lift(LightUnit unit, double byM) {
-        unit.setLensElevationM(unit.getLensElevationM() + byM);
-    }
-
-    private static void levels(List<RuleCase> cases) {
-        cases.add(RuleCase.of("ROW-11", Result.PASS, "level", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-11", Result.PASS, "one up by 5 cm", Bases::row, sample -> lift(sample.unit(1), 0.05)));
-        cases.add(RuleCase.of("ROW-11", Result.PASS, "even gradient", Bases::row, sample -> lean(sample, 1.2)));
-        cases.add(RuleCase.of("ROW-11", Result.FAIL, "one up by 20 cm", Bases::row, sample -> lift(sample.unit(1), 0.2)));
-        cases.add(RuleCase.of("ROW-11", Result.PASS, "US, one up by 1 inch of the mean", Bases::usRow,
-                sample -> lift(sample.unit(1), 0.033)));
-        cases.add(RuleCase.of("ROW-11", Result.FAIL, "US, one up by 4 cm", Bases::usRow, sample -> lift(sample.unit(1), 0.04)));
-        cases.add(RuleCase.of("ROW-11", Result.FAIL, "US, even gradient", Bases::usRow, sample -> lean(sample, 1.2)));
-        cases.add(RuleCase.of("ROW-12", Result.PASS, "1.24 %", Bases::row, sample -> lean(sample, 1.24)));
-        cases.add(RuleCase.of("ROW-12", Result.FAIL, "1.26 %", Bases::row, sample -> lean(sample, 1.26)));
+    private static void square(List<RuleCase> cases) {
         cases.add(RuleCase.of("ROW-13", Result.PASS, "in line", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-13", Result.PASS, "one off by 15 cm", Bases::row,
                 sample -> sample.unit(0).setAlongM(sample.unit(0).getAlongM() + 0.19)));
@@ -174,6 +206,10 @@ final class RowCases {
                 sample -> sample.unit(0).setAlongM(sample.unit(0).getAlongM() + 0.3)));
         cases.add(RuleCase.of("ROW-14", Result.PASS, "0.5 degrees", Bases::row, sample -> sample.unit(0).setAzimuthOffsetDeg(-0.5)));
         cases.add(RuleCase.of("ROW-14", Result.FAIL, "0.6 degrees", Bases::row, sample -> sample.unit(0).setAzimuthOffsetDeg(-0.6)));
+        cases.add(RuleCase.of("ROW-14", Result.FAIL, "not entered beside a wrong one", Bases::row, sample -> {
+            sample.unit(0).setAzimuthOffsetDeg(null);
+            sample.unit(1).setAzimuthOffsetDeg(0.6);
+        }));
         cases.add(RuleCase.of("ROW-14", Result.NOT_EVALUATED, "not entered", Bases::row,
                 sample -> sample.unit(0).setAzimuthOffsetDeg(null)));
     }

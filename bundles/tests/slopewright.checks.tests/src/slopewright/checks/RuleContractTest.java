@@ -31,7 +31,7 @@ class RuleContractTest {
     }
 
     static List<RuleCase> cases() {
-        return Stream.of(DataCases.all(), RowCases.all(), ClearanceCases.all(), ObstacleCases.all(), OtherFamilyCases.all(),
+        return Stream.of(DataCases.all(), RowCases.all(), RowLevelCases.all(), ClearanceCases.all(), ObstacleCases.all(), OtherFamilyCases.all(),
                 RangeCases.all())
                 .flatMap(List::stream)
                 .toList();

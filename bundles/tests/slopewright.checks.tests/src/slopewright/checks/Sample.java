@@ -1,5 +1,9 @@
 package slopewright.checks;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -24,9 +28,12 @@ import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.TaxiwayEdge;
+import slopewright.model.ValueOverride;
+import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
+import slopewright.siting.site.SurveyPoints;
 import slopewright.standards.RuleSets;
 
 /**
@@ -251,6 +258,28 @@ final class Sample {
     /** Does something to every unit. */
     void units(Consumer<LightUnit> change) {
         aid.getUnits().forEach(change);
+    }
+
+    /** Overrides a value of the rule set. */
+    void override(String key, double value) {
+        ValueOverride override = MAKE.createValueOverride();
+        override.setValueKey(key);
+        override.setValue(value);
+        override.setReason("a case");
+        override.setPerson("J. Doe");
+        project.getOverrides().add(override);
+    }
+
+    /** Gives the project a file in an empty folder of its own, so that the block {@code points} can lie beside it. */
+    void putInFolder() {
+        try {
+            Path folder = Files.createTempDirectory("sample");
+            folder.toFile().deleteOnExit();
+            folder.resolve("points." + SurveyPoints.EXTENSION).toFile().deleteOnExit();
+            ProjectFile.settle(project, folder.resolve("sample.slopewright"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Moves every unit along the runway. */

@@ -170,20 +170,25 @@ public final class AidFacts {
         return attempt.value().orElseThrow(() -> Stop.unsolved(attempt.reason().orElseThrow()));
     }
 
-    /** Returns the layout that the rule set gives at the distance and level where the units stand. */
-    public Siting wantedHere() {
-        Siting laid = laid();
-        return site(atLens(laid).set(Input.DISTANCE, laid.distanceM()).build());
+    /** Returns the layout that the rule set gives at the mean place of the units, whatever they are set to. */
+    public Siting wantedAtUnits() {
+        double alongM = units().stream().mapToDouble(UnitAt::alongM).average().orElseThrow();
+        return site(atLens(0).set(Input.DISTANCE, alongM).build());
+    }
+
+    /** Returns the approach slope, decimal degrees; it is known even where the settings make no signal. */
+    public double slopeDeg() {
+        return evaluation.siting().value().orElseGet(this::wantedAtUnits).slopeDeg();
     }
 
     /** Returns the layout that the rule set gives for a lens at the level where the lenses stand. */
     public Siting solvedAtLens() {
-        return site(atLens(laid()).build());
+        return site(atLens(laid().reference().heightM()).build());
     }
 
-    private SitingRequest.Builder atLens(Siting laid) {
+    private SitingRequest.Builder atLens(double heightM) {
         return request().toBuilder().ground(null).set(Input.GROUND_SLOPE, null).set(Input.LENS_ABOVE_GROUND, null)
-                .set(Input.LENS_HEIGHT, laid.reference().heightM());
+                .set(Input.LENS_HEIGHT, heightM);
     }
 
     private Siting site(SitingRequest request) {

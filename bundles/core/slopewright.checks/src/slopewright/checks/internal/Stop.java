@@ -28,6 +28,14 @@ public final class Stop extends RuntimeException {
         return new Stop(explanation, List.of(what));
     }
 
+    /** Says everything that several ends say: what any of them lacks, or that the rule has nothing to say where one says so. */
+    public static Stop together(List<Stop> stops) {
+        Stop first = stops.stream().filter(stop -> stop.missing.isEmpty()).findFirst().orElse(stops.get(0));
+        List<Message> missing = stops.stream().flatMap(stop -> stop.missing.stream()).distinct().toList();
+        return stops.size() == 1 || first.missing.isEmpty() || missing.size() == 1 ? first
+                : new Stop(Message.of("outcome.missing-several", Words.list(missing)), missing);
+    }
+
     /** Says that something could not be worked out; the reason names what is missing. */
     public static Stop unsolved(Message reason) {
         return new Stop(Message.of("outcome.unsolved", reason), List.of(reason));

@@ -1,14 +1,13 @@
 package slopewright.checks.internal.bar;
 
-import java.util.Comparator;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -21,13 +20,14 @@ public final class BarEdgeDistanceRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue least = facts.length("inner-unit-to-edge");
         double half = facts.halfWidthM();
-        UnitAt nearest = facts.units().stream().min(Comparator.comparingDouble(unit -> Math.abs(unit.rightM()))).orElseThrow();
-        double distance = Math.abs(nearest.rightM()) - half;
-        compare(findings, facts.aid(), Measure.atLeast(distance, least.value(), "m"), least.citation(), nearest.label() + " stands "
-                + Words.m(distance) + " from the runway edge; at least " + Words.m(least.value()) + " are needed.",
-                "Move the bar outward.");
+        Worst<UnitAt> nearest = Worst.of(facts.units(), unit -> Measure.atLeast(Math.abs(unit.rightM()) - half, least.value(), "m"));
+        outcomes.about(facts.aid()).measured(nearest.measure()).resting(least)
+                .saying("distance", nearest.item().name(), Words.m(nearest.measure().value()), Words.m(least.value()))
+                .advising("outward", Words.m(-nearest.measure().margin()))
+                .step("edge-distance", Words.mm(Math.abs(nearest.item().rightM())), Words.mm(half), Words.mm(nearest.measure().value()))
+                .add();
     }
 }

@@ -1,13 +1,11 @@
 package slopewright.checks.internal.bar;
 
-import java.util.List;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -20,15 +18,12 @@ public final class BarMostSpacingRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue most = facts.length("bar-spacing-most");
-        List<Double> places = BarSpacings.placesM(facts);
-        for (int i = 1; i < places.size(); i++) {
-            double spacing = places.get(i) - places.get(i - 1);
-            compare(findings, facts.aid(), Measure.atMost(spacing, most.value(), "m"), most.citation(),
-                    "Bar " + (i + 1) + " stands " + Words.m(spacing) + " beyond bar " + i + "; at most " + Words.m(most.value())
-                            + " are usual.",
-                    "Set the bars closer together.");
+        for (BarPair pair : BarPair.of(facts)) {
+            outcomes.about(facts.aid()).measured(Measure.atMost(pair.spacingM(), most.value(), "m")).resting(most)
+                    .saying("spacing", Words.count(pair.far()), Words.m(pair.spacingM()), Words.count(pair.near()), Words.m(most.value()))
+                    .advising("closer").add();
         }
     }
 }

@@ -1,13 +1,11 @@
 package slopewright.checks.internal.bar;
 
-import java.util.List;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -20,17 +18,15 @@ public final class BarOrderRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        List<Double> places = BarSpacings.placesM(facts);
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue offset = facts.angle("far-offset");
-        for (int i = 1; i < places.size(); i++) {
-            double before = facts.bar(i).stream().mapToDouble(UnitAt::settingDeg).max().orElseThrow();
-            double after = facts.bar(i + 1).stream().mapToDouble(UnitAt::settingDeg).min().orElseThrow();
-            decide(findings, facts.aid(), places.get(i) > places.get(i - 1) && after > before, offset.citation(),
-                    "Bar " + (i + 1) + " stands at " + Words.m(places.get(i)) + " and is set to " + Words.deg(after) + "; bar " + i
-                            + " stands at "
-                            + Words.m(places.get(i - 1)) + " and is set to " + Words.deg(before) + ".",
-                    "Exchange the bars: a near bar that is red under a far bar that is white is no signal of a healthy system.");
+        for (BarPair pair : BarPair.of(facts)) {
+            double highestNear = facts.bar(pair.near()).stream().mapToDouble(UnitAt::settingDeg).max().orElseThrow();
+            double lowestFar = facts.bar(pair.far()).stream().mapToDouble(UnitAt::settingDeg).min().orElseThrow();
+            outcomes.about(facts.aid()).met(pair.spacingM() > 0 && lowestFar > highestNear).resting(offset)
+                    .saying("order", Words.count(pair.far()), Words.m(pair.farM()), Words.deg(lowestFar), Words.count(pair.near()),
+                            Words.m(pair.nearM()), Words.deg(highestNear))
+                    .advising("exchange").add();
         }
     }
 }

@@ -1,6 +1,5 @@
 package slopewright.checks.internal.bar;
 
-import java.util.Comparator;
 import java.util.List;
 
 import slopewright.checks.Measure;
@@ -9,8 +8,9 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
 import slopewright.geometry.Angles;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -23,24 +23,20 @@ public final class BarSettingsRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue accuracy = facts.value("setting-accuracy-min");
-        double slope = facts.laid().slopeDeg();
+        double slope = facts.slopeDeg();
         List<String> names = facts.indicator().bars();
         for (int bar = 1; bar <= names.size(); bar++) {
             CitedValue offset = facts.angle(names.get(bar - 1) + "-offset");
             double wanted = slope + offset.value();
-            UnitAt worst = facts.bar(bar).stream().max(Comparator.comparingDouble(unit -> Math.abs(unit.settingDeg() - wanted)))
-                    .orElseThrow();
-            double off = Angles.degToMinutes(Math.abs(worst.settingDeg() - wanted));
-            compare(findings, facts.aid(), Measure.atMost(off, accuracy.value(), "min"),
-                    OutcomeCollector.weakest(List.of(offset.citation(), accuracy.citation())), "In the " + names.get(bar - 1) + " bar "
-                            + worst.label()
-                            + " is set to " + Words.deg(worst.settingDeg()) + "; the slope of " + Words.deg(slope) + " gives "
-                            + Words.deg(wanted)
-                            + ", within " + Words.min(accuracy.value()) + ".",
-                    "Set it to " + Words.deg(wanted)
-                            + ", or confirm the other tradition (near half a degree below, far on the slope) by an override.");
+            Worst<UnitAt> worst = Worst.of(facts.bar(bar), unit -> Measure
+                    .atMost(Angles.degToMinutes(Math.abs(unit.settingDeg() - wanted)), accuracy.value(), "min"));
+            outcomes.about(facts.aid()).measured(worst.measure()).resting(offset, accuracy)
+                    .saying("setting", Words.count(bar), Words.term("bar." + names.get(bar - 1)), worst.item().name(),
+                            Words.deg(worst.item().settingDeg()), Words.deg(slope), Words.deg(wanted), Words.min(accuracy.value()))
+                    .advising("set", Words.deg(wanted))
+                    .step("setting", Words.deg(slope), Words.min(Angles.degToMinutes(offset.value())), Words.deg(wanted)).add();
         }
     }
 }

@@ -1,13 +1,11 @@
 package slopewright.checks.internal.bar;
 
-import java.util.List;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -20,15 +18,11 @@ public final class NearBarRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue from = facts.length("near-bar-from");
         CitedValue to = facts.length("near-bar-to");
         double near = facts.barAlongM(1);
-        Measure measure = near - from.value() < to.value() - near ? Measure.atLeast(near, from.value(), "m")
-                : Measure.atMost(near, to.value(), "m");
-        compare(findings, facts.aid(), measure, OutcomeCollector.weakest(List.of(from.citation(), to.citation())),
-                "The near bar stands " + Words.m(near) + " from the threshold; " + Words.m(from.value()) + " to " + Words.m(to.value())
-                        + " are usual.",
-                "Move it, or choose an eye height that puts it there.");
+        outcomes.about(facts.aid()).measured(Measure.between(near, from.value(), to.value(), "m")).resting(from, to)
+                .saying("place", Words.m(near), Words.m(from.value()), Words.m(to.value())).advising("move").add();
     }
 }

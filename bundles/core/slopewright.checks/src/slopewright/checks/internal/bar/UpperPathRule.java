@@ -1,15 +1,15 @@
 package slopewright.checks.internal.bar;
 
-import java.util.List;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -22,16 +22,18 @@ public final class UpperPathRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        if (facts.indicator().bars().size() < 3) {
+            throw Stop.notApplicable(Message.of("BAR-08.one-path"));
+        }
         CitedValue step = facts.angle("upper-path-step");
         CitedValue accuracy = facts.value("setting-accuracy-min");
         double middle = facts.bar(2).stream().mapToDouble(UnitAt::settingDeg).average().orElseThrow();
         double far = facts.bar(3).stream().mapToDouble(UnitAt::settingDeg).average().orElseThrow();
-        double value = Angles.degToMinutes(far - middle);
+        double rise = Angles.degToMinutes(far - middle);
         double wanted = Angles.degToMinutes(step.value());
-        compare(findings, facts.aid(), Measure.within(value, wanted, accuracy.value(), "min"),
-                OutcomeCollector.weakest(List.of(step.citation(), accuracy.citation())), "The far bar is set " + Words.min(value)
-                        + " above the middle bar; "
-                        + Words.min(wanted) + " are wanted, within " + Words.min(accuracy.value()) + ".", "Correct the settings.");
+        outcomes.about(facts.aid()).measured(Measure.within(rise, wanted, accuracy.value(), "min")).resting(step, accuracy)
+                .saying("step", Words.min(rise), Words.min(wanted), Words.min(accuracy.value())).advising("correct")
+                .step("angle-difference", Words.deg(far), Words.deg(middle), Words.min(rise)).add();
     }
 }

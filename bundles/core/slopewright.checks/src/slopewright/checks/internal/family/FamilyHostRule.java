@@ -1,13 +1,10 @@
 package slopewright.checks.internal.family;
 
-import java.util.Optional;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.siting.Families;
-import slopewright.siting.IndicatorFamily;
+import slopewright.messages.Words;
 
 /** Some families are for runways, some for helipads. */
 public final class FamilyHostRule extends AidRule {
@@ -18,11 +15,11 @@ public final class FamilyHostRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        IndicatorFamily family = facts.indicator();
-        boolean met = facts.atRunway() ? family.atRunways() : family.atHelipads();
-        String place = facts.atRunway() ? "a runway" : "a helipad";
-        findings.decide(facts.aid(), met, Optional.empty(), met ? facts.familyName() + " may stand at " + place + "."
-                : facts.familyName() + " is not for " + place + ". Choose another family.", severity());
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        boolean suits = facts.atRunway() ? facts.indicator().atRunways() : facts.indicator().atHelipads();
+        outcomes.about(facts.aid()).met(suits)
+                .saying(facts.atRunway() ? suits ? "for-runways" : "not-for-runways" : suits ? "for-helipads" : "not-for-helipads",
+                        Words.name(facts.familyName()))
+                .advising("choose").add();
     }
 }

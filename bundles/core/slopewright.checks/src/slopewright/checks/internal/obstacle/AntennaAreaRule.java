@@ -1,14 +1,15 @@
 package slopewright.checks.internal.obstacle;
 
 import java.util.List;
-import java.util.Optional;
 
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.GlidePathAid;
 
 /** Units keep out of the area of the glide path antenna. */
@@ -20,18 +21,15 @@ public final class AntennaAreaRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        GlidePathAid path = facts.host().getGlidePath();
-        if (path == null || !facts.atRunway()) {
-            return;
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        GlidePathAid path = facts.end().getGlidePath();
+        if (path == null) {
+            throw Stop.notApplicable(Message.of("outcome.no-glide-path"));
         }
-        double antenna = AidFacts.need(path.getAntennaRightM(), "place of the glide path antenna");
-        List<String> near = facts.units().stream().filter(unit -> unit.rightM() < 0 == antenna < 0).map(UnitAt::label).toList();
-        findings.decide(facts.aid(), near.isEmpty(), Optional.empty(), near.isEmpty()
-                ? "The antenna stands on the other side of the runway."
-                : Words.list(near) + (near.size() == 1 ? " stands" : " stand")
-                + " on the side of the antenna. No dimension of its area was read:"
-                        + " let the operator of the glide path confirm that its signal is not disturbed, or use the other side.",
-                        severity());
+        double antenna = AidFacts.need(path.getAntennaRightM(), Message.of("missing.antenna-right"));
+        List<UnitAt> sameSide = facts.units().stream().filter(unit -> unit.rightM() < 0 == antenna < 0).toList();
+        outcomes.about(facts.aid()).met(sameSide.isEmpty())
+                .saying(sameSide.isEmpty() ? "other-side" : "same-side", Words.list(sameSide.stream().map(UnitAt::name).toList()))
+                .advising("confirm").add();
     }
 }

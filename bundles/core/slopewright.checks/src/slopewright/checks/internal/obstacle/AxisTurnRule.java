@@ -5,10 +5,15 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Stop;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 
-/** The axis may be turned a little to keep clear of obstacles. */
+/**
+ * The axis may be turned a little to keep clear of obstacles. Where a rule set gives no limit, nobody can tell whether a turned axis is
+ * allowed.
+ */
 public final class AxisTurnRule extends AidRule {
 
     /** Made by the service loader. */
@@ -17,15 +22,15 @@ public final class AxisTurnRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         Double turn = facts.aid().getAxisTurnDeg();
         if (turn == null || turn == 0) {
-            findings.notApplicable(facts.aid(), "The axis is not turned.");
-            return;
+            throw Stop.notApplicable(Message.of("OBS-02.not-turned"));
         }
-        CitedValue limit = facts.common("obstacle.axis-turn-limit-deg");
-        compare(findings, facts.aid(), Measure.atMost(Math.abs(turn), limit.value(), "deg"), limit.citation(),
-                "The axis is turned by " + Words.degrees(Math.abs(turn)) + "; " + Words.degrees(limit.value()) + " are allowed.",
-                "Turn it less and cure the obstacle in another way.");
+        CitedValue limit = facts.rules().find("obstacle.axis-turn-limit-deg").orElseThrow(() -> Stop.missing(
+                Message.of("missing.axis-turn-limit"), Message.of("OBS-02.no-limit", Words.degrees(Math.abs(turn)),
+                        Words.name(facts.rules().key()), Words.name(facts.rules().edition()))));
+        outcomes.about(facts.aid()).measured(Measure.atMost(Math.abs(turn), limit.value(), "deg")).resting(limit)
+                .saying("turned", Words.degrees(Math.abs(turn)), Words.degrees(limit.value())).advising("less").add();
     }
 }

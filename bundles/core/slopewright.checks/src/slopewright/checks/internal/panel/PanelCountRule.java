@@ -3,7 +3,6 @@ package slopewright.checks.internal.panel;
 import slopewright.checks.internal.UnitCount;
 import slopewright.siting.Trait;
 
-
 /** Alignment of elements takes three panels. */
 public final class PanelCountRule extends UnitCount {
 

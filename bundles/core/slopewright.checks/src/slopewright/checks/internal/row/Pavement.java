@@ -1,55 +1,59 @@
 package slopewright.checks.internal.row;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 import slopewright.checks.internal.Stop;
+import slopewright.checks.internal.UnitAt;
 import slopewright.geometry.FramePoint;
-import slopewright.model.Aerodrome;
+import slopewright.messages.Message;
 import slopewright.model.EdgeKind;
+import slopewright.model.Identified;
 import slopewright.model.Place;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.TaxiwayEdge;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
 /**
  * A pavement near the units, in their frame.
  *
- * @param name    what it is called
+ * @param element what it belongs to
  * @param isApron whether it is an apron
  * @param line    its edge, or its centre line
  * @param halfM   half its width where the line is a centre line, else 0
  */
-record Pavement(String name, boolean isApron, List<FramePoint> line, double halfM) {
+record Pavement(Identified element, boolean isApron, List<FramePoint> line, double halfM) {
 
-    /** Returns the edges that were surveyed. */
-    static List<Pavement> edges(Aerodrome aerodrome, SiteFrame frame) {
-        List<Pavement> found = new ArrayList<>();
-        for (TaxiwayEdge edge : aerodrome.getTaxiwayEdges()) {
-            if (edge.getPoints().isEmpty()) {
-                throw Stop.missing("points of " + Projects.label(edge));
-            }
-            List<FramePoint> line = edge.getPoints().stream().map(place -> inFrame(place, frame)).toList();
-            found.add(new Pavement(Projects.label(edge), edge.getKind() == EdgeKind.APRON, line, 0));
+    /** Returns a surveyed edge of a taxiway or an apron; ends the rule where it has no points. */
+    static Pavement of(TaxiwayEdge edge, SiteFrame frame) {
+        if (edge.getPoints().isEmpty()) {
+            throw Stop.missing(Message.of("missing.pavement-points", ElementNames.of(edge)));
         }
-        return found;
+        return new Pavement(edge, edge.getKind() == EdgeKind.APRON, edge.getPoints().stream().map(place -> inFrame(place, frame)).toList(),
+                0);
     }
 
-    /** Returns the other runways whose ends and width are known. */
-    static List<Pavement> otherRunways(Aerodrome aerodrome, Runway own, SiteFrame frame) {
-        List<Pavement> found = new ArrayList<>();
-        for (Runway runway : aerodrome.getRunways()) {
-            List<Place> ends = runway.getEnds().stream().map(RunwayEnd::getThreshold).filter(Objects::nonNull).toList();
-            if (runway != own && ends.size() == 2 && runway.getWidthM() != null) {
-                found.add(new Pavement(Projects.label(runway), false, ends.stream().map(place -> inFrame(place, frame)).toList(),
-                        runway.getWidthM() / 2));
-            }
+    /**
+     * Returns another runway, with the pavement before displaced thresholds; ends the rule where its thresholds or its width are not known,
+     * because nobody can tell how near it comes.
+     */
+    static Pavement of(Runway runway, SiteFrame frame) {
+        List<RunwayEnd> ends = runway.getEnds();
+        if (ends.size() != 2 || ends.stream().anyMatch(end -> end.getThreshold() == null) || runway.getWidthM() == null) {
+            throw Stop.missing(Message.of("missing.runway-outline", ElementNames.of(runway)));
         }
-        return found;
+        FramePoint first = inFrame(ends.get(0).getThreshold(), frame);
+        FramePoint second = inFrame(ends.get(1).getThreshold(), frame);
+        return new Pavement(runway, false, List.of(extremity(first, second, ends.get(0)), extremity(second, first, ends.get(1))),
+                runway.getWidthM() / 2);
+    }
+
+    private static FramePoint extremity(FramePoint threshold, FramePoint farThreshold, RunwayEnd end) {
+        double lengthM = threshold.planDistanceM(farThreshold);
+        Double displacedM = end.getDisplacedThresholdM();
+        return displacedM == null || lengthM == 0 ? threshold : threshold.towards(farThreshold, -displacedM / lengthM);
     }
 
     private static FramePoint inFrame(Place place, SiteFrame frame) {
@@ -61,8 +65,8 @@ record Pavement(String name, boolean isApron, List<FramePoint> line, double half
     }
 
     /** Returns the distance in plan, 0 on the pavement. */
-    double distanceM(double alongM, double rightM) {
-        FramePoint at = new FramePoint(alongM, rightM, 0);
+    double distanceM(UnitAt unit) {
+        FramePoint at = new FramePoint(unit.alongM(), unit.rightM(), 0);
         double least = at.planDistanceM(line.get(0));
         for (int i = 1; i < line.size(); i++) {
             FramePoint from = line.get(i - 1);
@@ -70,7 +74,8 @@ record Pavement(String name, boolean isApron, List<FramePoint> line, double half
             double along = to.alongM() - from.alongM();
             double right = to.rightM() - from.rightM();
             double square = along * along + right * right;
-            double share = square == 0 ? 0 : ((alongM - from.alongM()) * along + (rightM - from.rightM()) * right) / square;
+            double share = square == 0 ? 0
+                    : ((at.alongM() - from.alongM()) * along + (at.rightM() - from.rightM()) * right) / square;
             least = Math.min(least, at.planDistanceM(from.towards(to, Math.max(0, Math.min(1, share)))));
         }
         return Math.max(0, least - halfM);

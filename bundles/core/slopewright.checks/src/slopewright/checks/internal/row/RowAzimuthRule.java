@@ -1,14 +1,14 @@
 package slopewright.checks.internal.row;
 
-import java.util.Comparator;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -21,16 +21,15 @@ public final class RowAzimuthRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue limit = facts.angle("azimuth-tolerance");
-        UnitAt worst = facts.units().stream().max(Comparator.comparingDouble(RowAzimuthRule::off)).orElseThrow();
-        double off = off(worst);
-        compare(findings, facts.aid(), Measure.atMost(off, limit.value(), "deg"), limit.citation(),
-                worst.label() + " points " + Words.degrees(off) + " off the axis; " + Words.degrees(limit.value()) + " are allowed.",
-                "Turn it parallel to the axis.");
+        Worst<UnitAt> worst = Worst.of(facts.units(), unit -> Measure.atMost(offDeg(unit), limit.value(), "deg"));
+        outcomes.about(facts.aid()).measured(worst.measure()).resting(limit)
+                .saying("off", worst.item().name(), Words.degrees(worst.measure().value()), Words.degrees(limit.value()))
+                .advising("turn").add();
     }
 
-    private static double off(UnitAt unit) {
-        return Math.abs(unit.need(unit.unit().getAzimuthOffsetDeg(), "azimuth"));
+    private static double offDeg(UnitAt unit) {
+        return Math.abs(UnitAt.need(unit.unit().getAzimuthOffsetDeg(), Message.of("missing.unit-azimuth", unit.name())));
     }
 }

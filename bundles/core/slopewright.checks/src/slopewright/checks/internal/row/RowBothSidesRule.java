@@ -1,15 +1,19 @@
 package slopewright.checks.internal.row;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -21,34 +25,31 @@ public final class RowBothSidesRule extends AidRule {
         super("ROW-10", Severity.FAIL, Trait.ROW);
     }
 
+    private record Opposite(UnitAt left, UnitAt right) {
+        double differenceMin() {
+            return Angles.degToMinutes(Math.abs(left.settingDeg() - right.settingDeg()));
+        }
+    }
+
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         List<List<UnitAt>> sides = facts.sides();
         if (sides.size() < 2) {
-            findings.notApplicable(facts.aid(), "The units stand on one side.");
-            return;
+            throw Stop.notApplicable(Message.of("ROW-10.single-side"));
         }
+        List<UnitAt> left = sides.get(0);
+        List<UnitAt> right = sides.get(1);
         CitedValue alike = facts.value("both-sides-difference-min");
         CitedValue accuracy = facts.value("setting-accuracy-min");
-        if (sides.get(0).size() != sides.get(1).size()) {
-            decide(findings, facts.aid(), false, alike.citation(), "The sides have " + sides.get(0).size() + " and " + sides.get(1).size()
-                    + " units.",
-                    "Give both as many.");
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(alike, accuracy);
+        if (left.size() != right.size()) {
+            entry.met(false).saying("uneven", Words.count(left.size()), Words.count(right.size())).advising("complete").add();
             return;
         }
         double limit = alike.value() + accuracy.value();
-        double worst = 0;
-        String where = "";
-        for (int i = 0; i < sides.get(0).size(); i++) {
-            double difference = Angles.degToMinutes(Math.abs(sides.get(0).get(i).settingDeg() - sides.get(1).get(i).settingDeg()));
-            if (difference >= worst) {
-                worst = difference;
-                where = sides.get(0).get(i).label() + " and " + sides.get(1).get(i).label();
-            }
-        }
-        compare(findings, facts.aid(), Measure.atMost(worst, limit, "min"),
-                OutcomeCollector.weakest(List.of(alike.citation(), accuracy.citation())),
-                where + " differ by " + Words.min(worst) + "; they are set alike within the accuracy of setting, " + Words.min(limit) + ".",
-                "Set both to the same angle.");
+        List<Opposite> pairs = IntStream.range(0, left.size()).mapToObj(i -> new Opposite(left.get(i), right.get(i))).toList();
+        Worst<Opposite> worst = Worst.of(pairs, pair -> Measure.atMost(pair.differenceMin(), limit, "min"));
+        entry.measured(worst.measure()).saying("differ", worst.item().left().name(), worst.item().right().name(),
+                Words.min(worst.measure().value()), Words.min(limit)).advising("set-alike").add();
     }
 }

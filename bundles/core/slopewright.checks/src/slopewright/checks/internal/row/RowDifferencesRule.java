@@ -8,12 +8,12 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
 import slopewright.geometry.Angles;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Neighbouring units differ by what makes the sectors. */
+/** Neighbouring units differ by what makes the sectors, and the settings fall from the runway outward. */
 public final class RowDifferencesRule extends AidRule {
 
     /** Made by the service loader. */
@@ -22,19 +22,33 @@ public final class RowDifferencesRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue accuracy = facts.value("setting-accuracy-min");
         RowSettings wanted = RowSettings.of(facts);
         for (List<UnitAt> side : facts.sides()) {
-            for (int i = 1; i < side.size(); i++) {
-                double difference = Angles.degToMinutes(side.get(i - 1).settingDeg() - side.get(i).settingDeg());
-                double right = Angles.degToMinutes(wanted.deg(i - 1, side.size()) - wanted.deg(i, side.size()));
-                compare(findings, side.get(i).unit(), Measure.within(difference, right, 2 * accuracy.value(), "min"),
-                        OutcomeCollector.weakest(List.of(wanted.citation(), accuracy.citation())),
-                        side.get(i - 1).label() + " is set " + Words.min(difference) + " higher than " + side.get(i).label() + "; "
-                                + Words.min(right)
-                                + " are wanted, within " + Words.min(2 * accuracy.value()) + ".", "Correct both settings.");
+            List<Neighbours> neighbours = Neighbours.of(side);
+            for (int i = 0; i < neighbours.size(); i++) {
+                Neighbours pair = neighbours.get(i);
+                double wantedMin = Angles.degToMinutes(wanted.deg(i, side.size()) - wanted.deg(i + 1, side.size()));
+                guarded(pair.outer().unit(), outcomes, () -> compare(pair, wantedMin, wanted, accuracy, outcomes));
             }
         }
+    }
+
+    /** A tolerance that is wider than the step never lets a reversed order pass. */
+    private static void compare(Neighbours pair, double wantedMin, RowSettings wanted, CitedValue accuracy, OutcomeCollector outcomes) {
+        double fallMin = Angles.degToMinutes(pair.inner().settingDeg() - pair.outer().settingDeg());
+        OutcomeCollector.Entry entry = outcomes.about(pair.outer().unit()).citing(wanted.citations()).resting(accuracy);
+        if (fallMin <= 0) {
+            entry.met(false).saying("reversed", pair.inner().name(), Words.deg(pair.inner().settingDeg()), pair.outer().name(),
+                    Words.deg(pair.outer().settingDeg())).advising("exchange").add();
+            return;
+        }
+        double tolerance = 2 * accuracy.value();
+        entry.measured(Measure.within(fallMin, wantedMin, tolerance, "min"))
+                .saying("falls", pair.inner().name(), pair.outer().name(), Words.min(fallMin), Words.min(wantedMin), Words.min(tolerance))
+                .advising("correct")
+                .step("angle-difference", Words.deg(pair.inner().settingDeg()), Words.deg(pair.outer().settingDeg()), Words.min(fallMin))
+                .add();
     }
 }

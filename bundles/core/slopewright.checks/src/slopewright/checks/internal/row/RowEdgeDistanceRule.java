@@ -1,16 +1,15 @@
 package slopewright.checks.internal.row;
 
 import java.util.List;
+import java.util.Optional;
 
-import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
-import slopewright.standards.CitedValue;
 
 /** The unit nearest to the runway keeps its distance from the edge. */
 public final class RowEdgeDistanceRule extends AidRule {
@@ -21,29 +20,19 @@ public final class RowEdgeDistanceRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        if (!facts.atRunway()) {
-            return;
-        }
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        facts.end();
         double half = facts.halfWidthM();
-        RowLayouts layouts = RowLayouts.of(facts);
+        List<RowLayout> layouts = RowLayout.of(facts);
         for (List<UnitAt> side : facts.sides()) {
-            double distance = Math.abs(side.get(0).rightM()) - half;
-            RowLayouts.Choice choice = layouts.nearestEdge(distance);
-            CitedValue further = facts.length("inner-unit-to-edge-tolerance");
-            CitedValue closer = facts.hasLength("inner-unit-to-edge-tolerance-closer")
-                    ? facts.length("inner-unit-to-edge-tolerance-closer") : further;
-            double wanted = choice.edge().value();
-            double least = wanted - closer.value();
-            double most = wanted + further.value();
-            double value = distance;
-            Measure measure = value <= wanted ? Measure.atLeast(value, least, "m") : Measure.atMost(value, most, "m");
-            compare(findings, facts.aid(), measure,
-                    OutcomeCollector.weakest(List.of(choice.edge().citation(), value <= wanted ? closer.citation() : further.citation())),
-                    side.get(0).label() + " stands " + Words.m(distance) + " from the runway edge; " + choice.name() + " is "
-                            + Words.m(wanted)
-                            + ", " + Words.m(closer.value()) + " closer or " + Words.m(further.value()) + " further.",
-                    "Move the row to the side by " + Words.m(Math.abs(distance - wanted)) + (distance < wanted ? " outward." : " inward."));
+            UnitAt inner = side.get(0);
+            double distance = Math.abs(inner.rightM()) - half;
+            RowLayout layout = RowLayout.nearest(layouts, Optional.of(distance), Neighbours.of(side));
+            LengthRange range = layout.edge();
+            outcomes.about(facts.aid()).measured(range.measure(distance)).citing(range.citations())
+                    .saying("distance", inner.name(), Words.m(distance), layout.term(), Words.m(range.leastM()), Words.m(range.mostM()))
+                    .advising(distance < range.leastM() ? "outward" : "inward", Words.m(Math.abs(distance - range.usualM())))
+                    .step("edge-distance", Words.mm(Math.abs(inner.rightM())), Words.mm(half), Words.mm(distance)).add();
         }
     }
 }

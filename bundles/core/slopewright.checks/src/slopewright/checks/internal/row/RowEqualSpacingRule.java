@@ -1,5 +1,7 @@
 package slopewright.checks.internal.row;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 import slopewright.checks.Measure;
@@ -8,7 +10,8 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -21,22 +24,23 @@ public final class RowEqualSpacingRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue tolerance = facts.length("unit-spacing-equality");
+        Comparator<Neighbours> bySpacing = Comparator.comparingDouble(Neighbours::spacingM);
         for (List<UnitAt> side : facts.sides()) {
-            if (side.size() < 3) {
-                findings.notApplicable(facts.aid(), "Two units have one spacing.");
+            List<Neighbours> neighbours = Neighbours.of(side);
+            if (neighbours.size() < 2) {
+                outcomes.notApplicable(facts.aid(), Message.of("ROW-05.one-spacing", side.get(0).name()));
                 continue;
             }
-            double mean = Math.abs(side.get(side.size() - 1).rightM() - side.get(0).rightM()) / (side.size() - 1);
-            double worst = 0;
-            for (int i = 1; i < side.size(); i++) {
-                worst = Math.max(worst, Math.abs(Math.abs(side.get(i).rightM() - side.get(i - 1).rightM()) - mean));
-            }
-            compare(findings, facts.aid(), Measure.atMost(worst, tolerance.value(), "m"),
-                    tolerance.citation(),
-                    "The spacings depart by up to " + Words.m(worst) + " from their mean of " + Words.m(mean) + "; the tolerance is "
-                            + Words.m(tolerance.value()) + ".", "Space the units evenly.");
+            Neighbours widest = Collections.max(neighbours, bySpacing);
+            Neighbours narrowest = Collections.min(neighbours, bySpacing);
+            double difference = widest.spacingM() - narrowest.spacingM();
+            outcomes.about(facts.aid()).measured(Measure.atMost(difference, tolerance.value(), "m")).resting(tolerance)
+                    .saying("difference", Words.m(difference), widest.inner().name(), widest.outer().name(), narrowest.inner().name(),
+                            narrowest.outer().name(), Words.m(tolerance.value()))
+                    .advising("even").step("difference", Words.mm(widest.spacingM()), Words.mm(narrowest.spacingM()), Words.mm(difference))
+                    .add();
         }
     }
 }

@@ -4,6 +4,9 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.SettingsForm;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
@@ -17,20 +20,23 @@ public final class RowHarmonisedRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        if (!facts.atRunway()) {
-            return;
-        }
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        facts.end();
         CitedValue offset = facts.value("glide-path-inner-offset-min");
+        double slope = facts.slopeDeg();
+        facts.find("steep-from-deg").filter(steep -> slope > steep.value()).ifPresent(steep -> {
+            throw Stop.notApplicable(Message.of("ROW-09.steep", Words.deg(slope), Words.degrees(steep.value())));
+        });
         boolean beside = facts.host().getGlidePath() != null;
-        boolean groupOnly = facts.hasLength("group-4-extra-distance");
-        boolean wanted = beside && (!groupOnly || facts.aid().getHeightGroup() != null && facts.aid().getHeightGroup() == 4);
+        boolean forTallest = facts.hasLength("group-4-extra-distance");
+        boolean wanted = beside && (!forTallest || isTallest(facts));
         boolean widened = facts.aid().getSettings() == SettingsForm.GLIDE_PATH;
-        String compared = (beside ? "There is a glide path" : "There is no glide path") + "; the settings are "
-                + (widened ? "widened." : "the standard ones.");
-        decide(findings, facts.aid(), widened == wanted, offset.citation(), compared, wanted
-                ? "Choose the widened settings, so that both aids agree for the range of eye-to-antenna heights."
-                : "Choose the standard settings; the widened ones are for " + (groupOnly ? "height group 4 beside " : "")
-                + "a glide path.");
+        outcomes.about(facts.aid()).met(widened == wanted).resting(offset)
+                .saying(beside ? widened ? "beside-widened" : "beside-standard" : widened ? "none-widened" : "none-standard")
+                .advising(wanted ? "widen" : forTallest ? "narrow-unless-tallest" : "narrow").add();
+    }
+
+    private static boolean isTallest(AidFacts facts) {
+        return AidFacts.need(facts.aid().getHeightGroup(), Message.of("missing.height-group")) == 4;
     }
 }

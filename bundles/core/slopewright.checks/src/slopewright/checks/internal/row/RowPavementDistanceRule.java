@@ -1,7 +1,5 @@
 package slopewright.checks.internal.row;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 import slopewright.checks.Measure;
@@ -9,12 +7,16 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Project;
+import slopewright.model.Runway;
+import slopewright.model.TaxiwayEdge;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Trait;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.Citation;
@@ -30,27 +32,32 @@ public final class RowPavementDistanceRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        if (!facts.atRunway()) {
-            return;
-        }
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        facts.end();
         CitedValue limit = facts.length("clearance-to-other-pavement");
         SiteFrame frame = facts.frame();
         Aerodrome aerodrome = Projects.project(facts.aid()).map(Project::getAerodrome).orElseThrow();
-        List<Pavement> pavements = new ArrayList<>(Pavement.edges(aerodrome, frame));
-        Pavement.otherRunways(aerodrome, facts.runway().orElseThrow(), frame).forEach(pavements::add);
-        if (pavements.isEmpty()) {
-            throw Stop.missing("edges of taxiways, aprons and other runways near the units");
+        if (aerodrome.getTaxiwayEdges().isEmpty()) {
+            Message edges = Message.of("missing.pavement-edges");
+            outcomes.notEvaluated(facts.aid(), List.of(edges), Message.of("outcome.missing", edges));
         }
-        for (Pavement pavement : pavements) {
-            UnitAt nearest = facts.units().stream()
-                    .min(Comparator.comparingDouble(unit -> pavement.distanceM(unit.alongM(), unit.rightM()))).orElseThrow();
-            double least = pavement.distanceM(nearest.alongM(), nearest.rightM());
-            Citation citation = pavement.isApron() && limit.citation().provenance().needsConfirmation()
-                    ? limit.citation().atMost(Provenance.FROM_MEMORY) : limit.citation();
-            compare(findings, facts.aid(), Measure.atLeast(least, limit.value(), "m"), citation,
-                    nearest.label() + " stands " + Words.m(least) + " from " + pavement.name() + "; at least " + Words.m(limit.value())
-                            + " are needed.", "Move the row, or change to a closer spacing or the other side.");
+        for (TaxiwayEdge edge : aerodrome.getTaxiwayEdges()) {
+            guarded(facts.aid(), outcomes, () -> compare(facts, Pavement.of(edge, frame), limit, outcomes));
         }
+        for (Runway runway : aerodrome.getRunways()) {
+            if (runway != facts.runway().orElseThrow()) {
+                guarded(facts.aid(), outcomes, () -> compare(facts, Pavement.of(runway, frame), limit, outcomes));
+            }
+        }
+    }
+
+    private static void compare(AidFacts facts, Pavement pavement, CitedValue limit, OutcomeCollector outcomes) {
+        Worst<UnitAt> nearest = Worst.of(facts.units(), unit -> Measure.atLeast(pavement.distanceM(unit), limit.value(), "m"));
+        Citation citation = pavement.isApron() && limit.citation().provenance().needsConfirmation()
+                ? limit.citation().atMost(Provenance.FROM_MEMORY) : limit.citation();
+        outcomes.about(facts.aid()).measured(nearest.measure()).citing(citation)
+                .saying("distance", nearest.item().name(), ElementNames.of(pavement.element()), Words.m(nearest.measure().value()),
+                        Words.m(limit.value()))
+                .advising("move").add();
     }
 }

@@ -8,8 +8,8 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
 import slopewright.geometry.Angles;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -22,20 +22,26 @@ public final class RowSettingsRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue accuracy = facts.value("setting-accuracy-min");
         RowSettings wanted = RowSettings.of(facts);
         for (List<UnitAt> side : facts.sides()) {
             for (int i = 0; i < side.size(); i++) {
                 UnitAt unit = side.get(i);
-                double off = Angles.degToMinutes(Math.abs(unit.settingDeg() - wanted.deg(i, side.size())));
-                compare(findings, unit.unit(), Measure.atMost(off, accuracy.value(), "min"),
-                        OutcomeCollector.weakest(List.of(wanted.citation(), accuracy.citation())),
-                        unit.label() + " is set to " + Words.deg(unit.settingDeg()) + "; the slope of " + Words.deg(wanted.slopeDeg())
-                                + " gives "
-                                + Words.deg(wanted.deg(i, side.size())) + ", within " + Words.min(accuracy.value()) + ".",
-                        "Set it to " + Words.deg(wanted.deg(i, side.size())) + ".");
+                double wantedDeg = wanted.deg(i, side.size());
+                guarded(unit.unit(), outcomes, () -> compare(unit, wantedDeg, wanted, accuracy, outcomes));
             }
         }
+    }
+
+    private static void compare(UnitAt unit, double wantedDeg, RowSettings wanted, CitedValue accuracy, OutcomeCollector outcomes) {
+        double offMin = Angles.degToMinutes(Math.abs(unit.settingDeg() - wantedDeg));
+        outcomes.about(unit.unit()).measured(Measure.atMost(offMin, accuracy.value(), "min")).citing(wanted.citations()).resting(accuracy)
+                .saying("setting", unit.name(), Words.deg(unit.settingDeg()), Words.deg(wanted.slopeDeg()), Words.deg(wantedDeg),
+                        Words.min(accuracy.value()))
+                .advising("set", Words.deg(wantedDeg))
+                .step("setting", Words.deg(wanted.slopeDeg()), Words.min(Angles.degToMinutes(wantedDeg - wanted.slopeDeg())),
+                        Words.deg(wantedDeg))
+                .add();
     }
 }

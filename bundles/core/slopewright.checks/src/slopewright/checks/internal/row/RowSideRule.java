@@ -1,12 +1,11 @@
 package slopewright.checks.internal.row;
 
-import java.util.Locale;
-import java.util.Optional;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.messages.Argument;
+import slopewright.messages.Words;
 import slopewright.model.AidSide;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
@@ -20,26 +19,30 @@ public final class RowSideRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        if (!facts.atRunway()) {
-            return;
-        }
-        CitedValue side = facts.value("side");
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        facts.end();
+        CitedValue leftUnlessImpracticable = facts.value("side");
         boolean left = facts.units().stream().anyMatch(unit -> unit.rightM() < 0);
         boolean right = facts.units().stream().anyMatch(unit -> unit.rightM() >= 0);
-        String stands = left && right ? "on both sides" : left ? "on the left" : "on the right";
-        AidSide named = facts.aid().getSide();
-        boolean asNamed = left == (named != AidSide.RIGHT) && right == (named != AidSide.LEFT);
-        if (!asNamed) {
-            findings.decide(facts.aid(), false, Optional.of(side.citation()), "The units stand " + stands + ", but the aid says "
-                    + named.getName().toLowerCase(Locale.ROOT) + ". Correct the side or move the units.", Severity.FAIL);
+        AidSide stands = left && right ? AidSide.BOTH : left ? AidSide.LEFT : AidSide.RIGHT;
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(leftUnlessImpracticable);
+        if (stands != facts.aid().getSide()) {
+            entry.met(false).severity(Severity.FAIL).saying("not-as-named", side(stands), side(facts.aid().getSide()))
+                    .advising("correct").add();
             return;
         }
         String reason = facts.aid().getRemarks();
         boolean explained = reason != null && !reason.isBlank();
-        findings.decide(facts.aid(), left, Optional.of(side.citation()), left ? "The units stand " + stands + "."
-                : "The units stand on the right. " + (explained ? "The remarks of the aid give the reason; let the authority accept it."
-                        : "Move them to the left, or state in the remarks of the aid why that is physically impracticable."),
-                explained ? Severity.NOTE : severity());
+        entry.met(left).severity(explained ? Severity.NOTE : severity())
+                .saying(left ? "as-named" : explained ? "right-explained" : "right", side(stands))
+                .advising(explained ? "accept" : "move").add();
+    }
+
+    private static Argument side(AidSide side) {
+        return Words.term(switch (side) {
+            case LEFT -> "side.left";
+            case RIGHT -> "side.right";
+            case BOTH -> "side.both";
+        });
     }
 }

@@ -1,17 +1,18 @@
 package slopewright.checks.internal.row;
 
 import java.util.List;
+import java.util.Optional;
 
-import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Runway;
 import slopewright.siting.Trait;
-import slopewright.standards.Citation;
-import slopewright.standards.CitedValue;
 
 /** The units keep their distance from each other. */
 public final class RowSpacingRule extends AidRule {
@@ -22,36 +23,22 @@ public final class RowSpacingRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        RowLayouts layouts = RowLayouts.of(facts);
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        List<RowLayout> layouts = RowLayout.of(facts);
         for (List<UnitAt> side : facts.sides()) {
-            double worst = 0;
-            String where = "";
-            double margin = Double.POSITIVE_INFINITY;
-            Measure measure = null;
-            Citation citation = null;
-            for (int i = 1; i < side.size(); i++) {
-                double gap = Math.abs(side.get(i).rightM() - side.get(i - 1).rightM());
-                CitedValue wanted = layouts.nearestSpacing(gap).spacing();
-                double least = facts.hasLength("unit-spacing-least") ? facts.length("unit-spacing-least").value()
-                        : wanted.value() - facts.length("unit-spacing-tolerance").value();
-                double most = facts.hasLength("unit-spacing-least") ? facts.length("unit-spacing").value()
-                        : wanted.value() + facts.length("unit-spacing-tolerance").value();
-                double value = gap;
-                Measure one = value - least < most - value ? Measure.atLeast(value, least, "m") : Measure.atMost(value, most, "m");
-                if (one.margin() < margin) {
-                    margin = one.margin();
-                    measure = one;
-                    worst = gap;
-                    where = side.get(i - 1).label() + " and " + side.get(i).label();
-                    citation = facts.hasLength("unit-spacing-least") ? wanted.citation()
-                            : OutcomeCollector.weakest(List.of(wanted.citation(), facts.length("unit-spacing-tolerance").citation()));
-                }
+            List<Neighbours> neighbours = Neighbours.of(side);
+            if (neighbours.isEmpty()) {
+                outcomes.notApplicable(facts.aid(), Message.of("ROW-04.single", side.get(0).name()));
+                continue;
             }
-            if (measure != null) {
-                compare(findings, facts.aid(), measure, citation, "Between " + where + " there are " + Words.m(worst) + "; the limit is "
-                        + Words.m(measure.limit()) + ".", "Set the units at equal spacing within the limits.");
-            }
+            Optional<Double> edge = facts.runway().map(Runway::getWidthM).map(width -> Math.abs(side.get(0).rightM()) - width / 2);
+            RowLayout layout = RowLayout.nearest(layouts, edge, neighbours);
+            LengthRange range = layout.spacing();
+            Worst<Neighbours> worst = Worst.of(neighbours, pair -> range.measure(pair.spacingM()));
+            outcomes.about(facts.aid()).measured(worst.measure()).citing(range.citations())
+                    .saying("spacing", worst.item().inner().name(), worst.item().outer().name(), Words.m(worst.item().spacingM()),
+                            layout.term(), Words.m(range.leastM()), Words.m(range.mostM()))
+                    .advising("space").add();
         }
     }
 }

@@ -1,14 +1,13 @@
 package slopewright.checks.internal.row;
 
-import java.util.Comparator;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -21,14 +20,11 @@ public final class RowSquareRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue limit = facts.length("bar-square-tolerance");
         double mean = facts.units().stream().mapToDouble(UnitAt::alongM).average().orElseThrow();
-        UnitAt worst = facts.units().stream().max(Comparator.comparingDouble(unit -> Math.abs(unit.alongM() - mean))).orElseThrow();
-        double off = Math.abs(worst.alongM() - mean);
-        compare(findings, facts.aid(), Measure.atMost(off, limit.value(), "m"), limit.citation(),
-                worst.label() + " stands " + Words.mm(off) + " off the line square to the centre line; " + Words.mm(limit.value())
-                        + " are allowed.",
-                "Bring the units into line.");
+        Worst<UnitAt> worst = Worst.of(facts.units(), unit -> Measure.atMost(Math.abs(unit.alongM() - mean), limit.value(), "m"));
+        outcomes.about(facts.aid()).measured(worst.measure()).resting(limit)
+                .saying("off", worst.item().name(), Words.mm(worst.measure().value()), Words.mm(limit.value())).advising("align").add();
     }
 }

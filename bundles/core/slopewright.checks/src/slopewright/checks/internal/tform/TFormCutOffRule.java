@@ -7,9 +7,10 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
 import slopewright.geometry.Angles;
+import slopewright.messages.Argument;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -22,26 +23,20 @@ public final class TFormCutOffRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue up = facts.angle("fly-up-step");
         CitedValue down = facts.angle("fly-down-step");
         CitedValue accuracy = facts.value("setting-accuracy-min");
-        double slope = facts.laid().slopeDeg();
-        double worst = -1;
-        String text = "";
-        for (List<UnitAt> side : facts.sides()) {
-            for (TFormLeg leg : TFormLeg.of(facts, side)) {
-                double wanted = leg.cutOffDeg(facts, slope);
-                double off = Angles.degToMinutes(Math.abs(leg.unit().settingDeg() - wanted));
-                if (off > worst) {
-                    worst = off;
-                    text = leg.unit().label() + " cuts off at " + Words.deg(leg.unit().settingDeg()) + "; the slope of " + Words.deg(slope)
-                            + " gives "
-                            + Words.deg(wanted) + ", within " + Words.min(accuracy.value()) + ".";
-                }
-            }
-        }
-        compare(findings, facts.aid(), Measure.atMost(worst, accuracy.value(), "min"),
-                OutcomeCollector.weakest(List.of(up.citation(), down.citation(), accuracy.citation())), text, "Set it again.");
+        double slope = facts.slopeDeg();
+        List<TFormLeg> legs = TFormSide.of(facts).stream().flatMap(side -> side.legs().stream()).toList();
+        Worst<TFormLeg> worst = Worst.of(legs, leg -> Measure.atMost(
+                Angles.degToMinutes(Math.abs(leg.unit().settingDeg() - slope - leg.offsetDeg(facts))), accuracy.value(), "min"));
+        TFormLeg leg = worst.item();
+        Argument wanted = Words.deg(slope + leg.offsetDeg(facts));
+        outcomes.about(facts.aid()).measured(worst.measure()).resting(up, down, accuracy)
+                .saying("cut-off", leg.unit().name(), Words.deg(leg.unit().settingDeg()), Words.deg(slope), wanted,
+                        Words.min(accuracy.value()))
+                .advising("set", wanted)
+                .step("setting", Words.deg(slope), Words.min(Angles.degToMinutes(leg.offsetDeg(facts))), wanted).add();
     }
 }

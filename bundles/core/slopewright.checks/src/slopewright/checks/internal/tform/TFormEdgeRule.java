@@ -1,6 +1,5 @@
 package slopewright.checks.internal.tform;
 
-import java.util.Comparator;
 import java.util.List;
 
 import slopewright.checks.Measure;
@@ -10,7 +9,9 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -23,21 +24,22 @@ public final class TFormEdgeRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue wanted = facts.length("leg-to-edge");
         CitedValue tolerance = facts.length("leg-to-edge-tolerance");
         double half = facts.halfWidthM();
         for (List<UnitAt> side : facts.sides()) {
-            UnitAt worst = side.stream().filter(unit -> unit.bar() != 1)
-                    .max(Comparator.comparingDouble(unit -> Math.abs(Math.abs(unit.rightM()) - half - wanted.value())))
-                    .orElseThrow(() -> Stop.missing("leg units"));
-            double distance = Math.abs(worst.rightM()) - half;
-            compare(findings, facts.aid(), Measure.within(distance, wanted.value(), tolerance.value(),
-                    "m"),
-                    OutcomeCollector.weakest(List.of(wanted.citation(), tolerance.citation())), worst.label() + " stands " + Words.m(distance)
-                            + " from the runway edge; " + Words.m(wanted.value()) + " are wanted, within " + Words.m(tolerance.value())
-                            + ".",
-                    "Move the leg; the system stays symmetrical.");
+            List<UnitAt> legs = side.stream().filter(unit -> unit.bar() != 1).toList();
+            if (legs.isEmpty()) {
+                throw Stop.missing(Message.of("missing.leg-units"));
+            }
+            Worst<UnitAt> worst = Worst.of(legs,
+                    unit -> Measure.within(Math.abs(unit.rightM()) - half, wanted.value(), tolerance.value(), "m"));
+            double distance = Math.abs(worst.item().rightM()) - half;
+            outcomes.about(facts.aid()).measured(worst.measure()).resting(wanted, tolerance)
+                    .saying("distance", worst.item().name(), Words.m(distance), Words.m(wanted.value()), Words.m(tolerance.value()))
+                    .advising("move")
+                    .step("edge-distance", Words.mm(Math.abs(worst.item().rightM())), Words.mm(half), Words.mm(distance)).add();
         }
     }
 }

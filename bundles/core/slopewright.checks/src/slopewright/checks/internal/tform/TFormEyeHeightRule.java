@@ -1,13 +1,11 @@
 package slopewright.checks.internal.tform;
 
-import java.util.List;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -20,14 +18,11 @@ public final class TFormEyeHeightRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue from = facts.length("eye-height-from");
         CitedValue to = facts.length("eye-height-to");
         double height = facts.nominalEyeHeightM();
-        Measure measure = height - from.value() < to.value() - height ? Measure.atLeast(height, from.value(), "m")
-                : Measure.atMost(height, to.value(), "m");
-        compare(findings, facts.aid(), measure, OutcomeCollector.weakest(List.of(from.citation(), to.citation())), "On the slope the eye passes "
-                + Words.mFt(height) + " over the threshold; " + Words.m(from.value()) + " to " + Words.m(to.value()) + " may be chosen.",
-                "Move the wing bar with its legs.");
+        outcomes.about(facts.aid()).measured(Measure.between(height, from.value(), to.value(), "m")).resting(from, to)
+                .saying("height", Words.mFt(height), Words.m(from.value()), Words.m(to.value())).advising("move").add();
     }
 }

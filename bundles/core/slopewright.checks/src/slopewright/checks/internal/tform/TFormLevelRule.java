@@ -7,9 +7,9 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
 import slopewright.geometry.Angles;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -21,31 +21,31 @@ public final class TFormLevelRule extends AidRule {
         super("TF-08", Severity.FAIL, Trait.LEGS);
     }
 
+    /** A leg with the height at which its cut-off passes over the threshold, and the one that is wanted; metres. */
+    private record Passage(TFormLeg leg, double heightM, double wantedM, double toleranceM) {
+    }
+
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue tolerance = facts.value("spacing-tolerance-percent");
-        double worst = Double.NEGATIVE_INFINITY;
-        double value = 0;
-        double limit = 0;
-        String text = "";
-        for (List<UnitAt> side : facts.sides()) {
-            double bar = TFormLeg.barLevelM(facts, side);
-            for (TFormLeg leg : TFormLeg.of(facts, side)) {
-                double nominal = leg.nominalM(facts);
-                double tan = Angles.tanDeg(leg.unit().settingDeg());
-                double wanted = bar + (leg.up() ? -nominal : nominal);
-                double off = Math.abs(leg.levelM() - wanted) * tan;
-                double allowed = nominal * tolerance.value() / 100 * tan;
-                if (off - allowed > worst) {
-                    worst = off - allowed;
-                    value = off;
-                    limit = allowed;
-                    text = "The cut-off of " + leg.unit().label() + " passes " + Words.m(leg.levelM() * tan) + " over the threshold; "
-                            + Words.m(wanted * tan) + " are wanted, within " + Words.m(allowed) + ".";
-                }
-            }
-        }
-        compare(findings, facts.aid(), Measure.atMost(value, limit, "m"), tolerance.citation(), text,
-                "Move the unit by its level difference times the cotangent of its cut-off.");
+        List<Passage> passages = TFormSide.of(facts).stream()
+                .flatMap(side -> side.legs().stream().map(leg -> passage(facts, side, leg, tolerance))).toList();
+        Worst<Passage> worst = Worst.of(passages,
+                passage -> Measure.within(passage.heightM(), passage.wantedM(), passage.toleranceM(), "m"));
+        Passage passage = worst.item();
+        outcomes.about(facts.aid()).measured(worst.measure()).resting(tolerance)
+                .saying("passes", passage.leg().unit().name(), Words.m(passage.heightM()), Words.m(passage.wantedM()),
+                        Words.m(passage.toleranceM()))
+                .advising("move")
+                .step("height-of-plane", Words.m(passage.leg().levelM()), Words.deg(passage.leg().unit().settingDeg()),
+                        Words.m(passage.heightM()))
+                .add();
+    }
+
+    private static Passage passage(AidFacts facts, TFormSide side, TFormLeg leg, CitedValue tolerance) {
+        double nominal = leg.nominalM(facts);
+        double tan = Angles.tanDeg(leg.unit().settingDeg());
+        double wanted = side.barM() + (leg.up() ? -nominal : nominal);
+        return new Passage(leg, leg.levelM() * tan, wanted * tan, nominal * tolerance.value() / 100 * tan);
     }
 }

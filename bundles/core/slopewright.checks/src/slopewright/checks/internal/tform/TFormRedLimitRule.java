@@ -1,50 +1,73 @@
 package slopewright.checks.internal.tform;
 
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.Words;
+import slopewright.geometry.Angles;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Colour;
-import slopewright.siting.SectorEdge;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
 
-/** Red begins at a fixed angle or higher. */
+/** Red begins at a fixed angle or higher, and at the same one for all units that show it. */
 public final class TFormRedLimitRule extends AidRule {
+    private static final int FLY_DOWN = 3;
 
     /** Made by the service loader. */
     public TFormRedLimitRule() {
         super("TF-06", Severity.FAIL, Trait.LEGS);
     }
 
-    @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
-        CitedValue limit = facts.angle("red-limit");
-        double accuracy = facts.angle("setting-accuracy").value();
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
-        for (UnitPlan unit : facts.laid().units()) {
-            if (unit.bar() != 3) {
-                double red = unit.edges().stream().filter(edge -> edge.below().colour() == Colour.RED)
-                        .mapToDouble(SectorEdge::angleDeg).findFirst()
-                        .orElse(Double.NEGATIVE_INFINITY);
-                lowest = Math.min(lowest, red);
-                highest = Math.max(highest, red);
-            }
+    /** A unit with the angle at which its red ends. */
+    private record Red(String label, double topDeg) {
+        Argument name() {
+            return Message.of("element.unit", Words.name(label));
         }
-        if (lowest == Double.NEGATIVE_INFINITY) {
-            decide(findings, facts.aid(), false, limit.citation(), "A wing bar or fly-up unit shows no red.", "Enter its red sector.");
+    }
+
+    @Override
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        CitedValue limit = facts.angle("red-limit");
+        CitedValue accuracy = facts.angle("setting-accuracy");
+        List<UnitPlan> units = facts.laid().units().stream().filter(unit -> unit.bar() != FLY_DOWN).toList();
+        List<Red> reds = units.stream().flatMap(unit -> red(unit).stream()).toList();
+        List<Argument> without = units.stream().filter(unit -> red(unit).isEmpty())
+                .<Argument>map(unit -> Message.of("element.unit", Words.name(unit.id()))).toList();
+        if (!without.isEmpty()) {
+            outcomes.about(facts.aid()).met(false).resting(limit).saying("no-red", Words.list(without)).advising("enter").add();
+        }
+        if (reds.isEmpty()) {
             return;
         }
-        double value = Math.abs(lowest - limit.value()) <= accuracy ? limit.value() : lowest;
-        boolean even = highest - lowest <= 2 * accuracy;
-        Measure measure = even ? Measure.atLeast(value, limit.value(), "deg") : new Measure(value, limit.value(), lowest - highest, "deg", Measure.ANGLE_DEG);
-        compare(findings, facts.aid(), measure, limit.citation(), "Red ends at " + Words.deg(lowest)
-                + (even ? "" : " to " + Words.deg(highest))
-                + "; it ends at " + Words.deg(limit.value()) + ", or higher where obstacles ask for it.",
-                even ? "Raise the red limit." : "Give all wing bar and fly-up units the same red limit.");
+        Red lowest = Collections.min(reds, Comparator.comparingDouble(Red::topDeg));
+        Red highest = Collections.max(reds, Comparator.comparingDouble(Red::topDeg));
+        outcomes.about(facts.aid()).measured(Measure.atLeast(lowest.topDeg(), limit.value() - accuracy.value(), "deg"))
+                .resting(limit, accuracy)
+                .saying("ends", lowest.name(), Words.deg(lowest.topDeg()), Words.deg(limit.value()),
+                        Words.min(Angles.degToMinutes(accuracy.value())))
+                .advising("raise").add();
+        double spread = highest.topDeg() - lowest.topDeg();
+        outcomes.about(facts.aid()).measured(Measure.atMost(spread, 2 * accuracy.value(), "deg")).resting(accuracy)
+                .saying("spread", lowest.name(), Words.deg(lowest.topDeg()), highest.name(), Words.deg(highest.topDeg()),
+                        Words.min(Angles.degToMinutes(2 * accuracy.value())))
+                .advising("set-alike")
+                .step("angle-difference", Words.deg(highest.topDeg()), Words.deg(lowest.topDeg()),
+                        Words.min(Angles.degToMinutes(spread)))
+                .add();
+    }
+
+    private static Optional<Red> red(UnitPlan unit) {
+        return unit.edges().stream().filter(edge -> edge.below().colour() == Colour.RED).findFirst()
+                .map(edge -> new Red(unit.id(), edge.angleDeg()));
     }
 }

@@ -1,14 +1,12 @@
 package slopewright.checks.internal.tform;
 
-import java.util.List;
-
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.UnitAt;
-import slopewright.checks.internal.Words;
+import slopewright.checks.internal.Worst;
+import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -21,29 +19,22 @@ public final class TFormSpacingRule extends AidRule {
     }
 
     @Override
-    public void check(AidFacts facts, OutcomeCollector findings) {
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue tolerance = facts.value("spacing-tolerance-percent");
         CitedValue first = facts.length("leg-first-offset");
         CitedValue next = facts.length("leg-spacing");
-        for (List<UnitAt> side : facts.sides()) {
-            double bar = TFormLeg.barLevelM(facts, side);
-            double worst = -1;
-            String text = "";
-            double before = bar;
-            for (TFormLeg leg : TFormLeg.of(facts, side)) {
-                before = leg.number() == 1 ? bar : before;
+        for (TFormSide side : TFormSide.of(facts)) {
+            Worst<TFormLeg> worst = Worst.of(side.legs(), leg -> {
                 double wanted = leg.number() == 1 ? first.value() : next.value();
-                double off = Math.abs(Math.abs(leg.levelM() - before) - wanted) / wanted * 100;
-                if (off > worst) {
-                    worst = off;
-                    text = leg.unit().label() + " stands " + Words.m(Math.abs(leg.levelM() - before)) + " from its neighbour; "
-                            + Words.m(wanted)
-                            + " are wanted, within " + Words.number(tolerance.value()) + " %.";
-                }
-                before = leg.levelM();
-            }
-            compare(findings, facts.aid(), Measure.atMost(worst, tolerance.value(), "%"),
-                    OutcomeCollector.weakest(List.of(tolerance.citation(), first.citation(), next.citation())), text, "Move the unit.");
+                return Measure.within(leg.spacingM(), wanted, wanted * tolerance.value() / 100, "m");
+            });
+            TFormLeg leg = worst.item();
+            outcomes.about(facts.aid()).measured(worst.measure()).resting(tolerance, first, next)
+                    .saying(leg.number() == 1 ? "from-bar" : "from-neighbour", leg.unit().name(), Words.m(leg.spacingM()),
+                            Words.m(leg.number() == 1 ? first.value() : next.value()), Words.m(worst.measure().limit()))
+                    .advising("move").step("difference", Words.mm(Math.max(leg.levelM(), leg.fromM())),
+                            Words.mm(Math.min(leg.levelM(), leg.fromM())), Words.mm(Math.abs(leg.levelM() - leg.fromM())))
+                    .add();
         }
     }
 }
