@@ -32,6 +32,11 @@ public interface Rule {
         return Severity.FAIL;
     }
 
+    /** Returns what kind of change may cure a finding of it. */
+    default Cure cure() {
+        return Cure.ENTRY;
+    }
+
     /**
      * Checks a project.
      *

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 
 import slopewright.evaluation.obstacles.ObstacleField;
-import slopewright.evaluation.obstacles.SurveyField;
 import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.SurveyField;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -55,6 +55,11 @@ public final class EvaluationCache {
      */
     public EvaluationCache withoutReading() {
         return new EvaluationCache(store, false);
+    }
+
+    /** Returns an empty cache for another copy of the project on another thread; what either reads of survey points serves both. */
+    public EvaluationCache forCopy() {
+        return new EvaluationCache(store, true);
     }
 
     /** Returns whether survey points were wanted that nobody had read yet; since this was asked last. */

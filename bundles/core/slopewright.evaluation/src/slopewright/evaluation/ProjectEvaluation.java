@@ -2,6 +2,7 @@ package slopewright.evaluation;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.model.ApproachAid;
@@ -17,13 +18,17 @@ public final class ProjectEvaluation {
     private final Project project;
     private final RuleSet rules;
     private final List<AidEvaluation> aids;
-    private final EvaluationCache cache;
+    private final Function<SiteFrame, Surroundings> surroundings;
 
-    private ProjectEvaluation(Project project, Optional<String> ruleSet, EvaluationCache cache) {
+    private ProjectEvaluation(Project project, Optional<String> ruleSet, Function<SiteFrame, Surroundings> surroundings) {
         this.project = project;
-        this.cache = cache;
+        this.surroundings = surroundings;
         rules = ProjectRules.of(project, ruleSet);
-        aids = Projects.aids(project).stream().map(aid -> AidEvaluation.of(aid, ProjectRules.of(project, aid, ruleSet), cache)).toList();
+        aids = Projects.aids(project).stream().map(aid -> evaluate(aid, ProjectRules.of(project, aid, ruleSet))).toList();
+    }
+
+    private AidEvaluation evaluate(ApproachAid aid, RuleSet own) {
+        return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), own, surroundings);
     }
 
     /**
@@ -48,7 +53,7 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException as above
      */
     public static ProjectEvaluation of(Project project, Optional<String> ruleSet, EvaluationCache cache) {
-        return new ProjectEvaluation(project, ruleSet, cache);
+        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame));
     }
 
     /** Returns the project. */
@@ -77,15 +82,15 @@ public final class ProjectEvaluation {
     }
 
     /**
-     * Evaluates an aid that is proposed, under the rule set of the project or the one it names, against what stands around its place.
+     * Evaluates a copy of the project that was changed and may lack what stands around: its aids against the surroundings of this one.
      *
-     * @param proposal an aid in a copy of the project that may lack what stands around
-     * @return the evaluation
-     * @throws IllegalArgumentException where its rule set is unknown, or an override does not fit it
+     * @param copy    the copy
+     * @param ruleSet name of a rule set for every aid; empty for the ones that the copy and its aids name
+     * @return the evaluation; what a rule says about obstacles and survey blocks themselves is not in it
+     * @throws IllegalArgumentException where a rule set or an override is unknown; the message says which
      */
-    public AidEvaluation propose(ApproachAid proposal) {
-        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), ProjectRules.of(project, proposal, Optional.empty()),
-                frame -> cache.surroundings(project, frame));
+    public ProjectEvaluation trial(Project copy, Optional<String> ruleSet) {
+        return new ProjectEvaluation(copy, ruleSet, surroundings);
     }
 
     /** Returns the evaluations of the aids of one runway end or approach direction. */
@@ -102,7 +107,7 @@ public final class ProjectEvaluation {
      * @return the evaluation
      */
     public AidEvaluation propose(ApproachAid proposal, RuleSet rules) {
-        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, frame -> cache.surroundings(project, frame));
+        return evaluate(proposal, rules);
     }
 
     /**
@@ -111,6 +116,6 @@ public final class ProjectEvaluation {
      * @throws SitingException where its place, bearing or elevation are not known
      */
     public Surroundings surroundings(ApproachHost host) {
-        return cache.surroundings(project, SiteFrame.of(host));
+        return surroundings.apply(SiteFrame.of(host));
     }
 }

@@ -63,16 +63,27 @@ public final class ProjectDifference {
 
     private static final double SAME = 1e-9;
 
-    private final Project older;
-    private final Project newer;
+    private final ProjectEvaluation older;
+    private final ProjectEvaluation newer;
 
     /**
      * Takes two versions.
      *
      * @param older the older version, not changed
      * @param newer the newer version, not changed
+     * @throws IllegalArgumentException where the rule set of one of them is unknown; the message says which
      */
     public ProjectDifference(Project older, Project newer) {
+        this(ProjectEvaluation.of(older, Optional.empty()), ProjectEvaluation.of(newer, Optional.empty()));
+    }
+
+    /**
+     * Takes two versions that were evaluated.
+     *
+     * @param older the older version
+     * @param newer the newer version
+     */
+    public ProjectDifference(ProjectEvaluation older, ProjectEvaluation newer) {
         this.older = older;
         this.newer = newer;
     }
@@ -85,8 +96,8 @@ public final class ProjectDifference {
 
     /** Returns what was changed, removed and added, in the order of the documents. */
     public List<Change> changes() {
-        Map<String, Identified> before = byId(older);
-        Map<String, Identified> after = byId(newer);
+        Map<String, Identified> before = byId(older.project());
+        Map<String, Identified> after = byId(newer.project());
         List<Change> changes = new ArrayList<>();
         before.forEach((id, element) -> {
             Identified now = after.get(id);
@@ -119,8 +130,8 @@ public final class ProjectDifference {
         return value == null ? "" : value.toString();
     }
 
-    private static Map<String, Outcome> outcomes(Project project) {
-        CheckResult result = Checks.run(project, Optional.empty());
+    private static Map<String, Outcome> outcomes(ProjectEvaluation evaluation) {
+        CheckResult result = Checks.run(evaluation, rule -> true);
         Map<String, Outcome> outcomes = new LinkedHashMap<>();
         Map<String, Integer> repeated = new LinkedHashMap<>();
         for (Outcome outcome : result.outcomes()) {
@@ -133,7 +144,7 @@ public final class ProjectDifference {
     /**
      * Checks both versions and returns what differs.
      *
-     * @throws IllegalArgumentException where one of them can not be checked; the message says why
+     * @throws IllegalArgumentException where one of them cannot be checked; the message says why
      */
     public List<OutcomeChange> outcomeChanges() {
         Map<String, Outcome> before = outcomes(older);
@@ -158,11 +169,10 @@ public final class ProjectDifference {
                 || Math.abs(was.margin().orElse(0) - is.margin().orElse(0)) > SAME || was.margin().isPresent() != is.margin().isPresent();
     }
 
-    private static Map<String, AidEvaluation> subjects(Project project) {
-        ProjectEvaluation context = ProjectEvaluation.of(project, Optional.empty());
-        Map<String, AidEvaluation> subjects = new LinkedHashMap<>();
-        context.aids().forEach(subject -> subjects.put(subject.aid().getId(), subject));
-        return subjects;
+    private static Map<String, AidEvaluation> aids(ProjectEvaluation evaluation) {
+        Map<String, AidEvaluation> aids = new LinkedHashMap<>();
+        evaluation.aids().forEach(aid -> aids.put(aid.aid().getId(), aid));
+        return aids;
     }
 
     /**
@@ -171,19 +181,19 @@ public final class ProjectDifference {
      * @throws IllegalArgumentException where the rule set of one of them is unknown
      */
     public List<ResultChange> resultChanges() {
-        Map<String, AidEvaluation> before = subjects(older);
+        Map<String, AidEvaluation> before = aids(older);
         List<ResultChange> changes = new ArrayList<>();
-        subjects(newer).forEach((id, subject) -> {
+        aids(newer).forEach((id, aid) -> {
             Optional<Siting> was = Optional.ofNullable(before.get(id)).flatMap(one -> one.siting().value());
             Map<String, Double> then = was.map(ProjectDifference::quantities).orElse(Map.of());
-            Map<String, Double> now = subject.siting().value().map(ProjectDifference::quantities).orElse(Map.of());
+            Map<String, Double> now = aid.siting().value().map(ProjectDifference::quantities).orElse(Map.of());
             List<String> names = new ArrayList<>(then.keySet());
             now.keySet().stream().filter(name -> !then.containsKey(name)).forEach(names::add);
             for (String name : names) {
                 Double old = then.get(name);
                 Double fresh = now.get(name);
                 if (old == null || fresh == null || Math.abs(old - fresh) > SAME) {
-                    changes.add(new ResultChange(id, Projects.path(subject.aid()), name, number(old), number(fresh)));
+                    changes.add(new ResultChange(id, Projects.path(aid.aid()), name, number(old), number(fresh)));
                 }
             }
         });

@@ -5,6 +5,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
 
+import slopewright.checks.Cure;
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Rule;
@@ -41,6 +42,11 @@ public abstract class AidRule implements Rule {
     @Override
     public final Severity severity() {
         return severity;
+    }
+
+    @Override
+    public Cure cure() {
+        return Cure.LAYOUT;
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import slopewright.checks.Cure;
 import slopewright.checks.Measure;
 import slopewright.checks.Outcome;
 import slopewright.checks.OutcomeCollector;
@@ -34,6 +35,11 @@ public final class ObstacleSurfaceRule extends AidRule {
     /** Made by the service loader. */
     public ObstacleSurfaceRule() {
         super("OBS-01", Severity.FAIL);
+    }
+
+    @Override
+    public Cure cure() {
+        return Cure.OBSTACLE_SURFACE;
     }
 
     @Override

@@ -100,14 +100,14 @@ public final class Placing {
         if (AidLayouts.datumM(host).isEmpty()) {
             return new Proposal(host, side, Optional.empty(), Optional.of(Messages.get("place.no-elevation", Projects.label(host))));
         }
-        AddAid edit = AddAid.solve(copyOf(host, evaluation), familyKey, context.rules(), side);
+        AddAid edit = AddAid.solve(copyOf(host, evaluation), familyKey, evaluation.rules(), side);
         try {
             edit.execute();
         } catch (SitingException e) {
             return new Proposal(host, side, Optional.empty(), Optional.of(MessageTexts.of(e.reason())));
         }
         try {
-            return new Proposal(host, side, Optional.of(TrialFigures.of(evaluation.propose(edit.aid()))), Optional.empty());
+            return new Proposal(host, side, Optional.of(TrialFigures.of(evaluation.propose(edit.aid(), evaluation.rules()))), Optional.empty());
         } finally {
             edit.undo();
         }
