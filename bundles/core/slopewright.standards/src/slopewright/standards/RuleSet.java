@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** One edition of a set of rules: its values and tables, each with where it comes from. Immutable. */
 public final class RuleSet {
@@ -167,6 +168,16 @@ public final class RuleSet {
             return OptionalDouble.of(values.get(key).value());
         }
         return ControlTotals.of(tables, key);
+    }
+
+    /** Returns where a table comes from, by the key with which a project confirms it; empty where there is none. */
+    public Optional<Citation> tableCitation(String key) {
+        Stream<Optional<Citation>> all = Stream.of(wheelClearance().map(WheelClearanceTable::citation),
+                wheelClearance().map(WheelClearanceTable::desired), surface().map(SurfaceTable::citation),
+                heliportSurface().map(HeliportSurfaceTable::citation), aimingPoint().map(AimingPointTable::citation),
+                crossingHeight().map(CrossingHeightTable::citation));
+        return Stream.concat(all.flatMap(Optional::stream), tables.photometry().stream().map(PhotometryTable::citation))
+                .filter(citation -> citation.key().equals(key)).findFirst();
     }
 
     /** Returns the tables as they were read. */

@@ -1,5 +1,12 @@
 package slopewright.headless.internal;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -7,11 +14,14 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
+import slopewright.standards.OwnRuleSets;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.standards.StandardsException;
 
 /** Lists the rule sets. */
-@CommandLine.Command(name = "rule-sets", description = "List the rule sets with their editions, sources and the families they cover.")
+@CommandLine.Command(name = "rule-sets", description = "List the rule sets with their editions,"
+        + " sources and the families they cover; check, start or compare an organisation's own.")
 final class RuleSetsCommand extends Command {
 
     @Option(names = "--json", description = "print one JSON document, with every value and where it comes from")
@@ -20,8 +30,30 @@ final class RuleSetsCommand extends Command {
     @Option(names = "--values", description = "list every value and where it comes from")
     private boolean values;
 
+    @Option(names = "--check", paramLabel = "DIR", description = "read an organisation's own rule set strictly and say what is wrong")
+    private Path check;
+
+    @Option(names = "--new", paramLabel = "DIR", description = "write a commented starting point for an own rule set into a new folder")
+    private Path fresh;
+
+    @Option(names = "--over", paramLabel = "KEY:EDITION", description = "with --new: the rule set over which it is laid")
+    private String over;
+
+    @Option(names = "--compare", arity = "2", paramLabel = "RULES", description = "list the values in which two rule sets differ; each is"
+            + " KEY:EDITION or the folder of an own one")
+    private List<String> compare = List.of();
+
     @Override
     public Integer call() {
+        if (check != null) {
+            return check();
+        }
+        if (fresh != null) {
+            return start();
+        }
+        if (!compare.isEmpty()) {
+            return difference(find(compare.get(0)), find(compare.get(1)));
+        }
         if (json) {
             ArrayNode list = Json.array();
             RuleSets.all().forEach(rules -> list.add(json(rules)));
@@ -42,6 +74,91 @@ final class RuleSetsCommand extends Command {
             }
         }
         return ExitCodes.OK;
+    }
+
+    private Integer check() {
+        RuleSet own = read(check);
+        long differ = OwnRuleSets.compare(below(own), own).size();
+        streams().out.printf("%s: %s:%s, %s; sound, %d values of its own%n", check, own.key(), own.edition(), own.descriptor().title(),
+                differ);
+        return ExitCodes.OK;
+    }
+
+    private static RuleSet below(RuleSet own) {
+        String title = own.descriptor().title();
+        return RuleSets.all().stream().filter(shipped -> title.endsWith("laid over " + shipped.key() + ":" + shipped.edition()))
+                .findFirst().orElseThrow();
+    }
+
+    private static RuleSet read(Path folder) {
+        try {
+            return OwnRuleSets.read(folder);
+        } catch (StandardsException e) {
+            throw new InputException(e.getMessage());
+        }
+    }
+
+    private static RuleSet find(String name) {
+        return RuleSets.find(name).orElseGet(() -> {
+            if (!Files.isDirectory(Path.of(name))) {
+                throw new UsageException("'" + name + "' is neither a rule set nor a folder of one");
+            }
+            return read(Path.of(name));
+        });
+    }
+
+    private Integer start() {
+        if (over == null) {
+            throw new UsageException("--new needs --over, the rule set over which the own one is laid");
+        }
+        RuleSet base = RuleSets.find(over).orElseThrow(() -> new UsageException("there is no rule set '" + over + "'"));
+        try {
+            if (Files.exists(fresh)) {
+                throw new UsageException(fresh + " exists; nothing was written");
+            }
+            Files.createDirectories(fresh);
+            for (Map.Entry<String, String> file : OwnRuleSets.template(base).entrySet()) {
+                Files.writeString(fresh.resolve(file.getKey()), file.getValue());
+            }
+        } catch (IOException e) {
+            throw new InputException(fresh + ": cannot be written: " + e.getMessage());
+        }
+        streams().out.println(fresh + ": a starting point over " + base.key() + ":" + base.edition() + "; fill it in and run --check");
+        return ExitCodes.OK;
+    }
+
+    private Integer difference(RuleSet first, RuleSet other) {
+        List<OwnRuleSets.Difference> differences = OwnRuleSets.compare(first, other);
+        if (json) {
+            ArrayNode list = Json.array();
+            differences.forEach(difference -> {
+                ObjectNode node = list.addObject();
+                node.put("key", difference.key());
+                difference.first().ifPresent(value -> node.set("first", value(value)));
+                difference.other().ifPresent(value -> node.set("other", value(value)));
+            });
+            Json.print(list, streams().out);
+            return ExitCodes.OK;
+        }
+        streams().out.printf("%d values differ between %s:%s and %s:%s%n", differences.size(), first.key(), first.edition(), other.key(),
+                other.edition());
+        differences.forEach(difference -> streams().out.printf("  %-48s %-40s %s%n", difference.key(), text(difference.first()),
+                text(difference.other())));
+        return ExitCodes.OK;
+    }
+
+    private static String text(Optional<CitedValue> value) {
+        return value.map(found -> found.value() + " " + found.unit() + " [" + found.citation().provenance().key() + "]").orElse("none");
+    }
+
+    private static ObjectNode value(CitedValue value) {
+        ObjectNode node = Json.object();
+        Json.put(node, "value", value.value());
+        node.put("unit", value.unit());
+        node.put("source", value.citation().source().title());
+        node.put("clause", value.citation().clause());
+        node.put("provenance", value.citation().provenance().key());
+        return node;
     }
 
     private static ObjectNode json(RuleSet rules) {

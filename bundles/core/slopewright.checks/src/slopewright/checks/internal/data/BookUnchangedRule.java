@@ -1,0 +1,39 @@
+package slopewright.checks.internal.data;
+
+import java.util.List;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.BookUse;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+
+/**
+ * The book of values that a project names is the one from which its entries were taken. A warning: the verdicts rest on the entries that
+ * the project keeps, and do not change silently; somebody has to look at what the book says now.
+ */
+public final class BookUnchangedRule implements Rule {
+    @Override
+    public String id() {
+        return "DATA-30";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        String path = String.valueOf(evaluation.project().getBookPath());
+        switch (BookUse.state(evaluation.project())) {
+            case NONE -> { }
+            case SAME -> outcomes.about(evaluation.project()).met(true).saying("same", Words.name(path)).add();
+            case CHANGED -> outcomes.notEvaluated(evaluation.project(), List.of(Message.of("missing.book-entries")),
+                    Message.of("DATA-30.changed", Words.name(path)));
+            default -> outcomes.notApplicable(evaluation.project(), Message.of("DATA-30.absent", Words.name(path)));
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package slopewright.evaluation;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.ValueOverride;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.util.Ids;
+import slopewright.standards.StandardsException;
+import slopewright.standards.ValueBook;
+
+/**
+ * The book of values that a project names. The project keeps the entries that it rests on and the hash of the book, so that a project
+ * that was handed over says the same without the book, and a book that was changed since is noticed.
+ */
+public final class BookUse {
+    /** How the book stands to what the project keeps of it. */
+    public enum State {
+        /** The project names no book. */
+        NONE,
+        /** The book is the one from which the entries were taken. */
+        SAME,
+        /** The book has changed since. */
+        CHANGED,
+        /** The book is not there, or is damaged; the entries that the project keeps count. */
+        ABSENT
+    }
+
+    private BookUse() {
+    }
+
+    /** Returns how the book of a project stands to what the project keeps of it. */
+    public static State state(Project project) {
+        if (project.getBookPath() == null || project.getBookPath().isBlank()) {
+            return State.NONE;
+        }
+        try {
+            Path base = ProjectFile.folder(project).orElse(Path.of(""));
+            ValueBook book = ValueBook.read(base.resolve(project.getBookPath()).normalize());
+            return book.sha256().equals(project.getBookSha256()) ? State.SAME : State.CHANGED;
+        } catch (StandardsException | java.nio.file.InvalidPathException e) {
+            return State.ABSENT;
+        }
+    }
+
+    /**
+     * Takes the signed entries of a book into a project, instead of those that it took before.
+     *
+     * @param project the project, changed
+     * @param book    the book
+     * @param path    path of the book, from the folder of the project
+     * @param resting the values that results of the project rest on, each as rule set and key joined by a blank
+     * @return how many entries were taken
+     */
+    public static int take(Project project, ValueBook book, String path, Set<String> resting) {
+        project.getConfirmations().removeIf(confirmation -> Boolean.TRUE.equals(confirmation.getFromBook()));
+        project.getOverrides().removeIf(override -> override.getReason() != null && override.getReason().startsWith(MARK));
+        List<ValueBook.Entry> entries = book.entries().stream().filter(ValueBook.Entry::isSigned)
+                .filter(entry -> resting.contains(entry.ruleSet() + " " + entry.key())).toList();
+        for (ValueBook.Entry entry : entries) {
+            if (entry.decision() == ValueBook.Decision.CONFIRMED) {
+                project.getConfirmations().add(confirmation(entry));
+            } else if (entry.decision() == ValueBook.Decision.CORRECTED) {
+                project.getOverrides().add(override(entry));
+            }
+        }
+        project.setBookPath(path);
+        project.setBookSha256(book.sha256());
+        Ids.assign(project);
+        return entries.size();
+    }
+
+    private static final String MARK = "book of values: ";
+
+    private static ValueConfirmation confirmation(ValueBook.Entry entry) {
+        ValueConfirmation made = SlopewrightFactory.eINSTANCE.createValueConfirmation();
+        made.setRuleSetKey(entry.ruleSet());
+        made.setValueKey(entry.key());
+        made.setValue(entry.value());
+        made.setUnit(entry.unit().isEmpty() ? null : entry.unit());
+        made.setSource(entry.document());
+        made.setEdition(entry.edition());
+        made.setClause(entry.clause());
+        made.setPerson(entry.person());
+        made.setDate(entry.date());
+        made.setSecondPerson(entry.secondPerson());
+        made.setFromBook(true);
+        return made;
+    }
+
+    private static ValueOverride override(ValueBook.Entry entry) {
+        ValueOverride made = SlopewrightFactory.eINSTANCE.createValueOverride();
+        made.setRuleSetKey(entry.ruleSet());
+        made.setValueKey(entry.key());
+        made.setValue(Optional.of(entry).flatMap(ValueBook.Entry::ownValue).orElseThrow());
+        made.setUnit(entry.unit());
+        made.setReason(MARK + entry.reason() + " (" + entry.document() + ", " + entry.edition() + ", " + entry.clause() + ")");
+        made.setPerson(entry.person());
+        made.setDate(entry.date());
+        return made;
+    }
+}
