@@ -142,12 +142,17 @@ public final class AidEvaluation {
         return siting;
     }
 
-    /** Returns what the rule set would lay out. */
+    /** Returns what the rule set would lay out for lenses as high as they stand, or as the equipment has them. */
     public Attempt<Siting> solved() {
         if (solved == null) {
-            solved = request().then(start -> Attempt.of(() -> Families.site(String.valueOf(aid.getFamilyKey()), start, rules)));
+            solved = request().then(start -> Attempt.of(() -> Proposals.solve(aid, rules)));
         }
         return solved;
+    }
+
+    /** Returns how high the lenses of a layout that is solved stand. */
+    public Attempt<LensLevel> lensLevel() {
+        return request().then(start -> Attempt.success(LensLevel.of(aid, start)));
     }
 
     /** Returns whether the aid has units, so that something stands. */

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 
 import slopewright.geometry.FramePoint;
-import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
@@ -28,7 +26,6 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.UnitPlan;
-import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /** Reads the layout of an approach aid from the model, and makes model units of a solved layout. */
@@ -58,9 +55,9 @@ public final class AidLayouts {
      * @throws SitingException where the datum is not known, or a unit lacks a number; the message names it
      */
     public static List<UnitPlan> units(ApproachAid aid) {
-        ApproachHost host = AidRequests.host(aid);
-        double datum = datumM(host).orElseThrow(() -> new SitingException(Message.of("evaluation.refused.no-elevation",
-                Words.name(Projects.label(host)))));
+        ApproachHost host = Projects.host(aid)
+                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
+        double datum = datumM(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host) + " is missing"));
         double turn = aid.getAxisTurnDeg() == null ? 0 : aid.getAxisTurnDeg();
         List<UnitPlan> units = new ArrayList<>();
         for (LightUnit unit : aid.getUnits()) {
@@ -70,8 +67,8 @@ public final class AidLayouts {
     }
 
     private static UnitPlan plan(LightUnit unit, double datumM, double turnDeg) {
-        FramePoint place = new FramePoint(need(unit, unit.getAlongM(), "along"), need(unit, unit.getRightM(), "right"),
-                need(unit, unit.getLensElevationM(), "lens-elevation") - datumM);
+        FramePoint place = new FramePoint(need(unit, unit.getAlongM(), "place along the runway"),
+                need(unit, unit.getRightM(), "place to the side"), need(unit, unit.getLensElevationM(), "lens elevation") - datumM);
         double setting = need(unit, unit.getSettingDeg(), "setting");
         double azimuth = turnDeg + (unit.getAzimuthOffsetDeg() == null ? 0 : unit.getAzimuthOffsetDeg());
         List<SectorEdge> edges = unit.getTransitions().stream().map(transition -> edge(unit, transition, setting)).toList();
@@ -79,20 +76,19 @@ public final class AidLayouts {
         try {
             return new UnitPlan(label, unit.getBar() == null ? 1 : unit.getBar(), place, setting, azimuth, edges);
         } catch (IllegalArgumentException e) {
-            throw new SitingException(Message.of("evaluation.refused.sectors", Words.name(Projects.path(unit))));
+            throw new SitingException(e.getMessage());
         }
     }
 
     private static double need(LightUnit unit, Double number, String what) {
         if (number == null) {
-            throw new SitingException(Message.of("evaluation.refused.unit-without", Words.term("unit." + what),
-                    Words.name(Projects.path(unit))));
+            throw new SitingException("the " + what + " of " + Projects.path(unit) + " is missing");
         }
         return number;
     }
 
     private static SectorEdge edge(LightUnit unit, Transition transition, double settingDeg) {
-        double offset = need(unit, transition.getOffsetDeg(), "transition");
+        double offset = need(unit, transition.getOffsetDeg(), "angle of a transition");
         double width = transition.getWidthMinutes() == null ? 0 : transition.getWidthMinutes();
         return new SectorEdge(settingDeg + offset, width, light(transition.getBelowColour(), transition.getBelowState()),
                 light(transition.getAboveColour(), transition.getAboveState()));
@@ -113,32 +109,28 @@ public final class AidLayouts {
     public static Siting evaluate(ApproachAid aid, RuleSet rules) {
         IndicatorFamily family = Families.get(String.valueOf(aid.getFamilyKey()));
         if (!rules.covers(family.ruleKey())) {
-            throw Families.notCovered(family, rules);
+            throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + family.name());
         }
         List<UnitPlan> units = units(aid);
         if (units.isEmpty()) {
-            throw new SitingException(Message.of("evaluation.refused.no-units"));
+            throw new SitingException("the approach aid has no light units");
         }
         SitingRequest request = AidRequests.of(aid);
-        return family.assess(request, rules, units, unshifted(aid, family, request, rules, units));
+        return family.assess(request, rules, units, nominalDistanceM(family, request, rules, units));
     }
 
     /**
-     * Returns the distance before any shift that cures a penetration: the one that was entered with a reason, or the one that the rule set
-     * gives for lenses at the level at which they stand, so that a level difference alone is no shift.
+     * Returns the distance that the rule set gives, or that of the layout where it can not be solved. Where no ground was measured it is
+     * solved for the level of the lenses as they stand, so that a level difference alone is no shift.
      */
-    private static UnshiftedDistance unshifted(ApproachAid aid, IndicatorFamily family, SitingRequest request, RuleSet rules,
-            List<UnitPlan> units) {
-        String reason = aid.getUnshiftedDistanceReason();
-        if (aid.getUnshiftedDistanceM() != null && reason != null && !reason.isBlank()) {
-            return UnshiftedDistance.of(aid.getUnshiftedDistanceM());
-        }
-        double lens = units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow();
+    private static double nominalDistanceM(IndicatorFamily family, SitingRequest request, RuleSet rules, List<UnitPlan> units) {
         try {
-            return UnshiftedDistance.of(family.site(request.toBuilder().ground(null).set(Input.GROUND_SLOPE, null)
-                    .set(Input.LENS_ABOVE_GROUND, null).set(Input.LENS_HEIGHT, lens).build(), rules).distanceM());
+            double lens = units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow();
+            SitingRequest asStanding = request.ground().isPresent() ? request : request.toBuilder().set(Input.GROUND_SLOPE, null)
+                    .set(Input.LENS_ABOVE_GROUND, null).set(Input.LENS_HEIGHT, lens).build();
+            return family.site(asStanding, rules).distanceM();
         } catch (SitingException e) {
-            return UnshiftedDistance.unknown(e.reason());
+            return units.stream().mapToDouble(unit -> unit.place().alongM()).average().orElseThrow();
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 
 import slopewright.geometry.FramePoint;
-import slopewright.messages.Message;
 import slopewright.standards.RuleSet;
 
 /**
@@ -85,14 +84,14 @@ public interface IndicatorFamily {
     /**
      * Works out what a layout that stands already gives: the same quantities as {@link #site}, from the units as they are.
      *
-     * @param request   what the layout was meant to start from
-     * @param rules     a rule set that covers the family
-     * @param units     the units as they stand, in any order, at least one
-     * @param unshifted the distance before any shift that cures a penetration
+     * @param request          what the layout was meant to start from
+     * @param rules            a rule set that covers the family
+     * @param units            the units as they stand, in any order, at least one
+     * @param nominalDistanceM the distance before any shift that cures a penetration, metres
      * @return the layout
      * @throws SitingException where an input is missing or the units are none of this family
      */
-    Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted);
+    Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM);
 
     /**
      * Tells what a pattern means.
@@ -125,7 +124,7 @@ public interface IndicatorFamily {
     }
 
     /** Returns what a reader of a pattern must know, such as a colour that two sectors share. */
-    default List<Message> remarks(List<SeenUnit> seen) {
+    default List<String> remarks(List<SeenUnit> seen) {
         return List.of();
     }
 }

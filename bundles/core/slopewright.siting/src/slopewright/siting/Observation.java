@@ -4,8 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import slopewright.messages.Message;
-
 /**
  * What an eye sees of a whole indicator.
  *
@@ -14,7 +12,7 @@ import slopewright.messages.Message;
  * @param elevationDeg elevation of the eye at the siting's reference point in decimal degrees; NaN where it is abeam or behind
  * @param remarks      what a reader must know, such as a colour that two sectors share
  */
-public record Observation(List<SeenUnit> seen, Map<String, Meaning> meanings, double elevationDeg, List<Message> remarks) {
+public record Observation(List<SeenUnit> seen, Map<String, Meaning> meanings, double elevationDeg, List<String> remarks) {
 
     /** Copies the lists. */
     public Observation {

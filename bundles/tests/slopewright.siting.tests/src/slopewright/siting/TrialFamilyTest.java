@@ -7,12 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
 import slopewright.geometry.FramePoint;
-import slopewright.messages.Message;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
@@ -36,11 +34,6 @@ class TrialFamilyTest {
         }
 
         @Override
-        public Set<Trait> traits() {
-            return Set.of(Trait.SECTORS);
-        }
-
-        @Override
         public List<Integer> unitCounts() {
             return List.of(1);
         }
@@ -52,14 +45,14 @@ class TrialFamilyTest {
             double distance = request.need(Input.EYE_HEIGHT) / Math.tan(Math.toRadians(slope));
             double right = -request.need(Input.RUNWAY_WIDTH) / 2 - toEdge.value();
             UnitPlan unit = UnitPlan.twoColour("1", 1, new FramePoint(distance, right, 0), slope, 3, Light.RED, Light.GREEN);
-            return new Siting(key(), rules.key(), rules.edition(), slope, distance, UnshiftedDistance.of(distance), slope, request.need(Input.EYE_HEIGHT),
-                    OptionalDouble.empty(), OptionalDouble.empty(), new FramePoint(distance, 0, 0), GroundSource.LEVEL, List.of(unit), Optional.empty(),
-                    Optional.of(Message.of("siting.no-surface")), Optional.empty(), List.of(),
+            return new Siting(key(), rules.key(), rules.edition(), slope, distance, distance, slope, request.need(Input.EYE_HEIGHT),
+                    OptionalDouble.empty(), new FramePoint(distance, 0, 0), List.of(unit), Optional.empty(), Optional.empty(),
+                    List.of("No obstacle surface: trial."),
                     List.of(new Siting.CitedUse(toEdge.key(), toEdge.value(), toEdge.unit(), toEdge.citation())));
         }
 
         @Override
-        public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
+        public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
             return site(request, rules);
         }
 

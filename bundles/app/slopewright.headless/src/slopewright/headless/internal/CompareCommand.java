@@ -13,12 +13,14 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.evaluation.comparison.OperationalContext;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
+import slopewright.messages.Message;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.siting.Siting;
@@ -74,7 +76,8 @@ final class CompareCommand extends Command {
             one.put("ruleSet", candidate.rules().key());
             one.put("edition", candidate.rules().edition());
             one.put("fits", candidate.fits());
-            one.put("reason", candidate.reason());
+            one.put("fit", candidate.fit().key());
+            one.put("reason", text(candidate.reasons()));
             one.set("context", context(candidate.context()));
             candidate.siting().ifPresent(siting -> {
                 one.put("units", siting.units().size());
@@ -88,10 +91,28 @@ final class CompareCommand extends Command {
                 one.put("governingObstacle", candidate.governingObstacle());
                 Json.put(one, "rangeDayM", candidate.rangeDayM());
                 Json.put(one, "rangeNightM", candidate.rangeNightM());
-                one.put("rangeNote", candidate.rangeNote());
+                one.put("rangeNote", text(candidate.range().notes()));
+                candidate.standing().ifPresent(standing -> one.set("standing", standing(standing)));
                 one.put("toConfirm", siting.toConfirm().size());
             });
         }
+        return node;
+    }
+
+    private static String text(List<Message> sentences) {
+        return String.join(" ", sentences.stream().map(Message::english).toList());
+    }
+
+    /** The same figures of the aid of the family as it stands. */
+    private static ObjectNode standing(AidEvaluation standing) {
+        ObjectNode node = Json.object();
+        node.put("aid", standing.aid().getId());
+        standing.siting().value().ifPresent(siting -> {
+            Json.put(node, "distanceM", siting.distanceM());
+            Json.put(node, "eyeHeightOverThresholdM", siting.mehtM());
+            Json.put(node, "wheelClearanceM", siting.wheelClearanceM());
+        });
+        Json.put(node, "obstacleMarginM", standing.marginM());
         return node;
     }
 
@@ -104,7 +125,7 @@ final class CompareCommand extends Command {
         node.put("supply", context.supply());
         context.brightnessSteps().ifPresent(steps -> node.put("brightnessSteps", steps));
         Json.put(node, "batteryHours", context.batteryHours());
-        node.put("note", context.note());
+        node.put("note", text(context.notes()));
         return node;
     }
 
@@ -142,7 +163,7 @@ final class CompareCommand extends Command {
         for (Candidate candidate : candidates) {
             List<SheetCell> row = new ArrayList<>(figures(candidate));
             row.addAll(needs(candidate.context()));
-            row.add(SheetCell.text(candidate.reason()));
+            row.add(SheetCell.text(text(candidate.reasons())));
             rows.add(row);
         }
         streams().print(new Sheet("Families", COLUMNS, rows, List.of()));
@@ -156,14 +177,14 @@ final class CompareCommand extends Command {
         String form = "%-20s %-11s %-4s %5s %10s %8s %9s %8s %9s %9s %9s  %s";
         streams().sayf(form, "Family", "Rule set", "Fits", "Units", "Distance m", "MEHT m", "Nominal m", "Wheel m", "Margin m", "Day m",
                 "Night m", "Remark");
-        candidates.forEach(candidate -> streams().sayf(form, texts(figures(candidate), candidate.reason())));
+        candidates.forEach(candidate -> streams().sayf(form, texts(figures(candidate), text(candidate.reasons()))));
         String needed = "%-20s %5s %5s %8s %9s %-22s %5s %9s  %s";
         streams().say("");
         streams().sayf(needed, "What it needs", "Least", "Usual", "Lamp W", "Load W", "Supply", "Steps", "Battery h", "From");
         for (Candidate candidate : candidates) {
             List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(candidate.family().key())));
             row.addAll(needs(candidate.context()));
-            streams().sayf(needed, texts(row, candidate.context().note()));
+            streams().sayf(needed, texts(row, text(candidate.context().notes())));
         }
     }
 }

@@ -14,9 +14,6 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 import slopewright.geometry.Decimals;
 import slopewright.geometry.Lengths;
-import slopewright.messages.Message;
-import slopewright.messages.MessageRenderer;
-import slopewright.siting.Approach;
 import slopewright.siting.Input;
 import slopewright.siting.Side;
 import slopewright.siting.SitingRequest;
@@ -27,8 +24,6 @@ final class SitingFlags {
     private static final List<String> WORDS = List.of("family", "rule-set", "approach", "clearance", "settings", "side",
             "bar-distances-m", "bar-settings-deg", "layout", "tradition", "red-limit-deg", "pulse-form");
     private static final List<String> OWN_CHOICES = List.of("layout", "tradition", "red-limit-deg", "pulse-form");
-
-    private static final MessageRenderer ENGLISH = MessageRenderer.of(Locale.ENGLISH);
 
     private SitingFlags() {
     }
@@ -48,7 +43,7 @@ final class SitingFlags {
         add(spec, "red-limit-deg", "DEG", "T form: raised top of the red sector", text -> String.valueOf(Decimals.parse(text)));
         for (Input input : Input.values()) {
             if (input != Input.CHOSEN_CLEARANCE) {
-                add(spec, input.key(), unit(input), ENGLISH.write(input.term()), converter(input));
+                add(spec, input.key(), unit(input), input.label(), converter(input));
             }
         }
     }
@@ -158,9 +153,9 @@ final class SitingFlags {
         }
         String approach = (String) value(spec, "approach");
         if (approach != null) {
-            builder.approach("visual".equals(approach) ? Approach.VISUAL : Approach.INSTRUMENT);
+            builder.instrument(!"visual".equals(approach));
         } else if (!fromFile) {
-            notes.add(Message.of("siting.note.approach-not-given").english());
+            notes.add("The approach type was not given: a visual approach is taken for granted.");
         }
         Object clearance = value(spec, "clearance");
         if (clearance instanceof Double metres) {

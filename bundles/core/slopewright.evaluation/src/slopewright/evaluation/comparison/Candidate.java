@@ -1,34 +1,102 @@
 package slopewright.evaluation.comparison;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.messages.Message;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Siting;
 import slopewright.standards.RuleSet;
 
 /**
- * One family at a site.
+ * One family at a site, evaluated as a proposal: laid out at the ground that is there and compared with everything that stands there.
  *
- * @param family            the family
- * @param rules             the rule set under which it was laid out
- * @param siting            the layout, empty where it does not fit
- * @param reason            why it does not fit, or what a reader must know; may be empty
- * @param allowed           whether the rule set allows the family for the code number of the runway, as far as both say so
- * @param obstacleMarginM   height of the obstacle surface above the governing obstacle, metres; negative where it stands through;
- *                          empty where there is no surface or no obstacle under it
- * @param governingObstacle name of that obstacle; empty where there is none
- * @param rangeDayM         how far it is seen by day, metres: published, or estimated; empty where neither can be had
- * @param rangeNightM       how far it is seen by night, metres: published, or estimated; empty where neither can be had
- * @param rangeNote         how the ranges were had, and from how far its units are told apart
- * @param context           how many units it needs and what feeds them
+ * @param family     the family
+ * @param rules      the rule set under which it is laid out
+ * @param proposal   the evaluation of the proposed aid; a reason where it cannot be laid out
+ * @param standing   the evaluation of the aid of this family that stands there; empty where none does
+ * @param objections why it does not fit; empty where nothing stands against it
+ * @param open       what nobody knows yet; empty where everything is known
+ * @param remarks    what a reader must know: whose rule set, which ground, how high the lenses
+ * @param range      how far it is seen
+ * @param context    how many units it needs and what feeds them
  */
-public record Candidate(IndicatorFamily family, RuleSet rules, Optional<Siting> siting, String reason, boolean allowed,
-        OptionalDouble obstacleMarginM, String governingObstacle, OptionalDouble rangeDayM, OptionalDouble rangeNightM, String rangeNote,
-        OperationalContext context) {
+public record Candidate(IndicatorFamily family, RuleSet rules, Attempt<AidEvaluation> proposal, Optional<AidEvaluation> standing,
+        List<Message> objections, List<Message> open, List<Message> remarks, VisibleRange range, OperationalContext context) {
 
-    /** Returns whether it can be laid out here and is allowed here. */
+    /** What a proposal comes to before any rule is asked. */
+    public enum Fit {
+        /** It can be laid out, is allowed, clears everything that stands there and the threshold. */
+        FITS,
+        /** Nothing stands against it, but something is not known. */
+        TO_CLEAR_UP,
+        /** Something stands against it. */
+        DOES_NOT_FIT;
+
+        /** Returns the word used in output. */
+        public String key() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /** Copies the lists. */
+    public Candidate {
+        Objects.requireNonNull(family);
+        Objects.requireNonNull(rules);
+        Objects.requireNonNull(proposal);
+        Objects.requireNonNull(standing);
+        objections = List.copyOf(objections);
+        open = List.copyOf(open);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** Returns what it comes to. */
+    public Fit fit() {
+        return !objections.isEmpty() ? Fit.DOES_NOT_FIT : open.isEmpty() ? Fit.FITS : Fit.TO_CLEAR_UP;
+    }
+
+    /** Returns whether it fits and nothing is left to clear up. */
     public boolean fits() {
-        return siting.isPresent() && allowed;
+        return fit() == Fit.FITS;
+    }
+
+    /** Returns the proposed layout; empty where it cannot be laid out. */
+    public Optional<Siting> siting() {
+        return proposal.value().flatMap(found -> found.siting().value());
+    }
+
+    /** Returns the margin of the proposal: {@link AidEvaluation#marginM()}; empty where nothing lies within, or nobody knows. */
+    public OptionalDouble obstacleMarginM() {
+        return proposal.value().map(AidEvaluation::marginM).orElseGet(OptionalDouble::empty);
+    }
+
+    /** Returns the name of what governs the margin; empty where there is none. */
+    public String governingObstacle() {
+        return proposal.value().flatMap(AidEvaluation::governing).map(ObstacleComparison::label).orElse("");
+    }
+
+    /** Returns how far it is seen by day, metres: published, or estimated; empty where neither can be had. */
+    public OptionalDouble rangeDayM() {
+        return range.dayM();
+    }
+
+    /** Returns how far it is seen by night, metres: published, or estimated; empty where neither can be had. */
+    public OptionalDouble rangeNightM() {
+        return range.nightM();
+    }
+
+    /** Returns everything that a reader must know: what stands against it first, then what is not known, then remarks. */
+    public List<Message> reasons() {
+        List<Message> all = new ArrayList<>(objections);
+        all.addAll(open);
+        all.addAll(remarks);
+        return all;
     }
 }

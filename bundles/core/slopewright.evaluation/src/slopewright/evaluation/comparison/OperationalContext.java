@@ -1,18 +1,21 @@
 package slopewright.evaluation.comparison;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
+import slopewright.evaluation.Attempt;
 import slopewright.evaluation.portable.BatteryEndurance;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.IndicatorFamily;
-import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
 
 /**
@@ -22,13 +25,18 @@ import slopewright.standards.RuleSet;
  * @param usualUnits      the usual number of units
  * @param lampPowerW      power of one lamp, watts; empty where it is not known
  * @param loadW           power of all lamps of the layout, watts, regulators and cables left out; empty where it is not known
- * @param supply          what feeds it; empty where it is not known
+ * @param supply          what feeds it, as it was entered; empty where it is not known, or nothing has to
  * @param brightnessSteps steps of brightness of its circuit; empty where they are not known
  * @param battery         how long the battery of its circuit lasts; empty where there is none
- * @param note            which equipment and circuit were taken, and what is not known
+ * @param notes           which equipment and circuit were taken, and what is not known
  */
 public record OperationalContext(int leastUnits, int usualUnits, OptionalDouble lampPowerW, OptionalDouble loadW, String supply,
-        OptionalInt brightnessSteps, Optional<BatteryEndurance> battery, String note) {
+        OptionalInt brightnessSteps, Optional<BatteryEndurance> battery, List<Message> notes) {
+
+    /** Copies the list. */
+    public OperationalContext {
+        notes = List.copyOf(notes);
+    }
 
     /**
      * Reads the context of a family: the first equipment type of the family in the project, and the first circuit that feeds an aid of
@@ -44,13 +52,13 @@ public record OperationalContext(int leastUnits, int usualUnits, OptionalDouble 
         int least = family.unitCounts().stream().min(Integer::compare).orElseThrow();
         int usual = family.unitCounts().get(0);
         if (family.displayForm() == IndicatorFamily.DisplayForm.PANELS) {
-            return new OperationalContext(least, usual, OptionalDouble.empty(), OptionalDouble.empty(), "none", OptionalInt.empty(),
-                    Optional.empty(), "Unlit panels need no supply.");
+            return new OperationalContext(least, usual, OptionalDouble.empty(), OptionalDouble.empty(), "", OptionalInt.empty(),
+                    Optional.empty(), List.of(Message.of("context.panels")));
         }
         Optional<Aerodrome> aerodrome = Optional.ofNullable(project.getAerodrome());
-        Optional<EquipmentType> type = aerodrome.flatMap(one -> one.getEquipmentTypes().stream()
+        Optional<EquipmentType> type = aerodrome.flatMap(site -> site.getEquipmentTypes().stream()
                 .filter(each -> family.key().equals(each.getFamilyKey())).findFirst());
-        List<Circuit> circuits = aerodrome.map(one -> one.getCircuits().stream().filter(each -> each.getAids().stream()
+        List<Circuit> circuits = aerodrome.map(site -> site.getCircuits().stream().filter(each -> each.getAids().stream()
                 .anyMatch(aid -> family.key().equals(aid.getFamilyKey()))).toList()).orElse(List.of());
         Optional<Circuit> circuit = circuits.stream().filter(each -> each.getCapacityAh() != null).findFirst()
                 .or(() -> circuits.stream().findFirst());
@@ -60,15 +68,15 @@ public record OperationalContext(int leastUnits, int usualUnits, OptionalDouble 
                 ? OptionalDouble.of(lamp.getAsDouble() * lamps.getAsDouble() * units) : OptionalDouble.empty();
         String supply = type.map(EquipmentType::getSupply).or(() -> circuit.map(Circuit::getSupply)).orElse("");
         OptionalInt steps = circuit.map(Circuit::getBrightnessSteps).map(OptionalInt::of).orElseGet(OptionalInt::empty);
-        String note = type.map(one -> "equipment " + Projects.label(one)).orElse("no equipment of this family is in the project")
-                + circuit.map(one -> "; circuit " + Projects.label(one)).orElse("; no circuit feeds one");
-        try {
-            Optional<BatteryEndurance> battery = circuit.filter(one -> one.getCapacityAh() != null)
-                    .map(one -> BatteryEndurance.of(one, type, rules));
-            return new OperationalContext(least, usual, lamp, load, supply, steps, battery, note);
-        } catch (SitingException e) {
-            return new OperationalContext(least, usual, lamp, load, supply, steps, Optional.empty(), note + "; " + e.getMessage());
-        }
+        List<Message> notes = new ArrayList<>();
+        notes.add(type.map(found -> Message.of("context.equipment", Words.name(Projects.label(found))))
+                .orElse(Message.of("context.no-equipment")));
+        notes.add(circuit.map(found -> Message.of("context.circuit", Words.name(Projects.label(found))))
+                .orElse(Message.of("context.no-circuit")));
+        Attempt<Optional<BatteryEndurance>> battery = Attempt.of(() -> circuit.filter(found -> found.getCapacityAh() != null)
+                .map(found -> BatteryEndurance.of(found, type, rules)));
+        battery.reason().ifPresent(reason -> notes.add(Message.of("portable.battery-unknown", reason)));
+        return new OperationalContext(least, usual, lamp, load, supply, steps, battery.value().flatMap(found -> found), notes);
     }
 
     private static OptionalDouble number(Optional<? extends Number> found) {
@@ -77,11 +85,12 @@ public record OperationalContext(int leastUnits, int usualUnits, OptionalDouble 
 
     /** Returns how long the battery lasts at the greatest load, hours; empty where there is none. */
     public OptionalDouble batteryHours() {
-        return battery.map(one -> OptionalDouble.of(one.leastHours())).orElseGet(OptionalDouble::empty);
+        return battery.map(found -> OptionalDouble.of(found.leastHours())).orElseGet(OptionalDouble::empty);
     }
 
     /** Returns the numbers of units for people: the least, and the usual one where it is another. */
-    public String unitsText() {
-        return leastUnits == usualUnits ? String.valueOf(leastUnits) : leastUnits + " (usual " + usualUnits + ")";
+    public Message units() {
+        return leastUnits == usualUnits ? Message.of("context.units", Words.count(leastUnits))
+                : Message.of("context.units-least-and-usual", Words.count(leastUnits), Words.count(usualUnits));
     }
 }

@@ -1,34 +1,46 @@
 package slopewright.evaluation.comparison;
 
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.model.Project;
+import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Siting;
 import slopewright.siting.range.RangeConditions;
 import slopewright.siting.range.RangeEstimate;
-import slopewright.siting.range.Separation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
 /**
  * How far a candidate is seen: what the rule set publishes, and an estimate where it says nothing.
  *
- * @param dayM   by day, metres
- * @param nightM at night, metres
- * @param note   how they were had
+ * @param dayM   by day, metres; empty where it is neither published nor can be estimated
+ * @param nightM at night, metres; empty likewise
+ * @param notes  how they were had, and from how far its units are told apart
  */
-record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, String note) {
+public record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, List<Message> notes) {
 
-    static VisibleRange none() {
-        return new VisibleRange(OptionalDouble.empty(), OptionalDouble.empty(), "");
+    /** Copies the list. */
+    public VisibleRange {
+        Objects.requireNonNull(dayM);
+        Objects.requireNonNull(nightM);
+        notes = List.copyOf(notes);
     }
 
     /** Returns what the rule set publishes for a family. */
-    static VisibleRange published(String family, RuleSet rules) {
-        OptionalDouble day = value(rules, family + ".range-day-m");
-        OptionalDouble night = value(rules, family + ".range-night-m");
-        return day.isEmpty() && night.isEmpty() ? none() : new VisibleRange(day, night, "ranges as published");
+    static VisibleRange published(IndicatorFamily family, RuleSet rules) {
+        OptionalDouble day = value(rules, family.ruleKey() + ".range-day-m");
+        OptionalDouble night = value(rules, family.ruleKey() + ".range-night-m");
+        return new VisibleRange(day, night, day.isEmpty() && night.isEmpty() ? List.of() : List.of(Message.of("range.published")));
+    }
+
+    private boolean isKnown() {
+        return dayM.isPresent() || nightM.isPresent();
     }
 
     private static OptionalDouble value(RuleSet rules, String key) {
@@ -36,23 +48,20 @@ record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, String note) {
     }
 
     /** Returns what the rule set publishes, or an estimate with the intensity of the project's equipment where it has some. */
-    static VisibleRange of(Project project, Siting siting, RuleSet rules) {
-        VisibleRange published = published(siting.family(), rules);
+    static VisibleRange of(Project project, IndicatorFamily family, Siting siting, RuleSet rules) {
+        VisibleRange published = published(family, rules);
         RangeEstimate estimate = RangeEstimate.of(siting, rules, conditions(project, siting.family()));
-        String apart = estimate.separation().map(VisibleRange::apart).orElse("");
-        if (published.dayM().isPresent() || published.nightM().isPresent()) {
-            return new VisibleRange(published.dayM(), published.nightM(), published.note() + apart);
+        List<Message> notes = new ArrayList<>(published.notes());
+        if (!published.isKnown() && estimate.intensityCd().isPresent()) {
+            notes.add(Message.of("range.estimated", Words.quantity(estimate.intensityCd().getAsDouble(),
+                    Notation.CANDELA), Words.wholeM(estimate.visibilityM()),
+                    Words.term("provenance." + estimate.provenance().key())));
+        } else if (!published.isKnown()) {
+            estimate.notes().forEach(note -> notes.add(Message.of("plain", Words.name(note))));
         }
-        if (estimate.intensityCd().isEmpty()) {
-            return new VisibleRange(OptionalDouble.empty(), OptionalDouble.empty(), String.join(" ", estimate.notes()) + apart);
-        }
-        String how = String.format(Locale.ROOT, "ranges estimated with %.0f cd and a visibility of %.0f m (%s)",
-                estimate.intensityCd().getAsDouble(), estimate.visibilityM(), estimate.provenance().key());
-        return new VisibleRange(estimate.byDayM(), estimate.atNightM(), how + apart);
-    }
-
-    private static String apart(Separation separation) {
-        return String.format(Locale.ROOT, "; units clearly apart to %.0f m", separation.clearRangeM());
+        estimate.separation().ifPresent(apart -> notes.add(Message.of("range.apart", Words.wholeM(apart.clearRangeM()))));
+        return published.isKnown() ? new VisibleRange(published.dayM(), published.nightM(), notes)
+                : new VisibleRange(estimate.byDayM(), estimate.atNightM(), notes);
     }
 
     private static RangeConditions conditions(Project project, String family) {

@@ -10,6 +10,7 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.messages.Message;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
@@ -56,7 +57,7 @@ final class ComparisonChapter {
                     number(candidate.siting().map(Siting::mehtM).orElse(Double.NaN)),
                     number(candidate.siting().map(Siting::wheelClearanceM).orElse(OptionalDouble.empty()).orElse(Double.NaN)),
                     (number(candidate.obstacleMarginM().orElse(Double.NaN)) + " " + candidate.governingObstacle()).trim(),
-                    candidate.reason()));
+                    text(candidate.reasons())));
         }
         html.endTable();
         why(chosen, candidates);
@@ -70,7 +71,8 @@ final class ComparisonChapter {
         }
         String name = own.get().family().name();
         if (!own.get().fits()) {
-            html.element("p class=\"alert\"", "Chosen: " + name + ". Laid out afresh it does not fit here: " + own.get().reason() + ".");
+            html.element("p class=\"alert\"", "Chosen: " + name + ". Laid out afresh it does not fit here: "
+                    + text(own.get().reasons()));
             return;
         }
         List<Candidate> fit = candidates.stream().filter(Candidate::fits).toList();
@@ -84,9 +86,13 @@ final class ComparisonChapter {
                     ? "above" : "below", better == 0 ? "the best of those that the rule set covers and that fit"
                             : better + " of the " + covered.size() + " that the rule set covers and that fit leave more"));
         });
-        reasons.add("it needs " + own.get().context().unitsText() + " light units or panels");
+        reasons.add("it needs " + own.get().context().units().english() + " light units or panels");
         html.element("p", "Chosen: " + name + ". It is one of " + fit.size() + " families that fit this site; " + String.join("; ", reasons)
                 + ".");
+    }
+
+    private static String text(List<Message> sentences) {
+        return String.join(" ", sentences.stream().map(Message::english).toList());
     }
 
     private static String number(double value) {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.messages.Message;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
 import slopewright.model.Circuit;
@@ -62,10 +63,10 @@ class OperationalContextTest {
     @Test
     void unitsAreThoseOfTheFamily() {
         assertEquals(2, of("two-bar", 4).leastUnits());
-        assertEquals("2 (usual 4)", of("two-bar", 4).unitsText());
+        assertEquals("2 (usual 4)", of("two-bar", 4).units().english());
         assertEquals(6, of("three-bar", 6).leastUnits());
-        assertEquals("20", of("t-form", 20).unitsText());
-        assertEquals("10", of("t-form-abbreviated", 10).unitsText());
+        assertEquals("20", of("t-form", 20).units().english());
+        assertEquals("10", of("t-form-abbreviated", 10).units().english());
     }
 
     @Test
@@ -75,7 +76,9 @@ class OperationalContextTest {
             assertEquals(OptionalDouble.empty(), context.loadW());
             assertEquals(OptionalInt.empty(), context.brightnessSteps());
             assertEquals(OptionalDouble.empty(), context.batteryHours());
-            assertEquals(family.displayForm() == IndicatorFamily.DisplayForm.PANELS ? "none" : "", context.supply());
+            assertEquals("", context.supply());
+            assertEquals(family.displayForm() == IndicatorFamily.DisplayForm.PANELS,
+                    context.notes().contains(Message.of("context.panels")));
         }
     }
 
@@ -110,6 +113,7 @@ class OperationalContextTest {
         type.setLampPowerW(null);
         OperationalContext unknown = of("tri-colour", 1);
         assertEquals(OptionalDouble.empty(), unknown.batteryHours());
-        assertTrue(unknown.note().contains("the load of the battery is missing"), unknown.note());
+        assertTrue(unknown.notes().contains(Message.of("portable.battery-unknown", Message.of("battery.no-load"))),
+                unknown.notes().toString());
     }
 }

@@ -23,6 +23,7 @@ import slopewright.edit.EditHistory;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.messages.Message;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
@@ -96,10 +97,10 @@ final class FamilyPage extends WizardPage {
     }
 
     private int rank(Candidate candidate) {
-        if (!candidate.fits()) {
+        if (candidate.fit() == Candidate.Fit.DOES_NOT_FIT) {
             return candidate.siting().isPresent() ? 2 : 3;
         }
-        return candidate.rules().key().equals(draft.rules().key()) && candidate.obstacleMarginM().orElse(0) >= 0 ? 0 : 1;
+        return candidate.fits() && candidate.rules().key().equals(draft.rules().key()) ? 0 : 1;
     }
 
     private String verdict(Candidate candidate) {
@@ -122,20 +123,24 @@ final class FamilyPage extends WizardPage {
         reason.setText(words(candidate));
         preview.show(picture(candidate));
         setPageComplete(candidate.siting().isPresent());
-        setErrorMessage(candidate.siting().isPresent() ? null : Messages.get("family.no-layout", candidate.reason()));
-        setMessage(rank(candidate) == 2 ? candidate.reason() : null, IMessageProvider.WARNING);
+        setErrorMessage(candidate.siting().isPresent() ? null : Messages.get("family.no-layout", reasons(candidate)));
+        setMessage(rank(candidate) == 2 ? reasons(candidate) : null, IMessageProvider.WARNING);
+    }
+
+    private static String reasons(Candidate candidate) {
+        return String.join("\n", candidate.reasons().stream().map(Message::english).toList());
     }
 
     private static String words(Candidate candidate) {
         if (candidate.siting().isEmpty()) {
-            return candidate.reason();
+            return reasons(candidate);
         }
         QuantityFormat format = QuantityFormat.preferred();
         String text = Messages.get("family.layout", candidate.siting().get().units().size(),
                 format.showWithUnit(candidate.siting().get().distanceM(), Quantity.LENGTH),
                 format.showWithUnit(candidate.siting().get().slopeDeg(), Quantity.ANGLE),
                 format.showWithUnit(candidate.siting().get().mehtM(), Quantity.LENGTH), candidate.rules().descriptor().name());
-        return candidate.reason().isEmpty() ? text : text + "\n" + candidate.reason();
+        return candidate.reasons().isEmpty() ? text : text + "\n" + reasons(candidate);
     }
 
     private Optional<Scene> picture(Candidate candidate) {

@@ -16,7 +16,6 @@ import slopewright.siting.LightRhythm;
 import slopewright.siting.Meaning;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.range.RangeEstimate;
-import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -61,7 +60,7 @@ final class Words {
         }
         sight.seen().forEach(one -> lines.add(unit(one)));
         beside().ifPresent(lines::add);
-        sight.observation().remarks().forEach(remark -> lines.add(MessageTexts.of(remark)));
+        lines.addAll(sight.observation().remarks());
         rhythm().ifPresent(lines::add);
         lines.addAll(range());
         lines.add(Messages.get("pilot.words.refraction", String.format(Locale.ROOT, "%.2f", Curvature.USUAL_REFRACTION)));

@@ -1,0 +1,144 @@
+package slopewright.evaluation;
+
+import java.util.List;
+import java.util.Optional;
+
+import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.AeroplaneGroup;
+import slopewright.model.AidSide;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.LightUnit;
+import slopewright.model.SettingsForm;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.Side;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.siting.SitingRequest;
+import slopewright.standards.CrossingHeightTable;
+import slopewright.standards.RuleSet;
+
+/**
+ * Lays aids out as a rule set has it: the one place where a proposal is solved and made into units. Lenses stand as high as the equipment
+ * or the units that stand there have it.
+ */
+public final class Proposals {
+
+    private Proposals() {
+    }
+
+    /**
+     * Makes an aid with the choices that are usual at a place. It hangs nowhere and has no units yet.
+     *
+     * @param host      the runway end or approach direction for which it is meant
+     * @param familyKey key of the family
+     * @param rules     the rule set
+     * @param side      the side on which its units stand, seen in the landing direction
+     * @return the aid
+     * @throws SitingException where the family is unknown
+     */
+    public static ApproachAid newAid(ApproachHost host, String familyKey, RuleSet rules, Side side) {
+        ApproachAid aid = SlopewrightFactory.eINSTANCE.createApproachAid();
+        aid.setFamilyKey(familyKey);
+        aid.setSide(AidSide.get(side.name()));
+        aid.setName(Families.get(familyKey).name());
+        if (host.getGlidePath() != null) {
+            aid.setSettings(SettingsForm.GLIDE_PATH);
+        }
+        usualHeightGroup(host, rules).ifPresent(aid::setHeightGroup);
+        return aid;
+    }
+
+    /**
+     * Returns the height group that an aid is laid out for where the rule set goes by height groups and not by wheel clearances: the
+     * lowest one that holds the most demanding aeroplane in regular use, else the highest.
+     *
+     * @param host  the runway end or approach direction
+     * @param rules the rule set
+     * @return number of the group, empty where the rule set has a table of wheel clearances or the host no aeroplane
+     */
+    public static Optional<Integer> usualHeightGroup(ApproachHost host, RuleSet rules) {
+        if (rules.wheelClearance().isPresent() || rules.crossingHeight().isEmpty()) {
+            return Optional.empty();
+        }
+        List<CrossingHeightTable.Group> groups = rules.crossingHeight().get().groups();
+        return AidRequests.mostDemanding(host).map(AeroplaneGroup::getEyeToWheelM).map(Lengths::metresToFeet)
+                .flatMap(feet -> groups.stream().filter(group -> group.cockpitToWheelFt() >= feet).findFirst()
+                        .or(() -> groups.stream().reduce((group, next) -> next)))
+                .map(CrossingHeightTable.Group::number);
+    }
+
+    /**
+     * Solves the layout of an aid, its lenses as high as they stand now.
+     *
+     * @param aid   an aid in a runway end or approach direction, not changed
+     * @param rules the rule set
+     * @return the layout
+     * @throws SitingException where no layout can be made; the message says why
+     */
+    public static Siting solve(ApproachAid aid, RuleSet rules) {
+        SitingRequest request = AidRequests.of(aid);
+        return Families.site(String.valueOf(aid.getFamilyKey()), LensLevel.of(aid, request).in(request), rules);
+    }
+
+    /**
+     * Makes the units of an aid as a rule set lays it out. The aid is not changed.
+     *
+     * @param aid   an aid in a runway end or approach direction
+     * @param rules the rule set
+     * @return new units without ids
+     * @throws SitingException where no layout can be made; the message says why
+     */
+    public static List<LightUnit> units(ApproachAid aid, RuleSet rules) {
+        return AidLayouts.toModel(solve(aid, rules), datumM(aid));
+    }
+
+    /**
+     * Gives an aid the units and the slope that a rule set lays out, in place of those that it has.
+     *
+     * @param aid   an aid in a runway end or approach direction
+     * @param rules the rule set
+     * @throws SitingException where no layout can be made; the message says why, and the aid is as it was
+     */
+    public static void layOut(ApproachAid aid, RuleSet rules) {
+        layOut(aid, rules, LensLevel.of(aid, AidRequests.of(aid)));
+    }
+
+    /**
+     * Gives an aid the units and the slope that a rule set lays out, its lenses as high as those of another aid.
+     *
+     * @param aid     an aid in a runway end or approach direction
+     * @param rules   the rule set
+     * @param pattern the aid whose lenses set the height, in its own runway end or approach direction; not changed
+     * @throws SitingException where no layout can be made; the message says why, and the aid is as it was
+     */
+    public static void layOutLike(ApproachAid aid, RuleSet rules, ApproachAid pattern) {
+        layOut(aid, rules, LensLevel.of(pattern, AidRequests.of(pattern)));
+    }
+
+    /**
+     * Gives an aid the units and the slope that a rule set lays out, its lenses at a level.
+     *
+     * @param aid   an aid in a runway end or approach direction
+     * @param rules the rule set
+     * @param level how high the lenses stand
+     * @throws SitingException where no layout can be made; the message says why, and the aid is as it was
+     */
+    public static void layOut(ApproachAid aid, RuleSet rules, LensLevel level) {
+        Siting siting = Families.site(String.valueOf(aid.getFamilyKey()), level.in(AidRequests.of(aid)), rules);
+        List<LightUnit> units = AidLayouts.toModel(siting, datumM(aid));
+        aid.setSlopeDeg(siting.slopeDeg());
+        aid.getUnits().clear();
+        aid.getUnits().addAll(units);
+    }
+
+    private static double datumM(ApproachAid aid) {
+        ApproachHost host = Projects.host(aid).orElseThrow();
+        return AidLayouts.datumM(host).orElseThrow(() -> new SitingException(Message.of("evaluation.no-elevation",
+                Words.name(Projects.label(host)))));
+    }
+}
