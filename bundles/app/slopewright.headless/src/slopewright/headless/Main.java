@@ -18,7 +18,7 @@ public final class Main {
      * @param out  where results go
      * @param err  where messages go
      * @param in   where a command reads what is not in a file
-     * @return the exit code: 0 done and nothing failed, 1 findings at or above the threshold, 2 usage, 3 input that can not be read,
+     * @return the exit code: 0 done and nothing failed, 1 findings at or above the threshold, 2 usage, 3 input that cannot be read,
      *         4 internal error, 5 nothing was evaluated
      */
     public static int run(String[] args, PrintStream out, PrintStream err, InputStream in) {

@@ -48,7 +48,7 @@ public final class PointFile {
      *
      * @param file the file
      * @param sink receives the points block by block, in their order
-     * @throws ExchangeException where the file can not be read; the message names file, line and reason
+     * @throws ExchangeException where the file cannot be read; the message names file, line and reason
      */
     public static void read(Path file, BlockSink sink) throws ExchangeException {
         try (InputStream in = Files.newInputStream(file)) {
@@ -56,7 +56,7 @@ public final class PointFile {
         } catch (NoSuchFileException e) {
             throw new ExchangeException(file.toString(), 0, "there is no such file");
         } catch (IOException e) {
-            throw new ExchangeException(file.toString(), 0, "can not be read: " + e.getMessage());
+            throw new ExchangeException(file.toString(), 0, "cannot be read: " + e.getMessage());
         }
     }
 

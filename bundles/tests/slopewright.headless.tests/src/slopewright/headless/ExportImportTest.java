@@ -87,7 +87,7 @@ class ExportImportTest {
         assertEquals(2, Words.run("import", survey("obstacles.csv"), "--into", demo(), "-o", file.toString()).code());
         assertArrayEquals(bytes, Files.readAllBytes(file));
         Words again = Words.run("import", survey("obstacles.kml"), "--into", file.toString(), "-o", file.toString(), "--force");
-        assertTrue(again.err().contains("4 obstacles passed over, the project has them already"), again.err());
+        assertTrue(again.err().contains("4 obstacles skipped, the project has them already"), again.err());
         assertArrayEquals(bytes, Files.readAllBytes(file));
         assertEquals(0, Words.run("export", file.toString(), "-o", folder.resolve("new.kml").toString()).code());
     }

@@ -97,8 +97,8 @@ public final class CommandRunner {
             streams.warn(name + ": " + oneLine(String.valueOf(e.getMessage())));
             return ExitCodes.USAGE;
         }
-        if (e instanceof InputException) {
-            streams.warn(name + ": " + oneLine(String.valueOf(e.getMessage())));
+        if (e instanceof InputException input) {
+            input.messages().forEach(message -> streams.warn(name + ": " + oneLine(message)));
             return ExitCodes.INPUT;
         }
         return broken(name, e);

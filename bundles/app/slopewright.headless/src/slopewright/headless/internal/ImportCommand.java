@@ -14,11 +14,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyHeights;
 import slopewright.exchange.survey.SurveyImport;
 import slopewright.exchange.survey.SurveyOrigin;
 import slopewright.model.Project;
 import slopewright.model.io.AtomicFile;
 import slopewright.model.io.ProjectFile;
+import slopewright.model.io.ProjectFileException;
 
 /** Brings a survey file into a project. */
 @CommandLine.Command(name = "import", sortOptions = false,
@@ -51,6 +53,15 @@ final class ImportCommand extends Command {
             description = "coordinate reference of east and north in the file (default that of the project)")
     private String grid;
 
+    @Option(names = "--heights", paramLabel = "MEANING", description = "what an elevation is that the file names no closer, and the third "
+            + "number of a position: that of the top, that of the ground, or above-ground, a height. Where it is not given they are tops, "
+            + "and what the file leaves open or contradicts is refused")
+    private String heights;
+
+    @Option(names = "--ground-m", paramLabel = "M", converter = NumberWord.Length.class,
+            description = "with --heights above-ground: elevation of the ground where the file has none")
+    private Double groundM;
+
     @Option(names = "--horizontal-accuracy-m", paramLabel = "M", converter = NumberWord.Length.class,
             description = "accuracy of places where the file says nothing")
     private Double horizontalM;
@@ -69,7 +80,8 @@ final class ImportCommand extends Command {
         Project project = ProjectFiles.load(into);
         refuseToLoseFiles(project);
         SurveyOrigin origin = new SurveyOrigin(source == null ? survey.getFileName().toString() : source,
-                Optional.ofNullable(date).map(LocalDate::toString), Optional.ofNullable(grid), accuracy(horizontalM), accuracy(verticalM));
+                Optional.ofNullable(date).map(LocalDate::toString), Optional.ofNullable(grid), accuracy(horizontalM), accuracy(verticalM),
+                heights());
         try {
             SurveyImport.Result result = switch (form) {
                 case "obstacles" -> SurveyImport.obstacles(project, survey, origin);
@@ -81,9 +93,19 @@ final class ImportCommand extends Command {
             }
             tell(result);
         } catch (ExchangeException e) {
-            throw new InputException(e.getMessage());
+            throw new InputException(e.messages());
         }
         return ExitCodes.OK;
+    }
+
+    private SurveyHeights heights() {
+        SurveyHeights.Meaning meaning = heights == null ? SurveyHeights.Meaning.AS_STATED
+                : SurveyHeights.Meaning.find(heights).filter(found -> found != SurveyHeights.Meaning.AS_STATED)
+                        .orElseThrow(() -> new UsageException("--heights takes top, ground or above-ground, not '" + heights + "'"));
+        if (groundM != null && meaning != SurveyHeights.Meaning.ABOVE_GROUND) {
+            throw new UsageException("--ground-m goes with --heights above-ground");
+        }
+        return new SurveyHeights(meaning, groundM == null ? OptionalDouble.empty() : OptionalDouble.of(groundM));
     }
 
     private static OptionalDouble accuracy(Double metres) {
@@ -106,8 +128,13 @@ final class ImportCommand extends Command {
         return file.toAbsolutePath().normalize().getParent();
     }
 
-    private static byte[] bytes(Project project) {
-        return ProjectFile.bytes(project);
+    /** What is to be written is read again for proof first, so that nothing is replaced by what cannot be read. */
+    private byte[] bytes(Project project) {
+        try {
+            return ProjectFile.provenBytes(project, output.file().toString());
+        } catch (ProjectFileException e) {
+            throw new InputException(e.getMessage());
+        }
     }
 
     /** Writes the block first and the project that refers to it after; a block that is there already is the same one. */
@@ -140,7 +167,7 @@ final class ImportCommand extends Command {
         String what = "ground-levels".equals(form) ? "ground levels" : "obstacle-block".equals(form) ? "points" : "obstacles";
         streams().warn("slopewright import: " + result.added() + " " + what + " added");
         if (result.repeated() > 0) {
-            streams().warn("slopewright import: " + result.repeated() + " " + what + " passed over, the project has them already");
+            streams().warn("slopewright import: " + result.repeated() + " " + what + " skipped, the project has them already");
         }
         result.notes().forEach(note -> streams().warn("slopewright import: " + note));
     }

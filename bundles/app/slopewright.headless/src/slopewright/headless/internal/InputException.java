@@ -1,11 +1,25 @@
 package slopewright.headless.internal;
 
-/** A file that can not be read: one line that names file, line or element, and reason. */
+import java.util.List;
+
+/** A file that cannot be read: one line for each fault, that names file, line or element, and reason. */
 final class InputException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
+    private final List<String> messages;
+
     InputException(String message) {
-        super(message);
+        this(List.of(message));
+    }
+
+    InputException(List<String> messages) {
+        super(messages.get(0));
+        this.messages = List.copyOf(messages);
+    }
+
+    /** Returns what is wrong, one line each. */
+    List<String> messages() {
+        return messages;
     }
 }

@@ -62,7 +62,7 @@ public final class SheetFile {
     /**
      * Returns a table as a workbook with a sheet for the table and one for its notes.
      *
-     * @throws IOException where it can not be put together
+     * @throws IOException where it cannot be put together
      */
     public static byte[] xlsx(Sheet sheet) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -100,7 +100,7 @@ public final class SheetFile {
         table.freezePane(0, 1);
     }
 
-    /** Leaves out what XML can not hold. */
+    /** Leaves out what XML cannot hold. */
     private static String clean(String text) {
         return text.replaceAll("[^\\x{9}\\x{A}\\x{D}\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]", "?");
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.model.Place;
@@ -40,11 +39,7 @@ final class PointCollector implements SurveyFile.Sink {
         if (count == SurveyPoints.MOST_POINTS) {
             throw elements.fault(shape, "is one point too many: a block holds at most " + SurveyPoints.MOST_POINTS);
         }
-        OptionalDouble stated = elements.statedTopM(shape);
-        OptionalDouble top = stated.isPresent() ? stated : shape.highestM();
-        if (top.isEmpty()) {
-            throw elements.fault(shape, "has no elevation of its top");
-        }
+        double top = elements.tops(shape).topM();
         SurveyVertex vertex = shape.vertices().get(0);
         Place place = elements.unchecked(shape, vertex);
         Optional<SiteFrame.LatLon> where = elements.latLon(shape, place);
@@ -55,7 +50,7 @@ final class PointCollector implements SurveyFile.Sink {
         }
         north[count] = where.map(SiteFrame.LatLon::latitudeDeg).orElse(vertex.north());
         east[count] = where.map(SiteFrame.LatLon::longitudeDeg).orElse(vertex.east());
-        elevation[count] = top.getAsDouble();
+        elevation[count] = top;
         count++;
         String id = shape.text(SurveyShape.Fact.ID).or(() -> shape.text(SurveyShape.Fact.NAME)).orElse("");
         named |= !id.isEmpty();

@@ -33,7 +33,6 @@ final class ShapeElements {
 
     private static final double LOWEST_M = -500;
     private static final double HIGHEST_M = 9000;
-    private static final double SAME_HEIGHT_M = 1e-3;
     private static final double FARTHEST_M = 100_000;
     private static final double METRES_PER_DEGREE = 111_200;
 
@@ -53,7 +52,7 @@ final class ShapeElements {
             places = AerodromePlaces.of(aerodrome);
             grid = origin.grid().map(ShapeElements::grid);
         } catch (SitingException e) {
-            throw new ExchangeException(file.toString(), 0, "can not be placed: " + e.getMessage());
+            throw new ExchangeException(file.toString(), 0, "cannot be placed: " + e.getMessage());
         }
         Ids.elements(project).forEach(element -> taken.add(element.getId()));
     }
@@ -77,11 +76,11 @@ final class ShapeElements {
     }
 
     ExchangeException fault(SurveyShape shape, String reason) {
-        String name = shape.text(SurveyShape.Fact.ID).or(() -> shape.text(SurveyShape.Fact.NAME)).map(one -> "'" + one + "' ").orElse("");
+        String name = shape.text(SurveyShape.Fact.ID).or(() -> shape.text(SurveyShape.Fact.NAME)).map(text -> "'" + text + "' ").orElse("");
         return new ExchangeException(file.toString(), shape.line(), name + reason);
     }
 
-    OptionalDouble number(SurveyShape shape, SurveyShape.Fact fact, String what) throws ExchangeException {
+    OptionalDouble number(SurveyShape shape, SurveyShape.Fact fact) throws ExchangeException {
         Optional<String> text = shape.text(fact);
         if (text.isEmpty()) {
             return OptionalDouble.empty();
@@ -89,7 +88,7 @@ final class ShapeElements {
         try {
             return OptionalDouble.of(Decimals.parse(text.get()));
         } catch (IllegalArgumentException e) {
-            throw fault(shape, what + ": " + e.getMessage());
+            throw fault(shape, fact.label() + ": " + e.getMessage());
         }
     }
 
@@ -100,26 +99,21 @@ final class ShapeElements {
         return elevationM;
     }
 
-    /** Returns the elevation of the top that the file states; empty where only the positions carry elevations. */
-    OptionalDouble statedTopM(SurveyShape shape) throws ExchangeException {
-        OptionalDouble top = number(shape, SurveyShape.Fact.TOP_ELEVATION, "topElevationM");
-        if (top.isEmpty()) {
-            top = number(shape, SurveyShape.Fact.ELEVATION, "elevationM");
+    private StatedHeights stated(SurveyShape shape) throws ExchangeException {
+        return new StatedHeights(number(shape, SurveyShape.Fact.TOP_ELEVATION), number(shape, SurveyShape.Fact.ELEVATION),
+                number(shape, SurveyShape.Fact.HEIGHT), number(shape, SurveyShape.Fact.GROUND_ELEVATION), shape.elevationsM());
+    }
+
+    /** Returns how high a shape stands; what its file says is reconciled, or refused. */
+    TopHeights tops(SurveyShape shape) throws ExchangeException {
+        StatedHeights stated = stated(shape);
+        try {
+            TopHeights found = TopHeights.of(stated, origin.heights());
+            checked(shape, found.topM());
+            return found;
+        } catch (StatedHeights.Fault e) {
+            throw fault(shape, e.getMessage());
         }
-        OptionalDouble height = number(shape, SurveyShape.Fact.HEIGHT, "heightM");
-        if (top.isEmpty() && height.isPresent()) {
-            OptionalDouble ground = number(shape, SurveyShape.Fact.GROUND_ELEVATION, "groundElevationM");
-            ground = ground.isPresent() ? ground : shape.highestM();
-            if (ground.isEmpty()) {
-                throw fault(shape, "has a height above ground, but no elevation of the ground; give groundElevationM, or topElevationM");
-            }
-            return OptionalDouble.of(checked(shape, ground.getAsDouble() + height.getAsDouble()));
-        }
-        OptionalDouble highest = shape.highestM();
-        if (top.isPresent() && highest.isPresent() && highest.getAsDouble() > top.getAsDouble() + SAME_HEIGHT_M) {
-            throw fault(shape, "has a position at " + highest.getAsDouble() + " m, above its own top at " + top.getAsDouble() + " m");
-        }
-        return top.isPresent() ? OptionalDouble.of(checked(shape, top.getAsDouble())) : top;
     }
 
     Obstacle obstacle(SurveyShape shape) throws ExchangeException {
@@ -127,18 +121,11 @@ final class ShapeElements {
         obstacle.setKind(ObstacleKind.valueOf(shape.kind().name()));
         id(shape).ifPresent(obstacle::setId);
         obstacle.setName(shape.text(SurveyShape.Fact.NAME).or(() -> shape.text(SurveyShape.Fact.ID)).orElse(null));
-        OptionalDouble stated = statedTopM(shape);
-        OptionalDouble highest = shape.highestM();
-        if (stated.isEmpty() && highest.isEmpty()) {
-            throw fault(shape, "has no elevation of its top");
-        }
-        double top = stated.isPresent() ? stated.getAsDouble() : checked(shape, highest.getAsDouble());
-        obstacle.setTopElevationM(top);
-        boolean level = shape.vertices().stream().allMatch(one -> Math.abs(one.elevationM() - top) <= SAME_HEIGHT_M);
-        boolean own = highest.isPresent() && !level && Math.abs(highest.getAsDouble() - top) <= SAME_HEIGHT_M;
-        for (SurveyVertex vertex : shape.vertices()) {
-            Place place = place(shape, vertex);
-            place.setElevationM(own ? Double.valueOf(checked(shape, vertex.elevationM())) : null);
+        TopHeights tops = tops(shape);
+        obstacle.setTopElevationM(tops.topM());
+        for (int i = 0; i < shape.vertices().size(); i++) {
+            Place place = place(shape, shape.vertices().get(i));
+            place.setElevationM(tops.positionsM().isPresent() ? Double.valueOf(checked(shape, tops.positionsM().get()[i])) : null);
             obstacle.getPlaces().add(place);
         }
         obstacle.setHorizontalAccuracyM(accuracyM(shape, SurveyShape.Fact.HORIZONTAL_ACCURACY, origin.horizontalAccuracyM()));
@@ -149,22 +136,22 @@ final class ShapeElements {
     }
 
     List<GroundLevel> groundLevels(SurveyShape shape) throws ExchangeException {
-        OptionalDouble stated = number(shape, SurveyShape.Fact.ELEVATION, "elevationM");
-        if (stated.isEmpty()) {
-            stated = number(shape, SurveyShape.Fact.GROUND_ELEVATION, "groundElevationM");
+        StatedHeights stated = stated(shape);
+        double[] elevations;
+        try {
+            elevations = GroundHeights.of(stated, origin.heights(), shape.vertices().size());
+        } catch (StatedHeights.Fault e) {
+            throw fault(shape, e.getMessage());
         }
         List<GroundLevel> levels = new ArrayList<>();
         Optional<String> id = id(shape);
-        for (SurveyVertex vertex : shape.vertices()) {
-            if (stated.isEmpty() && Double.isNaN(vertex.elevationM())) {
-                throw fault(shape, "has no elevation");
-            }
+        for (int i = 0; i < elevations.length; i++) {
             GroundLevel level = SlopewrightFactory.eINSTANCE.createGroundLevel();
             if (shape.kind() == SurveyShape.Kind.POINT) {
                 id.ifPresent(level::setId);
             }
-            Place place = place(shape, vertex);
-            place.setElevationM(checked(shape, Double.isNaN(vertex.elevationM()) ? stated.getAsDouble() : vertex.elevationM()));
+            Place place = place(shape, shape.vertices().get(i));
+            place.setElevationM(checked(shape, elevations[i]));
             level.setPlace(place);
             level.setSource(shape.text(SurveyShape.Fact.SOURCE).orElse(origin.source()));
             level.setDate(date(shape));
@@ -182,12 +169,11 @@ final class ShapeElements {
                 throw fault(shape, "has the id of line " + before);
             }
         }
-        return id.filter(one -> one.matches("[A-Za-z_][A-Za-z0-9_.-]*")).filter(taken::add);
+        return id.filter(text -> text.matches("[A-Za-z_][A-Za-z0-9_.-]*")).filter(taken::add);
     }
 
     Double accuracyM(SurveyShape shape, SurveyShape.Fact fact, OptionalDouble whole) throws ExchangeException {
-        OptionalDouble own = number(shape, fact, fact == SurveyShape.Fact.HORIZONTAL_ACCURACY ? "horizontalAccuracyM"
-                : "verticalAccuracyM");
+        OptionalDouble own = number(shape, fact);
         if (own.isPresent() && own.getAsDouble() < 0) {
             throw fault(shape, "has an accuracy below zero");
         }
@@ -229,7 +215,7 @@ final class ShapeElements {
         }
         if (brought) {
             SiteFrame.LatLon found = latLon(shape, place, grid.get())
-                    .orElseThrow(() -> fault(shape, "can not be placed: the grid of the survey is a local plane"));
+                    .orElseThrow(() -> fault(shape, "cannot be placed: the grid of the survey is a local plane"));
             place = SlopewrightFactory.eINSTANCE.createPlace();
             place.setLatitudeDeg(found.latitudeDeg());
             place.setLongitudeDeg(found.longitudeDeg());
@@ -250,7 +236,7 @@ final class ShapeElements {
             }
             return found;
         } catch (SitingException | Proj4jException e) {
-            throw fault(shape, "can not be brought to latitude and longitude: " + e.getMessage());
+            throw fault(shape, "cannot be brought to latitude and longitude: " + e.getMessage());
         }
     }
 

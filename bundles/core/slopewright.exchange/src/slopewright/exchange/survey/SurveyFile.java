@@ -3,22 +3,19 @@ package slopewright.exchange.survey;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.ServiceLoader;
 
 import slopewright.exchange.ExchangeException;
+import slopewright.model.io.AtomicFile;
 
-/**
- * Reads survey files, the format chosen by the ending: CSV with a header, GeoJSON, KML, and DXF in its ASCII form. Shapes are handed on
- * one by one, so that a large file takes little memory.
- */
+/** Reads survey files, the format chosen by the ending among those that are there as services of this bundle. */
 public final class SurveyFile {
 
-    /** The endings that are read, without the dot. */
-    public static final List<String> ENDINGS = List.of("csv", "geojson", "json", "kml", "dxf");
-
+    private static final List<SurveyFormat> FORMATS = ServiceLoader.load(SurveyFormat.class, SurveyFile.class.getClassLoader()).stream()
+            .map(ServiceLoader.Provider::get).toList();
     private static final long MOST_BYTES = 1L << 30;
 
     private SurveyFile() {
@@ -37,36 +34,40 @@ public final class SurveyFile {
         void accept(SurveyShape shape) throws ExchangeException;
     }
 
+    /** Returns the formats that are read. */
+    public static List<SurveyFormat> formats() {
+        return FORMATS;
+    }
+
+    /** Returns the endings that are read, without the dot. */
+    public static List<String> endings() {
+        return FORMATS.stream().flatMap(format -> format.endings().stream()).toList();
+    }
+
     /**
      * Reads a file.
      *
      * @param file the file
      * @param sink receives the shapes
-     * @return what was passed over and why, one sentence each
-     * @throws ExchangeException where the file can not be read; the message names file, line and reason
+     * @return what was skipped and why, one sentence each
+     * @throws ExchangeException where the file cannot be read; the message names file, line and reason
      */
     public static List<String> read(Path file, Sink sink) throws ExchangeException {
         String name = file.getFileName() == null ? "" : file.getFileName().toString();
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-        SurveyReader reader = switch (ending) {
-            case "csv" -> new CsvSurvey(file, sink);
-            case "geojson", "json" -> new GeoJsonSurvey(file, sink);
-            case "kml" -> new KmlSurvey(file, sink);
-            case "dxf" -> new DxfSurvey(file, sink);
-            default -> throw new ExchangeException(file.toString(), 0, "a survey file must end in ." + String.join(", .", ENDINGS));
-        };
+        SurveyFormat format = FORMATS.stream().filter(each -> each.endings().contains(ending)).findFirst()
+                .orElseThrow(() -> new ExchangeException(file.toString(), 0, "a survey file must end in ." + String.join(", .", endings())));
+        SurveyInput input = new SurveyInput(file, sink);
         try {
             if (Files.size(file) > MOST_BYTES) {
                 throw new ExchangeException(file.toString(), 0, "is larger than " + (MOST_BYTES >> 20) + " MB");
             }
-            reader.read();
-        } catch (NoSuchFileException e) {
-            throw new ExchangeException(file.toString(), 0, "there is no such file");
+            format.read(input);
         } catch (CharacterCodingException e) {
             throw new ExchangeException(file.toString(), 0, "is not written in UTF-8");
         } catch (IOException e) {
-            throw new ExchangeException(file.toString(), 0, "can not be read: " + e.getMessage());
+            throw new ExchangeException(file.toString(), 0, "cannot be read: " + AtomicFile.reason(e));
         }
-        return reader.notes();
+        return input.skipped();
     }
 }

@@ -3,7 +3,7 @@ package slopewright.exchange.survey;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Objects;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.model.Aerodrome;
@@ -14,6 +14,7 @@ import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SurveyBlock;
 import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
 import slopewright.siting.site.SurveyPoints;
 
 /**
@@ -25,6 +26,7 @@ public final class SurveyImport {
     /** The most elements that one file may add; more belong into a block. */
     public static final int MOST_ELEMENTS = 5000;
 
+    private static final int MOST_FAULTS = 20;
     private static final double SAME_DEG = 1e-8;
     private static final double SAME_M = 1e-3;
 
@@ -35,8 +37,8 @@ public final class SurveyImport {
      * What an import did.
      *
      * @param added    number of elements or points that were added
-     * @param repeated number of shapes that the project had already, with the same name and place; they were passed over
-     * @param notes    what else was passed over, and why
+     * @param repeated number of shapes that the project had already, with the same name and place; they were skipped
+     * @param notes    what else was skipped, and why
      */
     public record Result(int added, int repeated, List<String> notes) {
 
@@ -68,16 +70,18 @@ public final class SurveyImport {
     public static Result obstacles(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
         ShapeElements maker = new ShapeElements(project, file, origin);
         List<Obstacle> fresh = new ArrayList<>();
-        List<String> notes = SurveyFile.read(file, shape -> {
-            refuseTooMany(file, fresh.size());
-            fresh.add(maker.obstacle(shape));
-        });
+        List<String> notes = read(file, fresh, shape -> fresh.add(maker.obstacle(shape)));
         refuseNone(file, fresh.size(), notes);
         List<Obstacle> all = maker.aerodrome().getObstacles();
-        List<Obstacle> added = fresh.stream().filter(one -> all.stream().noneMatch(other -> isSame(one, other))).toList();
+        List<Obstacle> added = fresh.stream().filter(found -> all.stream().noneMatch(known -> isSame(found, known))).toList();
+        List<String> said = new ArrayList<>(notes);
+        added.forEach(found -> all.stream().filter(known -> isSameThing(found, known)).findFirst()
+                .ifPresent(known -> said.add(Projects.label(found) + ", top at " + found.getTopElevationM() + " m, is added beside "
+                        + known.getId() + " of the same name and place, top at " + known.getTopElevationM()
+                        + " m; remove the one that is wrong")));
         all.addAll(added);
         Ids.assign(project);
-        return new Result(added.size(), fresh.size() - added.size(), notes);
+        return new Result(added.size(), fresh.size() - added.size(), said);
     }
 
     /**
@@ -92,17 +96,42 @@ public final class SurveyImport {
     public static Result groundLevels(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
         ShapeElements maker = new ShapeElements(project, file, origin);
         List<GroundLevel> fresh = new ArrayList<>();
-        List<String> notes = SurveyFile.read(file, shape -> {
-            fresh.addAll(maker.groundLevels(shape));
-            refuseTooMany(file, fresh.size() - 1);
-        });
+        List<String> notes = read(file, fresh, shape -> fresh.addAll(maker.groundLevels(shape)));
         refuseNone(file, fresh.size(), notes);
         List<GroundLevel> all = maker.aerodrome().getGroundLevels();
-        List<GroundLevel> added = fresh.stream().filter(one -> all.stream().noneMatch(other -> other.getPlace() != null
-                && isSame(one.getPlace(), other.getPlace()))).toList();
+        List<GroundLevel> added = fresh.stream().filter(found -> all.stream().noneMatch(known -> known.getPlace() != null
+                && isSame(found.getPlace(), known.getPlace()))).toList();
         all.addAll(added);
         Ids.assign(project);
         return new Result(added.size(), fresh.size() - added.size(), notes);
+    }
+
+    /** Reads a file to its end, so that every shape that is of no use is named, up to a limit; one is enough for the file to be refused. */
+    private static List<String> read(Path file, List<?> fresh, SurveyFile.Sink sink) throws ExchangeException {
+        List<ExchangeException> faults = new ArrayList<>();
+        List<String> notes = List.of();
+        try {
+            notes = SurveyFile.read(file, shape -> {
+                refuseTooMany(file, fresh.size());
+                try {
+                    sink.accept(shape);
+                } catch (ExchangeException e) {
+                    faults.add(e);
+                    if (faults.size() == MOST_FAULTS) {
+                        throw ExchangeException.of(faults);
+                    }
+                }
+            });
+        } catch (ExchangeException e) {
+            if (faults.isEmpty() || faults.size() == MOST_FAULTS) {
+                throw e;
+            }
+            faults.add(e);
+        }
+        if (!faults.isEmpty()) {
+            throw ExchangeException.of(faults);
+        }
+        return notes;
     }
 
     private static void refuseNone(Path file, int count, List<String> notes) throws ExchangeException {
@@ -130,7 +159,7 @@ public final class SurveyImport {
      */
     public static Block block(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
         PointCollector points = new PointCollector(new ShapeElements(project, file, origin));
-        List<String> notes = SurveyFile.read(file, points);
+        List<String> notes = read(file, List.of(), points);
         refuseNone(file, points.count(), notes);
         SurveyPoints all = points.points();
         byte[] bytes;
@@ -151,7 +180,7 @@ public final class SurveyImport {
         block.setDate(origin.date().orElse(null));
         block.setHorizontalAccuracyM(points.horizontalAccuracyM());
         block.setVerticalAccuracyM(points.verticalAccuracyM());
-        boolean repeated = project.getSurveyBlocks().stream().anyMatch(one -> hash.equals(one.getSha256()));
+        boolean repeated = project.getSurveyBlocks().stream().anyMatch(known -> hash.equals(known.getSha256()));
         if (!repeated) {
             project.getSurveyBlocks().add(block);
             Ids.assign(project);
@@ -160,26 +189,36 @@ public final class SurveyImport {
     }
 
     /** The order of the places does not count: a ring may start anywhere and run either way. */
-    private static boolean isSame(Obstacle one, Obstacle other) {
-        return Optional.ofNullable(one.getName()).equals(Optional.ofNullable(other.getName())) && one.getKind() == other.getKind()
-                && one.getPlaces().size() == other.getPlaces().size()
-                && one.getPlaces().stream().allMatch(place -> other.getPlaces().stream().anyMatch(there -> isSame(place, there)));
+    private static boolean isSameThing(Obstacle found, Obstacle known) {
+        return Objects.equals(found.getName(), known.getName()) && found.getKind() == known.getKind()
+                && found.getPlaces().size() == known.getPlaces().size()
+                && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSamePlace(place, there)));
     }
 
-    private static boolean isSame(Place one, Place other) {
-        return isNear(one.getLatitudeDeg(), other.getLatitudeDeg(), SAME_DEG) && isNear(one.getLongitudeDeg(), other.getLongitudeDeg(),
-                SAME_DEG)
-                && isNear(one.getEastM(), other.getEastM(), SAME_M) && isNear(one.getNorthM(), other.getNorthM(), SAME_M);
+    /** What has another height is another statement, and is kept. */
+    private static boolean isSame(Obstacle found, Obstacle known) {
+        return isSameThing(found, known) && isNear(found.getTopElevationM(), known.getTopElevationM(), SAME_M)
+                && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSame(place, there)));
     }
 
-    private static boolean isNear(Double one, Double other, double within) {
-        return one == null || other == null ? one == other : Math.abs(one - other) <= within;
+    private static boolean isSame(Place found, Place known) {
+        return isSamePlace(found, known) && isNear(found.getElevationM(), known.getElevationM(), SAME_M);
+    }
+
+    private static boolean isSamePlace(Place found, Place known) {
+        return isNear(found.getLatitudeDeg(), known.getLatitudeDeg(), SAME_DEG)
+                && isNear(found.getLongitudeDeg(), known.getLongitudeDeg(), SAME_DEG) && isNear(found.getEastM(), known.getEastM(), SAME_M)
+                && isNear(found.getNorthM(), known.getNorthM(), SAME_M);
+    }
+
+    private static boolean isNear(Double found, Double known, double within) {
+        return found == null || known == null ? found == known : Math.abs(found - known) <= within;
     }
 
     /** Returns the aerodrome of a project. */
     static Aerodrome aerodrome(Project project, Path file) throws ExchangeException {
         if (project.getAerodrome() == null) {
-            throw new ExchangeException(file.toString(), 0, "can not be placed: the project has no aerodrome");
+            throw new ExchangeException(file.toString(), 0, "cannot be placed: the project has no aerodrome");
         }
         return project.getAerodrome();
     }

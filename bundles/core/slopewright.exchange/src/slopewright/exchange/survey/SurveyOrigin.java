@@ -12,9 +12,10 @@ import java.util.OptionalDouble;
  * @param grid                coordinate reference of metres east and north, of the form EPSG:32629; empty for that of the aerodrome
  * @param horizontalAccuracyM radius in which true places may lie, metres; empty where it is not known
  * @param verticalAccuracyM   by how much tops may be higher, metres; empty where it is not known
+ * @param heights             what its elevations are where the file leaves it open
  */
-public record SurveyOrigin(String source, Optional<String> date, Optional<String> grid,
-        OptionalDouble horizontalAccuracyM, OptionalDouble verticalAccuracyM) {
+public record SurveyOrigin(String source, Optional<String> date, Optional<String> grid, OptionalDouble horizontalAccuracyM,
+        OptionalDouble verticalAccuracyM, SurveyHeights heights) {
 
     /** Refuses missing parts. */
     public SurveyOrigin {
@@ -23,5 +24,6 @@ public record SurveyOrigin(String source, Optional<String> date, Optional<String
         Objects.requireNonNull(grid);
         Objects.requireNonNull(horizontalAccuracyM);
         Objects.requireNonNull(verticalAccuracyM);
+        Objects.requireNonNull(heights);
     }
 }

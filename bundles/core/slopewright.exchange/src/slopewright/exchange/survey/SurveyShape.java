@@ -1,9 +1,9 @@
 package slopewright.exchange.survey;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * One thing that a survey file holds.
@@ -29,25 +29,36 @@ public record SurveyShape(Kind kind, boolean grid, List<SurveyVertex> vertices, 
     /** What a file may say of a shape. Lengths are metres. */
     public enum Fact {
         /** Its id in the file. */
-        ID,
+        ID("id"),
         /** What people call it. */
-        NAME,
+        NAME("name"),
         /** Elevation of its top. */
-        TOP_ELEVATION,
-        /** An elevation: of the top of an obstacle, or of the ground of a ground level. */
-        ELEVATION,
+        TOP_ELEVATION("topElevationM"),
+        /** An elevation that is named no closer: of its top, or of the ground. */
+        ELEVATION("elevationM"),
         /** Its height above the ground. */
-        HEIGHT,
+        HEIGHT("heightM"),
         /** Elevation of the ground that it stands on. */
-        GROUND_ELEVATION,
+        GROUND_ELEVATION("groundElevationM"),
         /** Radius in which its true place may lie. */
-        HORIZONTAL_ACCURACY,
+        HORIZONTAL_ACCURACY("horizontalAccuracyM"),
         /** By how much it may be higher. */
-        VERTICAL_ACCURACY,
+        VERTICAL_ACCURACY("verticalAccuracyM"),
         /** Where it comes from. */
-        SOURCE,
+        SOURCE("source"),
         /** The day of the survey. */
-        DATE
+        DATE("date");
+
+        private final String label;
+
+        Fact(String label) {
+            this.label = label;
+        }
+
+        /** Returns its name in files. */
+        public String label() {
+            return label;
+        }
     }
 
     /** Copies the lists. */
@@ -61,9 +72,9 @@ public record SurveyShape(Kind kind, boolean grid, List<SurveyVertex> vertices, 
         return Optional.ofNullable(facts.get(fact));
     }
 
-    /** Returns the highest elevation of the positions themselves, empty where one has none. */
-    public OptionalDouble highestM() {
-        return vertices.stream().anyMatch(one -> Double.isNaN(one.elevationM())) ? OptionalDouble.empty()
-                : vertices.stream().mapToDouble(SurveyVertex::elevationM).max();
+    /** Returns the third numbers of the positions in their order; empty where one has none. */
+    public Optional<double[]> elevationsM() {
+        double[] all = vertices.stream().mapToDouble(SurveyVertex::elevationM).toArray();
+        return Arrays.stream(all).anyMatch(Double::isNaN) ? Optional.empty() : Optional.of(all);
     }
 }

@@ -5,7 +5,7 @@ package slopewright.exchange.survey;
  *
  * @param north      latitude in decimal degrees, or metres north
  * @param east       longitude in decimal degrees, or metres east
- * @param elevationM elevation that the position itself carries, metres; NaN where it carries none
+ * @param elevationM third number of the position, as a rule an elevation, metres; NaN where it has none
  */
 public record SurveyVertex(double north, double east, double elevationM) {
 }

@@ -207,6 +207,31 @@ public final class ProjectFile {
     }
 
     /**
+     * Returns the bytes of a project as a file holds them, read again for proof: what is read is the same project.
+     *
+     * @param project the project
+     * @param name    name of the file, for messages
+     * @return UTF-8
+     * @throws ProjectFileException where no file can hold it; the message says why
+     */
+    public static byte[] provenBytes(Project project, String name) throws ProjectFileException {
+        byte[] bytes;
+        Project again;
+        try {
+            bytes = bytes(project);
+            again = load(new ByteArrayInputStream(bytes), name);
+        } catch (IllegalStateException e) {
+            throw whole(name, "can not be written: " + e.getMessage(), e);
+        } catch (ProjectFileException e) {
+            throw whole(name, "can not be written, for it could not be read again: " + e.reason(), e);
+        }
+        if (!EcoreUtil.equals(project, again)) {
+            throw whole(name, "can not be written, for what is read again is another project; look for odd characters in ids", null);
+        }
+        return bytes;
+    }
+
+    /**
      * Saves a project. The new content is read again for proof, written beside the file and then put in its place in one step; what
      * was there is kept under the name of the file with {@value #PREVIOUS_SUFFIX}.
      *
@@ -224,15 +249,7 @@ public final class ProjectFile {
                         + "); it was left as it is. Save under another name", e);
             }
         }
-        byte[] bytes;
-        try {
-            bytes = bytes(project);
-            load(new ByteArrayInputStream(bytes), name);
-        } catch (IllegalStateException e) {
-            throw whole(name, "can not be written: " + e.getMessage(), e);
-        } catch (ProjectFileException e) {
-            throw whole(name, "can not be written, for it could not be read again: " + e.reason(), e);
-        }
+        byte[] bytes = provenBytes(project, name);
         try {
             AtomicFile.replace(file, PREVIOUS_SUFFIX, bytes);
             settle(project, file);

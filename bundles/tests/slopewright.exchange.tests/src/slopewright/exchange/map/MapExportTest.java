@@ -36,6 +36,7 @@ import org.xml.sax.SAXException;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
 import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyHeights;
 import slopewright.exchange.survey.SurveyImport;
 import slopewright.exchange.survey.SurveyOrigin;
 import slopewright.model.Obstacle;
@@ -176,7 +177,7 @@ class MapExportTest {
                         far.lat2, far.lon2, beside.lat2, beside.lon2));
         Project made = Demo.project();
         SurveyImport.Block block = SurveyImport.block(made, survey, new SurveyOrigin("test", Optional.empty(), Optional.empty(),
-                OptionalDouble.of(0), OptionalDouble.of(0.5)));
+                OptionalDouble.of(0), OptionalDouble.of(0.5), SurveyHeights.AS_STATED));
         Files.write(folder.resolve(block.fileName()), block.bytes());
         ProjectFile.save(made, file);
         MapDocument map = map(ProjectFile.load(file), 5000);

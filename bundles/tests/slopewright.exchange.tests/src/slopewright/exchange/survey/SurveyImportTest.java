@@ -44,7 +44,7 @@ class SurveyImportTest {
 
     private static SurveyOrigin origin(String grid) {
         return new SurveyOrigin("field book 7", Optional.of("2026-05-20"), Optional.ofNullable(grid), OptionalDouble.of(0.5),
-                OptionalDouble.of(0.3));
+                OptionalDouble.of(0.3), SurveyHeights.AS_STATED);
     }
 
     private static Path survey(String name) {
@@ -132,7 +132,7 @@ class SurveyImportTest {
         fresh.getAerodrome().getObstacles().clear();
         SurveyImport.Result result = SurveyImport.obstacles(fresh, file, origin(null));
         assertEquals(5, result.added());
-        assertTrue(result.notes().contains("11 features of the kind unit passed over"), result.notes().toString());
+        assertTrue(result.notes().contains("11 features of the kind unit skipped"), result.notes().toString());
         for (int i = 0; i < 5; i++) {
             Obstacle one = project.getAerodrome().getObstacles().get(i);
             Obstacle back = fresh.getAerodrome().getObstacles().get(i);
@@ -256,7 +256,8 @@ class SurveyImportTest {
                 {"type":"FeatureCollection","features":[
                 {"type":"Feature","geometry":{"type":"LineString","coordinates":[[-11.9,47.31,80],[-11.9,47.32,82]]},
                  "properties":{"topElevationM":105}},
-                {"type":"Feature","geometry":{"type":"Point","coordinates":[-11.9,47.33,80]},"properties":{"height":25}}]}
+                {"type":"Feature","geometry":{"type":"Point","coordinates":[-11.9,47.33]},
+                 "properties":{"height":25,"groundElevation":80}}]}
                 """);
         Project project = Demo.project();
         SurveyImport.obstacles(project, file, origin(null));

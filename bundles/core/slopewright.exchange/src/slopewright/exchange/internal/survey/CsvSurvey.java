@@ -1,0 +1,166 @@
+package slopewright.exchange.internal.survey;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyFormat;
+import slopewright.exchange.survey.SurveyInput;
+import slopewright.exchange.survey.SurveyShape;
+import slopewright.exchange.survey.SurveyVertex;
+
+/**
+ * Comma-separated values with a header: {@code latitudeDeg} and {@code longitudeDeg}, or {@code eastM} and {@code northM}, and the facts
+ * of a shape. Rows that follow each other with the same id and {@code shape} {@code line} or {@code area} are one shape, each with the
+ * elevation of its own position.
+ */
+public final class CsvSurvey implements SurveyFormat {
+
+    private static final List<String> GEODETIC = List.of("latitudedeg", "longitudedeg");
+    private static final List<String> GRID = List.of("northm", "eastm");
+
+    @Override
+    public String name() {
+        return "CSV with a header";
+    }
+
+    @Override
+    public List<String> endings() {
+        return List.of("csv");
+    }
+
+    @Override
+    public void read(SurveyInput input) throws IOException, ExchangeException {
+        new Rows(input).read();
+    }
+
+    /** The rows of one file. */
+    private static final class Rows {
+        private final SurveyInput input;
+        private final Map<String, Integer> columns = new LinkedHashMap<>();
+        private final Map<Integer, SurveyShape.Fact> factColumns = new LinkedHashMap<>();
+        private final List<SurveyVertex> open = new ArrayList<>();
+        private SurveyShape.Kind kind = SurveyShape.Kind.POINT;
+        private Map<SurveyShape.Fact, String> facts = Map.of();
+        private long firstLine;
+        private boolean grid;
+
+        private Rows(SurveyInput input) {
+            this.input = input;
+        }
+
+        private void read() throws IOException, ExchangeException {
+            try (Reader text = input.openText();
+                    CsvReader<CsvRecord> records = CsvReader.builder().missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                            .extraFieldStrategy(FieldMismatchStrategy.IGNORE).allowUnclosedQuote(false).ofCsvRecord(text)) {
+                for (CsvRecord row : records) {
+                    if (columns.isEmpty()) {
+                        header(row);
+                    } else {
+                        row(row);
+                    }
+                }
+            } catch (UncheckedIOException e) {
+                throw e.getCause();
+            } catch (CsvParseException e) {
+                throw input.fault(0, e.getMessage() + (e.getCause() == null ? "" : ": " + e.getCause().getMessage()));
+            }
+            if (columns.isEmpty()) {
+                throw input.fault(1, "the file is empty; a header is needed");
+            }
+            finish();
+        }
+
+        private void header(CsvRecord row) throws ExchangeException {
+            List<String> names = row.getFields().stream().map(String::strip).toList();
+            Set<SurveyShape.Fact> seen = new HashSet<>();
+            for (int i = 0; i < names.size(); i++) {
+                String key = names.get(i).toLowerCase(Locale.ROOT);
+                Optional<SurveyShape.Fact> fact = SurveyInput.fact(key);
+                if (columns.putIfAbsent(key, i) != null || fact.isPresent() && !seen.add(fact.get())) {
+                    throw input.fault(1, "the column '" + names.get(i) + "' says what another column says");
+                }
+                if (fact.isPresent()) {
+                    factColumns.put(i, fact.get());
+                } else if (!GEODETIC.contains(key) && !GRID.contains(key) && !"shape".equals(key)) {
+                    input.skip("column '" + names.get(i) + "'");
+                }
+            }
+            grid = columns.keySet().containsAll(GRID);
+            if (grid == columns.keySet().containsAll(GEODETIC)) {
+                throw input.fault(1, "the header needs either latitudeDeg and longitudeDeg, or eastM and northM, separated by commas");
+            }
+        }
+
+        private void row(CsvRecord row) throws ExchangeException {
+            long line = row.getStartingLineNumber();
+            if (row.getFieldCount() != columns.size()) {
+                throw input.fault(line, "the row has " + row.getFieldCount() + " fields where the header has " + columns.size());
+            }
+            Map<SurveyShape.Fact, String> own = new EnumMap<>(SurveyShape.Fact.class);
+            factColumns.forEach((column, fact) -> {
+                String text = row.getField(column).strip();
+                if (!text.isEmpty()) {
+                    own.put(fact, text);
+                }
+            });
+            SurveyShape.Kind shape = shape(row, line);
+            boolean goesOn = shape != SurveyShape.Kind.POINT && shape == kind && !open.isEmpty() && own.containsKey(SurveyShape.Fact.ID)
+                    && own.get(SurveyShape.Fact.ID).equals(facts.get(SurveyShape.Fact.ID));
+            if (!goesOn) {
+                finish();
+                kind = shape;
+                facts = own;
+                firstLine = line;
+            }
+            double elevation = Double.NaN;
+            if (shape != SurveyShape.Kind.POINT && own.containsKey(SurveyShape.Fact.ELEVATION)) {
+                elevation = input.number(own.remove(SurveyShape.Fact.ELEVATION), "elevationM", line);
+            }
+            for (Map.Entry<SurveyShape.Fact, String> fact : own.entrySet()) {
+                if (!fact.getValue().equals(facts.get(fact.getKey()))) {
+                    throw input.fault(line, "says '" + fact.getValue() + "' where line " + firstLine + " of the same shape says '"
+                            + facts.getOrDefault(fact.getKey(), "") + "'");
+                }
+            }
+            open.add(new SurveyVertex(number(row, grid ? "northM" : "latitudeDeg", line), number(row, grid ? "eastM" : "longitudeDeg", line),
+                    elevation));
+        }
+
+        private double number(CsvRecord row, String column, long line) throws ExchangeException {
+            return input.number(row.getField(columns.get(column.toLowerCase(Locale.ROOT))), column, line);
+        }
+
+        private SurveyShape.Kind shape(CsvRecord row, long line) throws ExchangeException {
+            String text = columns.containsKey("shape") ? row.getField(columns.get("shape")).strip() : "";
+            return switch (text) {
+                case "", "point" -> SurveyShape.Kind.POINT;
+                case "line" -> SurveyShape.Kind.LINE;
+                case "area" -> SurveyShape.Kind.AREA;
+                default -> throw input.fault(line, "shape: '" + text + "' is none of point, line and area");
+            };
+        }
+
+        private void finish() throws ExchangeException {
+            if (!open.isEmpty()) {
+                input.emit(kind, grid, open, facts, firstLine);
+                open.clear();
+            }
+        }
+    }
+}

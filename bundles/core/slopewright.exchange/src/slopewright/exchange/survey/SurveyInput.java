@@ -1,0 +1,185 @@
+package slopewright.exchange.survey;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+
+import slopewright.exchange.ExchangeException;
+import slopewright.geometry.Decimals;
+
+/** A survey file that is read, and what the formats share: names of facts, faults with their line, and where shapes go. */
+public final class SurveyInput {
+
+    private static final Map<String, SurveyShape.Fact> NAMES = Map.ofEntries(Map.entry("id", SurveyShape.Fact.ID),
+            Map.entry("name", SurveyShape.Fact.NAME), Map.entry("topelevationm", SurveyShape.Fact.TOP_ELEVATION),
+            Map.entry("topelevation", SurveyShape.Fact.TOP_ELEVATION), Map.entry("elevationm", SurveyShape.Fact.ELEVATION),
+            Map.entry("elevation", SurveyShape.Fact.ELEVATION), Map.entry("ele", SurveyShape.Fact.ELEVATION),
+            Map.entry("heightm", SurveyShape.Fact.HEIGHT), Map.entry("height", SurveyShape.Fact.HEIGHT),
+            Map.entry("groundelevationm", SurveyShape.Fact.GROUND_ELEVATION),
+            Map.entry("groundelevation", SurveyShape.Fact.GROUND_ELEVATION),
+            Map.entry("horizontalaccuracym", SurveyShape.Fact.HORIZONTAL_ACCURACY),
+            Map.entry("verticalaccuracym", SurveyShape.Fact.VERTICAL_ACCURACY), Map.entry("source", SurveyShape.Fact.SOURCE),
+            Map.entry("date", SurveyShape.Fact.DATE));
+
+    /** What the maps of this program hold beside obstacles. */
+    private static final Set<String> OTHER_KINDS = Set.of("unit", "beam", "sector-edge", "surface", "runway", "threshold", "helipad",
+            "survey-point");
+
+    private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+
+    private final Path file;
+    private final SurveyFile.Sink sink;
+    private final Map<String, Integer> skipped = new TreeMap<>();
+
+    SurveyInput(Path file, SurveyFile.Sink sink) {
+        this.file = file;
+        this.sink = sink;
+    }
+
+    /**
+     * Opens the file. A byte order mark of UTF-8 is left out.
+     *
+     * @throws ExchangeException where it begins with the mark of another encoding
+     */
+    public InputStream open() throws IOException, ExchangeException {
+        PushbackInputStream in = new PushbackInputStream(Files.newInputStream(file), MARK.length);
+        byte[] first = in.readNBytes(MARK.length);
+        boolean wide = first.length >= 2 && (first[0] == (byte) 0xFE && first[1] == (byte) 0xFF
+                || first[0] == (byte) 0xFF && first[1] == (byte) 0xFE);
+        if (wide) {
+            in.close();
+            throw fault(1, "is written in UTF-16; write it in UTF-8");
+        }
+        if (!Arrays.equals(first, MARK)) {
+            in.unread(first);
+        }
+        return in;
+    }
+
+    /** Opens the file as text in UTF-8; what is not UTF-8 ends in an exception. */
+    public BufferedReader openText() throws IOException, ExchangeException {
+        return new BufferedReader(new InputStreamReader(open(), StandardCharsets.UTF_8.newDecoder()));
+    }
+
+    /** Opens the file as text in another encoding. */
+    public BufferedReader openText(Charset encoding) throws IOException, ExchangeException {
+        return new BufferedReader(new InputStreamReader(open(), encoding));
+    }
+
+    /** Counts something that is skipped. */
+    public void skip(String what) {
+        skipped.merge(what, 1, Integer::sum);
+    }
+
+    /** Returns what was skipped, one sentence each. */
+    List<String> skipped() {
+        List<String> notes = new ArrayList<>();
+        skipped.forEach((what, count) -> notes.add(count + " " + what + " skipped"));
+        return notes;
+    }
+
+    /** Makes the exception for a fault; the line is 0 where the whole file is meant. */
+    public ExchangeException fault(long line, String reason) {
+        return new ExchangeException(file.toString(), line, reason);
+    }
+
+    /** Returns which fact of a shape a column, property or datum of that name gives; empty where it gives none. */
+    public static Optional<SurveyShape.Fact> fact(String name) {
+        return Optional.ofNullable(NAMES.get(name.strip().toLowerCase(Locale.ROOT)));
+    }
+
+    /**
+     * Puts a fact of a shape beside the others.
+     *
+     * @throws ExchangeException where the file says another value of it elsewhere: none may be lost
+     */
+    public void put(Map<SurveyShape.Fact, String> facts, SurveyShape.Fact fact, String text, long line) throws ExchangeException {
+        String before = facts.putIfAbsent(fact, text);
+        if (before != null && !before.equals(text)) {
+            throw fault(line, "gives the " + fact.label() + " twice: '" + before + "' and '" + text + "'");
+        }
+    }
+
+    /** Returns whether a feature is of a kind that no survey has: a unit or a surface of a map that this program wrote. It is skipped. */
+    public boolean isOwnFeature(String kind) {
+        if (!OTHER_KINDS.contains(kind)) {
+            return false;
+        }
+        skip("features of the kind " + kind);
+        return true;
+    }
+
+    /**
+     * Reads a number.
+     *
+     * @throws ExchangeException where it is none; the message names what it was to be
+     */
+    public double number(String text, String what, long line) throws ExchangeException {
+        try {
+            return Decimals.parse(text);
+        } catch (IllegalArgumentException e) {
+            throw fault(line, what + ": " + e.getMessage());
+        }
+    }
+
+    /**
+     * Hands on a shape.
+     *
+     * @param kind     its shape
+     * @param grid     whether its positions are metres east and north instead of latitude and longitude
+     * @param vertices its positions; the first of an area may be repeated at the end
+     * @param facts    what the file says of it
+     * @param line     where it stands in the file
+     * @throws ExchangeException where it has too few positions, or a position or text that nothing can have, or is of no use
+     */
+    public void emit(SurveyShape.Kind kind, boolean grid, List<SurveyVertex> vertices, Map<SurveyShape.Fact, String> facts, long line)
+            throws ExchangeException {
+        List<SurveyVertex> open = kind == SurveyShape.Kind.AREA && vertices.size() > 1
+                && isSame(vertices.get(0), vertices.get(vertices.size() - 1)) ? vertices.subList(0, vertices.size() - 1) : vertices;
+        int least = kind.ordinal() + 1;
+        if (open.size() < least) {
+            throw fault(line, "a shape has " + open.size() + " positions where " + least + " are needed");
+        }
+        for (SurveyVertex vertex : open) {
+            if (!grid && !(Math.abs(vertex.north()) <= 90 && Math.abs(vertex.east()) <= 180)) {
+                throw fault(line, "latitude " + vertex.north() + " and longitude " + vertex.east() + " are out of range");
+            }
+        }
+        for (Map.Entry<SurveyShape.Fact, String> fact : facts.entrySet()) {
+            OptionalInt control = fact.getValue().codePoints().filter(Character::isISOControl).findFirst();
+            if (control.isPresent()) {
+                throw fault(line, String.format(Locale.ROOT, "the %s holds the control character U+%04X", fact.getKey().label(),
+                        control.getAsInt()));
+            }
+        }
+        sink.accept(new SurveyShape(kind, grid, open, facts, line));
+    }
+
+    private static boolean isSame(SurveyVertex first, SurveyVertex last) {
+        return first.north() == last.north() && first.east() == last.east();
+    }
+
+    /** Returns the facts with the number of a part after id and name. */
+    public static Map<SurveyShape.Fact, String> numbered(Map<SurveyShape.Fact, String> facts, int number) {
+        Map<SurveyShape.Fact, String> own = new EnumMap<>(facts);
+        own.computeIfPresent(SurveyShape.Fact.ID, (fact, id) -> id + "-" + number);
+        own.computeIfPresent(SurveyShape.Fact.NAME, (fact, name) -> name + " " + number);
+        return own;
+    }
+}
