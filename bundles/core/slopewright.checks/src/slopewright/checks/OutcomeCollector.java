@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.model.util.Projects;
 import slopewright.standards.Citation;
@@ -155,49 +154,5 @@ public final class OutcomeCollector {
     /** Returns the outcomes in the order in which they were added. */
     public List<Outcome> outcomes() {
         return List.copyOf(outcomes);
-    }
-
-    /** Returns the one of some citations that is known worst. */
-    public static Citation weakest(List<Citation> citations) {
-        return citations.stream().min(WEAKEST_FIRST).orElseThrow();
-    }
-
-    /** Adds the comparison of a number with its limit, in words. */
-    public void compare(Identified element, Measure measure, Citation citation, String explanation) {
-        compare(element, measure, Optional.of(citation), explanation, rule.severity());
-    }
-
-    /** Adds a comparison with its own weight, in words. */
-    public void compare(Identified element, Measure measure, Optional<Citation> citation, String explanation, Severity severity) {
-        compare(element, measure, citation, false, explanation, severity);
-    }
-
-    /** Adds a comparison whose measured value itself rests on values that may need confirmation, in words. */
-    public void compare(Identified element, Measure measure, Optional<Citation> citation, boolean toConfirm, String explanation,
-            Severity severity) {
-        about(element).measured(measure).citing(citation.stream().toList()).toConfirm(toConfirm).severity(severity)
-                .saying(Message.of("plain", Words.name(explanation))).add();
-    }
-
-    /** Adds a verdict without a number, in words. */
-    public void decide(Identified element, boolean met, Citation citation, String explanation) {
-        decide(element, met, Optional.of(citation), explanation, rule.severity());
-    }
-
-    /** Adds a verdict without a number, in words. */
-    public void decide(Identified element, boolean met, Optional<Citation> citation, String explanation, Severity severity) {
-        about(element).met(met).citing(citation.stream().toList()).severity(severity)
-                .saying(Message.of("plain", Words.name(explanation))).add();
-    }
-
-    /** Adds that something is missing, in words. */
-    public void notEvaluated(Identified element, List<String> missing, String explanation) {
-        notEvaluated(element, missing.stream().map(name -> Message.of("plain", Words.name(name))).toList(),
-                Message.of("plain", Words.name(explanation)));
-    }
-
-    /** Adds that the rule has nothing to say, in words. */
-    public void notApplicable(Identified element, String explanation) {
-        notApplicable(element, Message.of("plain", Words.name(explanation)));
     }
 }

@@ -249,12 +249,4 @@ public final class AidFacts {
         }
         return input;
     }
-
-    /** Returns an input that must be there. */
-    public static <T> T need(T input, String what) {
-        if (input == null) {
-            throw Stop.missing(what);
-        }
-        return input;
-    }
 }

@@ -2,11 +2,9 @@ package slopewright.checks.internal;
 
 import java.util.List;
 import java.util.NoSuchElementException;
-import java.util.Optional;
 import java.util.Set;
 
 import slopewright.checks.Cure;
-import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Rule;
 import slopewright.checks.Severity;
@@ -17,7 +15,6 @@ import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.siting.SitingException;
 import slopewright.siting.Trait;
-import slopewright.standards.Citation;
 
 /**
  * A rule about approach aids: it goes through those that the rule set covers and whose family has the traits that it needs. A rule that
@@ -59,7 +56,7 @@ public abstract class AidRule implements Rule {
     }
 
     /** Runs a part of the rule; what is missing there becomes an outcome of the element. */
-    public final void guarded(Identified element, OutcomeCollector outcomes, Runnable part) {
+    public static void guarded(Identified element, OutcomeCollector outcomes, Runnable part) {
         try {
             part.run();
         } catch (Stop stop) {
@@ -77,21 +74,5 @@ public abstract class AidRule implements Rule {
     }
 
     /** Checks one aid. */
-    public abstract void check(AidFacts facts, OutcomeCollector findings);
-
-    /** Adds a comparison in words. */
-    public final void compare(OutcomeCollector findings, Identified element, Measure measure, Citation citation, String compared, String action) {
-        compare(findings, element, measure, Optional.of(citation), compared, action, severity);
-    }
-
-    /** Adds a comparison in words, with its own weight. */
-    public static void compare(OutcomeCollector findings, Identified element, Measure measure, Optional<Citation> citation, String compared,
-            String action, Severity severity) {
-        findings.compare(element, measure, citation, measure.isMet() ? compared : compared + " " + action, severity);
-    }
-
-    /** Adds a verdict without a number in words. */
-    public final void decide(OutcomeCollector findings, Identified element, boolean met, Citation citation, String compared, String action) {
-        findings.decide(element, met, citation, met ? compared : compared + " " + action);
-    }
+    public abstract void check(AidFacts facts, OutcomeCollector outcomes);
 }

@@ -46,21 +46,6 @@ public final class Stop extends RuntimeException {
         return new Stop(reason, List.of());
     }
 
-    /** Says that an input is missing, in words. */
-    public static Stop missing(String what) {
-        return missing(Message.of("plain", Words.name(what)));
-    }
-
-    /** Says that an input is missing, in words of its own. */
-    public static Stop missing(String what, String explanation) {
-        return missing(Message.of("plain", Words.name(what)), Message.of("plain", Words.name(explanation)));
-    }
-
-    /** Says that the rule has nothing to say, in words. */
-    public static Stop notApplicable(String reason) {
-        return notApplicable(Message.of("plain", Words.name(reason)));
-    }
-
     /** Returns why. */
     public Message explanation() {
         return explanation;

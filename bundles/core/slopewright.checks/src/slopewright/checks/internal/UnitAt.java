@@ -3,7 +3,6 @@ package slopewright.checks.internal;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.model.LightUnit;
-import slopewright.model.util.Projects;
 import slopewright.siting.ElementNames;
 
 /**
@@ -16,11 +15,6 @@ public record UnitAt(LightUnit unit) {
     /** Returns what it is called. */
     public Argument name() {
         return ElementNames.of(unit);
-    }
-
-    /** Returns what it is called in English. */
-    public String label() {
-        return Projects.label(unit);
     }
 
     /** Returns its bar, 1 where none was entered. */
@@ -47,13 +41,5 @@ public record UnitAt(LightUnit unit) {
     /** Returns a number that must be there; its name is one of the catalogue. */
     public static double need(Double number, Message what) {
         return AidFacts.need(number, what);
-    }
-
-    /** Returns a number that must be there. */
-    public double need(Double number, String what) {
-        if (number == null) {
-            throw Stop.missing(what + " of " + label());
-        }
-        return number;
     }
 }

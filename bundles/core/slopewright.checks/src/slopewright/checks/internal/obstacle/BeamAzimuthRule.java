@@ -47,15 +47,15 @@ public final class BeamAzimuthRule extends AidRule {
         List<String> endangering = new ArrayList<>();
         double worst = 0;
         double narrowest = Double.POSITIVE_INFINITY;
-        for (ObstacleComparison one : facts.surroundings().compare(beam).inside()) {
-            boolean known = compared.of(one.element()).filter(ObstacleComparison::isPenetrating).isPresent();
-            if (one.isUnshieldedPenetration() && !known) {
-                FramePoint point = one.worst().point();
+        for (ObstacleComparison found : facts.surroundings().compare(beam).inside()) {
+            boolean known = compared.of(found.element()).filter(ObstacleComparison::isPenetrating).isPresent();
+            if (found.isUnshieldedPenetration() && !known) {
+                FramePoint point = found.worst().point();
                 double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()),
                         beam.outwardM(point.alongM(), point.rightM())));
                 if (azimuth < 0 ? -azimuth <= left : azimuth <= right) {
-                    endangering.add(one.label());
-                    worst = Math.max(worst, one.worst().excessM());
+                    endangering.add(found.label());
+                    worst = Math.max(worst, found.worst().excessM());
                     narrowest = Math.min(narrowest, Math.abs(azimuth));
                 }
             }

@@ -22,6 +22,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.SurfacePlan;
@@ -46,10 +47,11 @@ public final class ObstacleSurfaceRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         SurfaceComparison compared = Surfaces.compared(facts);
         SurfacePlan plan = facts.laid().surface().orElseThrow();
-        Argument aid = Words.name(Projects.label(facts.aid()));
-        for (Uncompared one : compared.uncompared()) {
-            if (one.element() instanceof Obstacle) {
-                outcomes.notEvaluated(one.element(), List.of(one.reason()), Message.of("OBS-01.uncompared", aid, one.reason()));
+        Argument aid = ElementNames.of(facts.aid());
+        for (Uncompared uncompared : compared.uncompared()) {
+            if (uncompared.element() instanceof Obstacle) {
+                outcomes.notEvaluated(uncompared.element(), List.of(uncompared.reason()),
+                        Message.of("OBS-01.uncompared", aid, uncompared.reason()));
             }
         }
         List<Citation> citations = Surfaces.citations(plan, facts.rules());
@@ -68,47 +70,48 @@ public final class ObstacleSurfaceRule extends AidRule {
 
     private List<Outcome> each(AidFacts facts, SurfaceComparison compared, List<Citation> citations) {
         OutcomeCollector each = new OutcomeCollector(this);
-        compared.inside().stream().filter(one -> one.obstacle().isPresent()).forEach(one -> one(facts, one, compared, citations, each));
+        compared.inside().stream().filter(inside -> inside.obstacle().isPresent())
+                .forEach(inside -> single(facts, inside, compared, citations, each));
         return each.outcomes();
     }
 
-    private static void one(AidFacts facts, ObstacleComparison one, SurfaceComparison compared, List<Citation> citations,
+    private static void single(AidFacts facts, ObstacleComparison found, SurfaceComparison compared, List<Citation> citations,
             OutcomeCollector outcomes) {
-        Obstacle obstacle = one.obstacle().orElseThrow();
-        Argument aid = Words.name(Projects.label(facts.aid()));
-        Argument before = Words.m(-one.worst().point().alongM());
-        Message text = Message.of(one.isPenetrating() ? "OBS-01.above" : "OBS-01.below", Words.name(one.label()),
-                Words.m(Math.abs(one.marginM())), aid, before);
-        if (one.isPenetrating() && one.shielding().kind() == Shielding.Kind.CLAIMED) {
+        Obstacle obstacle = found.obstacle().orElseThrow();
+        Argument aid = ElementNames.of(facts.aid());
+        Argument before = Words.m(-found.worst().point().alongM());
+        Message text = Message.of(found.isPenetrating() ? "OBS-01.above" : "OBS-01.below", Words.name(found.label()),
+                Words.m(Math.abs(found.marginM())), aid, before);
+        if (found.isPenetrating() && found.shielding().kind() == Shielding.Kind.CLAIMED) {
             outcomes.notEvaluated(obstacle, List.of(Message.of("missing.shielding")), Message.of("OBS-01.claimed", text));
             return;
         }
-        OutcomeCollector.Entry entry = outcomes.about(obstacle).measured(Measure.atMost(one.worst().point().heightM(),
-                one.worst().limitM(), "m").strict()).citing(citations).saying(text)
+        OutcomeCollector.Entry entry = outcomes.about(obstacle).measured(Measure.atMost(found.worst().point().heightM(),
+                found.worst().limitM(), "m").strict()).citing(citations).saying(text)
                 .advising(Boolean.TRUE.equals(obstacle.getTemporary()) ? "temporary" : "permanent");
-        surfaceStep(one, compared.surface()).ifPresent(step -> entry.steps(List.of(step)));
-        if (one.isPenetrating() && one.shielding().isBacked()) {
-            entry.met(true).saying(Message.of("OBS-01.shielded", text, Words.name(one.shielding().by())));
+        surfaceStep(found, compared.surface()).ifPresent(step -> entry.steps(List.of(step)));
+        if (found.isPenetrating() && found.shielding().isBacked()) {
+            entry.met(true).saying(Message.of("OBS-01.shielded", text, Words.name(found.shielding().by())));
         }
         entry.add();
     }
 
     /** Returns how the height of the surface follows, where the governing place is one at which it can be written down. */
-    private static Optional<Message> surfaceStep(ObstacleComparison one, ProtectionSurface surface) {
-        double outward = (one.worst().limitM() - surface.startHeightM()) / Math.tan(Math.toRadians(surface.slopeDeg()));
+    private static Optional<Message> surfaceStep(ObstacleComparison found, ProtectionSurface surface) {
+        double outward = (found.worst().limitM() - surface.startHeightM()) / Math.tan(Math.toRadians(surface.slopeDeg()));
         return Double.isFinite(outward) ? Optional.of(Message.of("step.surface-height", Words.m(surface.startHeightM()), Words.m(outward),
-                Words.deg(surface.slopeDeg()), Words.m(one.worst().limitM()))) : Optional.empty();
+                Words.deg(surface.slopeDeg()), Words.m(found.worst().limitM()))) : Optional.empty();
     }
 
     private static void whole(AidFacts facts, SurfaceComparison compared, SurfacePlan plan, List<Citation> citations,
             OutcomeCollector outcomes) {
         Argument surveyed = Words.count(compared.surveyed());
-        Argument inside = Words.count(compared.inside().stream().mapToLong(one -> one.block().map(ObstacleComparison.BlockCount::inside)
-                .orElse(1)).sum());
-        boolean claimed = compared.inside().stream().anyMatch(one -> one.isPenetrating()
-                && one.shielding().kind() == Shielding.Kind.CLAIMED);
-        boolean penetrated = compared.inside().stream().anyMatch(one -> one.isPenetrating()
-                && one.shielding().kind() == Shielding.Kind.NONE);
+        Argument inside = Words.count(compared.inside().stream()
+                .mapToLong(found -> found.block().map(ObstacleComparison.BlockCount::inside).orElse(1)).sum());
+        boolean claimed = compared.inside().stream().anyMatch(found -> found.isPenetrating()
+                && found.shielding().kind() == Shielding.Kind.CLAIMED);
+        boolean penetrated = compared.inside().stream().anyMatch(found -> found.isPenetrating()
+                && found.shielding().kind() == Shielding.Kind.NONE);
         if (!penetrated && (claimed || !compared.uncompared().isEmpty())) {
             List<Message> missing = new ArrayList<>(compared.uncompared().stream().map(Uncompared::reason).toList());
             if (claimed) {
@@ -122,11 +125,12 @@ public final class ObstacleSurfaceRule extends AidRule {
             outcomes.about(facts.aid()).met(true).citing(citations).saying("nothing-inside", surveyed).add();
             return;
         }
-        ObstacleComparison one = governing.get();
-        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).measured(Measure.atLeast(one.marginM(), 0, "m").strict())
+        ObstacleComparison worst = governing.get();
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).measured(Measure.atLeast(worst.marginM(), 0, "m").strict())
                 .met(!penetrated).citing(citations)
-                .saying(one.isPenetrating() ? one.shielding().isBacked() ? "governing-shielded" : "governing-above" : "governing-below",
-                        surveyed, inside, Words.name(one.label()), Words.m(Math.abs(one.marginM())), Words.name(one.shielding().by()));
+                .saying(worst.isPenetrating() ? worst.shielding().isBacked() ? "governing-shielded" : "governing-above" : "governing-below",
+                        surveyed, inside, Words.name(worst.label()), Words.m(Math.abs(worst.marginM())),
+                        Words.name(worst.shielding().by()));
         if (penetrated) {
             RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),
                     facts.laid(), facts.request(), facts.rules().key());

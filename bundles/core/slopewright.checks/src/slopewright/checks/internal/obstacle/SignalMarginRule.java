@@ -28,7 +28,7 @@ public final class SignalMarginRule extends AidRule {
         super("OBS-04", Severity.FAIL);
     }
 
-    private record Passed(ObstacleComparison one, double angleDeg) {
+    private record Passed(ObstacleComparison obstacle, double angleDeg) {
     }
 
     @Override
@@ -42,10 +42,10 @@ public final class SignalMarginRule extends AidRule {
         ProtectionSurface plane = new ProtectionSurface(foremost.place().alongM(), foremost.place().heightM(), 0,
                 Angles.tanDeg(sector.value()), range.value(), laid.lowestOnSlopeDeg() - margin.value(), turn);
         SurfaceComparison compared = Surfaces.surroundings(facts).compare(plane);
-        Optional<Passed> least = compared.inside().stream().filter(one -> !one.shielding().isBacked())
-                .map(one -> new Passed(one, laid.lowestOnSlopeDeg() - elevationDeg(one, plane, foremost)))
+        Optional<Passed> least = compared.inside().stream().filter(found -> !found.shielding().isBacked())
+                .map(found -> new Passed(found, laid.lowestOnSlopeDeg() - elevationDeg(found, plane, foremost)))
                 .min(Comparator.comparingDouble(Passed::angleDeg));
-        boolean broken = least.filter(one -> !Measure.atLeast(one.angleDeg(), margin.value(), "deg").isMet()).isPresent();
+        boolean broken = least.filter(passed -> !Measure.atLeast(passed.angleDeg(), margin.value(), "deg").isMet()).isPresent();
         if (!broken && !compared.uncompared().isEmpty()) {
             throw Stop.missing(Message.of("list", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())),
                     Message.of("OBS-04.incomplete"));
@@ -56,15 +56,15 @@ public final class SignalMarginRule extends AidRule {
         }
         double angle = least.get().angleDeg();
         outcomes.about(facts.aid()).measured(Measure.atLeast(angle, margin.value(), "deg")).resting(margin, sector, range)
-                .saying("passes", Words.deg(laid.lowestOnSlopeDeg()), Words.name(least.get().one().label()), Words.degrees(angle),
+                .saying("passes", Words.deg(laid.lowestOnSlopeDeg()), Words.name(least.get().obstacle().label()), Words.degrees(angle),
                         Words.degrees(margin.value()))
                 .advising("raise", Words.degrees(margin.value() - angle)).add();
     }
 
     /** The height that was compared holds the accuracy; the nearest place that the obstacle may have gives the steepest sight of it. */
-    private static double elevationDeg(ObstacleComparison one, ProtectionSurface plane, UnitPlan foremost) {
-        FramePoint point = one.worst().point();
-        double compared = (one.worst().limitM() - plane.startHeightM()) / Angles.tanDeg(plane.slopeDeg());
+    private static double elevationDeg(ObstacleComparison found, ProtectionSurface plane, UnitPlan foremost) {
+        FramePoint point = found.worst().point();
+        double compared = (found.worst().limitM() - plane.startHeightM()) / Angles.tanDeg(plane.slopeDeg());
         double outward = Double.isFinite(compared) && compared > 0 ? compared : plane.outwardM(point.alongM(), point.rightM());
         return Angles.elevationDeg(point.heightM() - foremost.place().heightM(), Math.max(1, outward));
     }

@@ -15,7 +15,7 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.SurveyBlock;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.standards.Citation;
 
 /**
@@ -36,8 +36,8 @@ public final class SurveyBlockObstaclesRule implements Rule {
     }
 
     private static void compare(SurveyBlock block, AidEvaluation aid, OutcomeCollector outcomes) {
-        Argument blockName = Words.name(Projects.label(block));
-        Argument aidName = Words.name(Projects.label(aid.aid()));
+        Argument blockName = ElementNames.of(block);
+        Argument aidName = ElementNames.of(aid.aid());
         Attempt<SurfaceComparison> compared = aid.obstacles();
         if (compared.value().isEmpty()) {
             outcomes.notEvaluated(block, List.of(Message.of("missing.surface-of", aidName)),
@@ -45,19 +45,20 @@ public final class SurveyBlockObstaclesRule implements Rule {
             return;
         }
         SurfaceComparison found = compared.value().get();
-        for (Uncompared one : found.uncompared()) {
-            if (one.element() == block) {
+        for (Uncompared uncompared : found.uncompared()) {
+            if (uncompared.element() == block) {
                 outcomes.notEvaluated(block, List.of(Message.of("missing.points-of", blockName)),
-                        Message.of("OBS-06.unread", blockName, aidName, one.reason()));
+                        Message.of("OBS-06.unread", blockName, aidName, uncompared.reason()));
                 return;
             }
         }
         List<Citation> citations = Surfaces.citations(aid.siting().orThrow().surface().orElseThrow(), aid.rules());
-        found.of(block).ifPresentOrElse(one -> {
-            ObstacleComparison.BlockCount count = one.block().orElseThrow();
-            outcomes.about(block).measured(Measure.atLeast(one.marginM(), 0, "m").strict()).citing(citations)
-                    .saying(one.isPenetrating() ? "above" : "below", Words.count(count.points()), blockName, Words.count(count.inside()),
-                            aidName, Words.name(count.point()), Words.m(-one.worst().point().alongM()), Words.m(Math.abs(one.marginM())),
+        found.of(block).ifPresentOrElse(inside -> {
+            ObstacleComparison.BlockCount count = inside.block().orElseThrow();
+            outcomes.about(block).measured(Measure.atLeast(inside.marginM(), 0, "m").strict()).citing(citations)
+                    .saying(inside.isPenetrating() ? "above" : "below", Words.count(count.points()), blockName, Words.count(count.inside()),
+                            aidName, Words.name(count.point()), Words.m(-inside.worst().point().alongM()),
+                            Words.m(Math.abs(inside.marginM())),
                             Words.count(count.above()))
                     .advising("lower").add();
         }, () -> outcomes.about(block).met(true).citing(citations).saying("outside", blockName, aidName).add());
