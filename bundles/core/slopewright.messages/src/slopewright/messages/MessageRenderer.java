@@ -19,6 +19,8 @@ public final class MessageRenderer {
     private static final MessageRenderer GERMAN = new MessageRenderer(Locale.GERMAN, Catalogue.of("de"), false);
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final String TERM = "term.";
+    /** Numbers from here on are written with an exponent. */
+    private static final double OUT_OF_SIGHT = 1e15;
 
     private final Locale language;
     private final Catalogue catalogue;
@@ -131,7 +133,7 @@ public final class MessageRenderer {
 
     /** Writes a number with so many decimals and the decimal sign of the language; never a zero with a minus. */
     public String fixed(double value, int decimals) {
-        if (!Double.isFinite(value)) {
+        if (!(Math.abs(value) < OUT_OF_SIGHT)) {
             return local(String.valueOf(value));
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
@@ -140,7 +142,7 @@ public final class MessageRenderer {
 
     /** Writes a number to the hundredth, without decimals that say nothing. */
     public String plain(double value) {
-        if (!Double.isFinite(value)) {
+        if (!(Math.abs(value) < OUT_OF_SIGHT)) {
             return local(String.valueOf(value));
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);

@@ -115,7 +115,8 @@ class EvaluationCacheTest {
         Outcome clear = outcome(project);
         assertEquals(Result.PASS, clear.result());
         assertEquals(0.25, clear.value().orElseThrow(), 1e-9);
-        assertTrue(clear.explanation().english().contains("3 of them within") && clear.explanation().english().contains("point 3,"), clear.explanation().english());
+        String said = clear.explanation().english();
+        assertTrue(said.contains("3 of them within") && said.contains("point 3,"), said);
 
         project.getSurveyBlocks().get(0).setVerticalAccuracyM(0.4);
         Outcome unsure = outcome(project);

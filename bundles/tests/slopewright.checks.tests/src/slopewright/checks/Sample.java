@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.AidRequests;
+import slopewright.geometry.FramePoint;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.AidSide;
@@ -33,6 +35,7 @@ import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
+import slopewright.siting.site.SiteFrame;
 import slopewright.siting.site.SurveyPoints;
 import slopewright.standards.RuleSets;
 
@@ -62,6 +65,11 @@ final class Sample {
         aerodrome.setIdentifier("ZZAA");
         aerodrome.setCoordinateReference("local");
         aerodrome.setVerticalDatum("local datum");
+        aerodrome.setLatitudeDeg(-38.4);
+        aerodrome.setLongitudeDeg(122.8);
+        aerodrome.setMagneticVariation(MAKE.createMagneticVariation());
+        aerodrome.getMagneticVariation().setVariationDeg(0.0);
+        aerodrome.getMagneticVariation().setDate("2026-01-01");
     }
 
     /** Makes a runway end with a solved aid of a family on the left, or on the sides that the family asks for. */
@@ -204,6 +212,26 @@ final class Sample {
         path.setAntennaRightM(120.0);
         host.setGlidePath(path);
         return path;
+    }
+
+    /** Puts the aerodrome on the ellipsoid, its threshold where the reference point is. */
+    void onEarth() {
+        Place threshold = end().getThreshold();
+        List<Place> places = new ArrayList<>();
+        aerodrome.eAllContents().forEachRemaining(element -> {
+            if (element instanceof Place place && place != threshold) {
+                places.add(place);
+            }
+        });
+        List<FramePoint> points = places.stream().map(place -> new FramePoint(place.getEastM(), -place.getNorthM(),
+                (place.getElevationM() == null ? DATUM_M : place.getElevationM()) - DATUM_M)).toList();
+        aerodrome.setCoordinateReference("WGS84");
+        threshold.setLatitudeDeg(aerodrome.getLatitudeDeg());
+        threshold.setLongitudeDeg(aerodrome.getLongitudeDeg());
+        SiteFrame frame = SiteFrame.of(host);
+        for (int i = 0; i < places.size(); i++) {
+            frame.fromFrame(points.get(i), places.get(i));
+        }
     }
 
     /** Solves the aid and puts its units into the model, each with what a rule may ask. */

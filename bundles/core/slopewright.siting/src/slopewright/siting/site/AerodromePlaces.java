@@ -52,4 +52,28 @@ public final class AerodromePlaces {
         GridPoint point = places.read(place, "a place");
         return Optional.of(new SiteFrame.LatLon(point.y(), point.x()));
     }
+
+    /**
+     * Returns the plan distance between two places, along the geodesic or on the plane.
+     *
+     * @param from a place
+     * @param to   another place
+     * @return metres
+     * @throws slopewright.siting.SitingException where a place has no coordinates of the reference, or they are out of range
+     */
+    public double distanceM(Place from, Place to) {
+        return places.distanceM(places.read(from, "a place"), places.read(to, "a place"));
+    }
+
+    /**
+     * Returns the true bearing from one place to another, at the first.
+     *
+     * @param from a place
+     * @param to   another place
+     * @return decimal degrees, 0 to 360
+     * @throws slopewright.siting.SitingException where a place has no coordinates of the reference, or they are out of range
+     */
+    public double bearingDeg(Place from, Place to) {
+        return places.bearingDeg(places.read(from, "a place"), places.read(to, "a place"));
+    }
 }

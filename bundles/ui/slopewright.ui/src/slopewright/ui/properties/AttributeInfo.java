@@ -9,6 +9,7 @@ import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
+import slopewright.model.util.ValueRange;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -22,16 +23,7 @@ import slopewright.ui.units.QuantityFormat;
  * @param help     one sentence; may be empty
  * @param range    the values that make sense, in the unit of the model
  */
-public record AttributeInfo(EStructuralFeature feature, String label, Quantity quantity, String group, String help, Optional<Range> range) {
-
-    /**
-     * The values that make sense.
-     *
-     * @param least    the least
-     * @param greatest the greatest
-     */
-    public record Range(double least, double greatest) {
-    }
+public record AttributeInfo(EStructuralFeature feature, String label, Quantity quantity, String group, String help, Optional<ValueRange> range) {
 
     private static ResourceBundle texts() {
         return ResourceBundle.getBundle("slopewright.ui.properties.attributes", Locale.getDefault(), AttributeInfo.class.getClassLoader());
@@ -46,8 +38,8 @@ public record AttributeInfo(EStructuralFeature feature, String label, Quantity q
     public static AttributeInfo of(EClass type, EStructuralFeature feature) {
         String label = text(type, feature, "").orElseGet(() -> words(stem(feature.getName())));
         String group = text(type, feature, ".group").orElseGet(() -> classLabel(type));
-        Optional<Range> range = text(type, feature, ".range").map(AttributeInfo::range);
-        return new AttributeInfo(feature, label, Quantity.of(feature.getName()), group, text(type, feature, ".help").orElse(""), range);
+        return new AttributeInfo(feature, label, Quantity.of(feature.getName()), group, text(type, feature, ".help").orElse(""),
+                ValueRange.of(type, feature));
     }
 
     /** Returns the name of a class of elements for people: {@code Light unit}. */
@@ -75,9 +67,9 @@ public record AttributeInfo(EStructuralFeature feature, String label, Quantity q
      * @return the reason, empty where it does
      */
     public Optional<String> fault(double value, QuantityFormat format) {
-        return range.filter(one -> value < one.least() || value > one.greatest())
+        return range.filter(one -> !one.contains(value))
                 .map(one -> PropertyTexts.get("field.range", label, format.showWithUnit(value, quantity),
-                        format.showWithUnit(one.least(), quantity), format.showWithUnit(one.greatest(), quantity)));
+                        format.showWithUnit(one.least(), quantity), format.showWithUnit(one.most(), quantity)));
     }
 
     private static Optional<String> text(EClass type, EStructuralFeature feature, String part) {
@@ -90,11 +82,6 @@ public record AttributeInfo(EStructuralFeature feature, String label, Quantity q
         } catch (MissingResourceException e) {
             return Optional.empty();
         }
-    }
-
-    private static Range range(String text) {
-        String[] ends = text.trim().split("\\s+");
-        return new Range(Double.parseDouble(ends[0]), Double.parseDouble(ends[1]));
     }
 
     private static String stem(String name) {

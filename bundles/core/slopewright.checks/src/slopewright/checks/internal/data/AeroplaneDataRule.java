@@ -11,7 +11,7 @@ import slopewright.messages.Message;
 import slopewright.model.AeroplaneGroup;
 import slopewright.siting.ElementNames;
 
-/** The aeroplanes in regular use decide the eye height. A warning: what rests on a missing one is not evaluated by the rule that needs it. */
+/** The aeroplanes in regular use decide the eye height. A warning: what rests on a missing one is not evaluated elsewhere. */
 public final class AeroplaneDataRule extends AidRule {
     /** Made by the service loader. */
     public AeroplaneDataRule() {

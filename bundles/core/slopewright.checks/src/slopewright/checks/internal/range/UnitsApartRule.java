@@ -13,7 +13,7 @@ import slopewright.messages.Words;
 import slopewright.siting.range.Separation;
 import slopewright.standards.CitedValue;
 
-/** Units that run together for the eye show no pattern. A note: what an eye splits is an estimate, the spacing is judged by rules of its own. */
+/** Units that run together for the eye show no pattern. A note: what an eye splits is an estimate; the spacing has rules of its own. */
 public final class UnitsApartRule extends AidRule {
     /** Made by the service loader. */
     public UnitsApartRule() {

@@ -14,7 +14,7 @@ import slopewright.model.EquipmentType;
 import slopewright.siting.ElementNames;
 import slopewright.standards.CitedValue;
 
-/** A portable unit works over the whole range of its battery. A warning: another supply cures it, and a unit that goes out shows nothing. */
+/** A portable unit works over the whole range of its battery. A warning: a unit that goes out shows nothing, and nothing false. */
 public final class PortableSupplyRule extends AidRule {
     /** Made by the service loader. */
     public PortableSupplyRule() {

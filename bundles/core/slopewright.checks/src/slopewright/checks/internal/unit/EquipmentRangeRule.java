@@ -12,7 +12,7 @@ import slopewright.model.EquipmentType;
 import slopewright.siting.ElementNames;
 import slopewright.standards.CitedValue;
 
-/** The equipment can be set over the whole range that the rule set asks for. A warning: the settings in hand are judged by a rule of their own. */
+/** The equipment can be set over the whole range that the rule set asks for. A warning: the settings in hand have a rule of their own. */
 public final class EquipmentRangeRule extends AidRule {
     /** Made by the service loader. */
     public EquipmentRangeRule() {

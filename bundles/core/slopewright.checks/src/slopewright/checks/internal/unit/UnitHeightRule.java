@@ -32,6 +32,7 @@ public final class UnitHeightRule extends AidRule {
 
     private static double heightM(UnitAt unit, EquipmentType type) {
         Double own = unit.unit().getHeightAboveGroundM();
-        return UnitAt.need(own != null || type == null ? own : type.getHeightAboveGroundM(), Message.of("missing.unit-height", unit.name()));
+        return UnitAt.need(own != null || type == null ? own : type.getHeightAboveGroundM(),
+                Message.of("missing.unit-height", unit.name()));
     }
 }

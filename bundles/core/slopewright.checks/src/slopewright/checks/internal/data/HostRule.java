@@ -1,0 +1,53 @@
+package slopewright.checks.internal.data;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.model.ApproachHost;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Projects;
+
+/** A rule about the data of runway ends and approach directions: it goes through those that have an aid. */
+abstract class HostRule implements Rule {
+    private final String id;
+    private final Severity severity;
+
+    HostRule(String id, Severity severity) {
+        this.id = id;
+        this.severity = severity;
+    }
+
+    @Override
+    public final String id() {
+        return id;
+    }
+
+    @Override
+    public final Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public final void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        for (ApproachHost host : Projects.hosts(evaluation.project())) {
+            if (!host.getAids().isEmpty()) {
+                AidRule.guarded(host, outcomes, () -> check(host, outcomes));
+            }
+        }
+    }
+
+    /** Checks one runway end or approach direction. */
+    abstract void check(ApproachHost host, OutcomeCollector outcomes);
+
+    /** Returns the runway end; ends the rule at a helipad. */
+    static RunwayEnd runwayEnd(ApproachHost host) {
+        if (host instanceof RunwayEnd end) {
+            return end;
+        }
+        throw Stop.notApplicable(Message.of("outcome.not-a-runway"));
+    }
+}

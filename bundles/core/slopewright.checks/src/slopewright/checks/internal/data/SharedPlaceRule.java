@@ -1,0 +1,57 @@
+package slopewright.checks.internal.data;
+
+import java.util.Optional;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
+import slopewright.model.LightUnit;
+import slopewright.siting.ElementNames;
+
+/**
+ * Two aids of one approach do not stand at one place: no unit of one stands within a metre of a unit of the other, which is about the size
+ * of a unit. A warning: neither changes what the other shows, but one of them is not there, or a plan that was given up.
+ */
+public final class SharedPlaceRule implements Rule {
+    private static final double UNIT_M = 1;
+
+    @Override
+    public String id() {
+        return "DATA-22";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        for (AidEvaluation aid : evaluation.aids()) {
+            if (aid.host().getAids().size() == 1) {
+                outcomes.notApplicable(aid.aid(), Message.of("DATA-22.only", ElementNames.of(aid.host())));
+                continue;
+            }
+            Optional<ApproachAid> overlapping = aid.host().getAids().stream().filter(near -> near != aid.aid())
+                    .filter(near -> overlap(near, aid.aid())).findFirst();
+            OutcomeCollector.Entry entry = outcomes.about(aid.aid()).met(overlapping.isEmpty());
+            overlapping.ifPresentOrElse(near -> entry.saying("overlapping", ElementNames.of(near), Words.m(UNIT_M)),
+                    () -> entry.saying("apart", Words.m(UNIT_M)));
+            entry.advising("remove").add();
+        }
+    }
+
+    private static boolean overlap(ApproachAid aid, ApproachAid near) {
+        return aid.getUnits().stream().anyMatch(unit -> near.getUnits().stream().anyMatch(beside -> overlap(unit, beside)));
+    }
+
+    private static boolean overlap(LightUnit unit, LightUnit beside) {
+        return unit.getAlongM() != null && unit.getRightM() != null && beside.getAlongM() != null && beside.getRightM() != null
+                && Math.hypot(unit.getAlongM() - beside.getAlongM(), unit.getRightM() - beside.getRightM()) < UNIT_M;
+    }
+}

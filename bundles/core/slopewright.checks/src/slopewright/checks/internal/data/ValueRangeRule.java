@@ -1,0 +1,69 @@
+package slopewright.checks.internal.data;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.Identified;
+import slopewright.model.util.Ids;
+import slopewright.model.util.ValueRange;
+import slopewright.siting.ElementNames;
+
+/**
+ * Every number lies in the range that such a number can truly have: no accuracy is negative, no length is nothing, no elevation is above
+ * the highest mountain. Severity fail: what is computed from such a number is not true, whatever it says.
+ */
+public final class ValueRangeRule implements Rule {
+    private record Ranged(EAttribute attribute, ValueRange range) {
+    }
+
+    @Override
+    public String id() {
+        return "DATA-25";
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Map<EClass, List<Ranged>> known = new HashMap<>();
+        int compared = 0;
+        int outside = 0;
+        for (Identified element : Ids.elements(evaluation.project())) {
+            for (Ranged ranged : known.computeIfAbsent(element.eClass(), ValueRangeRule::ranged)) {
+                if (element.eGet(ranged.attribute()) instanceof Number number) {
+                    compared++;
+                    if (!ranged.range().contains(number.doubleValue())) {
+                        outside++;
+                        outside(element, ranged.range(), number.doubleValue(), outcomes);
+                    }
+                }
+            }
+        }
+        if (compared > 0 && outside == 0) {
+            outcomes.about(evaluation.project()).met(true).saying("within", Words.count(compared)).add();
+        }
+    }
+
+    private static List<Ranged> ranged(EClass type) {
+        return type.getEAllAttributes().stream()
+                .flatMap(attribute -> ValueRange.of(type, attribute).map(range -> new Ranged(attribute, range)).stream()).toList();
+    }
+
+    private static void outside(Identified element, ValueRange range, double value, OutcomeCollector outcomes) {
+        OutcomeCollector.Entry entry = outcomes.about(element);
+        if (Double.isNaN(value)) {
+            entry.met(false);
+        } else {
+            entry.measured(Measure.between(value, range.least(), range.most(), "").strict());
+        }
+        entry.saying("outside", ElementNames.of(element), Words.term("feature." + range.key()), Words.number(value),
+                Words.number(range.least()), Words.number(range.most())).advising("correct").add();
+    }
+}
