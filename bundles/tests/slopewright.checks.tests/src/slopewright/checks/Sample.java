@@ -151,6 +151,7 @@ final class Sample {
         pad.getDirections().add(direction);
         aerodrome.getHelipads().add(pad);
         host = direction;
+        host.setApproachType(ApproachType.VISUAL);
     }
 
     private void addSurroundings() {
