@@ -7,6 +7,7 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
+import slopewright.siting.SitingException;
 import slopewright.ui.preferences.Preferences;
 
 /** Messages of the core as the window says them: in its language, with lengths in the unit that the user prefers. */
@@ -28,6 +29,11 @@ public final class MessageTexts {
     /** Returns the words of an argument: a term, a quantity, a name, or several of these. */
     public static String of(Argument argument) {
         return renderer().write(argument);
+    }
+
+    /** Returns why something could not be worked out or done. */
+    public static String reason(RuntimeException thrown) {
+        return thrown instanceof SitingException siting ? of(siting.reason()) : String.valueOf(thrown.getMessage());
     }
 
     /** Returns the words of several messages as a list. */

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
@@ -28,6 +27,7 @@ import slopewright.edit.RecordedEdit;
 import slopewright.edit.RemoveAid;
 import slopewright.edit.ResolveAid;
 import slopewright.edit.SetAttribute;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -40,15 +40,16 @@ import slopewright.siting.Families;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSets;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
-import slopewright.ui.review.internal.Contender;
-import slopewright.ui.review.internal.ContenderTable;
-import slopewright.ui.review.internal.Contest;
+import slopewright.ui.review.internal.ComparedOption;
 import slopewright.ui.review.internal.MarginChart;
 import slopewright.ui.review.internal.MarginKind;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.OptionTable;
+import slopewright.ui.review.internal.OptionTrial;
 
 /**
  * All families that may stand at one runway end or helipad, or all rule sets for one aid, laid out and checked side by side, with their
@@ -62,7 +63,7 @@ public final class ComparisonView extends ViewPart {
     private static final double WIDE = 2.2;
 
     private DocumentFollower follower;
-    private Contest contest;
+    private OptionTrial trial;
     private Combo modes;
     private Combo places;
     private Combo sides;
@@ -71,7 +72,7 @@ public final class ComparisonView extends ViewPart {
     private Button place;
     private Label state;
     private ProgressBar progress;
-    private ContenderTable table;
+    private OptionTable table;
     private MarginChart chart;
     private List<? extends Identified> shownPlaces = List.of();
 
@@ -80,13 +81,13 @@ public final class ComparisonView extends ViewPart {
         @Override
         public void changed(Set<String> elementIds) {
             updatePlaces();
-            if (!contest.isRunning() && !table.shown().isEmpty()) {
+            if (!trial.isRunning() && !table.shown().isEmpty()) {
                 state.setText(Messages.get("comparison.stale"));
             }
         }
     }
 
-    private final class Progress implements Contest.Listener {
+    private final class Progress implements OptionTrial.Listener {
 
         @Override
         public void advanced(int done, int of) {
@@ -98,7 +99,7 @@ public final class ComparisonView extends ViewPart {
         }
 
         @Override
-        public void ended(List<Contender> found) {
+        public void ended(List<ComparedOption> found) {
             if (!progress.isDisposed()) {
                 show(found);
             }
@@ -112,7 +113,7 @@ public final class ComparisonView extends ViewPart {
         createState(parent);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
-        table = new ContenderTable(sash, this::drawChart);
+        table = new OptionTable(sash, this::drawChart);
         chart = new MarginChart(sash);
         sash.setWeights(64, 36);
         sash.addListener(SWT.Resize, event -> {
@@ -121,7 +122,7 @@ public final class ComparisonView extends ViewPart {
                 sash.setOrientation(wanted);
             }
         });
-        contest = new Contest(parent.getDisplay(), new Progress());
+        trial = new OptionTrial(parent.getDisplay(), new Progress());
         table.viewer().addSelectionChangedListener(event -> updateButtons());
         table.viewer().addDoubleClickListener(event -> useSelected());
         follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> documentSwitched());
@@ -176,7 +177,7 @@ public final class ComparisonView extends ViewPart {
         if (follower == null || places.isDisposed()) {
             return;
         }
-        contest.cancel();
+        trial.cancel();
         table.show(List.of());
         drawChart();
         updatePlaces();
@@ -200,7 +201,7 @@ public final class ComparisonView extends ViewPart {
     }
 
     private void updateButtons() {
-        boolean running = contest != null && contest.isRunning();
+        boolean running = trial != null && trial.isRunning();
         compare.setText(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
         compare.setEnabled(running || !shownPlaces.isEmpty());
         progress.setVisible(running);
@@ -237,8 +238,8 @@ public final class ComparisonView extends ViewPart {
     }
 
     private void compareOrCancel() {
-        if (contest.isRunning()) {
-            contest.cancel();
+        if (trial.isRunning()) {
+            trial.cancel();
             state.setText(Messages.get("comparison.cancelled"));
             updateButtons();
         } else {
@@ -253,26 +254,32 @@ public final class ComparisonView extends ViewPart {
             state.setText(Messages.get("comparison.noPlace"));
             return;
         }
-        Project snapshot = follower.document().map(document -> EcoreUtil.copy(document.project())).orElseThrow();
-        List<Supplier<Contender>> entrants = byRuleSet() ? ruleSets(snapshot, where.get()) : families(snapshot, where.get());
+        List<Supplier<ComparedOption>> options;
+        try {
+            ProjectEvaluation snapshot = follower.document().orElseThrow().snapshot();
+            options = byRuleSet() ? ruleSets(snapshot, where.get()) : families(snapshot, where.get());
+        } catch (IllegalArgumentException e) {
+            state.setText(e.getMessage());
+            return;
+        }
         progress.setSelection(0);
-        state.setText(Messages.get("comparison.running", 0, entrants.size()));
-        contest.start(entrants);
+        state.setText(Messages.get("comparison.running", 0, options.size()));
+        trial.start(options);
         updateButtons();
     }
 
-    private List<Supplier<Contender>> families(Project snapshot, Identified host) {
+    private List<Supplier<ComparedOption>> families(ProjectEvaluation snapshot, Identified host) {
         Side side = side();
         boolean atRunway = host instanceof RunwayEnd;
         return Families.all().stream().filter(one -> atRunway ? one.atRunways() : one.atHelipads())
-                .map(family -> (Supplier<Contender>) () -> Contender.of(snapshot, host.getId(), family, side)).toList();
+                .map(family -> (Supplier<ComparedOption>) () -> ComparedOption.of(snapshot, host.getId(), family, side)).toList();
     }
 
-    private static List<Supplier<Contender>> ruleSets(Project snapshot, Identified aid) {
-        return RuleSets.all().stream().map(rules -> (Supplier<Contender>) () -> Contender.under(snapshot, aid.getId(), rules)).toList();
+    private static List<Supplier<ComparedOption>> ruleSets(ProjectEvaluation snapshot, Identified aid) {
+        return RuleSets.all().stream().map(rules -> (Supplier<ComparedOption>) () -> ComparedOption.under(snapshot, aid.getId(), rules)).toList();
     }
 
-    private void show(List<Contender> found) {
+    private void show(List<ComparedOption> found) {
         table.show(found);
         drawChart();
         long laid = found.stream().filter(one -> one.siting().isPresent()).count();
@@ -283,7 +290,7 @@ public final class ComparisonView extends ViewPart {
     private void useSelected() {
         Optional<ProjectDocument> document = follower.document();
         Optional<Identified> where = chosen();
-        Optional<Contender> wanted = table.selected().filter(one -> one.siting().isPresent());
+        Optional<ComparedOption> wanted = table.selected().filter(one -> one.siting().isPresent());
         if (document.isEmpty() || where.isEmpty() || wanted.isEmpty()) {
             return;
         }
@@ -292,11 +299,11 @@ public final class ComparisonView extends ViewPart {
                     : place(document.get(), (ApproachHost) where.get(), wanted.get());
             follower.reveal(placed);
         } catch (SitingException | EditException | IllegalArgumentException e) {
-            state.setText(e.getMessage());
+            state.setText(MessageTexts.reason(e));
         }
     }
 
-    private String place(ProjectDocument document, ApproachHost host, Contender wanted) {
+    private String place(ProjectDocument document, ApproachHost host, ComparedOption wanted) {
         List<RecordedEdit> parts = new ArrayList<>();
         host.getAids().forEach(aid -> parts.add(RemoveAid.of(aid)));
         AddAid add = AddAid.solve(host, wanted.family().key(), document.rules(), side());
@@ -306,7 +313,7 @@ public final class ComparisonView extends ViewPart {
     }
 
     /** The aid is laid out again as the other rule set has it, and judged by it from then on. */
-    private static String judge(ProjectDocument document, ApproachAid aid, Contender wanted) {
+    private static String judge(ProjectDocument document, ApproachAid aid, ComparedOption wanted) {
         document.history().perform(Compound.of(Messages.get("edit.use", wanted.name()), List.of(
                 SetAttribute.of(aid, Literals.APPROACH_AID__RULE_SET_KEY, wanted.ruleSet()),
                 ResolveAid.of(aid, ProjectRules.of(document.project(), Optional.of(wanted.ruleSet()))))));
@@ -320,8 +327,8 @@ public final class ComparisonView extends ViewPart {
 
     @Override
     public void dispose() {
-        if (contest != null) {
-            contest.cancel();
+        if (trial != null) {
+            trial.cancel();
         }
         if (follower != null) {
             follower.dispose();

@@ -2,10 +2,8 @@ package slopewright.ui.review;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
@@ -26,18 +24,22 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
-import slopewright.checks.Severity;
-import slopewright.checks.Verdict;
 import slopewright.edit.AddChild;
 import slopewright.edit.EditException;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
+import slopewright.standards.RuleSet;
 import slopewright.ui.Images;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.ElementPropertyPage;
+import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.review.internal.ConfirmDialog;
 import slopewright.ui.review.internal.ElementSelection;
 import slopewright.ui.review.internal.FindingDetails;
@@ -46,8 +48,8 @@ import slopewright.ui.review.internal.FindingsCopy;
 import slopewright.ui.review.internal.FindingsHead;
 import slopewright.ui.review.internal.FindingsText;
 import slopewright.ui.review.internal.FindingsTree;
-import slopewright.ui.review.internal.FixTrial.Cure;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.TriedFix;
 
 /**
  * What the rules say about the project in the active editor: follows it live, in groups or as a list, explains each finding with its
@@ -89,7 +91,7 @@ public final class FindingsView extends ViewPart {
     private final class DetailActions implements FindingDetails.Actions {
 
         @Override
-        public void apply(Cure cure) {
+        public void apply(TriedFix cure) {
             applyFix(cure);
         }
 
@@ -150,7 +152,7 @@ public final class FindingsView extends ViewPart {
         menu.add(FindingsActions.action("findings.copy", actions::copy));
     }
 
-    private IAction fix(Cure cure) {
+    private IAction fix(TriedFix cure) {
         IAction fix = new Action(cure.text().replace("@", " ")) {
             @Override
             public void run() {
@@ -203,7 +205,7 @@ public final class FindingsView extends ViewPart {
 
     /** Returns the remedies that cure the selected finding, as they are offered; empty while they are looked for. */
     public List<String> remedies() {
-        return details.cures().stream().map(Cure::text).toList();
+        return details.cures().stream().map(TriedFix::text).toList();
     }
 
     /** Applies one of the {@link #remedies()}. */
@@ -243,17 +245,14 @@ public final class FindingsView extends ViewPart {
         if (!result.anythingEvaluated()) {
             return Messages.get("findings.nothing");
         }
-        Map<Severity, Long> weights = result.outcomes().stream().flatMap(outcome -> outcome.weight().stream())
-                .collect(Collectors.groupingBy(weight -> weight, Collectors.counting()));
-        return Messages.get("findings.counts", weights.getOrDefault(Severity.FAIL, 0L), weights.getOrDefault(Severity.WARNING, 0L),
-                weights.getOrDefault(Severity.NOTE, 0L), result.counts().get(Verdict.MET), result.rules().descriptor().name(),
+        return Messages.get("findings.counts", OutcomeTexts.counts(result.counts()), result.rules().descriptor().name(),
                 result.rules().edition());
     }
 
     private void updateDetails() {
         Optional<Outcome> selected = table.single();
-        if (details != null && selected.isPresent() && project().isPresent()) {
-            details.show(selected.get(), project().get());
+        if (details != null && selected.isPresent() && follower.document().isPresent()) {
+            details.show(selected.get(), follower.document().get());
         } else if (details != null) {
             details.clear(Messages.get("details.none"));
         }
@@ -267,12 +266,12 @@ public final class FindingsView extends ViewPart {
         table.selected().stream().findFirst().ifPresent(outcome -> follower.reveal(outcome.elementId()));
     }
 
-    private void applyFix(Cure cure) {
+    private void applyFix(TriedFix cure) {
         follower.document().ifPresent(document -> {
             try {
-                document.history().perform(cure.fix().edit(document.project()));
+                document.history().perform(cure.fix().edit(document.evaluation()));
             } catch (EditException | SitingException | IllegalArgumentException e) {
-                getViewSite().getActionBars().getStatusLineManager().setErrorMessage(e.getMessage());
+                getViewSite().getActionBars().getStatusLineManager().setErrorMessage(MessageTexts.reason(e));
             }
         });
     }
@@ -282,7 +281,9 @@ public final class FindingsView extends ViewPart {
         if (document.isEmpty() || outcome.citation().isEmpty()) {
             return;
         }
-        ConfirmDialog dialog = new ConfirmDialog(getSite().getShell(), outcome.citation().get(), document.get().rules().key());
+        RuleSet rules = Ids.find(document.get().project(), outcome.elementId()).flatMap(Projects::aid)
+                .flatMap(aid -> document.get().evaluation(aid).value()).map(AidEvaluation::rules).orElseGet(document.get()::rules);
+        ConfirmDialog dialog = new ConfirmDialog(getSite().getShell(), outcome.citation().get(), rules);
         if (dialog.open() == Window.OK) {
             document.get().history().perform(AddChild.of(document.get().project(), SlopewrightPackage.Literals.PROJECT__CONFIRMATIONS,
                     dialog.confirmation()));

@@ -2,7 +2,6 @@ package slopewright.ui.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -30,6 +29,7 @@ import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -155,12 +155,12 @@ public final class MeasuredView extends ViewPart {
         Optional<ApproachAid> aid = document.flatMap(one -> one.viewState().aid());
         aids.select(aid.map(shown::indexOf).orElse(-1));
         try {
-            Optional<AsBuilt> built = aid.map(one -> AsBuilt.of(document.get().evaluation().aid(one)));
+            Optional<AsBuilt> built = aid.map(one -> AsBuilt.of(document.get().evaluation(one).orThrow()));
             table.show(aid, built);
             summary.setText(built.map(MeasuredView::text).orElse(Messages.get("measured.none")));
         } catch (SitingException | IllegalArgumentException e) {
             table.show(aid, Optional.empty());
-            summary.setText(Messages.get("measured.problem", e.getMessage()));
+            summary.setText(Messages.get("measured.problem", MessageTexts.reason(e)));
         }
     }
 
@@ -177,14 +177,14 @@ public final class MeasuredView extends ViewPart {
             lines.add(Messages.get("measured.nothing"));
         }
         lines.add(Messages.get(built.findings().isEmpty() ? "measured.accept" : "measured.against"));
-        built.findings().forEach(finding -> lines.add("  " + finding.english()));
+        built.findings().forEach(finding -> lines.add("  " + MessageTexts.of(finding)));
         return String.join("\n", lines);
     }
 
     private static void add(List<String> parts, String key, OptionalDouble planned, OptionalDouble built) {
         if (planned.isPresent() && built.isPresent()) {
             String unit = "m";
-            parts.add(String.format(Locale.ROOT, "%s: %s → %s", Messages.get(key), OutcomeTexts.quantity(planned, unit),
+            parts.add(String.format("%s: %s → %s", Messages.get(key), OutcomeTexts.quantity(planned, unit),
                     OutcomeTexts.quantity(built, unit)));
         }
     }

@@ -1,29 +1,32 @@
 package slopewright.ui.review;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
+import slopewright.checks.Cure;
 import slopewright.checks.Outcome;
+import slopewright.checks.Rule;
+import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Verdict;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.ResolveAid;
 import slopewright.edit.SetRuleSettings;
-import slopewright.evaluation.ProjectRules;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.remedy.Remedy;
 import slopewright.model.ApproachAid;
-import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.Families;
-import slopewright.standards.RuleSet;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.ObstacleFixes;
 
-/** A remedy for a finding that can be worked out. It makes its edit for any copy of the project, so that it can be tried out first. */
+/**
+ * A remedy for a finding that can be worked out. It makes its edit for any copy of the project that was evaluated, under the rule set of
+ * the aid, so that it can be tried out first.
+ */
 public final class QuickFix {
 
     /** How far a remedy goes. */
@@ -36,17 +39,17 @@ public final class QuickFix {
         PROPOSE
     }
 
-    private static final String SURFACE_RULE = "OBS-01";
-
     private final String label;
     private final Reach reach;
     private final String note;
-    private final Function<Project, RecordedEdit> edit;
+    private final String aidId;
+    private final Function<AidEvaluation, RecordedEdit> edit;
 
-    private QuickFix(String key, Reach reach, Function<Project, RecordedEdit> edit, Object... values) {
-        this.label = Messages.get("fix." + key, values);
+    private QuickFix(String key, Reach reach, ApproachAid aid, Function<AidEvaluation, RecordedEdit> edit) {
+        this.label = Messages.get("fix." + key, Projects.label(aid));
         this.note = reach == Reach.CURE ? "" : Messages.get("fix." + key + ".note");
         this.reach = reach;
+        this.aidId = aid.getId();
         this.edit = edit;
     }
 
@@ -58,36 +61,26 @@ public final class QuickFix {
      * @return remedies, the gentlest first; empty where none can be worked out
      */
     public static List<QuickFix> of(Outcome outcome, Project project) {
-        Optional<ApproachAid> found = Ids.find(project, String.valueOf(outcome.elementId())).flatMap(Projects::aid);
-        boolean broken = outcome.verdict() == Verdict.NOT_MET;
-        if (!broken || found.isEmpty() || Families.find(String.valueOf(found.get().getFamilyKey())).isEmpty()) {
+        Optional<ApproachAid> aid = Ids.find(project, String.valueOf(outcome.elementId())).flatMap(Projects::aid);
+        Cure cure = RuleCatalogue.find(outcome.rule()).map(Rule::cure).orElse(Cure.ENTRY);
+        if (outcome.verdict() != Verdict.NOT_MET || aid.isEmpty()) {
             return List.of();
         }
-        String aid = found.get().getId();
-        if (outcome.rule().equals(SURFACE_RULE)) {
-            return List.of(remedy("turnAxis", Reach.CURE, aid, Remedy.Kind.TURN_AXIS),
-                    remedy("raiseSlope", Reach.CURE, aid, Remedy.Kind.RAISE_SLOPE),
-                    remedy("moveUpwind", Reach.CURE, aid, Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR),
-                    remedy("narrowBeam", Reach.LESSEN, aid, Remedy.Kind.NARROW_BEAM),
-                    remedy("displaceThreshold", Reach.PROPOSE, aid, Remedy.Kind.DISPLACE_THRESHOLD));
-        }
-        List<QuickFix> fixes = new ArrayList<>();
-        fixes.add(new QuickFix("settings", Reach.CURE, one -> SetRuleSettings.of(aid(one, aid), rules(one))));
-        fixes.add(new QuickFix("layOut", Reach.CURE, one -> ResolveAid.of(aid(one, aid), rules(one)), Projects.label(found.get())));
-        return fixes;
+        return switch (cure) {
+            case OBSTACLE_SURFACE -> List.of(remedy("turnAxis", Reach.CURE, aid.get(), Remedy.Kind.TURN_AXIS),
+                    remedy("raiseSlope", Reach.CURE, aid.get(), Remedy.Kind.RAISE_SLOPE),
+                    remedy("moveUpwind", Reach.CURE, aid.get(), Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR),
+                    remedy("narrowBeam", Reach.LESSEN, aid.get(), Remedy.Kind.NARROW_BEAM),
+                    remedy("displaceThreshold", Reach.PROPOSE, aid.get(), Remedy.Kind.DISPLACE_THRESHOLD));
+            case LAYOUT -> List.of(
+                    new QuickFix("settings", Reach.CURE, aid.get(), now -> SetRuleSettings.of(now.aid(), now.rules())),
+                    new QuickFix("layOut", Reach.CURE, aid.get(), now -> ResolveAid.of(now.aid(), now.rules())));
+            case ENTRY -> List.of();
+        };
     }
 
-    private static QuickFix remedy(String key, Reach reach, String aid, Remedy.Kind kind) {
-        return new QuickFix(key, reach, one -> ObstacleFixes.edit(one, aid(one, aid), kind));
-    }
-
-    private static RuleSet rules(Project project) {
-        return ProjectRules.of(project, Optional.empty());
-    }
-
-    private static ApproachAid aid(Project project, String id) {
-        Identified element = Ids.find(project, id).orElseThrow(() -> new EditException("the aid " + id + " is gone"));
-        return (ApproachAid) element;
+    private static QuickFix remedy(String key, Reach reach, ApproachAid aid, Remedy.Kind kind) {
+        return new QuickFix(key, reach, aid, now -> ObstacleFixes.edit(now, kind));
     }
 
     /** Returns what the remedy does. */
@@ -108,9 +101,12 @@ public final class QuickFix {
     /**
      * Makes the edit for a project or a copy of it.
      *
-     * @throws RuntimeException where it can not be worked out; the message says why
+     * @param evaluation the project that is edited, evaluated as it stands
+     * @throws RuntimeException where it cannot be worked out; the message says why
      */
-    public RecordedEdit edit(Project project) {
-        return edit.apply(project);
+    public RecordedEdit edit(ProjectEvaluation evaluation) {
+        ApproachAid aid = Ids.find(evaluation.project(), aidId).filter(ApproachAid.class::isInstance).map(ApproachAid.class::cast)
+                .orElseThrow(() -> new EditException(Messages.get("fix.gone")));
+        return edit.apply(evaluation.aid(aid));
     }
 }

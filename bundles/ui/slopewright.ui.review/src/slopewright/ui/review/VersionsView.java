@@ -9,7 +9,6 @@ import java.util.Set;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -144,11 +143,11 @@ public final class VersionsView extends ViewPart {
         cancel();
         int mine = request;
         Path older = file.get();
-        Project newer = EcoreUtil.copy(document.get().project());
+        Project newer = ProjectFile.copy(document.get().project());
         Display display = state.getDisplay();
         state.setText(Messages.get("versions.working", older.getFileName()));
         Job work = Job.create(Messages.get("versions.job"), (IProgressMonitor monitor) -> {
-            Runnable shown = compared(older, newer);
+            Runnable shown = compared(document.get(), older, newer);
             if (!display.isDisposed() && !monitor.isCanceled()) {
                 display.asyncExec(() -> {
                     if (mine == request && !state.isDisposed()) {
@@ -163,9 +162,9 @@ public final class VersionsView extends ViewPart {
         job = Optional.of(work);
     }
 
-    private Runnable compared(Path older, Project newer) {
+    private Runnable compared(ProjectDocument document, Path older, Project newer) {
         try {
-            List<VersionRow> rows = VersionRow.between(ProjectFile.load(older), newer);
+            List<VersionRow> rows = VersionRow.between(document.evaluate(ProjectFile.load(older)), document.evaluate(newer));
             return () -> {
                 tree.show(rows);
                 long outcomes = rows.stream().filter(row -> row.outcome().isPresent()).count();

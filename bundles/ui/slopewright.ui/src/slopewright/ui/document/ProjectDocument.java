@@ -198,6 +198,24 @@ public final class ProjectDocument {
         }
     }
 
+    /**
+     * Returns a copy of the project as it stands, evaluated, for one job in the background. What is read of survey points serves all.
+     *
+     * @throws IllegalArgumentException as above
+     */
+    public ProjectEvaluation snapshot() {
+        return evaluate(ProjectFile.copy(project));
+    }
+
+    /**
+     * Evaluates a copy of the project, or another version of it.
+     *
+     * @throws IllegalArgumentException as above
+     */
+    public ProjectEvaluation evaluate(Project copy) {
+        return ProjectEvaluation.of(copy, Optional.empty(), check.cacheForCopy());
+    }
+
     private void renew(Set<String> changed) {
         evaluated.forget(project, changed);
         evaluation = Optional.empty();

@@ -93,6 +93,11 @@ public final class BackgroundCheck {
         return cache.withoutReading();
     }
 
+    /** Returns a cache for a copy of the project on another thread. */
+    public EvaluationCache cacheForCopy() {
+        return cache.forCopy();
+    }
+
     /**
      * Takes over what an edit has touched; a check follows when {@link #requestSoon} is called.
      *

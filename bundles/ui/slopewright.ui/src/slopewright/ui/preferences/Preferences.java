@@ -56,6 +56,7 @@ public final class Preferences {
     /** Value of {@link #ANGLE_FORM} for degrees and minutes. */
     public static final String MINUTES = "minutes";
 
+    private static final String NODE = "slopewright.ui";
     private static final double USUAL_SNAP_STEP_M = 0.5;
 
     private Preferences() {
@@ -63,10 +64,10 @@ public final class Preferences {
 
     /** Returns the store, with its defaults. */
     public static IPreferenceStore store() {
-        IPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, "slopewright.ui");
+        IPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, NODE);
         store.setDefault(LENGTH_UNIT, METRES);
         store.setDefault(ANGLE_FORM, DECIMAL);
-        store.setDefault(RULE_SET, ProjectRules.DEFAULT);
+        store.setDefault(RULE_SET, nameOf(RuleSets.find(ProjectRules.DEFAULT).orElseThrow()));
         store.setDefault(THEME, DESKTOP);
         store.setDefault(LANGUAGE, "");
         store.setDefault(KEEP_RECOVERY, true);
@@ -77,24 +78,23 @@ public final class Preferences {
 
     /** Returns whether lengths are shown and typed in feet. */
     public static boolean isFeet() {
-        return FEET.equals(store().getString(LENGTH_UNIT));
+        return FEET.equals(InstanceScope.INSTANCE.getNode(NODE).get(LENGTH_UNIT, METRES));
     }
 
     /** Returns whether angles are shown and typed in degrees and minutes. */
     public static boolean isMinutes() {
-        return MINUTES.equals(store().getString(ANGLE_FORM));
+        return MINUTES.equals(InstanceScope.INSTANCE.getNode(NODE).get(ANGLE_FORM, DECIMAL));
     }
 
-    /** Returns the shortest name under which a rule set is found: its key, and its edition where that is not the usual one. */
+    /** Returns the name under which a rule set is kept in a project: its key and its edition. */
     public static String nameOf(RuleSet rules) {
-        boolean isUsual = RuleSets.find(rules.key()).filter(one -> one.edition().equals(rules.edition())).isPresent();
-        return isUsual ? rules.key() : rules.key() + ":" + rules.edition();
+        return rules.key() + ":" + rules.edition();
     }
 
     /** Returns the name of the rule set that new projects begin with; one that is known. */
     public static String ruleSet() {
-        String name = store().getString(RULE_SET);
-        return RuleSets.find(name).isPresent() ? name : ProjectRules.DEFAULT;
+        RuleSet usual = RuleSets.find(ProjectRules.DEFAULT).orElseThrow();
+        return nameOf(RuleSets.find(store().getString(RULE_SET)).orElse(usual));
     }
 
     /** Returns which look the window has: {@link #LIGHT}, {@link #DARK} or {@link #DESKTOP}. */

@@ -1,10 +1,13 @@
 package slopewright.ui.properties;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
 import slopewright.geometry.Lengths;
 import slopewright.messages.MessageRenderer;
 import slopewright.standards.Provenance;
@@ -14,12 +17,29 @@ import slopewright.ui.preferences.Preferences;
 /** Outcomes in words and numbers, the same everywhere in the window. */
 public final class OutcomeTexts {
 
+    private static final String BETWEEN = "  ·  ";
+
     private OutcomeTexts() {
     }
 
     /** Returns the verdict in words. */
     public static String verdict(Outcome outcome) {
         return MessageTexts.of(outcome.verdict().term());
+    }
+
+    /** Returns how many outcomes there are of each verdict that says something: {@code 1 not met · 3 to clear up · 61 met}. */
+    public static String counts(Map<Verdict, Integer> counts) {
+        return counts(counts, Verdict.NOT_MET, Verdict.TO_CLEAR_UP, Verdict.MET);
+    }
+
+    /** Returns how many outcomes there are that are open: {@code 1 not met · 3 to clear up}. */
+    public static String open(Map<Verdict, Integer> counts) {
+        return counts(counts, Verdict.NOT_MET, Verdict.TO_CLEAR_UP);
+    }
+
+    private static String counts(Map<Verdict, Integer> counts, Verdict... verdicts) {
+        return Stream.of(verdicts).map(verdict -> counts.getOrDefault(verdict, 0) + " " + MessageTexts.of(verdict.term()))
+                .collect(Collectors.joining(BETWEEN));
     }
 
     /** Returns how well the limit is known, and whether it is to be confirmed; empty where there is none. */
@@ -33,28 +53,17 @@ public final class OutcomeTexts {
         return PropertyTexts.get("provenance." + provenance.key());
     }
 
-    /** Returns a number with as many decimals as its unit needs, empty where there is none. */
-    public static String number(OptionalDouble value, String unit) {
-        return value.isEmpty() ? "" : text(value.getAsDouble(), unit, "%.");
-    }
-
-    private static String text(double value, String unit, String form) {
-        int decimals = unit.isEmpty() && value == Math.rint(value) ? 0 : unit.equals("deg") ? 4 : 2;
-        double shown = Math.abs(value) < Math.pow(10, -decimals) / 2 ? 0 : value;
-        return String.format(Locale.ROOT, form + decimals + "f", shown);
-    }
-
     /** Returns a number with its unit, lengths in the unit that the user prefers; empty where there is none. */
     public static String quantity(OptionalDouble value, String unit) {
-        return withUnit(value, unit, "%.");
+        return withUnit(value, unit, "");
     }
 
     /** Returns a number with its sign and unit, lengths in the unit that the user prefers; empty where there is none. */
     public static String signed(OptionalDouble value, String unit) {
-        return withUnit(value, unit, "%+.");
+        return withUnit(value, unit, "+");
     }
 
-    private static String withUnit(OptionalDouble value, String unit, String form) {
+    private static String withUnit(OptionalDouble value, String unit, String plus) {
         if (value.isEmpty()) {
             return "";
         }
@@ -62,7 +71,9 @@ public final class OutcomeTexts {
         double number = feet ? Lengths.metresToFeet(value.getAsDouble()) : value.getAsDouble();
         String sign = feet ? "ft" : unit(unit);
         boolean close = sign.isEmpty() || sign.equals("°") || sign.equals("′");
-        return text(number, unit, form) + (close ? "" : " ") + sign;
+        int decimals = unit.isEmpty() && number == Math.rint(number) ? 0 : unit.equals("deg") ? 4 : 2;
+        String text = MessageTexts.renderer().fixed(number, decimals);
+        return (text.startsWith("-") ? "" : plus) + text + (close ? "" : " ") + sign;
     }
 
     /** Returns a unit as people write it. */

@@ -20,10 +20,10 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Link;
 
 import slopewright.checks.Outcome;
-import slopewright.model.Project;
 import slopewright.ui.Images;
+import slopewright.ui.MessageTexts;
+import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.QuickFix.Reach;
-import slopewright.ui.review.internal.FixTrial.Cure;
 
 /** The selected finding in full, with the remedies that were tried out; each shows what it would change before it is applied. */
 public final class FindingDetails {
@@ -32,7 +32,7 @@ public final class FindingDetails {
     public interface Actions {
 
         /** Applies a remedy. */
-        void apply(Cure cure);
+        void apply(TriedFix cure);
 
         /** Confirms the value that decided an outcome. */
         void confirm(Outcome outcome);
@@ -51,7 +51,7 @@ public final class FindingDetails {
     private final Actions actions;
     private Optional<Outcome> subject = Optional.empty();
     private Optional<Job> trial = Optional.empty();
-    private List<Cure> cures = List.of();
+    private List<TriedFix> cures = List.of();
     private int shown;
 
     /** Makes the area. */
@@ -97,7 +97,7 @@ public final class FindingDetails {
     }
 
     /** Returns the remedies found so far for what is shown. */
-    public List<Cure> cures() {
+    public List<TriedFix> cures() {
         return cures;
     }
 
@@ -113,24 +113,24 @@ public final class FindingDetails {
     }
 
     /** Shows an outcome and looks for remedies. */
-    public void show(Outcome outcome, Project project) {
+    public void show(Outcome outcome, ProjectDocument document) {
         endTrial();
         subject = Optional.of(outcome);
         heading.setImage(Images.of(outcome).image(resources));
-        heading.setText(outcome.rule() + "  " + outcome.title());
+        heading.setText(outcome.rule() + "  " + MessageTexts.of(outcome.title()));
         brief.setText(OutcomeExplanation.brief(outcome));
-        rest.setText(OutcomeExplanation.rest(outcome, project));
+        rest.setText(OutcomeExplanation.rest(outcome));
         offer(List.of());
         scroller.setOrigin(0, 0);
         int number = shown;
-        trial = Optional.of(FixTrial.start(outcome, project, content.getDisplay(), found -> {
+        trial = Optional.of(FixTrial.start(outcome, document, content.getDisplay(), found -> {
             if (!content.isDisposed() && number == shown) {
                 offer(found);
             }
         }));
     }
 
-    private void offer(List<Cure> found) {
+    private void offer(List<TriedFix> found) {
         cures = found;
         clearLinks();
         subject.filter(Outcome::toConfirm).ifPresent(outcome -> link(Messages.get("details.confirm"), () -> actions.confirm(outcome)));
@@ -139,7 +139,7 @@ public final class FindingDetails {
     }
 
     /** Shows what a remedy would change and lead to, with a button that applies it. */
-    public void preview(Cure cure) {
+    public void preview(TriedFix cure) {
         clearLinks();
         StyledText text = text(links, Messages.get("details.preview"));
         text.setText(cure.fix().label() + "\n" + cure.preview());

@@ -29,7 +29,7 @@ public final class MarginChart {
 
     private final Canvas canvas;
     private final Runnable repaint;
-    private List<Contender> contenders = List.of();
+    private List<ComparedOption> options = List.of();
     private MarginKind kind = MarginKind.OBSTACLE;
 
     /** Makes the chart. */
@@ -49,9 +49,9 @@ public final class MarginChart {
         return canvas;
     }
 
-    /** Shows the margins of some contenders, in this order. */
-    public void show(List<Contender> shown, MarginKind which) {
-        contenders = List.copyOf(shown);
+    /** Shows the margins of some options, in this order. */
+    public void show(List<ComparedOption> shown, MarginKind which) {
+        options = List.copyOf(shown);
         kind = which;
         updateBar();
         canvas.redraw();
@@ -59,10 +59,10 @@ public final class MarginChart {
 
     /** Returns what stands in the rows, as a screen reader and tests see it. */
     public List<String> lines() {
-        return contenders.stream().map(one -> one.name() + ": " + words(one)).toList();
+        return options.stream().map(one -> one.name() + ": " + words(one)).toList();
     }
 
-    private String words(Contender one) {
+    private String words(ComparedOption one) {
         OptionalDouble margin = one.margin(kind);
         if (margin.isEmpty()) {
             return Messages.get(one.siting().isEmpty() ? "comparison.noLayout" : "comparison.noMargin");
@@ -71,7 +71,7 @@ public final class MarginChart {
     }
 
     private void updateBar() {
-        int needed = contenders.size() * ROW + PAD;
+        int needed = options.size() * ROW + PAD;
         int height = canvas.getClientArea().height;
         canvas.getVerticalBar().setVisible(needed > height);
         if (needed > height && height > 0) {
@@ -91,24 +91,24 @@ public final class MarginChart {
         gc.setForeground(dark ? canvas.getForeground() : canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
         int top = PAD / 2 - (canvas.getVerticalBar().isVisible() ? canvas.getVerticalBar().getSelection() : 0);
         int nameWidth = (int) (area.width * NAME_SHARE);
-        int textWidth = contenders.stream().mapToInt(one -> gc.textExtent(words(one)).x).max().orElse(0);
+        int textWidth = options.stream().mapToInt(one -> gc.textExtent(words(one)).x).max().orElse(0);
         int plotLeft = nameWidth + PAD;
         int plotWidth = Math.max(LEAST_PLOT, area.width - plotLeft - textWidth - 3 * PAD);
-        double least = contenders.stream().mapToDouble(one -> Math.min(0, one.margin(kind).orElse(0))).min().orElse(0);
-        double most = contenders.stream().mapToDouble(one -> Math.max(0, one.margin(kind).orElse(0))).max().orElse(0);
+        double least = options.stream().mapToDouble(one -> Math.min(0, one.margin(kind).orElse(0))).min().orElse(0);
+        double most = options.stream().mapToDouble(one -> Math.max(0, one.margin(kind).orElse(0))).max().orElse(0);
         double scale = plotWidth / Math.max(1e-6, most - least);
         int zero = plotLeft + (int) Math.round(-least * scale);
-        for (int i = 0; i < contenders.size(); i++) {
-            row(gc, contenders.get(i), new Rectangle(PAD, top + i * ROW, area.width, ROW), nameWidth, zero, scale,
+        for (int i = 0; i < options.size(); i++) {
+            row(gc, options.get(i), new Rectangle(PAD, top + i * ROW, area.width, ROW), nameWidth, zero, scale,
                     plotLeft + plotWidth + PAD);
         }
-        if (!contenders.isEmpty()) {
+        if (!options.isEmpty()) {
             gc.setLineWidth(1);
-            gc.drawLine(zero, 0, zero, Math.min(area.height, top + contenders.size() * ROW));
+            gc.drawLine(zero, 0, zero, Math.min(area.height, top + options.size() * ROW));
         }
     }
 
-    private void row(GC gc, Contender one, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {
+    private void row(GC gc, ComparedOption one, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {
         int middle = row.y + ROW / 2;
         Point size = gc.textExtent(one.name());
         gc.drawText(shortened(gc, one.name(), nameWidth - PAD), row.x, middle - size.y / 2, true);

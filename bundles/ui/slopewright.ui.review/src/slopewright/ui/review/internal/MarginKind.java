@@ -1,28 +1,34 @@
 package slopewright.ui.review.internal;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
 
 import slopewright.checks.Outcome;
+import slopewright.evaluation.AidEvaluation;
 
 /** What a margin is kept to. */
 public enum MarginKind {
 
-    /** The obstacle surface. */
-    OBSTACLE("OBS-01"),
+    /** The obstacle surface: the margin of the aid as it stands. */
+    OBSTACLE(Set.of()),
     /** The wheel clearance that is needed. */
-    WHEELS("WHEEL-"),
+    WHEELS(Set.of("WHEEL-01", "WHEEL-02", "WHEEL-03")),
     /** The eye height that is needed. */
-    EYE("EYE-");
+    EYE(Set.of("EYE-01", "EYE-02", "EYE-03", "EYE-04"));
 
-    private final String rules;
+    private final Set<String> rules;
 
-    MarginKind(String rules) {
+    MarginKind(Set<String> rules) {
         this.rules = rules;
     }
 
-    /** Returns whether an outcome measures it, in metres. */
-    public boolean isMeasuredBy(Outcome outcome) {
-        return outcome.rule().startsWith(rules) && outcome.unit().equals("m");
+    /** Returns the least margin of an aid, metres: of its evaluation, or among what the rules of this kind measured in metres. */
+    OptionalDouble leastM(AidEvaluation aid, List<Outcome> outcomes) {
+        return this == OBSTACLE ? aid.marginM() : outcomes.stream()
+                .filter(outcome -> rules.contains(outcome.rule()) && outcome.unit().equals("m") && outcome.margin().isPresent())
+                .mapToDouble(outcome -> outcome.margin().getAsDouble()).min();
     }
 
     /** Returns its name for people. */

@@ -2,7 +2,6 @@ package slopewright.ui.review.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.eclipse.emf.ecore.EAttribute;
 
@@ -13,7 +12,6 @@ import slopewright.edit.RecordedEdit;
 import slopewright.edit.ResolveAid;
 import slopewright.edit.SetAttribute;
 import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.remedy.Remedies;
 import slopewright.evaluation.remedy.Remedy;
@@ -22,13 +20,13 @@ import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.ApproachAid;
 import slopewright.model.Place;
-import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
+import slopewright.ui.MessageTexts;
 
 /** Edits that carry out the computed remedies against a penetrated obstacle surface. */
 public final class ObstacleFixes {
@@ -42,17 +40,16 @@ public final class ObstacleFixes {
     /**
      * Makes the edit of one remedy.
      *
-     * @param project the project
-     * @param aid     its aid whose obstacle surface is penetrated
-     * @param kind    the remedy
+     * @param evaluation the aid whose obstacle surface is penetrated, as it stands
+     * @param kind       the remedy
      * @throws EditException   where this remedy does not help or is none for an edit; the message says why
      * @throws SitingException where something is missing
      */
-    public static RecordedEdit edit(Project project, ApproachAid aid, Remedy.Kind kind) {
-        AidEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty()).aid(aid);
-        Remedy remedy = Remedies.of(evaluation).stream()
-                .filter(one -> one.kind() == kind).findFirst().orElseThrow(() -> new EditException("nothing penetrates"));
-        double amount = remedy.amount().orElseThrow(() -> new EditException(remedy.text()));
+    public static RecordedEdit edit(AidEvaluation evaluation, Remedy.Kind kind) {
+        ApproachAid aid = evaluation.aid();
+        Remedy remedy = Remedies.of(evaluation).stream().filter(found -> found.kind() == kind).findFirst()
+                .orElseThrow(() -> new EditException(Messages.get("fix.nothingPenetrates")));
+        double amount = remedy.amount().orElseThrow(() -> new EditException(MessageTexts.of(remedy.message())));
         return switch (kind) {
             case RAISE_SLOPE -> Compound.of(Messages.get("edit.raiseSlope"), List.of(
                     SetAttribute.of(aid, Literals.APPROACH_AID__SLOPE_DEG, Math.ceil(amount * STEPS_PER_DEG) / STEPS_PER_DEG),
@@ -69,7 +66,7 @@ public final class ObstacleFixes {
         ApproachAid aid = evaluation.aid();
         SurfaceComparison comparison = evaluation.obstacles().orThrow();
         ProtectionSurface surface = comparison.surface();
-        Penetration worst = comparison.governingUnshielded().orElseThrow(() -> new EditException("nothing penetrates")).worst();
+        Penetration worst = comparison.governingUnshielded().orElseThrow(() -> new EditException(Messages.get("fix.nothingPenetrates"))).worst();
         boolean left = surface.offsetM(worst.point().alongM(), worst.point().rightM()) < 0;
         double limit = Math.ceil(amountDeg * BEAM_STEPS_PER_DEG - 1) / BEAM_STEPS_PER_DEG;
         return left ? SetAttribute.of(aid, Literals.APPROACH_AID__BEAM_LEFT_LIMIT_DEG, -limit)
@@ -79,7 +76,7 @@ public final class ObstacleFixes {
     /** The threshold moves in the landing direction and the units, which stand relative to it, with it. */
     private static RecordedEdit displaced(ApproachAid aid, SiteFrame frame, double byM) {
         if (!(Projects.host(aid).orElse(null) instanceof RunwayEnd end)) {
-            throw new EditException("only a runway has a threshold");
+            throw new EditException(Messages.get("fix.noThreshold"));
         }
         List<RecordedEdit> parts = new ArrayList<>();
         double before = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();

@@ -8,13 +8,14 @@ import java.util.function.Function;
 import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.standards.Citation;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.OutcomeTexts;
 
 /** What is said of an outcome, one column each. */
 public enum OutcomeColumn {
 
     /** Id and name of the rule. */
-    RULE(270, false, outcome -> outcome.rule() + "  " + outcome.title(),
+    RULE(270, false, outcome -> outcome.rule() + "  " + MessageTexts.of(outcome.title()),
             Comparator.comparing(OutcomeColumn::weight).reversed().thenComparing(Outcome::rule)),
     /** Where the element stands. */
     ELEMENT(190, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.RuleCatalogue;
-import slopewright.model.Project;
 import slopewright.standards.Citation;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.OutcomeTexts;
@@ -24,7 +23,7 @@ public final class OutcomeExplanation {
     }
 
     /** Returns numbers with their formulas, source and rule, one statement a paragraph. */
-    public static String rest(Outcome outcome, Project project) {
+    public static String rest(Outcome outcome) {
         List<String> lines = new ArrayList<>();
         if (outcome.value().isPresent()) {
             lines.add(Messages.get("details.numbers", quantity(outcome, outcome.value()), quantity(outcome, outcome.limit()),

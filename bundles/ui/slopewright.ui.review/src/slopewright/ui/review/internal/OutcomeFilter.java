@@ -5,19 +5,18 @@ import java.util.function.Predicate;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.Result;
-import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 
 /** Which outcomes are shown. */
 public enum OutcomeFilter {
 
-    /** What weighs something. */
-    FINDINGS(outcome -> outcome.weight().isPresent()),
-    /** Rules that are not met and weigh as failures. */
-    NOT_MET(outcome -> outcome.weight().filter(Severity.FAIL::equals).isPresent()),
-    /** Warnings, missing inputs, values to be confirmed. */
-    TO_CLEAR_UP(outcome -> outcome.weight().filter(Severity.WARNING::equals).isPresent()),
-    /** Rules that lack an input. */
+    /** What is not met, and what is to be cleared up. */
+    FINDINGS(outcome -> outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP),
+    /** Rules that are not met. */
+    NOT_MET(outcome -> outcome.verdict() == Verdict.NOT_MET),
+    /** Missing inputs, and values that nobody confirmed. */
+    TO_CLEAR_UP(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP),
+    /** Of these the rules that lack an input. */
     NOT_EVALUATED(outcome -> outcome.result() == Result.NOT_EVALUATED),
     /** Rules that are met. */
     MET(outcome -> outcome.verdict() == Verdict.MET),

@@ -10,9 +10,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
-
 import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
 import slopewright.report.PaperSize;
 import slopewright.report.handover.Deliverable;
 import slopewright.report.handover.Deliverables;
@@ -39,7 +38,7 @@ public final class HandoverPlan {
      * @param folder  where the files go at first
      */
     public HandoverPlan(Project project, Path folder) {
-        this.project = () -> EcoreUtil.copy(project);
+        this.project = () -> ProjectFile.copy(project);
         this.offered = Deliverables.of(project);
         this.wanted = offered.stream().filter(Deliverable::usual).toList();
         this.folder = folder.toString();

@@ -11,7 +11,9 @@ import slopewright.checks.compare.ProjectDifference;
 import slopewright.checks.compare.ProjectDifference.Change;
 import slopewright.checks.compare.ProjectDifference.OutcomeChange;
 import slopewright.checks.compare.ProjectDifference.ResultChange;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.ChangeTexts;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.units.Quantity;
@@ -32,16 +34,15 @@ public record VersionRow(String element, String path, String what, String before
     /**
      * Compares two versions.
      *
-     * @param older the older one, not changed
-     * @param newer the newer one, not changed
+     * @param older the older one, evaluated
+     * @param newer the newer one, evaluated
      * @return what was changed, what that did to the results and to the outcomes, in this order
-     * @throws IllegalArgumentException where one of them can not be checked; the message says why
      */
-    public static List<VersionRow> between(Project older, Project newer) {
+    public static List<VersionRow> between(ProjectEvaluation older, ProjectEvaluation newer) {
         ProjectDifference difference = new ProjectDifference(older, newer);
         List<VersionRow> rows = new ArrayList<>();
         for (Change change : difference.changes()) {
-            Project named = change.kind().equals("removed") ? older : newer;
+            Project named = change.kind().equals("removed") ? older.project() : newer.project();
             boolean whole = change.attribute().isEmpty();
             String there = ChangeTexts.kind(change);
             rows.add(new VersionRow(change.element(), change.path(), ChangeTexts.what(change, named),
@@ -55,7 +56,7 @@ public record VersionRow(String element, String path, String what, String before
         }
         for (OutcomeChange change : difference.outcomeChanges()) {
             Optional<Outcome> shown = change.after().or(change::before);
-            rows.add(new VersionRow(change.element(), change.path(), shown.map(one -> one.rule() + "  " + one.title()).orElse(""),
+            rows.add(new VersionRow(change.element(), change.path(), shown.map(one -> one.rule() + "  " + MessageTexts.of(one.title())).orElse(""),
                     ChangeTexts.outcome(change.before()), ChangeTexts.outcome(change.after()), shown));
         }
         return rows;

@@ -16,12 +16,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Item;
 import org.eclipse.swt.widgets.TableColumn;
 
-/** The contenders as a table that every column sorts, and by a second click the other way round. */
-public final class ContenderTable {
+/** The options as a table that every column sorts, and by a second click the other way round. */
+public final class OptionTable {
 
     private final TableViewer viewer;
     private final Runnable sortedAnew;
-    private ContenderColumn sorted = ContenderColumn.FAILURES;
+    private OptionColumn sorted = OptionColumn.NOT_MET;
     private boolean downward;
 
     /**
@@ -30,29 +30,29 @@ public final class ContenderTable {
      * @param parent     where it goes
      * @param sortedAnew run after the order has changed
      */
-    public ContenderTable(Composite parent, Runnable sortedAnew) {
+    public OptionTable(Composite parent, Runnable sortedAnew) {
         this.sortedAnew = sortedAnew;
         viewer = new TableViewer(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         viewer.getTable().setHeaderVisible(true);
         viewer.getTable().getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("comparison.table")));
         viewer.setContentProvider(ArrayContentProvider.getInstance());
-        Stream.of(ContenderColumn.values()).forEach(this::addColumn);
+        Stream.of(OptionColumn.values()).forEach(this::addColumn);
         viewer.setComparator(new ViewerComparator() {
             @Override
             public int compare(Viewer shown, Object one, Object other) {
-                return sorted.order(downward).compare((Contender) one, (Contender) other);
+                return sorted.order(downward).compare((ComparedOption) one, (ComparedOption) other);
             }
         });
         viewer.setInput(List.of());
     }
 
-    private void addColumn(ContenderColumn column) {
+    private void addColumn(OptionColumn column) {
         TableViewerColumn made = new TableViewerColumn(viewer, column.isRight() ? SWT.RIGHT : SWT.LEFT);
         TableColumn widget = made.getColumn();
         widget.setText(column.title());
         widget.setWidth(column.width());
         widget.setMoveable(true);
-        made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> column.text((Contender) element)));
+        made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> column.text((ComparedOption) element)));
         widget.addListener(SWT.Selection, event -> {
             downward = column == sorted && !downward;
             sorted = column;
@@ -63,22 +63,22 @@ public final class ContenderTable {
         });
     }
 
-    /** Shows contenders; the one of the same name stays selected. */
-    public void show(List<Contender> contenders) {
-        Optional<String> before = selected().map(Contender::name);
-        viewer.setInput(contenders);
-        contenders.stream().filter(one -> before.filter(one.name()::equals).isPresent()).findFirst()
+    /** Shows options; the one of the same name stays selected. */
+    public void show(List<ComparedOption> options) {
+        Optional<String> before = selected().map(ComparedOption::name);
+        viewer.setInput(options);
+        options.stream().filter(one -> before.filter(one.name()::equals).isPresent()).findFirst()
                 .ifPresent(one -> viewer.setSelection(new StructuredSelection(one)));
     }
 
     /** Returns what is shown, in the order of the rows. */
-    public List<Contender> shown() {
-        return Stream.of(viewer.getTable().getItems()).map(Item::getData).map(Contender.class::cast).toList();
+    public List<ComparedOption> shown() {
+        return Stream.of(viewer.getTable().getItems()).map(Item::getData).map(ComparedOption.class::cast).toList();
     }
 
-    /** Returns the selected contender. */
-    public Optional<Contender> selected() {
-        return Optional.ofNullable((Contender) viewer.getStructuredSelection().getFirstElement());
+    /** Returns the selected option. */
+    public Optional<ComparedOption> selected() {
+        return Optional.ofNullable((ComparedOption) viewer.getStructuredSelection().getFirstElement());
     }
 
     /** Returns the viewer. */

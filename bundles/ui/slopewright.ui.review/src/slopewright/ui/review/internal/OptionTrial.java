@@ -9,8 +9,8 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 
-/** Tries contenders out one after the other in the background. */
-public final class Contest {
+/** Tries options out one after the other in the background. */
+public final class OptionTrial {
 
     /** Hears how it goes, on the user interface thread. */
     public interface Listener {
@@ -19,7 +19,7 @@ public final class Contest {
         void advanced(int done, int of);
 
         /** All were tried out. */
-        void ended(List<Contender> found);
+        void ended(List<ComparedOption> found);
     }
 
     private final Display display;
@@ -27,8 +27,8 @@ public final class Contest {
     private Job job;
     private int number;
 
-    /** Makes a contest that nobody has entered yet. */
-    public Contest(Display display, Listener listener) {
+    /** Makes one that has nothing to try out yet. */
+    public OptionTrial(Display display, Listener listener) {
         this.display = display;
         this.listener = listener;
     }
@@ -38,21 +38,21 @@ public final class Contest {
         return job != null;
     }
 
-    /** Starts over with other entrants; what was on its way is given up. */
-    public void start(List<Supplier<Contender>> entrants) {
+    /** Starts over with other options; what was on its way is given up. */
+    public void start(List<Supplier<ComparedOption>> options) {
         cancel();
         int mine = number;
         job = Job.create(Messages.get("comparison.job"), (IProgressMonitor monitor) -> {
-            List<Contender> found = new ArrayList<>();
-            monitor.beginTask(Messages.get("comparison.job"), entrants.size());
-            for (Supplier<Contender> entrant : entrants) {
+            List<ComparedOption> found = new ArrayList<>();
+            monitor.beginTask(Messages.get("comparison.job"), options.size());
+            for (Supplier<ComparedOption> option : options) {
                 if (monitor.isCanceled()) {
                     return Status.CANCEL_STATUS;
                 }
-                found.add(entrant.get());
+                found.add(option.get());
                 monitor.worked(1);
                 int done = found.size();
-                deliver(mine, () -> listener.advanced(done, entrants.size()));
+                deliver(mine, () -> listener.advanced(done, options.size()));
             }
             deliver(mine, () -> {
                 job = null;

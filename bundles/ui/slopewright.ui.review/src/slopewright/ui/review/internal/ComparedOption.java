@@ -1,0 +1,143 @@
+package slopewright.ui.review.internal;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import slopewright.checks.CheckResult;
+import slopewright.checks.Checks;
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.edit.AddAid;
+import slopewright.edit.EditException;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.TrialCopies;
+import slopewright.evaluation.WheelClearance;
+import slopewright.evaluation.comparison.OperationalContext;
+import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Identified;
+import slopewright.model.Project;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Side;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
+import slopewright.ui.preferences.Preferences;
+
+/**
+ * One family, or one rule set for an aid, tried out at one runway end or helipad against everything that stands there.
+ *
+ * @param name     what it is called in the comparison
+ * @param family   the family
+ * @param ruleSet  name of the rule set that judged it
+ * @param siting   the layout, empty where there is none
+ * @param wheelsM  least wheel height over the threshold, metres; empty where there is none
+ * @param margins  least margin of the rules of each kind, metres
+ * @param counts   how many outcomes there are of each verdict
+ * @param why      what it does not meet, or why there is no layout
+ * @param needs    how many units it comes in and what feeds them
+ */
+public record ComparedOption(String name, IndicatorFamily family, String ruleSet, Optional<Siting> siting, OptionalDouble wheelsM,
+        Map<MarginKind, Double> margins, Map<Verdict, Integer> counts, String why, OperationalContext needs) {
+
+    /** Copies the numbers. */
+    public ComparedOption {
+        margins = Map.copyOf(margins);
+        counts = Map.copyOf(counts);
+    }
+
+    /**
+     * Tries a family out.
+     *
+     * @param evaluation the project as it stands, not changed
+     * @param hostId     id of the runway end or approach direction
+     * @param family     the family
+     * @param side       the side
+     */
+    public static ComparedOption of(ProjectEvaluation evaluation, String hostId, IndicatorFamily family, Side side) {
+        try {
+            ApproachHost host = (ApproachHost) Ids.find(evaluation.project(), hostId)
+                    .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
+            ApproachHost copy = TrialCopies.of(host);
+            Project project = Projects.project(copy).orElseThrow();
+            List.copyOf(Projects.aids(project)).forEach(EcoreUtil::delete);
+            AddAid edit = AddAid.solve(copy, family.key(), evaluation.rules(), side);
+            edit.execute();
+            return of(family.name(), evaluation, evaluation.trial(project, Optional.empty()), edit.aid());
+        } catch (SitingException | EditException | IllegalArgumentException e) {
+            return without(family.name(), evaluation, family, evaluation.rules(), MessageTexts.reason(e));
+        }
+    }
+
+    /**
+     * Judges an aid as it stands under another rule set.
+     *
+     * @param evaluation the project as it stands, not changed
+     * @param aidId      id of the aid
+     * @param rules      the rule set
+     */
+    public static ComparedOption under(ProjectEvaluation evaluation, String aidId, RuleSet rules) {
+        String name = rules.descriptor().name() + " (" + rules.edition() + ")";
+        ApproachAid aid = (ApproachAid) Ids.find(evaluation.project(), aidId)
+                .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
+        IndicatorFamily family = evaluation.aid(aid).family().orElseThrow();
+        try {
+            if (!rules.covers(family.ruleKey())) {
+                return without(name, evaluation, family, rules, Messages.get("comparison.uncovered", family.name()));
+            }
+            return of(name, evaluation, evaluation.trial(evaluation.project(), Optional.of(Preferences.nameOf(rules))), aid);
+        } catch (SitingException | IllegalArgumentException e) {
+            return without(name, evaluation, family, rules, MessageTexts.reason(e));
+        }
+    }
+
+    private static ComparedOption without(String name, ProjectEvaluation evaluation, IndicatorFamily family, RuleSet rules, String why) {
+        return new ComparedOption(name, family, Preferences.nameOf(rules), Optional.empty(), OptionalDouble.empty(), Map.of(), Map.of(),
+                why,
+                OperationalContext.of(evaluation.project(), family, rules, family.unitCounts().get(0)));
+    }
+
+    /** The circuits of a copy feed nothing any more, so that the project itself is asked what the option needs. */
+    private static ComparedOption of(String name, ProjectEvaluation evaluation, ProjectEvaluation trial, ApproachAid aid) {
+        AidEvaluation tried = trial.aid(aid);
+        IndicatorFamily family = tried.family().orElseThrow();
+        Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
+        CheckResult result = new CheckResult(tried.rules(), Checks.run(trial, rule -> true).outcomes().stream()
+                .filter(outcome -> own.contains(outcome.elementId())).toList());
+        Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
+        for (MarginKind kind : MarginKind.values()) {
+            OptionalDouble least = kind.leastM(tried, result.outcomes());
+            if (least.isPresent()) {
+                margins.put(kind, least.getAsDouble());
+            }
+        }
+        String why = MessageTexts.of(Words.list(result.outcomes().stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
+                .map(Outcome::title).distinct().toList()));
+        return new ComparedOption(name, family, Preferences.nameOf(tried.rules()), Optional.of(tried.siting().orThrow()),
+                tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(), margins, result.counts(), why,
+                OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
+    }
+
+    /** Returns the least margin of a kind, metres; empty where nothing was measured. */
+    public OptionalDouble margin(MarginKind kind) {
+        Double found = margins.get(kind);
+        return found == null ? OptionalDouble.empty() : OptionalDouble.of(found);
+    }
+
+    /** Returns how many outcomes there are of a verdict. */
+    public int count(Verdict verdict) {
+        return counts.getOrDefault(verdict, 0);
+    }
+}
