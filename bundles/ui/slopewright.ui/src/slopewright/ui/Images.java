@@ -6,8 +6,7 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.jface.resource.ResourceManager;
 import org.eclipse.swt.graphics.Image;
 
-import slopewright.checks.Outcome;
-import slopewright.checks.Result;
+import slopewright.checks.Verdict;
 
 /** The images of the window. Verdicts differ in shape as well as in colour. */
 public enum Images {
@@ -17,11 +16,9 @@ public enum Images {
     /** A rule that is not met: an octagon. */
     NOT_MET("not-met"),
     /** Something to clear up: a triangle. */
-    WARNING("warning"),
+    TO_CLEAR_UP("to-clear-up"),
     /** Something worth knowing: a square. */
     NOTE("note"),
-    /** A rule that lacks an input: a diamond. */
-    NOT_EVALUATED("not-evaluated"),
     /** A rule that has nothing to say: a ring. */
     NOT_APPLICABLE("not-applicable"),
     /** The findings view. */
@@ -43,11 +40,11 @@ public enum Images {
         this.file = file;
     }
 
-    /** Returns the image of an outcome by its verdict; what is to be cleared up by whether an input or a confirmation is missing. */
-    public static Images of(Outcome outcome) {
-        return switch (outcome.verdict()) {
+    /** Returns the image of a verdict. */
+    public static Images of(Verdict verdict) {
+        return switch (verdict) {
             case NOT_MET -> NOT_MET;
-            case TO_CLEAR_UP -> outcome.result() == Result.NOT_EVALUATED ? NOT_EVALUATED : WARNING;
+            case TO_CLEAR_UP -> TO_CLEAR_UP;
             case MET -> MET;
             case NOT_APPLICABLE -> NOT_APPLICABLE;
         };

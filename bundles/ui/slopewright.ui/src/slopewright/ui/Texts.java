@@ -9,8 +9,8 @@ import java.util.ResourceBundle;
 /**
  * The catalogue of what one bundle of the window says: {@code messages.properties} in English and {@code messages_LANGUAGE.properties}
  * beside it, in the package of the class it is made for. The language is that of the platform ({@code -nl de}); what a language does not
- * have is said in English. A text takes values by {@code %s}, or {@code %2$s} where the order differs, and writes a per cent sign twice
- * where it takes values.
+ * have is said in English. Numbers have the decimal sign of the language. A text takes values by {@code %s}, or {@code %2$s} where the
+ * order differs, and writes a per cent sign twice where it takes values.
  */
 public final class Texts {
 
@@ -53,7 +53,7 @@ public final class Texts {
      */
     public String get(String key, Object... values) {
         String text = texts.getString(key);
-        return values.length == 0 ? text : String.format(Locale.ROOT, text, values);
+        return values.length == 0 ? text : String.format(texts.getLocale(), text, values);
     }
 
     /** Where there is no catalogue of the language, the one without a language speaks, whatever the platform's own language. */

@@ -1,6 +1,7 @@
 package slopewright.rcp.internal;
 
 import java.util.Optional;
+
 import org.eclipse.jface.action.ContributionItem;
 import org.eclipse.jface.action.StatusLineLayoutData;
 import org.eclipse.swt.SWT;
@@ -8,12 +9,17 @@ import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
+
 import slopewright.checks.CheckResult;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.properties.OutcomeTexts;
 
-/** Says in the status line how the checks of the active project stand: under way, the number of findings, or why there is none. */
+/**
+ * Says in the status line how the checks of the active project stand: under way, how many outcomes there are of each verdict, or why there
+ * are none.
+ */
 public final class CheckItem extends ContributionItem {
 
     private static final int WIDTH_IN_LETTERS = 30;
@@ -88,7 +94,6 @@ public final class CheckItem extends ContributionItem {
         if (document.isCheckStopped()) {
             return Messages.get("check.stopped");
         }
-        int findings = document.lastResult().get().findings().size();
-        return findings == 0 ? Messages.get("check.none") : Messages.get(findings == 1 ? "check.one" : "check.done", findings);
+        return OutcomeTexts.counts(document.lastResult().get().counts());
     }
 }

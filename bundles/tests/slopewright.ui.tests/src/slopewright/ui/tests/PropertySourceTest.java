@@ -212,6 +212,6 @@ class PropertySourceTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"3.0833333 | 3°05'", "2.9999999 | 3°00'", "-0.5 | -0°30'", "3.3375 | 3°20.25'", "0 | 0°00'"})
     void degreesAndMinutesAreRounded(double valueDeg, String expected) {
-        assertEquals(expected, QuantityFormat.degreesMinutes(valueDeg));
+        assertEquals(expected, new QuantityFormat(false, false).degreesMinutes(valueDeg));
     }
 }

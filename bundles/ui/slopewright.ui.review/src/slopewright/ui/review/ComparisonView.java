@@ -276,7 +276,8 @@ public final class ComparisonView extends ViewPart {
     }
 
     private static List<Supplier<ComparedOption>> ruleSets(ProjectEvaluation snapshot, Identified aid) {
-        return RuleSets.all().stream().map(rules -> (Supplier<ComparedOption>) () -> ComparedOption.under(snapshot, aid.getId(), rules)).toList();
+        return RuleSets.all().stream()
+                .map(rules -> (Supplier<ComparedOption>) () -> ComparedOption.under(snapshot, aid.getId(), rules)).toList();
     }
 
     private void show(List<ComparedOption> found) {

@@ -1,7 +1,6 @@
 package slopewright.ui.properties;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +15,6 @@ import org.eclipse.ui.views.properties.IPropertySource2;
 import org.eclipse.ui.views.properties.PropertyDescriptor;
 
 import slopewright.checks.Outcome;
-import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.SetAttribute;
@@ -33,9 +31,6 @@ import slopewright.ui.units.QuantityFormat;
  * element's document.
  */
 public final class ElementPropertySource implements IPropertySource2 {
-
-    private static final Comparator<Outcome> WEIGHTIEST_FIRST = Comparator
-            .comparing((Outcome outcome) -> outcome.weight().map(Severity::ordinal).orElse(-1)).reversed();
 
     private final Identified element;
     private final QuantityFormat format;
@@ -97,7 +92,7 @@ public final class ElementPropertySource implements IPropertySource2 {
     private void addOutcomes() {
         List<Outcome> own = ProjectDocument.of(element).flatMap(ProjectDocument::lastResult).map(result -> result.outcomes().stream()
                 .filter(outcome -> Objects.equals(outcome.elementId(), element.getId()))
-                .filter(outcome -> outcome.verdict() != Verdict.NOT_APPLICABLE).sorted(WEIGHTIEST_FIRST).toList())
+                .filter(outcome -> outcome.verdict() != Verdict.NOT_APPLICABLE).sorted(OutcomeTexts.worstFirst()).toList())
                 .orElse(List.of());
         int number = 0;
         for (Outcome outcome : own) {

@@ -1,5 +1,6 @@
 package slopewright.ui.properties;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -20,6 +21,11 @@ public final class OutcomeTexts {
     private static final String BETWEEN = "  ·  ";
 
     private OutcomeTexts() {
+    }
+
+    /** Returns the order in which outcomes are read: by verdict, what is not met first, the graver first. */
+    public static Comparator<Outcome> worstFirst() {
+        return Comparator.comparing(Outcome::verdict).thenComparing(Outcome::severity, Comparator.reverseOrder());
     }
 
     /** Returns the verdict in words. */

@@ -1,12 +1,11 @@
 package slopewright.ui.units;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import slopewright.geometry.Lengths;
+import slopewright.messages.MessageRenderer;
 import slopewright.ui.preferences.Preferences;
 
 /**
@@ -22,21 +21,34 @@ public final class QuantityFormat {
 
     private final boolean feet;
     private final boolean minutes;
+    private final MessageRenderer renderer;
 
     /**
-     * Makes a format.
+     * Makes a format in English.
      *
      * @param feet    whether lengths are shown, and read where no unit is typed, in feet
      * @param minutes whether angles are shown in degrees and minutes
      */
     public QuantityFormat(boolean feet, boolean minutes) {
-        this.feet = feet;
-        this.minutes = minutes;
+        this(feet, minutes, Locale.ENGLISH);
     }
 
-    /** Returns the format that the user prefers now. */
+    /**
+     * Makes a format.
+     *
+     * @param feet     as above
+     * @param minutes  as above
+     * @param language the language whose decimal sign is shown; any is read
+     */
+    public QuantityFormat(boolean feet, boolean minutes, Locale language) {
+        this.feet = feet;
+        this.minutes = minutes;
+        this.renderer = MessageRenderer.of(language);
+    }
+
+    /** Returns the format that the user prefers now, in the language of the window. */
     public static QuantityFormat preferred() {
-        return new QuantityFormat(Preferences.isFeet(), Preferences.isMinutes());
+        return new QuantityFormat(Preferences.isFeet(), Preferences.isMinutes(), Locale.getDefault());
     }
 
     /** Returns the unit in which a quantity is shown; empty where it has none or it stands in the number. */
@@ -72,16 +84,16 @@ public final class QuantityFormat {
     }
 
     /** Shows an angle in degrees and minutes to a hundredth of a minute: {@code 3°05'}. */
-    public static String degreesMinutes(double valueDeg) {
+    public String degreesMinutes(double valueDeg) {
         long hundredths = Math.round(Math.abs(valueDeg) * 6000);
         String rest = plain(hundredths % 6000 / 100.0, 2);
-        String padded = rest.indexOf('.') == 1 || rest.length() == 1 ? "0" + rest : rest;
+        String padded = rest.length() == 1 || !Character.isDigit(rest.charAt(1)) ? "0" + rest : rest;
         return (valueDeg < 0 && hundredths > 0 ? "-" : "") + hundredths / 6000 + "°" + padded + "'";
     }
 
-    private static String plain(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    private String plain(double value, int decimals) {
+        String text = renderer.fixed(value, decimals);
+        return decimals == 0 ? text : text.replaceAll("[.,]?0+$", "");
     }
 
     /**

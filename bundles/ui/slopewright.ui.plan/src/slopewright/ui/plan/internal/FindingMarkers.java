@@ -20,18 +20,17 @@ import org.eclipse.jface.resource.ResourceManager;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
-import slopewright.checks.Result;
-import slopewright.checks.Verdict;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
 import slopewright.ui.Images;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.parts.ElementPart;
+import slopewright.ui.properties.OutcomeTexts;
 
 /**
- * Marks beside elements about which rules find something: that they fail, or that an input is missing. What only waits for a confirmation
- * is in the findings view. One mark stands for all findings about an element and of those below it that are not shown themselves.
+ * Marks beside elements about which rules find something: an octagon for what is not met, else a triangle for what is to be cleared up.
+ * One mark stands for all findings about an element and of those below it that are not shown themselves.
  */
 public final class FindingMarkers {
 
@@ -54,11 +53,9 @@ public final class FindingMarkers {
         Map<String, Identified> elements = new HashMap<>();
         Ids.elements(context.project()).forEach(element -> elements.put(element.getId(), element));
         Map<ElementPart<?>, List<Outcome>> byPart = new LinkedHashMap<>();
-        for (Outcome outcome : result.findings()) {
-            if (outcome.result() == Result.FAIL || outcome.result() == Result.NOT_EVALUATED) {
-                Optional.ofNullable(elements.get(outcome.elementId())).flatMap(this::part)
-                        .ifPresent(part -> byPart.computeIfAbsent(part, key -> new ArrayList<>()).add(outcome));
-            }
+        for (Outcome outcome : result.findings().stream().sorted(OutcomeTexts.worstFirst()).toList()) {
+            Optional.ofNullable(elements.get(outcome.elementId())).flatMap(this::part)
+                    .ifPresent(part -> byPart.computeIfAbsent(part, key -> new ArrayList<>()).add(outcome));
         }
         byPart.forEach(this::mark);
         place();
@@ -74,7 +71,7 @@ public final class FindingMarkers {
     }
 
     private void mark(ElementPart<?> part, List<Outcome> outcomes) {
-        ImageFigure figure = new ImageFigure(Images.of(outcomes.get(0)).image(resources));
+        ImageFigure figure = new ImageFigure(Images.of(outcomes.get(0).verdict()).image(resources));
         figure.setToolTip(new Label(text(outcomes)));
         markers.put(part, figure);
         layer().add(figure);
@@ -84,8 +81,8 @@ public final class FindingMarkers {
         StringBuilder text = new StringBuilder();
         for (Outcome outcome : outcomes.subList(0, Math.min(MOST_LINES, outcomes.size()))) {
             text.append(text.isEmpty() ? "" : "\n").append(outcome.rule()).append("  ").append(MessageTexts.of(outcome.title()));
-            text.append(outcome.verdict() == Verdict.NOT_MET ? Messages.get("findings.not-met")
-                    : Messages.get("findings.missing", MessageTexts.list(outcome.missing())));
+            text.append(": ").append(OutcomeTexts.verdict(outcome));
+            text.append(outcome.missing().isEmpty() ? "" : Messages.get("findings.missing", MessageTexts.list(outcome.missing())));
         }
         if (outcomes.size() > MOST_LINES) {
             text.append(Messages.get("findings.more", outcomes.size() - MOST_LINES));

@@ -107,7 +107,8 @@ public final class Placing {
             return new Proposal(host, side, Optional.empty(), Optional.of(MessageTexts.of(e.reason())));
         }
         try {
-            return new Proposal(host, side, Optional.of(TrialFigures.of(evaluation.propose(edit.aid(), evaluation.rules()))), Optional.empty());
+            TrialFigures figures = TrialFigures.of(evaluation.propose(edit.aid(), evaluation.rules()));
+            return new Proposal(host, side, Optional.of(figures), Optional.empty());
         } finally {
             edit.undo();
         }

@@ -116,7 +116,7 @@ public final class FindingDetails {
     public void show(Outcome outcome, ProjectDocument document) {
         endTrial();
         subject = Optional.of(outcome);
-        heading.setImage(Images.of(outcome).image(resources));
+        heading.setImage(Images.of(outcome.verdict()).image(resources));
         heading.setText(outcome.rule() + "  " + MessageTexts.of(outcome.title()));
         brief.setText(OutcomeExplanation.brief(outcome));
         rest.setText(OutcomeExplanation.rest(outcome));

@@ -11,7 +11,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 import slopewright.checks.Outcome;
-import slopewright.checks.Severity;
+import slopewright.ui.properties.OutcomeTexts;
 
 /** The outcomes in the order and the groups in which they are shown: filtered, sorted, under their element or their rule. */
 final class FindingsModel {
@@ -34,9 +34,9 @@ final class FindingsModel {
      */
     record Group(String heading, List<Outcome> outcomes) {
 
-        /** Returns the weightiest of its outcomes, for the image of the heading. */
+        /** Returns the worst of its outcomes, for the image of the heading. */
         Outcome worst() {
-            return outcomes.stream().max(Comparator.comparing(FindingsModel::weight)).orElseThrow();
+            return outcomes.stream().min(OutcomeTexts.worstFirst()).orElseThrow();
         }
     }
 
@@ -47,10 +47,6 @@ final class FindingsModel {
     private OutcomeColumn sorted = OutcomeColumn.RULE;
     private boolean upward;
     private List<Group> groups = List.of();
-
-    private static int weight(Outcome outcome) {
-        return outcome.weight().map(Severity::ordinal).map(ordinal -> ordinal + 1).orElse(0);
-    }
 
     void show(List<Outcome> all) {
         outcomes = List.copyOf(all);
@@ -116,9 +112,9 @@ final class FindingsModel {
     private static List<Group> grouped(List<Outcome> kept, Function<Outcome, String> heading) {
         Map<String, List<Outcome>> byHeading = new LinkedHashMap<>();
         kept.forEach(outcome -> byHeading.computeIfAbsent(heading.apply(outcome), key -> new ArrayList<>()).add(outcome));
-        Comparator<Group> weightiestFirst = Comparator.comparing((Group group) -> weight(group.worst())).reversed();
+        Comparator<Group> worstFirst = Comparator.comparing(Group::worst, OutcomeTexts.worstFirst());
         return byHeading.entrySet().stream().map(entry -> new Group(entry.getKey(), List.copyOf(entry.getValue())))
-                .sorted(weightiestFirst.thenComparing(Group::heading)).toList();
+                .sorted(worstFirst.thenComparing(Group::heading)).toList();
     }
 
     private boolean contains(Outcome outcome) {

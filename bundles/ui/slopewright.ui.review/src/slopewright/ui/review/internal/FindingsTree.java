@@ -122,7 +122,7 @@ public final class FindingsTree {
     }
 
     private Image image(Outcome outcome) {
-        return Images.of(outcome).image(resources);
+        return Images.of(outcome.verdict()).image(resources);
     }
 
     private void rebuild() {

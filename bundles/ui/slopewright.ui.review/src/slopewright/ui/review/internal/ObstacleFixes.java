@@ -66,7 +66,8 @@ public final class ObstacleFixes {
         ApproachAid aid = evaluation.aid();
         SurfaceComparison comparison = evaluation.obstacles().orThrow();
         ProtectionSurface surface = comparison.surface();
-        Penetration worst = comparison.governingUnshielded().orElseThrow(() -> new EditException(Messages.get("fix.nothingPenetrates"))).worst();
+        Penetration worst = comparison.governingUnshielded()
+                .orElseThrow(() -> new EditException(Messages.get("fix.nothingPenetrates"))).worst();
         boolean left = surface.offsetM(worst.point().alongM(), worst.point().rightM()) < 0;
         double limit = Math.ceil(amountDeg * BEAM_STEPS_PER_DEG - 1) / BEAM_STEPS_PER_DEG;
         return left ? SetAttribute.of(aid, Literals.APPROACH_AID__BEAM_LEFT_LIMIT_DEG, -limit)

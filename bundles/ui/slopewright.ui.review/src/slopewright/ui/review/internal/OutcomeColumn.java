@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 import slopewright.checks.Outcome;
-import slopewright.checks.Severity;
 import slopewright.standards.Citation;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.OutcomeTexts;
@@ -16,7 +15,7 @@ public enum OutcomeColumn {
 
     /** Id and name of the rule. */
     RULE(270, false, outcome -> outcome.rule() + "  " + MessageTexts.of(outcome.title()),
-            Comparator.comparing(OutcomeColumn::weight).reversed().thenComparing(Outcome::rule)),
+            OutcomeTexts.worstFirst().thenComparing(Outcome::rule)),
     /** Where the element stands. */
     ELEMENT(190, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
     /** How it came out. */
@@ -64,13 +63,9 @@ public enum OutcomeColumn {
         return text.apply(outcome);
     }
 
-    /** Returns its order, the weightiest or least first. */
+    /** Returns its order, the worst or least first. */
     public Comparator<Outcome> order() {
         return order;
-    }
-
-    private static int weight(Outcome outcome) {
-        return outcome.weight().map(Severity::ordinal).map(ordinal -> ordinal + 1).orElse(0);
     }
 
     private static String clause(Outcome outcome) {

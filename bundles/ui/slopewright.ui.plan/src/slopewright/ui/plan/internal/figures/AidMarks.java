@@ -2,7 +2,6 @@ package slopewright.ui.plan.internal.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -26,6 +25,7 @@ import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.MarkPainter;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /**
@@ -110,7 +110,7 @@ public final class AidMarks {
         if (aid.getSlopeDeg() != null) {
             text.append("  ").append(Angles.format(aid.getSlopeDeg()));
         }
-        context.layout(aid).map(Siting::distanceM).ifPresent(distance -> text.append(String.format(Locale.ROOT, "  %.1f m", distance)));
+        context.layout(aid).map(Siting::distanceM).ifPresent(distance -> text.append("  ").append(Readings.length(distance)));
         return text.toString();
     }
 

@@ -1,7 +1,6 @@
 package slopewright.ui.plan.internal.figures;
 
 import java.util.List;
-import java.util.Locale;
 
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
@@ -11,6 +10,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 
 import slopewright.drawing.scene.Ink;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.Inks;
@@ -85,8 +85,8 @@ public final class OverlayFigure extends MarkFigure {
         double length = barM(diagram.view().scale());
         int px = (int) Math.round(length * diagram.view().scale());
         int y = getBounds().height - EDGE_PX - 6;
-        String text = length >= 1000 ? String.format(Locale.ROOT, "%.0f km", length / 1000)
-                : String.format(Locale.ROOT, length < 1 ? "%.1f m" : "%.0f m", length);
+        String text = length >= 1000 ? MessageTexts.renderer().fixed(length / 1000, 0) + " km"
+                : MessageTexts.renderer().fixed(length, length < 1 ? 1 : 0) + " m";
         int wide = FigureUtilities.getTextWidth(text, font);
         back(graphics, new Rectangle(EDGE_PX - 6, y - 8, px + wide + 22, 22));
         graphics.setForegroundColor(Inks.colour(Ink.TEXT));

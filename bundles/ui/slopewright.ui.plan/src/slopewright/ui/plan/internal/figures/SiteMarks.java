@@ -2,7 +2,6 @@ package slopewright.ui.plan.internal.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -19,6 +18,7 @@ import slopewright.model.TaxiwayEdge;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.places.PlanPlaces;
@@ -107,7 +107,7 @@ public final class SiteMarks {
         marks.line(style, List.of(new ScenePoint(x - arm, y), new ScenePoint(x + arm, y)));
         marks.line(style, List.of(new ScenePoint(x, y - arm), new ScenePoint(x, y + arm)));
         if (level.getPlace().getElevationM() != null && scale > 2 * LEVELS_FROM_SCALE) {
-            marks.text(new ScenePoint(x + 1.5 * arm, y), String.format(Locale.ROOT, "%.2f", level.getPlace().getElevationM()),
+            marks.text(new ScenePoint(x + 1.5 * arm, y), MessageTexts.renderer().fixed(level.getPlace().getElevationM(), 2),
                     Mark.Anchor.START, SMALL_MM, 0, Ink.GROUND);
         }
         return marks.list();

@@ -1,6 +1,5 @@
 package slopewright.ui.plan.internal.grid;
 
-import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.draw2d.Figure;
@@ -15,6 +14,7 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.Inks;
@@ -122,8 +122,7 @@ public final class GridFigure extends Figure {
 
     private static String text(double atM, boolean isAlong) {
         double shown = Math.abs(atM) < 1e-6 ? 0 : atM;
-        String number = shown == Math.rint(shown) ? String.format(Locale.ROOT, "%.0f", Math.abs(shown))
-                : String.format(Locale.ROOT, "%.1f", Math.abs(shown));
+        String number = MessageTexts.renderer().fixed(Math.abs(shown), shown == Math.rint(shown) ? 0 : 1);
         String sign = shown == 0 ? "" : shown < 0 ? "−" : isAlong ? "+" : "";
         return isAlong ? sign + number : number + (shown == 0 ? "" : shown < 0 ? " L" : " R");
     }

@@ -15,7 +15,6 @@ import org.eclipse.swt.graphics.Image;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
-import slopewright.checks.Result;
 import slopewright.checks.Verdict;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -31,7 +30,7 @@ import slopewright.ui.plan.internal.Messages;
 
 /**
  * Names the nodes of the outline. Behind an element stands how many findings there are about it and what it contains: a cross for what is
- * not met, an exclamation mark for warnings and a question mark for what is missing.
+ * not met, and a question mark for what is to be cleared up.
  */
 final class OutlineLabels extends LabelProvider implements IStyledLabelProvider {
 
@@ -52,9 +51,9 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
             Ids.elements(project).forEach(element -> elements.put(element.getId(), element));
         }
         for (Outcome outcome : result.findings()) {
-            int kind = outcome.result() == Result.NOT_EVALUATED ? 2 : outcome.verdict() == Verdict.NOT_MET ? 0 : 1;
+            int kind = outcome.verdict() == Verdict.NOT_MET ? 0 : 1;
             for (EObject one = elements.get(outcome.elementId()); one != null; one = one.eContainer()) {
-                counts.computeIfAbsent(one, key -> new int[3])[kind]++;
+                counts.computeIfAbsent(one, key -> new int[2])[kind]++;
             }
         }
         findings = counts;
@@ -63,10 +62,9 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
     @Override
     public StyledString getStyledText(Object node) {
         StyledString text = new StyledString(getText(node));
-        int[] counts = findings.getOrDefault(node, new int[3]);
+        int[] counts = findings.getOrDefault(node, new int[2]);
         append(text, "✕", counts[0], NOT_MET);
-        append(text, "!", counts[1], StyledString.COUNTER_STYLER);
-        append(text, "?", counts[2], StyledString.QUALIFIER_STYLER);
+        append(text, "?", counts[1], StyledString.QUALIFIER_STYLER);
         return text;
     }
 

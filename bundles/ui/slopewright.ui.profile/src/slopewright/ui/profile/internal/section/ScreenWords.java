@@ -57,7 +57,7 @@ public final class ScreenWords implements SectionWords {
     /** Writes an angle as the user prefers it. */
     static String degrees(double valueDeg) {
         if (Preferences.isMinutes()) {
-            return QuantityFormat.degreesMinutes(Math.round(valueDeg * ANGLE_STEPS / TENTHS) * TENTHS / ANGLE_STEPS);
+            return QuantityFormat.preferred().degreesMinutes(Math.round(valueDeg * ANGLE_STEPS / TENTHS) * TENTHS / ANGLE_STEPS);
         }
         return QuantityFormat.preferred().show(Math.round(valueDeg * 1e4) / 1e4, Quantity.ANGLE) + "°";
     }

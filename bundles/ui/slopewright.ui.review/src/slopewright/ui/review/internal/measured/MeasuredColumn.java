@@ -10,6 +10,7 @@ import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.evaluation.asbuilt.SettingTolerance;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.ui.Images;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -83,7 +84,7 @@ enum MeasuredColumn {
             case DIFFERENCE -> row.result().filter(one -> one.offMin().isPresent()).map(one -> difference(one.offMin().getAsDouble()))
                     .orElse("");
             case TOLERANCE -> built.flatMap(AsBuilt::resetBeyond).or(() -> built.flatMap(AsBuilt::accuracy))
-                    .map(one -> String.format(Locale.ROOT, "± %s′", format.show(one.value(), Quantity.MINUTES))).orElse("");
+                    .map(one -> "± " + format.showWithUnit(one.value(), Quantity.MINUTES)).orElse("");
             case VERDICT -> row.result().map(one -> Messages.get("measured.verdict." + one.verdict().name())).orElse("");
             default -> value(row).map(one -> one instanceof Double number ? format.showWithUnit(number, quantity()) : one.toString())
                     .orElse("");
@@ -93,7 +94,7 @@ enum MeasuredColumn {
     private static String difference(double minutes) {
         double tenths = Math.round(minutes * 10) / 10.0;
         String key = tenths == 0 ? "measured.same" : tenths > 0 ? "measured.high" : "measured.low";
-        return Messages.get(key, String.format(Locale.ROOT, "%+.1f′", tenths + 0.0));
+        return Messages.get(key, (tenths > 0 ? "+" : "") + MessageTexts.renderer().fixed(tenths, 1) + "′");
     }
 
     /** Returns what stands in the cell when it is typed into. */
@@ -109,9 +110,9 @@ enum MeasuredColumn {
     static Images image(SettingTolerance.Verdict verdict) {
         return switch (verdict) {
             case WITHIN -> Images.MET;
-            case OUTSIDE -> Images.WARNING;
+            case OUTSIDE -> Images.TO_CLEAR_UP;
             case SET_AGAIN -> Images.NOT_MET;
-            case NOT_MEASURED -> Images.NOT_EVALUATED;
+            case NOT_MEASURED -> Images.NOT_APPLICABLE;
             case NO_TOLERANCE -> Images.NOTE;
         };
     }

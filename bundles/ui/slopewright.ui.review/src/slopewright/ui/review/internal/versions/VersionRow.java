@@ -13,9 +13,9 @@ import slopewright.checks.compare.ProjectDifference.OutcomeChange;
 import slopewright.checks.compare.ProjectDifference.ResultChange;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
-import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.ChangeTexts;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.OutcomeColumn;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -56,7 +56,7 @@ public record VersionRow(String element, String path, String what, String before
         }
         for (OutcomeChange change : difference.outcomeChanges()) {
             Optional<Outcome> shown = change.after().or(change::before);
-            rows.add(new VersionRow(change.element(), change.path(), shown.map(one -> one.rule() + "  " + MessageTexts.of(one.title())).orElse(""),
+            rows.add(new VersionRow(change.element(), change.path(), shown.map(OutcomeColumn.RULE::text).orElse(""),
                     ChangeTexts.outcome(change.before()), ChangeTexts.outcome(change.after()), shown));
         }
         return rows;

@@ -65,7 +65,7 @@ public final class VersionTree {
 
     private void fill(TreeItem item, VersionRow row) {
         item.setText(new String[] {row.what(), row.before(), row.after()});
-        row.outcome().ifPresent(outcome -> item.setImage(0, Images.of(outcome).image(resources)));
+        row.outcome().ifPresent(outcome -> item.setImage(0, Images.of(outcome.verdict()).image(resources)));
         item.setData(row);
     }
 
