@@ -2,27 +2,21 @@ package slopewright.edit;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
-import slopewright.geometry.Lengths;
-import slopewright.model.AeroplaneGroup;
-import slopewright.model.AidSide;
+import slopewright.evaluation.Proposals;
+import slopewright.evaluation.comparison.Candidate;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.EquipmentType;
 import slopewright.model.Project;
-import slopewright.model.SettingsForm;
-import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.Families;
 import slopewright.siting.Side;
-import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.standards.CrossingHeightTable;
 import slopewright.standards.RuleSet;
 
 /** Places an approach aid at a runway end or helipad, laid out as a rule set has it. */
@@ -50,34 +44,33 @@ public final class AddAid extends RecordedEdit {
      * @throws SitingException where the family is unknown
      */
     public static AddAid solve(ApproachHost host, String familyKey, RuleSet rules, Side side) {
-        ApproachAid aid = SlopewrightFactory.eINSTANCE.createApproachAid();
-        aid.setFamilyKey(familyKey);
-        aid.setSide(AidSide.get(side.name()));
-        aid.setName(Families.get(familyKey).name());
-        if (host.getGlidePath() != null) {
-            aid.setSettings(SettingsForm.GLIDE_PATH);
-        }
-        usualHeightGroup(host, rules).ifPresent(aid::setHeightGroup);
+        ApproachAid aid = Proposals.newAid(host, familyKey, rules, side);
         return new AddAid(host, rules, aid);
     }
 
     /**
-     * Returns the height group that an aid is laid out for where the rule set goes by height groups and not by wheel clearances: the
-     * lowest one that holds the most demanding aeroplane in regular use, else the highest.
+     * Places an aid that a comparison of families proposed, laid out as it was proposed.
      *
-     * @param host  the runway end or approach direction
-     * @param rules the rule set
-     * @return number of the group, empty where the rule set has a table of wheel clearances or the host no aeroplane
+     * @param host      the runway end or approach direction at which it was proposed
+     * @param candidate a family that could be laid out
+     * @param aidRules  whether the aid names the rule set under which it was laid out as its own
+     * @return the edit
+     * @throws SitingException where the family could not be laid out there, with the reason
      */
-    public static Optional<Integer> usualHeightGroup(ApproachHost host, RuleSet rules) {
-        if (rules.wheelClearance().isPresent() || rules.crossingHeight().isEmpty()) {
-            return Optional.empty();
+    public static AddAid proposed(ApproachHost host, Candidate candidate, boolean aidRules) {
+        ApproachAid proposal = candidate.proposal().orThrow().aid();
+        ApproachAid aid = EcoreUtil.copy(proposal);
+        aid.setSlopeDeg(candidate.siting().orElseThrow().slopeDeg());
+        aid.getInspections().clear();
+        Ids.elements(aid).forEach(element -> element.setId(null));
+        if (proposal.getEquipment() != null) {
+            aid.setEquipment(Projects.project(host).flatMap(project -> Ids.find(project, proposal.getEquipment().getId()))
+                    .filter(EquipmentType.class::isInstance).map(EquipmentType.class::cast).orElse(null));
         }
-        List<CrossingHeightTable.Group> groups = rules.crossingHeight().get().groups();
-        return AidRequests.mostDemanding(host).map(AeroplaneGroup::getEyeToWheelM).map(Lengths::metresToFeet)
-                .flatMap(feet -> groups.stream().filter(group -> group.cockpitToWheelFt() >= feet).findFirst()
-                        .or(() -> groups.stream().reduce((one, next) -> next)))
-                .map(CrossingHeightTable.Group::number);
+        if (aidRules) {
+            aid.setRuleSetKey(candidate.rules().key() + ":" + candidate.rules().edition());
+        }
+        return new AddAid(host, candidate.rules(), aid);
     }
 
     /** Returns the aid that is placed; it has its units and ids once the edit was carried out. */
@@ -94,9 +87,9 @@ public final class AddAid extends RecordedEdit {
     protected void apply() {
         Project project = Projects.project(host).orElseThrow(() -> new EditException(Projects.label(host) + " is part of no project"));
         host.getAids().add(aid);
-        Siting siting = Families.site(aid.getFamilyKey(), AidRequests.of(aid), rules);
-        aid.setSlopeDeg(siting.slopeDeg());
-        aid.getUnits().addAll(AidLayouts.toModel(siting, datumM(host)));
+        if (aid.getUnits().isEmpty()) {
+            aid.setSlopeDeg(Proposals.layOut(aid, rules).slopeDeg());
+        }
         Ids.assign(aid, project);
     }
 

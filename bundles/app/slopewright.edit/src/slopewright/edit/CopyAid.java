@@ -10,16 +10,13 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.edit.internal.UnitPlaces;
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.Proposals;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.LightUnit;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.Families;
-import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
 
@@ -96,7 +93,7 @@ public final class CopyAid extends RecordedEdit {
         if (rules.isPresent()) {
             made.setSlopeDeg(target.getDesiredSlopeDeg() == null ? aid.getSlopeDeg() : target.getDesiredSlopeDeg());
             target.getAids().add(made);
-            solve(made, rules.get());
+            made.setSlopeDeg(Proposals.layOutLike(made, rules.get(), aid).slopeDeg());
         } else {
             double rise = AddAid.datumM(target) - AddAid.datumM(source);
             made.getUnits().forEach(unit -> raise(unit, rise));
@@ -104,13 +101,6 @@ public final class CopyAid extends RecordedEdit {
         }
         Ids.assign(made, project);
         copy = made;
-    }
-
-    private void solve(ApproachAid made, RuleSet ruleSet) {
-        made.getUnits().clear();
-        Siting siting = Families.site(String.valueOf(made.getFamilyKey()), AidRequests.of(made), ruleSet);
-        made.setSlopeDeg(siting.slopeDeg());
-        made.getUnits().addAll(AidLayouts.toModel(siting, AddAid.datumM(target)));
     }
 
     private static void raise(LightUnit unit, double byM) {

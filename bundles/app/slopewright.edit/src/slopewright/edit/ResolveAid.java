@@ -5,16 +5,12 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
 
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.Proposals;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.LightUnit;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.Families;
-import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
 
@@ -53,19 +49,7 @@ public final class ResolveAid extends RecordedEdit {
     protected void apply() {
         ApproachHost host = Projects.host(aid).orElseThrow(() -> new EditException("the aid belongs to no runway end and no helipad"));
         Project project = Projects.project(host).orElseThrow(() -> new EditException(Projects.label(host) + " is part of no project"));
-        Siting siting = Families.site(String.valueOf(aid.getFamilyKey()), AidRequests.of(aid), rules);
-        List<LightUnit> units = AidLayouts.toModel(siting, AddAid.datumM(host));
-        List<LightUnit> before = List.copyOf(aid.getUnits());
-        units.forEach(unit -> before.stream().filter(old -> unit.getLabel().equals(old.getLabel())).findFirst()
-                .ifPresent(old -> keep(old, unit)));
-        aid.getUnits().clear();
-        aid.getUnits().addAll(units);
+        Proposals.layOut(aid, rules);
         Ids.assign(aid, project);
-    }
-
-    private static void keep(LightUnit old, LightUnit unit) {
-        unit.setId(old.getId());
-        unit.setHeightAboveGroundM(old.getHeightAboveGroundM());
-        unit.setFrangible(old.getFrangible());
     }
 }

@@ -6,10 +6,9 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
 
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.Proposals;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
-import slopewright.siting.Families;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
@@ -48,7 +47,7 @@ public final class SetRuleSettings extends RecordedEdit {
 
     @Override
     protected void apply() {
-        Siting siting = Families.site(String.valueOf(aid.getFamilyKey()), AidRequests.of(aid), rules);
+        Siting siting = Proposals.solve(aid, rules);
         Map<String, Double> settings = siting.units().stream().collect(Collectors.toMap(UnitPlan::id, UnitPlan::settingDeg, (a, b) -> a));
         for (LightUnit unit : aid.getUnits()) {
             Double setting = settings.get(String.valueOf(unit.getLabel()));

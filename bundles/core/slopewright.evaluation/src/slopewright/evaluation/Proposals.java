@@ -86,54 +86,54 @@ public final class Proposals {
     }
 
     /**
-     * Makes the units of an aid as a rule set lays it out. The aid is not changed.
+     * Gives an aid the units that a rule set lays out, in place of those that it has. A unit whose label the new layout has
+     * again keeps its id, its height above ground and its frangibility; measured values go, because they belong to the old place.
      *
      * @param aid   an aid in a runway end or approach direction
      * @param rules the rule set
-     * @return new units without ids
-     * @throws SitingException where no layout can be made; the message says why
-     */
-    public static List<LightUnit> units(ApproachAid aid, RuleSet rules) {
-        return AidLayouts.toModel(solve(aid, rules), datumM(aid));
-    }
-
-    /**
-     * Gives an aid the units and the slope that a rule set lays out, in place of those that it has.
-     *
-     * @param aid   an aid in a runway end or approach direction
-     * @param rules the rule set
+     * @return the layout
      * @throws SitingException where no layout can be made; the message says why, and the aid is as it was
      */
-    public static void layOut(ApproachAid aid, RuleSet rules) {
-        layOut(aid, rules, LensLevel.of(aid, AidRequests.of(aid)));
+    public static Siting layOut(ApproachAid aid, RuleSet rules) {
+        return layOut(aid, rules, LensLevel.of(aid, AidRequests.of(aid)));
     }
 
     /**
-     * Gives an aid the units and the slope that a rule set lays out, its lenses as high as those of another aid.
+     * Gives an aid the units that a rule set lays out, its lenses as high as those of another aid.
      *
      * @param aid     an aid in a runway end or approach direction
      * @param rules   the rule set
      * @param pattern the aid whose lenses set the height, in its own runway end or approach direction; not changed
+     * @return the layout
      * @throws SitingException where no layout can be made; the message says why, and the aid is as it was
      */
-    public static void layOutLike(ApproachAid aid, RuleSet rules, ApproachAid pattern) {
-        layOut(aid, rules, LensLevel.of(pattern, AidRequests.of(pattern)));
+    public static Siting layOutLike(ApproachAid aid, RuleSet rules, ApproachAid pattern) {
+        return layOut(aid, rules, LensLevel.of(pattern, AidRequests.of(pattern)));
     }
 
     /**
-     * Gives an aid the units and the slope that a rule set lays out, its lenses at a level.
+     * Gives an aid the units that a rule set lays out, its lenses at a level.
      *
      * @param aid   an aid in a runway end or approach direction
      * @param rules the rule set
      * @param level how high the lenses stand
+     * @return the layout
      * @throws SitingException where no layout can be made; the message says why, and the aid is as it was
      */
-    public static void layOut(ApproachAid aid, RuleSet rules, LensLevel level) {
+    public static Siting layOut(ApproachAid aid, RuleSet rules, LensLevel level) {
         Siting siting = Families.site(String.valueOf(aid.getFamilyKey()), level.in(AidRequests.of(aid)), rules);
         List<LightUnit> units = AidLayouts.toModel(siting, datumM(aid));
-        aid.setSlopeDeg(siting.slopeDeg());
+        units.forEach(unit -> aid.getUnits().stream().filter(old -> unit.getLabel().equals(old.getLabel())).findFirst()
+                .ifPresent(old -> keep(old, unit)));
         aid.getUnits().clear();
         aid.getUnits().addAll(units);
+        return siting;
+    }
+
+    private static void keep(LightUnit old, LightUnit unit) {
+        unit.setId(old.getId());
+        unit.setHeightAboveGroundM(old.getHeightAboveGroundM());
+        unit.setFrangible(old.getFrangible());
     }
 
     private static double datumM(ApproachAid aid) {

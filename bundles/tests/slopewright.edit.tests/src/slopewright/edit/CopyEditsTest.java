@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.Proposals;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -136,10 +137,10 @@ class CopyEditsTest {
     @Test
     void whereHeightGroupsCountTheLowestThatHoldsTheAeroplaneIsTaken() {
         RuleSet faa = RuleSets.find("faa").orElseThrow();
-        int number = AddAid.usualHeightGroup(sample.end, faa).orElseThrow();
+        int number = Proposals.usualHeightGroup(sample.end, faa).orElseThrow();
         assertTrue(faa.crossingHeight().orElseThrow().groups().stream().filter(group -> group.number() < number)
                 .allMatch(group -> group.cockpitToWheelFt() < 22.97), "a lower group would hold it too");
-        assertEquals(Optional.empty(), AddAid.usualHeightGroup(sample.end, Sample.ICAO), "wheel clearances count there");
+        assertEquals(Optional.empty(), Proposals.usualHeightGroup(sample.end, Sample.ICAO), "wheel clearances count there");
         EditHarness.cycle(sample.project, AddAid.solve(sample.end, "two-bar", faa, Side.LEFT),
                 () -> assertEquals(number, aid().getHeightGroup()));
     }

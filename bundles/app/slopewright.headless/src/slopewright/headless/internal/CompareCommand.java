@@ -13,10 +13,11 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import slopewright.checks.Verdict;
+import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
-import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.evaluation.comparison.OperationalContext;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
@@ -54,30 +55,35 @@ final class CompareCommand extends Command {
         Project project = ProjectFiles.load(file);
         ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         ApproachHost host = ProjectFiles.helipad(project, end);
-        List<Candidate> candidates = FamilyComparison.of(evaluation, host);
+        List<FamilyVerdicts> families = FamilyVerdicts.of(evaluation, host);
         if (json) {
-            Json.print(json(candidates), streams().out);
+            Json.print(json(families), streams().out);
         } else if (csv) {
-            csv(candidates);
+            csv(families);
         } else {
-            print(candidates);
+            print(families);
         }
         return ExitCodes.OK;
     }
 
-    private ObjectNode json(List<Candidate> candidates) {
+    private ObjectNode json(List<FamilyVerdicts> families) {
         ObjectNode node = Json.object();
         node.put("end", end);
         ArrayNode list = node.putArray("families");
-        for (Candidate candidate : candidates) {
+        for (FamilyVerdicts verdicts : families) {
+            Candidate candidate = verdicts.candidate();
             ObjectNode one = list.addObject();
             one.put("family", candidate.family().key());
             one.put("name", candidate.family().name());
             one.put("ruleSet", candidate.rules().key());
             one.put("edition", candidate.rules().edition());
-            one.put("fits", candidate.fits());
-            one.put("fit", candidate.fit().key());
-            one.put("reason", text(candidate.reasons()));
+            one.put("fits", verdicts.fit() == Candidate.Fit.FITS);
+            one.put("fit", verdicts.fit().key());
+            ObjectNode rules = one.putObject("rules");
+            for (Verdict verdict : Verdict.values()) {
+                rules.put(verdict.key(), verdicts.count(verdict));
+            }
+            one.put("reason", text(reasons(verdicts)));
             one.set("context", context(candidate.context()));
             candidate.siting().ifPresent(siting -> {
                 one.put("units", siting.units().size());
@@ -135,11 +141,24 @@ final class CompareCommand extends Command {
                 SheetCell.text(context.supply()), SheetCell.number(steps, 0, ""), number(context.batteryHours()));
     }
 
-    private static List<SheetCell> figures(Candidate candidate) {
+    private static List<Message> reasons(FamilyVerdicts verdicts) {
+        return Stream.concat(verdicts.message().stream(), verdicts.candidate().reasons().stream()).toList();
+    }
+
+    private static String word(Candidate.Fit fit) {
+        return switch (fit) {
+            case FITS -> "yes";
+            case TO_CLEAR_UP -> "open";
+            case DOES_NOT_FIT -> "no";
+        };
+    }
+
+    private static List<SheetCell> figures(FamilyVerdicts verdicts) {
+        Candidate candidate = verdicts.candidate();
         Optional<Siting> siting = candidate.siting();
         return List.of(SheetCell.text(candidate.family().key()),
                 SheetCell.text(candidate.rules().key() + ":" + candidate.rules().edition()),
-                SheetCell.text(candidate.fits() ? "yes" : "no"), siting.map(laid -> count(laid.units().size())).orElse(SheetCell.text("")),
+                SheetCell.text(word(verdicts.fit())), siting.map(laid -> count(laid.units().size())).orElse(SheetCell.text("")),
                 number(siting.map(Siting::distanceM)), number(siting.map(Siting::mehtM)),
                 number(siting.map(Siting::nominalEyeHeightM).orElseGet(OptionalDouble::empty)),
                 number(siting.map(Siting::wheelClearanceM).orElseGet(OptionalDouble::empty)), number(candidate.obstacleMarginM()),
@@ -158,12 +177,13 @@ final class CompareCommand extends Command {
         return SheetCell.number(value.orElse(null), 2, "");
     }
 
-    private void csv(List<Candidate> candidates) {
+    private void csv(List<FamilyVerdicts> families) {
         List<List<SheetCell>> rows = new ArrayList<>();
-        for (Candidate candidate : candidates) {
-            List<SheetCell> row = new ArrayList<>(figures(candidate));
+        for (FamilyVerdicts verdicts : families) {
+            Candidate candidate = verdicts.candidate();
+            List<SheetCell> row = new ArrayList<>(figures(verdicts));
             row.addAll(needs(candidate.context()));
-            row.add(SheetCell.text(text(candidate.reasons())));
+            row.add(SheetCell.text(text(reasons(verdicts))));
             rows.add(row);
         }
         streams().print(new Sheet("Families", COLUMNS, rows, List.of()));
@@ -173,15 +193,16 @@ final class CompareCommand extends Command {
         return Stream.concat(cells.stream().map(cell -> cell.text().isEmpty() ? "-" : cell.text()), Stream.of(last)).toArray();
     }
 
-    private void print(List<Candidate> candidates) {
+    private void print(List<FamilyVerdicts> families) {
         String form = "%-20s %-11s %-4s %5s %10s %8s %9s %8s %9s %9s %9s  %s";
         streams().sayf(form, "Family", "Rule set", "Fits", "Units", "Distance m", "MEHT m", "Nominal m", "Wheel m", "Margin m", "Day m",
                 "Night m", "Remark");
-        candidates.forEach(candidate -> streams().sayf(form, texts(figures(candidate), text(candidate.reasons()))));
+        families.forEach(verdicts -> streams().sayf(form, texts(figures(verdicts), text(reasons(verdicts)))));
         String needed = "%-20s %5s %5s %8s %9s %-22s %5s %9s  %s";
         streams().say("");
         streams().sayf(needed, "What it needs", "Least", "Usual", "Lamp W", "Load W", "Supply", "Steps", "Battery h", "From");
-        for (Candidate candidate : candidates) {
+        for (FamilyVerdicts verdicts : families) {
+            Candidate candidate = verdicts.candidate();
             List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(candidate.family().key())));
             row.addAll(needs(candidate.context()));
             streams().sayf(needed, texts(row, text(candidate.context().notes())));

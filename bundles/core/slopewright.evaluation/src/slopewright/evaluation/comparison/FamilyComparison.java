@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Families;
@@ -42,7 +43,8 @@ public final class FamilyComparison {
         Optional<AidEvaluation> standing = there.stream().filter(aid -> family.key().equals(aid.aid().getFamilyKey())).findFirst();
         RuleSet own = standing.or(() -> there.stream().findFirst()).map(AidEvaluation::rules).orElse(evaluation.rules());
         Optional<RuleSet> covering = own.covers(family.ruleKey()) ? Optional.of(own)
-                : RuleSets.all().stream().filter(rules -> rules.covers(family.ruleKey())).findFirst();
+                : RuleSets.all().stream().filter(rules -> rules.covers(family.ruleKey())).findFirst()
+                        .map(rules -> ProjectRules.of(evaluation.project(), Optional.of(rules.key() + ":" + rules.edition())));
         FamilyProposal proposal = new FamilyProposal(evaluation, host, family, own, covering, standing);
         return proposal.candidate();
     }

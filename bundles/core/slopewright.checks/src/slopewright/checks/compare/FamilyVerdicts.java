@@ -1,0 +1,106 @@
+package slopewright.checks.compare;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import slopewright.checks.Checks;
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
+import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+
+/**
+ * What the rules say of one family that is proposed, as if it stood there alone: run on a copy of the project in which the proposed aid is
+ * the only one.
+ *
+ * @param candidate the family
+ * @param outcomes  the outcomes about the proposed aid and its units; empty where it cannot be laid out
+ */
+public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
+
+    /** Copies the list. */
+    public FamilyVerdicts {
+        Objects.requireNonNull(candidate);
+        outcomes = List.copyOf(outcomes);
+    }
+
+    /** Proposes every family at a place and runs the rules over each. The project is not changed. */
+    public static List<FamilyVerdicts> of(ProjectEvaluation evaluation, ApproachHost host) {
+        return of(evaluation.project(), host, FamilyComparison.of(evaluation, host));
+    }
+
+    /**
+     * Runs the rules over families that were proposed.
+     *
+     * @param project    the project, not changed
+     * @param host       the runway end or approach direction of the project at which they were proposed
+     * @param candidates the families
+     * @return the verdicts in the same order
+     */
+    public static List<FamilyVerdicts> of(Project project, ApproachHost host, List<Candidate> candidates) {
+        Project copy = ProjectFile.copy(project);
+        if (copy.getAerodrome() != null) {
+            copy.getAerodrome().getCircuits().forEach(circuit -> circuit.getAids().clear());
+        }
+        Projects.hosts(copy).forEach(place -> place.getAids().clear());
+        ApproachHost place = Projects.hosts(copy).get(Projects.hosts(project).indexOf(host));
+        EvaluationCache cache = new EvaluationCache();
+        List<FamilyVerdicts> verdicts = new ArrayList<>();
+        for (Candidate candidate : candidates) {
+            verdicts.add(new FamilyVerdicts(candidate, candidate.proposal().value()
+                    .map(proposal -> outcomes(copy, place, proposal.aid(), candidate, cache)).orElse(List.of())));
+        }
+        return verdicts;
+    }
+
+    private static List<Outcome> outcomes(Project copy, ApproachHost place, ApproachAid proposed, Candidate candidate,
+            EvaluationCache cache) {
+        ApproachAid aid = EcoreUtil.copy(proposed);
+        Ids.elements(aid).forEach(element -> element.setId(null));
+        aid.setRuleSetKey(candidate.rules().key() + ":" + candidate.rules().edition());
+        aid.setEquipment(proposed.getEquipment() == null ? null : copy.getAerodrome().getEquipmentTypes().stream()
+                .filter(type -> Objects.equals(type.getId(), proposed.getEquipment().getId())).findFirst().orElse(null));
+        place.getAids().clear();
+        place.getAids().add(aid);
+        Ids.assign(aid, copy);
+        Set<String> about = new HashSet<>();
+        Ids.elements(aid).forEach(element -> about.add(element.getId()));
+        return Checks.run(ProjectEvaluation.of(copy, Optional.empty(), cache), rule -> true).outcomes().stream()
+                .filter(outcome -> about.contains(outcome.elementId())).toList();
+    }
+
+    /** Returns how many outcomes have a verdict. */
+    public int count(Verdict verdict) {
+        return (int) outcomes.stream().filter(outcome -> outcome.verdict() == verdict).count();
+    }
+
+    /** Returns what the proposal comes to, the rules asked: it fits where it does by itself and every rule is met. */
+    public Candidate.Fit fit() {
+        if (candidate.fit() == Candidate.Fit.DOES_NOT_FIT || count(Verdict.NOT_MET) > 0) {
+            return Candidate.Fit.DOES_NOT_FIT;
+        }
+        return candidate.fits() && !outcomes.isEmpty() && count(Verdict.TO_CLEAR_UP) == 0 ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
+    }
+
+    /** Returns the count in a sentence; empty where it cannot be laid out. */
+    public Optional<Message> message() {
+        return outcomes.isEmpty() ? Optional.empty() : Optional.of(Message.of("comparison.verdicts", Words.count(count(Verdict.NOT_MET)),
+                Words.count(count(Verdict.TO_CLEAR_UP)), Words.count(count(Verdict.MET))));
+    }
+}

@@ -1,0 +1,53 @@
+package slopewright.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.junit.jupiter.api.Test;
+
+import slopewright.checks.compare.FamilyVerdicts;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.model.util.Projects;
+
+/** The rules over families that are only proposed. */
+class FamilyVerdictsTest {
+    /** Whether an aid names a rule set of its own, as a proposal does. */
+    private static final String NAMED = "DATA-08";
+
+    private static FamilyVerdicts row(Sample sample) {
+        return FamilyVerdicts.of(ProjectEvaluation.of(sample.project(), Optional.of("icao:5th")), Projects.host(sample.aid()).orElseThrow())
+                .stream().filter(found -> found.candidate().family().key().equals("four-unit-row")).findFirst().orElseThrow();
+    }
+
+    /** The aid stands as the rule set lays it out: the rules say of the proposal what they say of the aid, and the project is as it was. */
+    @Test
+    void aProposalOfWhatStandsIsJudgedAsWhatStands() {
+        Sample sample = Bases.row();
+        var before = EcoreUtil.copy(sample.project());
+        List<String> proposed = row(sample).outcomes().stream()
+                .filter(outcome -> !outcome.rule().equals(NAMED)).map(outcome -> outcome.rule() + " " + outcome.result()).sorted().toList();
+        List<String> standing = Checks.run(sample.project(), Optional.of("icao:5th")).outcomes().stream()
+                .filter(outcome -> outcome.elementId().equals(sample.aid().getId())
+                        || sample.aid().getUnits().stream().anyMatch(unit -> outcome.elementId().equals(unit.getId())))
+                .filter(outcome -> !outcome.rule().equals(NAMED)).map(outcome -> outcome.rule() + " " + outcome.result()).sorted().toList();
+        assertTrue(standing.size() > 20, standing.toString());
+        assertEquals(standing, proposed);
+        assertTrue(EcoreUtil.equals(before, sample.project()));
+    }
+
+    /** 5 m over the surface (60 m before the threshold, 1.93 degrees): broken as a proposal, and OBS-01 says so. */
+    @Test
+    void aPenetratedProposalDoesNotFit() {
+        Sample sample = Bases.row();
+        sample.obstacle("mast", -2060, 0, 100 + 2000 * Math.tan(Math.toRadians(1.93)) + 5);
+        FamilyVerdicts row = row(sample);
+        assertEquals(Candidate.Fit.DOES_NOT_FIT, row.fit());
+        assertTrue(row.outcomes().stream().anyMatch(outcome -> outcome.rule().equals("OBS-01") && outcome.verdict() == Verdict.NOT_MET));
+        assertTrue(row.count(Verdict.NOT_MET) > 0);
+    }
+}
