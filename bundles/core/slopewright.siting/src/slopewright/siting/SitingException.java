@@ -34,7 +34,8 @@ public final class SitingException extends RuntimeException {
     public static SitingException missing(Input... inputs) {
         List<Argument> names = Arrays.stream(inputs).<Argument>map(input -> Message.of("siting.input", Words.term("input." + input.key()),
                 Words.name(input.key()))).toList();
-        return new SitingException(Message.of("siting.missing", names.get(0), Words.list(names)), List.of(inputs));
+        return new SitingException(inputs.length == 1 ? Message.of("siting.missing", names.get(0))
+                : Message.of("siting.missing-one-of", Words.list(names)), List.of(inputs));
     }
 
     /** Returns why, as data. */

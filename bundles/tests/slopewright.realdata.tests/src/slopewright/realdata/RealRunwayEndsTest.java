@@ -135,7 +135,7 @@ class RealRunwayEndsTest {
                 "not finite");
         double forward = distance * Math.tan(Math.toRadians(LOWEST_DEG)) + rise * distance;
         require(end, Math.abs(forward - eyeHeightM) < MILLIMETRE, "eye height " + forward + " instead of " + eyeHeightM);
-        require(end, Math.abs(siting.eyeHeightM() - eyeHeightM) < MILLIMETRE, "reported eye height");
+        require(end, Math.abs(siting.mehtM() - eyeHeightM) < MILLIMETRE, "reported eye height");
         require(end, distance > 0 && distance < Lengths.feetToMetres(end.lengthFt() - end.displacedFt()), "distance " + distance);
         double boundary = distance * Math.tan(Math.toRadians(BOUNDARY_DEG)) + rise * distance;
         require(end, Signals.observe(siting, new FramePoint(0, 0, boundary + MILLIMETRE)).meaning() == Meaning.ON_SLOPE,

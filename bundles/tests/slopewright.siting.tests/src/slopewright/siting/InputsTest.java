@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.helipad;
+import static slopewright.siting.Trials.notes;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
@@ -49,8 +50,8 @@ class InputsTest {
                 .clearance(SitingRequest.Clearance.CHOSEN);
         assertTrue(refusal("four-unit-row", "icao", request).contains("clearance-m"));
         Siting siting = Families.site("four-unit-row", request.set(Input.CHOSEN_CLEARANCE, 4.0).build(), rules("icao"));
-        assertEquals(10, siting.eyeHeightM(), 1e-9);
-        assertTrue(siting.notes().stream().anyMatch(note -> note.contains("less than the minimum of 5.00 m")));
+        assertEquals(10, siting.mehtM(), 1e-9);
+        assertTrue(notes(siting).stream().anyMatch(note -> note.contains("less than the minimum of 5.00 m")));
     }
 
     @Test

@@ -3,6 +3,7 @@ package slopewright.siting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static slopewright.siting.Trials.notes;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
@@ -34,7 +35,7 @@ class LevelCorrectionTest {
         Siting siting = row(runway().set(Input.LENS_HEIGHT, lensM).build());
         assertEquals(distanceM, siting.distanceM(), 0.006);
         assertEquals(15, siting.distanceM() * TAN_M + lensM, 1e-9);
-        assertEquals(15, siting.eyeHeightM(), 1e-9);
+        assertEquals(15, siting.mehtM(), 1e-9);
         assertEquals(lensM, siting.units().get(2).place().heightM(), 1e-12);
     }
 
@@ -52,7 +53,7 @@ class LevelCorrectionTest {
         assertEquals(241.053, siting.distanceM(), 0.001);
         assertEquals(0.8 + 2.41053, siting.reference().heightM(), 1e-4);
         assertEquals(3.21053, siting.level().orElseThrow().levelDifferenceM(), 1e-4);
-        assertTrue(siting.notes().stream().anyMatch(note -> note.startsWith("The lenses stand 3.21 m above the threshold")));
+        assertTrue(notes(siting).stream().anyMatch(note -> note.startsWith("The lenses stand 3.21 m above the threshold")));
     }
 
     static java.util.stream.IntStream seeds() {
@@ -98,7 +99,7 @@ class LevelCorrectionTest {
         Profile ground = Profile.of(new double[] {0, 250, 260, 400}, new double[] {0, 0, 5, -4});
         Siting siting = row(runway().ground(ground).build());
         assertTrue(siting.distanceM() > 250 && siting.distanceM() < 260);
-        assertEquals(15, siting.eyeHeightM(), 1e-9);
+        assertEquals(15, siting.mehtM(), 1e-9);
     }
 
     @Test
@@ -135,7 +136,8 @@ class LevelCorrectionTest {
                 assertEquals(slopePercent / 100 * unit.place().alongM() + aboveM, unit.place().heightM(), 1e-9);
             }
         }
-        assertEquals(15, sloped.eyeHeightM(), 1e-9);
+        assertEquals(15, sloped.nominalEyeHeightM().orElseThrow(), 1e-9);
+        assertEquals(15 - 45 * Math.tan(Math.toRadians(3)), sloped.mehtM(), 1e-9, "the first fly-up unit, 45 m nearer, on its own level");
     }
 
     /** What the level cross-check prints is a single step, on bars as well: 12 cot 2.75 deg = 249.83 m less 0.01 x 249.83 x cot. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.FOOT;
 import static slopewright.siting.Trials.helipad;
+import static slopewright.siting.Trials.noSurface;
+import static slopewright.siting.Trials.notes;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
@@ -38,7 +40,7 @@ class SurfacesTest {
         assertEquals(divergencePercent, surface.divergencePercent());
         assertEquals(lengthM, surface.lengthM());
         assertTrue(surface.divergenceDeg().isEmpty());
-        assertTrue(siting.notes().stream().anyMatch(note -> note.contains("datum is to be confirmed")));
+        assertTrue(notes(siting).stream().anyMatch(note -> note.contains("datum is to be confirmed")));
         assertEquals(divergencePercent / 100, surface.geometry().divergence(), 1e-12);
     }
 
@@ -54,7 +56,7 @@ class SurfacesTest {
         SitingRequest request = runway().set(Input.CODE, 1.0).build();
         Siting older = Families.site("four-unit-row", request, rules("icao:5th"));
         assertTrue(older.surface().isEmpty());
-        assertTrue(older.notes().stream().anyMatch(note -> note.startsWith("No obstacle surface") && note.contains("code 1")));
+        assertTrue(noSurface(older).contains("code 1"), noSurface(older));
         for (String name : List.of("icao:later", "easa")) {
             assertEquals(-30, Families.site("four-unit-row", request, rules(name)).surface().orElseThrow().startAlongM(), 1e-9);
         }
@@ -65,7 +67,7 @@ class SurfacesTest {
     void withoutACodeNumberThereIsNoneAndANoteSaysWhy() {
         Siting siting = Families.site("four-unit-row", runway().set(Input.CODE, null).build(), rules("icao"));
         assertTrue(siting.surface().isEmpty());
-        assertTrue(siting.notes().contains("No obstacle surface: the code number is missing."));
+        assertTrue(noSurface(siting).contains("without the code number"), noSurface(siting));
     }
 
     /** EASA Table M-2: the start lies D1 + 60 m from the indicator; moved 40 m on, the surface moves with it. Older: it stays. */
@@ -79,7 +81,7 @@ class SurfacesTest {
         Siting after = Families.get("four-unit-row").assess(runway().build(), rules(ruleSet), moved, solved.distanceM());
         assertEquals(startM, after.surface().orElseThrow().startAlongM(), 1e-9);
         assertEquals(solved.distanceM() + 40, after.distanceM(), 1e-9);
-        assertEquals(15 + 40 * Math.tan(Math.toRadians(2.8)), after.eyeHeightM(), 1e-9);
+        assertEquals(15 + 40 * Math.tan(Math.toRadians(2.8)), after.mehtM(), 1e-9);
     }
 
     /** US: 300 ft before the units, 1 degree under the lowest on-course signal, 4 statute miles (from memory), 10 degrees (quoted). */
@@ -133,7 +135,7 @@ class SurfacesTest {
     void withoutTheSafetyAreaTheHelipadHasNone() {
         Siting siting = Families.site("heliport-sector", helipad().set(Input.SAFETY_AREA_WIDTH, null).build(), rules("icao"));
         assertTrue(siting.surface().isEmpty());
-        assertTrue(siting.notes().stream().anyMatch(note -> note.contains("safety-area-width-m")));
+        assertTrue(noSurface(siting).contains("safety-area-width-m"), noSurface(siting));
     }
 
     /** AC 150/5390-2B 213 and 313: 1 degree, 10 degrees to each side. */

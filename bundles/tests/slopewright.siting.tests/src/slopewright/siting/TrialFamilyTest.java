@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
@@ -34,6 +36,11 @@ class TrialFamilyTest {
         }
 
         @Override
+        public Set<Trait> traits() {
+            return Set.of(Trait.SECTORS);
+        }
+
+        @Override
         public List<Integer> unitCounts() {
             return List.of(1);
         }
@@ -46,8 +53,8 @@ class TrialFamilyTest {
             double right = -request.need(Input.RUNWAY_WIDTH) / 2 - toEdge.value();
             UnitPlan unit = UnitPlan.twoColour("1", 1, new FramePoint(distance, right, 0), slope, 3, Light.RED, Light.GREEN);
             return new Siting(key(), rules.key(), rules.edition(), slope, distance, distance, slope, request.need(Input.EYE_HEIGHT),
-                    OptionalDouble.empty(), new FramePoint(distance, 0, 0), List.of(unit), Optional.empty(), Optional.empty(),
-                    List.of("No obstacle surface: trial."),
+                    OptionalDouble.empty(), OptionalDouble.empty(), new FramePoint(distance, 0, 0), List.of(unit), Optional.empty(),
+                    Optional.of(Message.of("siting.no-surface")), Optional.empty(), List.of(),
                     List.of(new Siting.CitedUse(toEdge.key(), toEdge.value(), toEdge.unit(), toEdge.citation())));
         }
 

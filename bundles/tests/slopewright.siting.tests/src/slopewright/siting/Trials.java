@@ -1,9 +1,11 @@
 package slopewright.siting;
 
+import java.util.List;
 import java.util.stream.Collectors;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
@@ -34,6 +36,16 @@ final class Trials {
     static FramePoint eye(Siting siting, double distanceM, double elevationDeg) {
         return new FramePoint(siting.reference().alongM() - distanceM, 0,
                 siting.reference().heightM() + distanceM * Angles.tanDeg(elevationDeg));
+    }
+
+    /** Returns the notes of a siting in English. */
+    static List<String> notes(Siting siting) {
+        return siting.notes().stream().map(Message::english).toList();
+    }
+
+    /** Returns why a siting has no obstacle surface, in English; empty where it has one. */
+    static String noSurface(Siting siting) {
+        return siting.noSurface().map(Message::english).orElse("");
     }
 
     static UnitPlan unit(Siting siting, String id) {

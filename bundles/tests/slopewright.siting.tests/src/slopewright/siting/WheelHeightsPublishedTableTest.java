@@ -37,9 +37,10 @@ class WheelHeightsPublishedTableTest {
                 .set(Input.DISTANCE, Lengths.feetToMetres(AIM_FT))
                 .set(Input.EYE_TO_WHEEL, Lengths.feetToMetres(pathOverThresholdFt - gearFt))
                 .build(), rules);
-        double touchdown = clearanceFt(siting) * Angles.cotDeg(3);
-        assertEquals(touchdownFt, touchdown, HALF_DIGIT_FT * Angles.cotDeg(3), model);
-        assertTrue(siting.eyeHeightM() > siting.wheelClearanceM().orElseThrow(), model);
+        double eyeToWheelFt = pathOverThresholdFt - gearFt;
+        double gearOnPathFt = Lengths.metresToFeet(siting.nominalEyeHeightM().orElseThrow()) - eyeToWheelFt;
+        assertEquals(touchdownFt, gearOnPathFt * Angles.cotDeg(3), HALF_DIGIT_FT * Angles.cotDeg(3), model);
+        assertEquals(Lengths.metresToFeet(siting.mehtM()) - eyeToWheelFt, clearanceFt(siting), 1e-9, "the least signal, not the path");
     }
 
     /**

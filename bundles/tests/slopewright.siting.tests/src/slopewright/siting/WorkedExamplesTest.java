@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.colours;
 import static slopewright.siting.Trials.eye;
+import static slopewright.siting.Trials.notes;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 import static slopewright.siting.Trials.unit;
@@ -27,11 +28,11 @@ class WorkedExamplesTest {
     void distancesOfRows(String family, double eyeToWheelM, SitingRequest.Clearance clearance, double eyeHeightM, double distanceM) {
         SitingRequest request = runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, eyeToWheelM).clearance(clearance).build();
         Siting siting = Families.site(family, request, rules("icao"));
-        assertEquals(eyeHeightM, siting.eyeHeightM(), 0.005);
+        assertEquals(eyeHeightM, siting.mehtM(), 0.005);
         assertEquals(distanceM, siting.distanceM(), 0.005);
         assertEquals(eyeHeightM - eyeToWheelM, siting.wheelClearanceM().orElseThrow(), 1e-9);
         assertEquals(clearance == SitingRequest.Clearance.MINIMUM,
-                siting.notes().stream().anyMatch(note -> note.contains("an aeronautical study must accept it")));
+                notes(siting).stream().anyMatch(note -> note.contains("an aeronautical study must accept it")));
     }
 
     /** Without the allowance of 2 minutes the first line of the table would read 315.81 m. */
@@ -104,6 +105,8 @@ class WorkedExamplesTest {
         double tan = Math.tan(Math.toRadians(cutOffMin / 60));
         Siting solved = Families.site("t-form", runway().build(), rules("icao"));
         assertEquals(286.22, solved.distanceM(), 0.005);
+        assertEquals(15, solved.nominalEyeHeightM().orElseThrow(), 1e-9);
+        assertEquals(12.64, solved.mehtM(), 0.005, "bars alone from where the first fly-up unit, 45 m nearer, goes out: 15 - 45 tan 3 deg");
         Siting drawn = Families.site("t-form", runway().set(Input.DISTANCE, 280.0).build(), rules("icao"));
         for (String side : new String[] {"-left", "-right"}) {
             UnitPlan one = unit(solved, unit + side);

@@ -78,8 +78,9 @@ public final class AlignmentPanels implements IndicatorFamily {
                 panel("P2", 2, rear.distanceM(), inner + spacing, rear.lensM(), slope),
                 panel("P3", FRONT, front, inner + 2 * spacing, rear.lensM() + rise, slope));
         double eyeHeight = rear.distanceM() * Angles.tanDeg(slope) + rear.lensM();
+        double lowest = lowestOnSlope(panels, 0).map(OnSlopeBound::angleDeg).orElse(slope);
         return draft.finish(rear, rear.distanceM(), Sides.place(panels, request.side()), OptionalDouble.of(eyeHeight),
-                new Surfaces.Anchor(slope, slope, front, front, rear.lensM() + rise, OptionalDouble.empty()));
+                new Surfaces.Anchor(slope, lowest, front, front, rear.lensM() + rise, OptionalDouble.empty()));
     }
 
     @Override

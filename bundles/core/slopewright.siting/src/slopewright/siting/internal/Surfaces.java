@@ -66,8 +66,7 @@ final class Surfaces {
             return angular(anchor, family + ".helipad-");
         }
         if (!"reference-point".equals(reader.rules().descriptor().datum())) {
-            reader.note("No obstacle surface: the one that the rule set gives starts at a runway threshold; none is known for helipads.");
-            return Optional.empty();
+            return none(Message.of("surface.none-at-helipads"));
         }
         return angular(anchor, family + ".");
     }
