@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
@@ -26,6 +28,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /** Reads the layout of an approach aid from the model, and makes model units of a solved layout. */
@@ -55,9 +58,9 @@ public final class AidLayouts {
      * @throws SitingException where the datum is not known, or a unit lacks a number; the message names it
      */
     public static List<UnitPlan> units(ApproachAid aid) {
-        ApproachHost host = Projects.host(aid)
-                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
-        double datum = datumM(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host) + " is missing"));
+        ApproachHost host = AidRequests.host(aid);
+        double datum = datumM(host).orElseThrow(() -> new SitingException(Message.of("evaluation.refused.no-elevation",
+                Words.name(Projects.label(host)))));
         double turn = aid.getAxisTurnDeg() == null ? 0 : aid.getAxisTurnDeg();
         List<UnitPlan> units = new ArrayList<>();
         for (LightUnit unit : aid.getUnits()) {
@@ -67,8 +70,8 @@ public final class AidLayouts {
     }
 
     private static UnitPlan plan(LightUnit unit, double datumM, double turnDeg) {
-        FramePoint place = new FramePoint(need(unit, unit.getAlongM(), "place along the runway"),
-                need(unit, unit.getRightM(), "place to the side"), need(unit, unit.getLensElevationM(), "lens elevation") - datumM);
+        FramePoint place = new FramePoint(need(unit, unit.getAlongM(), "along"), need(unit, unit.getRightM(), "right"),
+                need(unit, unit.getLensElevationM(), "lens-elevation") - datumM);
         double setting = need(unit, unit.getSettingDeg(), "setting");
         double azimuth = turnDeg + (unit.getAzimuthOffsetDeg() == null ? 0 : unit.getAzimuthOffsetDeg());
         List<SectorEdge> edges = unit.getTransitions().stream().map(transition -> edge(unit, transition, setting)).toList();
@@ -76,19 +79,20 @@ public final class AidLayouts {
         try {
             return new UnitPlan(label, unit.getBar() == null ? 1 : unit.getBar(), place, setting, azimuth, edges);
         } catch (IllegalArgumentException e) {
-            throw new SitingException(e.getMessage());
+            throw new SitingException(Message.of("evaluation.refused.sectors", Words.name(Projects.path(unit))));
         }
     }
 
     private static double need(LightUnit unit, Double number, String what) {
         if (number == null) {
-            throw new SitingException("the " + what + " of " + Projects.path(unit) + " is missing");
+            throw new SitingException(Message.of("evaluation.refused.unit-without", Words.term("unit." + what),
+                    Words.name(Projects.path(unit))));
         }
         return number;
     }
 
     private static SectorEdge edge(LightUnit unit, Transition transition, double settingDeg) {
-        double offset = need(unit, transition.getOffsetDeg(), "angle of a transition");
+        double offset = need(unit, transition.getOffsetDeg(), "transition");
         double width = transition.getWidthMinutes() == null ? 0 : transition.getWidthMinutes();
         return new SectorEdge(settingDeg + offset, width, light(transition.getBelowColour(), transition.getBelowState()),
                 light(transition.getAboveColour(), transition.getAboveState()));
@@ -109,28 +113,32 @@ public final class AidLayouts {
     public static Siting evaluate(ApproachAid aid, RuleSet rules) {
         IndicatorFamily family = Families.get(String.valueOf(aid.getFamilyKey()));
         if (!rules.covers(family.ruleKey())) {
-            throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + family.name());
+            throw Families.notCovered(family, rules);
         }
         List<UnitPlan> units = units(aid);
         if (units.isEmpty()) {
-            throw new SitingException("the approach aid has no light units");
+            throw new SitingException(Message.of("evaluation.refused.no-units"));
         }
         SitingRequest request = AidRequests.of(aid);
-        return family.assess(request, rules, units, nominalDistanceM(family, request, rules, units));
+        return family.assess(request, rules, units, unshifted(aid, family, request, rules, units));
     }
 
     /**
-     * Returns the distance that the rule set gives, or that of the layout where it can not be solved. Where no ground was measured it is
-     * solved for the level of the lenses as they stand, so that a level difference alone is no shift.
+     * Returns the distance before any shift that cures a penetration: the one that was entered with a reason, or the one that the rule set
+     * gives for lenses at the level at which they stand, so that a level difference alone is no shift.
      */
-    private static double nominalDistanceM(IndicatorFamily family, SitingRequest request, RuleSet rules, List<UnitPlan> units) {
+    private static UnshiftedDistance unshifted(ApproachAid aid, IndicatorFamily family, SitingRequest request, RuleSet rules,
+            List<UnitPlan> units) {
+        String reason = aid.getUnshiftedDistanceReason();
+        if (aid.getUnshiftedDistanceM() != null && reason != null && !reason.isBlank()) {
+            return UnshiftedDistance.of(aid.getUnshiftedDistanceM());
+        }
+        double lens = units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow();
         try {
-            double lens = units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow();
-            SitingRequest asStanding = request.ground().isPresent() ? request : request.toBuilder().set(Input.GROUND_SLOPE, null)
-                    .set(Input.LENS_ABOVE_GROUND, null).set(Input.LENS_HEIGHT, lens).build();
-            return family.site(asStanding, rules).distanceM();
+            return UnshiftedDistance.of(family.site(request.toBuilder().ground(null).set(Input.GROUND_SLOPE, null)
+                    .set(Input.LENS_ABOVE_GROUND, null).set(Input.LENS_HEIGHT, lens).build(), rules).distanceM());
         } catch (SitingException e) {
-            return units.stream().mapToDouble(unit -> unit.place().alongM()).average().orElseThrow();
+            return UnshiftedDistance.unknown(e.reason());
         }
     }
 

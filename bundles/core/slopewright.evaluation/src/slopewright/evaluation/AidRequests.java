@@ -1,13 +1,10 @@
 package slopewright.evaluation;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import slopewright.geometry.Angles;
-import slopewright.geometry.Profile;
+import slopewright.messages.Message;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -15,11 +12,11 @@ import slopewright.model.ApproachType;
 import slopewright.model.ClearanceChoice;
 import slopewright.model.GlidePathAid;
 import slopewright.model.Helipad;
-import slopewright.model.ProfilePoint;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SettingsForm;
 import slopewright.model.util.Projects;
+import slopewright.siting.Approach;
 import slopewright.siting.Input;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
@@ -40,9 +37,8 @@ public final class AidRequests {
      * @throws SitingException where the aid belongs to none
      */
     public static SitingRequest of(ApproachAid aid) {
-        ApproachHost host = Projects.host(aid)
-                .orElseThrow(() -> new SitingException("the approach aid belongs to no runway end and no helipad"));
-        SitingRequest.Builder builder = ofHost(host).side(side(aid));
+        ApproachHost host = host(aid);
+        SitingRequest.Builder builder = ofHost(host, side(aid));
         builder.set(Input.CHOSEN_CLEARANCE, aid.getChosenClearanceM());
         builder.clearance(clearance(aid.getClearance()));
         builder.set(Input.EYE_HEIGHT, aid.getTargetEyeHeightM()).set(Input.HEIGHT_GROUP, number(aid.getHeightGroup()));
@@ -67,13 +63,38 @@ public final class AidRequests {
     }
 
     /**
-     * Starts a request from a runway end or approach direction alone.
+     * Returns the runway end or approach direction of an aid.
+     *
+     * @throws SitingException where it belongs to none
+     */
+    static ApproachHost host(ApproachAid aid) {
+        return Projects.host(aid).orElseThrow(() -> new SitingException(Message.of("evaluation.refused.no-host")));
+    }
+
+    /**
+     * Starts a request from a runway end or approach direction alone, for units on the left.
      *
      * @param host the runway end or approach direction
      * @return the request, to be completed
+     * @throws SitingException where a profile cannot be used; the message says why
      */
     public static SitingRequest.Builder ofHost(ApproachHost host) {
-        SitingRequest.Builder builder = SitingRequest.builder().instrument(host.getApproachType() != ApproachType.VISUAL);
+        return ofHost(host, Side.LEFT);
+    }
+
+    /**
+     * Starts a request from a runway end or approach direction alone.
+     *
+     * @param host the runway end or approach direction
+     * @param side the side on which the units will stand
+     * @return the request, to be completed
+     * @throws SitingException where a profile cannot be used; the message says why
+     */
+    public static SitingRequest.Builder ofHost(ApproachHost host, Side side) {
+        SitingRequest.Builder builder = SitingRequest.builder().approach(approach(host.getApproachType())).side(side);
+        SiteGround ground = SiteGround.of(host, side);
+        builder.ground(ground.profile().orElse(null), ground.source());
+        ground.notes().forEach(builder::note);
         builder.set(Input.SLOPE, host.getDesiredSlopeDeg());
         putAeroplanes(builder, host);
         if (host instanceof RunwayEnd end) {
@@ -90,18 +111,14 @@ public final class AidRequests {
         Optional<Runway> runway = Projects.runway(end);
         builder.set(Input.RUNWAY_WIDTH, runway.map(Runway::getWidthM).orElse(null));
         builder.set(Input.CODE, number(runway.map(Runway::getCodeNumber).orElse(null)));
-        List<ProfilePoint> points = new ArrayList<>(end.getSiteProfile());
-        points.removeIf(point -> point.getChainageM() == null || point.getElevationM() == null);
-        if (points.size() >= 2 && end.getThresholdElevationM() != null) {
-            points.sort(Comparator.comparing(ProfilePoint::getChainageM));
-            double[] along = points.stream().mapToDouble(ProfilePoint::getChainageM).toArray();
-            double[] heights = points.stream().mapToDouble(point -> point.getElevationM() - end.getThresholdElevationM()).toArray();
-            try {
-                builder.ground(Profile.of(along, heights));
-            } catch (IllegalArgumentException e) {
-                throw new SitingException("the site profile of " + Projects.label(end) + ": " + e.getMessage());
-            }
-        }
+    }
+
+    private static Approach approach(ApproachType type) {
+        return switch (type) {
+            case VISUAL -> Approach.VISUAL;
+            case NOT_STATED -> Approach.NOT_STATED;
+            default -> Approach.INSTRUMENT;
+        };
     }
 
     private static void putHelipad(SitingRequest.Builder builder, Helipad helipad) {
@@ -110,12 +127,11 @@ public final class AidRequests {
     }
 
     private static void putGlidePath(SitingRequest.Builder builder, ApproachHost host, GlidePathAid path) {
-        builder.set(Input.REFERENCE_DATUM_HEIGHT, path.getReferenceDatumHeightM());
-        Double origin = path.getOriginAlongM();
-        if (origin == null && path.getReferenceDatumHeightM() != null && path.getPathAngleDeg() != null) {
-            origin = path.getReferenceDatumHeightM() * Angles.cotDeg(path.getPathAngleDeg());
+        builder.set(Input.REFERENCE_DATUM_HEIGHT, path.getReferenceDatumHeightM()).set(Input.GLIDE_PATH_ANGLE, path.getPathAngleDeg());
+        builder.set(Input.GLIDE_PATH_ORIGIN, path.getOriginAlongM());
+        if (host instanceof RunwayEnd end) {
+            builder.runwayProfile(RunwayProfiles.centreLine(end).orElse(null));
         }
-        builder.set(Input.GLIDE_PATH_ORIGIN, origin);
         builder.set(Input.EYE_TO_ANTENNA_MIN, extreme(host, true)).set(Input.EYE_TO_ANTENNA_MAX, extreme(host, false));
     }
 

@@ -1,9 +1,19 @@
 package slopewright.geometry;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /** A measured height profile: points joined by straight lines, strictly ordered along one axis. Immutable. */
 public final class Profile {
+
+    /**
+     * Where a rising line passes a profile.
+     *
+     * @param alongM the place, metres along the axis
+     * @param piece  number of the straight piece of the profile on which it lies, from 1
+     */
+    public record Crossing(double alongM, int piece) {
+    }
 
     private final double[] alongM;
     private final double[] heightM;
@@ -85,6 +95,26 @@ public final class Profile {
         int upper = -found - 1;
         double share = (placeM - alongM[upper - 1]) / (alongM[upper] - alongM[upper - 1]);
         return heightM[upper - 1] + share * (heightM[upper] - heightM[upper - 1]);
+    }
+
+    /**
+     * Finds the first place where what a line rises along the axis and the height of the profile together reach a level:
+     * {@code place * rise + height = level}. Every straight piece is solved exactly.
+     *
+     * @param levelM the level, metres
+     * @param rise   rise of the line, metres a metre along the axis
+     * @return the first place at which the level is reached from below, empty where there is none
+     */
+    public Optional<Crossing> firstCrossing(double levelM, double rise) {
+        for (int i = 1; i < alongM.length; i++) {
+            double before = alongM[i - 1] * rise + heightM[i - 1] - levelM;
+            double after = alongM[i] * rise + heightM[i] - levelM;
+            if (before <= 0 && after >= 0) {
+                double share = before == after ? 0 : before / (before - after);
+                return Optional.of(new Crossing(alongM[i - 1] + share * (alongM[i] - alongM[i - 1]), i));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Returns the profile with every height raised by the same amount, metres. */

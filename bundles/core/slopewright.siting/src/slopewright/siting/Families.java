@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.standards.RuleSet;
 
 /** The families that are there, found as services of this bundle. */
@@ -31,8 +33,8 @@ public final class Families {
      * @throws SitingException where the key is unknown; the message lists the known ones
      */
     public static IndicatorFamily get(String key) {
-        return find(key).orElseThrow(() -> new SitingException("there is no family '" + key + "'; known are "
-                + String.join(", ", ALL.stream().map(IndicatorFamily::key).toList())));
+        return find(key).orElseThrow(() -> new SitingException(Message.of("siting.refused.unknown-family", Words.name(key),
+                Words.names(ALL.stream().map(IndicatorFamily::key).toList()))));
     }
 
     /**
@@ -43,11 +45,15 @@ public final class Families {
     public static Siting site(String family, SitingRequest request, RuleSet rules) {
         IndicatorFamily found = get(family);
         if (!rules.covers(found.ruleKey())) {
-            throw new SitingException("rule set " + rules.key() + " (" + rules.edition() + ") does not cover " + found.name() + " ("
-                    + family
-                    + "); it covers " + String.join(", ", rules.descriptor().families()));
+            throw notCovered(found, rules);
         }
         InputLimits.check(found, request);
         return found.site(request, rules);
+    }
+
+    /** Makes the refusal of a family that a rule set does not cover. */
+    public static SitingException notCovered(IndicatorFamily family, RuleSet rules) {
+        return new SitingException(Message.of("siting.refused.not-covered", Words.name(rules.key()), Words.name(rules.edition()),
+                Words.name(family.name()), Words.name(family.key()), Words.names(rules.descriptor().families())));
     }
 }

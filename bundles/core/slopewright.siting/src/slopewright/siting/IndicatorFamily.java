@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.standards.RuleSet;
 
 /**
@@ -84,14 +85,14 @@ public interface IndicatorFamily {
     /**
      * Works out what a layout that stands already gives: the same quantities as {@link #site}, from the units as they are.
      *
-     * @param request          what the layout was meant to start from
-     * @param rules            a rule set that covers the family
-     * @param units            the units as they stand, in any order, at least one
-     * @param nominalDistanceM the distance before any shift that cures a penetration, metres
+     * @param request   what the layout was meant to start from
+     * @param rules     a rule set that covers the family
+     * @param units     the units as they stand, in any order, at least one
+     * @param unshifted the distance before any shift that cures a penetration
      * @return the layout
      * @throws SitingException where an input is missing or the units are none of this family
      */
-    Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM);
+    Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted);
 
     /**
      * Tells what a pattern means.
@@ -124,7 +125,7 @@ public interface IndicatorFamily {
     }
 
     /** Returns what a reader of a pattern must know, such as a colour that two sectors share. */
-    default List<String> remarks(List<SeenUnit> seen) {
+    default List<Message> remarks(List<SeenUnit> seen) {
         return List.of();
     }
 }

@@ -2,11 +2,15 @@ package slopewright.siting;
 
 import java.util.Set;
 
-/** What the numbers of a request must keep, whatever the family: lengths that can not be zero or less are refused by name. */
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+
+/** What the numbers of a request must keep, whatever the family: lengths that cannot be zero or less are refused by name. */
 final class InputLimits {
 
     private static final Set<Input> MORE_THAN_ZERO = Set.of(Input.EYE_TO_WHEEL, Input.EYE_ABOVE_SKIDS, Input.SAFETY_AREA_WIDTH,
-            Input.FATO_LENGTH, Input.PANEL_DISTANCE, Input.GLIDE_PATH_ORIGIN, Input.REFERENCE_DATUM_HEIGHT);
+            Input.FATO_LENGTH, Input.PANEL_DISTANCE, Input.GLIDE_PATH_ORIGIN, Input.REFERENCE_DATUM_HEIGHT,
+            Input.GLIDE_PATH_ANGLE);
 
     private InputLimits() {
     }
@@ -17,21 +21,20 @@ final class InputLimits {
      * @throws SitingException where a number is out of reach, or bars were given to a family that has none; the message names it
      */
     static void check(IndicatorFamily family, SitingRequest request) {
-        MORE_THAN_ZERO.forEach(input -> request.number(input).filter(value -> value <= 0).ifPresent(value -> refuse(input,
-                "must be more than zero")));
-        request.number(Input.HOVER_HEIGHT).filter(value -> value < 0).ifPresent(value -> refuse(Input.HOVER_HEIGHT,
-                "must not be negative"));
+        MORE_THAN_ZERO.forEach(input -> request.number(input).filter(value -> value <= 0)
+                .ifPresent(value -> refuse(input, "siting.refused.more-than-zero")));
+        request.number(Input.HOVER_HEIGHT).filter(value -> value < 0)
+                .ifPresent(value -> refuse(Input.HOVER_HEIGHT, "siting.refused.not-negative"));
         if (request.clearance() == SitingRequest.Clearance.CHOSEN) {
-            request.number(Input.CHOSEN_CLEARANCE).filter(value -> value <= 0).ifPresent(value -> refuse(Input.CHOSEN_CLEARANCE,
-                    "must be more than zero"));
+            request.number(Input.CHOSEN_CLEARANCE).filter(value -> value <= 0)
+                    .ifPresent(value -> refuse(Input.CHOSEN_CLEARANCE, "siting.refused.more-than-zero"));
         }
         if (!family.hasBars() && !(request.barDistancesM().isEmpty() && request.barSettingsDeg().isEmpty())) {
-            throw new SitingException(family.name() + " (" + family.key() + ") has no bars one behind the other; bar distances and bar"
-                    + " settings are for families that have");
+            throw new SitingException(Message.of("siting.refused.no-bars", Words.name(family.name()), Words.name(family.key())));
         }
     }
 
-    private static void refuse(Input input, String reason) {
-        throw new SitingException("the " + input.label() + " (" + input.key() + ") " + reason);
+    private static void refuse(Input input, String key) {
+        throw new SitingException(Message.of(key, input.message()));
     }
 }

@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
+import slopewright.messages.Message;
+
 /**
  * What an eye sees of a whole indicator.
  *
@@ -12,7 +14,7 @@ import java.util.Map;
  * @param elevationDeg elevation of the eye at the siting's reference point in decimal degrees; NaN where it is abeam or behind
  * @param remarks      what a reader must know, such as a colour that two sectors share
  */
-public record Observation(List<SeenUnit> seen, Map<String, Meaning> meanings, double elevationDeg, List<String> remarks) {
+public record Observation(List<SeenUnit> seen, Map<String, Meaning> meanings, double elevationDeg, List<Message> remarks) {
 
     /** Copies the lists. */
     public Observation {

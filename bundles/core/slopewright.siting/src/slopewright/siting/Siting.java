@@ -17,13 +17,14 @@ import slopewright.standards.Citation;
  * @param edition          key of its edition
  * @param slopeDeg         the approach slope
  * @param distanceM        threshold or hover point to the row, the wing bar or the near bar
- * @param nominalDistanceM the distance before any shift that cures a penetration
+ * @param unshifted        the distance before any shift that cures a penetration
  * @param lowestOnSlopeDeg the angle used for the eye height, after any allowance
  * @param mehtM            minimum eye height over the threshold (MEHT): the least on-slope eye height of the pattern there, by the unit
  *                         that bounds it; over the hover point at a helipad
  * @param nominalEyeHeightM eye height there on the slope itself, where the family or the place has one beside the MEHT
  * @param wheelClearanceM  wheel height over the threshold on that angle; empty where no aeroplane was given
  * @param reference        the siting's reference point: the lens on the centre line at the distance
+ * @param ground           from what the height of the lenses follows
  * @param units            the units from the runway outward, near bar first
  * @param surface          the obstacle surface; empty where there is none
  * @param noSurface        why there is no obstacle surface; empty where there is one
@@ -31,9 +32,9 @@ import slopewright.standards.Citation;
  * @param notes            what a reader must know
  * @param citations        where every number that was used comes from
  */
-public record Siting(String family, String ruleSet, String edition, double slopeDeg, double distanceM, double nominalDistanceM,
-        double lowestOnSlopeDeg, double mehtM, OptionalDouble nominalEyeHeightM, OptionalDouble wheelClearanceM, FramePoint reference, List<UnitPlan> units,
-        Optional<SurfacePlan> surface, Optional<Message> noSurface, Optional<LevelSolution> level, List<Message> notes, List<CitedUse> citations) {
+public record Siting(String family, String ruleSet, String edition, double slopeDeg, double distanceM, UnshiftedDistance unshifted,
+        double lowestOnSlopeDeg, double mehtM, OptionalDouble nominalEyeHeightM, OptionalDouble wheelClearanceM, FramePoint reference,
+        GroundSource ground, List<UnitPlan> units, Optional<SurfacePlan> surface, Optional<Message> noSurface, Optional<LevelSolution> level, List<Message> notes, List<CitedUse> citations) {
 
     /**
      * One number that was used.
@@ -54,6 +55,8 @@ public record Siting(String family, String ruleSet, String edition, double slope
 
     /** Copies the lists. */
     public Siting {
+        Objects.requireNonNull(unshifted);
+        Objects.requireNonNull(ground);
         Objects.requireNonNull(surface);
         Objects.requireNonNull(noSurface);
         Objects.requireNonNull(nominalEyeHeightM);

@@ -3,7 +3,6 @@ package slopewright.siting;
 import java.util.Arrays;
 import java.util.List;
 
-import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 
@@ -32,8 +31,7 @@ public final class SitingException extends RuntimeException {
 
     /** Makes an exception for missing inputs, of which one is enough. */
     public static SitingException missing(Input... inputs) {
-        List<Argument> names = Arrays.stream(inputs).<Argument>map(input -> Message.of("siting.input", Words.term("input." + input.key()),
-                Words.name(input.key()))).toList();
+        List<Message> names = Arrays.stream(inputs).map(Input::message).toList();
         return new SitingException(inputs.length == 1 ? Message.of("siting.missing", names.get(0))
                 : Message.of("siting.missing-one-of", Words.list(names)), List.of(inputs));
     }

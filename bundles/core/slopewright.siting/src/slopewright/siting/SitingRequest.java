@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.geometry.Profile;
+import slopewright.messages.Message;
 
 /** What a siting starts from. Immutable; made by a {@link Builder}. */
 public final class SitingRequest {
@@ -36,11 +37,14 @@ public final class SitingRequest {
 
     private final Map<Input, Double> numbers;
     private final Map<String, String> options;
-    private final boolean instrument;
+    private final Approach approach;
     private final Clearance clearance;
     private final Optional<Settings> settings;
     private final Side side;
     private final Optional<Profile> ground;
+    private final GroundSource profileSource;
+    private final Optional<Profile> runwayProfile;
+    private final List<Message> notes;
     private final List<Double> barDistancesM;
     private final List<Double> barSettingsDeg;
 
@@ -48,11 +52,14 @@ public final class SitingRequest {
         numbers = new EnumMap<>(Input.class);
         numbers.putAll(builder.numbers);
         options = Map.copyOf(builder.options);
-        instrument = builder.instrument;
+        approach = builder.approach;
         clearance = builder.clearance;
         settings = Optional.ofNullable(builder.settings);
         side = builder.side;
         ground = Optional.ofNullable(builder.ground);
+        profileSource = builder.profileSource;
+        runwayProfile = Optional.ofNullable(builder.runwayProfile);
+        notes = List.copyOf(builder.notes);
         barDistancesM = List.copyOf(builder.barDistancesM);
         barSettingsDeg = List.copyOf(builder.barSettingsDeg);
     }
@@ -67,8 +74,9 @@ public final class SitingRequest {
         Builder builder = new Builder();
         builder.numbers.putAll(numbers);
         builder.options.putAll(options);
-        return builder.instrument(instrument).clearance(clearance).settings(settings.orElse(null)).side(side).ground(ground.orElse(null))
-                .bars(barDistancesM, barSettingsDeg);
+        builder.notes.addAll(notes);
+        return builder.approach(approach).clearance(clearance).settings(settings.orElse(null)).side(side)
+                .ground(ground.orElse(null), profileSource).runwayProfile(runwayProfile.orElse(null)).bars(barDistancesM, barSettingsDeg);
     }
 
     /** Returns a number, empty where it was not given. */
@@ -95,9 +103,9 @@ public final class SitingRequest {
         return Optional.ofNullable(options.get(name));
     }
 
-    /** Returns whether the approach is an instrument approach. */
-    public boolean instrument() {
-        return instrument;
+    /** Returns how the runway or helipad is approached. */
+    public Approach approach() {
+        return approach;
     }
 
     /** Returns which wheel clearance counts. */
@@ -118,6 +126,25 @@ public final class SitingRequest {
     /** Returns the measured ground along the units above the threshold, empty where none was measured. */
     public Optional<Profile> ground() {
         return ground;
+    }
+
+    /** Returns from what the height of the lenses over the threshold follows. */
+    public GroundSource groundSource() {
+        if (ground.isPresent()) {
+            return profileSource;
+        }
+        return has(Input.LENS_HEIGHT) ? GroundSource.LENS_HEIGHT : has(Input.GROUND_SLOPE) ? GroundSource.UNIFORM_SLOPE
+                : GroundSource.LEVEL;
+    }
+
+    /** Returns the profile of the runway's centre line above the threshold, places counted from the threshold; empty where unknown. */
+    public Optional<Profile> runwayProfile() {
+        return runwayProfile;
+    }
+
+    /** Returns what a reader of the layout must know of how the request was made. */
+    public List<Message> notes() {
+        return notes;
     }
 
     /** Returns the distances of given bars, near to far; empty where they are solved. */
@@ -150,11 +177,14 @@ public final class SitingRequest {
 
         private final Map<Input, Double> numbers = new EnumMap<>(Input.class);
         private final Map<String, String> options = new LinkedHashMap<>();
-        private boolean instrument;
+        private Approach approach = Approach.NOT_STATED;
         private Clearance clearance = Clearance.DESIRED;
         private Settings settings;
         private Side side = Side.LEFT;
         private Profile ground;
+        private GroundSource profileSource = GroundSource.TYPED_PROFILE;
+        private Profile runwayProfile;
+        private final List<Message> notes = new ArrayList<>();
         private List<Double> barDistancesM = new ArrayList<>();
         private List<Double> barSettingsDeg = new ArrayList<>();
 
@@ -170,11 +200,11 @@ public final class SitingRequest {
             if (value == null) {
                 numbers.remove(input);
             } else if (input.kind() == Input.Kind.COUNT && Double.isFinite(value) && value != Math.rint(value)) {
-                throw new SitingException("the " + input.label() + " (" + input.key() + ") must be a whole number");
+                throw new SitingException(Message.of("siting.refused.whole", input.message()));
             } else if (Double.isFinite(value)) {
                 numbers.put(input, value);
             } else {
-                throw new SitingException("the " + input.label() + " (" + input.key() + ") is not a finite number");
+                throw new SitingException(Message.of("siting.refused.finite", input.message()));
             }
             return this;
         }
@@ -189,9 +219,9 @@ public final class SitingRequest {
             return this;
         }
 
-        /** Says whether the approach is an instrument approach. */
-        public Builder instrument(boolean value) {
-            instrument = value;
+        /** Says how the runway or helipad is approached. */
+        public Builder approach(Approach value) {
+            approach = Objects.requireNonNull(value);
             return this;
         }
 
@@ -213,9 +243,27 @@ public final class SitingRequest {
             return this;
         }
 
-        /** Gives the measured ground along the units, heights above the threshold; null for none. */
+        /** Gives the measured ground along the units as it was entered, heights above the threshold; null for none. */
         public Builder ground(Profile value) {
+            return ground(value, GroundSource.TYPED_PROFILE);
+        }
+
+        /** Gives the measured ground along the units, heights above the threshold, and where it comes from; null for none. */
+        public Builder ground(Profile value, GroundSource source) {
             ground = value;
+            profileSource = Objects.requireNonNull(source);
+            return this;
+        }
+
+        /** Gives the profile of the runway's centre line above the threshold, places counted from the threshold; null for none. */
+        public Builder runwayProfile(Profile value) {
+            runwayProfile = value;
+            return this;
+        }
+
+        /** Adds what a reader of the layout must know of how the request was made. */
+        public Builder note(Message note) {
+            notes.add(note);
             return this;
         }
 

@@ -2,6 +2,8 @@ package slopewright.standards;
 
 import java.util.List;
 
+import slopewright.geometry.StoredResolution;
+
 /**
  * Distance from the threshold to the beginning of the aiming point marking by landing distance, where no slope indicator decides.
  *
@@ -26,13 +28,14 @@ public record AimingPointTable(List<Band> bands, Citation citation) {
     }
 
     /**
-     * Returns the distance for a landing distance.
+     * Returns the distance for a landing distance. One that stands at an edge within the stored resolution falls into the band above.
      *
      * @param landingDistanceM metres, zero or more
      * @return metres from the threshold
      */
     public double distanceM(double landingDistanceM) {
-        return bands.stream().filter(band -> landingDistanceM >= band.fromM() && landingDistanceM < band.belowM()).findFirst()
+        return bands.stream().filter(band -> StoredResolution.hasReached(landingDistanceM, band.fromM())
+                && !StoredResolution.hasReached(landingDistanceM, band.belowM())).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("a landing distance of " + landingDistanceM + " m is out of range"))
                 .distanceM();
     }

@@ -3,6 +3,8 @@ package slopewright.standards;
 import java.util.List;
 import java.util.Optional;
 
+import slopewright.geometry.StoredResolution;
+
 /**
  * Wheel clearance over the threshold by eye-to-wheel height in approach configuration.
  *
@@ -30,13 +32,20 @@ public record WheelClearanceTable(List<Group> groups, Citation citation, Citatio
         groups = List.copyOf(groups);
     }
 
+    /** Returns the first eye-to-wheel height above the table, metres. */
+    public double belowM() {
+        return groups.get(groups.size() - 1).belowM();
+    }
+
     /**
-     * Returns the band of an eye-to-wheel height.
+     * Returns the band of an eye-to-wheel height. A height that stands at an edge within the stored resolution, as one that was entered in
+     * feet, falls into the band above, which asks for more.
      *
      * @param eyeToWheelM metres
      * @return the band, empty where the table does not reach so far
      */
     public Optional<Group> group(double eyeToWheelM) {
-        return groups.stream().filter(group -> eyeToWheelM >= group.fromM() && eyeToWheelM < group.belowM()).findFirst();
+        return groups.stream().filter(group -> StoredResolution.hasReached(eyeToWheelM, group.fromM())
+                && !StoredResolution.hasReached(eyeToWheelM, group.belowM())).findFirst();
     }
 }

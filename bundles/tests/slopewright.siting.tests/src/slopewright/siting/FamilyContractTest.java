@@ -156,7 +156,7 @@ class FamilyContractTest {
     void aSolvedLayoutIsAssessedAsSolved(Case one) {
         for (SitingRequest.Builder builder : List.of(one.request(), one.request().set(Input.GROUND_SLOPE, 0.6))) {
             Siting solved = one.site(builder);
-            Siting assessed = one.family().assess(builder.build(), one.rules(), solved.units(), solved.nominalDistanceM());
+            Siting assessed = one.family().assess(builder.build(), one.rules(), solved.units(), solved.unshifted());
             assertEquals(solved.distanceM(), assessed.distanceM(), 1e-9);
             assertEquals(solved.lowestOnSlopeDeg(), assessed.lowestOnSlopeDeg(), 1e-9);
             assertEquals(solved.mehtM(), assessed.mehtM(), 1e-9);

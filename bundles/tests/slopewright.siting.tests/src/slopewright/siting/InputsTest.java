@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.helipad;
-import static slopewright.siting.Trials.notes;
+import static slopewright.siting.Trials.note;
+import static slopewright.siting.Trials.number;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import slopewright.geometry.Profile;
+import slopewright.messages.Message;
 
 /** Missing inputs are named, bad ones refused with the reason. */
 class InputsTest {
@@ -41,7 +43,7 @@ class InputsTest {
         SitingException refused = assertThrows(SitingException.class,
                 () -> Families.site("four-unit-row", runway().set(Input.EYE_HEIGHT, null).build(), rules("icao")));
         assertEquals(List.of(Input.EYE_TO_WHEEL, Input.EYE_HEIGHT), refused.missing());
-        assertEquals(List.of(), new SitingException("other").missing());
+        assertEquals(List.of(), new SitingException(Message.of("siting.no-surface")).missing());
     }
 
     @Test
@@ -51,7 +53,7 @@ class InputsTest {
         assertTrue(refusal("four-unit-row", "icao", request).contains("clearance-m"));
         Siting siting = Families.site("four-unit-row", request.set(Input.CHOSEN_CLEARANCE, 4.0).build(), rules("icao"));
         assertEquals(10, siting.mehtM(), 1e-9);
-        assertTrue(notes(siting).stream().anyMatch(note -> note.contains("less than the minimum of 5.00 m")));
+        assertEquals(5, number(note(siting, "siting.note.clearance-under-minimum"), 2));
     }
 
     @Test
@@ -157,14 +159,14 @@ class InputsTest {
 
     @Test
     void aRequestIsCopiedWhole() {
-        SitingRequest first = runway().instrument(true).clearance(SitingRequest.Clearance.MINIMUM).side(Side.RIGHT)
+        SitingRequest first = runway().approach(Approach.INSTRUMENT).clearance(SitingRequest.Clearance.MINIMUM).side(Side.RIGHT)
                 .option("layout", "reduced")
                 .settings(SitingRequest.Settings.STANDARD).bars(List.of(1.0, 2.0), List.of(2.5, 3.0)).build();
         SitingRequest second = first.toBuilder().build();
         for (Input input : Input.values()) {
             assertEquals(first.number(input), second.number(input));
         }
-        assertEquals(first.instrument(), second.instrument());
+        assertEquals(first.approach(), second.approach());
         assertEquals(first.clearance(), second.clearance());
         assertEquals(first.settings(), second.settings());
         assertEquals(first.side(), second.side());

@@ -3,7 +3,8 @@ package slopewright.siting;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static slopewright.siting.Trials.notes;
+import static slopewright.siting.Trials.note;
+import static slopewright.siting.Trials.number;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
@@ -53,7 +54,7 @@ class LevelCorrectionTest {
         assertEquals(241.053, siting.distanceM(), 0.001);
         assertEquals(0.8 + 2.41053, siting.reference().heightM(), 1e-4);
         assertEquals(3.21053, siting.level().orElseThrow().levelDifferenceM(), 1e-4);
-        assertTrue(notes(siting).stream().anyMatch(note -> note.startsWith("The lenses stand 3.21 m above the threshold")));
+        assertEquals(3.21053, number(note(siting, "siting.note.lenses-above"), 0), 1e-4);
     }
 
     static java.util.stream.IntStream seeds() {
@@ -113,7 +114,7 @@ class LevelCorrectionTest {
     void groundThatEndsTooSoonIsNotStretched() {
         Profile ground = Profile.of(new double[] {0, 200}, new double[] {0, 0});
         SitingException refused = assertThrows(SitingException.class, () -> row(runway().ground(ground).build()));
-        assertTrue(refused.getMessage().contains("200.0 m") && refused.getMessage().contains("survey further"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("200.00 m") && refused.getMessage().contains("survey further"), refused.getMessage());
     }
 
     @Test

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.FOOT;
+import static slopewright.siting.Trials.hasNote;
 import static slopewright.siting.Trials.helipad;
-import static slopewright.siting.Trials.noSurface;
-import static slopewright.siting.Trials.notes;
+import static slopewright.siting.Trials.number;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
 import slopewright.standards.Citation;
 import slopewright.standards.Provenance;
 
@@ -31,7 +32,7 @@ class SurfacesTest {
         "t-form, false, 2, 1.9, 60, 150, 10, 15000", "t-form-abbreviated, true, 3, 1.9, 60, 300, 15, 15000"})
     void fromThePrintedTable(String family, boolean instrument, double code, double slopeDeg, double startM, double innerEdgeM,
             double divergencePercent, double lengthM) {
-        Siting siting = Families.site(family, runway().set(Input.CODE, code).instrument(instrument).build(), rules("icao"));
+        Siting siting = Families.site(family, runway().set(Input.CODE, code).approach(instrument ? Approach.INSTRUMENT : Approach.VISUAL).build(), rules("icao"));
         SurfacePlan surface = siting.surface().orElseThrow();
         assertEquals(slopeDeg, surface.slopeDeg(), 1e-9);
         assertEquals(-startM, surface.startAlongM(), 1e-9);
@@ -40,7 +41,7 @@ class SurfacesTest {
         assertEquals(divergencePercent, surface.divergencePercent());
         assertEquals(lengthM, surface.lengthM());
         assertTrue(surface.divergenceDeg().isEmpty());
-        assertTrue(notes(siting).stream().anyMatch(note -> note.contains("datum is to be confirmed")));
+        assertTrue(hasNote(siting, "surface.note.threshold-datum"));
         assertEquals(divergencePercent / 100, surface.geometry().divergence(), 1e-12);
     }
 
@@ -56,7 +57,8 @@ class SurfacesTest {
         SitingRequest request = runway().set(Input.CODE, 1.0).build();
         Siting older = Families.site("four-unit-row", request, rules("icao:5th"));
         assertTrue(older.surface().isEmpty());
-        assertTrue(noSurface(older).contains("code 1"), noSurface(older));
+        assertEquals("surface.none-printed", older.noSurface().orElseThrow().key());
+        assertEquals(1, number(older.noSurface().orElseThrow(), 2));
         for (String name : List.of("icao:later", "easa")) {
             assertEquals(-30, Families.site("four-unit-row", request, rules(name)).surface().orElseThrow().startAlongM(), 1e-9);
         }
@@ -67,7 +69,7 @@ class SurfacesTest {
     void withoutACodeNumberThereIsNoneAndANoteSaysWhy() {
         Siting siting = Families.site("four-unit-row", runway().set(Input.CODE, null).build(), rules("icao"));
         assertTrue(siting.surface().isEmpty());
-        assertTrue(noSurface(siting).contains("without the code number"), noSurface(siting));
+        assertEquals(Message.of("surface.none-without-code", Input.CODE.message()), siting.noSurface().orElseThrow());
     }
 
     /** EASA Table M-2: the start lies D1 + 60 m from the indicator; moved 40 m on, the surface moves with it. Older: it stays. */
@@ -78,7 +80,7 @@ class SurfacesTest {
         assertEquals(-60, solved.surface().orElseThrow().startAlongM(), 1e-9);
         List<UnitPlan> moved = solved.units().stream().map(unit -> unit.at(new slopewright.geometry.FramePoint(unit.place().alongM() + 40,
                 unit.place().rightM(), unit.place().heightM()))).toList();
-        Siting after = Families.get("four-unit-row").assess(runway().build(), rules(ruleSet), moved, solved.distanceM());
+        Siting after = Families.get("four-unit-row").assess(runway().build(), rules(ruleSet), moved, solved.unshifted());
         assertEquals(startM, after.surface().orElseThrow().startAlongM(), 1e-9);
         assertEquals(solved.distanceM() + 40, after.distanceM(), 1e-9);
         assertEquals(15 + 40 * Math.tan(Math.toRadians(2.8)), after.mehtM(), 1e-9);
@@ -126,7 +128,7 @@ class SurfacesTest {
         assertEquals(36, visual.innerEdgeM());
         assertEquals(10, visual.divergencePercent());
         assertEquals(2500, visual.lengthM());
-        SurfacePlan nonPrecision = Families.site(family, helipad().instrument(true).build(), rules("icao")).surface().orElseThrow();
+        SurfacePlan nonPrecision = Families.site(family, helipad().approach(Approach.INSTRUMENT).build(), rules("icao")).surface().orElseThrow();
         assertEquals(-12 - 60, nonPrecision.startAlongM(), 1e-9);
         assertEquals(15, nonPrecision.divergencePercent());
     }
@@ -135,7 +137,7 @@ class SurfacesTest {
     void withoutTheSafetyAreaTheHelipadHasNone() {
         Siting siting = Families.site("heliport-sector", helipad().set(Input.SAFETY_AREA_WIDTH, null).build(), rules("icao"));
         assertTrue(siting.surface().isEmpty());
-        assertTrue(noSurface(siting).contains("safety-area-width-m"), noSurface(siting));
+        assertEquals(Message.of("surface.none-without-safety-area", Input.SAFETY_AREA_WIDTH.message()), siting.noSurface().orElseThrow());
     }
 
     /** AC 150/5390-2B 213 and 313: 1 degree, 10 degrees to each side. */
@@ -146,28 +148,36 @@ class SurfacesTest {
         assertEquals(10, surface.divergenceDeg().orElseThrow());
     }
 
-    /** Australia: 1.9 degrees, 7.5 degrees to each side, 5 NM, 7 NM with a glide path, from the threshold (visual flight rules guide). */
+    /**
+     * Australia: at least 11 m above a slope of 1.9 degrees, 7.5 degrees to each side, 5 NM, 7 NM with a glide path, from the threshold
+     * (visual flight rules guide).
+     */
     @Test
     void australianSurfaceOfTheTForm() {
         SurfacePlan surface = Families.site("t-form", runway().build(), rules("casa")).surface().orElseThrow();
         assertEquals(1.9, surface.slopeDeg(), 1e-9);
         assertEquals(7.5, surface.divergenceDeg().orElseThrow());
         assertEquals(5 * 1852, surface.lengthM(), 1e-9);
+        assertEquals(11, surface.clearanceM(), 1e-9);
+        assertEquals(-11, surface.startHeightM(), 1e-9, "objects are compared with what lies 11 m under the slope from the threshold");
+        assertEquals(1000 * Math.tan(Math.toRadians(1.9)) - 11, surface.geometry().heightAtOutwardM(1000), 1e-9);
+        assertTrue(hasNote(Families.site("t-form", runway().build(), rules("casa")), "surface.note.clearance"));
         SitingRequest besideGlidePath = runway().set(Input.GLIDE_PATH_ORIGIN, 300.0).build();
         SurfacePlan longer = Families.site("t-form", besideGlidePath, rules("casa")).surface().orElseThrow();
         assertEquals(7 * 1852, longer.lengthM(), 1e-9);
         assertEquals(1.93, Families.site("four-unit-row", runway().build(), rules("casa")).surface().orElseThrow().slopeDeg(), 1e-9);
     }
 
-    /** 5.3.5.21: the red limit may be raised so that bar and fly-up units without red clear the objects. */
+    /** 5.3.5.21: the red limit may be raised so that what is not red clears the objects; Table 5-3 prints 1.9 degrees all the same. */
     @Test
-    void aRaisedRedLimitRaisesTheSurface() {
+    void aRaisedRedLimitLeavesTheSurfaceWhereItIsPrinted() {
         SitingRequest request = runway().option("red-limit-deg", "2.2").build();
         Siting siting = Families.site("t-form", request, rules("icao"));
-        assertEquals(2.2, siting.surface().orElseThrow().slopeDeg(), 1e-9);
+        assertEquals(1.9, siting.surface().orElseThrow().slopeDeg(), 1e-9);
+        assertEquals(Provenance.PUBLISHED, siting.surface().orElseThrow().citations().get(0).provenance());
         assertEquals(Light.RED, Trials.unit(siting, "W1-left").lightAt(2.1));
-        Siting again = Families.get("t-form").assess(request, rules("icao"), siting.units(), siting.nominalDistanceM());
-        assertEquals(2.2, again.surface().orElseThrow().slopeDeg(), 1e-9);
+        Siting again = Families.get("t-form").assess(request, rules("icao"), siting.units(), siting.unshifted());
+        assertEquals(1.9, again.surface().orElseThrow().slopeDeg(), 1e-9);
     }
 
     @Test

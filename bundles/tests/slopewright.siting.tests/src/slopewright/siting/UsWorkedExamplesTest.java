@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.FOOT;
 import static slopewright.siting.Trials.colours;
 import static slopewright.siting.Trials.eye;
-import static slopewright.siting.Trials.notes;
+import static slopewright.siting.Trials.hasNote;
+import static slopewright.siting.Trials.note;
+import static slopewright.siting.Trials.number;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.unit;
 
@@ -19,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 
 /** US examples to the printed digit, half the last digit of a foot. Crossing heights of the groups are from memory. */
 class UsWorkedExamplesTest {
@@ -38,9 +41,8 @@ class UsWorkedExamplesTest {
         assertEquals(crossingHeightFt, four.mehtM() / FOOT, 1e-9);
         assertEquals(fourUnitsFt, four.distanceM() / FOOT, FT);
         assertEquals(twoUnitsFt, Families.site("two-unit-row", request, rules("faa")).distanceM() / FOOT, FT);
-        String note = notes(four).stream().filter(one -> one.contains("On the path angle")).findFirst().orElseThrow();
-        assertTrue(note.contains(String.format(java.util.Locale.ROOT, "(%.2f ft). On", four.distanceM() / FOOT)), note);
-        assertTrue(note.endsWith(String.format(java.util.Locale.ROOT, "(%.2f ft).", onPathFt)), note);
+        assertEquals(fourUnitsFt, number(note(four, "siting.note.path-basis"), 0) / FOOT, FT);
+        assertEquals(onPathFt, number(note(four, "siting.note.path-basis"), 1) / FOOT, FT);
     }
 
     @ParameterizedTest
@@ -103,7 +105,7 @@ class UsWorkedExamplesTest {
         assertEquals(riseFt, siting.reference().heightM() / FOOT, FT);
         Siting row = Families.site("four-unit-row", runway().set(Input.HEIGHT_GROUP, 2.0).set(Input.GROUND_SLOPE, slopePercent).build(),
                 rules("faa"));
-        assertTrue(notes(row).stream().anyMatch(note -> note.endsWith(String.format(java.util.Locale.ROOT, "(%.2f ft).", distanceFt))));
+        assertEquals(distanceFt, number(note(row, "siting.note.path-basis"), 1) / FOOT, FT);
     }
 
     /** One step from 858.65 ft on a rise of 1 % gives 694.81 ft; the exact place, 721.06 ft, is where such steps end. */
@@ -152,10 +154,10 @@ class UsWorkedExamplesTest {
     /** 500 ft is the least spacing printed (secondary); bars 23 ft apart merge beyond 4138 ft, 0.68 NM (1 minute, common practice). */
     @Test
     void barsThatStandTooCloseAreAFault() {
-        assertFalse(notes(bars(1300)).stream().anyMatch(note -> note.startsWith("FAULT")));
-        String fault = notes(bars(623)).stream().filter(note -> note.startsWith("FAULT")).findFirst().orElseThrow();
-        assertTrue(fault.contains("152.4 m"), fault);
-        assertTrue(fault.contains(String.format(java.util.Locale.ROOT, "beyond %.0f m", 4138 * FOOT)), fault);
+        assertFalse(hasNote(bars(1300), "siting.note.bars-too-close"));
+        Message fault = note(bars(623), "siting.note.bars-too-close");
+        assertEquals(152.4, number(fault, 3), 1e-9);
+        assertEquals(4138, number(fault, 4) / FOOT, 0.5);
     }
 
     static List<double[]> descents() {
@@ -173,7 +175,7 @@ class UsWorkedExamplesTest {
                     .set(Input.HOVER_HEIGHT, 1.5).set(Input.EYE_ABOVE_SKIDS, 1.8).build();
             Siting siting = Families.site("heliport-pair", request, rules("faa"));
             assertEquals(expected[i], siting.slopeDeg(), 0.0051);
-            assertTrue(notes(siting).stream().anyMatch(note -> note.contains("tangent form")));
+            assertTrue(hasNote(siting, "siting.note.descent"));
         }
     }
 

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.colours;
 import static slopewright.siting.Trials.eye;
-import static slopewright.siting.Trials.notes;
+import static slopewright.siting.Trials.hasNote;
 import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 import static slopewright.siting.Trials.unit;
@@ -32,7 +32,7 @@ class WorkedExamplesTest {
         assertEquals(distanceM, siting.distanceM(), 0.005);
         assertEquals(eyeHeightM - eyeToWheelM, siting.wheelClearanceM().orElseThrow(), 1e-9);
         assertEquals(clearance == SitingRequest.Clearance.MINIMUM,
-                notes(siting).stream().anyMatch(note -> note.contains("an aeronautical study must accept it")));
+                hasNote(siting, "siting.note.minimum-clearance"));
     }
 
     /** Without the allowance of 2 minutes the first line of the table would read 315.81 m. */

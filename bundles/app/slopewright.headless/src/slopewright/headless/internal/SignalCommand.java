@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Meaning;
 import slopewright.siting.Observation;
@@ -132,7 +133,7 @@ final class SignalCommand extends Command {
     }
 
     private static List<String> notes(SitingSource source, Observation observation) {
-        List<String> notes = new ArrayList<>(observation.remarks());
+        List<String> notes = new ArrayList<>(observation.remarks().stream().map(Message::english).toList());
         notes.addAll(SitingOutput.notes(source));
         return notes;
     }

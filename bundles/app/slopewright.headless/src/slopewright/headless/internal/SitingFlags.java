@@ -14,6 +14,9 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 import slopewright.geometry.Decimals;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.siting.Approach;
 import slopewright.siting.Input;
 import slopewright.siting.Side;
 import slopewright.siting.SitingRequest;
@@ -24,6 +27,8 @@ final class SitingFlags {
     private static final List<String> WORDS = List.of("family", "rule-set", "approach", "clearance", "settings", "side",
             "bar-distances-m", "bar-settings-deg", "layout", "tradition", "red-limit-deg", "pulse-form");
     private static final List<String> OWN_CHOICES = List.of("layout", "tradition", "red-limit-deg", "pulse-form");
+
+    private static final MessageRenderer ENGLISH = MessageRenderer.of(Locale.ENGLISH);
 
     private SitingFlags() {
     }
@@ -43,7 +48,7 @@ final class SitingFlags {
         add(spec, "red-limit-deg", "DEG", "T form: raised top of the red sector", text -> String.valueOf(Decimals.parse(text)));
         for (Input input : Input.values()) {
             if (input != Input.CHOSEN_CLEARANCE) {
-                add(spec, input.key(), unit(input), input.label(), converter(input));
+                add(spec, input.key(), unit(input), ENGLISH.write(input.term()), converter(input));
             }
         }
     }
@@ -153,9 +158,9 @@ final class SitingFlags {
         }
         String approach = (String) value(spec, "approach");
         if (approach != null) {
-            builder.instrument(!"visual".equals(approach));
+            builder.approach("visual".equals(approach) ? Approach.VISUAL : Approach.INSTRUMENT);
         } else if (!fromFile) {
-            notes.add("The approach type was not given: a visual approach is taken for granted.");
+            notes.add(Message.of("siting.note.approach-not-given").english());
         }
         Object clearance = value(spec, "clearance");
         if (clearance instanceof Double metres) {

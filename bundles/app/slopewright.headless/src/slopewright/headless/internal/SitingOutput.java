@@ -44,7 +44,7 @@ final class SitingOutput {
             ObjectNode solution = node.putObject("levelSolution");
             Json.put(solution, "lensHeightM", level.levelDifferenceM());
             solution.put("iterations", level.iterations());
-            solution.put("stopRule", level.stopRule());
+            solution.put("stopRule", level.stopRule().english());
             Json.put(solution, "singleStepDistanceM", level.singleStepM());
         });
         ArrayNode notes = node.putArray("notes");

@@ -89,7 +89,7 @@ public final class PilotScene {
                 : String.format(Locale.ROOT, "%.0f m %s of it", Math.abs(eye.rightM()), eye.rightM() < 0 ? "left" : "right");
         captions.add(String.format(Locale.ROOT, "Eye %.0f m before the %s, %s, %.1f m above it; reads: %s.", -eye.alongM(),
                 drawn.originName(), side, eye.heightM(), meaning));
-        captions.addAll(observation.remarks());
+        observation.remarks().forEach(remark -> captions.add(remark.english()));
         captions.add(String.format(Locale.ROOT,
                 "View and signals take the curvature of the Earth and refraction (coefficient %.2f) into account. Lights are drawn larger "
                 + "than they are.", Curvature.USUAL_REFRACTION));

@@ -123,7 +123,7 @@ public final class Remedies {
         List<UnitPlan> raised = laid.units().stream().map(unit -> unit.raised(byDeg)).map(unit -> unit.at(new FramePoint(
                 unit.place().alongM() + move, unit.place().rightM(), unit.place().heightM()))).toList();
         SitingRequest steeper = request.toBuilder().set(Input.SLOPE, laid.slopeDeg() + byDeg).build();
-        Siting after = Families.get(laid.family()).assess(steeper, rules, raised, distance - laid.distanceM() + laid.nominalDistanceM());
+        Siting after = Families.get(laid.family()).assess(steeper, rules, raised, laid.unshifted().plus(distance - laid.distanceM()));
         return after.surface().filter(plan -> isClear(plan.geometry())).isPresent();
     }
 

@@ -57,7 +57,7 @@ record PerturbedLayout(IndicatorFamily family, SitingRequest request, RuleSet ru
                     .at(new FramePoint(place.alongM() + errors[at + 2], place.rightM(), place.heightM() + errors[at + 1])));
             at += PER_UNIT;
         }
-        return family.assess(request, rules, units, siting.nominalDistanceM());
+        return family.assess(request, rules, units, siting.unshifted());
     }
 
     /** Returns the obstacle surface for some errors, empty where there is none. */

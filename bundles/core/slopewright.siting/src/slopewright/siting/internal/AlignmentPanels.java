@@ -2,14 +2,16 @@ package slopewright.siting.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.Light;
@@ -20,6 +22,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /**
@@ -30,6 +33,9 @@ public final class AlignmentPanels implements IndicatorFamily {
 
     private static final double RESOLUTION_MIN = 1;
     private static final int FRONT = 1;
+    private static final int REAR = 2;
+    private static final double SHOWN_ERROR_DEG = 0.5;
+    private static final FramePoint ORIGIN = new FramePoint(0, 0, 0);
     private static final int HALVINGS = 60;
 
     @Override
@@ -59,37 +65,50 @@ public final class AlignmentPanels implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        draft.unitCount();
-        RuleReader reader = draft.reader();
-        double slope = draft.slopeDeg();
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        layout.unitCount();
+        RuleReader reader = layout.reader();
+        double slope = layout.slopeDeg();
         double apart = request.number(Input.PANEL_DISTANCE).orElseGet(() -> reader.metres("alignment-panels.panel-distance"));
-        LayoutBuilder.Place rear = request.has(Input.DISTANCE) ? draft.given()
-                : new LayoutBuilder.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, reader), slope, 0), draft.ground());
-        double rise = apart * Angles.tanDeg(slope);
+        double rise = apart * layout.riseAlong(slope);
         double resolution = reader.degrees("alignment-panels.resolution");
-        reader.note(String.format(Locale.ROOT, "The front panels stand %.2f m before the rear one and %.3f m higher.", apart, rise));
-        reader.note(String.format(Locale.ROOT, "Half a degree off the slope shows as %.0f' or more only within %.0f m of the panels.",
-                Angles.degToMinutes(resolution), readableRangeM(apart, slope, 0.5, resolution)));
-        double inner = draft.halfWidthM() + reader.metres("alignment-panels.panel-to-edge");
+        double inner = layout.halfWidthM() + reader.metres("alignment-panels.panel-to-edge");
         double spacing = reader.metres("alignment-panels.panel-spacing");
+        LayoutBuilder.Laid laid = lay(layout, rear -> Sides.place(List.of(
+                panel("P1", FRONT, rear.distanceM() - apart, inner, rear.lensM() + rise, slope),
+                panel("P2", REAR, rear.distanceM(), inner + spacing, rear.lensM(), slope),
+                panel("P3", FRONT, rear.distanceM() - apart, inner + 2 * spacing, rear.lensM() + rise, slope)), request.side()));
+        LayoutBuilder.Place rear = laid.place();
+        reader.note(Message.of("siting.note.panels-rise", Words.m(apart), Words.mm(rise)));
+        reader.note(Message.of("siting.note.panels-range", Words.min(Angles.degToMinutes(resolution)),
+                Words.wholeM(readableRangeM(apart, slope, SHOWN_ERROR_DEG, resolution))));
         double front = rear.distanceM() - apart;
-        List<UnitPlan> panels = List.of(panel("P1", FRONT, front, inner, rear.lensM() + rise, slope),
-                panel("P2", 2, rear.distanceM(), inner + spacing, rear.lensM(), slope),
-                panel("P3", FRONT, front, inner + 2 * spacing, rear.lensM() + rise, slope));
-        double eyeHeight = rear.distanceM() * Angles.tanDeg(slope) + rear.lensM();
-        double lowest = lowestOnSlope(panels, 0).map(OnSlopeBound::angleDeg).orElse(slope);
-        return draft.finish(rear, rear.distanceM(), Sides.place(panels, request.side()), OptionalDouble.of(eyeHeight),
-                new Surfaces.Anchor(slope, lowest, front, front, rear.lensM() + rise, OptionalDouble.empty()));
+        return layout.finish(laid, OptionalDouble.of(layout.nominalHeightM(rear.lens(), slope)),
+                new Surfaces.Anchor(slope, front, UnshiftedDistance.of(front), rear.lensM() + rise));
+    }
+
+    /** An eye height that was entered is the one on the slope; an aeroplane keeps its clearance on the least signal. */
+    private static LayoutBuilder.Laid lay(LayoutBuilder layout, Function<LayoutBuilder.Place, List<UnitPlan>> panels) {
+        SitingRequest request = layout.request();
+        if (!request.has(Input.DISTANCE) && EyeTarget.isOfAeroplane(request)) {
+            return layout.solveLeast(EyeTarget.ofAeroplaneM(request, layout.reader()), layout.slopeDeg(), 0, panels);
+        }
+        LayoutBuilder.Place rear = request.has(Input.DISTANCE) ? layout.given()
+                : layout.solve(EyeTarget.eyeHeightM(request, layout.reader()), layout.slopeDeg(), 0);
+        return layout.lay(rear, panels.apply(rear));
     }
 
     @Override
-    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
         FramePoint front = LayoutBuilder.centre(LayoutBuilder.bar(units, FRONT));
-        FramePoint rear = LayoutBuilder.centre(LayoutBuilder.bar(units, 2));
-        double slope = Angles.elevationDeg(front.heightM() - rear.heightM(), rear.alongM() - front.alongM());
-        return draft.laid(units, rear, slope, LayoutBuilder.heightOn(rear, slope), nominalDistanceM, OptionalDouble.empty());
+        FramePoint rear = LayoutBuilder.centre(LayoutBuilder.bar(units, REAR));
+        double slope = Angles.elevationDeg(front.heightM() - rear.heightM(), meanAxisM(units, REAR) - meanAxisM(units, FRONT));
+        return layout.laid(units, rear, slope, OptionalDouble.of(layout.nominalHeightM(rear, slope)), unshifted);
+    }
+
+    private static double meanAxisM(List<UnitPlan> units, int bar) {
+        return LayoutBuilder.bar(units, bar).stream().mapToDouble(unit -> unit.axisDistanceM(ORIGIN)).average().orElseThrow();
     }
 
     private static UnitPlan panel(String id, int bar, double alongM, double rightM, double heightM, double slopeDeg) {
@@ -132,29 +151,31 @@ public final class AlignmentPanels implements IndicatorFamily {
     /** The panels have no edges: the height at which the middle panel has just come up to what an eye can tell is found by halving. */
     @Override
     public Optional<OnSlopeBound> lowestOnSlope(List<UnitPlan> units, double allowanceDeg) {
-        FramePoint rear = LayoutBuilder.centre(LayoutBuilder.bar(units, 2));
-        FramePoint front = LayoutBuilder.centre(LayoutBuilder.bar(units, FRONT));
-        if (front.alongM() <= 0 || rear.alongM() <= front.alongM()) {
+        double frontM = meanAxisM(units, FRONT);
+        double rearM = meanAxisM(units, REAR);
+        if (frontM <= 0 || rearM <= frontM) {
             return Optional.empty();
         }
-        double low = Math.min(front.heightM(), rear.heightM());
-        double high = low + rear.alongM();
+        double frontHeight = LayoutBuilder.centre(LayoutBuilder.bar(units, FRONT)).heightM();
+        double rearHeight = LayoutBuilder.centre(LayoutBuilder.bar(units, REAR)).heightM();
+        double low = Math.min(frontHeight, rearHeight);
+        double high = low + rearM;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            double offset = Angles.degToMinutes(Angles.elevationDeg(middle - front.heightM(), front.alongM())
-                    - Angles.elevationDeg(middle - rear.heightM(), rear.alongM()));
+            double offset = Angles.degToMinutes(Angles.elevationDeg(middle - frontHeight, frontM)
+                    - Angles.elevationDeg(middle - rearHeight, rearM));
             if (offset > -RESOLUTION_MIN) {
                 high = middle;
             } else {
                 low = middle;
             }
         }
-        return Optional.of(new OnSlopeBound("", Angles.elevationDeg(high - rear.heightM(), rear.alongM()), high));
+        return Optional.of(new OnSlopeBound("", Angles.elevationDeg(high - rearHeight, rearM), high));
     }
 
     @Override
     public Map<String, Meaning> meanings(List<SeenUnit> seen) {
-        double offset = seen.stream().filter(one -> one.unit().bar() != FRONT).mapToDouble(one -> one.offsetMin().orElse(Double.NaN)).sum();
+        double offset = seen.stream().filter(panel -> panel.unit().bar() != FRONT).mapToDouble(panel -> panel.offsetMin().orElse(Double.NaN)).sum();
         if (Double.isNaN(offset)) {
             return Map.of("", Meaning.OUTSIDE);
         }

@@ -10,6 +10,9 @@ import java.util.Set;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Colour;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
@@ -23,6 +26,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /**
@@ -80,46 +84,56 @@ abstract class BarFamily implements IndicatorFamily {
     @Override
     public Siting site(SitingRequest given, RuleSet rules) {
         SitingRequest request = withSlope(given);
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        int count = draft.unitCount();
-        double[] settings = settingsDeg(draft);
-        double[] distances = distancesM(draft, settings);
-        checkOrder(settings, distances);
-        noteSpacing(draft, distances);
-        double lensNear = draft.ground().lensAt(distances[0]);
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        int count = layout.unitCount();
+        double[] settings = settingsDeg(layout);
+        LayoutBuilder.Laid laid = lay(layout, count, settings);
+        LayoutBuilder.Place near = laid.place();
+        double[] distances = distancesM(layout, near.distanceM());
+        noteSpacing(layout, distances);
         for (int i = 1; i < bars.size() - 1; i++) {
-            draft.reader().note(String.format(Locale.ROOT, "Lowest eye height over the threshold on the upper path: %.2f m.",
-                    distances[i] * Angles.tanDeg(settings[i]) + draft.ground().lensAt(distances[i])));
+            layout.reader().note(Message.of("siting.note.upper-path",
+                    Words.m(distances[i] * layout.riseAlong(settings[i]) + layout.ground().lensAt(distances[i]))));
         }
-        LevelSolution level = request.isGiven() ? new LevelSolution(distances[0], 0, "given", distances[0], lensNear)
-                : draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), settings[0], 0);
-        return draft.finish(new LayoutBuilder.Place(level, draft.ground()), distances[0], units(draft, count, settings,
-                distances), OptionalDouble.empty(),
-                new Surfaces.Anchor(settings[0], settings[0], distances[0], distances[0], lensNear, OptionalDouble.empty()));
+        return layout.finish(laid, OptionalDouble.empty(), new Surfaces.Anchor(settings[0], near.distanceM(),
+                UnshiftedDistance.of(near.distanceM()), near.lensM()));
+    }
+
+    private LayoutBuilder.Laid lay(LayoutBuilder layout, int count, double[] settings) {
+        SitingRequest request = layout.request();
+        if (request.isGiven()) {
+            double distance = request.barDistancesM().isEmpty() ? request.need(Input.DISTANCE) : request.barDistancesM().get(0);
+            LayoutBuilder.Place near = new LayoutBuilder.Place(new LevelSolution(distance, 0, LevelSolution.Method.GIVEN, distance,
+                    layout.ground().lensAt(distance)));
+            return layout.lay(near, units(layout, count, settings, near));
+        }
+        return layout.solveLeast(EyeTarget.eyeHeightM(request, layout.reader()), settings[0], 0,
+                near -> units(layout, count, settings, near));
     }
 
     @Override
-    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
         List<UnitPlan> near = LayoutBuilder.bar(units, 1);
         double setting = near.stream().mapToDouble(UnitPlan::settingDeg).min().orElseThrow();
         double[] distances = new double[bars.size()];
         for (int i = 0; i < distances.length; i++) {
             distances[i] = LayoutBuilder.centre(LayoutBuilder.bar(units, i + 1)).alongM();
         }
-        noteSpacing(draft, distances);
-        return draft.laid(units, LayoutBuilder.centre(near), setting, OptionalDouble.empty(), nominalDistanceM, OptionalDouble.empty());
+        noteSpacing(layout, distances);
+        return layout.laid(units, LayoutBuilder.centre(near), setting, OptionalDouble.empty(), unshifted);
     }
 
     /** Takes the slope from given settings where it was not entered: midway of the lowest path. */
     private SitingRequest withSlope(SitingRequest request) {
         List<Double> settings = request.barSettingsDeg();
         if (!settings.isEmpty() && settings.size() != bars.size()) {
-            throw new SitingException(name + " has " + bars.size() + " bars; " + settings.size() + " bar settings were given");
+            throw new SitingException(Message.of("siting.refused.bar-settings", Words.name(name), Words.count(bars.size()),
+                    Words.count(settings.size())));
         }
         if (!request.barDistancesM().isEmpty() && request.barDistancesM().size() != bars.size()) {
-            throw new SitingException(name + " has " + bars.size() + " bars; " + request.barDistancesM().size()
-                    + " bar distances were given");
+            throw new SitingException(Message.of("siting.refused.bar-distances", Words.name(name), Words.count(bars.size()),
+                    Words.count(request.barDistancesM().size())));
         }
         if (settings.isEmpty() || request.has(Input.SLOPE)) {
             return request;
@@ -128,31 +142,22 @@ abstract class BarFamily implements IndicatorFamily {
         return request.toBuilder().set(Input.SLOPE, slope).build();
     }
 
-    private double[] settingsDeg(LayoutBuilder draft) {
+    private double[] settingsDeg(LayoutBuilder layout) {
         double[] settings = new double[bars.size()];
-        String tradition = draft.request().option("tradition").map(one -> one + "-").orElse("");
+        String tradition = layout.request().option("tradition").map(chosen -> chosen + "-").orElse("");
         for (int i = 0; i < settings.length; i++) {
-            settings[i] = draft.request().barSettingsDeg().isEmpty()
-                    ? draft.slopeDeg() + draft.reader().degrees(draft.prefix() + tradition + bars.get(i) + "-offset")
-                    : draft.request().barSettingsDeg().get(i);
+            settings[i] = layout.request().barSettingsDeg().isEmpty()
+                    ? layout.slopeDeg() + layout.reader().degrees(layout.prefix() + tradition + bars.get(i) + "-offset")
+                    : layout.request().barSettingsDeg().get(i);
         }
         return settings;
     }
 
-    private double[] distancesM(LayoutBuilder draft, double[] settings) {
-        SitingRequest request = draft.request();
+    private double[] distancesM(LayoutBuilder layout, double nearM) {
+        List<Double> given = layout.request().barDistancesM();
         double[] distances = new double[bars.size()];
-        if (!request.barDistancesM().isEmpty()) {
-            for (int i = 0; i < distances.length; i++) {
-                distances[i] = request.barDistancesM().get(i);
-            }
-            return distances;
-        }
-        double near = request.has(Input.DISTANCE) ? request.need(Input.DISTANCE)
-                : draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), settings[0], 0).distanceM();
-        double spacing = draft.reader().metres(draft.prefix() + "bar-spacing");
         for (int i = 0; i < distances.length; i++) {
-            distances[i] = near + i * spacing;
+            distances[i] = given.isEmpty() ? nearM + i * layout.reader().metres(layout.prefix() + "bar-spacing") : given.get(i);
         }
         return distances;
     }
@@ -160,45 +165,49 @@ abstract class BarFamily implements IndicatorFamily {
     private void checkOrder(double[] settings, double[] distances) {
         for (int i = 1; i < settings.length; i++) {
             if (distances[i] <= distances[i - 1]) {
-                throw new SitingException("the " + bars.get(i) + " bar must stand beyond the " + bars.get(i - 1) + " bar");
+                throw new SitingException(Message.of("siting.refused.bar-order", bar(i), bar(i - 1)));
             }
             if (settings[i] <= settings[i - 1]) {
-                throw new SitingException("the " + bars.get(i) + " bar must be set higher than the " + bars.get(i - 1) + " bar");
+                throw new SitingException(Message.of("siting.refused.bar-setting-order", bar(i), bar(i - 1)));
             }
         }
     }
 
-    private void noteSpacing(LayoutBuilder draft, double[] distances) {
-        double least = draft.reader().metres(draft.prefix() + "bar-spacing-least");
-        double resolution = draft.reader().degrees(draft.prefix() + "resolution");
+    private Argument bar(int index) {
+        return Words.term("bar." + bars.get(index));
+    }
+
+    private void noteSpacing(LayoutBuilder layout, double[] distances) {
+        double least = layout.reader().metres(layout.prefix() + "bar-spacing-least");
+        double resolution = layout.reader().degrees(layout.prefix() + "resolution");
         for (int i = 1; i < distances.length; i++) {
             double spacing = distances[i] - distances[i - 1];
             if (spacing < least) {
-                draft.reader().note(String.format(Locale.ROOT,
-                        "FAULT: the %s bar stands %.2f m behind the %s bar, less than %.1f m; beyond %.0f m an eye that splits %.0f' "
-                                + "sees them as one.",
-                        bars.get(i), spacing, bars.get(i - 1), least, Ranges.splitRangeM(spacing, draft.slopeDeg(), resolution),
-                        Angles.degToMinutes(resolution)));
+                layout.reader().note(Message.of("siting.note.bars-too-close", bar(i), Words.m(spacing), bar(i - 1), Words.m(least),
+                        Words.wholeM(Ranges.splitRangeM(spacing, layout.slopeDeg(), resolution)),
+                        Words.min(Angles.degToMinutes(resolution))));
             }
         }
     }
 
-    private List<UnitPlan> units(LayoutBuilder draft, int count, double[] settings, double[] distances) {
-        RuleReader reader = draft.reader();
-        double inner = draft.halfWidthM() + reader.metres(draft.prefix() + "inner-unit-to-edge");
-        double spacing = reader.metres(draft.prefix() + "unit-spacing");
-        double width = reader.minutes(draft.prefix() + "transition-width");
+    private List<UnitPlan> units(LayoutBuilder layout, int count, double[] settings, LayoutBuilder.Place near) {
+        RuleReader reader = layout.reader();
+        double[] distances = distancesM(layout, near.distanceM());
+        checkOrder(settings, distances);
+        double inner = layout.halfWidthM() + reader.metres(layout.prefix() + "inner-unit-to-edge");
+        double spacing = reader.metres(layout.prefix() + "unit-spacing");
+        double width = reader.minutes(layout.prefix() + "transition-width");
         List<UnitPlan> units = new ArrayList<>();
         int[] perBar = boxes.get(count);
         for (int bar = 0; bar < bars.size(); bar++) {
-            double lens = draft.ground().lensAt(distances[bar]);
+            double lens = layout.ground().lensAt(distances[bar]);
             for (int box = 0; box < perBar[bar]; box++) {
                 String id = bars.get(bar).substring(0, 1).toUpperCase(Locale.ROOT) + (box + 1);
                 units.add(UnitPlan.twoColour(id, bar + 1, new FramePoint(distances[bar], inner + box * spacing, lens), settings[bar], width,
                         Light.RED, Light.WHITE));
             }
         }
-        return Sides.place(units, count >= twoSidedFrom ? Side.BOTH : draft.request().side());
+        return Sides.place(units, count >= twoSidedFrom ? Side.BOTH : layout.request().side());
     }
 
     @Override
@@ -206,7 +215,7 @@ abstract class BarFamily implements IndicatorFamily {
         List<Colour> colours = new ArrayList<>();
         for (int bar = 1; bar <= bars.size(); bar++) {
             int number = bar;
-            List<Colour> ofBar = seen.stream().filter(one -> one.unit().bar() == number).map(one -> one.light().colour()).distinct()
+            List<Colour> ofBar = seen.stream().filter(lamp -> lamp.unit().bar() == number).map(lamp -> lamp.light().colour()).distinct()
                     .toList();
             colours.add(ofBar.size() == 1 ? ofBar.get(0) : Colour.NONE);
         }
@@ -235,9 +244,8 @@ abstract class BarFamily implements IndicatorFamily {
     }
 
     @Override
-    public List<String> remarks(List<SeenUnit> seen) {
-        return meanings(seen).containsValue(Meaning.OUTSIDE)
-                ? List.of("A near bar that is red under a far bar that is white is no signal of a healthy system.") : List.of();
+    public List<Message> remarks(List<SeenUnit> seen) {
+        return meanings(seen).containsValue(Meaning.OUTSIDE) ? List.of(Message.of("siting.remark.bars-out-of-order")) : List.of();
     }
 
     /** Returns a map that keeps its order. */

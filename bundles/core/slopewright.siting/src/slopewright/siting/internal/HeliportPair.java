@@ -6,11 +6,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.siting.Colour;
 import slopewright.siting.IndicatorFamily;
-import slopewright.siting.Input;
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
 import slopewright.siting.SectorEdge;
@@ -20,6 +19,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /** Two units beside each other at a helipad, trade name CHAPI: each white, green and red from top to bottom, one set higher. */
@@ -61,30 +61,31 @@ public final class HeliportPair implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        draft.unitCount();
-        RuleReader reader = draft.reader();
-        double slope = draft.slopeDeg();
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        layout.unitCount();
+        RuleReader reader = layout.reader();
+        double slope = layout.slopeDeg();
         double half = reader.sectorDegrees("heliport-pair.on-slope-half");
         double green = reader.sectorDegrees("heliport-pair.green-sector");
         double width = reader.minutes("heliport-pair.transition-width");
         double spacing = reader.metres("heliport-pair.unit-spacing");
-        LayoutBuilder.Place place = request.has(Input.DISTANCE) ? draft.given() : draft.helipadPlace();
-        double eyeHeight = place.distanceM() * Angles.tanDeg(slope) + place.lensM();
+        LayoutBuilder.Place place = layout.helipadPlace();
         List<UnitPlan> units = List.of(unit("low", -spacing / 2, slope + half - green, slope + half, width, place),
                 unit("high", spacing / 2, slope - half, slope - half + green, width, place));
-        return draft.finish(place, place.distanceM(), units, OptionalDouble.of(eyeHeight), new Surfaces.Anchor(slope - half, slope - half,
-                place.distanceM(), place.distanceM(), place.lensM(), OptionalDouble.empty()));
+        return layout.finish(layout.lay(place, units), OptionalDouble.of(layout.nominalHeightM(place.lens(), slope)),
+                new Surfaces.Anchor(slope - half, place.distanceM(), UnshiftedDistance.of(place.distanceM()), place.lensM()));
     }
 
     @Override
-    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        double lowest = units.stream().filter(unit -> !unit.edges().isEmpty()).mapToDouble(unit -> unit.edges().get(0).angleDeg()).max()
-                .orElseThrow(() -> new SitingException("no unit of the layout has sectors"));
-        double path = units.stream().mapToDouble(unit -> unit.edges().get(unit.edges().size() - 1).angleDeg()).min().orElseThrow();
-        return draft.laid(units, LayoutBuilder.centre(units), lowest,
-                LayoutBuilder.heightOn(LayoutBuilder.centre(units), (lowest + path) / 2), nominalDistanceM, OptionalDouble.empty());
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        if (units.stream().anyMatch(unit -> unit.edges().isEmpty())) {
+            throw new SitingException(Message.of("siting.refused.no-sectors"));
+        }
+        double lowest = units.stream().mapToDouble(unit -> unit.edges().get(0).angleDeg()).max().orElseThrow();
+        double highest = units.stream().mapToDouble(unit -> unit.edges().get(unit.edges().size() - 1).angleDeg()).min().orElseThrow();
+        FramePoint centre = LayoutBuilder.centre(units);
+        return layout.laid(units, centre, lowest, OptionalDouble.of(layout.nominalHeightM(centre, (lowest + highest) / 2)), unshifted);
     }
 
     private static UnitPlan unit(String id, double rightM, double redToGreenDeg, double greenToWhiteDeg, double widthMin,
@@ -96,7 +97,7 @@ public final class HeliportPair implements IndicatorFamily {
 
     @Override
     public Map<String, Meaning> meanings(List<SeenUnit> seen) {
-        Set<Colour> colours = seen.stream().map(one -> one.light().colour()).collect(Collectors.toSet());
+        Set<Colour> colours = seen.stream().map(lamp -> lamp.light().colour()).collect(Collectors.toSet());
         return Map.of("", MEANINGS.getOrDefault(colours, Meaning.OUTSIDE));
     }
 }

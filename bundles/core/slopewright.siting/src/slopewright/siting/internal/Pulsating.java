@@ -1,10 +1,12 @@
 package slopewright.siting.internal;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
 import slopewright.siting.SectorEdge;
@@ -35,15 +37,14 @@ public final class Pulsating extends SingleUnitFamily {
 
     /** Two published descriptions of the pulses exclude each other; the one that is chosen is named with its source. */
     @Override
-    void describe(LayoutBuilder draft) {
-        RuleReader reader = draft.reader();
-        String form = draft.request().option("pulse-form").orElse(reader.choice("pulsating.pulse-form") == 2 ? "length" : "rate");
+    void describe(LayoutBuilder layout) {
+        RuleReader reader = layout.reader();
+        String form = layout.request().option("pulse-form").orElse(reader.choice("pulsating.pulse-form") == 2 ? "length" : "rate");
         switch (form) {
-            case "rate" -> reader.note("Pulses as in the AIM: their rate rises with the distance from the path; no number is published.");
-            case "length" -> reader.note(String.format(Locale.ROOT, "Pulses as in a pulse-light specification: %.2f a second throughout; "
-                    + "their length shrinks from continuous at the edge of the path to nothing at the limit of visibility.",
-                    reader.hertz("pulsating.pulse-rate")));
-            default -> throw new SitingException("there is no form of pulses '" + form + "'; known are rate and length");
+            case "rate" -> reader.note(Message.of("siting.note.pulses-rate"));
+            case "length" -> reader.note(Message.of("siting.note.pulses-length",
+                    Words.quantity(reader.hertz("pulsating.pulse-rate"), Notation.HERTZ)));
+            default -> throw new SitingException(Message.of("siting.refused.pulse-form", Words.name(form)));
         }
     }
 

@@ -1,16 +1,18 @@
 package slopewright.siting.internal;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
-import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.siting.GlidePathIntercept;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.LevelSolution;
@@ -22,6 +24,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /**
@@ -70,73 +73,62 @@ abstract class RowFamily implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        draft.unitCount();
-        boolean widened = widened(draft);
-        double[] offsets = offsetsDeg(draft, widened);
-        double lowestSetting = draft.slopeDeg() + offsets[offsets.length - 1];
-        double bounding = draft.slopeDeg() + offsets[offsets.length / 2];
-        double lowest = bounding - draft.allowanceDeg();
-        LayoutBuilder.Place place = place(draft, lowest);
-        double eyeHeight = request.atHelipad() ? place.distanceM() * Angles.tanDeg(draft.slopeDeg()) + place.lensM()
-                : place.distanceM() * Angles.tanDeg(lowest) + place.lensM();
-        if (!request.atHelipad() && !clearanceWasAsked(request)) {
-            EyeTarget.wheelClearanceM(request, eyeHeight).ifPresent(clearance -> EyeTarget.noteVerdict(request, draft.reader(), clearance));
-        }
-        notePathBasis(draft, place, eyeHeight);
-        OptionalDouble nominal = request.atHelipad() ? OptionalDouble.of(eyeHeight) : OptionalDouble.empty();
-        return draft.finish(place, place.distanceM(), units(draft, offsets, place), nominal,
-                new Surfaces.Anchor(lowestSetting, lowest, place.distanceM(), place.distanceM(), place.lensM(), OptionalDouble.empty()));
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        layout.unitCount();
+        double[] offsets = offsetsDeg(layout, widened(layout));
+        double lowestSetting = layout.slopeDeg() + offsets[offsets.length - 1];
+        double lowest = layout.slopeDeg() + offsets[offsets.length / 2] - layout.allowanceDeg();
+        LayoutBuilder.Laid laid = lay(layout, lowest, place -> units(layout, offsets, place));
+        LayoutBuilder.Place place = laid.place();
+        notePathBasis(layout, laid);
+        OptionalDouble nominal = request.atHelipad() ? OptionalDouble.of(layout.nominalHeightM(place.lens(), layout.slopeDeg()))
+                : OptionalDouble.empty();
+        return layout.finish(laid, nominal, new Surfaces.Anchor(lowestSetting, place.distanceM(),
+                UnshiftedDistance.of(place.distanceM()), place.lensM()));
     }
 
     @Override
-    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        List<UnitPlan> lowestFirst = new ArrayList<>(units);
-        lowestFirst.sort(Comparator.comparingDouble(UnitPlan::settingDeg));
-        draft.reader().minutes(draft.prefix() + "transition-width");
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        double lowestSetting = units.stream().mapToDouble(UnitPlan::settingDeg).min().orElseThrow();
+        layout.reader().minutes(layout.prefix() + "transition-width");
         FramePoint centre = LayoutBuilder.centre(units);
-        OptionalDouble nominal = request.atHelipad() ? LayoutBuilder.heightOn(centre, draft.slopeDeg()) : OptionalDouble.empty();
-        return draft.laid(units, centre, lowestFirst.get(0).settingDeg(), nominal, nominalDistanceM, OptionalDouble.empty());
-    }
-
-    /** Returns whether the distance follows from a wheel clearance, which then has its own note. */
-    private static boolean clearanceWasAsked(SitingRequest request) {
-        return !request.hasGlidePath() && !request.has(Input.DISTANCE) && !request.has(Input.EYE_HEIGHT)
-                && !request.has(Input.HEIGHT_GROUP);
+        OptionalDouble nominal = request.atHelipad() ? OptionalDouble.of(layout.nominalHeightM(centre, layout.slopeDeg()))
+                : OptionalDouble.empty();
+        return layout.laid(units, centre, lowestSetting, nominal, unshifted);
     }
 
     private static boolean isGroup4(SitingRequest request) {
         return request.number(Input.HEIGHT_GROUP).filter(group -> Math.round(group) == 4).isPresent();
     }
 
-    private boolean sitesOnIntercept(LayoutBuilder draft) {
-        return draft.reader().hasMetres(draft.prefix() + "glide-path-distance-tolerance");
+    private boolean sitesOnIntercept(LayoutBuilder layout) {
+        return layout.reader().hasMetres(layout.prefix() + "glide-path-distance-tolerance");
     }
 
-    private boolean widened(LayoutBuilder draft) {
-        SitingRequest request = draft.request();
-        boolean possible = draft.reader().has(draft.prefix() + "glide-path-outer-offset-min");
+    private boolean widened(LayoutBuilder layout) {
+        SitingRequest request = layout.request();
+        boolean possible = layout.reader().has(layout.prefix() + "glide-path-outer-offset-min");
         boolean wanted = request.settings().map(form -> form == SitingRequest.Settings.GLIDE_PATH)
-                .orElse(request.hasGlidePath() && (!sitesOnIntercept(draft) || isGroup4(request)));
+                .orElse(request.hasGlidePath() && (!sitesOnIntercept(layout) || isGroup4(request)));
         if (wanted && !possible && request.settings().isPresent()) {
-            draft.reader().note("The rule set gives no widened settings for this family; the standard ones are used.");
+            layout.reader().note(Message.of("siting.note.no-widened"));
         }
         return wanted && possible;
     }
 
     /** Returns the settings less the slope from the runway outward, so highest first. */
-    private double[] offsetsDeg(LayoutBuilder draft, boolean widened) {
-        RuleReader reader = draft.reader();
-        String prefix = draft.prefix();
-        if (draft.request().atHelipad()) {
+    private double[] offsetsDeg(LayoutBuilder layout, boolean widened) {
+        RuleReader reader = layout.reader();
+        String prefix = layout.prefix();
+        if (layout.request().atHelipad()) {
             double half = reader.sectorDegrees("helipad.on-slope-sector") / 2;
             return count == 2 ? new double[] {half, -half} : fromHalf(half, half + reader.degrees(prefix + "helipad-outer-step"));
         }
-        double steep = steepDifferenceDeg(draft);
+        double steep = steepDifferenceDeg(layout);
         if (steep > 0) {
             if (widened) {
-                reader.note("No widened settings are known for steep slopes; the steep standard settings are used.");
+                reader.note(Message.of("siting.note.no-widened-steep"));
             }
             return count == 2 ? new double[] {steep / 2, -steep / 2} : fromHalf(steep / 2, steep * 1.5);
         }
@@ -149,114 +141,118 @@ abstract class RowFamily implements IndicatorFamily {
         return new double[] {outer, inner, -inner, -outer};
     }
 
-    private static double steepDifferenceDeg(LayoutBuilder draft) {
-        RuleReader reader = draft.reader();
-        String prefix = draft.prefix();
-        if (!reader.has(prefix + "steep-from-deg") || draft.slopeDeg() <= reader.rules().value(prefix + "steep-from-deg").value()) {
+    private static double steepDifferenceDeg(LayoutBuilder layout) {
+        RuleReader reader = layout.reader();
+        String prefix = layout.prefix();
+        if (!reader.has(prefix + "steep-from-deg") || layout.slopeDeg() <= reader.rules().value(prefix + "steep-from-deg").value()) {
             return 0;
         }
-        boolean very = draft.slopeDeg() > reader.rules().value(prefix + "very-steep-from-deg").value();
+        boolean very = layout.slopeDeg() > reader.rules().value(prefix + "very-steep-from-deg").value();
         return reader.degrees(prefix + (very ? "very-steep-difference" : "steep-difference"));
     }
 
-    private LayoutBuilder.Place place(LayoutBuilder draft, double lowestDeg) {
-        SitingRequest request = draft.request();
-        if (request.has(Input.DISTANCE)) {
-            return draft.given();
+    private LayoutBuilder.Laid lay(LayoutBuilder layout, double lowestDeg, Function<LayoutBuilder.Place, List<UnitPlan>> units) {
+        SitingRequest request = layout.request();
+        if (request.atHelipad() || request.has(Input.DISTANCE)) {
+            LayoutBuilder.Place place = request.atHelipad() ? layout.helipadPlace() : layout.given();
+            return layout.lay(place, units.apply(place));
         }
-        if (request.atHelipad()) {
-            return draft.helipadPlace();
-        }
-        double levelFrom = draft.reader().metres(draft.prefix() + "level-correction-from");
-        if (!request.hasGlidePath()) {
-            return new LayoutBuilder.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), lowestDeg, levelFrom),
-                    draft.ground());
+        double levelFrom = layout.reader().metres(layout.prefix() + "level-correction-from");
+        Optional<GlidePathIntercept> path = GlidePathIntercept.of(request, layout.slopeDeg());
+        if (path.isEmpty()) {
+            return layout.solveLeast(EyeTarget.eyeHeightM(request, layout.reader()), lowestDeg, levelFrom, units);
         }
         if (request.has(Input.EYE_HEIGHT)) {
-            draft.reader().note(String.format(Locale.ROOT,
-                    "There is a glide path: the distance follows from it and not from the eye height of %.2f m.",
-                    request.need(Input.EYE_HEIGHT)));
+            layout.reader().note(Message.of("siting.note.eye-height-not-used", Words.m(request.need(Input.EYE_HEIGHT))));
         }
-        double tan = Angles.tanDeg(draft.slopeDeg());
-        double origin = request.number(Input.GLIDE_PATH_ORIGIN)
-                .orElseGet(() -> request.number(Input.REFERENCE_DATUM_HEIGHT).orElseThrow() / tan);
-        if (sitesOnIntercept(draft)) {
-            double extra = isGroup4(request) ? groupFourExtraM(draft) : 0;
-            double distance = origin + extra;
-            return new LayoutBuilder.Place(new LevelSolution(distance, 0, "glide path intercept", distance, draft.ground().lensAt(distance)),
-                    draft.ground());
-        }
+        layout.reader().note(path.get().note());
+        LayoutBuilder.Place place = sitesOnIntercept(layout) ? atIntercept(layout, path.get())
+                : besideGlidePath(layout, path.get(), levelFrom);
+        return layout.lay(place, units.apply(place));
+    }
+
+    private static LayoutBuilder.Place atIntercept(LayoutBuilder layout, GlidePathIntercept path) {
+        double distance = path.originM() + (isGroup4(layout.request()) ? groupFourExtraM(layout) : 0);
+        return new LayoutBuilder.Place(new LevelSolution(distance, 0, LevelSolution.Method.GLIDE_PATH, distance,
+                layout.ground().lensAt(distance)));
+    }
+
+    /** The slope through the origin of the glide path, raised by the mean height of the eye over the antenna, meets the lenses. */
+    private static LayoutBuilder.Place besideGlidePath(LayoutBuilder layout, GlidePathIntercept path, double levelFromM) {
+        double mean = meanEyeToAntennaM(layout.request());
+        layout.reader().note(Message.of("siting.note.beside-glide-path", Words.m(path.originM()), Words.m(mean)));
+        double height = path.groundM() + path.originM() * Angles.tanDeg(layout.slopeDeg()) + mean;
+        return layout.solve(height, layout.slopeDeg(), levelFromM);
+    }
+
+    private static double meanEyeToAntennaM(SitingRequest request) {
         if (!request.has(Input.EYE_TO_ANTENNA_MIN) && !request.has(Input.EYE_TO_ANTENNA_MAX)) {
             throw SitingException.missing(Input.EYE_TO_ANTENNA_MIN, Input.EYE_TO_ANTENNA_MAX);
         }
         double least = request.number(Input.EYE_TO_ANTENNA_MIN).orElseGet(() -> request.need(Input.EYE_TO_ANTENNA_MAX));
         double most = request.number(Input.EYE_TO_ANTENNA_MAX).orElse(least);
         if (most < least) {
-            throw new SitingException("the greatest eye-to-antenna height (eye-to-antenna-max-m) is less than the smallest");
+            throw new SitingException(Message.of("siting.refused.antenna-order", Input.EYE_TO_ANTENNA_MAX.message(),
+                    Input.EYE_TO_ANTENNA_MIN.message()));
         }
-        double mean = (least + most) / 2;
-        draft.reader().note(String.format(Locale.ROOT,
-                "Sited beside the glide path: origin %.2f m from the threshold plus the mean eye-to-antenna height of %.2f m along the "
-                        + "slope.", origin,
-                mean));
-        return new LayoutBuilder.Place(draft.ground().solve(origin * tan + mean, draft.slopeDeg(), levelFrom), draft.ground());
+        return (least + most) / 2;
     }
 
-    private static double groupFourExtraM(LayoutBuilder draft) {
-        if (!draft.reader().hasMetres(draft.prefix() + "group-4-extra-distance")) {
+    private static double groupFourExtraM(LayoutBuilder layout) {
+        if (!layout.reader().hasMetres(layout.prefix() + "group-4-extra-distance")) {
             return 0;
         }
-        draft.reader().note("Height group 4 beside a glide path: 300 ft beyond the intercept; read for Army airfields, from memory for "
-                + "others.");
-        return draft.reader().metres(draft.prefix() + "group-4-extra-distance");
+        double extra = layout.reader().metres(layout.prefix() + "group-4-extra-distance");
+        layout.reader().note(Message.of("siting.note.group-4", Words.mFt(extra)));
+        return extra;
     }
 
-    private void notePathBasis(LayoutBuilder draft, LayoutBuilder.Place place, double eyeHeight) {
-        if (sitesOnIntercept(draft) && !draft.request().hasGlidePath() && !draft.request().has(Input.DISTANCE)) {
-            double onPath = draft.ground().solve(eyeHeight, draft.slopeDeg(), 0).distanceM();
-            draft.reader().note(String.format(Locale.ROOT,
-                    "Crossing height on the lowest on-course signal: %.2f m (%.2f ft). On the path angle instead: %.2f m (%.2f ft).",
-                    place.distanceM(), Lengths.metresToFeet(place.distanceM()), onPath, Lengths.metresToFeet(onPath)));
+    private void notePathBasis(LayoutBuilder layout, LayoutBuilder.Laid laid) {
+        if (sitesOnIntercept(layout) && !layout.request().hasGlidePath() && !layout.request().has(Input.DISTANCE)) {
+            double onPath = layout.solve(laid.bound().heightM(), layout.slopeDeg(), 0).distanceM();
+            layout.reader().note(Message.of("siting.note.path-basis", Words.mFt(laid.place().distanceM()), Words.mFt(onPath)));
         }
     }
 
-    private List<UnitPlan> units(LayoutBuilder draft, double[] offsets, LayoutBuilder.Place place) {
-        RuleReader reader = draft.reader();
-        double[] lateral = lateralM(draft);
-        double width = reader.minutes(draft.prefix() + "transition-width");
+    private List<UnitPlan> units(LayoutBuilder layout, double[] offsets, LayoutBuilder.Place place) {
+        RuleReader reader = layout.reader();
+        double[] lateral = lateralM(layout);
+        double width = reader.minutes(layout.prefix() + "transition-width");
         boolean outerFirst = "outer-first".equals(reader.rules().descriptor().numbering());
         List<UnitPlan> units = new ArrayList<>();
         for (int i = 0; i < offsets.length; i++) {
             String id = outerFirst ? String.valueOf((char) ('A' + offsets.length - 1 - i)) : String.valueOf(i + 1);
             FramePoint lens = new FramePoint(place.distanceM(), lateral[0] + i * lateral[1], place.lensM());
-            units.add(UnitPlan.twoColour(id, 1, lens, draft.slopeDeg() + offsets[i], width, Light.RED, Light.WHITE));
+            units.add(UnitPlan.twoColour(id, 1, lens, layout.slopeDeg() + offsets[i], width, Light.RED, Light.WHITE));
         }
-        return Sides.place(units, draft.request().side());
+        return Sides.place(units, layout.request().side());
     }
 
     /** Returns the inner unit from the centre line, and the spacing. */
-    private double[] lateralM(LayoutBuilder draft) {
-        RuleReader reader = draft.reader();
-        String prefix = draft.prefix();
-        SitingRequest request = draft.request();
+    private double[] lateralM(LayoutBuilder layout) {
+        RuleReader reader = layout.reader();
+        String prefix = layout.prefix();
+        SitingRequest request = layout.request();
         boolean lowCode = request.number(Input.CODE).filter(code -> Math.round(code) <= 2).isPresent();
-        String layout = request.option("layout").orElse(lowCode && reader.hasMetres(prefix + "reduced-unit-spacing") ? "reduced"
+        String pattern = request.option("layout").orElse(lowCode && reader.hasMetres(prefix + "reduced-unit-spacing") ? "reduced"
                 : "standard");
         String edge = prefix + "inner-unit-to-edge";
         String spacing = prefix + "unit-spacing";
-        if (!"standard".equals(layout)) {
-            if (reader.hasMetres(prefix + layout + "-unit-spacing")) {
-                edge = prefix + layout + "-inner-unit-to-edge";
-                spacing = prefix + layout + "-unit-spacing";
-                reader.note("The " + layout + " layout is used" + ("reduced".equals(layout) ? "; its usable range is shorter." : "."));
-            } else if ("reduced".equals(layout) && reader.hasMetres(prefix + "small-runway-inner-unit-to-edge")) {
+        if (!"standard".equals(pattern)) {
+            if (reader.hasMetres(prefix + pattern + "-unit-spacing")) {
+                edge = prefix + pattern + "-inner-unit-to-edge";
+                spacing = prefix + pattern + "-unit-spacing";
+                reader.note(Message.of("reduced".equals(pattern) ? "siting.note.layout-reduced" : "siting.note.layout",
+                        Words.term("layout." + pattern)));
+            } else if ("reduced".equals(pattern) && reader.hasMetres(prefix + "small-runway-inner-unit-to-edge")) {
                 edge = prefix + "small-runway-inner-unit-to-edge";
                 spacing = prefix + "unit-spacing-least";
             } else {
-                throw new SitingException("rule set " + reader.rules().key() + " has no layout '" + layout + "' for " + name);
+                throw new SitingException(Message.of("siting.refused.layout", Words.name(reader.rules().key()), Words.name(pattern),
+                        Words.name(name)));
             }
         }
-        return new double[] {draft.halfWidthM() + reader.metres(edge), reader.metres(spacing)};
+        return new double[] {layout.halfWidthM() + reader.metres(edge), reader.metres(spacing)};
     }
 
     @Override
@@ -273,10 +269,10 @@ abstract class RowFamily implements IndicatorFamily {
     private Meaning ofRow(List<SeenUnit> row) {
         int reds = 0;
         boolean white = false;
-        for (SeenUnit one : row) {
-            if (Light.RED.equals(one.light()) && !white) {
+        for (SeenUnit seen : row) {
+            if (Light.RED.equals(seen.light()) && !white) {
                 reds++;
-            } else if (Light.WHITE.equals(one.light())) {
+            } else if (Light.WHITE.equals(seen.light())) {
                 white = true;
             } else {
                 return Meaning.OUTSIDE;

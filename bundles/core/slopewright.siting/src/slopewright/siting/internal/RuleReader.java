@@ -86,8 +86,8 @@ final class RuleReader {
     }
 
     private CitedValue value(String key) {
-        return rules.find(key).orElseThrow(() -> new SitingException(
-                "rule set " + rules.key() + " (" + rules.edition() + ") gives no value for " + key + "; it can not lay this out"));
+        return rules.find(key).orElseThrow(() -> new SitingException(Message.of("siting.refused.no-value", Words.name(rules.key()),
+                Words.name(rules.edition()), Words.name(key))));
     }
 
     private double use(CitedValue value) {
@@ -97,10 +97,6 @@ final class RuleReader {
 
     void use(String name, double value, String unit, Citation citation) {
         used.putIfAbsent(name, new Siting.CitedUse(name, value, unit, citation));
-    }
-
-    void note(String note) {
-        note(Message.of("plain", Words.name(note)));
     }
 
     void note(Message note) {

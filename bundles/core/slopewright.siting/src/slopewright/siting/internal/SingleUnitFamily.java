@@ -1,12 +1,13 @@
 package slopewright.siting.internal;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
-import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.Light;
@@ -19,6 +20,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /**
@@ -73,7 +75,7 @@ abstract class SingleUnitFamily implements IndicatorFamily {
     abstract List<SectorEdge> edges(RuleReader reader, double slopeDeg, double halfDeg);
 
     /** Notes what a reader must know of the signals, such as how they pulsate. */
-    void describe(LayoutBuilder draft) {
+    void describe(LayoutBuilder layout) {
         // steady signals need no words
     }
 
@@ -84,35 +86,48 @@ abstract class SingleUnitFamily implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        RuleReader reader = draft.reader();
-        draft.unitCount();
-        double slope = draft.slopeDeg();
-        double half = onSlopeSectorDeg(draft) / 2;
-        double lowest = slope - half;
-        LayoutBuilder.Place place = place(draft, lowest);
-        double eyeHeight = place.distanceM() * Angles.tanDeg(slope) + place.lensM();
-        double right = request.atHelipad() ? 0 : draft.halfWidthM() + reader.metres(draft.prefix() + "unit-to-edge");
-        List<SectorEdge> edges = edges(reader, slope, half);
-        describe(draft);
-        UnitPlan unit = new UnitPlan("1", 1, new FramePoint(place.distanceM(), right, place.lensM()), slope, 0, edges);
-        return draft.finish(place, place.distanceM(), Sides.place(List.of(unit), oneSide(request)), OptionalDouble.of(eyeHeight),
-                new Surfaces.Anchor(lowestSettingDeg(edges, lowest), lowest, place.distanceM(), place.distanceM(), place.lensM(),
-                        OptionalDouble.empty()));
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        layout.unitCount();
+        double slope = layout.slopeDeg();
+        double half = onSlopeSectorDeg(layout) / 2;
+        List<SectorEdge> edges = edges(layout.reader(), slope, half);
+        describe(layout);
+        LayoutBuilder.Laid laid = lay(layout, slope - half, place -> units(layout, edges, place));
+        LayoutBuilder.Place place = laid.place();
+        return layout.finish(laid, OptionalDouble.of(layout.nominalHeightM(place.lens(), slope)), new Surfaces.Anchor(
+                lowestSettingDeg(edges, slope - half), place.distanceM(), UnshiftedDistance.of(place.distanceM()), place.lensM()));
+    }
+
+    private static LayoutBuilder.Laid lay(LayoutBuilder layout, double lowestDeg,
+            Function<LayoutBuilder.Place, List<UnitPlan>> units) {
+        SitingRequest request = layout.request();
+        if (request.atHelipad() || request.has(Input.DISTANCE)) {
+            LayoutBuilder.Place place = request.atHelipad() ? layout.helipadPlace() : layout.given();
+            return layout.lay(place, units.apply(place));
+        }
+        return layout.solveLeast(EyeTarget.eyeHeightM(request, layout.reader()), lowestDeg, 0, units);
+    }
+
+    private List<UnitPlan> units(LayoutBuilder layout, List<SectorEdge> edges, LayoutBuilder.Place place) {
+        double right = layout.request().atHelipad() ? 0
+                : layout.halfWidthM() + layout.reader().metres(layout.prefix() + "unit-to-edge");
+        UnitPlan unit = new UnitPlan("1", 1, new FramePoint(place.distanceM(), right, place.lensM()), layout.slopeDeg(), 0, edges);
+        return Sides.place(List.of(unit), oneSide(layout.request()));
     }
 
     @Override
-    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
         UnitPlan unit = units.get(0);
-        double lowest = unit.settingDeg() - onSlopeSectorDeg(draft) / 2;
+        double lowest = unit.settingDeg() - onSlopeSectorDeg(layout) / 2;
         for (SectorEdge edge : unit.edges()) {
             if (meanings(List.of(seen(unit, edge.above()))).containsValue(Meaning.ON_SLOPE)) {
                 lowest = edge.angleDeg();
             }
         }
-        return draft.laid(units, LayoutBuilder.centre(units), lowestSettingDeg(unit.edges(), lowest),
-                LayoutBuilder.heightOn(LayoutBuilder.centre(units), unit.settingDeg()), nominalDistanceM, OptionalDouble.empty());
+        FramePoint centre = LayoutBuilder.centre(units);
+        return layout.laid(units, centre, lowestSettingDeg(unit.edges(), lowest),
+                OptionalDouble.of(layout.nominalHeightM(centre, unit.settingDeg())), unshifted);
     }
 
     private static SeenUnit seen(UnitPlan unit, Light light) {
@@ -121,34 +136,23 @@ abstract class SingleUnitFamily implements IndicatorFamily {
 
     private Side oneSide(SitingRequest request) {
         if (request.side() == Side.BOTH) {
-            throw new SitingException(name + " is one unit; it stands on one side");
+            throw new SitingException(Message.of("siting.refused.one-unit", Words.name(name)));
         }
         return request.side();
     }
 
-    private static LayoutBuilder.Place place(LayoutBuilder draft, double lowestDeg) {
-        SitingRequest request = draft.request();
-        if (request.has(Input.DISTANCE)) {
-            return draft.given();
-        }
-        return request.atHelipad() ? draft.helipadPlace()
-                : new LayoutBuilder.Place(draft.ground().solve(EyeTarget.eyeHeightM(request, draft.reader()), lowestDeg, 0), draft.ground());
-    }
-
-    private double onSlopeSectorDeg(LayoutBuilder draft) {
-        if (draft.request().has(Input.ON_SLOPE_SECTOR)) {
-            double entered = draft.request().need(Input.ON_SLOPE_SECTOR);
-            if (entered <= 0 || entered >= 2 * draft.slopeDeg()) {
-                throw new SitingException("the on-slope sector (on-slope-sector-deg) must be more than zero and less than twice the slope");
+    private double onSlopeSectorDeg(LayoutBuilder layout) {
+        if (layout.request().has(Input.ON_SLOPE_SECTOR)) {
+            double entered = layout.request().need(Input.ON_SLOPE_SECTOR);
+            if (entered <= 0 || entered >= 2 * layout.slopeDeg()) {
+                throw new SitingException(Message.of("siting.refused.sector", Input.ON_SLOPE_SECTOR.message()));
             }
             return entered;
         }
-        double sector = draft.reader().sectorDegrees(draft.prefix() + "on-slope-sector");
-        if (draft.request().option(SitingRequest.OWN_SECTORS).isEmpty() && draft.reader().rules()
-                .find(draft.prefix() + "on-slope-sector-deg").filter(value -> value.citation().toConfirm()).isPresent()) {
-            draft.reader().note(String.format(Locale.ROOT,
-                    "The on-slope sector of %.2f° depends on the make and is from memory: enter or confirm the sectors of the unit in "
-                            + "hand.", sector));
+        double sector = layout.reader().sectorDegrees(layout.prefix() + "on-slope-sector");
+        if (layout.request().option(SitingRequest.OWN_SECTORS).isEmpty() && layout.reader().rules()
+                .find(layout.prefix() + "on-slope-sector-deg").filter(value -> value.citation().toConfirm()).isPresent()) {
+            layout.reader().note(Message.of("siting.note.sector-by-make", Words.degrees(sector)));
         }
         return sector;
     }

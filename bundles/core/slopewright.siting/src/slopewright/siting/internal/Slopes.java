@@ -1,8 +1,9 @@
 package slopewright.siting.internal;
 
-import java.util.Locale;
-
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.siting.Input;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
@@ -24,12 +25,11 @@ final class Slopes {
             double speed = request.need(Input.GROUND_SPEED);
             double descent = request.need(Input.DESCENT);
             if (speed <= 0 || descent <= 0) {
-                throw new SitingException("ground speed and rate of descent must be more than zero");
+                throw new SitingException(Message.of("siting.refused.descent"));
             }
             double slope = fromDescentDeg(speed, descent);
-            reader.note(String.format(Locale.ROOT,
-                    "The slope of %.2f° follows from %.0f kt over the ground and %.0f ft/min (tangent form).", slope,
-                    speed, descent));
+            reader.note(Message.of("siting.note.descent", Words.degrees(slope), Words.quantity(speed, Notation.KNOTS),
+                    Words.quantity(descent, Notation.FEET_PER_MINUTE)));
             return checked(slope);
         }
         return checked(request.need(Input.SLOPE));
@@ -48,9 +48,8 @@ final class Slopes {
 
     private static double checked(double slope) {
         if (slope < LEAST_DEG || slope > MOST_DEG) {
-            throw new SitingException(String.format(Locale.ROOT, "an approach slope (slope-deg) of %.3f° is outside %.1f° to %.0f°", slope,
-                    LEAST_DEG,
-                    MOST_DEG));
+            throw new SitingException(Message.of("siting.refused.slope", Input.SLOPE.message(), Words.degrees(slope),
+                    Words.wholeDegrees(LEAST_DEG), Words.wholeDegrees(MOST_DEG)));
         }
         return slope;
     }

@@ -2,14 +2,15 @@ package slopewright.siting.internal;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-import slopewright.geometry.Angles;
 import slopewright.geometry.Decimals;
 import slopewright.geometry.FramePoint;
+import slopewright.geometry.StoredResolution;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Colour;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
@@ -23,6 +24,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.RuleSet;
 
 /**
@@ -32,6 +34,12 @@ import slopewright.standards.RuleSet;
 abstract class TFormFamily implements IndicatorFamily {
 
     private static final int LEG_UNITS = 3;
+    private static final int WING = 1;
+    private static final int FLY_UP = 2;
+    private static final int FLY_DOWN = 3;
+    /** How near a solved eye height comes to the wanted one, metres. */
+    private static final double SOLVED_M = 1e-9;
+    private static final int MOST_STEPS = 60;
 
     private final String key;
     private final String name;
@@ -65,121 +73,167 @@ abstract class TFormFamily implements IndicatorFamily {
 
     @Override
     public Siting site(SitingRequest request, RuleSet rules) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        RuleReader reader = draft.reader();
-        draft.unitCount();
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        layout.unitCount();
         if (bothSides && request.side() == Side.RIGHT || !bothSides && request.side() == Side.BOTH) {
-            throw new SitingException(bothSides ? name
-                    + " stands on both sides; one side alone is the abbreviated form (t-form-abbreviated)"
-                    : name + " stands on one side; on both sides it is the full form (t-form)");
+            throw new SitingException(Message.of(bothSides ? "siting.refused.t-form-one-side" : "siting.refused.t-form-both-sides",
+                    Words.name(name)));
         }
-        double slope = draft.slopeDeg();
-        LayoutBuilder.Place bar = request.has(Input.DISTANCE) ? draft.given()
-                : new LayoutBuilder.Place(draft.ground().solve(eyeHeightM(draft), slope, 0), draft.ground());
-        double eyeHeight = bar.distanceM() * Angles.tanDeg(slope) + bar.lensM();
-        List<UnitPlan> units = Sides.place(oneSide(draft, bar, eyeHeight), bothSides ? Side.BOTH : request.side());
-        double nearest = units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElseThrow();
-        if (nearest <= 0) {
-            throw new SitingException(String.format(Locale.ROOT,
-                    "the fly-up unit nearest to the approach would stand %.1f m before the threshold; "
-                    + "raise the eye height", -nearest));
-        }
-        double redLimit = redLimitDeg(draft);
-        boolean raised = redLimit > reader.degrees(draft.prefix() + "red-limit");
-        return draft.finish(bar, bar.distanceM(), units, OptionalDouble.of(eyeHeight), new Surfaces.Anchor(redLimit, slope, nearest, nearest,
-                bar.lensM(),
-                raised ? OptionalDouble.of(redLimit) : OptionalDouble.empty()));
+        Plan plan = new Plan(layout, redLimitDeg(layout));
+        Laid laid = lay(layout, plan);
+        double nearest = nearestM(laid.parts().units());
+        noteNominalHeight(layout, laid.nominalM());
+        return layout.finish(laid.parts(), OptionalDouble.of(laid.nominalM()), new Surfaces.Anchor(plan.redDeg, nearest,
+                UnshiftedDistance.of(nearest), laid.parts().place().lensM()));
     }
 
     @Override
-    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, double nominalDistanceM) {
-        LayoutBuilder draft = new LayoutBuilder(this, request, rules);
-        double cutOff = LayoutBuilder.bar(units, 2).stream().mapToDouble(UnitPlan::settingDeg).max().orElseThrow();
-        double red = LayoutBuilder.bar(units, 1).get(0).settingDeg();
-        boolean raised = red > draft.reader().degrees(draft.prefix() + "red-limit");
-        FramePoint bar = LayoutBuilder.centre(LayoutBuilder.bar(units, 1));
-        return draft.laid(units, bar, red, LayoutBuilder.heightOn(bar, cutOff), nominalDistanceM,
-                raised ? OptionalDouble.of(red) : OptionalDouble.empty());
+    public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
+        LayoutBuilder layout = new LayoutBuilder(this, request, rules);
+        double cutOff = LayoutBuilder.bar(units, FLY_UP).stream().mapToDouble(UnitPlan::settingDeg).max().orElseThrow();
+        double red = LayoutBuilder.bar(units, WING).get(0).settingDeg();
+        FramePoint bar = LayoutBuilder.centre(LayoutBuilder.bar(units, WING));
+        return layout.laid(units, bar, red, OptionalDouble.of(layout.nominalHeightM(bar, cutOff)), unshifted);
     }
 
-    private static double eyeHeightM(LayoutBuilder draft) {
-        RuleReader reader = draft.reader();
-        SitingRequest request = draft.request();
-        if (!request.has(Input.EYE_HEIGHT) && !request.has(Input.EYE_TO_WHEEL)) {
-            double nominal = reader.metres(draft.prefix() + "nominal-eye-height");
-            reader.note(String.format(Locale.ROOT, "No eye height and no aeroplane were given: the nominal %.2f m is used.", nominal));
-            return nominal;
+    /** A layout with its eye height on the slope itself. */
+    private record Laid(LayoutBuilder.Laid parts, double nominalM) {
+    }
+
+    /** Lays the form out for the eye height on the slope that was entered, or so that the bars alone are seen from the aeroplane's. */
+    private Laid lay(LayoutBuilder layout, Plan plan) {
+        SitingRequest request = layout.request();
+        if (request.has(Input.DISTANCE)) {
+            LayoutBuilder.Place bar = layout.given();
+            return laid(layout, plan, bar, layout.nominalHeightM(bar.lens(), layout.slopeDeg()));
         }
-        double height = EyeTarget.eyeHeightM(request, reader);
-        double from = reader.metres(draft.prefix() + "eye-height-from");
-        double to = reader.metres(draft.prefix() + "eye-height-to");
-        if (height < from || height > to) {
-            reader.note(String.format(Locale.ROOT, "The on-slope eye height of %.2f m is outside the usual %.0f m to %.0f m.", height, from,
-                    to));
+        if (request.has(Input.EYE_HEIGHT)) {
+            return solved(layout, plan, EyeTarget.enteredM(request));
         }
-        return height;
+        if (request.has(Input.EYE_TO_WHEEL)) {
+            layout.keepClearance();
+            return solvedLeast(layout, plan, EyeTarget.ofAeroplaneM(request, layout.reader()));
+        }
+        double nominal = layout.reader().metres(layout.prefix() + "nominal-eye-height");
+        layout.reader().note(Message.of("siting.note.nominal-eye-height", Words.m(nominal)));
+        return solved(layout, plan, nominal);
+    }
+
+    private Laid solved(LayoutBuilder layout, Plan plan, double nominalM) {
+        return laid(layout, plan, layout.solve(nominalM, layout.slopeDeg(), 0), nominalM);
+    }
+
+    private Laid laid(LayoutBuilder layout, Plan plan, LayoutBuilder.Place bar, double nominalM) {
+        List<UnitPlan> units = Sides.place(plan.units(bar, nominalM), bothSides ? Side.BOTH : layout.request().side());
+        if (bar.distanceM() > 0 && nearestM(units) <= 0) {
+            throw new SitingException(Message.of("siting.refused.fly-up-before-threshold", Words.m(-nearestM(units))));
+        }
+        return new Laid(layout.lay(bar, units), nominalM);
+    }
+
+    private static double nearestM(List<UnitPlan> units) {
+        return units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElseThrow();
+    }
+
+    /** The first fly-up unit, so much nearer to the approach, goes out that much lower; what is left is closed by steps. */
+    private Laid solvedLeast(LayoutBuilder layout, Plan plan, double mehtM) {
+        double nominal = mehtM + plan.firstOffsetM() * layout.riseAlong(layout.slopeDeg());
+        Laid laid = solved(layout, plan, nominal);
+        for (int step = 0; Math.abs(laid.parts().bound().heightM() - mehtM) > SOLVED_M; step++) {
+            if (step == MOST_STEPS) {
+                throw new SitingException(Message.of("siting.refused.no-least-height", Words.m(mehtM)));
+            }
+            nominal += mehtM - laid.parts().bound().heightM();
+            laid = solved(layout, plan, nominal);
+        }
+        return laid;
+    }
+
+    private static void noteNominalHeight(LayoutBuilder layout, double heightM) {
+        double from = layout.reader().metres(layout.prefix() + "eye-height-from");
+        double to = layout.reader().metres(layout.prefix() + "eye-height-to");
+        if (heightM < from - StoredResolution.LENGTH_M || heightM > to + StoredResolution.LENGTH_M) {
+            layout.reader().note(Message.of("siting.note.eye-height-outside", Words.m(heightM), Words.wholeM(from), Words.wholeM(to)));
+        }
     }
 
     private static double parsed(String redLimit) {
         try {
             return Decimals.parse(redLimit);
         } catch (IllegalArgumentException e) {
-            throw new SitingException("the red limit (red-limit-deg): " + e.getMessage());
+            throw new SitingException(Message.of("siting.refused.red-limit-number", Words.name(redLimit)));
         }
     }
 
-    private static double redLimitDeg(LayoutBuilder draft) {
-        double standard = draft.reader().degrees(draft.prefix() + "red-limit");
-        double chosen = draft.request().option("red-limit-deg").map(TFormFamily::parsed).orElse(standard);
-        double highest = draft.slopeDeg() - Angles.minutesToDeg(draft.reader().minutes(draft.prefix() + "fly-up-step") * (LEG_UNITS - 1));
+    private static double redLimitDeg(LayoutBuilder layout) {
+        double standard = layout.reader().degrees(layout.prefix() + "red-limit");
+        double chosen = layout.request().option("red-limit-deg").map(TFormFamily::parsed).orElse(standard);
+        double highest = layout.slopeDeg() - layout.reader().degrees(layout.prefix() + "fly-up-step") * (LEG_UNITS - 1);
         if (chosen < standard || chosen >= highest) {
-            throw new SitingException(String.format(Locale.ROOT, "the red limit lies from %.2f° to below %.2f°, not at %.2f°", standard,
-                    highest,
-                    chosen));
+            throw new SitingException(Message.of("siting.refused.red-limit", Words.degrees(standard), Words.degrees(highest),
+                    Words.degrees(chosen)));
         }
         return chosen;
     }
 
-    /** Lays out one side on the right of the centre line. */
-    private List<UnitPlan> oneSide(LayoutBuilder draft, LayoutBuilder.Place bar, double eyeHeightM) {
-        RuleReader reader = draft.reader();
-        String prefix = draft.prefix();
-        double slope = draft.slopeDeg();
-        double leg = draft.halfWidthM() + reader.metres(prefix + "leg-to-edge");
-        double inner = reader.metres(prefix + "bar-inner-offset");
-        double outer = reader.metres(prefix + "bar-outer-offset");
-        double first = reader.metres(prefix + "leg-first-offset");
-        double spacing = reader.metres(prefix + "leg-spacing");
-        double red = redLimitDeg(draft);
-        double top = reader.degrees(prefix + "beam-top");
-        double width = reader.minutes(prefix + "transition-width");
-        double upStep = reader.degrees(prefix + "fly-up-step");
-        double downStep = reader.degrees(prefix + "fly-down-step");
-        Edges edges = new Edges(red, top, width);
-        double[] across = {leg - outer, leg - inner, leg + inner, leg + outer};
-        List<UnitPlan> units = new ArrayList<>();
-        for (int i = 0; i < across.length; i++) {
-            units.add(new UnitPlan("W" + (i + 1), 1, new FramePoint(bar.distanceM(), across[i], bar.lensM()), red, 0, edges.wing()));
-        }
-        double levelBar = draft.request().has(Input.DISTANCE) ? bar.distanceM() : eyeHeightM / Angles.tanDeg(slope);
-        for (int n = 0; n < LEG_UNITS; n++) {
-            double up = slope - n * upStep;
-            double down = slope + n * downStep;
-            FramePoint upPlace = moved(draft, levelBar - first - n * spacing, up, leg);
-            FramePoint downPlace = moved(draft, levelBar + first + n * spacing, down, leg);
-            units.add(new UnitPlan("U" + (n + 1), 2, upPlace, up, 0, edges.flyUp(up)));
-            units.add(new UnitPlan("D" + (n + 1), 3, downPlace, down, 0, edges.flyDown(down)));
-        }
-        return units;
-    }
+    /** The dimensions of one side, read once, and the units that they give on the right of the centre line. */
+    private static final class Plan {
 
-    /** Returns the place where a unit's cut-off plane passes as it would on level ground. */
-    private static FramePoint moved(LayoutBuilder draft, double levelPlaceM, double cutOffDeg, double rightM) {
-        if (draft.request().has(Input.DISTANCE)) {
-            return new FramePoint(levelPlaceM, rightM, draft.ground().lensAt(levelPlaceM));
+        private final LayoutBuilder layout;
+        private final double legM;
+        private final double innerM;
+        private final double outerM;
+        private final double firstM;
+        private final double spacingM;
+        private final double redDeg;
+        private final double upStepDeg;
+        private final double downStepDeg;
+        private final Edges edges;
+
+        Plan(LayoutBuilder layout, double redDeg) {
+            RuleReader reader = layout.reader();
+            String prefix = layout.prefix();
+            this.layout = layout;
+            this.redDeg = redDeg;
+            legM = layout.halfWidthM() + reader.metres(prefix + "leg-to-edge");
+            innerM = reader.metres(prefix + "bar-inner-offset");
+            outerM = reader.metres(prefix + "bar-outer-offset");
+            firstM = reader.metres(prefix + "leg-first-offset");
+            spacingM = reader.metres(prefix + "leg-spacing");
+            upStepDeg = reader.degrees(prefix + "fly-up-step");
+            downStepDeg = reader.degrees(prefix + "fly-down-step");
+            edges = new Edges(redDeg, reader.degrees(prefix + "beam-top"), reader.minutes(prefix + "transition-width"));
         }
-        double along = draft.ground().solve(levelPlaceM * Angles.tanDeg(cutOffDeg), cutOffDeg, 0).distanceM();
-        return new FramePoint(along, rightM, draft.ground().lensAt(along));
+
+        /** Returns the distance from the bar to the first unit of a leg, metres. */
+        double firstOffsetM() {
+            return firstM;
+        }
+
+        List<UnitPlan> units(LayoutBuilder.Place bar, double nominalM) {
+            List<UnitPlan> units = new ArrayList<>();
+            double[] across = {legM - outerM, legM - innerM, legM + innerM, legM + outerM};
+            for (int i = 0; i < across.length; i++) {
+                units.add(new UnitPlan("W" + (i + 1), WING, new FramePoint(bar.distanceM(), across[i], bar.lensM()), redDeg, 0,
+                        edges.wing()));
+            }
+            boolean given = layout.request().has(Input.DISTANCE);
+            double levelBar = given ? bar.distanceM() : nominalM / layout.riseAlong(layout.slopeDeg());
+            for (int n = 0; n < LEG_UNITS; n++) {
+                double up = layout.slopeDeg() - n * upStepDeg;
+                double down = layout.slopeDeg() + n * downStepDeg;
+                double offset = firstM + n * spacingM;
+                units.add(new UnitPlan("U" + (n + 1), FLY_UP, place(levelBar - offset, up, given), up, 0, edges.flyUp(up)));
+                units.add(new UnitPlan("D" + (n + 1), FLY_DOWN, place(levelBar + offset, down, given), down, 0, edges.flyDown(down)));
+            }
+            return units;
+        }
+
+        /** Returns the place where a unit's cut-off plane passes as it would on level ground; a given layout is not moved. */
+        private FramePoint place(double levelPlaceM, double cutOffDeg, boolean given) {
+            double along = given ? levelPlaceM : layout.solve(levelPlaceM * layout.riseAlong(cutOffDeg), cutOffDeg, 0).distanceM();
+            return new FramePoint(along, legM, layout.ground().lensAt(along));
+        }
     }
 
     /** Makes the sector edges of the three kinds of unit. */
@@ -212,13 +266,13 @@ abstract class TFormFamily implements IndicatorFamily {
         boolean wingWhite = false;
         boolean flyUp = false;
         boolean flyDown = false;
-        for (SeenUnit one : seen) {
-            Colour colour = one.light().colour();
+        for (SeenUnit lamp : seen) {
+            Colour colour = lamp.light().colour();
             boolean lit = colour != Colour.NONE;
-            wingRed |= one.unit().bar() == 1 && colour == Colour.RED;
-            wingWhite |= one.unit().bar() == 1 && colour == Colour.WHITE;
-            flyUp |= one.unit().bar() == 2 && lit;
-            flyDown |= one.unit().bar() == 3 && lit;
+            wingRed |= lamp.unit().bar() == WING && colour == Colour.RED;
+            wingWhite |= lamp.unit().bar() == WING && colour == Colour.WHITE;
+            flyUp |= lamp.unit().bar() == FLY_UP && lit;
+            flyDown |= lamp.unit().bar() == FLY_DOWN && lit;
         }
         Meaning meaning = Meaning.OUTSIDE;
         if (wingRed && !wingWhite) {

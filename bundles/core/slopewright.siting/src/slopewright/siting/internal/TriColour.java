@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import slopewright.messages.Message;
 import slopewright.siting.Colour;
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
@@ -39,9 +40,9 @@ public final class TriColour extends SingleUnitFamily {
     }
 
     @Override
-    public List<String> remarks(List<SeenUnit> seen) {
-        SeenUnit one = seen.get(0);
-        boolean lower = one.inTransition() && one.elevationDeg() < one.unit().settingDeg();
-        return lower ? List.of("Between green and red a dark amber may appear, which looks like the amber of too high.") : List.of();
+    public List<Message> remarks(List<SeenUnit> seen) {
+        SeenUnit box = seen.get(0);
+        boolean lower = box.inTransition() && box.elevationDeg() < box.unit().settingDeg();
+        return lower ? List.of(Message.of("siting.remark.dark-amber")) : List.of();
     }
 }
