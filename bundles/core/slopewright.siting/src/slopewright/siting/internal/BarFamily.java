@@ -174,7 +174,7 @@ abstract class BarFamily implements IndicatorFamily {
     }
 
     private Argument bar(int index) {
-        return Words.term("bar." + bars.get(index));
+        return Words.term("siting-bar." + bars.get(index));
     }
 
     private void noteSpacing(LayoutBuilder layout, double[] distances) {

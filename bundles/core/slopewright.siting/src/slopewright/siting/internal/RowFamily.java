@@ -166,6 +166,9 @@ abstract class RowFamily implements IndicatorFamily {
             layout.reader().note(Message.of("siting.note.eye-height-not-used", Words.m(request.need(Input.EYE_HEIGHT))));
         }
         layout.reader().note(path.get().note());
+        if (!request.has(Input.GLIDE_PATH_ANGLE)) {
+            layout.reader().note(Message.of("siting.note.glide-path-angle-taken", Words.deg(layout.slopeDeg())));
+        }
         LayoutBuilder.Place place = sitesOnIntercept(layout) ? atIntercept(layout, path.get())
                 : besideGlidePath(layout, path.get(), levelFrom);
         return layout.lay(place, units.apply(place));

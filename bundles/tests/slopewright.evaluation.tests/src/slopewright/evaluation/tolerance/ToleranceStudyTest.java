@@ -20,6 +20,7 @@ import slopewright.geometry.FramePoint;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
+import slopewright.model.ApproachType;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.Place;
@@ -63,6 +64,7 @@ class ToleranceStudyTest {
         end.setThresholdElevationM(0.0);
         end.setThreshold(place(51, -1));
         end.setDesiredSlopeDeg(3.0);
+        end.setApproachType(ApproachType.VISUAL);
         end.getAids().add(aid);
         aid.setFamilyKey("four-unit-row");
         aid.setTargetEyeHeightM(15.0);

@@ -5,7 +5,6 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
-import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -29,9 +28,9 @@ public final class AntennaRangeRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
-        double angle = AidFacts.need(GlidePaths.atRunway(facts).getPathAngleDeg(), Message.of("missing.glide-path-angle"));
+        AidFacts.need(GlidePaths.atRunway(facts).getPathAngleDeg(), Message.of("missing.glide-path-angle"));
         CitedValue range = facts.common("glide-path.decision-distance-m");
-        double antenna = (range.value() + GlidePaths.originM(facts)) * Angles.tanDeg(angle);
+        double antenna = GlidePaths.intercept(facts).heightBeforeM(range.value());
         if (facts.host().getRegularGroups().isEmpty()) {
             throw Stop.missing(Message.of("missing.aeroplane-groups"));
         }

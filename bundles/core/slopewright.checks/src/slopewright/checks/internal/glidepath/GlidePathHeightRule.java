@@ -21,9 +21,15 @@ public final class GlidePathHeightRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         GlidePathAid path = GlidePaths.atRunway(facts);
         CitedValue limit = facts.common("coincidence.height-m");
-        double reference = AidFacts.need(path.getReferenceDatumHeightM(), Message.of("missing.reference-datum-height"));
+        Double entered = path.getReferenceDatumHeightM();
+        double reference = entered == null ? heightM(facts, path) : entered;
         double height = facts.laid().mehtM();
         outcomes.about(facts.aid()).measured(Measure.within(height, reference, limit.value(), "m")).resting(limit)
                 .saying("compared", Words.mFt(height), Words.mFt(reference), Words.mFt(limit.value())).advising("move").add();
+    }
+
+    private static double heightM(AidFacts facts, GlidePathAid path) {
+        AidFacts.need(path.getPathAngleDeg(), Message.of("missing.glide-path-angle"));
+        return GlidePaths.intercept(facts).heightM();
     }
 }

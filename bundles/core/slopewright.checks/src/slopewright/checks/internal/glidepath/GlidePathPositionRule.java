@@ -8,6 +8,7 @@ import slopewright.checks.internal.AidRule;
 import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.siting.GlidePathIntercept;
 import slopewright.siting.Input;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
@@ -39,15 +40,17 @@ public final class GlidePathPositionRule extends AidRule {
         SitingRequest request = facts.request();
         Siting laid = facts.laid();
         double tan = Angles.tanDeg(laid.slopeDeg());
-        double origin = GlidePaths.originM(facts);
+        GlidePathIntercept path = GlidePaths.intercept(facts);
+        double origin = path.originM();
         double least = AidFacts.need(request.number(Input.EYE_TO_ANTENNA_MIN).orElse(null), Message.of("missing.eye-to-antenna"));
         double mean = (least + request.need(Input.EYE_TO_ANTENNA_MAX)) / 2;
-        double wanted = origin * tan + mean;
+        double wanted = path.groundM() + origin * tan + mean;
         double lens = laid.reference().heightM();
         double height = laid.distanceM() * tan + lens;
         outcomes.about(facts.aid()).measured(Measure.within(height, wanted, tolerance.value(), "m")).resting(tolerance)
                 .step("eye-on-slope", Words.m(lens), Words.m(laid.distanceM()), Words.deg(laid.slopeDeg()), Words.m(height))
-                .step("eye-on-glide-path", Words.m(mean), Words.m(origin), Words.deg(laid.slopeDeg()), Words.m(wanted))
+                .step("eye-on-glide-path", Words.m(mean), Words.m(origin), Words.deg(laid.slopeDeg()), Words.m(wanted),
+                        Words.m(path.groundM()))
                 .saying("mean-eye", Words.m(height), Words.m(wanted), Words.m(origin), Words.m(mean), Words.m(tolerance.value()))
                 .advising(height < wanted ? "move-away" : "move-towards", Words.m(Math.abs(wanted - height) / tan)).add();
     }
@@ -57,7 +60,7 @@ public final class GlidePathPositionRule extends AidRule {
         Integer group = facts.aid().getHeightGroup();
         boolean farther = group != null && group == FARTHER_GROUP && facts.hasLength("group-4-extra-distance");
         Siting laid = facts.laid();
-        double origin = GlidePaths.originM(facts);
+        double origin = GlidePaths.intercept(facts).originM();
         CitedValue tolerance = facts.length(farther ? "group-4-distance-tolerance" : "glide-path-distance-tolerance");
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(tolerance);
         double wanted = origin;

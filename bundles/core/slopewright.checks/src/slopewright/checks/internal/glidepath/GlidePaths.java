@@ -1,10 +1,13 @@
 package slopewright.checks.internal.glidepath;
 
+import java.util.Optional;
+
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.Stop;
+import slopewright.evaluation.Attempt;
 import slopewright.messages.Message;
 import slopewright.model.GlidePathAid;
-import slopewright.siting.Input;
+import slopewright.siting.GlidePathIntercept;
 
 /** What the rules beside a glide path share. */
 final class GlidePaths {
@@ -26,8 +29,13 @@ final class GlidePaths {
         return of(facts);
     }
 
-    /** Returns its origin beyond the threshold, metres; ends the rule where it is not known. */
-    static double originM(AidFacts facts) {
-        return AidFacts.need(facts.request().number(Input.GLIDE_PATH_ORIGIN).orElse(null), Message.of("missing.glide-path-origin"));
+    /** Returns where it meets the runway profile; ends the rule where that is not known. */
+    static GlidePathIntercept intercept(AidFacts facts) {
+        if (of(facts).getOriginAlongM() == null) {
+            AidFacts.need(of(facts).getPathAngleDeg(), Message.of("missing.glide-path-origin"));
+        }
+        Attempt<Optional<GlidePathIntercept>> found = Attempt.of(() -> GlidePathIntercept.of(facts.request(), facts.laid().slopeDeg()));
+        Optional<GlidePathIntercept> intercept = found.value().orElseThrow(() -> Stop.unsolved(found.reason().orElseThrow()));
+        return AidFacts.need(intercept.orElse(null), Message.of("missing.glide-path-origin"));
     }
 }

@@ -16,6 +16,7 @@ import slopewright.siting.LightRhythm;
 import slopewright.siting.Meaning;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.range.RangeEstimate;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -60,7 +61,7 @@ final class Words {
         }
         sight.seen().forEach(one -> lines.add(unit(one)));
         beside().ifPresent(lines::add);
-        lines.addAll(sight.observation().remarks());
+        sight.observation().remarks().forEach(remark -> lines.add(MessageTexts.of(remark)));
         rhythm().ifPresent(lines::add);
         lines.addAll(range());
         lines.add(Messages.get("pilot.words.refraction", String.format(Locale.ROOT, "%.2f", Curvature.USUAL_REFRACTION)));
