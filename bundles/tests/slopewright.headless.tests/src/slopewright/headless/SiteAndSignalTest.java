@@ -63,7 +63,7 @@ class SiteAndSignalTest {
                 + " --approach visual --eye-height-m 50ft").json();
         assertEquals(1010.28, site.get("distanceM").asDouble() / 0.3048, 0.005);
         assertEquals(-125, site.get("units").get(0).get("rightM").asDouble() / 0.3048, 1e-6);
-        assertTrue(site.get("notes").toString().contains("954.06 ft"));
+        assertTrue(site.get("notes").toString().contains("954.1 ft"));
     }
 
     @Test
@@ -131,7 +131,7 @@ class SiteAndSignalTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "site | --family is missing",
-        "site --family lantern | there is no family 'lantern'",
+        "site --family lantern | there is no family ‘lantern’",
         "site --family two-bar --rule-set icao --slope-deg 3 | does not cover",
         "site --family four-unit-row --rule-set moon | there is no rule set 'moon'",
         "site --family four-unit-row --slope-deg 3 --runway-width-m 45 --code 4 | eye-to-wheel-m",
@@ -170,7 +170,7 @@ class SiteAndSignalTest {
     void theFormOfPulsesIsChosenAndNamed() {
         String site = "site --json --family pulsating --rule-set faa --slope-deg 3 --runway-width-m 45 --eye-height-m 15 --approach visual";
         assertTrue(Words.line(site).json().get("notes").toString().contains("their rate rises"));
-        assertTrue(Words.line(site + " --pulse-form length").json().get("notes").toString().contains("2.25 a second"));
+        assertTrue(Words.line(site + " --pulse-form length").json().get("notes").toString().contains("2.25 Hz"));
         assertEquals(2, Words.line(site + " --pulse-form colour").code());
     }
 }

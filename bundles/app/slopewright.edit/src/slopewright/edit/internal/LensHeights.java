@@ -1,13 +1,12 @@
 package slopewright.edit.internal;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
+import slopewright.evaluation.SiteGround;
 import slopewright.geometry.Profile;
 import slopewright.model.ApproachHost;
-import slopewright.model.ProfilePoint;
-import slopewright.model.RunwayEnd;
+import slopewright.siting.Side;
+import slopewright.siting.SitingException;
 
 /** How a lens rises and falls with surveyed ground when its unit is moved along the runway. */
 public final class LensHeights {
@@ -18,23 +17,17 @@ public final class LensHeights {
         this.ground = ground;
     }
 
-    /** Reads the site profile of a runway end; without one, or with one that can not be used, lenses stay at their elevation. */
-    public static LensHeights of(ApproachHost host) {
-        return new LensHeights(host instanceof RunwayEnd end ? profile(end) : Optional.empty());
-    }
-
-    private static Optional<Profile> profile(RunwayEnd end) {
-        List<ProfilePoint> points = end.getSiteProfile().stream()
-                .filter(point -> point.getChainageM() != null && point.getElevationM() != null)
-                .sorted(Comparator.comparing(ProfilePoint::getChainageM)).toList();
-        if (points.size() < 2) {
-            return Optional.empty();
-        }
+    /**
+     * Reads the ground under the units of an approach; where none is known, or it cannot be used, lenses stay at their elevation.
+     *
+     * @param host the runway end or approach direction
+     * @param side the side on which the units stand
+     */
+    public static LensHeights of(ApproachHost host, Side side) {
         try {
-            return Optional.of(Profile.of(points.stream().mapToDouble(ProfilePoint::getChainageM).toArray(),
-                    points.stream().mapToDouble(ProfilePoint::getElevationM).toArray()));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
+            return new LensHeights(SiteGround.of(host, side).profile());
+        } catch (SitingException e) {
+            return new LensHeights(Optional.empty());
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import slopewright.model.ApproachHost;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
+import slopewright.siting.Side;
 
 /** Sets light units down elsewhere, to the millimetre; where the ground was surveyed their lenses keep their height above it. */
 public final class UnitPlaces {
@@ -36,7 +37,8 @@ public final class UnitPlaces {
         unit.setAlongM(to);
         Optional<ApproachHost> host = Projects.host(unit);
         if (unit.getLensElevationM() != null && host.isPresent()) {
-            double rise = LensHeights.of(host.get()).riseM(from, to);
+            Side side = unit.getRightM() != null && unit.getRightM() > 0 ? Side.RIGHT : Side.LEFT;
+            double rise = LensHeights.of(host.get(), side).riseM(from, to);
             if (rise != 0) {
                 unit.setLensElevationM(rounded(unit.getLensElevationM() + rise));
             }

@@ -32,6 +32,7 @@ final class SitingOutput {
         Json.put(node, "eyeHeightOverThresholdM", siting.mehtM());
         Json.put(node, "nominalEyeHeightM", siting.nominalEyeHeightM());
         Json.put(node, "wheelClearanceM", siting.wheelClearanceM());
+        node.put("ground", siting.ground().key());
         ArrayNode units = node.putArray("units");
         siting.units().forEach(unit -> units.add(unit(unit)));
         if (siting.surface().isPresent()) {
@@ -80,6 +81,9 @@ final class SitingOutput {
         Json.put(node, "divergencePercent", surface.divergencePercent());
         surface.divergenceDeg().ifPresent(splay -> Json.put(node, "divergenceDeg", splay));
         Json.put(node, "lengthM", surface.lengthM());
+        if (surface.clearanceM() != 0) {
+            Json.put(node, "clearanceM", surface.clearanceM());
+        }
         if (surface.axisTurnDeg() != 0) {
             Json.put(node, "axisTurnDeg", surface.axisTurnDeg());
         }

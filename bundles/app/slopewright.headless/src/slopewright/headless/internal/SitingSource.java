@@ -58,7 +58,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
         }
         RuleSet rules = ProjectFiles.rules(project, SitingFlags.text(spec, "rule-set"));
         ApproachHost host = names.end() != null ? ProjectFiles.end(project, names.end()) : ProjectFiles.helipad(project, names.helipad());
-        return solve(spec, AidRequests.ofHost(host), rules, Optional.of(host));
+        return solve(spec, AidRequests.ofHost(host, SitingFlags.side(spec).orElse(Side.LEFT)), rules, Optional.of(host));
     }
 
     private static SitingSource standing(AidEvaluation evaluation) {
