@@ -42,7 +42,7 @@ class BookTest {
         Files.writeString(book(), signed + "## looked at again\n");
         Words after = Words.run("check", changed.toString(), "--rules", "DATA-30");
         assertTrue(after.out().contains("book.csv has changed since"), after.out());
-        assertEquals(1, after.code(), "a changed book is to clear up");
+        assertTrue(after.out().contains("0 not met, 1 to clear up"), after.out());
     }
 
     @Test
@@ -60,7 +60,7 @@ class BookTest {
         assertEquals(0, Words.run("rule-sets", "--new", own.toString(), "--over", "icao:9th").code());
         assertEquals(0, Words.run("rule-sets", "--check", own.toString()).code());
         assertEquals(2, Words.run("rule-sets", "--new", own.toString(), "--over", "icao:9th").code(), "never over what is there");
-        Files.writeString(own.resolve("values.csv"), Files.readString(own.resolve("values.csv")).replace(",deg,", ",ft,"));
+        Files.writeString(own.resolve("values.csv"), Files.readString(own.resolve("values.csv")).replaceFirst("\n([^#\n]+),m,-,", "\n$1,ft,-,"));
         Words wrong = Words.run("rule-sets", "--check", own.toString());
         assertEquals(3, wrong.code());
         assertTrue(wrong.err().contains("values.csv:4: "), wrong.err());
