@@ -144,6 +144,24 @@ class PlanImageTest {
         assertFalse(editor.isDirty());
     }
 
+    /** Files that once made a reader fail with something else than a reason. */
+    @Test
+    void aDamagedPictureIsRefusedWithTheReason() throws Exception {
+        Path cases = DemoProjects.root().resolve("bundles/tests/slopewright.ui.tests/cases/pictures");
+        List<Path> files;
+        try (Stream<Path> found = Files.list(cases)) {
+            files = found.sorted().toList();
+        }
+        assertTrue(files.size() >= 11, files.toString());
+        for (Path file : files) {
+            editor.addImage(file);
+            assertTrue(editor.notice().contains(file.getFileName().toString()) && editor.notice().contains("can't be read"),
+                    file + ": " + editor.notice());
+            assertTrue(images().isEmpty(), file.toString());
+        }
+        assertFalse(editor.isDirty());
+    }
+
     /** Tie point and pixel scale as OGC 19-008r4 defines them: the corner of pixel (0, 0) lies at the tie point, rows go south. */
     @Test
     void aGeoTiffInTheReferenceOfTheProjectPlacesItself() throws Exception {

@@ -1,14 +1,13 @@
 package slopewright.ui.plan.internal.image;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.channels.FileChannel;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 import java.util.Optional;
+
+import javax.imageio.ImageReader;
+import javax.imageio.plugins.tiff.TIFFDirectory;
+import javax.imageio.plugins.tiff.TIFFField;
 
 /**
  * The tags of a GeoTIFF that say where the picture lies, as the OGC GeoTIFF standard (19-008r4) names them: pixel scale (33550), tie
@@ -28,78 +27,50 @@ record GeoTags(Optional<Integer> epsg, double[] matrix) {
     private static final int PROJECTED_KEY = 3072;
     private static final int PIXEL_IS_POINT = 2;
     private static final int USER_DEFINED = 32767;
-    private static final int MOST_BYTES = 1 << 20;
-    private static final int ENTRY_BYTES = 12;
-    private static final int SHORT = 3;
-    private static final int DOUBLE = 12;
+    private static final int MOST_VALUES = 4096;
 
-    /** Reads the tags of a file, empty where it is no TIFF or has none of them. */
+    /**
+     * Reads the tags of a file, empty where it is no TIFF or has none of them.
+     *
+     * @throws IOException where it is no picture, or damaged; the message says so
+     */
     static Optional<GeoTags> read(Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            ByteBuffer head = bytes(channel, 0, 8);
-            boolean little = head.remaining() == 8 && head.get(0) == 'I' && head.get(1) == 'I';
-            boolean big = head.remaining() == 8 && head.get(0) == 'M' && head.get(1) == 'M';
-            if (!little && !big) {
-                return Optional.empty();
-            }
-            ByteOrder order = little ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN;
-            head.order(order);
-            return head.getShort(2) == 42 ? of(directory(channel, order, head.getInt(4) & 0xffffffffL)) : Optional.empty();
-        }
+        return PictureFile.read(file, true, GeoTags::read);
     }
 
-    private static ByteBuffer bytes(FileChannel channel, long at, int count) throws IOException {
-        if (count < 0 || count > MOST_BYTES) {
-            throw new IOException("a tag of " + count + " bytes");
-        }
-        ByteBuffer buffer = ByteBuffer.allocate(count);
-        while (buffer.hasRemaining() && channel.read(buffer, at + buffer.position()) > 0) {
-            continue;
-        }
-        return buffer.flip();
+    private static Optional<GeoTags> read(ImageReader reader) throws IOException {
+        return PictureFile.isTiff(reader) ? of(TIFFDirectory.createFromMetadata(reader.getImageMetadata(0))) : Optional.empty();
     }
 
-    private static Map<Integer, double[]> directory(FileChannel channel, ByteOrder order, long at) throws IOException {
-        Map<Integer, double[]> tags = new HashMap<>();
-        int count = bytes(channel, at, 2).order(order).getShort(0) & 0xffff;
-        ByteBuffer entries = bytes(channel, at + 2, count * ENTRY_BYTES).order(order);
-        for (int i = 0; i + ENTRY_BYTES <= entries.limit(); i += ENTRY_BYTES) {
-            int tag = entries.getShort(i) & 0xffff;
-            int type = entries.getShort(i + 2) & 0xffff;
-            int values = entries.getInt(i + 4);
-            if ((type == SHORT || type == DOUBLE) && (tag == PIXEL_SCALE || tag == TIE_POINTS || tag == TRANSFORMATION || tag == KEYS)) {
-                int size = type == SHORT ? 2 : 8;
-                long where = (long) values * size <= 4 ? at + 2 + i + 8 : entries.getInt(i + 8) & 0xffffffffL;
-                tags.put(tag, numbers(bytes(channel, where, Math.multiplyExact(values, size)).order(order), type));
-            }
-        }
-        return tags;
-    }
-
-    private static double[] numbers(ByteBuffer buffer, int type) {
-        double[] numbers = new double[buffer.limit() / (type == SHORT ? 2 : 8)];
+    private static double[] numbers(TIFFDirectory directory, int tag) {
+        TIFFField field = directory.getTIFFField(tag);
+        double[] numbers = new double[field == null ? 0 : Math.min(MOST_VALUES, field.getCount())];
         for (int i = 0; i < numbers.length; i++) {
-            numbers[i] = type == SHORT ? buffer.getShort(2 * i) & 0xffff : buffer.getDouble(8 * i);
+            numbers[i] = field.getAsDouble(i);
         }
         return numbers;
     }
 
-    private static Optional<GeoTags> of(Map<Integer, double[]> tags) {
-        double[] keys = tags.getOrDefault(KEYS, new double[0]);
+    private static Optional<GeoTags> of(TIFFDirectory tags) {
+        double[] keys = numbers(tags, KEYS);
         double half = key(keys, RASTER_TYPE_KEY).filter(type -> type == PIXEL_IS_POINT).isPresent() ? 0.5 : 0;
         Optional<Integer> epsg = key(keys, PROJECTED_KEY).or(() -> key(keys, GEOGRAPHIC_KEY))
                 .filter(code -> code > 0 && code != USER_DEFINED);
-        double[] whole = tags.getOrDefault(TRANSFORMATION, new double[0]);
+        double[] whole = numbers(tags, TRANSFORMATION);
         if (whole.length >= 8) {
-            return Optional.of(new GeoTags(epsg, shifted(new double[] {whole[0], whole[1], whole[3], whole[4], whole[5], whole[7]}, half)));
+            return finite(epsg, shifted(new double[] {whole[0], whole[1], whole[3], whole[4], whole[5], whole[7]}, half));
         }
-        double[] scale = tags.getOrDefault(PIXEL_SCALE, new double[0]);
-        double[] tie = tags.getOrDefault(TIE_POINTS, new double[0]);
+        double[] scale = numbers(tags, PIXEL_SCALE);
+        double[] tie = numbers(tags, TIE_POINTS);
         if (scale.length < 2 || tie.length < 6) {
             return Optional.empty();
         }
         double[] matrix = {scale[0], 0, tie[3] - tie[0] * scale[0], 0, -scale[1], tie[4] + tie[1] * scale[1]};
-        return Optional.of(new GeoTags(epsg, shifted(matrix, half)));
+        return finite(epsg, shifted(matrix, half));
+    }
+
+    private static Optional<GeoTags> finite(Optional<Integer> epsg, double[] matrix) {
+        return Arrays.stream(matrix).allMatch(Double::isFinite) ? Optional.of(new GeoTags(epsg, matrix)) : Optional.empty();
     }
 
     /** Counts pixels from the corner of the first one, as everywhere here, where the file counts from its middle. */

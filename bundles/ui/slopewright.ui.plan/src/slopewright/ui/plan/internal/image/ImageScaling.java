@@ -99,7 +99,7 @@ public final class ImageScaling {
             } else {
                 context.notice(Messages.get("image.geo-placed", edits.reference()));
             }
-        } catch (IOException e) {
+        } catch (IOException | IllegalArgumentException e) {
             context.notice(Messages.get("image.unreadable", file.getFileName(), String.valueOf(e.getMessage())));
         }
     }

@@ -1,20 +1,14 @@
 package slopewright.ui.plan.internal.image;
 
 import java.awt.image.BufferedImage;
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Iterator;
 
-import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
 
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.PaletteData;
-
-import slopewright.ui.plan.internal.Messages;
 
 /**
  * A picture as it was read. Of a large one only every so manieth row and column is kept, so that it never takes more than some tens of
@@ -32,24 +26,10 @@ record Picture(ImageData data, int widthPx, int heightPx) {
     /**
      * Reads a PNG, JPEG or TIFF file.
      *
-     * @throws IOException where it is none or damaged
+     * @throws IOException where it is none, too large, or damaged; the message says so
      */
     static Picture read(Path file) throws IOException {
-        try (ImageInputStream stream = ImageIO.createImageInputStream(new File(file.toString()))) {
-            Iterator<ImageReader> readers = stream == null ? null : ImageIO.getImageReaders(stream);
-            if (readers == null || !readers.hasNext()) {
-                throw new IOException(Messages.get("image.unknown-kind"));
-            }
-            ImageReader reader = readers.next();
-            try {
-                reader.setInput(stream, true, true);
-                return read(reader);
-            } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-                throw new IOException(String.valueOf(e.getMessage()), e);
-            } finally {
-                reader.dispose();
-            }
-        }
+        return PictureFile.read(file, false, Picture::read);
     }
 
     private static Picture read(ImageReader reader) throws IOException {
