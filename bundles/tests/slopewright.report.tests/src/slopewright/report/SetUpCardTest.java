@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
+import slopewright.model.Obstacle;
 import slopewright.model.Project;
 
 /** The card with which a portable unit is set up, and what keeps it from use. */
@@ -76,10 +77,17 @@ class SetUpCardTest {
         Cautions.in(Locale.ENGLISH).forEach(caution -> assertTrue(text.contains(caution), caution));
     }
 
-    /** A card that goes into the field is one sheet, on both papers and in both languages. */
+    /**
+     * A card that goes into the field is one sheet, on both papers and in both languages. The variation is entered as the World Magnetic
+     * Model of 2025 gives it there on that day, -2.46 degrees (its published coefficients), so that nothing stands against the card.
+     */
     @ParameterizedTest
     @EnumSource(PaperSize.class)
     void theCardIsOnePage(PaperSize paper) throws ReportException, IOException {
+        project.getAerodrome().getMagneticVariation().setVariationDeg(-2.46 - 0.15 * 151 / 365);
+        SetUpCard ready = card(paper, Locale.ENGLISH, Reports.Format.HTML);
+        assertTrue(ready.isReady(), reasons(ready));
+        assertTrue(text(ready).contains("Set up by"), "a card for use is signed");
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             SetUpCard card = card(paper, language, Reports.Format.PDF);
             try (PDDocument document = Loader.loadPDF(card.bytes())) {
@@ -92,6 +100,15 @@ class SetUpCardTest {
         assertTrue(german.contains("rot | 6\u00b032,4' | gr\u00fcn"), german);
     }
 
+    /** The demo's entered variation of -3.94 degrees on the day is 1.48 from the model's -2.46, more than the 0.5 that may be. */
+    @Test
+    void aVariationOffTheModelKeepsTheCardFromUse() throws ReportException {
+        SetUpCard card = html();
+        assertFalse(card.isReady());
+        assertTrue(reasons(card).contains("magnetic variation"), reasons(card));
+        assertFalse(text(card).contains("Set up by"), "a card that is not for use is not signed");
+    }
+
     /** Sectors from memory that nobody confirmed stand against the use of a card, whatever rules say. */
     @Test
     void unconfirmedSectorsKeepTheCardFromUse() throws ReportException {
@@ -102,7 +119,7 @@ class SetUpCardTest {
         String text = text(card);
         assertTrue(text.indexOf(STOP) < text.indexOf("Set-up card") || text.indexOf(STOP) < text.indexOf("Caution"), text);
         assertTrue(text.indexOf(STOP) > 0 && text.indexOf(STOP) < text.indexOf("Set the unit to"), text);
-        assertTrue(reasons(card).contains("The edges of the sectors are from memory"), reasons(card));
+        assertTrue(reasons(card).contains("The edges of the sectors are not confirmed"), reasons(card));
         card.reasons().forEach(reason -> assertTrue(text.contains(reason.english().replaceAll("\\s+", " ")), reason.english()));
     }
 
@@ -114,6 +131,18 @@ class SetUpCardTest {
         assertFalse(card.isReady());
         assertTrue(reasons(card).startsWith("[not met: "), reasons(card));
         assertTrue(text(card).contains(STOP));
+    }
+
+    /** An obstacle of which nobody knows how high it stands keeps the card from use: nobody knows whether it is in the way. */
+    @Test
+    void anObstacleWithoutATopKeepsTheCardFromUse() throws ReportException {
+        Obstacle shed = project.getAerodrome().getObstacles().stream().filter(obstacle -> "Heliport shed".equals(obstacle.getName()))
+                .findFirst().orElseThrow();
+        shed.setTopElevationM(null);
+        shed.getPlaces().forEach(place -> place.setElevationM(null));
+        SetUpCard card = html();
+        assertFalse(card.isReady(), reasons(card));
+        assertTrue(reasons(card).contains("Heliport shed"), reasons(card));
     }
 
     /** What is wrong with an indicator at the other end of the aerodrome says nothing about this unit. */

@@ -97,11 +97,18 @@ public final class CardDocument {
             html.raw("</td></tr></tbody></table>\n");
         }
         remarks();
-        html.open("div class=\"signatures\"").table("sign", List.of(20, 35, 15, 30), "part", "name", "date-and-time", "signature");
-        Stream.of("set-up-by", "checked-by").forEach(role -> html.row(List.of(words.say("role." + role), "", "", "")));
-        html.endTable().close("div");
+        signatures();
         return new PageFrame(aid.project(), options, words.ruleSet(aid.rules())).document(title(),
                 isDense() ? "card short" : "card", html.toString());
+    }
+
+    /** A card that is not for use is not signed. */
+    private void signatures() {
+        if (reasons.isEmpty()) {
+            html.open("div class=\"signatures\"").table("sign", List.of(20, 35, 15, 30), "part", "name", "date-and-time", "signature");
+            Stream.of("set-up-by", "checked-by").forEach(role -> html.row(List.of(words.say("role." + role), "", "", "")));
+            html.endTable().close("div");
+        }
     }
 
     /** Returns whether the card is set more closely: on the shorter paper, and in a language of longer words. */
