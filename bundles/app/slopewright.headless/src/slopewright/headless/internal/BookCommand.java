@@ -90,7 +90,7 @@ final class BookCommand extends Command {
         });
         Path target = output.file().orElse(book);
         output.write(target, new ValueBook(entries, "").text().getBytes(StandardCharsets.UTF_8), target.equals(book));
-        streams().out.printf("%s: %d values, %d of them not decided%n", target, entries.size(),
+        streams().sayf("%s: %d values, %d of them not decided", target, entries.size(),
                 entries.stream().filter(entry -> !entry.isSigned()).count());
         return ExitCodes.OK;
     }
@@ -106,7 +106,7 @@ final class BookCommand extends Command {
 
     private Integer list() {
         for (ValueBook.Entry entry : read(book).entries()) {
-            streams().out.printf("%-10s %4d  %-10s %-48s %s %s [%s]%n", entry.isSigned() ? entry.decision().key() : "not signed",
+            streams().sayf("%-10s %4d  %-10s %-48s %s %s [%s]", entry.isSigned() ? entry.decision().key() : "not signed",
                     entry.restsOnIt(), entry.ruleSet(), entry.key(), Double.toString(entry.value()), entry.unit(), entry.provenance());
         }
         return ExitCodes.OK;
@@ -121,7 +121,7 @@ final class BookCommand extends Command {
         String path = folder.relativize(book.toAbsolutePath().normalize()).toString().replace('\\', '/');
         int taken = BookUse.take(project, read(book), path, names);
         output.write(target, ProjectFile.bytes(project), false);
-        streams().out.printf("%s: %d entries taken from %s%n", target, taken, book);
+        streams().sayf("%s: %d entries taken from %s", target, taken, book);
         return ExitCodes.OK;
     }
 }

@@ -66,7 +66,8 @@ public final class CommandRunner {
         return ExitCodes.USAGE;
     }
 
-    private CommandLine build() {
+    /** Returns the words of all commands, as they are parsed. */
+    CommandLine build() {
         CommandLine line = new CommandLine(new TopCommand());
         for (Command command : commands()) {
             command.connect(streams);

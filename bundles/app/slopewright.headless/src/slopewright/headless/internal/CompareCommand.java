@@ -72,34 +72,34 @@ final class CompareCommand extends Command {
         ArrayNode list = node.putArray("families");
         for (FamilyVerdicts verdicts : families) {
             Candidate candidate = verdicts.candidate();
-            ObjectNode one = list.addObject();
-            one.put("family", candidate.family().key());
-            one.put("name", candidate.family().name());
-            one.put("ruleSet", candidate.rules().key());
-            one.put("edition", candidate.rules().edition());
-            one.put("fits", verdicts.fit() == Candidate.Fit.FITS);
-            one.put("fit", verdicts.fit().key());
-            ObjectNode rules = one.putObject("rules");
+            ObjectNode entry = list.addObject();
+            entry.put("family", candidate.family().key());
+            entry.put("name", candidate.family().name());
+            entry.put("ruleSet", candidate.rules().key());
+            entry.put("edition", candidate.rules().edition());
+            entry.put("fits", verdicts.fit() == Candidate.Fit.FITS);
+            entry.put("fit", verdicts.fit().key());
+            ObjectNode rules = entry.putObject("rules");
             for (Verdict verdict : Verdict.values()) {
                 rules.put(verdict.key(), verdicts.count(verdict));
             }
-            one.put("reason", text(reasons(verdicts)));
-            one.set("context", context(candidate.context()));
+            entry.put("reason", text(reasons(verdicts)));
+            entry.set("context", context(candidate.context()));
             candidate.siting().ifPresent(siting -> {
-                one.put("units", siting.units().size());
-                Json.put(one, "distanceM", siting.distanceM());
-                Json.put(one, "lowestOnSlopeDeg", siting.lowestOnSlopeDeg());
-                Json.put(one, "eyeHeightOverThresholdM", siting.mehtM());
-                Json.put(one, "nominalEyeHeightM", siting.nominalEyeHeightM());
-                Json.put(one, "wheelClearanceM", siting.wheelClearanceM());
-                Json.put(one, "surfaceSlopeDeg", siting.surface().map(surface -> surface.slopeDeg()).orElse(Double.NaN));
-                Json.put(one, "obstacleMarginM", candidate.obstacleMarginM());
-                one.put("governingObstacle", candidate.governingObstacle());
-                Json.put(one, "rangeDayM", candidate.rangeDayM());
-                Json.put(one, "rangeNightM", candidate.rangeNightM());
-                one.put("rangeNote", text(candidate.range().notes()));
-                candidate.standing().ifPresent(standing -> one.set("standing", standing(standing)));
-                one.put("toConfirm", siting.toConfirm().size());
+                entry.put("units", siting.units().size());
+                Json.put(entry, "distanceM", siting.distanceM());
+                Json.put(entry, "lowestOnSlopeDeg", siting.lowestOnSlopeDeg());
+                Json.put(entry, "eyeHeightOverThresholdM", siting.mehtM());
+                Json.put(entry, "nominalEyeHeightM", siting.nominalEyeHeightM());
+                Json.put(entry, "wheelClearanceM", siting.wheelClearanceM());
+                Json.put(entry, "surfaceSlopeDeg", siting.surface().map(surface -> surface.slopeDeg()).orElse(Double.NaN));
+                Json.put(entry, "obstacleMarginM", candidate.obstacleMarginM());
+                entry.put("governingObstacle", candidate.governingObstacle());
+                Json.put(entry, "rangeDayM", candidate.rangeDayM());
+                Json.put(entry, "rangeNightM", candidate.rangeNightM());
+                entry.put("rangeNote", text(candidate.range().notes()));
+                candidate.standing().ifPresent(standing -> entry.set("standing", standing(standing)));
+                entry.put("toConfirm", siting.toConfirm().size());
             });
         }
         return node;

@@ -86,10 +86,10 @@ final class CompareRuleSetsCommand extends Command {
         ruleSets.forEach(sets::add);
         ArrayNode list = node.putArray("differences");
         for (Line line : lines) {
-            ObjectNode one = list.addObject();
-            one.put("rule", line.rule());
-            one.put("element", line.element());
-            ObjectNode outcomes = one.putObject("outcomes");
+            ObjectNode entry = list.addObject();
+            entry.put("rule", line.rule());
+            entry.put("element", line.element());
+            ObjectNode outcomes = entry.putObject("outcomes");
             line.outcomes().forEach((ruleSet, outcome) -> {
                 ObjectNode under = outcomes.putObject(ruleSet);
                 under.put("verdict", outcome.verdict().key());

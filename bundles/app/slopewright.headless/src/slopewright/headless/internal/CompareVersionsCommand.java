@@ -52,31 +52,31 @@ final class CompareVersionsCommand extends Command {
         ObjectNode node = Json.object();
         ArrayNode changes = node.putArray("changes");
         for (Change change : difference.changes()) {
-            ObjectNode one = changes.addObject();
-            one.put("kind", change.kind());
-            one.put("element", change.element());
-            one.put("path", change.path());
+            ObjectNode entry = changes.addObject();
+            entry.put("kind", change.kind());
+            entry.put("element", change.element());
+            entry.put("path", change.path());
             if (!change.attribute().isEmpty()) {
-                one.put("attribute", change.attribute());
-                one.put("before", change.before());
-                one.put("after", change.after());
+                entry.put("attribute", change.attribute());
+                entry.put("before", change.before());
+                entry.put("after", change.after());
             }
         }
         ArrayNode results = node.putArray("results");
         for (ResultChange change : difference.resultChanges()) {
-            ObjectNode one = results.addObject();
-            one.put("aid", change.aid());
-            one.put("quantity", change.quantity());
-            Json.put(one, "before", change.before().orElse(Double.NaN));
-            Json.put(one, "after", change.after().orElse(Double.NaN));
+            ObjectNode entry = results.addObject();
+            entry.put("aid", change.aid());
+            entry.put("quantity", change.quantity());
+            Json.put(entry, "before", change.before().orElse(Double.NaN));
+            Json.put(entry, "after", change.after().orElse(Double.NaN));
         }
         ArrayNode outcomes = node.putArray("outcomes");
         for (OutcomeChange change : difference.outcomeChanges()) {
-            ObjectNode one = outcomes.addObject();
-            one.put("rule", change.rule());
-            one.put("element", change.element());
-            one.set("before", outcome(change.before()));
-            one.set("after", outcome(change.after()));
+            ObjectNode entry = outcomes.addObject();
+            entry.put("rule", change.rule());
+            entry.put("element", change.element());
+            entry.set("before", outcome(change.before()));
+            entry.set("after", outcome(change.after()));
         }
         return node;
     }

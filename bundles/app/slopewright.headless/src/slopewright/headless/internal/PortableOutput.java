@@ -73,17 +73,17 @@ final class PortableOutput {
     private static void sight(ObjectNode node, PortableSetUp found) {
         ArrayNode lines = node.putArray("sightLines");
         for (SightLine line : found.sight().lines()) {
-            ObjectNode one = lines.addObject();
-            one.put("kind", line.kind().key());
-            one.put("name", line.kind().message().english());
-            one.put("unit", line.unit());
-            Json.put(one, "angleDeg", line.angleDeg());
-            Json.put(one, "lowestAngleDeg", line.lowestAngleDeg());
-            Json.put(one, "marginM", line.marginM());
-            Json.put(one, "lowestMarginM", line.lowestMarginM());
-            Json.put(one, "marginDeg", line.marginDeg());
-            one.put("obstacle", line.obstacle());
-            one.put("curvature", line.curvature().english());
+            ObjectNode entry = lines.addObject();
+            entry.put("kind", line.kind().key());
+            entry.put("name", line.kind().message().english());
+            entry.put("unit", line.unit());
+            Json.put(entry, "angleDeg", line.angleDeg());
+            Json.put(entry, "lowestAngleDeg", line.lowestAngleDeg());
+            Json.put(entry, "marginM", line.marginM());
+            Json.put(entry, "lowestMarginM", line.lowestMarginM());
+            Json.put(entry, "marginDeg", line.marginDeg());
+            entry.put("obstacle", line.obstacle());
+            entry.put("curvature", line.curvature().english());
         }
         node.put("governing", found.sight().governing().map(line -> line.kind().message().english()).orElse(""));
         node.put("sightClear", found.sight().isClear());
@@ -96,11 +96,11 @@ final class PortableOutput {
         Json.put(node, "acrossEdgeMin", effect.acrossEdgeMin());
         ArrayNode heights = node.putArray("heights");
         for (LevellingEffect.HeightError height : effect.heights()) {
-            ObjectNode one = heights.addObject();
-            Json.put(one, "distanceM", height.distanceM());
-            Json.put(one, "heightM", height.heightM());
-            Json.put(one, "downM", height.downM());
-            Json.put(one, "upM", height.upM());
+            ObjectNode entry = heights.addObject();
+            Json.put(entry, "distanceM", height.distanceM());
+            Json.put(entry, "heightM", height.heightM());
+            Json.put(entry, "downM", height.downM());
+            Json.put(entry, "upM", height.upM());
         }
         return node;
     }

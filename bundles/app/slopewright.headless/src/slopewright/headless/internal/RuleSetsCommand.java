@@ -79,7 +79,7 @@ final class RuleSetsCommand extends Command {
     private Integer check() {
         RuleSet own = read(check);
         long differ = OwnRuleSets.compare(below(own), own).size();
-        streams().out.printf("%s: %s:%s, %s; sound, %d values of its own%n", check, own.key(), own.edition(), own.descriptor().title(),
+        streams().sayf("%s: %s:%s, %s; sound, %d values of its own", check, own.key(), own.edition(), own.descriptor().title(),
                 differ);
         return ExitCodes.OK;
     }
@@ -123,7 +123,7 @@ final class RuleSetsCommand extends Command {
         } catch (IOException e) {
             throw new InputException(fresh + ": cannot be written: " + e.getMessage());
         }
-        streams().out.println(fresh + ": a starting point over " + base.key() + ":" + base.edition() + "; fill it in and run --check");
+        streams().say(fresh + ": a starting point over " + base.key() + ":" + base.edition() + "; fill it in and run --check");
         return ExitCodes.OK;
     }
 
@@ -140,9 +140,9 @@ final class RuleSetsCommand extends Command {
             Json.print(list, streams().out);
             return ExitCodes.OK;
         }
-        streams().out.printf("%d values differ between %s:%s and %s:%s%n", differences.size(), first.key(), first.edition(), other.key(),
+        streams().sayf("%d values differ between %s:%s and %s:%s", differences.size(), first.key(), first.edition(), other.key(),
                 other.edition());
-        differences.forEach(difference -> streams().out.printf("  %-48s %-40s %s%n", difference.key(), text(difference.first()),
+        differences.forEach(difference -> streams().sayf("  %-48s %-40s %s", difference.key(), text(difference.first()),
                 text(difference.other())));
         return ExitCodes.OK;
     }
@@ -172,14 +172,14 @@ final class RuleSetsCommand extends Command {
         rules.descriptor().families().forEach(families::add);
         ArrayNode list = node.putArray("values");
         for (CitedValue value : rules.values()) {
-            ObjectNode one = list.addObject();
+            ObjectNode entry = list.addObject();
             Citation citation = value.citation();
-            one.put("key", value.key());
-            Json.put(one, "value", value.value());
-            one.put("unit", value.unit());
-            one.put("source", citation.source().title());
-            one.put("clause", citation.clause());
-            one.put("provenance", citation.provenance().key());
+            entry.put("key", value.key());
+            Json.put(entry, "value", value.value());
+            entry.put("unit", value.unit());
+            entry.put("source", citation.source().title());
+            entry.put("clause", citation.clause());
+            entry.put("provenance", citation.provenance().key());
         }
         return node;
     }

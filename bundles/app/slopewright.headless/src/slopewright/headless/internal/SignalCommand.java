@@ -69,7 +69,7 @@ final class SignalCommand extends Command {
         FramePoint eye = new FramePoint(length("--along-m", along), length("--right-m", right), length("--height-m", height));
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, aid, end, helipad));
         Observation observation = Signals.observe(source.family(), source.siting().units(), source.siting().reference(), eye);
-        List<Entry> entries = byBar ? byBar(observation) : observation.seen().stream().map(one -> new Entry(one.unit().id(), one)).toList();
+        List<Entry> entries = byBar ? byBar(observation) : observation.seen().stream().map(seen -> new Entry(seen.unit().id(), seen)).toList();
         if (json) {
             Json.print(json(source, observation, entries), streams().out);
         } else {
@@ -91,11 +91,11 @@ final class SignalCommand extends Command {
     }
 
     private static List<Entry> byBar(Observation observation) {
-        List<Integer> bars = observation.seen().stream().map(one -> one.unit().bar()).distinct().sorted().toList();
+        List<Integer> bars = observation.seen().stream().map(seen -> seen.unit().bar()).distinct().sorted().toList();
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < bars.size(); i++) {
             int bar = bars.get(i);
-            SeenUnit first = observation.seen().stream().filter(one -> one.unit().bar() == bar).findFirst().orElseThrow();
+            SeenUnit first = observation.seen().stream().filter(seen -> seen.unit().bar() == bar).findFirst().orElseThrow();
             String name = bars.size() == 2 ? BAR_NAMES_OF_TWO.get(i) : bars.size() == 3 ? BAR_NAMES_OF_THREE.get(i) : "bar " + bar;
             entries.add(new Entry(name, first));
         }
@@ -109,16 +109,16 @@ final class SignalCommand extends Command {
         ArrayNode seen = node.putArray("seen");
         boolean panels = source.family().displayForm() == IndicatorFamily.DisplayForm.PANELS;
         for (Entry entry : entries) {
-            ObjectNode one = seen.addObject();
-            one.put("id", entry.id());
+            ObjectNode unit = seen.addObject();
+            unit.put("id", entry.id());
             if (panels) {
-                Json.put(one, "offsetMin", entry.seen().offsetMin());
+                Json.put(unit, "offsetMin", entry.seen().offsetMin());
             } else {
-                one.put("colour", entry.seen().light().colour().key());
-                one.put("state", entry.seen().light().form().key());
-                one.put("inTransition", entry.seen().inTransition());
+                unit.put("colour", entry.seen().light().colour().key());
+                unit.put("state", entry.seen().light().form().key());
+                unit.put("inTransition", entry.seen().inTransition());
             }
-            Json.put(one, "elevationDeg", entry.seen().elevationDeg());
+            Json.put(unit, "elevationDeg", entry.seen().elevationDeg());
         }
         if (observation.meanings().size() == 1) {
             node.put("meaning", observation.meaning().key());

@@ -86,15 +86,15 @@ final class ToleranceCommand extends Command {
         Json.put(node, "highM", worst.highM());
         study.distribution(worst.quantity()).ifPresent(distribution -> node.set("trials", trials(distribution)));
         ArrayNode list = node.putArray("sensitivities");
-        for (Sensitivity one : study.sensitivities()) {
-            if (one.quantity() == worst.quantity()) {
+        for (Sensitivity sensitivity : study.sensitivities()) {
+            if (sensitivity.quantity() == worst.quantity()) {
                 ObjectNode source = list.addObject();
-                source.put("cause", one.source().message().english());
-                Json.put(source, "tolerance", one.source().tolerance());
-                source.put("unit", one.source().kind().unit());
-                Json.put(source, "perUnit", one.perUnit());
-                Json.put(source, "lowM", one.lowM());
-                Json.put(source, "highM", one.highM());
+                source.put("cause", sensitivity.source().message().english());
+                Json.put(source, "tolerance", sensitivity.source().tolerance());
+                source.put("unit", sensitivity.source().kind().unit());
+                Json.put(source, "perUnit", sensitivity.perUnit());
+                Json.put(source, "lowM", sensitivity.lowM());
+                Json.put(source, "highM", sensitivity.highM());
             }
         }
         return node;
@@ -106,10 +106,10 @@ final class ToleranceCommand extends Command {
         Json.put(node, "meanM", distribution.meanM());
         Json.put(node, "deviationM", distribution.deviationM());
         ArrayNode list = node.putArray("percentiles");
-        for (Distribution.Percentile one : distribution.percentiles()) {
+        for (Distribution.Percentile point : distribution.percentiles()) {
             ObjectNode percentile = list.addObject();
-            Json.put(percentile, "percent", one.percent());
-            Json.put(percentile, "valueM", one.valueM());
+            Json.put(percentile, "percent", point.percent());
+            Json.put(percentile, "valueM", point.valueM());
         }
         return node;
     }

@@ -65,7 +65,7 @@ public final class KmlFile {
         }
         close();
         for (String[] kind : KINDS) {
-            List<MapFeature> features = document.features().stream().filter(one -> one.kind().equals(kind[0])).toList();
+            List<MapFeature> features = document.features().stream().filter(feature -> feature.kind().equals(kind[0])).toList();
             if (!features.isEmpty()) {
                 open("Folder");
                 text("name", kind[0]);
@@ -141,8 +141,8 @@ public final class KmlFile {
     }
 
     private void coordinates(List<MapPosition> positions, boolean high) throws XMLStreamException {
-        text("coordinates", positions.stream().map(one -> PlainNumbers.degrees(one.longitudeDeg()) + "," + PlainNumbers.degrees(
-                one.latitudeDeg()) + (high ? "," + PlainNumbers.metres(one.elevationM()) : "")).collect(Collectors.joining(" ")));
+        text("coordinates", positions.stream().map(place -> PlainNumbers.degrees(place.longitudeDeg()) + ","
+                + PlainNumbers.degrees(place.latitudeDeg()) + (high ? "," + PlainNumbers.metres(place.elevationM()) : "")).collect(Collectors.joining(" ")));
     }
 
     private void data(String name, Object value) throws XMLStreamException {

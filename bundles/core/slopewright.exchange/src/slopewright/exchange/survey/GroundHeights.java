@@ -33,8 +33,8 @@ final class GroundHeights {
                     top.getAsDouble());
         }
         if (heights.meaning() == SurveyHeights.Meaning.AS_STATED && Arrays.stream(found).anyMatch(ground -> ground == 0)) {
-            throw new Fault("lies at an elevation of 0 m, which many programs write for one that is not known; say --heights ground where it "
-                    + "is that of the ground");
+            throw new Fault("lies at an elevation of 0 m, which many programs write for one that is not known; say --heights ground where "
+                    + "it is that of the ground");
         }
         return found;
     }
@@ -48,9 +48,11 @@ final class GroundHeights {
                     + "groundElevationM, or say --heights ground or top");
         }
         OptionalDouble ground = named.isPresent() ? named : stated.elevation();
-        if (named.isPresent() && stated.elevation().isPresent() && !StatedHeights.isNear(stated.elevation().getAsDouble(), named.getAsDouble())
-                && !isTop(stated, stated.elevation().getAsDouble())) {
-            throw new Fault("has its ground at %s m and an elevation of %s m", named.getAsDouble(), stated.elevation().getAsDouble());
+        if (named.isPresent() && stated.elevation().isPresent()) {
+            double elevation = stated.elevation().getAsDouble();
+            if (!StatedHeights.isNear(elevation, named.getAsDouble()) && !isTop(stated, elevation)) {
+                throw new Fault("has its ground at %s m and an elevation of %s m", named.getAsDouble(), elevation);
+            }
         }
         if (ground.isEmpty() && stated.positions().isEmpty() && stated.top().isPresent() && stated.height().isPresent()) {
             ground = OptionalDouble.of(stated.top().getAsDouble() - stated.height().getAsDouble());

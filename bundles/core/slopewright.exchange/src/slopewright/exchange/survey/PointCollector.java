@@ -63,8 +63,8 @@ final class PointCollector implements SurveyFile.Sink {
         verticalM = worse(verticalM, up);
     }
 
-    private static Double worse(Double one, Double other) {
-        return one == null ? other : other == null ? one : Double.valueOf(Math.max(one, other));
+    private static Double worse(Double before, Double found) {
+        return before == null ? found : found == null ? before : Double.valueOf(Math.max(before, found));
     }
 
     int count() {

@@ -56,7 +56,8 @@ public final class SurveyFile {
         String name = file.getFileName() == null ? "" : file.getFileName().toString();
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         SurveyFormat format = FORMATS.stream().filter(each -> each.endings().contains(ending)).findFirst()
-                .orElseThrow(() -> new ExchangeException(file.toString(), 0, "a survey file must end in ." + String.join(", .", endings())));
+                .orElseThrow(() -> new ExchangeException(file.toString(), 0,
+                        "a survey file must end in ." + String.join(", .", endings())));
         SurveyInput input = new SurveyInput(file, sink);
         try {
             if (Files.size(file) > MOST_BYTES) {

@@ -37,13 +37,13 @@ record TopHeights(double topM, Optional<double[]> positionsM) {
             double elevation = open.getAsDouble();
             double height = stated.height().getAsDouble();
             throw new Fault("has an elevation of %s m and a height of %s m, and does not say whether the elevation is that of the ground "
-                    + "(top at %s m) or of the top (ground at %s m); give topElevationM or groundElevationM, or say --heights ground or top",
-                    elevation, height, StatedHeights.rounded(elevation + height), StatedHeights.rounded(elevation - height));
+                    + "(top at %s m) or of the top (ground at %s m); give topElevationM or groundElevationM, or say --heights ground or "
+                    + "top", elevation, height, StatedHeights.rounded(elevation + height), StatedHeights.rounded(elevation - height));
         }
         TopHeights found = atTop(stated);
         if (found.topM == 0 || found.positionsM.isPresent() && Arrays.stream(found.positionsM.get()).anyMatch(z -> z == 0)) {
-            throw new Fault("stands at an elevation of 0 m, which many programs write for one that is not known; say --heights top where it "
-                    + "is that of the top, or --heights ground or above-ground where it is not");
+            throw new Fault("stands at an elevation of 0 m, which many programs write for one that is not known; say --heights top where "
+                    + "it is that of the top, or --heights ground or above-ground where it is not");
         }
         return found;
     }

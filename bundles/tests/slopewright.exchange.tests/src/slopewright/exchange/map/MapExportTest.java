@@ -207,7 +207,8 @@ class MapExportTest {
         Project project = Demo.project();
         project.getAerodrome().getRunways().get(0).setLengthM(1e15);
         MapDocument map = map(project, 5000);
-        assertTrue(map.notes().stream().anyMatch(note -> note.startsWith("runway-1 is not shown: a line of it is")), map.notes().toString());
+        assertTrue(map.notes().stream().anyMatch(note -> note.startsWith("runway-1 is not shown: a line of it is")),
+                map.notes().toString());
         assertEquals("APAPI 03, unit B", feature(map, "light-unit-9").name());
     }
 

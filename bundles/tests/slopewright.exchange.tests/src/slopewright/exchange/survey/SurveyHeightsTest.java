@@ -103,7 +103,8 @@ class SurveyHeightsTest {
     @Test
     void aByteOrderMarkIsNoFault() throws ExchangeException, IOException {
         assertEquals(114.0, obstacle(given("bom.geojson"), "as-stated", OptionalDouble.empty()).getTopElevationM());
-        Path marked = Files.writeString(folder.resolve("bom.csv"), "\uFEFFid,latitudeDeg,longitudeDeg,topElevationM\nm,47.298,-11.934,99\n");
+        Path marked = Files.writeString(folder.resolve("bom.csv"), "\uFEFFid,latitudeDeg,longitudeDeg,topElevationM\n"
+                + "m,47.298,-11.934,99\n");
         assertEquals(99.0, obstacle(marked, "as-stated", OptionalDouble.empty()).getTopElevationM());
         Path kml = Files.writeString(folder.resolve("bom.kml"), "\uFEFF<kml><Placemark><Point><altitudeMode>absolute</altitudeMode>"
                 + "<coordinates>-11.934,47.298,99</coordinates></Point></Placemark></kml>");
@@ -140,8 +141,8 @@ class SurveyHeightsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "topElevationM,groundElevationM,heightM | 114,86,20 | as-stated | has its top at 114.0 m, but its ground at 86.0 m and its height of "
-                + "20.0 m make 106.0 m",
+        "topElevationM,groundElevationM,heightM | 114,86,20 | as-stated | has its top at 114.0 m, but its ground at 86.0 m and its "
+                + "height of 20.0 m make 106.0 m",
         "topElevationM,groundElevationM | 80,86 | as-stated | has its top at 80.0 m, which is not above its ground at 86.0 m",
         "topElevationM,groundElevationM | 86,86 | as-stated | which is not above its ground",
         "elevationM,groundElevationM | 80,86 | as-stated | which is not above its ground",
@@ -201,8 +202,8 @@ class SurveyHeightsTest {
                 + "<altitudeMode>relativeToGround</altitudeMode><coordinates>-11.934,47.298,25</coordinates></Point></Placemark></kml>";
         assertEquals(105.0, obstacle(Files.writeString(folder.resolve("s.kml"), mark), "as-stated", OptionalDouble.empty())
                 .getTopElevationM());
-        Path twice = Files.writeString(folder.resolve("t.kml"), mark.replace("<Data name=", "<Data name=\"heightM\"><value>20</value></Data>"
-                + "<Data name="));
+        Path twice = Files.writeString(folder.resolve("t.kml"), mark.replace("<Data name=",
+                "<Data name=\"heightM\"><value>20</value></Data><Data name="));
         assertTrue(refused(twice, "as-stated").get(0).contains("gives the heightM twice: '20' and '25.0'"));
     }
 
@@ -222,9 +223,9 @@ class SurveyHeightsTest {
         Project project = Demo.project();
         SurveyImport.obstacles(project, csv("topElevationM", "90"), origin("as-stated", OptionalDouble.empty()));
         int before = project.getAerodrome().getObstacles().size();
-        assertEquals(1, SurveyImport.obstacles(project, csv("topElevationM", "90"), origin("as-stated", OptionalDouble.empty())).repeated());
-        SurveyImport.Result result = SurveyImport.obstacles(project, csv("topElevationM", "110"), origin("as-stated",
-                OptionalDouble.empty()));
+        SurveyOrigin origin = origin("as-stated", OptionalDouble.empty());
+        assertEquals(1, SurveyImport.obstacles(project, csv("topElevationM", "90"), origin).repeated());
+        SurveyImport.Result result = SurveyImport.obstacles(project, csv("topElevationM", "110"), origin);
         assertEquals(1, result.added());
         assertEquals(before + 1, project.getAerodrome().getObstacles().size());
         assertTrue(result.notes().get(0).contains("top at 110.0 m, is added beside m of the same name and place, top at 90.0 m"),

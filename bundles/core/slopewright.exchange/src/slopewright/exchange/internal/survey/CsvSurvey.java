@@ -138,8 +138,8 @@ public final class CsvSurvey implements SurveyFormat {
                             + facts.getOrDefault(fact.getKey(), "") + "'");
                 }
             }
-            open.add(new SurveyVertex(number(row, grid ? "northM" : "latitudeDeg", line), number(row, grid ? "eastM" : "longitudeDeg", line),
-                    elevation));
+            open.add(new SurveyVertex(number(row, grid ? "northM" : "latitudeDeg", line),
+                    number(row, grid ? "eastM" : "longitudeDeg", line), elevation));
         }
 
         private double number(CsvRecord row, String column, long line) throws ExchangeException {
