@@ -96,11 +96,13 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("TF-03", Result.PASS, "30 m", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-03", Result.PASS, "33 m", Bases::tForm, sample -> widen(sample, 3)));
         cases.add(RuleCase.of("TF-03", Result.FAIL, "33.1 m", Bases::tForm, sample -> widen(sample, 3.1)));
-        cases.add(RuleCase.of("TF-04", Result.PASS, "15.63 m", Bases::tForm, Sample::unchanged));
-        cases.add(RuleCase.of("TF-04", Result.FAIL, "16.1 m", Bases::tForm, sample -> sample.moveAlong(9)));
-        // On 2.5 degrees 86 m along are 3.75 m of height: 15.63 m become 11.88 m, and all legs still stand beyond the threshold.
-        cases.add(RuleCase.of("TF-04", Result.FAIL, "11.9 m", () -> Sample.runway("icao", "t-form",
-                sample -> sample.aid().setSlopeDeg(2.5)), sample -> sample.moveAlong(-86)));
+        // Annex 14 Vol I, Fig 5-17 a): 12 m to 16 m. From the nominal 15 m on 3 degrees 19.0 m along are 0.996 m of height, 19.2 m 1.006 m;
+        // on 2.5 degrees 68 m are 2.97 m, 69 m 3.01 m, and all legs still stand beyond the threshold.
+        cases.add(RuleCase.of("TF-04", Result.PASS, "15 m", () -> nominal(3), Sample::unchanged));
+        cases.add(RuleCase.of("TF-04", Result.PASS, "15.996 m", () -> nominal(3), sample -> sample.moveAlong(19)));
+        cases.add(RuleCase.of("TF-04", Result.FAIL, "16.006 m", () -> nominal(3), sample -> sample.moveAlong(19.2)));
+        cases.add(RuleCase.of("TF-04", Result.PASS, "12.03 m", () -> nominal(2.5), sample -> sample.moveAlong(-68)));
+        cases.add(RuleCase.of("TF-04", Result.FAIL, "11.99 m", () -> nominal(2.5), sample -> sample.moveAlong(-69)));
         cases.add(RuleCase.of("TF-05", Result.PASS, "5' and 7'", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-05", Result.FAIL, "2' off", Bases::tForm,
                 sample -> named(sample, "U2-right").setSettingDeg(named(sample, "U2-right").getSettingDeg() + 2.0 / 60)));
@@ -133,6 +135,14 @@ final class OtherFamilyCases {
             named(sample, "U1-left").setLensElevationM(98 + Sample.LENS_M);
             named(sample, "U1-left").setAlongM(named(sample, "U1-left").getAlongM() + 2 / Math.tan(Math.toRadians(3)));
         }));
+    }
+
+    /** A T form of the nominal 15 m. */
+    private static Sample nominal(double slopeDeg) {
+        return Sample.runway("icao", "t-form", sample -> {
+            sample.aid().setSlopeDeg(slopeDeg);
+            sample.aid().setTargetEyeHeightM(15.0);
+        });
     }
 
     private static void moveLeft(Sample sample, double byM) {

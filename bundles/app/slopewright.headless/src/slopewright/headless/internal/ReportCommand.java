@@ -29,9 +29,6 @@ final class ReportCommand extends Command {
     @Mixin
     private OutputOptions output;
 
-    @Mixin
-    private LanguageOption language;
-
     @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set instead of the project's own")
     private String ruleSet;
 
@@ -56,8 +53,7 @@ final class ReportCommand extends Command {
         ReportTemplate look = template(template);
         Project project = ProjectFiles.load(file);
         try {
-            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date), paper, look,
-                    language.language()),
+            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date), paper, look),
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (IllegalArgumentException | ReportException e) {
             throw new InputException(file + ": " + e.getMessage());

@@ -49,10 +49,15 @@ public abstract class AidRule implements Rule {
     @Override
     public final void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
         for (AidEvaluation aid : evaluation.aids()) {
-            if (aid.isCovered() && aid.family().orElseThrow().traits().containsAll(needs)) {
+            if (asksAbout(aid)) {
                 guarded(aid.aid(), outcomes, () -> check(new AidFacts(aid), outcomes));
             }
         }
+    }
+
+    /** Returns whether the rule has something to say about an aid, be it that it does not apply: it never passes one over in silence. */
+    public final boolean asksAbout(AidEvaluation aid) {
+        return aid.isCovered() && aid.family().orElseThrow().traits().containsAll(needs);
     }
 
     /** Runs a part of the rule; what is missing there becomes an outcome of the element. */

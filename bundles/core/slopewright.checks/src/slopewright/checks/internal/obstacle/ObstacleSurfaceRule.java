@@ -134,7 +134,8 @@ public final class ObstacleSurfaceRule extends AidRule {
         if (penetrated) {
             RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),
                     facts.laid(), facts.request(), facts.rules().key());
-            List<Message> remedies = facts.surroundings().keep(key, () -> Remedies.of(facts.evaluation()).stream().map(remedy -> remedy.message()).toList());
+            List<Message> remedies = facts.surroundings().keep(key,
+                    () -> Remedies.of(facts.evaluation()).stream().map(remedy -> remedy.message()).toList());
             entry.advising("remedies", Words.list(remedies));
         }
         entry.add();

@@ -91,6 +91,6 @@ record SignalPattern(List<Light> lights) {
 
     private static Argument word(Light light) {
         return light.colour() == Colour.NONE ? Words.term("colour.none")
-                : Message.of("signal.light", Words.term("state." + light.form().key()), Words.term("colour." + light.colour().key()));
+                : Message.of("signal.light", Words.term("light-form." + light.form().key()), Words.term("colour." + light.colour().key()));
     }
 }

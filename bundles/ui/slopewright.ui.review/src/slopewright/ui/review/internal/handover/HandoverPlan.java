@@ -13,20 +13,19 @@ import java.util.function.Supplier;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.report.PaperSize;
+import slopewright.report.handover.Deliverable;
 import slopewright.report.handover.Deliverables;
 import slopewright.report.handover.Handover;
-import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
-import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 
 /** What is to be handed over, as the pages of the wizard put it together. Used on the user interface thread. */
 public final class HandoverPlan {
 
     private final Supplier<Project> project;
-    private final List<HandoverFile> offered;
+    private final List<Deliverable> offered;
     private final Set<String> replaced = new HashSet<>();
-    private List<HandoverFile> wanted;
+    private List<Deliverable> wanted;
     private String folder;
     private String date = LocalDate.now().toString();
     private PaperSize paper = PaperSize.A4;
@@ -41,7 +40,7 @@ public final class HandoverPlan {
     public HandoverPlan(Project project, Path folder) {
         this.project = () -> ProjectFile.copy(project);
         this.offered = Deliverables.of(project);
-        this.wanted = offered.stream().filter(HandoverFile::usual).toList();
+        this.wanted = offered.stream().filter(Deliverable::usual).toList();
         this.folder = folder.toString();
     }
 
@@ -50,17 +49,17 @@ public final class HandoverPlan {
         return project.get();
     }
 
-    List<HandoverFile> offered() {
+    List<Deliverable> offered() {
         return offered;
     }
 
     /** Returns what is to be written. */
-    public List<HandoverFile> wanted() {
+    public List<Deliverable> wanted() {
         return wanted;
     }
 
     /** Takes what is ticked, in the order of the offer. */
-    void want(Set<HandoverFile> ticked) {
+    void want(Set<Deliverable> ticked) {
         wanted = offered.stream().filter(ticked::contains).toList();
     }
 
@@ -113,19 +112,19 @@ public final class HandoverPlan {
         return new HandoverOptions(LocalDate.parse(date), paper);
     }
 
-    Path file(HandoverFile one) {
+    Path file(Deliverable one) {
         return Path.of(folder).resolve(one.fileName());
     }
 
-    boolean isThere(HandoverFile one) {
+    boolean isThere(Deliverable one) {
         return Files.exists(file(one));
     }
 
-    boolean isReplaced(HandoverFile one) {
+    boolean isReplaced(Deliverable one) {
         return replaced.contains(one.fileName());
     }
 
-    void replace(HandoverFile one, boolean may) {
+    void replace(Deliverable one, boolean may) {
         if (may) {
             replaced.add(one.fileName());
         } else {
@@ -148,8 +147,8 @@ public final class HandoverPlan {
     }
 
     /** Returns the name of a file for people. */
-    static String label(HandoverFile one) {
+    static String label(Deliverable one) {
         String key = "handover.kind." + one.kind();
-        return Messages.has(key) ? Messages.get(key) : MessageTexts.renderer().render(one.label());
+        return Messages.has(key) ? Messages.get(key) : one.label();
     }
 }

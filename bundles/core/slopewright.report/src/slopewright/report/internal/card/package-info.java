@@ -1,2 +1,0 @@
-/** The set-up card of a portable unit. */
-package slopewright.report.internal.card;

@@ -1,2 +1,0 @@
-/** The commissioning sheet of an installed indicator. */
-package slopewright.report.internal.commissioning;

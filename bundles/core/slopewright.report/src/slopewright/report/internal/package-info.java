@@ -1,0 +1,2 @@
+/** How documents are put together and painted. */
+package slopewright.report.internal;
