@@ -2,6 +2,7 @@ package slopewright.siting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static slopewright.siting.Trials.FOOT;
 import static slopewright.siting.Trials.hasNote;
@@ -11,6 +12,8 @@ import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,6 +73,39 @@ class SurfacesTest {
         Siting siting = Families.site("four-unit-row", runway().set(Input.CODE, null).build(), rules("icao"));
         assertTrue(siting.surface().isEmpty());
         assertEquals(Message.of("surface.none-without-code", Input.CODE.message()), siting.noSurface().orElseThrow());
+    }
+
+    /** Table 5-3 has one half for non-instrument and one for instrument runways, Vol II Table 5-1 one row for each: neither is taken unsaid. */
+    @Test
+    void withoutAnApproachTypeThereIsNoneWhereItDecides() {
+        for (String name : List.of("icao:5th", "icao:9th", "easa")) {
+            Siting row = Families.site("four-unit-row", runway().approach(Approach.NOT_STATED).build(), rules(name));
+            assertTrue(row.surface().isEmpty(), name);
+            assertEquals(Message.of("surface.none-without-approach"), row.noSurface().orElseThrow());
+            assertEquals(15, row.mehtM(), 1e-9, "what does not depend on it is worked out");
+        }
+        Siting box = Families.site("heliport-sector", helipad().approach(Approach.NOT_STATED).build(), rules("icao:5th"));
+        assertEquals(Message.of("surface.none-without-approach"), box.noSurface().orElseThrow());
+        assertTrue(Families.site("four-unit-row", runway().approach(Approach.NOT_STATED).build(), rules("faa")).surface().isPresent(),
+                "the US surface is the same for every approach");
+        assertEquals(Approach.NOT_STATED, SitingRequest.builder().build().approach(), "never silently visual");
+    }
+
+    /** Where D1 cannot be had a surface that starts from the indicator is none; one that starts from the threshold is not touched. */
+    @Test
+    void withoutTheUnshiftedDistanceASurfaceFromTheIndicatorIsNone() {
+        UnshiftedDistance unknown = UnshiftedDistance.unknown(Message.of("siting.missing", Input.EYE_TO_WHEEL.message()));
+        for (String name : List.of("icao:9th", "icao:later", "easa")) {
+            Siting solved = Families.site("four-unit-row", runway().build(), rules(name));
+            Siting standing = Families.get("four-unit-row").assess(runway().build(), rules(name), solved.units(), unknown);
+            assertTrue(standing.surface().isEmpty(), name);
+            assertEquals(Message.of("surface.none-without-unshifted", unknown.reason().orElseThrow()), standing.noSurface().orElseThrow());
+            assertEquals(unknown, standing.unshifted());
+        }
+        Siting solved = Families.site("four-unit-row", runway().build(), rules("icao:5th"));
+        assertEquals(-60, Families.get("four-unit-row").assess(runway().build(), rules("icao:5th"), solved.units(), unknown).surface()
+                .orElseThrow().startAlongM(), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> new UnshiftedDistance(OptionalDouble.empty(), Optional.empty()));
     }
 
     /** EASA Table M-2: the start lies D1 + 60 m from the indicator; moved 40 m on, the surface moves with it. Older: it stays. */

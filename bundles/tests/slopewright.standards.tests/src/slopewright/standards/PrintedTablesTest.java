@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The tables cell by cell against a second copy of the printed ones; each case file names its source. */
@@ -28,11 +29,28 @@ class PrintedTablesTest {
     void wheelClearances(double fromM, double belowM, double desiredM, double minimumM, Double lightAeroplaneM) {
         for (RuleSet rules : List.of(OLDER, LATER, EASA, CASA)) {
             WheelClearanceTable table = rules.wheelClearance().orElseThrow();
-            for (double height : new double[] {fromM, (fromM + belowM) / 2, Math.nextDown(belowM)}) {
+            for (double height : new double[] {fromM, (fromM + belowM) / 2, belowM - 0.0011}) {
                 WheelClearanceTable.Group group = table.group(height).orElseThrow();
                 assertEquals(new WheelClearanceTable.Group(fromM, belowM, desiredM, minimumM, Optional.ofNullable(lightAeroplaneM)), group);
             }
         }
+    }
+
+    /**
+     * 3, 5 and 8 m entered in feet and kept in millimetres fall into the band above, which asks for more: 9.8425 ft are 2.999994 m, 16.404 ft
+     * are 4.99994 m, 26.247 ft are 8.000086 m, 26.246 ft are 7.999781 m; 3.28 ft a metre would be 2.99923 m. A clear centimetre less does not.
+     */
+    @ParameterizedTest
+    @CsvSource({"9.8425, 3", "9.84, 3", "16.404, 5", "26.247, 8", "26.246, 8", "9.81, 0", "16.37, 3", "26.21, 5"})
+    void anEdgeEnteredInFeetFallsIntoTheBandAbove(double feet, double fromM) {
+        assertEquals(fromM, OLDER.wheelClearance().orElseThrow().group(feet * 0.3048).orElseThrow().fromM());
+    }
+
+    /** 800, 1200 and 2400 m of landing distance: 2624.67 ft are 799.9994 m, 3937.008 ft are 1200.00004 m, 7874 ft are 2399.9952 m. */
+    @ParameterizedTest
+    @CsvSource({"2624.67, 250", "3937.008, 300", "7874.013, 400", "7874, 300", "2624.6, 150"})
+    void aLandingDistanceEnteredInFeetFallsIntoTheBandAbove(double feet, double distanceM) {
+        assertEquals(distanceM, OLDER.aimingPoint().orElseThrow().distanceM(feet * 0.3048));
     }
 
     @Test
