@@ -103,30 +103,25 @@ public record SiteGround(Optional<Profile> profile, GroundSource source, List<Me
      * more than the tolerance of a survey and the stored resolution.
      *
      * @param host the runway end or approach direction
-     * @return the levels, in the order of the file; empty where there is no entered profile, or no level can be placed
+     * @return the levels in the order of the file; empty where there is no entered profile or no level, so that nothing is compared
+     * @throws SitingException where the profile cannot be used, there is no frame, or a level has no place in it; the message says why
      */
     public static List<Contradiction> contradictions(ApproachHost host) {
         List<Contradiction> found = new ArrayList<>();
-        if (levels(host).isEmpty() || host.getAids().isEmpty()) {
+        Optional<Profile> typed = typed(host);
+        if (typed.isEmpty() || levels(host).isEmpty() || host.getAids().isEmpty()) {
             return found;
         }
-        try {
-            Optional<Profile> typed = typed(host);
-            List<Side> sides = host.getAids().stream().map(AidRequests::side).distinct().toList();
-            Side side = sides.size() == 1 ? sides.get(0) : Side.BOTH;
-            for (Placed placed : typed.isEmpty() ? List.<Placed>of() : near(host, side)) {
-                FramePoint point = placed.point();
-                if (typed.get().covers(point.alongM())) {
-                    double profile = typed.get().heightAt(point.alongM());
-                    double difference = point.heightM() - profile;
-                    if (Math.abs(difference) > SURVEY_TOLERANCE_M + StoredResolution.LENGTH_M) {
-                        found.add(new Contradiction(placed.level(), point.alongM(), point.rightM(), point.heightM(), profile,
-                                difference));
-                    }
+        List<Side> sides = host.getAids().stream().map(AidRequests::side).distinct().toList();
+        for (Placed placed : near(host, sides.size() == 1 ? sides.get(0) : Side.BOTH)) {
+            FramePoint point = placed.point();
+            if (typed.get().covers(point.alongM())) {
+                double profile = typed.get().heightAt(point.alongM());
+                double difference = point.heightM() - profile;
+                if (Math.abs(difference) > SURVEY_TOLERANCE_M + StoredResolution.LENGTH_M) {
+                    found.add(new Contradiction(placed.level(), point.alongM(), point.rightM(), point.heightM(), profile, difference));
                 }
             }
-        } catch (SitingException e) {
-            return List.of();
         }
         return found;
     }

@@ -7,6 +7,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachType;
+import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
 import slopewright.model.ObstacleKind;
 import slopewright.model.ProfilePoint;
@@ -156,6 +157,14 @@ final class ContradictionCases {
             line.setKind(ObstacleKind.LINE);
             line.getPlaces().add(Sample.place(-2100, 0, 115));
         }));
+        cases.add(RuleCase.of("DATA-23", Result.NOT_APPLICABLE, "no profile and no levels", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-23", Result.PASS, "4 cm", Bases::row, sample -> ground(sample, 100.04, -40)));
+        cases.add(RuleCase.of("DATA-23", Result.FAIL, "6 cm", Bases::row, sample -> ground(sample, 99.94, -40)));
+        cases.add(RuleCase.of("DATA-23", Result.PASS, "a metre, on the other side", Bases::row, sample -> ground(sample, 101, 40)));
+        cases.add(RuleCase.of("DATA-23", Result.NOT_EVALUATED, "a level without coordinates", Bases::row, sample -> {
+            ground(sample, 100, -40);
+            sample.aerodrome().getGroundLevels().get(0).getPlace().setEastM(null);
+        }));
         cases.add(RuleCase.of("DATA-24", Result.NOT_APPLICABLE, "no profile", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-24", Result.PASS, "level at 100 m", Bases::row, sample -> profile(sample, 100, 100)));
         cases.add(RuleCase.of("DATA-24", Result.FAIL, "20 cm lower", Bases::row, sample -> profile(sample, 99.8, 99.8)));
@@ -174,6 +183,19 @@ final class ContradictionCases {
             profile(sample, 100, 100);
             sample.runway().getCentreLine().get(1).setChainageM(0.0);
         }));
+    }
+
+    /** A site profile level at 100 m, and a surveyed level 300 m beyond the threshold. */
+    private static void ground(Sample sample, double levelM, double rightM) {
+        for (double chainage : new double[] {0, 600}) {
+            ProfilePoint point = MAKE.createProfilePoint();
+            point.setChainageM(chainage);
+            point.setElevationM(100.0);
+            sample.end().getSiteProfile().add(point);
+        }
+        GroundLevel level = MAKE.createGroundLevel();
+        level.setPlace(Sample.place(300, rightM, levelM));
+        sample.aerodrome().getGroundLevels().add(level);
     }
 
     private static void profile(Sample sample, double fromM, double toM) {

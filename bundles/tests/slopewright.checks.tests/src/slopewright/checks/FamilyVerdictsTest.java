@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 
 /** The rules over families that are only proposed. */
@@ -32,8 +33,7 @@ class FamilyVerdictsTest {
         List<String> proposed = row(sample).outcomes().stream()
                 .filter(outcome -> !outcome.rule().equals(NAMED)).map(outcome -> outcome.rule() + " " + outcome.result()).sorted().toList();
         List<String> standing = Checks.run(sample.project(), Optional.of("icao:5th")).outcomes().stream()
-                .filter(outcome -> outcome.elementId().equals(sample.aid().getId())
-                        || sample.aid().getUnits().stream().anyMatch(unit -> outcome.elementId().equals(unit.getId())))
+                .filter(outcome -> Ids.elements(sample.aid()).stream().anyMatch(part -> outcome.elementId().equals(part.getId())))
                 .filter(outcome -> !outcome.rule().equals(NAMED)).map(outcome -> outcome.rule() + " " + outcome.result()).sorted().toList();
         assertTrue(standing.size() > 20, standing.toString());
         assertEquals(standing, proposed);
