@@ -27,6 +27,13 @@ public final class ProjectEvaluation {
         aids = Projects.aids(project).stream().map(aid -> evaluate(aid, ProjectRules.of(project, aid, ruleSet))).toList();
     }
 
+    private ProjectEvaluation(ProjectEvaluation whole, List<AidEvaluation> aids) {
+        this.project = whole.project;
+        this.surroundings = whole.surroundings;
+        this.rules = whole.rules;
+        this.aids = aids;
+    }
+
     private AidEvaluation evaluate(ApproachAid aid, RuleSet own) {
         return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), own, surroundings);
     }
@@ -91,6 +98,17 @@ public final class ProjectEvaluation {
      */
     public ProjectEvaluation trial(Project copy, Optional<String> ruleSet) {
         return new ProjectEvaluation(copy, ruleSet, surroundings);
+    }
+
+    /**
+     * Returns the same evaluation with one aid alone, as if the project had no other: what rules say about it concerns that aid, or what
+     * it shares with others.
+     *
+     * @param aid an aid of this project
+     * @throws IllegalArgumentException where it is none of this project
+     */
+    public ProjectEvaluation only(ApproachAid aid) {
+        return new ProjectEvaluation(this, List.of(aid(aid)));
     }
 
     /** Returns the evaluations of the aids of one runway end or approach direction. */

@@ -1,19 +1,26 @@
 package slopewright.report;
 
 import java.util.List;
+import java.util.Locale;
+
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
 
 /** The cautions that every document carries. */
 public final class Cautions {
 
-    /** The cautions, one paragraph each. */
-    public static final List<String> TEXT = List.of(
-            "A design aid: it does not replace the current edition of the standard, the authority's approval, ground survey, flight "
-                    + "inspection, or a "
-                    + "licensed engineer's judgement; local codes come first.",
-            "Never set up or switch on an indicator at an operational aerodrome without the operator's authorisation; lamp units are "
-                    + "hot, bright and "
-                    + "electrically powered.");
+    private static final List<Message> ALL = List.of(Message.of("caution.design-aid"), Message.of("caution.operation"));
 
     private Cautions() {
+    }
+
+    /** Returns the cautions, one paragraph each. */
+    public static List<Message> messages() {
+        return ALL;
+    }
+
+    /** Returns the cautions in a language, one paragraph each. */
+    public static List<String> in(Locale language) {
+        return ALL.stream().map(MessageRenderer.of(language)::render).toList();
     }
 }

@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.function.Supplier;
 
 import javax.imageio.ImageIO;
@@ -29,7 +30,8 @@ import slopewright.drawing.sheet.Sheet;
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.drawing.sheet.TitleBlock;
 import slopewright.geometry.FramePoint;
-import slopewright.report.internal.ScenePainter;
+import slopewright.report.internal.html.ReportWords;
+import slopewright.report.internal.pdf.ScenePainter;
 
 /** Writes one drawing in the form that people ask for. */
 public final class Drawings {
@@ -60,7 +62,7 @@ public final class Drawings {
      * @param scene  the scene
      * @param format the form
      * @return the file; the same scene gives the same bytes
-     * @throws ReportException where it can not be painted
+     * @throws ReportException where it cannot be painted
      */
     public static byte[] write(Scene scene, Format format) throws ReportException {
         return write(scene, TitleBlock.none(), format);
@@ -73,7 +75,7 @@ public final class Drawings {
      * @param block  the title block
      * @param format the form
      * @return the file; the same scene and block give the same bytes
-     * @throws ReportException where it can not be painted
+     * @throws ReportException where it cannot be painted
      */
     public static byte[] write(Scene scene, TitleBlock block, Format format) throws ReportException {
         return write(Sheet.of(scene, block, WIDTH_MM, HEIGHT_MM), () -> DxfPainter.paint(scene, WIDTH_MM), format);
@@ -93,12 +95,18 @@ public final class Drawings {
     /**
      * How a drawing is laid out on paper.
      *
-     * @param paper   the paper
-     * @param scale   the number N of a scale 1:N; zero chooses the largest usual one that fits
-     * @param ruleSet the rule set by its honest name
-     * @param date    the date to print
+     * @param paper    the paper
+     * @param scale    the number N of a scale 1:N; zero chooses the largest usual one that fits
+     * @param ruleSet  the rule set by its honest name
+     * @param date     the date to print
+     * @param language the language of the title block
      */
-    public record Layout(SheetFormat paper, int scale, String ruleSet, String date) {
+    public record Layout(SheetFormat paper, int scale, String ruleSet, String date, Locale language) {
+
+        /** Lays a drawing out in English. */
+        public Layout(SheetFormat paper, int scale, String ruleSet, String date) {
+            this(paper, scale, ruleSet, date, Locale.ENGLISH);
+        }
     }
 
     /**
@@ -110,15 +118,17 @@ public final class Drawings {
      * @param format  the form
      * @return the file; the same input gives the same bytes
      * @throws IllegalArgumentException where the scale does not do or the aid has nothing that the view shows; the message says so
-     * @throws ReportException          where it can not be painted
+     * @throws ReportException          where it cannot be painted
      */
     public static byte[] write(Subject subject, Layout layout, Format format) throws ReportException {
         DrawnAid drawn = subject.drawn();
+        ReportWords words = new ReportWords(layout.language());
         Scene scene = subject.view().scene(drawn, layout.paper().room(layout.scale()), subject.eye(), subject.daylight());
         boolean placed = format == Format.DXF && subject.view().isPlan();
         Scene told = placed ? scene.with(GridPlacement.words(drawn)) : scene;
         TitleBlock block = TitleBlock.of(drawn.project(), scene.title(), layout.ruleSet(), layout.date())
-                .with("Coordinates and vertical datum", TitleBlock.datum(drawn.project())).with("Caution", Cautions.TEXT.get(0));
+                .with(words.say("coordinates-and-datum"), TitleBlock.datum(drawn.project()))
+                .with(words.say("caution"), Cautions.in(layout.language()).get(0));
         Sheet sheet = Sheet.onPaper(told, block, layout.paper());
         return write(sheet, () -> DxfPainter.paint(sheet, placed ? GridPlacement.of(drawn) : GridPlacement.none()), format);
     }
@@ -132,7 +142,7 @@ public final class Drawings {
                 case PNG -> png(sheet);
             };
         } catch (IOException e) {
-            throw new ReportException("the drawing can not be painted: " + e.getMessage(), e);
+            throw new ReportException("the drawing cannot be painted: " + e.getMessage(), e);
         }
     }
 

@@ -1,11 +1,10 @@
 package slopewright.report;
 
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 
-import slopewright.report.internal.TemplateChecks;
-import slopewright.report.internal.TemplateFolder;
+import slopewright.report.internal.template.TemplateChecks;
+import slopewright.report.internal.template.TemplateFolder;
 
 /**
  * What a report looks like around its content: cover, order of the chapters, line on every page, block for signatures, logo and style.
@@ -19,27 +18,27 @@ import slopewright.report.internal.TemplateFolder;
  * </ul>
  * Placeholders for text: {@code project.name}, {@code .document-number}, {@code .revision}, {@code .date}, {@code .client},
  * {@code .organisation}, {@code .prepared-by}, {@code .checked-by}, {@code .approved-by}, {@code .remarks}; {@code aerodrome.name},
- * {@code .identifier}; {@code report.title}, {@code .date}, {@code .rule-set}. For parts: {@code logo}, {@code verdict},
- * {@code cautions}, {@code contents}, {@code cover}, {@code sign-off} and {@code chapter.result}, {@code .basis}, {@code .comparison},
- * {@code .indicators}, {@code .compliance}, {@code .sources}, {@code .handover}, {@code .closing}. The cautions and the chapters result,
- * compliance and sources have to be in a template.
+ * {@code .identifier}; {@code report.title}, {@code .date}, {@code .rule-set}; and words in the language of the report, such as
+ * {@code label.client}. For parts: {@code logo}, {@code verdict}, {@code cautions}, {@code contents}, {@code cover}, {@code sign-off} and
+ * {@code chapter.result}, {@code .basis}, {@code .comparison}, {@code .indicators}, {@code .compliance}, {@code .sources},
+ * {@code .handover}, {@code .closing}. The cautions and the chapters result, compliance and sources have to be in a template.
  *
  * <p>A template is not trusted: it holds no scripts, no links but those inside the document, and nothing that reads another file or the
- * network; links to files are not followed; files are limited in size. Text of the project is always text and never markup.
+ * network; links to files are not followed; files are limited in size. Its style says how things look and takes nothing out of its place
+ * or out of sight; verdict, cautions and where values come from have a style of their own in which it has no say. Text of the project is
+ * always text and never markup.
  */
 public final class ReportTemplate {
 
-    private final Map<String, String> texts;
-    private final Map<String, byte[]> pictures;
+    private final TemplateFolder files;
 
-    private ReportTemplate(Map<String, String> texts, Map<String, byte[]> pictures) {
-        this.texts = Map.copyOf(texts);
-        this.pictures = Map.copyOf(pictures);
+    private ReportTemplate(TemplateFolder files) {
+        this.files = Objects.requireNonNull(files);
     }
 
     /** Returns the template that comes with the product. */
     public static ReportTemplate builtIn() {
-        return new ReportTemplate(Map.of(), Map.of());
+        return new ReportTemplate(TemplateFolder.builtIn());
     }
 
     /**
@@ -47,22 +46,16 @@ public final class ReportTemplate {
      *
      * @param folder the folder
      * @return the template, checked
-     * @throws ReportException where a file can not be read or holds what a template may not hold; the message names file and line
+     * @throws ReportException where a file cannot be read or holds what a template may not hold; the message names file and line
      */
     public static ReportTemplate read(Path folder) throws ReportException {
         TemplateFolder files = TemplateFolder.read(folder);
-        ReportTemplate template = new ReportTemplate(files.texts(), files.pictures());
-        TemplateChecks.check(template);
-        return template;
+        TemplateChecks.check(files);
+        return new ReportTemplate(files);
     }
 
-    /** Returns the text of one of its files; empty where the built-in one counts. */
-    public Optional<String> text(String file) {
-        return Optional.ofNullable(texts.get(file));
-    }
-
-    /** Returns the bytes of one of its pictures; empty where there is none of the name. */
-    public Optional<byte[]> picture(String file) {
-        return Optional.ofNullable(pictures.get(file)).map(byte[]::clone);
+    /** Returns its files, for the documents of this bundle. */
+    public TemplateFolder files() {
+        return files;
     }
 }

@@ -5,12 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
-import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
-import slopewright.report.internal.PdfDocument;
-import slopewright.report.internal.Pictures;
-import slopewright.report.internal.ReportDocument;
+import slopewright.report.internal.chapters.ReportDocument;
+import slopewright.report.internal.pdf.PdfDocument;
+import slopewright.report.internal.pdf.Pictures;
+import slopewright.report.internal.pdf.PrintedText;
 
 /** Writes the report of a project: inputs, layouts, every outcome with its source, drawings. */
 public final class Reports {
@@ -34,27 +35,47 @@ public final class Reports {
      * @param options what else is printed
      * @param format  the form
      * @return the document; the same input gives the same bytes
-     * @throws ReportException          where it can not be laid out
+     * @throws ReportException          where it cannot be laid out
      * @throws IllegalArgumentException where the rule set or an override is unknown
      */
     public static byte[] write(Project project, Optional<String> ruleSet, ReportOptions options, Format format) throws ReportException {
+        return write(ProjectEvaluation.of(project, ruleSet), options, format);
+    }
+
+    /**
+     * Writes the report of a project that was evaluated. The check runs over that evaluation, and every chapter reads it.
+     *
+     * @param evaluation the evaluation
+     * @param options    what else is printed
+     * @param format     the form
+     * @return the document; the same input gives the same bytes
+     * @throws ReportException where it cannot be laid out
+     */
+    public static byte[] write(ProjectEvaluation evaluation, ReportOptions options, Format format) throws ReportException {
         CompletableFuture<Void> ready = format == Format.PDF ? CompletableFuture.runAsync(PdfDocument::prepare)
                 : CompletableFuture.completedFuture(null);
-        CheckResult result = Checks.run(project, ruleSet);
         Pictures pictures = new Pictures(format == Format.HTML);
-        String xhtml = ReportDocument.write(project, result, ruleSet, options, pictures);
+        ReportDocument.Written written = ReportDocument.write(evaluation, Checks.run(evaluation, rule -> true), options, pictures);
         if (format == Format.HTML) {
-            return xhtml.getBytes(StandardCharsets.UTF_8);
+            return written.xhtml().getBytes(StandardCharsets.UTF_8);
         }
         ready.join();
         try {
-            return PdfDocument.write(xhtml, pictures, name(project), options.date());
+            byte[] pdf = PdfDocument.write(written.xhtml(), pictures, written.title(), options.date());
+            if (options.template().files().isOwn()) {
+                requireReadable(pdf, written);
+            }
+            return pdf;
         } catch (IOException | RuntimeException e) {
-            throw new ReportException("the report can not be laid out: " + e.getMessage(), e);
+            throw new ReportException("the report cannot be laid out: " + e.getMessage(), e);
         }
     }
 
-    private static String name(Project project) {
-        return (project.getName() == null ? "Unnamed project" : project.getName()) + ": visual approach slope indicators";
+    /** Refuses a document in which the template leaves verdict, cautions or provenance where nobody can read them. */
+    private static void requireReadable(byte[] pdf, ReportDocument.Written written) throws IOException, ReportException {
+        Optional<String> missing = PrintedText.missing(pdf, written.essential());
+        if (missing.isPresent()) {
+            throw new ReportException("the template leaves no room in which this could be read, so nothing was written: " + missing.get());
+        }
     }
 }

@@ -3,16 +3,17 @@ package slopewright.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.List;
 
 import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.portable.PortableSetUp;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
-import slopewright.model.Project;
-import slopewright.report.internal.CardDocument;
-import slopewright.report.internal.PdfDocument;
-import slopewright.report.internal.Pictures;
-import slopewright.standards.RuleSet;
+import slopewright.report.internal.card.CardDocument;
+import slopewright.report.internal.card.CardGate;
+import slopewright.report.internal.pdf.PdfDocument;
+import slopewright.report.internal.pdf.Pictures;
 
 /** Writes the card that a person takes into the field to set a portable unit up: large type, readable in black and white. */
 public final class SetUpCards {
@@ -21,31 +22,32 @@ public final class SetUpCards {
     }
 
     /**
-     * Writes a card. While something stands against setting the unit up, the card says so in its first line and is not for use.
+     * Writes a card. While something stands against setting the unit up, the card says so first and is not for use.
      *
-     * @param project the project, not changed
-     * @param aid     the aid, in a runway end or approach direction of the project
-     * @param rules   the rule set, with the overrides and confirmations of the project
-     * @param date    the day of the set-up, for the magnetic variation
-     * @param paper   the paper
-     * @param format  the form
-     * @return the document; the same input gives the same bytes
+     * @param evaluation the evaluation of the project
+     * @param aid        an aid of the project
+     * @param date       the day of the set-up, for the magnetic variation
+     * @param options    date, paper, template and language
+     * @param format     the form
+     * @return the card, and whether it may be used
      * @throws slopewright.siting.SitingException where something is missing or does not fit; the message says what
-     * @throws ReportException                    where it can not be laid out
+     * @throws ReportException                    where it cannot be laid out
      */
-    public static byte[] write(Project project, ApproachAid aid, RuleSet rules, LocalDate date, PaperSize paper, Reports.Format format)
-            throws ReportException {
-        PortableSetUp found = PortableSetUp.of(AidEvaluation.of(aid, rules, new EvaluationCache()), date);
-        ReportOptions options = new ReportOptions(date.toString(), paper);
+    public static SetUpCard write(ProjectEvaluation evaluation, ApproachAid aid, LocalDate date, ReportOptions options,
+            Reports.Format format) throws ReportException {
+        AidEvaluation own = evaluation.aid(aid);
+        PortableSetUp found = PortableSetUp.of(own, date);
+        List<Message> reasons = CardGate.reasons(evaluation, own, found);
         Pictures pictures = new Pictures(format == Reports.Format.HTML);
-        String xhtml = CardDocument.write(project, aid, rules, found, options, pictures);
+        CardDocument document = new CardDocument(own, found, reasons, options);
+        String xhtml = document.write(pictures);
         if (format == Reports.Format.HTML) {
-            return xhtml.getBytes(StandardCharsets.UTF_8);
+            return new SetUpCard(xhtml.getBytes(StandardCharsets.UTF_8), reasons);
         }
         try {
-            return PdfDocument.write(xhtml, pictures, "Set-up card: " + found.label(), options.date());
+            return new SetUpCard(PdfDocument.write(xhtml, pictures, document.title(), options.date()), reasons);
         } catch (IOException e) {
-            throw new ReportException("the set-up card can not be laid out: " + e.getMessage(), e);
+            throw new ReportException("the set-up card cannot be laid out: " + e.getMessage(), e);
         }
     }
 }

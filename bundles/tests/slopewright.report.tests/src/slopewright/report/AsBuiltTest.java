@@ -70,7 +70,7 @@ class AsBuiltTest {
     }
 
     private String sheet() throws ReportException {
-        return Demo.text(new String(CommissioningSheets.write(project, aid, Demo.rules(project, aid), Demo.OPTIONS, Reports.Format.HTML),
+        return Demo.text(new String(CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS, Reports.Format.HTML),
                 StandardCharsets.UTF_8));
     }
 
@@ -136,7 +136,7 @@ class AsBuiltTest {
         String text = sheet();
         for (String expected : List.of("3\u00b034'", "+4.0'; lower by 4.0'", "NOT REACHED", "-8.5 \u00b0, 8 \u00b0", "NO",
                 "Inspected by N. Example, Flight inspection unit (invented), 2026-05-31. hazy below 1000 ft",
-                "can not be accepted on this sheet", "Accuracy of setting: 1', Doc 9157 Part 4 (not read), setting on site")) {
+                "cannot be accepted on this sheet", "Accuracy of setting: 1.0', Doc 9157 Part 4 (not read), setting on site")) {
             assertTrue(text.contains(expected), expected + " is not in " + text);
         }
     }

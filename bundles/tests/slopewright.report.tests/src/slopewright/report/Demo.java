@@ -51,9 +51,12 @@ final class Demo {
         return new String(Reports.write(project, Optional.empty(), OPTIONS, Reports.Format.HTML), StandardCharsets.UTF_8);
     }
 
-    /** Parses markup, which fails where it is not well formed, and returns its text with single blanks. */
+    /** Parses markup, which fails where it is not well formed, and returns the text of its body with single blanks. */
     static String text(String html) {
-        return parsed(html).getDocumentElement().getTextContent().replaceAll("\\s+", " ");
+        Document document = parsed(html);
+        boolean whole = document.getElementsByTagName("body").getLength() > 0;
+        return (whole ? document.getElementsByTagName("body").item(0) : document.getDocumentElement()).getTextContent()
+                .replaceAll("\\s+", " ").strip();
     }
 
     static Document parsed(String html) {

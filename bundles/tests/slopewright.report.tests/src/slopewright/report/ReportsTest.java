@@ -9,9 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 import javax.imageio.ImageIO;
@@ -20,7 +19,6 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
@@ -40,15 +38,12 @@ import slopewright.standards.RuleSets;
 /** Reports and drawings as files. */
 class ReportsTest {
 
-    @TempDir
-    private Path folder;
-
     @Test
     void theReportPrintsEveryOutcomeWithItsSource() throws ReportException {
         for (String name : new String[] {"harrow-vale", "harrow-vale-faults"}) {
             String html = Demo.html(Demo.project(name));
             for (Outcome outcome : Checks.run(Demo.project(name), Optional.empty()).outcomes()) {
-                assertTrue(html.contains(Demo.escaped(outcome.explanation())), outcome.toString());
+                assertTrue(html.contains(Demo.escaped(outcome.explanation().english())), outcome.toString());
                 assertTrue(html.contains(Demo.escaped(outcome.elementPath())), outcome.toString());
                 outcome.citation().ifPresent(citation -> assertTrue(html.contains(Demo.escaped(citation.text())), citation.toString()));
             }
@@ -58,7 +53,7 @@ class ReportsTest {
     @Test
     void theReportCarriesCautionsRuleSetDataAndMeht() throws ReportException {
         String html = Demo.html(Demo.project("harrow-vale"));
-        Cautions.TEXT.forEach(text -> assertTrue(html.contains(Demo.escaped(text)), text));
+        Cautions.in(Locale.ENGLISH).forEach(text -> assertTrue(html.contains(Demo.escaped(text)), text));
         assertTrue(html.contains("Spain RD 862/2009 transposing Annex 14 Vol I 5th ed."));
         assertTrue(html.contains("Eye height over the threshold (MEHT)"));
         assertTrue(html.contains("Data to publish for the aerodrome"));
@@ -85,8 +80,8 @@ class ReportsTest {
         long rules = outcomes.stream().map(Outcome::rule).distinct().count();
         assertEquals(outcomes.size() + rules + 1, matrix.split("<tr", -1).length - 1);
         assertEquals(rules, matrix.split("<tr class=\"rule\">", -1).length - 1);
-        long failed = outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.FAIL).count();
-        assertEquals(failed, matrix.split(">FAIL ", -1).length - 1);
+        long failed = outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET).count();
+        assertEquals(failed, matrix.split(">NOT MET \\(", -1).length - 1);
     }
 
     /** The calculation of the row at 09: 0.73 m and 330.46 m at 2 degrees 43 minutes make 16.41 m; less 6.60 m are 9.81 m. */
@@ -95,9 +90,9 @@ class ReportsTest {
         assertEquals(16.41, 0.73 + 330.46 * Math.tan(Math.toRadians(2 + 43 / 60.0)), 0.005);
         String text = Demo.text(Demo.html(Demo.project("harrow-vale")));
         assertTrue(text.contains("0.73 m + 330.46 m \u00d7 tan 2\u00b043' = 16.41 m"), text);
-        assertTrue(text.contains("16.41 m \u2212 6.60 m = 9.81 m (Twin-jet, narrow body)"), text);
+        assertTrue(text.contains("eye path to wheel path = 16.41 m \u2212 6.60 m = 9.81 m"), text);
         assertTrue(text.contains("B = 3\u00b000' \u2212 15' = 2\u00b045'"), text);
-        assertTrue(text.contains("setting of B \u2212 allowance = 2\u00b045' \u2212 2' = 2\u00b043'"), text);
+        assertTrue(text.contains("edge of B \u2212 allowance = 2\u00b045' \u2212 2' = 2\u00b043'"), text);
         assertTrue(text.contains("Chosen: PAPI. It is one of "), text);
     }
 
@@ -106,12 +101,12 @@ class ReportsTest {
     void anObstacleThroughTheSurfaceHasItsRemedies() throws ReportException {
         Project project = Demo.project("harrow-vale");
         String before = Demo.text(Demo.html(project));
-        assertFalse(before.contains("one of these changes is made"), before);
+        assertFalse(before.contains("Remove or lower what penetrates"), before);
         project.getAerodrome().getObstacles().stream().filter(one -> "Windle mast".equals(one.getName())).findFirst().orElseThrow()
                 .setTopElevationM(400.0);
         String text = Demo.text(Demo.html(project));
-        assertTrue(text.contains("one of these changes is made"), text);
-        assertTrue(text.contains("raise the slope and all settings by") || text.contains("raising the slope does not clear it"), text);
+        assertTrue(text.contains("Governing: Windle mast"), text);
+        assertTrue(text.contains("Remove or lower what penetrates, or: "), text);
     }
 
     @Test
@@ -149,7 +144,7 @@ class ReportsTest {
     @Test
     void aProjectWithoutAnythingHasAReportThatConcludesNothing() throws ReportException {
         String text = Demo.text(Demo.html(SlopewrightFactory.eINSTANCE.createProject()));
-        assertTrue(text.contains("Nothing could be evaluated; no conclusion may be drawn."), text);
+        assertTrue(text.contains("nothing could be evaluated; no conclusion may be drawn."), text);
         assertTrue(text.contains("The project describes no aerodrome."), text);
     }
 
@@ -176,7 +171,7 @@ class ReportsTest {
     @Test
     void drawingsComeInFourForms() throws ReportException, IOException {
         ApproachAid aid = Projects.aids(Demo.project("harrow-vale")).get(0);
-        Scene scene = PlanScene.layout(DrawnAid.of(aid, AidLayouts.asLaid(aid, RuleSets.find("icao").orElseThrow())));
+        Scene scene = PlanScene.layout(DrawnAid.of(aid, AidLayouts.evaluate(aid, RuleSets.find("icao").orElseThrow())));
         for (Drawings.Format format : Drawings.Format.values()) {
             assertArrayEquals(Drawings.write(scene, format), Drawings.write(scene, format), format.name());
         }
@@ -186,18 +181,5 @@ class ReportsTest {
         try (PDDocument document = Loader.loadPDF(Drawings.write(scene, Drawings.Format.PDF))) {
             assertEquals(1, document.getNumberOfPages());
         }
-    }
-
-    @Test
-    void aFileIsWrittenWholeOrNotAtAll() throws ReportException, IOException {
-        Path file = folder.resolve("a.txt");
-        OutputFile.write(file, new byte[] {1, 2});
-        OutputFile.write(file, new byte[] {3});
-        assertArrayEquals(new byte[] {3}, Files.readAllBytes(file));
-        Path nowhere = folder.resolve("none").resolve("b.txt");
-        ReportException thrown = assertThrows(ReportException.class, () -> OutputFile.write(nowhere, new byte[1]));
-        assertTrue(thrown.getMessage().contains("b.txt"), thrown.getMessage());
-        assertFalse(Files.exists(nowhere.getParent()));
-        assertEquals(1, folder.toFile().list().length);
     }
 }

@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.Locale;
 import java.util.Optional;
 
 import javax.imageio.ImageIO;
@@ -89,7 +90,7 @@ class TemplateTest {
         assertTrue(text.contains("Ours, page of Harrow Vale"));
         assertTrue(text.contains("Signed by {{cautions}} N. Example back"), "text of a project holds no placeholders");
         assertTrue(html.contains(".own > p { font-size: 30pt; }"));
-        Cautions.TEXT.forEach(caution -> assertTrue(text.contains(caution), caution));
+        Cautions.in(Locale.ENGLISH).forEach(caution -> assertTrue(text.contains(caution), caution));
         byte[] inside = Base64.getDecoder().decode(html.replaceFirst("(?s).*src=\"data:image/png;base64,([^\"]*)\".*", "$1"));
         assertEquals(0x336699, ImageIO.read(new ByteArrayInputStream(inside)).getRGB(3, 4) & 0xFFFFFF);
         ReportOptions options = new ReportOptions("2026-06-01", PaperSize.A4, ReportTemplate.read(folder));
@@ -156,7 +157,7 @@ class TemplateTest {
             <p style="background: url(http://example.org/a)">a</p>           | line 1: 'url('
             <p style="{{project.name}}">a</p>                                | line 1: a placeholder may not stand in the attribute 'style'
             <p class="{{project.name}}">a</p>                                | line 1: a placeholder may not stand in the attribute 'class'
-            <p id="part-1">a</p>                                             | line 1: 'part-1' can not be
+            <p id="part-1">a</p>                                             | line 1: 'part-1' cannot be
             <?php x ?>                                                       | line 1: a processing instruction
             <p>a                                                             | line 1:
             <p>&nbsp;</p>                                                    | line 1:
@@ -176,7 +177,7 @@ class TemplateTest {
         assertTrue(fault().startsWith("cover.html, line 1: "), fault());
         put("cover.html", "<p>{{cautions}}</p>");
         put("logo.svg", "<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:///etc/hostname\">]><svg viewBox=\"0 0 1 1\"><title>&a;</title></svg>");
-        assertTrue(fault().contains("logo.svg: DOCTYPE is disallowed"), fault());
+        assertTrue(fault().startsWith("logo.svg: line 1: a document type"), fault());
     }
 
     @ParameterizedTest
@@ -196,7 +197,7 @@ class TemplateTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"<script>1</script>", "<image href=\"a.png\"/>", "<use href=\"#a\"/>", "<text>a</text>", "<style>a</style>",
+    @ValueSource(strings = {"<script>1</script>", "<image href=\"a.png\"/>", "<use href=\"a.svg#a\"/>", "<text>a</text>", "<style>a</style>",
         "<rect width=\"1\" height=\"1\" style=\"fill:url(x)\"/>", "<rect width=\"1\" height=\"1\" fill=\"url(http://example.org/)\"/>",
         "<foreignObject/>", "<path d=\"M0 0 X\"/>"})
     void aLogoThatHoldsMoreThanShapesIsRefused(String element) throws IOException {

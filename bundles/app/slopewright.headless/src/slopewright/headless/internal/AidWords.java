@@ -6,6 +6,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.standards.RuleSet;
@@ -32,6 +33,11 @@ final class AidWords {
         RuleSet rules() {
             return evaluation.rules();
         }
+    }
+
+    /** Evaluates the project of a named aid under the rule set that was named, else under those that it and its aids name. */
+    ProjectEvaluation projectEvaluation(Named named) {
+        return ProjectFiles.evaluation(named.project(), Optional.ofNullable(ruleSet));
     }
 
     Named load() {

@@ -10,13 +10,14 @@ import picocli.CommandLine.Option;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportException;
 import slopewright.report.Reports;
+import slopewright.report.SetUpCard;
 import slopewright.report.SetUpCards;
 import slopewright.siting.SitingException;
 
 /** Writes the set-up card of a portable unit. */
 @CommandLine.Command(name = "card", sortOptions = false,
-        description = "Write the field set-up card of a portable unit, PDF or HTML by the ending of the file. The card says so where "
-                + "something stands against setting the unit up.")
+        description = "Write the field set-up card of a portable unit, PDF or HTML by the ending of the file. The card says so first, "
+                + "and the command exits 1, where something stands against setting the unit up.")
 final class CardCommand extends Command {
 
     @Mixin
@@ -24,6 +25,9 @@ final class CardCommand extends Command {
 
     @Mixin
     private OutputOptions output;
+
+    @Mixin
+    private LanguageOption language;
 
     @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
             description = "day of the set-up, of the form 2026-01-31, for the magnetic variation (default today)")
@@ -38,13 +42,15 @@ final class CardCommand extends Command {
         output.check();
         AidWords.Named named = words.load();
         try {
-            output.write(SetUpCards.write(named.project(), named.aid(), named.rules(), date == null ? LocalDate.now() : date, paper,
-                    Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
+            LocalDate day = date == null ? LocalDate.now() : date;
+            SetUpCard card = SetUpCards.write(words.projectEvaluation(named), named.aid(), day, language.options(day.toString(), paper),
+                    Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT)));
+            output.write(card.bytes());
+            return card.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
         } catch (SitingException e) {
             throw new UsageException("approach aid " + named.aid().getId() + ": " + e.getMessage());
         } catch (ReportException e) {
             throw new InputException(e.getMessage());
         }
-        return ExitCodes.OK;
     }
 }

@@ -1,16 +1,18 @@
 package slopewright.headless.internal;
 
+import java.util.Locale;
 import java.util.concurrent.Callable;
 
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+
 import slopewright.report.Cautions;
 
 /** What every command shares: its words, its streams, its help. */
 abstract class Command implements Callable<Integer> {
 
-    static final String CAUTION = String.join(" ", Cautions.TEXT);
+    static final String CAUTION = String.join(" ", Cautions.in(Locale.ENGLISH));
 
     @Spec
     private CommandSpec spec;

@@ -26,6 +26,9 @@ final class CommissioningCommand extends Command {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private LanguageOption language;
+
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "date to print; today where it is not given")
     private String date;
 
@@ -39,10 +42,11 @@ final class CommissioningCommand extends Command {
     public Integer call() {
         String ending = output.ending(List.of("pdf", "html"));
         output.check();
-        ReportOptions options = new ReportOptions(ReportCommand.checkedDate(date), paper, ReportCommand.template(template));
+        ReportOptions options = new ReportOptions(ReportCommand.checkedDate(date), paper, ReportCommand.template(template),
+                language.language());
         AidWords.Named named = words.load();
         try {
-            output.write(CommissioningSheets.write(named.project(), named.aid(), named.rules(), options,
+            output.write(CommissioningSheets.write(named.evaluation(), options,
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (SitingException e) {
             throw new UsageException("approach aid " + named.aid().getId() + ": " + e.getMessage());

@@ -29,6 +29,9 @@ final class ReportCommand extends Command {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private LanguageOption language;
+
     @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set instead of the project's own")
     private String ruleSet;
 
@@ -53,7 +56,8 @@ final class ReportCommand extends Command {
         ReportTemplate look = template(template);
         Project project = ProjectFiles.load(file);
         try {
-            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date), paper, look),
+            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date), paper, look,
+                    language.language()),
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (IllegalArgumentException | ReportException e) {
             throw new InputException(file + ": " + e.getMessage());

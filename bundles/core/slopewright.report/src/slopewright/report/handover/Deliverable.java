@@ -1,53 +1,59 @@
 package slopewright.report.handover;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import slopewright.messages.Message;
+import slopewright.model.ApproachAid;
 import slopewright.model.Project;
-import slopewright.report.ReportException;
 
 /**
- * One file that can be handed over.
- *
- * @param key      names it among the others: its kind, and the id of the aid where it is about one
- * @param kind     what it is: {@code report}, {@code drawing-plan}, {@code schedule} ...
- * @param label    what it is for people, in English
- * @param subject  the aid for people; empty where it is about the whole project
- * @param fileName its usual name with its extension
- * @param usual    whether most people want it
- * @param writer   makes its bytes
- * @param picture  makes a picture of it, Portable Network Graphics; empty where there is none
+ * A kind of file that can be handed over. Implementations are found as services and hold no state: a further kind is one class, its line
+ * among the services, and its name in the catalogues under {@code deliverable.}.
  */
-public record Deliverable(String key, String kind, String label, String subject, String fileName, boolean usual, Writer writer,
-        Optional<Writer> picture) {
+public interface Deliverable {
 
-    /** Makes the bytes of a file. */
-    @FunctionalInterface
-    public interface Writer {
+    /**
+     * One file that a kind offers.
+     *
+     * @param kind      what it is, as programs name it: {@code report}, {@code drawing-plan}
+     * @param label     what it is for people
+     * @param stem      how its file name ends before the extension, or the whole of it for a file about the whole project
+     * @param extension the extension of its file, without the dot
+     * @param usual     whether most people want it
+     * @param writer    makes its bytes
+     * @param picture   makes a picture of it, Portable Network Graphics; empty where there is none
+     */
+    record Offer(String kind, Message label, String stem, String extension, boolean usual, FileWriter writer,
+            Optional<FileWriter> picture) {
 
-        /**
-         * Makes the bytes.
-         *
-         * @param project the project, not changed
-         * @param options date and paper
-         * @return the file; the same input gives the same bytes
-         * @throws ReportException                         where it can not be laid out
-         * @throws slopewright.siting.SitingException       where something is missing; the message says what
-         * @throws IllegalArgumentException                where a rule set is unknown or there is nothing to show
-         */
-        byte[] write(Project project, HandoverOptions options) throws ReportException;
+        /** Refuses missing parts. */
+        public Offer {
+            Objects.requireNonNull(kind);
+            Objects.requireNonNull(label);
+            Objects.requireNonNull(stem);
+            Objects.requireNonNull(extension);
+            Objects.requireNonNull(writer);
+            Objects.requireNonNull(picture);
+        }
+
+        /** Makes one without a picture, whose file is called as its kind. */
+        public Offer(String kind, String extension, boolean usual, FileWriter writer) {
+            this(kind, Message.of("deliverable." + kind), kind, extension, usual, writer, Optional.empty());
+        }
     }
 
-    /** Refuses missing parts. */
-    public Deliverable {
-        Objects.requireNonNull(key);
-        Objects.requireNonNull(kind);
-        Objects.requireNonNull(writer);
-        Objects.requireNonNull(picture);
+    /** Returns its place among the others, the least first. */
+    int order();
+
+    /** Returns what it offers about the whole project. */
+    default List<Offer> about(Project project) {
+        return List.of();
     }
 
-    /** Returns the extension of its file, without the dot. */
-    public String extension() {
-        return fileName.substring(fileName.lastIndexOf('.') + 1);
+    /** Returns what it offers about one aid. */
+    default List<Offer> about(ApproachAid aid) {
+        return List.of();
     }
 }

@@ -34,7 +34,7 @@ public final class Handover {
      * @param state       how it went
      * @param reason      why it could not be written; empty where it was
      */
-    public record Entry(Deliverable deliverable, Path file, State state, String reason) {
+    public record Entry(HandoverFile deliverable, Path file, State state, String reason) {
     }
 
     /** Hears how it goes, and may end it. */
@@ -46,7 +46,7 @@ public final class Handover {
          * @param next what it is
          * @return whether it is wanted; nothing more is written where it is not
          */
-        boolean goOn(Deliverable next);
+        boolean goOn(HandoverFile next);
     }
 
     private Handover() {
@@ -62,42 +62,44 @@ public final class Handover {
      * @param replaced names of files that may be replaced
      * @param progress hears how it goes
      * @return what became of each file that was begun
-     * @throws ReportException where the folder can not be made
+     * @throws ReportException where the folder cannot be made
      */
-    public static List<Entry> write(Project project, List<Deliverable> wanted, Path folder, HandoverOptions options, Set<String> replaced,
+    public static List<Entry> write(Project project, List<HandoverFile> wanted, Path folder, HandoverOptions options, Set<String> replaced,
             Progress progress) throws ReportException {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new ReportException(folder + ": can not be made: " + e.getMessage(), e);
+            throw new ReportException(folder + ": cannot be made: " + e.getMessage(), e);
         }
         List<Entry> entries = new ArrayList<>();
-        for (Deliverable one : wanted) {
-            if (!progress.goOn(one)) {
+        HandoverSource source = new HandoverSource(project);
+        for (HandoverFile wantedFile : wanted) {
+            if (!progress.goOn(wantedFile)) {
                 break;
             }
-            Path file = folder.resolve(one.fileName());
-            boolean replace = replaced.contains(one.fileName());
-            entries.add(!replace && Files.exists(file) ? new Entry(one, file, State.KEPT, "") : write(project, one, file, options, replace));
+            Path file = folder.resolve(wantedFile.fileName());
+            boolean replace = replaced.contains(wantedFile.fileName());
+            entries.add(!replace && Files.exists(file) ? new Entry(wantedFile, file, State.KEPT, "")
+                    : write(source, wantedFile, file, options, replace));
         }
         return entries;
     }
 
-    private static Entry write(Project project, Deliverable one, Path file, HandoverOptions options, boolean replace) {
+    private static Entry write(HandoverSource source, HandoverFile wanted, Path file, HandoverOptions options, boolean replace) {
         try {
-            byte[] bytes = one.writer().write(project, options);
+            byte[] bytes = wanted.writer().write(source, options);
             if (replace) {
                 AtomicFile.replace(file, bytes);
             } else {
                 AtomicFile.create(file, bytes);
             }
-            return new Entry(one, file, State.WRITTEN, "");
+            return new Entry(wanted, file, State.WRITTEN, "");
         } catch (FileAlreadyExistsException e) {
-            return new Entry(one, file, State.KEPT, "");
+            return new Entry(wanted, file, State.KEPT, "");
         } catch (IOException e) {
-            return new Entry(one, file, State.FAILED, file + ": " + AtomicFile.reason(e));
+            return new Entry(wanted, file, State.FAILED, file + ": " + AtomicFile.reason(e));
         } catch (ReportException | SitingException | IllegalArgumentException e) {
-            return new Entry(one, file, State.FAILED, String.valueOf(e.getMessage()));
+            return new Entry(wanted, file, State.FAILED, String.valueOf(e.getMessage()));
         }
     }
 }

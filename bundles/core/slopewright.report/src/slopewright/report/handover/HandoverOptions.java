@@ -1,29 +1,38 @@
 package slopewright.report.handover;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Objects;
 
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportOptions;
+import slopewright.report.ReportTemplate;
 
 /**
  * What every file of a hand-over has in common.
  *
- * @param date  the date to print
- * @param paper the paper of documents; drawings use the size of the same name
+ * @param date     the date to print
+ * @param paper    the paper of documents; drawings use the size of the same name
+ * @param language the language of documents
  */
-public record HandoverOptions(LocalDate date, PaperSize paper) {
+public record HandoverOptions(LocalDate date, PaperSize paper, Locale language) {
 
     /** Refuses missing parts. */
     public HandoverOptions {
         Objects.requireNonNull(date);
         Objects.requireNonNull(paper);
+        Objects.requireNonNull(language);
+    }
+
+    /** Hands over in English. */
+    public HandoverOptions(LocalDate date, PaperSize paper) {
+        this(date, paper, Locale.ENGLISH);
     }
 
     /** Returns them for a document. */
     public ReportOptions report() {
-        return new ReportOptions(date.toString(), paper);
+        return new ReportOptions(date.toString(), paper, ReportTemplate.builtIn(), language);
     }
 
     /** Returns the paper of drawings. */

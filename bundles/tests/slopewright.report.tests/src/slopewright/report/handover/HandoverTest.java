@@ -39,15 +39,15 @@ class HandoverTest {
         project = ProjectFile.load(Path.of(System.getProperty("slopewright.root"), "demo-data/harrow-vale/harrow-vale.slopewright"));
     }
 
-    private Deliverable find(String fileName) {
+    private HandoverFile find(String fileName) {
         return Deliverables.of(project).stream().filter(one -> one.fileName().equals(fileName)).findFirst().orElseThrow();
     }
 
     @Test
     void everyFileHasAKeyAndANameOfItsOwn() {
-        List<Deliverable> all = Deliverables.of(project);
-        assertEquals(all.size(), all.stream().map(Deliverable::key).distinct().count());
-        assertEquals(all.size(), all.stream().map(Deliverable::fileName).distinct().count());
+        List<HandoverFile> all = Deliverables.of(project);
+        assertEquals(all.size(), all.stream().map(HandoverFile::key).distinct().count());
+        assertEquals(all.size(), all.stream().map(HandoverFile::fileName).distinct().count());
         long drawings = all.stream().filter(one -> one.kind().startsWith("drawing-")).count();
         assertEquals(Projects.aids(project).size() * 7 * 3, drawings, "seven views in three forms of every aid");
         assertTrue(all.stream().allMatch(one -> one.fileName().matches("[\\p{L}\\p{N}-]+\\.[a-z]+")), "names that every system takes");
@@ -57,10 +57,10 @@ class HandoverTest {
     @Test
     void theBytesAreOfTheFormThatTheNameSays() throws Exception {
         String aid = Projects.path(Projects.aids(project).get(0));
-        for (Deliverable one : Deliverables.of(project)) {
+        for (HandoverFile one : Deliverables.of(project)) {
             boolean about = one.subject().isEmpty() || one.subject().equals(aid);
             if (about && (one.usual() || one.kind().equals("map"))) {
-                String start = new String(one.writer().write(project, OPTIONS), 0, 8, StandardCharsets.ISO_8859_1);
+                String start = new String(one.writer().write(new HandoverSource(project), OPTIONS), 0, 8, StandardCharsets.ISO_8859_1);
                 String expected = switch (one.extension()) {
                     case "pdf" -> "%PDF-";
                     case "xlsx" -> "PK";
@@ -72,14 +72,14 @@ class HandoverTest {
             }
         }
         byte[] picture = Deliverables.of(project).stream().flatMap(one -> one.picture().stream()).findFirst().orElseThrow()
-                .write(project, OPTIONS);
+                .write(new HandoverSource(project), OPTIONS);
         assertEquals("PNG", new String(picture, 1, 3, StandardCharsets.ISO_8859_1));
     }
 
     @Test
     void whatIsThereStaysUnlessItMayBeReplaced() throws Exception {
         Files.writeString(folder.resolve("schedule.csv"), "mine");
-        List<Deliverable> wanted = List.of(find("schedule.csv"), find("schedule.xlsx"));
+        List<HandoverFile> wanted = List.of(find("schedule.csv"), find("schedule.xlsx"));
         List<Handover.Entry> entries = Handover.write(project, wanted, folder, OPTIONS, Set.of(), next -> true);
         assertEquals(List.of(Handover.State.KEPT, Handover.State.WRITTEN), entries.stream().map(Handover.Entry::state).toList());
         assertEquals("mine", Files.readString(folder.resolve("schedule.csv")));
@@ -93,7 +93,7 @@ class HandoverTest {
 
     @Test
     void whatCanNotBeMadeIsSaidAndTheRestIsWritten() throws Exception {
-        Deliverable drawing = Deliverables.of(project).stream().filter(one -> one.kind().equals("drawing-plan")).findFirst().orElseThrow();
+        HandoverFile drawing = Deliverables.of(project).stream().filter(one -> one.kind().equals("drawing-plan")).findFirst().orElseThrow();
         Projects.aids(project).forEach(aid -> aid.getUnits().clear());
         List<Handover.Entry> entries = Handover.write(project, List.of(drawing, find("schedule.csv")), folder.resolve("new/deep"), OPTIONS,
                 Set.of(), next -> true);

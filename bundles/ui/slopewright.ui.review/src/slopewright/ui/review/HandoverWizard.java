@@ -15,8 +15,8 @@ import org.eclipse.swt.widgets.Shell;
 
 import slopewright.model.Project;
 import slopewright.report.ReportException;
-import slopewright.report.handover.Deliverable;
 import slopewright.report.handover.Handover;
+import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.internal.Messages;
@@ -80,7 +80,7 @@ public final class HandoverWizard extends Wizard {
     /** Writes the files; returns whether it came to an end. */
     private boolean write() {
         Project project = plan.snapshot();
-        List<Deliverable> wanted = plan.wanted();
+        List<HandoverFile> wanted = plan.wanted();
         HandoverOptions options = plan.options();
         Set<String> replaced = plan.replaced();
         Path folder = Path.of(plan.folder());
@@ -101,7 +101,7 @@ public final class HandoverWizard extends Wizard {
         }
     }
 
-    private static List<Handover.Entry> write(Project project, List<Deliverable> wanted, Path folder, HandoverOptions options,
+    private static List<Handover.Entry> write(Project project, List<HandoverFile> wanted, Path folder, HandoverOptions options,
             Set<String> replaced, IProgressMonitor monitor) throws InvocationTargetException {
         monitor.beginTask(Messages.get("handover.writing"), wanted.size());
         try {

@@ -25,7 +25,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 
 import slopewright.report.PaperSize;
-import slopewright.report.handover.Deliverable;
+import slopewright.report.handover.HandoverFile;
 import slopewright.ui.review.internal.Messages;
 
 /** What is handed over, where it goes, on which paper and with which date. */
@@ -61,12 +61,12 @@ public final class ChoicePage extends WizardPage {
     }
 
     private void fillTree() {
-        Map<String, List<Deliverable>> bySubject = plan.offered().stream()
-                .collect(Collectors.groupingBy(Deliverable::subject, LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<HandoverFile>> bySubject = plan.offered().stream()
+                .collect(Collectors.groupingBy(HandoverFile::subject, LinkedHashMap::new, Collectors.toList()));
         bySubject.forEach((subject, files) -> {
             TreeItem heading = new TreeItem(tree, SWT.NONE);
             heading.setText(subject.isEmpty() ? Messages.get("handover.whole") : subject);
-            for (Deliverable one : files) {
+            for (HandoverFile one : files) {
                 TreeItem item = new TreeItem(heading, SWT.NONE);
                 item.setText(HandoverPlan.label(one) + "  (" + one.extension().toUpperCase(Locale.ROOT) + ")");
                 item.setData(one);
@@ -95,9 +95,9 @@ public final class ChoicePage extends WizardPage {
     }
 
     private void take() {
-        Set<Deliverable> ticked = new LinkedHashSet<>();
+        Set<HandoverFile> ticked = new LinkedHashSet<>();
         for (TreeItem heading : tree.getItems()) {
-            Stream.of(heading.getItems()).filter(TreeItem::getChecked).map(TreeItem::getData).map(Deliverable.class::cast)
+            Stream.of(heading.getItems()).filter(TreeItem::getChecked).map(TreeItem::getData).map(HandoverFile.class::cast)
                     .forEach(ticked::add);
         }
         plan.want(ticked);
@@ -108,17 +108,17 @@ public final class ChoicePage extends WizardPage {
         Composite row = new Composite(area, SWT.NONE);
         GridDataFactory.fillDefaults().span(3, 1).applyTo(row);
         RowLayoutFactory.fillDefaults().spacing(6).applyTo(row);
-        button(row, "handover.usual", Deliverable::usual);
+        button(row, "handover.usual", HandoverFile::usual);
         button(row, "handover.all", one -> true);
         button(row, "handover.none", one -> false);
     }
 
-    private void button(Composite row, String key, Predicate<Deliverable> ticked) {
+    private void button(Composite row, String key, Predicate<HandoverFile> ticked) {
         Button button = new Button(row, SWT.PUSH);
         button.setText(Messages.get(key));
         button.addListener(SWT.Selection, event -> {
             for (TreeItem heading : tree.getItems()) {
-                Stream.of(heading.getItems()).forEach(item -> item.setChecked(ticked.test((Deliverable) item.getData())));
+                Stream.of(heading.getItems()).forEach(item -> item.setChecked(ticked.test((HandoverFile) item.getData())));
                 mark(heading);
             }
             take();

@@ -20,7 +20,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
-import slopewright.report.handover.Deliverable;
+import slopewright.report.handover.HandoverFile;
 import slopewright.ui.review.internal.Messages;
 
 /** What a file looks like: a picture, the rows of a schedule, the beginning of a text, or a sentence. */
@@ -60,7 +60,7 @@ final class FilePreview {
         top(text);
     }
 
-    void show(Deliverable one, byte[] bytes) {
+    void show(HandoverFile one, byte[] bytes) {
         if (one.picture().isPresent()) {
             image.ifPresent(Image::dispose);
             image = Optional.of(new Image(area.getDisplay(), new ByteArrayInputStream(bytes)));

@@ -13,19 +13,20 @@ import java.util.function.Supplier;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.report.PaperSize;
-import slopewright.report.handover.Deliverable;
 import slopewright.report.handover.Deliverables;
 import slopewright.report.handover.Handover;
+import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 
 /** What is to be handed over, as the pages of the wizard put it together. Used on the user interface thread. */
 public final class HandoverPlan {
 
     private final Supplier<Project> project;
-    private final List<Deliverable> offered;
+    private final List<HandoverFile> offered;
     private final Set<String> replaced = new HashSet<>();
-    private List<Deliverable> wanted;
+    private List<HandoverFile> wanted;
     private String folder;
     private String date = LocalDate.now().toString();
     private PaperSize paper = PaperSize.A4;
@@ -40,7 +41,7 @@ public final class HandoverPlan {
     public HandoverPlan(Project project, Path folder) {
         this.project = () -> ProjectFile.copy(project);
         this.offered = Deliverables.of(project);
-        this.wanted = offered.stream().filter(Deliverable::usual).toList();
+        this.wanted = offered.stream().filter(HandoverFile::usual).toList();
         this.folder = folder.toString();
     }
 
@@ -49,17 +50,17 @@ public final class HandoverPlan {
         return project.get();
     }
 
-    List<Deliverable> offered() {
+    List<HandoverFile> offered() {
         return offered;
     }
 
     /** Returns what is to be written. */
-    public List<Deliverable> wanted() {
+    public List<HandoverFile> wanted() {
         return wanted;
     }
 
     /** Takes what is ticked, in the order of the offer. */
-    void want(Set<Deliverable> ticked) {
+    void want(Set<HandoverFile> ticked) {
         wanted = offered.stream().filter(ticked::contains).toList();
     }
 
@@ -112,19 +113,19 @@ public final class HandoverPlan {
         return new HandoverOptions(LocalDate.parse(date), paper);
     }
 
-    Path file(Deliverable one) {
+    Path file(HandoverFile one) {
         return Path.of(folder).resolve(one.fileName());
     }
 
-    boolean isThere(Deliverable one) {
+    boolean isThere(HandoverFile one) {
         return Files.exists(file(one));
     }
 
-    boolean isReplaced(Deliverable one) {
+    boolean isReplaced(HandoverFile one) {
         return replaced.contains(one.fileName());
     }
 
-    void replace(Deliverable one, boolean may) {
+    void replace(HandoverFile one, boolean may) {
         if (may) {
             replaced.add(one.fileName());
         } else {
@@ -147,8 +148,8 @@ public final class HandoverPlan {
     }
 
     /** Returns the name of a file for people. */
-    static String label(Deliverable one) {
+    static String label(HandoverFile one) {
         String key = "handover.kind." + one.kind();
-        return Messages.has(key) ? Messages.get(key) : one.label();
+        return Messages.has(key) ? Messages.get(key) : MessageTexts.renderer().render(one.label());
     }
 }

@@ -19,8 +19,9 @@ import org.eclipse.swt.widgets.TableItem;
 
 import slopewright.model.Project;
 import slopewright.report.ReportException;
-import slopewright.report.handover.Deliverable;
+import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
+import slopewright.report.handover.HandoverSource;
 import slopewright.siting.SitingException;
 import slopewright.ui.review.internal.Messages;
 
@@ -60,14 +61,14 @@ public final class PreviewPage extends WizardPage {
             if (event.detail == SWT.CHECK) {
                 tick(item);
             } else {
-                show((Deliverable) item.getData());
+                show((HandoverFile) item.getData());
             }
         });
         setControl(area);
     }
 
     private void tick(TableItem item) {
-        Deliverable one = (Deliverable) item.getData();
+        HandoverFile one = (HandoverFile) item.getData();
         if (plan.isThere(one)) {
             plan.replace(one, item.getChecked());
         } else {
@@ -77,7 +78,7 @@ public final class PreviewPage extends WizardPage {
         count();
     }
 
-    private void describe(TableItem item, Deliverable one) {
+    private void describe(TableItem item, HandoverFile one) {
         boolean there = plan.isThere(one);
         item.setText(0, one.fileName());
         item.setText(1, Messages.get(!there ? "handover.new" : plan.isReplaced(one) ? "handover.replaced" : "handover.kept"));
@@ -95,7 +96,7 @@ public final class PreviewPage extends WizardPage {
         super.setVisible(visible);
         if (visible) {
             table.removeAll();
-            for (Deliverable one : plan.wanted()) {
+            for (HandoverFile one : plan.wanted()) {
                 TableItem item = new TableItem(table, SWT.NONE);
                 item.setData(one);
                 describe(item, one);
@@ -118,7 +119,7 @@ public final class PreviewPage extends WizardPage {
         job = Optional.empty();
     }
 
-    private void show(Deliverable one) {
+    private void show(HandoverFile one) {
         cancel();
         int mine = request;
         Project project = plan.snapshot();
@@ -141,9 +142,9 @@ public final class PreviewPage extends WizardPage {
         job = Optional.of(work);
     }
 
-    private Runnable look(Deliverable one, Project project, HandoverOptions options) {
+    private Runnable look(HandoverFile one, Project project, HandoverOptions options) {
         try {
-            byte[] bytes = one.picture().orElse(one.writer()).write(project, options);
+            byte[] bytes = one.picture().orElse(one.writer()).write(new HandoverSource(project), options);
             return () -> preview.show(one, bytes);
         } catch (ReportException | SitingException | IllegalArgumentException e) {
             return () -> preview.say(Messages.get("handover.cannot", e.getMessage()));

@@ -1,0 +1,53 @@
+package slopewright.report.handover;
+
+import java.util.Objects;
+import java.util.Optional;
+
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.model.ApproachAid;
+import slopewright.model.Project;
+import slopewright.model.util.Ids;
+import slopewright.siting.SitingException;
+
+/** What every file of a hand-over is made of: a project and its one evaluation, worked out when it is first asked for. */
+public final class HandoverSource {
+
+    private final Project project;
+    private ProjectEvaluation evaluation;
+
+    /** Starts from a project, which must not change while the files are made. */
+    public HandoverSource(Project project) {
+        this.project = Objects.requireNonNull(project);
+    }
+
+    /** Returns the project. */
+    public Project project() {
+        return project;
+    }
+
+    /**
+     * Returns the evaluation of the project under the rule sets that it and its aids name.
+     *
+     * @throws IllegalArgumentException where a rule set or an override is unknown; the message says which
+     */
+    public ProjectEvaluation evaluation() {
+        if (evaluation == null) {
+            evaluation = ProjectEvaluation.of(project, Optional.empty());
+        }
+        return evaluation;
+    }
+
+    /**
+     * Returns the evaluation of one aid.
+     *
+     * @param id the id of an aid
+     * @throws SitingException          where it is no longer part of the project
+     * @throws IllegalArgumentException as for the whole evaluation
+     */
+    public AidEvaluation aid(String id) {
+        ApproachAid aid = Ids.find(project, id).filter(ApproachAid.class::isInstance).map(ApproachAid.class::cast)
+                .orElseThrow(() -> new SitingException("the aid " + id + " is no longer part of the project"));
+        return evaluation().aid(aid);
+    }
+}

@@ -1,0 +1,98 @@
+package slopewright.report.internal.card;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EObject;
+
+import slopewright.checks.Checks;
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.portable.PortableSetUp;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.AeroplaneGroup;
+import slopewright.model.Circuit;
+import slopewright.model.EquipmentType;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.ValueOverride;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+import slopewright.standards.Citation;
+
+/**
+ * Says what stands against the use of a set-up card: every rule that is not met or to be cleared up, of the aid, its host and all that
+ * stands around, and what the set-up itself names. What is not known to concern only something else counts.
+ */
+public final class CardGate {
+
+    private final AidEvaluation aid;
+    private final Set<String> usedKeys = new HashSet<>();
+
+    private CardGate(AidEvaluation aid) {
+        this.aid = aid;
+    }
+
+    /**
+     * Returns what stands against the use of a card.
+     *
+     * @param evaluation the evaluation of the project
+     * @param aid        the evaluation of the aid in it
+     * @param found      the set-up
+     * @return a sentence each, what is not met first; empty where nothing stands against it
+     */
+    public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, PortableSetUp found) {
+        List<Outcome> outcomes = Checks.run(evaluation.only(aid.aid()), rule -> true).outcomes();
+        CardGate gate = new CardGate(aid);
+        found.citations().stream().map(Citation::key).forEach(gate.usedKeys::add);
+        outcomes.stream().flatMap(outcome -> outcome.citations().stream()).map(Citation::key).forEach(gate.usedKeys::add);
+        List<Message> reasons = new ArrayList<>();
+        gate.add(outcomes, Verdict.NOT_MET, reasons);
+        reasons.addAll(found.blockers());
+        gate.add(outcomes, Verdict.TO_CLEAR_UP, reasons);
+        return reasons;
+    }
+
+    private void add(List<Outcome> outcomes, Verdict verdict, List<Message> reasons) {
+        outcomes.stream().filter(outcome -> outcome.verdict() == verdict && concerns(outcome)).map(outcome -> Message.of(
+                "report.card.reason", outcome.verdict().term(), Words.name(outcome.rule()), Words.name(outcome.elementPath()),
+                outcome.explanation())).forEach(reasons::add);
+    }
+
+    private boolean concerns(Outcome outcome) {
+        Optional<? extends EObject> element = outcome.elementId() == null ? Optional.empty()
+                : Ids.find(aid.project(), outcome.elementId());
+        return element.isEmpty() || concerns(element.get());
+    }
+
+    private boolean concerns(EObject element) {
+        if (element instanceof EquipmentType type) {
+            return type == aid.aid().getEquipment();
+        }
+        if (element instanceof Circuit circuit) {
+            return circuit.getAids().contains(aid.aid());
+        }
+        if (element instanceof AeroplaneGroup group) {
+            return aid.host().getRegularGroups().contains(group);
+        }
+        if (element instanceof ValueConfirmation confirmation) {
+            return usedKeys.contains(confirmation.getValueKey());
+        }
+        if (element instanceof ValueOverride override) {
+            return usedKeys.contains(override.getValueKey());
+        }
+        return isOrHolds(Projects.aid(element), Optional.of(aid.aid())) && isOrHolds(Projects.host(element), Optional.of(aid.host()))
+                && isOrHolds(Projects.runway(element), Projects.runway(aid.host()))
+                && isOrHolds(Projects.helipad(element), Projects.helipad(aid.host()));
+    }
+
+    /** Returns whether an element lies in no such part at all, or in that of the aid. */
+    private static <T> boolean isOrHolds(Optional<T> part, Optional<T> own) {
+        return part.isEmpty() || part.equals(own);
+    }
+}

@@ -1,0 +1,103 @@
+package slopewright.report.internal.chapters;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ApproachHost;
+import slopewright.model.util.Projects;
+import slopewright.report.internal.html.Html;
+import slopewright.report.internal.html.ReportWords;
+import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
+
+/** Every family that may stand at a runway end or helipad, side by side. */
+final class ComparisonChapter {
+
+    private static final double EVEN_M = 0.005;
+
+    private final Html html;
+    private final ReportWords words;
+    private final ProjectEvaluation evaluation;
+
+    ComparisonChapter(Html html, ProjectEvaluation evaluation) {
+        this.html = html;
+        this.evaluation = evaluation;
+        words = html.words();
+    }
+
+    void write() {
+        html.paragraph("comparison-intro");
+        List<ApproachHost> hosts = evaluation.aids().stream().map(AidEvaluation::host).distinct().toList();
+        for (ApproachHost host : hosts) {
+            AidEvaluation first = evaluation.aidsOf(host).get(0);
+            html.sectionOf(Projects.path(host));
+            try {
+                table(first, FamilyComparison.of(evaluation, host));
+            } catch (SitingException e) {
+                html.alert("no-comparison", e.reason());
+            }
+        }
+    }
+
+    private void table(AidEvaluation chosen, List<Candidate> candidates) {
+        html.table("fine", List.of(14, 9, 6, 8, 8, 8, 15, 32), "family", "fits", "units", "distance-m", "eye-height-m", "wheels-m",
+                "margin-obstacle", "remark");
+        for (Candidate candidate : candidates) {
+            boolean here = candidate.family().key().equals(chosen.aid().getFamilyKey());
+            Optional<Siting> siting = candidate.siting();
+            html.row(List.of((here ? "\u25cf " : "") + name(candidate), words.term("fit", candidate.fit()),
+                    siting.map(found -> String.valueOf(found.units().size())).orElse(""),
+                    siting.map(found -> words.two(found.distanceM())).orElse(""), siting.map(found -> words.two(found.mehtM())).orElse(""),
+                    words.two(siting.map(Siting::wheelClearanceM).orElse(OptionalDouble.empty())),
+                    (words.two(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip(),
+                    sentences(candidate)));
+        }
+        html.endTable();
+        why(chosen, candidates);
+    }
+
+    private String sentences(Candidate candidate) {
+        return String.join(" ", words.render(candidate.reasons()));
+    }
+
+    private String name(Candidate candidate) {
+        return words.family(Optional.of(candidate.family()), candidate.family().key());
+    }
+
+    /** Says what the comparison holds for and against the indicator that was chosen. */
+    private void why(AidEvaluation chosen, List<Candidate> candidates) {
+        Optional<Candidate> found = candidates.stream().filter(candidate -> candidate.family().key().equals(chosen.aid().getFamilyKey()))
+                .findFirst();
+        if (found.isEmpty()) {
+            return;
+        }
+        Candidate own = found.get();
+        if (!own.fits()) {
+            html.alert(own.fit() == Candidate.Fit.DOES_NOT_FIT ? "chosen-does-not-fit" : "chosen-to-clear-up", Words.name(name(own)),
+                    Words.name(sentences(own)));
+            return;
+        }
+        List<Candidate> fit = candidates.stream().filter(Candidate::fits).toList();
+        List<Candidate> covered = fit.stream().filter(candidate -> chosen.rules().covers(candidate.family().ruleKey())).toList();
+        List<Argument> reasons = new ArrayList<>();
+        reasons.add(Message.of(chosen.rules().covers(own.family().ruleKey()) ? "report.chosen-covered" : "report.chosen-not-covered"));
+        own.obstacleMarginM().ifPresent(marginM -> {
+            long better = covered.stream().filter(candidate -> candidate.obstacleMarginM().orElse(Double.NEGATIVE_INFINITY) > marginM
+                    + EVEN_M).count();
+            reasons.add(Message.of(marginM < 0 ? "report.chosen-above" : "report.chosen-below", Words.m(Math.abs(marginM)),
+                    better == 0 ? Message.of("report.chosen-best") : Message.of("report.chosen-better", Words.count(better), Words.count(
+                            covered.size()))));
+        });
+        reasons.add(Message.of("report.chosen-units", own.context().units()));
+        html.paragraph("chosen", Words.name(name(own)), Words.count(fit.size()), Words.list(reasons));
+    }
+}

@@ -1,0 +1,193 @@
+package slopewright.report.internal.chapters;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+import slopewright.checks.CheckResult;
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.Project;
+import slopewright.model.util.Projects;
+import slopewright.report.Cautions;
+import slopewright.report.ReportException;
+import slopewright.report.ReportOptions;
+import slopewright.report.internal.html.Facts;
+import slopewright.report.internal.html.Html;
+import slopewright.report.internal.html.ReportWords;
+import slopewright.report.internal.pdf.Pictures;
+import slopewright.report.internal.template.PageFrame;
+import slopewright.report.internal.template.ProjectWords;
+import slopewright.report.internal.template.TemplateFolder;
+import slopewright.report.internal.template.TemplateFragment;
+import slopewright.report.internal.template.TemplateSlots;
+
+/** Puts the report of a project together as XHTML. */
+public final class ReportDocument {
+
+    /** Stands in the place of the contents until all chapters are known; no text of a project can look like it. */
+    private static final String CONTENTS = "<!--contents-->";
+
+    private final ReportSource source;
+    private final ReportOptions options;
+    private final Pictures pictures;
+    private final PageFrame frame;
+    private final ReportWords words;
+    private final Html html;
+    private final String ruleSet;
+    private final Conclusion conclusion;
+
+    /**
+     * A document before it is laid out.
+     *
+     * @param xhtml     its markup
+     * @param title     its title
+     * @param essential what a person must be able to read in it, whatever the template
+     */
+    public record Written(String xhtml, String title, List<String> essential) {
+    }
+
+    private ReportDocument(ReportSource source, ReportOptions options, Pictures pictures) {
+        this.source = source;
+        this.options = options;
+        this.pictures = pictures;
+        words = new ReportWords(options.language());
+        html = new Html(words);
+        ruleSet = words.ruleSet(source.result().rules());
+        frame = new PageFrame(source.project(), options, ruleSet);
+        conclusion = Conclusion.of(source);
+    }
+
+    /**
+     * Writes the document.
+     *
+     * @param evaluation the project, evaluated
+     * @param result     what the rules say about that evaluation
+     * @param options    what else is printed
+     * @param pictures   takes the drawings
+     * @return the document
+     * @throws ReportException where the template holds what it may not hold
+     */
+    public static Written write(ProjectEvaluation evaluation, CheckResult result, ReportOptions options, Pictures pictures)
+            throws ReportException {
+        return new ReportDocument(new ReportSource(evaluation, result), options, pictures).writeAll();
+    }
+
+    private Written writeAll() throws ReportException {
+        Project project = source.project();
+        String title = words.say("title", Words.name(ProjectWords.name(project, words)));
+        Map<String, String> texts = ProjectWords.of(project, words, title, ruleSet, options.date());
+        TemplateFolder files = options.template().files();
+        TemplateSlots small = new TemplateSlots(texts, common(files), files);
+        Map<String, Supplier<String>> parts = new LinkedHashMap<>(small.parts());
+        String cover = TemplateFragment.expand("cover.html", files.text("cover.html"), small);
+        String signOff = TemplateFragment.expand("sign-off.html", files.text("sign-off.html"), small);
+        parts.put("cover", () -> cover);
+        parts.put("sign-off", () -> signOff);
+        chapters().forEach((name, chapter) -> parts.put(name, () -> {
+            chapter.run();
+            return html.take();
+        }));
+        String body = TemplateFragment.expand("report.html", files.text("report.html"), new TemplateSlots(texts, parts, files));
+        String xhtml = frame.document(title, "report", html.headings(), body.replace(CONTENTS, frame.contents(html.headings())));
+        List<String> essential = new ArrayList<>(List.of(words.render(conclusion.sentence()), words.say("provenance-classes"), ruleSet));
+        essential.addAll(Cautions.in(options.language()));
+        return new Written(xhtml, title, essential);
+    }
+
+    private Map<String, Supplier<String>> common(TemplateFolder files) {
+        Map<String, Supplier<String>> parts = new LinkedHashMap<>();
+        TemplateSlots slots = new TemplateSlots(Map.of(), Map.of(), files);
+        String alternative = words.say("logo-of", Words.name(words.orUnknown(source.project().getOrganisation())));
+        parts.put("logo", () -> Stream.of("logo.png", "logo.jpg", "logo.svg").flatMap(file -> slots.picture(file, "logo", alternative)
+                .stream()).findFirst().orElse(""));
+        parts.put("verdict", () -> made(conclusion::write));
+        parts.put("cautions", () -> made(PageFrame::cautions));
+        parts.put("contents", () -> CONTENTS);
+        return parts;
+    }
+
+    private String made(Consumer<Html> part) {
+        Html own = new Html(words);
+        part.accept(own);
+        return own.toString();
+    }
+
+    private Map<String, Runnable> chapters() {
+        Map<String, Runnable> chapters = new LinkedHashMap<>();
+        OutcomeTables outcomes = new OutcomeTables(html);
+        chapters.put("chapter.result", () -> locked(() -> result(outcomes)));
+        chapters.put("chapter.basis", () -> {
+            html.chapter("basis");
+            locked(this::rules);
+            new SiteChapter(html, source.project()).write();
+        });
+        chapters.put("chapter.comparison", () -> {
+            if (!source.evaluation().aids().isEmpty()) {
+                html.chapter("comparison");
+                new ComparisonChapter(html, source.evaluation()).write();
+            }
+        });
+        chapters.put("chapter.indicators", () -> source.evaluation().aids().forEach(aid -> {
+            html.chapterOf(Projects.path(aid.aid()).replace(" > ", ", "));
+            new AidChapter(html, source, aid, pictures).write();
+        }));
+        chapters.put("chapter.compliance", () -> {
+            html.open("div class=\"locked wide\"").chapter("compliance");
+            outcomes.matrix(source.result().outcomes());
+            html.close("div");
+        });
+        chapters.put("chapter.sources", () -> locked(() -> {
+            html.chapter("sources");
+            new SourceChapter(html, source).write();
+        }));
+        chapters.put("chapter.handover", () -> {
+            html.chapter("handover");
+            new HandoverChapter(html, source.evaluation()).write();
+        });
+        chapters.put("chapter.closing", () -> {
+            html.chapter("closing");
+            new ClosingChapter(html, source.project()).write();
+        });
+        return chapters;
+    }
+
+    /** Writes a part in whose style no template has a say. */
+    private void locked(Runnable part) {
+        html.open("div class=\"locked\"");
+        part.run();
+        html.close("div");
+    }
+
+    private void result(OutcomeTables outcomes) {
+        html.chapter("result");
+        conclusion.write(html);
+        Map<Verdict, Integer> counts = source.result().counts();
+        long toConfirm = source.result().outcomes().stream()
+                .filter(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP && outcome.toConfirm()).count();
+        html.table("counts", List.of(20, 20, 20, 20, 20), "not-met", "to-clear-up", "met", "not-applicable", "of-which-to-confirm");
+        html.row(Stream.of(counts.get(Verdict.NOT_MET), counts.get(Verdict.TO_CLEAR_UP), counts.get(Verdict.MET), counts.get(
+                Verdict.NOT_APPLICABLE), toConfirm).map(String::valueOf).toList());
+        html.endTable().remark("what-to-confirm-means").section("findings");
+        List<Outcome> findings = source.findings();
+        if (findings.isEmpty()) {
+            html.paragraph("no-findings");
+        } else {
+            outcomes.findings(findings);
+        }
+    }
+
+    private void rules() {
+        Facts facts = html.newFacts().add("rule-set", ruleSet).add("about-rules", source.result().rules().descriptor().note());
+        source.evaluation().aids().stream().map(AidEvaluation::rules).map(words::ruleSet).distinct()
+                .filter(other -> !other.equals(ruleSet)).forEach(other -> facts.add("other-rule-set", other));
+        html.section("rules").facts(facts).remark("provenance-classes");
+    }
+}

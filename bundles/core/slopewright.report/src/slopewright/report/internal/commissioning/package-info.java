@@ -1,0 +1,2 @@
+/** The commissioning sheet of an installed indicator. */
+package slopewright.report.internal.commissioning;

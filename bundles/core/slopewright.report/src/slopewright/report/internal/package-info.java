@@ -1,2 +1,0 @@
-/** How documents are put together and painted. */
-package slopewright.report.internal;

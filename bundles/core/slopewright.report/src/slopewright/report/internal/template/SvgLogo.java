@@ -1,0 +1,145 @@
+package slopewright.report.internal.template;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
+
+import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
+import com.github.weisj.jsvg.parser.LoaderContext;
+import com.github.weisj.jsvg.parser.SVGLoader;
+import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
+import com.github.weisj.jsvg.view.ViewBox;
+
+import slopewright.report.ReportException;
+
+/**
+ * Paints a logo of scalable vector graphics. The file is looked over first, element by element and without building it up, so that one
+ * that is too large or too deep, or that holds more than shapes, is refused with the reason: no text, whose letters would differ from
+ * machine to machine, no pictures, scripts, filters or animations, and no reference out of the file.
+ */
+final class SvgLogo {
+
+    private static final int LONG_SIDE_PIXELS = 1600;
+    private static final int DEEPEST = 48;
+    private static final int MOST_ELEMENTS = 20_000;
+    private static final int MOST_USES = 40;
+    private static final int GREATEST_RATIO = 100;
+    private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+    private static final Set<String> SHAPES = Set.of("svg", "g", "defs", "symbol", "use", "title", "desc", "metadata", "path", "rect",
+            "circle", "ellipse", "line", "polyline", "polygon", "lineargradient", "radialgradient", "stop", "clippath");
+    private static final Pattern PATH = Pattern.compile("[mzlhvcsqta\\d.,+\\-e\\s]*");
+    /** Elements whose names are not looked at: notes of editors, which are never painted. */
+    private static final Set<String> SILENT = Set.of("metadata", "title", "desc");
+
+    private SvgLogo() {
+    }
+
+    /** Returns the picture of a file, its longer side 1600 pixels; refuses one that holds more than shapes. */
+    static BufferedImage read(String name, byte[] bytes) throws ReportException {
+        try {
+            lookOver(bytes);
+            LoaderContext context = LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL)
+                    .documentLimits(new DocumentLimits(DEEPEST, 2, MOST_ELEMENTS)).build();
+            SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(bytes), null, context);
+            if (document == null) {
+                throw new IllegalArgumentException("is not a picture that can be read");
+            }
+            return painted(document);
+        } catch (XMLStreamException e) {
+            throw new ReportException(name + ", line " + Math.max(1, e.getLocation() == null ? 1 : e.getLocation().getLineNumber())
+                    + ": is not well formed, or holds a document type", e);
+        } catch (RuntimeException e) {
+            throw new ReportException(name + ": " + (e.getMessage() == null ? "is not a picture that can be read" : e.getMessage()), e);
+        }
+    }
+
+    private static BufferedImage painted(SVGDocument document) {
+        double width = document.size().width;
+        double height = document.size().height;
+        if (!(width > 0) || !(height > 0) || Math.max(width, height) > GREATEST_RATIO * Math.min(width, height)) {
+            throw new IllegalArgumentException("the size of the picture is missing or makes no sense");
+        }
+        double scale = LONG_SIDE_PIXELS / Math.max(width, height);
+        BufferedImage image = new BufferedImage((int) Math.ceil(width * scale), (int) Math.ceil(height * scale),
+                BufferedImage.TYPE_INT_ARGB);
+        Graphics2D graphics = image.createGraphics();
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        document.render((java.awt.Component) null, graphics, new ViewBox(image.getWidth(), image.getHeight()));
+        graphics.dispose();
+        return image;
+    }
+
+    private static void lookOver(byte[] bytes) throws XMLStreamException {
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(bytes));
+        int depth = 0;
+        int silentFrom = Integer.MAX_VALUE;
+        int elements = 0;
+        int uses = 0;
+        while (reader.hasNext()) {
+            switch (reader.next()) {
+                case XMLStreamConstants.START_ELEMENT -> {
+                    depth++;
+                    elements++;
+                    String element = reader.getLocalName().toLowerCase(Locale.ROOT);
+                    uses += "use".equals(element) ? 1 : 0;
+                    require(depth <= DEEPEST, reader, "elements lie more than " + DEEPEST + " deep in each other");
+                    require(elements <= MOST_ELEMENTS, reader, "more than " + MOST_ELEMENTS + " elements");
+                    require(uses <= MOST_USES, reader, "more than " + MOST_USES + " elements 'use'");
+                    require(depth > 1 || "svg".equals(element) && NAMESPACE.equals(reader.getNamespaceURI()), reader,
+                            "is not a file of scalable vector graphics");
+                    if (depth < silentFrom) {
+                        element(reader, element);
+                        silentFrom = SILENT.contains(element) ? depth : silentFrom;
+                    }
+                }
+                case XMLStreamConstants.END_ELEMENT -> {
+                    silentFrom = depth == silentFrom ? Integer.MAX_VALUE : silentFrom;
+                    depth--;
+                }
+                case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE -> require(false, reader,
+                        "a document type or an entity may not stand in a picture of a template");
+                default -> {
+                    // text between elements is not painted
+                }
+            }
+        }
+    }
+
+    private static void element(XMLStreamReader reader, String element) {
+        boolean own = NAMESPACE.equals(reader.getNamespaceURI());
+        require(!own || SHAPES.contains(element), reader, "the element '" + reader.getLocalName()
+                + "' may not stand in a picture of a template; turn letters into paths");
+        require(own || !SHAPES.contains(element) && reader.getNamespaceURI() != null, reader,
+                "the element '" + reader.getLocalName() + "' is not of " + NAMESPACE);
+        for (int i = 0; i < reader.getAttributeCount(); i++) {
+            String name = reader.getAttributeLocalName(i).toLowerCase(Locale.ROOT);
+            String value = reader.getAttributeValue(i).strip().toLowerCase(Locale.ROOT);
+            boolean outward = "href".equals(name) && !value.startsWith("#")
+                    || value.replaceAll("url\\(\\s*['\"]?#", "").contains("url") || value.contains("\\") || value.contains("@import");
+            require(!"d".equals(name) || PATH.matcher(value).matches(), reader, "the path '" + reader.getAttributeValue(i)
+                    + "' is not understood");
+            require(!outward && !name.startsWith("on") && !"filter".equals(name) && !"mask".equals(name), reader,
+                    "the attribute '" + name + "' may not stand so in a picture of a template");
+        }
+    }
+
+    private static void require(boolean holds, XMLStreamReader reader, String message) {
+        if (!holds) {
+            throw new IllegalArgumentException("line " + Math.max(1, reader.getLocation().getLineNumber()) + ": " + message);
+        }
+    }
+}

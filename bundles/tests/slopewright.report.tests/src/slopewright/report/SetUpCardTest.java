@@ -1,0 +1,155 @@
+package slopewright.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.model.ApproachAid;
+import slopewright.model.Obstacle;
+import slopewright.model.Project;
+
+/** The card with which a portable unit is set up, and what keeps it from use. */
+class SetUpCardTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
+    private static final String STOP = "NOT FOR USE";
+
+    private Project project;
+    private ApproachAid aid;
+
+    @BeforeEach
+    void load() {
+        project = Demo.project("harrow-vale");
+        aid = Demo.aid(project, "Portable unit, north pad");
+    }
+
+    private SetUpCard card(PaperSize paper, Locale language, Reports.Format format) throws ReportException {
+        return SetUpCards.write(ProjectEvaluation.of(project, Optional.empty()), aid, DAY, new ReportOptions(DAY.toString(), paper)
+                .in(language), format);
+    }
+
+    private SetUpCard html() throws ReportException {
+        return card(PaperSize.A4, Locale.ENGLISH, Reports.Format.HTML);
+    }
+
+    private static String text(SetUpCard card) {
+        return Demo.text(new String(card.bytes(), StandardCharsets.UTF_8));
+    }
+
+    private static String reasons(SetUpCard card) {
+        return card.reasons().stream().map(Message::english).toList().toString();
+    }
+
+    /**
+     * The demo's unit: 1000 ft/min at 80 kt over the ground are atan(1000 / (80 x 1852 / 0.3048 / 60)) = 7.04 degrees; beam toward 70
+     * degrees true, with the entered variation of -4.00 degrees on 2026-01-01 that changes by 0.15 a year -3.94 and so 73.9 by compass.
+     */
+    @ParameterizedTest
+    @EnumSource(Reports.Format.class)
+    void theCardHasTheNumbersOfTheSetUpInTheSameBytes(Reports.Format format) throws ReportException, IOException {
+        SetUpCard card = card(PaperSize.A4, Locale.ENGLISH, format);
+        assertArrayEquals(card.bytes(), card(PaperSize.A4, Locale.ENGLISH, format).bytes());
+        assertEquals(7.04, Math.toDegrees(Math.atan(1000 / (80 * 1852 / 0.3048 / 60))), 0.005);
+        assertEquals(73.9, 70 + 4 - 0.15 * 151 / 365, 0.05);
+        String text = format == Reports.Format.PDF ? Demo.pdfText(card.bytes()) : text(card);
+        for (String expected : List.of("Set-up card", "Caution", "2026-06-01", "7\u00b002.4'", "26.72 m past the hover point",
+                "73.9\u00b0 by compass (70.0\u00b0 true)", "ground", "Sight line", "lower edge of the red sector",
+                "red | 6\u00b032.4' | green | 7\u00b032.4' | amber", "Keep the power off", "for at most 13.1 h")) {
+            assertTrue(text.contains(expected), expected + " is not in " + text);
+        }
+        Cautions.in(Locale.ENGLISH).forEach(caution -> assertTrue(text.contains(caution), caution));
+    }
+
+    /**
+     * A card that goes into the field is one sheet, on both papers and in both languages. The variation is entered as the World Magnetic
+     * Model of 2025 gives it there on that day, -2.46 degrees (its published coefficients), so that nothing stands against the card.
+     */
+    @ParameterizedTest
+    @EnumSource(PaperSize.class)
+    void theCardIsOnePage(PaperSize paper) throws ReportException, IOException {
+        project.getAerodrome().getMagneticVariation().setVariationDeg(-2.46 - 0.15 * 151 / 365);
+        SetUpCard ready = card(paper, Locale.ENGLISH, Reports.Format.HTML);
+        assertTrue(ready.isReady(), reasons(ready));
+        assertTrue(text(ready).contains("Set up by"), "a card for use is signed");
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            SetUpCard card = card(paper, language, Reports.Format.PDF);
+            try (PDDocument document = Loader.loadPDF(card.bytes())) {
+                assertEquals(1, document.getNumberOfPages(), language.toString());
+                assertEquals(language.getLanguage(), document.getDocumentCatalog().getLanguage());
+            }
+        }
+        String german = Demo.pdfText(card(paper, Locale.GERMAN, Reports.Format.PDF).bytes());
+        assertTrue(german.contains("7\u00b002,4' = 7,040\u00b0"), german);
+        assertTrue(german.contains("rot | 6\u00b032,4' | gr\u00fcn"), german);
+    }
+
+    /** The demo's entered variation of -3.94 degrees on the day is 1.48 from the model's -2.46, more than the 0.5 that may be. */
+    @Test
+    void aVariationOffTheModelKeepsTheCardFromUse() throws ReportException {
+        SetUpCard card = html();
+        assertFalse(card.isReady());
+        assertTrue(reasons(card).contains("magnetic variation"), reasons(card));
+        assertFalse(text(card).contains("Set up by"), "a card that is not for use is not signed");
+    }
+
+    /** Sectors from memory that nobody confirmed stand against the use of a card, whatever rules say. */
+    @Test
+    void unconfirmedSectorsKeepTheCardFromUse() throws ReportException {
+        aid.getEquipment().getSectors().clear();
+        project.getConfirmations().clear();
+        SetUpCard card = html();
+        assertFalse(card.isReady());
+        String text = text(card);
+        assertTrue(text.indexOf(STOP) < text.indexOf("Set-up card") || text.indexOf(STOP) < text.indexOf("Caution"), text);
+        assertTrue(text.indexOf(STOP) > 0 && text.indexOf(STOP) < text.indexOf("Set the unit to"), text);
+        assertTrue(reasons(card).contains("The edges of the sectors are not confirmed"), reasons(card));
+        card.reasons().forEach(reason -> assertTrue(text.contains(reason.english().replaceAll("\\s+", " ")), reason.english()));
+    }
+
+    /** A rule about the aid that is not met keeps the card from use, also where the set-up itself has nothing against it. */
+    @Test
+    void aRuleThatIsNotMetKeepsTheCardFromUse() throws ReportException {
+        aid.getUnits().get(0).setLensElevationM(aid.getUnits().get(0).getLensElevationM() + 30);
+        SetUpCard card = html();
+        assertFalse(card.isReady());
+        assertTrue(reasons(card).startsWith("[not met: "), reasons(card));
+        assertTrue(text(card).contains(STOP));
+    }
+
+    /** An obstacle of which nobody knows how high it stands keeps the card from use: nobody knows whether it is in the way. */
+    @Test
+    void anObstacleWithoutATopKeepsTheCardFromUse() throws ReportException {
+        Obstacle shed = project.getAerodrome().getObstacles().stream().filter(obstacle -> "Heliport shed".equals(obstacle.getName()))
+                .findFirst().orElseThrow();
+        shed.setTopElevationM(null);
+        shed.getPlaces().forEach(place -> place.setElevationM(null));
+        SetUpCard card = html();
+        assertFalse(card.isReady(), reasons(card));
+        assertTrue(reasons(card).contains("Heliport shed"), reasons(card));
+    }
+
+    /** What is wrong with an indicator at the other end of the aerodrome says nothing about this unit. */
+    @Test
+    void aFaultOfAnotherAidIsNoReason() throws ReportException {
+        String before = reasons(html());
+        Demo.aid(project, "PAPI 27").getUnits().forEach(unit -> unit.setSettingDeg(unit.getSettingDeg() + 1));
+        assertEquals(before, reasons(html()));
+    }
+}
