@@ -2,6 +2,7 @@ package slopewright.rcp.internal.site;
 
 import java.util.ArrayList;
 import java.util.List;
+
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -9,6 +10,9 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+
+import slopewright.edit.site.SiteNumber;
+import slopewright.edit.site.TypicalGroup;
 import slopewright.model.ApproachType;
 import slopewright.rcp.internal.Messages;
 import slopewright.ui.units.Quantity;
@@ -36,13 +40,13 @@ final class AeroplanePage extends DraftPage {
         Label source = new Label(area, SWT.WRAP);
         source.setText(Messages.get("group.source"));
         GridDataFactory.fillDefaults().span(3, 1).hint(600, SWT.DEFAULT).applyTo(source);
-        row(area, SiteField.EYE_TO_WHEEL);
-        row(area, SiteField.EYE_ABOVE_SKIDS);
-        row(area, SiteField.SLOPE);
+        row(area, SiteNumber.EYE_TO_WHEEL);
+        row(area, SiteNumber.EYE_ABOVE_SKIDS);
+        row(area, SiteNumber.SLOPE);
         glidePath = new Button(area, SWT.CHECK);
         glidePath.setText(Messages.get("site.glide-path"));
         glidePath.addListener(SWT.Selection, event -> {
-            draft().setGlidePath(glidePath.getSelection());
+            draft().site().setGlidePath(glidePath.getSelection());
             review();
         });
         GridDataFactory.swtDefaults().span(3, 1).applyTo(glidePath);
@@ -56,8 +60,8 @@ final class AeroplanePage extends DraftPage {
     private void choose(int index) {
         if (index > 0) {
             TypicalGroup group = TypicalGroup.ALL.get(index - 1);
-            draft().setGroupName(group.types());
-            draft().type(SiteField.EYE_TO_WHEEL, QuantityFormat.preferred().show(group.eyeToWheelM(), Quantity.LENGTH));
+            draft().site().setGroupName(group.types());
+            draft().type(SiteNumber.EYE_TO_WHEEL, QuantityFormat.preferred().show(group.eyeToWheelM(), Quantity.LENGTH));
             reload();
         }
         review();
@@ -66,13 +70,13 @@ final class AeroplanePage extends DraftPage {
     @Override
     public void setVisible(boolean visible) {
         if (visible) {
-            boolean runway = !draft().isHelipad();
+            boolean runway = !draft().site().isHelipad();
             groups.setEnabled(runway);
-            glidePath.setEnabled(runway && draft().approach() != ApproachType.VISUAL);
+            glidePath.setEnabled(runway && draft().site().approach() != ApproachType.VISUAL);
             if (!glidePath.getEnabled()) {
-                draft().setGlidePath(false);
+                draft().site().setGlidePath(false);
             }
-            glidePath.setSelection(draft().hasGlidePath());
+            glidePath.setSelection(draft().site().hasGlidePath());
             reload();
             review();
         }

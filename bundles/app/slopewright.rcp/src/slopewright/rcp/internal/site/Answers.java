@@ -2,6 +2,7 @@ package slopewright.rcp.internal.site;
 
 import java.util.List;
 import java.util.function.Consumer;
+
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;

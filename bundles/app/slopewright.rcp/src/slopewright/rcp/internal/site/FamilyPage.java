@@ -23,13 +23,13 @@ import slopewright.edit.EditHistory;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
-import slopewright.messages.Message;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.Messages;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -128,7 +128,7 @@ final class FamilyPage extends WizardPage {
     }
 
     private static String reasons(Candidate candidate) {
-        return String.join("\n", candidate.reasons().stream().map(Message::english).toList());
+        return String.join("\n", candidate.reasons().stream().map(MessageTexts::of).toList());
     }
 
     private static String words(Candidate candidate) {

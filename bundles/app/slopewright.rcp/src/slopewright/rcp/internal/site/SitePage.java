@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
+
+import slopewright.edit.site.SiteNumber;
 import slopewright.model.ApproachType;
 import slopewright.rcp.internal.Messages;
 import slopewright.standards.RuleSet;
@@ -20,7 +23,10 @@ import slopewright.ui.preferences.Preferences;
 /** The first step: where the approach is, and to what. */
 final class SitePage extends DraftPage {
 
-    private static final List<ApproachType> TYPES = List.of(ApproachType.values());
+    private static final List<ApproachType> TYPES = List.of(ApproachType.VISUAL, ApproachType.NON_PRECISION, ApproachType.PRECISION_CAT_I,
+            ApproachType.PRECISION_CAT_II_III);
+    private static final List<SiteNumber> ASKED = List.of(SiteNumber.LATITUDE, SiteNumber.LONGITUDE, SiteNumber.ELEVATION,
+            SiteNumber.BEARING, SiteNumber.LENGTH, SiteNumber.WIDTH, SiteNumber.FATO);
     private static final int CODES = 4;
     private static final int CELLS_OF_A_QUESTION = 3;
 
@@ -45,25 +51,25 @@ final class SitePage extends DraftPage {
         templates.forEach(template -> starts.add(template.label()));
         combo(area, "site.start", starts, 0, this::start);
         kind = combo(area, "site.kind", List.of(Messages.get("site.runway"), Messages.get("site.helipad")), 0, index -> {
-            draft().setHelipad(index == 1);
+            draft().site().setHelipad(index == 1);
             draft().setFamilyKey("");
         });
-        name = text(area, "site.name", draft().name(), draft()::setName);
-        designator = text(area, "site.designator", draft().designator(), draft()::setDesignator);
+        name = text(area, "site.name", draft().site().name(), draft().site()::setName);
+        designator = text(area, "site.designator", draft().site().designator(), draft().site()::setDesignator);
         List<RuleSet> all = RuleSets.all();
         rules = combo(area, "site.rules", all.stream().map(one -> one.descriptor().name() + ", " + one.edition()).toList(), ruleIndex(),
-                index -> draft().setRuleSet(Preferences.nameOf(all.get(index))));
+                index -> draft().site().setRuleSet(Preferences.nameOf(all.get(index))));
         approach = combo(area, "site.approach", TYPES.stream().map(type -> Messages.get("approach." + type.getName())).toList(), 0,
-                index -> draft().setApproach(TYPES.get(index)));
+                index -> draft().site().setApproach(TYPES.get(index)));
         List<String> codes = new ArrayList<>();
         for (int i = 1; i <= CODES; i++) {
             codes.add(String.valueOf(i));
         }
-        code = combo(area, "site.code", codes, draft().code() - 1, index -> draft().setCode(index + 1));
+        code = combo(area, "site.code", codes, draft().site().code() - 1, index -> draft().site().setCode(index + 1));
         for (int i = 0; i < CELLS_OF_A_QUESTION; i++) {
             Answers.label(area, "");
         }
-        SiteField.OF_SITE.forEach(field -> row(area, field));
+        ASKED.forEach(number -> row(area, number));
         setControl(area);
         review();
     }
@@ -89,7 +95,7 @@ final class SitePage extends DraftPage {
     }
 
     private int ruleIndex() {
-        return Math.max(0, RuleSets.all().stream().map(Preferences::nameOf).toList().indexOf(draft().ruleSet()));
+        return Math.max(0, RuleSets.all().stream().map(Preferences::nameOf).toList().indexOf(draft().site().ruleSet()));
     }
 
     private void start(int index) {
@@ -101,30 +107,30 @@ final class SitePage extends DraftPage {
                 unread = Optional.of(e.getMessage());
             }
         }
-        kind.select(draft().isHelipad() ? 1 : 0);
+        kind.select(draft().site().isHelipad() ? 1 : 0);
         rules.select(ruleIndex());
-        code.select(draft().code() - 1);
-        approach.select(TYPES.indexOf(draft().approach()));
-        name.setText(draft().name());
-        designator.setText(draft().designator());
+        code.select(draft().site().code() - 1);
+        approach.select(Math.max(0, TYPES.indexOf(draft().site().approach())));
+        name.setText(draft().site().name());
+        designator.setText(draft().site().designator());
         reload();
     }
 
     @Override
     void review() {
         if (approach != null && code != null) {
-            code.setEnabled(!draft().isHelipad());
-            approach.setEnabled(!draft().isHelipad());
+            code.setEnabled(!draft().site().isHelipad());
+            approach.setEnabled(!draft().site().isHelipad());
         }
         super.review();
     }
 
     @Override
     Optional<String> problem() {
-        if (draft().name().isBlank()) {
+        if (draft().site().name().isBlank()) {
             return Optional.of(Messages.get("site.needed", Messages.get("site.name")));
         }
-        if (draft().designator().isBlank()) {
+        if (draft().site().designator().isBlank()) {
             return Optional.of(Messages.get("site.needed", Messages.get("site.designator")));
         }
         return unread.or(super::problem).or(draft()::placeProblem);

@@ -13,22 +13,15 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchWindow;
 
-import slopewright.edit.AddAid;
 import slopewright.edit.EditException;
-import slopewright.edit.EditHistory;
-import slopewright.evaluation.ProjectEvaluation;
-import slopewright.evaluation.comparison.Candidate;
-import slopewright.evaluation.comparison.FamilyComparison;
-import slopewright.model.ApproachHost;
+import slopewright.edit.site.NewSite;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
-import slopewright.model.util.Projects;
 import slopewright.rcp.internal.Messages;
 import slopewright.rcp.internal.ProjectOpener;
-import slopewright.siting.Side;
 import slopewright.siting.SitingException;
-import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectInput;
 
 /** Leads from a site to a first layout: the site, the aeroplanes, the family; then asks for a file and opens it in the plan. */
@@ -79,25 +72,24 @@ public final class SiteWizard extends Wizard {
         }
         try {
             ProjectFile.save(laidOut(), file.get());
-        } catch (ProjectFileException | SitingException | EditException e) {
-            if (getContainer().getCurrentPage() instanceof WizardPage page) {
-                page.setErrorMessage(e.getMessage());
-            }
-            return false;
+        } catch (ProjectFileException e) {
+            return refuse(e.getMessage());
+        } catch (SitingException | EditException | IllegalArgumentException e) {
+            return refuse(MessageTexts.reason(e));
         }
         return ProjectOpener.open(window, file.get());
     }
 
+    private boolean refuse(String reason) {
+        if (getContainer().getCurrentPage() instanceof WizardPage page) {
+            page.setErrorMessage(reason);
+        }
+        return false;
+    }
+
     private Project laidOut() {
         Project project = draft.project();
-        ApproachHost host = Projects.hosts(project).get(0);
-        RuleSet rules = FamilyComparison.of(ProjectEvaluation.of(project, Optional.empty()), host).stream()
-                .filter(one -> one.family().key().equals(draft.familyKey())).findFirst().map(Candidate::rules).orElseGet(draft::rules);
-        AddAid edit = AddAid.solve(host, draft.familyKey(), rules, Side.LEFT);
-        new EditHistory().perform(edit);
-        if (!rules.key().equals(draft.rules().key())) {
-            edit.aid().setRuleSetKey(rules.key());
-        }
+        NewSite.layOut(project, draft.familyKey());
         return project;
     }
 
@@ -105,7 +97,7 @@ public final class SiteWizard extends Wizard {
         FileDialog dialog = new FileDialog(getShell(), SWT.SAVE);
         dialog.setText(Messages.get("wizard.file"));
         dialog.setFilterExtensions(new String[] {"*" + ProjectInput.FILE_SUFFIX});
-        dialog.setFileName(draft.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-") + ProjectInput.FILE_SUFFIX);
+        dialog.setFileName(draft.site().name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-") + ProjectInput.FILE_SUFFIX);
         dialog.setOverwrite(true);
         return Optional.ofNullable(dialog.open())
                 .map(chosen -> Path.of(chosen.endsWith(ProjectInput.FILE_SUFFIX) ? chosen : chosen + ProjectInput.FILE_SUFFIX));

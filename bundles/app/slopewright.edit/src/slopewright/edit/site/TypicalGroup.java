@@ -1,4 +1,4 @@
-package slopewright.rcp.internal.site;
+package slopewright.edit.site;
 
 import java.util.List;
 
