@@ -80,7 +80,7 @@ public record LensLevel(Source source, OptionalDouble aboveGroundM, OptionalDoub
     }
 
     /** Returns a request for lenses at this level, on the ground that the request has. */
-    SitingRequest in(SitingRequest request) {
+    public SitingRequest in(SitingRequest request) {
         if (aboveGroundM.isPresent()) {
             return request.toBuilder().set(Input.LENS_ABOVE_GROUND, aboveGroundM.getAsDouble()).build();
         }

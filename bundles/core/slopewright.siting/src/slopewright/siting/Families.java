@@ -48,7 +48,11 @@ public final class Families {
             throw notCovered(found, rules);
         }
         InputLimits.check(found, request);
-        return found.site(request, rules);
+        try {
+            return found.site(request, rules);
+        } catch (IllegalArgumentException e) {
+            throw new SitingException(Message.of("siting.refused.no-units", Words.name(found.name())));
+        }
     }
 
     /** Makes the refusal of a family that a rule set does not cover. */

@@ -43,10 +43,11 @@ public final class RuleSet {
      * @param aimingPoint    aiming point marking
      * @param crossingHeight visual threshold crossing heights
      * @param photometry     intensities of light units by direction; empty where none was read
+     * @param remedies       what may be done about an object above an obstacle surface
      */
     public record Tables(Optional<WheelClearanceTable> wheelClearance, Optional<SurfaceTable> surface,
             Optional<HeliportSurfaceTable> heliport, Optional<AimingPointTable> aimingPoint, Optional<CrossingHeightTable> crossingHeight,
-            List<PhotometryTable> photometry) {
+            List<PhotometryTable> photometry, Optional<RemedyTable> remedies) {
         /** Copies the list. */
         public Tables {
             photometry = List.copyOf(photometry);
@@ -54,7 +55,8 @@ public final class RuleSet {
 
         /** Returns no tables at all. */
         public static Tables none() {
-            return new Tables(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+            return new Tables(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of(),
+                    Optional.empty());
         }
     }
 
@@ -131,6 +133,11 @@ public final class RuleSet {
     /** Returns the table of obstacle surfaces at heliports, empty where there is none. */
     public Optional<HeliportSurfaceTable> heliportSurface() {
         return tables.heliport().map(table -> new HeliportSurfaceTable(table.rows(), confirmed(table.citation())));
+    }
+
+    /** Returns what may be done about an object above an obstacle surface, empty where no list was read. */
+    public Optional<RemedyTable> remedies() {
+        return tables.remedies().map(table -> new RemedyTable(table.kinds(), confirmed(table.citation())));
     }
 
     /** Returns the table of aiming point markings, empty where there is none. */

@@ -1,8 +1,6 @@
 package slopewright.edit.internal;
 
-import java.util.Optional;
-
-import slopewright.model.ApproachHost;
+import slopewright.evaluation.UnitGround;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.siting.Side;
@@ -10,14 +8,12 @@ import slopewright.siting.Side;
 /** Sets light units down elsewhere, to the millimetre; where the ground was surveyed their lenses keep their height above it. */
 public final class UnitPlaces {
 
-    private static final double STEPS_PER_M = 1000;
-
     private UnitPlaces() {
     }
 
     /** Rounds to what a field party can set out: millimetres. */
     public static double rounded(double valueM) {
-        return Math.round(valueM * STEPS_PER_M) / STEPS_PER_M;
+        return UnitGround.rounded(valueM);
     }
 
     /** Moves a unit along the runway; does nothing where its place there is not known. */
@@ -29,20 +25,11 @@ public final class UnitPlaces {
 
     /** Sets a unit down at a distance along the runway; does nothing where its place there was not known. */
     public static void setAlong(LightUnit unit, double newAlongM) {
-        Double from = unit.getAlongM();
-        double to = rounded(newAlongM);
-        if (from == null || from == to) {
-            return;
-        }
-        unit.setAlongM(to);
-        Optional<ApproachHost> host = Projects.host(unit);
-        if (unit.getLensElevationM() != null && host.isPresent()) {
-            Side side = unit.getRightM() != null && unit.getRightM() > 0 ? Side.RIGHT : Side.LEFT;
-            double rise = LensHeights.of(host.get(), side).riseM(from, to);
-            if (rise != 0) {
-                unit.setLensElevationM(rounded(unit.getLensElevationM() + rise));
+        Projects.aid(unit).map(UnitGround::of).ifPresentOrElse(ground -> ground.setAlong(unit, newAlongM), () -> {
+            if (unit.getAlongM() != null) {
+                unit.setAlongM(rounded(newAlongM));
             }
-        }
+        });
     }
 
     /** Sets a unit down at a distance to the right of the landing direction; does nothing where its place there was not known. */

@@ -146,6 +146,11 @@ public final class SurveyField {
         return highest.stream().sorted(Comparator.comparingDouble(Hit::excessM).reversed()).map(Hit::index).toList();
     }
 
+    /** Returns the radius in which the true place of each point may lie, metres, zero or more. */
+    public double horizontalAccuracyM() {
+        return horizontalM;
+    }
+
     /** Returns one point as a shape with the accuracy of the block. */
     public SurveyedShape shape(int index) {
         return new SurveyedShape(SurveyedShape.Kind.POINT, List.of(point(index)), horizontalM, verticalM);

@@ -1,79 +1,124 @@
 package slopewright.evaluation.remedy;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import java.util.function.DoublePredicate;
+import java.util.function.DoubleUnaryOperator;
 
 import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.obstacles.ObstacleComparison;
-import slopewright.evaluation.obstacles.ObstacleField;
+import slopewright.evaluation.LensLevel;
+import slopewright.evaluation.UnitGround;
+import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.geometry.Angles;
-import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
+import slopewright.model.RunwayEnd;
 import slopewright.siting.Families;
 import slopewright.siting.Input;
 import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
-import slopewright.siting.UnitPlan;
+import slopewright.standards.CitedValue;
+import slopewright.standards.RemedyKind;
+import slopewright.standards.RemedyTable;
 import slopewright.standards.RuleSet;
 
 /**
- * Computes what cures the penetrations of an obstacle surface (ICAO base 5.3.5.45, EASA CS-ADR-DSN.M.655 (d)). Each remedy is the
- * smallest change that leaves nothing above the surface; where the penetration does not fall steadily with the change, the smallest
- * one found in fine steps.
+ * Computes what cures the penetrations of an obstacle surface: those remedies that the edition of the rule set lists. Each is the smallest
+ * change that leaves nothing above the surface; where the penetration does not fall steadily with the change, the smallest one found in
+ * fine steps. It is offered only after it was carried out on a copy, and the copy was evaluated.
  */
 public final class Remedies {
-
     private static final double GREATEST_SLOPE_GAIN_DEG = 6;
     private static final double GREATEST_MOVE_M = 3000;
     private static final double ANGLE_STEP_DEG = 0.05;
     private static final double LENGTH_STEP_M = 10;
-    private static final double LEAST_BEAM_DEG = 1;
+    private static final double SET_OUT_DEG = 0.01;
+    private static final double SET_OUT_M = 1;
+    /** How many more steps of setting out are tried where rounding or the ground leave something above the surface. */
+    private static final int MOST_MORE = 10;
     private static final int HALVINGS = 40;
+    private static final double ROUNDING = 1e-9;
 
+    private final AidEvaluation evaluation;
     private final Siting laid;
     private final SitingRequest request;
     private final RuleSet rules;
     private final ProtectionSurface surface;
+    private final SurfaceComparison compared;
     private final Surroundings surroundings;
 
-    private Remedies(Siting laid, SitingRequest request, RuleSet rules, Surroundings surroundings) {
-        this.laid = laid;
-        this.request = request;
-        this.rules = rules;
-        this.surroundings = surroundings;
-        surface = laid.surface().orElseThrow(() -> new IllegalArgumentException("the layout has no obstacle surface")).geometry();
+    private Remedies(AidEvaluation evaluation) {
+        this.evaluation = evaluation;
+        laid = evaluation.siting().orThrow();
+        request = evaluation.request().orThrow();
+        rules = evaluation.rules();
+        compared = evaluation.obstacles().orThrow();
+        surface = compared.surface();
+        surroundings = evaluation.surroundings().orThrow();
     }
 
     /**
      * Computes the remedies of a layout.
      *
      * @param evaluation the evaluation of an aid as it stands; what something named shields does not count
-     * @return one remedy of each kind in the order of the published list, those that do not help too; empty where nothing penetrates, or
+     * @return one remedy of each kind that the rule set lists, in its order, those that do not help too; empty where nothing penetrates, or
      *         nobody knows because there is no layout, no obstacle surface or no frame
      */
     public static List<Remedy> of(AidEvaluation evaluation) {
-        if (evaluation.obstacles().value().isEmpty() || evaluation.request().value().isEmpty()) {
+        boolean penetrated = evaluation.obstacles().value().filter(SurfaceComparison::isPenetrated).isPresent();
+        if (!penetrated || evaluation.request().value().isEmpty()) {
             return List.of();
         }
-        Remedies remedies = new Remedies(evaluation.siting().orThrow(), evaluation.request().orThrow(), evaluation.rules(),
-                evaluation.surroundings().orThrow());
-        if (remedies.worstM(remedies.surface) <= 0) {
-            return List.of();
+        Remedies remedies = new Remedies(evaluation);
+        List<RemedyKind> kinds = evaluation.rules().remedies().map(RemedyTable::kinds).orElse(List.of());
+        List<Remedy> found = new ArrayList<>();
+        for (RemedyKind kind : kinds) {
+            if (kind != RemedyKind.DISPLACE_THRESHOLD || evaluation.host() instanceof RunwayEnd) {
+                found.add(remedies.of(kind));
+            }
         }
-        return List.of(remedies.raiseSlope(), remedies.narrowBeam(), remedies.turnAxis(), remedies.displaceThreshold(),
-                remedies.moveByCrossingHeight(), remedies.moveUntilClear());
+        return found;
     }
 
-    private double worstM(ProtectionSurface tried) {
-        return surroundings.compare(tried).governingUnshielded().map(one -> -one.marginM()).orElse(Double.NEGATIVE_INFINITY);
+    private Remedy of(RemedyKind kind) {
+        return switch (kind) {
+            case RAISE_SLOPE -> raiseSlope();
+            case NARROW_BEAM -> new NarrowBeam(laid, surface, compared, surroundings).remedy();
+            case TURN_AXIS -> turnAxis();
+            case DISPLACE_THRESHOLD -> displaceThreshold();
+            case MOVE_UPWIND_BY_CROSSING_HEIGHT -> moveByCrossingHeight();
+            default -> moveUntilClear();
+        };
     }
 
     private boolean isClear(ProtectionSurface tried) {
         return surroundings.isClear(tried);
+    }
+
+    /** Carries a change out on a copy and tells whether nothing stands above its surface then. */
+    private boolean isClearAfter(BiConsumer<ApproachAid, Double> change, double by) {
+        try {
+            return evaluation.trial(copy -> change.accept(copy, by)).obstacles().value().filter(after -> !after.isPenetrated()).isPresent();
+        } catch (SitingException | IllegalArgumentException e) {
+            return false;
+        }
+    }
+
+    /** Returns the first of some steps of setting out after which a change that is carried out leaves nothing above the surface. */
+    private OptionalDouble firstClear(double from, double step, BiConsumer<ApproachAid, Double> change) {
+        for (int more = 0; more <= MOST_MORE; more++) {
+            double by = Math.round((from + more * step) / Math.abs(step)) * Math.abs(step);
+            if (isClearAfter(change, by)) {
+                return OptionalDouble.of(by);
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** Returns the smallest change in (0, most] after which nothing penetrates: the first in steps, then refined between two steps. */
@@ -103,127 +148,89 @@ public final class Remedies {
         return high;
     }
 
-    private Remedy raiseSlope() {
-        OptionalDouble gain = smallest(this::isClearAfterRaising, ANGLE_STEP_DEG, GREATEST_SLOPE_GAIN_DEG);
-        OptionalDouble slope = gain.isPresent() ? OptionalDouble.of(laid.slopeDeg() + gain.getAsDouble()) : OptionalDouble.empty();
-        return new Remedy(Remedy.Kind.RAISE_SLOPE, slope, "deg", slope.isPresent()
-                ? String.format(Locale.ROOT, "raise the slope and all settings by %.2f° to %.2f°, the crossing height kept",
-                gain.getAsDouble(),
-                        slope.getAsDouble())
-                : "raising the slope does not clear it");
+    private static double up(double value, double step) {
+        return Math.ceil(value / step - ROUNDING) * step;
     }
 
-    /** All settings go up by the same angle and the indicator moves so that the eye height over the threshold stays. */
-    private boolean isClearAfterRaising(double byDeg) {
-        double lens = laid.reference().heightM();
-        double angle = laid.reference().alongM() > 0 ? Math.toDegrees(Math.atan((laid.mehtM() - lens) / laid.reference().alongM()))
-                : 0;
-        double distance = (laid.mehtM() - lens) / Angles.tanDeg(angle + byDeg);
-        double move = distance - laid.reference().alongM();
-        List<UnitPlan> raised = laid.units().stream().map(unit -> unit.raised(byDeg)).map(unit -> unit.at(new FramePoint(
-                unit.place().alongM() + move, unit.place().rightM(), unit.place().heightM()))).toList();
-        SitingRequest steeper = request.toBuilder().set(Input.SLOPE, laid.slopeDeg() + byDeg).build();
-        Siting after = Families.get(laid.family()).assess(steeper, rules, raised, laid.unshifted().plus(distance - laid.distanceM()));
-        return after.surface().filter(plan -> isClear(plan.geometry())).isPresent();
+    private Remedy raiseSlope() {
+        LensLevel level = evaluation.lensLevel().orThrow();
+        DoublePredicate clear = by -> clearAtSlope(level, laid.slopeDeg() + by);
+        OptionalDouble gain = smallest(clear, ANGLE_STEP_DEG, GREATEST_SLOPE_GAIN_DEG);
+        if (gain.isPresent()) {
+            double slope = laid.slopeDeg() + gain.getAsDouble();
+            OptionalDouble step = firstClear(up(slope, SET_OUT_DEG), SET_OUT_DEG, (copy, to) -> RemedyChange.raiseSlope(copy, to, rules));
+            if (step.isPresent()) {
+                return Remedy.of(RemedyKind.RAISE_SLOPE, slope, step.getAsDouble(), Message.of("remedy.raise-slope",
+                        Words.degrees(step.getAsDouble() - laid.slopeDeg()), Words.degrees(step.getAsDouble())));
+            }
+        }
+        return Remedy.none(RemedyKind.RAISE_SLOPE, Message.of("remedy.raise-slope-none"));
+    }
+
+    private boolean clearAtSlope(LensLevel level, double slopeDeg) {
+        try {
+            SitingRequest steeper = level.in(request).toBuilder().set(Input.SLOPE, slopeDeg).build();
+            return Families.site(laid.family(), steeper, rules).surface().filter(plan -> isClear(plan.geometry())).isPresent();
+        } catch (SitingException e) {
+            return false;
+        }
     }
 
     private Remedy turnAxis() {
-        double limit = rules.find("obstacle.axis-turn-limit-deg").map(value -> value.value()).orElse(0.0);
+        double limit = rules.find("obstacle.axis-turn-limit-deg").map(CitedValue::value).orElse(0.0);
         if (limit == 0) {
-            return new Remedy(Remedy.Kind.TURN_AXIS, OptionalDouble.empty(), "deg", "the rule set gives no turn of the axis");
+            return Remedy.none(RemedyKind.TURN_AXIS, Message.of("remedy.turn-axis-no-limit"));
         }
         double now = surface.axisTurnDeg();
-        OptionalDouble right = smallest(by -> isClear(surface.withAxisTurnDeg(now + by)), ANGLE_STEP_DEG, limit - now);
-        OptionalDouble left = smallest(by -> isClear(surface.withAxisTurnDeg(now - by)), ANGLE_STEP_DEG, limit + now);
-        OptionalDouble turn = right;
-        if (left.isPresent() && (right.isEmpty() || left.getAsDouble() < right.getAsDouble())) {
-            turn = OptionalDouble.of(-left.getAsDouble());
+        OptionalDouble right = turn(1, limit - now);
+        OptionalDouble left = turn(-1, limit + now);
+        boolean toRight = right.isPresent() && (left.isEmpty() || right.getAsDouble() <= left.getAsDouble());
+        if (!toRight && left.isEmpty()) {
+            return Remedy.none(RemedyKind.TURN_AXIS, Message.of("remedy.turn-axis-none", Words.wholeDegrees(limit)));
         }
-        return new Remedy(Remedy.Kind.TURN_AXIS, turn, "deg", turn.isPresent()
-                ? String.format(Locale.ROOT, "turn the axis and the surface by %.2f° %s seen from above", Math.abs(turn.getAsDouble()),
-                        turn.getAsDouble() > 0 ? "clockwise" : "anticlockwise")
-                : String.format(Locale.ROOT, "turning the axis by up to %.0f° does not clear it", limit));
-    }
-
-    private Remedy narrowBeam() {
-        double least = Double.POSITIVE_INFINITY;
-        boolean bothSides = false;
-        boolean leftSide = false;
-        boolean any = false;
-        for (ObstacleComparison one : surroundings.compare(surface).inside()) {
-            if (one.isUnshieldedPenetration()) {
-                double lowest = Double.POSITIVE_INFINITY;
-                double highest = Double.NEGATIVE_INFINITY;
-                for (FramePoint point : points(one)) {
-                    double azimuth = azimuthDeg(point);
-                    double blur = Math.toDegrees(Math.atan2(accuracyM(one),
-                            Math.max(1, point.planDistanceM(laid.reference()))));
-                    lowest = Math.min(lowest, azimuth - blur);
-                    highest = Math.max(highest, azimuth + blur);
-                }
-                boolean left = highest < 0;
-                bothSides |= lowest <= 0 && highest >= 0 || any && left != leftSide;
-                leftSide = left;
-                any = true;
-                least = Math.min(least, left ? -highest : lowest);
-            }
+        int sign = toRight ? 1 : -1;
+        double amount = (toRight ? right : left).getAsDouble();
+        OptionalDouble step = firstClear(sign * (up(Math.abs(now + sign * amount), SET_OUT_DEG) * Math.signum(now + sign * amount)
+                - now) * sign, sign * SET_OUT_DEG, RemedyChange::turnAxis);
+        if (step.isEmpty() || Math.abs(now + step.getAsDouble()) > limit + ROUNDING) {
+            return Remedy.none(RemedyKind.TURN_AXIS, Message.of("remedy.turn-axis-none", Words.wholeDegrees(limit)));
         }
-        boolean helps = any && !bothSides && least >= LEAST_BEAM_DEG;
-        return new Remedy(Remedy.Kind.NARROW_BEAM, helps ? OptionalDouble.of(least) : OptionalDouble.empty(), "deg", helps
-                ? String.format(Locale.ROOT, "narrow the beam to less than %.1f° %s of the axis, seen in the landing direction", least,
-                        leftSide ? "left" : "right")
-                : "narrowing the beam does not help: what penetrates stands too near the axis or on both sides");
+        return Remedy.of(RemedyKind.TURN_AXIS, sign * amount, step.getAsDouble(), Message.of("remedy.turn-axis",
+                Words.degrees(Math.abs(step.getAsDouble())), Words.term(toRight ? "clockwise" : "anticlockwise")));
     }
 
-    private List<FramePoint> points(ObstacleComparison one) {
-        return placed(one).map(place -> place.shape().points()).orElse(List.of(one.worst().point()));
-    }
-
-    private double accuracyM(ObstacleComparison one) {
-        return placed(one).map(place -> place.shape().horizontalAccuracyM()).orElse(0.0);
-    }
-
-    private Optional<ObstacleField.Placed> placed(ObstacleComparison one) {
-        return surroundings.obstacles().placed().stream().filter(place -> place.obstacle() == one.element()).findFirst();
-    }
-
-    /** Returns the azimuth of a point from the indicator, degrees to the right of the axis seen in the landing direction. */
-    private double azimuthDeg(FramePoint point) {
-        ProtectionSurface fromIndicator = new ProtectionSurface(laid.reference().alongM(), 0, 0, 0, surface.lengthM(), 0,
-                surface.axisTurnDeg());
-        return Math.toDegrees(Math.atan2(fromIndicator.offsetM(point.alongM(), point.rightM()),
-                fromIndicator.outwardM(point.alongM(), point.rightM())));
+    private OptionalDouble turn(int sign, double most) {
+        return smallest(by -> isClear(surface.withAxisTurnDeg(surface.axisTurnDeg() + sign * by)), ANGLE_STEP_DEG, most);
     }
 
     private Remedy displaceThreshold() {
-        OptionalDouble by = smallest(move -> isClear(surface.movedM(move).raisedM(riseM(move))), LENGTH_STEP_M,
+        UnitGround ground = UnitGround.of(evaluation.aid());
+        DoubleUnaryOperator rise = by -> ground.riseM(0, by);
+        OptionalDouble by = smallest(move -> isClear(surface.movedM(move).raisedM(rise.applyAsDouble(move))), LENGTH_STEP_M,
                 GREATEST_MOVE_M);
-        String level = request.ground().isPresent() ? "" : ", the new threshold taken at the level of the old one";
-        return new Remedy(Remedy.Kind.DISPLACE_THRESHOLD, by, "m", by.isPresent()
-                ? String.format(Locale.ROOT, "%s by %.0f m%s", request.atHelipad() ? "move the FATO" : "displace the threshold",
-                Math.ceil(by.getAsDouble()),
-                        level)
-                : "displacing the threshold does not clear it");
-    }
-
-    private double riseM(double alongM) {
-        return request.ground().filter(ground -> ground.covers(alongM)).map(ground -> ground.heightAt(alongM)).orElse(0.0);
-    }
-
-    private Remedy moveByCrossingHeight() {
-        double excess = worstM(surface);
-        double move = excess / Angles.tanDeg(laid.lowestOnSlopeDeg());
-        return new Remedy(Remedy.Kind.MOVE_UPWIND_BY_CROSSING_HEIGHT, OptionalDouble.of(move), "m",
-                String.format(Locale.ROOT, "move the indicator %.0f m upwind, so that the crossing height rises by the penetration of %.2f"
-                + " m",
-                        Math.ceil(move), excess));
+        return moved(RemedyKind.DISPLACE_THRESHOLD, by, RemedyChange::displace,
+                ground.isKnown() ? "remedy.displace" : "remedy.displace-level", Message.of("remedy.displace-none"));
     }
 
     private Remedy moveUntilClear() {
         OptionalDouble by = smallest(move -> isClear(surface.movedM(move)), LENGTH_STEP_M, GREATEST_MOVE_M);
-        return new Remedy(Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR, by, "m", by.isPresent()
-                ? String.format(Locale.ROOT, "move the indicator and its surface %.0f m upwind, until nothing penetrates",
-                Math.ceil(by.getAsDouble()))
-                : "moving the indicator and its surface upwind does not clear it");
+        return moved(RemedyKind.MOVE_UPWIND_UNTIL_CLEAR, by, RemedyChange::move, "remedy.move", Message.of("remedy.move-none"));
+    }
+
+    private Remedy moveByCrossingHeight() {
+        double excess = compared.governingUnshielded().orElseThrow().worst().excessM();
+        double by = excess / Angles.tanDeg(laid.lowestOnSlopeDeg());
+        return moved(RemedyKind.MOVE_UPWIND_BY_CROSSING_HEIGHT, OptionalDouble.of(by), RemedyChange::move, "remedy.move-by-height",
+                Message.of("remedy.move-by-height-none", Words.wholeM(up(by, SET_OUT_M)), Words.m(excess)));
+    }
+
+    private Remedy moved(RemedyKind kind, OptionalDouble by, BiConsumer<ApproachAid, Double> change, String key, Message otherwise) {
+        if (by.isPresent()) {
+            OptionalDouble step = firstClear(up(by.getAsDouble(), SET_OUT_M), SET_OUT_M, change);
+            if (step.isPresent()) {
+                return Remedy.of(kind, by.getAsDouble(), step.getAsDouble(), Message.of(key, Words.wholeM(step.getAsDouble())));
+            }
+        }
+        return Remedy.none(kind, otherwise);
     }
 }

@@ -1,39 +1,40 @@
 package slopewright.evaluation.remedy;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 import slopewright.messages.Message;
-import slopewright.messages.Words;
+import slopewright.standards.RemedyKind;
 
 /**
- * One way to cure a penetration of the obstacle surface.
+ * One way to cure a penetration of the obstacle surface. What is offered was tried out: carried out with its step, nothing that nothing
+ * named shields stands above the surface any more. A narrower beam leaves the surface as it is, and what penetrates outside the beam.
  *
- * @param kind   what is changed
- * @param amount by how much, or to which value; empty where this remedy does not cure it
- * @param unit   {@code deg} or {@code m}
- * @param text   one sentence for people
+ * @param kind    what is changed
+ * @param amount  the smallest change that cures it; empty where this remedy does not. A raised slope, or a narrowed beam, to the amount in
+ *                decimal degrees; a turned axis by the amount in decimal degrees, clockwise seen from above; what is moved by the amount in
+ *                metres in the landing direction
+ * @param step    the change that is carried out: the amount, rounded to what is set out; empty where the amount is
+ * @param onLeft  for a beam, whether it is narrowed on the left of the axis, seen in the landing direction
+ * @param message what it comes to, in a sentence
  */
-public record Remedy(Kind kind, OptionalDouble amount, String unit, String text) {
+public record Remedy(RemedyKind kind, OptionalDouble amount, OptionalDouble step, boolean onLeft, Message message) {
 
-    /** What is changed. */
-    public enum Kind {
-        /** The approach slope, to the amount in decimal degrees. */
-        RAISE_SLOPE,
-        /** The axis, by the amount in decimal degrees, clockwise seen from above. */
-        TURN_AXIS,
-        /** The beam, to the amount in decimal degrees on the obstacle's side of the axis. */
-        NARROW_BEAM,
-        /** The threshold, by the amount in metres in the landing direction. */
-        DISPLACE_THRESHOLD,
-        /** The indicator, by the amount in metres in the landing direction, so that the crossing height rises by the penetration. */
-        MOVE_UPWIND_BY_CROSSING_HEIGHT,
-        /** The indicator and its surface, by the amount in metres in the landing direction, until nothing penetrates. */
-        MOVE_UPWIND_UNTIL_CLEAR
+    /** Refuses missing parts. */
+    public Remedy {
+        Objects.requireNonNull(kind);
+        Objects.requireNonNull(message);
+        if (amount.isPresent() != step.isPresent()) {
+            throw new IllegalArgumentException("a remedy that helps has an amount and a step");
+        }
     }
 
-    /** Returns the sentence as data. */
-    public Message message() {
-        return Message.of("plain", Words.name(text));
+    static Remedy none(RemedyKind kind, Message message) {
+        return new Remedy(kind, OptionalDouble.empty(), OptionalDouble.empty(), false, message);
+    }
+
+    static Remedy of(RemedyKind kind, double amount, double step, Message message) {
+        return new Remedy(kind, OptionalDouble.of(amount), OptionalDouble.of(step), false, message);
     }
 
     /** Returns whether it cures the penetration. */

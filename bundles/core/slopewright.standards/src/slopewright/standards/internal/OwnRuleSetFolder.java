@@ -29,7 +29,7 @@ public final class OwnRuleSetFolder {
     private static final String VALUES = "values.csv";
     private static final Set<String> KEYS = Set.of("key", "edition", "name", "title", "note", "over", "document", "person", "date");
     private static final Set<String> FILES = Set.of(PROPERTIES, VALUES, "tab-5-1.csv", "tab-5-2.csv", "tab-5-3.csv", "tab-m-1.csv",
-            "tab-m-2.csv", "tab-ii-5-1.csv", "tab-3-3.csv", "fig-a2-22.csv", "fig-a2-23.csv", "fig-ii-5-11.csv", "fig-3-1.csv");
+            "tab-m-2.csv", "tab-ii-5-1.csv", "tab-3-3.csv", "remedies.csv", "fig-a2-22.csv", "fig-a2-23.csv", "fig-ii-5-11.csv", "fig-3-1.csv");
 
     private final Path folder;
 

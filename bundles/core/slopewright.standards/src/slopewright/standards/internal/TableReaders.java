@@ -14,6 +14,8 @@ import slopewright.standards.CrossingHeightTable;
 import slopewright.standards.HeliportSurfaceTable;
 import slopewright.standards.PhotometryTable;
 import slopewright.standards.Provenance;
+import slopewright.standards.RemedyKind;
+import slopewright.standards.RemedyTable;
 import slopewright.standards.RuleSet;
 import slopewright.standards.SurfaceTable;
 import slopewright.standards.WheelClearanceTable;
@@ -35,6 +37,7 @@ final class TableReaders {
     private static final List<String> PHOTOMETRY = List.of("families", "colour", "condition", "shape", "intensity_cd", "azimuth_deg",
             "elevation_deg");
     private static final List<String> PHOTOMETRY_FILES = List.of("fig-a2-22.csv", "fig-a2-23.csv", "fig-ii-5-11.csv", "fig-3-1.csv");
+    private static final List<String> REMEDIES = List.of("remedy");
     private static final List<String> T_FORMS = List.of("t-form", "t-form-abbreviated");
 
     private final String folder;
@@ -66,7 +69,14 @@ final class TableReaders {
                         .map(table -> new AimingPointTable(table.bands(), table.citation().atMost(atMost)))),
                 first(CROSSING_HEIGHT, this::crossingHeight, "tab-3-3.csv").or(() -> base.flatMap(RuleSet.Tables::crossingHeight)
                         .map(table -> new CrossingHeightTable(table.groups(), table.citation().atMost(atMost)))),
-                photometry());
+                photometry(),
+                first(REMEDIES, this::remedies, "remedies.csv").or(() -> base.flatMap(RuleSet.Tables::remedies)
+                        .map(table -> new RemedyTable(table.kinds(), table.citation().atMost(atMost)))));
+    }
+
+    private RemedyTable remedies(HeadedCsv csv) {
+        return new RemedyTable(csv.rows().stream().map(row -> word(row, "remedy", RemedyKind.values())).toList(),
+                citation(csv, "table.remedies"));
     }
 
     /** Figures of intensities that a folder holds stand for those of the base of the same families and colours. */

@@ -15,11 +15,11 @@ import slopewright.edit.ResolveAid;
 import slopewright.edit.SetRuleSettings;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
-import slopewright.evaluation.remedy.Remedy;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.standards.RemedyKind;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.ObstacleFixes;
 
@@ -67,11 +67,11 @@ public final class QuickFix {
             return List.of();
         }
         return switch (cure) {
-            case OBSTACLE_SURFACE -> List.of(remedy("turnAxis", Reach.CURE, aid.get(), Remedy.Kind.TURN_AXIS),
-                    remedy("raiseSlope", Reach.CURE, aid.get(), Remedy.Kind.RAISE_SLOPE),
-                    remedy("moveUpwind", Reach.CURE, aid.get(), Remedy.Kind.MOVE_UPWIND_UNTIL_CLEAR),
-                    remedy("narrowBeam", Reach.LESSEN, aid.get(), Remedy.Kind.NARROW_BEAM),
-                    remedy("displaceThreshold", Reach.PROPOSE, aid.get(), Remedy.Kind.DISPLACE_THRESHOLD));
+            case OBSTACLE_SURFACE -> List.of(remedy("turnAxis", Reach.CURE, aid.get(), RemedyKind.TURN_AXIS),
+                    remedy("raiseSlope", Reach.CURE, aid.get(), RemedyKind.RAISE_SLOPE),
+                    remedy("moveUpwind", Reach.CURE, aid.get(), RemedyKind.MOVE_UPWIND_UNTIL_CLEAR),
+                    remedy("narrowBeam", Reach.LESSEN, aid.get(), RemedyKind.NARROW_BEAM),
+                    remedy("displaceThreshold", Reach.PROPOSE, aid.get(), RemedyKind.DISPLACE_THRESHOLD));
             case LAYOUT -> List.of(
                     new QuickFix("settings", Reach.CURE, aid.get(), now -> SetRuleSettings.of(now.aid(), now.rules())),
                     new QuickFix("layOut", Reach.CURE, aid.get(), now -> ResolveAid.of(now.aid(), now.rules())));
@@ -79,7 +79,7 @@ public final class QuickFix {
         };
     }
 
-    private static QuickFix remedy(String key, Reach reach, ApproachAid aid, Remedy.Kind kind) {
+    private static QuickFix remedy(String key, Reach reach, ApproachAid aid, RemedyKind kind) {
         return new QuickFix(key, reach, aid, now -> ObstacleFixes.edit(now, kind));
     }
 
