@@ -9,8 +9,10 @@ import slopewright.geometry.Profile;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
 import slopewright.model.EquipmentType;
 import slopewright.model.LightUnit;
+import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Input;
 import slopewright.siting.SitingRequest;
@@ -77,6 +79,26 @@ public record LensLevel(Source source, OptionalDouble aboveGroundM, OptionalDoub
         }
         return new LensLevel(Source.STANDING_UNITS, OptionalDouble.empty(),
                 units.stream().mapToDouble(unit -> unit.getLensElevationM() - datum.get()).average(), name);
+    }
+
+    /**
+     * Finds how high the lenses of a family would stand at a place: as those of the aid of the family that stands there, else as its
+     * equipment in the project, else as those of the first aid there.
+     *
+     * @param host      the runway end or approach direction
+     * @param familyKey the family
+     * @param request   the request there, for the ground
+     * @return the level
+     */
+    public static LensLevel at(ApproachHost host, String familyKey, SitingRequest request) {
+        Optional<ApproachAid> standing = host.getAids().stream().filter(aid -> familyKey.equals(aid.getFamilyKey())).findFirst();
+        Optional<EquipmentType> type = Projects.project(host).map(Project::getAerodrome).flatMap(aerodrome -> aerodrome
+                .getEquipmentTypes().stream().filter(found -> familyKey.equals(found.getFamilyKey())).findFirst());
+        if (standing.isEmpty() && type.isPresent() && type.get().getHeightAboveGroundM() != null) {
+            return new LensLevel(Source.EQUIPMENT, OptionalDouble.of(type.get().getHeightAboveGroundM()), OptionalDouble.empty(),
+                    Projects.label(type.get()));
+        }
+        return standing.or(() -> host.getAids().stream().findFirst()).map(aid -> of(aid, request)).orElse(NONE);
     }
 
     /** Returns a request for lenses at this level, on the ground that the request has. */

@@ -70,7 +70,8 @@ class RunnerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check DEMO", "check DEMO --json", "check DEMO --csv", "check DEMO --junit", "compare DEMO --end 09",
+    @ValueSource(strings = {"check DEMO --fail-on fail", "check DEMO --json --fail-on fail",
+        "check DEMO --csv --fail-on fail", "check DEMO --junit --fail-on fail", "compare DEMO --end 09",
         "families", "rules --json", "rule-sets", "text DEMO", "--help", "check --help"})
     void whatCannotBePrintedWholeIsNoSuccess(String line) {
         String[] words = line.replace("DEMO", DEMO).split(" ");

@@ -125,7 +125,11 @@ class SiteAndSignalTest {
         assertEquals(15.6, end.get("eyeHeightOverThresholdM").asDouble(), 1e-6);
         JsonNode pad = Words.run("site", demo, "--helipad", "North pad", "--family", "heliport-sector", "--slope-deg", "6", "--json")
                 .json();
-        assertEquals(3.8 / Math.tan(Math.toRadians(6)), pad.get("distanceM").asDouble(), 1e-6);
+        assertEquals((3.8 - 0.5) / Math.tan(Math.toRadians(6)), pad.get("distanceM").asDouble(), 1e-6, "the lens stands 0.5 m high");
+        assertTrue(pad.get("notes").toString().contains("0.50 m above the ground"), pad.get("notes").toString());
+        JsonNode flat = Words.run("site", demo, "--helipad", "North pad", "--family", "heliport-sector", "--slope-deg", "6",
+                "--lens-above-ground-m", "0", "--json").json();
+        assertEquals(3.8 / Math.tan(Math.toRadians(6)), flat.get("distanceM").asDouble(), 1e-6);
     }
 
     @ParameterizedTest

@@ -12,11 +12,13 @@ import picocli.CommandLine.Model.CommandSpec;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.LensLevel;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Input;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
@@ -77,13 +79,25 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
         });
     }
 
+    /** Where no words say how high the lenses stand, they stand as the comparison of families has them, and it is said. */
+    private static SitingRequest withLenses(ApproachHost host, String family, SitingRequest given, List<String> notes) {
+        if (given.has(Input.LENS_ABOVE_GROUND) || given.has(Input.LENS_HEIGHT)) {
+            return given;
+        }
+        LensLevel level = LensLevel.at(host, family, given);
+        notes.add(level.message().english());
+        return level.in(given);
+    }
+
     private static SitingSource solve(CommandSpec spec, SitingRequest.Builder builder, RuleSet rules, Optional<ApproachHost> host) {
         List<String> notes = new ArrayList<>();
         SitingFlags.apply(spec, builder, notes, host.isPresent());
         String family = SitingFlags.text(spec, "family")
                 .orElseThrow(() -> new UsageException("--family is missing; see 'slopewright families'"));
         try {
-            Siting siting = Families.site(family, builder.build(), rules);
+            SitingRequest given = builder.build();
+            SitingRequest request = host.map(there -> withLenses(there, family, given, notes)).orElse(given);
+            Siting siting = Families.site(family, request, rules);
             refuseOtherSide(spec, siting);
             return new SitingSource(Families.get(family), siting, notes);
         } catch (SitingException e) {

@@ -21,10 +21,12 @@ import slopewright.model.util.Projects;
 /** The setting-out schedule of the demo. */
 class SettingOutScheduleTest {
 
-    /** The day for which the demo has its magnetic variation, 4 degrees west. */
+    /** The day for which the demo has its magnetic variation. */
     private static final LocalDate DAY = LocalDate.of(2026, 1, 1);
 
+    /** The variation is put to 4 degrees west of the day. */
     private static SettingOutSchedule settingOut(Project project) {
+        project.getAerodrome().getMagneticVariation().setVariationDeg(-4.0);
         return SettingOutSchedule.of(Demo.evaluate(project), DAY);
     }
 
