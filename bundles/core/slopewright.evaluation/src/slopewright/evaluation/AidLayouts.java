@@ -1,8 +1,10 @@
 package slopewright.evaluation;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
@@ -55,7 +57,8 @@ public final class AidLayouts {
      *
      * @param aid an aid
      * @return units that have a place, a lens elevation and a setting, in document order
-     * @throws SitingException where the datum is not known, or a unit lacks a number; the message names it
+     * @throws SitingException where the datum is not known, a unit lacks a number, or two units have one name, so that nobody can tell whose
+     *                         measured angle or whose place is meant; the message names it
      */
     public static List<UnitPlan> units(ApproachAid aid) {
         ApproachHost host = AidRequests.host(aid);
@@ -63,8 +66,14 @@ public final class AidLayouts {
                 Words.name(Projects.label(host)))));
         double turn = aid.getAxisTurnDeg() == null ? 0 : aid.getAxisTurnDeg();
         List<UnitPlan> units = new ArrayList<>();
+        Set<String> names = new HashSet<>();
         for (LightUnit unit : aid.getUnits()) {
-            units.add(plan(unit, datum, turn));
+            UnitPlan plan = plan(unit, datum, turn);
+            if (!names.add(plan.id())) {
+                throw new SitingException(Message.of("evaluation.refused.unit-named-twice", Words.name(plan.id()),
+                        Words.name(Projects.path(aid))));
+            }
+            units.add(plan);
         }
         return units;
     }

@@ -72,6 +72,8 @@ final class ObstacleCases {
             mast.setTopElevationM(null);
             mast.getPlaces().get(0).setElevationM(null);
         }));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "two units of one name", Bases::row,
+                sample -> sample.unit(0).setLabel(sample.unit(1).getLabel())));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "no survey", Bases::row,
                 sample -> sample.aerodrome().getObstacles().clear()));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "row of four, visual code 1, no slope printed", Bases::row,
