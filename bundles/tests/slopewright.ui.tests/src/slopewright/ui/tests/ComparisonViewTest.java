@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -25,10 +26,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.model.ApproachHost;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.standards.RuleSets;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.review.ComparisonView;
@@ -47,7 +50,7 @@ class ComparisonViewTest {
     void open() throws Exception {
         page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
         view = (ComparisonView) page.showView(ComparisonView.ID);
-        editor = page.openEditor(new ProjectInput(DemoCopy.of("harrow-vale", folder)), ProjectOpener.EDITOR);
+        editor = page.openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         choose(0, 0);
     }
@@ -81,7 +84,7 @@ class ComparisonViewTest {
 
     private void compare() {
         button(0).notifyListeners(SWT.Selection, new Event());
-        DemoCopy.await("the comparison ends", () -> table().getItemCount() > 0);
+        Patience.await("the comparison ends", () -> table().getItemCount() > 0);
     }
 
     private List<String> column(String title) {
@@ -159,7 +162,7 @@ class ComparisonViewTest {
         button(0).notifyListeners(SWT.Selection, new Event());
         assertEquals("Cancelled.", view.state());
         assertEquals("&Compare", button(0).getText());
-        DemoCopy.pause(200);
+        Patience.pause(200);
         assertEquals(0, table().getItemCount(), "nothing of it arrives any more");
     }
 }

@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.IAction;
@@ -27,6 +29,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.edit.MoveAid;
@@ -34,6 +37,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.review.FindingsView;
@@ -52,7 +56,7 @@ class FindingsViewTest {
     void open() throws Exception {
         page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
         view = (FindingsView) page.showView(FindingsView.ID);
-        editor = page.openEditor(new ProjectInput(DemoCopy.of("harrow-vale-faults", folder)), ProjectOpener.EDITOR);
+        editor = page.openEditor(new ProjectInput(DemoProjects.copy("harrow-vale-faults", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         assertNotNull(document, "the editor gives its document");
         awaitCheck();
@@ -64,7 +68,7 @@ class FindingsViewTest {
     }
 
     private void awaitCheck() {
-        DemoCopy.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+        Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
     }
 
     private List<Outcome> rows() {
@@ -102,7 +106,7 @@ class FindingsViewTest {
     }
 
     private static List<String> explanations(List<Outcome> outcomes) {
-        return outcomes.stream().map(Outcome::explanation).sorted().toList();
+        return outcomes.stream().map(outcome -> outcome.explanation().english()).sorted().toList();
     }
 
     private void select(Outcome outcome) {
@@ -114,22 +118,24 @@ class FindingsViewTest {
     }
 
     @Test
-    void findingsComeWeightiestFirstAndTheRestOnDemand() {
+    void findingsComeWorstFirstAndTheRestOnDemand() {
         List<Outcome> all = document.lastResult().orElseThrow().outcomes();
         List<Outcome> findings = all.stream().filter(one -> one.weight().isPresent()).toList();
         assertFalse(findings.isEmpty(), "the layout has planted faults");
         assertEquals(findings.size(), rows().size());
         run("Plain list");
-        List<Integer> weights = rows().stream().map(one -> -one.weight().orElseThrow().ordinal()).toList();
-        assertEquals(weights.stream().sorted().toList(), weights);
+        List<Verdict> verdicts = rows().stream().map(Outcome::verdict).toList();
+        assertEquals(verdicts.stream().sorted().toList(), verdicts, "what is not met comes first");
         filter("All outcomes");
         assertEquals(all.size(), rows().size());
         filter("Met");
-        assertEquals(all.stream().filter(one -> one.verdict() == Verdict.PASS).count(), rows().size());
+        assertEquals(all.stream().filter(one -> one.verdict() == Verdict.MET).count(), rows().size());
         filter("Findings");
         assertEquals(findings.size(), rows().size());
         run("Group by element");
-        assertTrue(view.summary().contains(all.stream().filter(one -> one.verdict() == Verdict.PASS).count() + " met"), view.summary());
+        Map<Verdict, Integer> counts = document.lastResult().orElseThrow().counts();
+        assertTrue(view.summary().startsWith(counts.get(Verdict.NOT_MET) + " not met  ·  " + counts.get(Verdict.TO_CLEAR_UP)
+                + " to clear up  ·  " + counts.get(Verdict.MET) + " met"), view.summary());
     }
 
     @Test
@@ -161,7 +167,7 @@ class FindingsViewTest {
         Outcome wheels = rows().stream().filter(one -> one.rule().equals("WHEEL-01") && one.margin().isPresent()).findFirst().orElseThrow();
         select(wheels);
         assertTrue(view.explanation().contains("Wheel clearance = eye height"), view.explanation());
-        String margin = String.format(Locale.ROOT, "= %+.2f m", wheels.margin().getAsDouble());
+        String margin = String.format(Locale.ROOT, "margin %+.2f m", wheels.margin().getAsDouble());
         assertTrue(view.explanation().contains(margin), margin + " in " + view.explanation());
         filter("Findings");
     }
@@ -183,11 +189,11 @@ class FindingsViewTest {
 
     @Test
     void aRemedyShowsWhatItChangesBeforeItIsApplied() {
-        Outcome penetrated = rows().stream().filter(one -> one.verdict() == Verdict.FAIL && one.rule().equals("OBS-01"))
+        Outcome penetrated = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET && one.rule().equals("OBS-01"))
                 .filter(one -> Ids.find(document.project(), one.elementId()).orElseThrow() instanceof ApproachAid).findFirst()
                 .orElseThrow();
         select(penetrated);
-        DemoCopy.await("remedies are found", () -> view.remedies().size() >= 2);
+        Patience.await("remedies are found", () -> view.remedies().size() >= 2);
         int raise = indexOf("Raise the slope");
         view.previewRemedy(raise);
         assertTrue(view.explanation().contains("Approach slope: 3°"), view.explanation());
@@ -212,10 +218,10 @@ class FindingsViewTest {
 
     @Test
     void theSelectedFindingIsExplained() {
-        Outcome failed = rows().stream().filter(one -> one.verdict() == Verdict.FAIL && one.citation().isPresent()).findFirst()
+        Outcome failed = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET && one.citation().isPresent()).findFirst()
                 .orElseThrow();
         select(failed);
-        assertTrue(view.explanation().contains(failed.explanation()), view.explanation());
+        assertTrue(view.explanation().contains(failed.explanation().english()), view.explanation());
         assertTrue(view.explanation().contains(failed.citation().orElseThrow().text()), view.explanation());
     }
 
@@ -233,37 +239,37 @@ class FindingsViewTest {
 
     @Test
     void aRemedyIsTriedOutFirstAndCuresTheFinding() {
-        Outcome settings = rows().stream().filter(one -> one.verdict() == Verdict.FAIL && one.title().toLowerCase().contains("setting"))
-                .findFirst().orElseThrow();
+        Outcome settings = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET)
+                .filter(one -> one.title().english().toLowerCase(Locale.ROOT).contains("setting")).findFirst().orElseThrow();
         select(settings);
-        DemoCopy.await("a remedy is found for " + settings.title(), () -> !view.remedies().isEmpty());
+        Patience.await("a remedy is found for " + settings.title(), () -> !view.remedies().isEmpty());
         assertFalse(document.isDirty(), "the trial leaves the project alone");
         view.applyRemedy(0);
         assertTrue(document.isDirty());
         awaitCheck();
         List<Outcome> after = document.lastResult().orElseThrow().outcomes();
-        assertTrue(after.stream().noneMatch(one -> isSame(one, settings) && one.verdict() == Verdict.FAIL));
+        assertTrue(after.stream().noneMatch(one -> isSame(one, settings) && one.verdict() == Verdict.NOT_MET));
         document.history().undo();
         assertFalse(document.isDirty());
     }
 
     @Test
     void aPenetratedObstacleSurfaceHasRemediesThatClearIt() {
-        Outcome penetrated = rows().stream().filter(one -> one.verdict() == Verdict.FAIL && one.rule().equals("OBS-01"))
+        Outcome penetrated = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET && one.rule().equals("OBS-01"))
                 .filter(one -> Ids.find(document.project(), one.elementId()).orElseThrow() instanceof ApproachAid).findFirst()
                 .orElseThrow();
         select(penetrated);
-        DemoCopy.await("a remedy is found", () -> !view.remedies().isEmpty());
+        Patience.await("a remedy is found", () -> !view.remedies().isEmpty());
         view.applyRemedy(0);
         awaitCheck();
         assertTrue(document.lastResult().orElseThrow().outcomes().stream()
-                .noneMatch(one -> isSame(one, penetrated) && one.verdict() == Verdict.FAIL), view.remedies().toString());
+                .noneMatch(one -> isSame(one, penetrated) && one.verdict() == Verdict.NOT_MET), view.remedies().toString());
     }
 
     @Test
     void theViewEmptiesWithTheLastEditor() {
         page.closeEditor(editor, false);
-        DemoCopy.await("the table is empty", () -> rows().isEmpty());
+        Patience.await("the table is empty", () -> rows().isEmpty());
         assertTrue(view.summary().startsWith("Open a project"), view.summary());
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -25,6 +26,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.HandoverWizard;
 
@@ -38,7 +41,7 @@ class HandoverWizardTest {
 
     @BeforeEach
     void open() throws Exception {
-        document = ProjectDocument.open(DemoCopy.of("harrow-vale", folder));
+        document = ProjectDocument.open(DemoProjects.copy("harrow-vale", folder));
         dialog = HandoverWizard.dialog(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), document);
         dialog.setBlockOnOpen(false);
         dialog.open();
@@ -84,11 +87,11 @@ class HandoverWizardTest {
         tick("Setting-out schedule  (CSV)");
         press("Next");
         HandoverWizard wizard = (HandoverWizard) dialog.getCurrentPage().getWizard();
-        DemoCopy.await("the rows are shown", () -> wizard.previewed().endsWith(" rows"));
+        Patience.await("the rows are shown", () -> wizard.previewed().endsWith(" rows"));
         press("< Back");
         tick("Drawing: plan  (PDF)");
         press("Next");
-        DemoCopy.await("the picture is shown", () -> wizard.previewed().matches("\\d+ x \\d+"));
+        Patience.await("the picture is shown", () -> wizard.previewed().matches("\\d+ x \\d+"));
         assertEquals(List.of("new", "new"), rows().stream().map(item -> item.getText(1)).toList());
         press("Write");
         assertEquals(List.of("written", "written"), rows().stream().map(item -> item.getText(1)).toList());

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
@@ -21,10 +22,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.review.MeasuredView;
@@ -44,7 +47,7 @@ class MeasuredViewTest {
     void open() throws Exception {
         page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
         view = (MeasuredView) page.showView(MeasuredView.ID);
-        editor = page.openEditor(new ProjectInput(DemoCopy.of("harrow-vale", folder)), ProjectOpener.EDITOR);
+        editor = page.openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         aid = Projects.aids(document.project()).stream().filter(one -> "four-unit-row".equals(one.getFamilyKey())).findFirst()
                 .orElseThrow();
@@ -76,7 +79,7 @@ class MeasuredViewTest {
         enter.character = SWT.CR;
         enter.type = SWT.KeyDown;
         cell.notifyListeners(SWT.DefaultSelection, enter);
-        DemoCopy.await("the cell is closed", () -> !view.viewer().isCellEditorActive());
+        Patience.await("the cell is closed", () -> !view.viewer().isCellEditorActive());
     }
 
     private String cell(int row, String title) {
@@ -84,7 +87,7 @@ class MeasuredViewTest {
     }
 
     private void awaitCell(int row, String title, String text) {
-        DemoCopy.await(title + " says " + text, () -> cell(row, title).equals(text));
+        Patience.await(title + " says " + text, () -> cell(row, title).equals(text));
     }
 
     @Test

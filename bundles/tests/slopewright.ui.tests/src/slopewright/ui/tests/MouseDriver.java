@@ -48,7 +48,7 @@ abstract class MouseDriver {
 
     void release(Point at, int keys) {
         mouse(SWT.MouseUp, at, 1, SWT.BUTTON1 | keys);
-        DemoCopy.pause(20);
+        Patience.pause(20);
     }
 
     void click(Point at) {

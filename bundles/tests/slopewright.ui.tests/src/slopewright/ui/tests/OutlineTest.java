@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Tree;
@@ -18,6 +19,7 @@ import org.eclipse.ui.views.contentoutline.ContentOutline;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.edit.SetAttribute;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
@@ -27,6 +29,7 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
@@ -46,8 +49,8 @@ class OutlineTest {
         plan = new PlanDriver(editor);
         view = (ContentOutline) page().showView(IPageLayout.ID_OUTLINE);
         page().activate(editor);
-        DemoCopy.await("the plan has a size", () -> editor.view().widthPx() > 0);
-        DemoCopy.await("the outline shows the project", () -> view.getCurrentPage().getControl() instanceof Tree tree
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        Patience.await("the outline shows the project", () -> view.getCurrentPage().getControl() instanceof Tree tree
                 && tree.getItemCount() == 1);
     }
 
@@ -81,7 +84,7 @@ class OutlineTest {
 
     @Test
     void theProjectIsATreeDownToTheAids() throws Exception {
-        open(DemoCopy.of("harrow-vale", folder));
+        open(DemoProjects.copy("harrow-vale", folder));
         TreeItem aid = item("PAPI 09");
         assertTrue(aid.getParentItem().getText().startsWith("09"), aid.getParentItem().getText());
         assertTrue(aid.getParentItem().getParentItem().getText().startsWith("Runway 09/27"), aid.getParentItem().getParentItem().getText());
@@ -90,7 +93,7 @@ class OutlineTest {
 
     @Test
     void whatIsSelectedInOneIsSelectedInTheOther() throws Exception {
-        open(DemoCopy.of("harrow-vale", folder));
+        open(DemoProjects.copy("harrow-vale", folder));
         ApproachAid row = plan.element("approach-aid-1", ApproachAid.class);
         tree().setSelection(item("PAPI 27"));
         tree().notifyListeners(SWT.Selection, new Event());
@@ -100,15 +103,15 @@ class OutlineTest {
         plan.lookAt(row, 4);
         plan.click(plan.at(row.getUnits().get(0)));
         assertTrue(tree().getSelection()[0].getText().startsWith("PAPI 09"), tree().getSelection()[0].getText());
-        DemoCopy.pause(600);
+        Patience.pause(600);
         plan.click(plan.at(row.getUnits().get(0)));
         assertTrue(tree().getSelection()[0].getText().startsWith("Unit "), tree().getSelection()[0].getText());
     }
 
     @Test
     void anEditIsSeenAndFindingsAreCounted() throws Exception {
-        open(DemoCopy.of("harrow-vale-faults", folder));
-        DemoCopy.await("failures are counted at the project", () -> tree().getItem(0).getText().contains("✕"));
+        open(DemoProjects.copy("harrow-vale-faults", folder));
+        Patience.await("failures are counted at the project", () -> tree().getItem(0).getText().contains("✕"));
         ApproachAid row = plan.element("approach-aid-1", ApproachAid.class);
         plan.document().history().perform(SetAttribute.of(row, SlopewrightPackage.Literals.NAMED__NAME, "Renamed row"));
         assertTrue(item("Renamed row").getText().startsWith("Renamed row"));
@@ -116,7 +119,7 @@ class OutlineTest {
 
     @Test
     void ofManyObstaclesTheFirstThousandAreListed() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         Project project = ProjectFile.load(file);
         for (int i = 0; i < MANY; i++) {
             Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
@@ -138,9 +141,9 @@ class OutlineTest {
         assertEquals(group, tree().getSelection()[0], "what is not listed is found at its group");
         editor.reveal(project.getAerodrome().getObstacles().get(10).getId());
         TreeItem more = group.getItem(group.getItemCount() - 1);
-        DemoCopy.pause(50);
+        Patience.pause(50);
         assertEquals(1001, group.getItemCount());
         tree().showItem(more);
-        DemoCopy.await("the rest is named", () -> group.getItem(1000).getText().equals("and 505 more"));
+        Patience.await("the rest is named", () -> group.getItem(1000).getText().equals("and 505 more"));
     }
 }

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
@@ -36,7 +36,7 @@ import slopewright.siting.Light;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.Signals;
 import slopewright.siting.Siting;
-import slopewright.standards.RuleSets;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;
@@ -57,11 +57,11 @@ class PilotViewTest {
     @BeforeEach
     void open() throws Exception {
         page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
-        editor = page.openEditor(new ProjectInput(DemoCopy.of("every-family", folder)), ProjectOpener.EDITOR);
+        editor = page.openEditor(new ProjectInput(DemoProjects.copy("every-family", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         view = (PilotView) page.showView(PilotView.ID);
         page.setPartState(page.getReference(view), IWorkbenchPage.STATE_MAXIMIZED);
-        DemoCopy.await("an indicator is seen", () -> view.page().isShowing() && isLarge());
+        Patience.await("an indicator is seen", () -> view.page().isShowing() && isLarge());
     }
 
     private boolean isLarge() {
@@ -85,7 +85,7 @@ class PilotViewTest {
 
     private void choose(String family) {
         document.viewState().choose(aid(family).getId());
-        DemoCopy.await(family + " is seen", () -> shown().sight().filter(one -> one.indicator().aid() == aid(family)).isPresent());
+        Patience.await(family + " is seen", () -> shown().sight().filter(one -> one.indicator().aid() == aid(family)).isPresent());
     }
 
     private static void type(Text field, String number) {
@@ -176,7 +176,7 @@ class PilotViewTest {
             key(SWT.HOME, 0);
             key(SWT.ARROW_UP, SWT.SHIFT);
             String rules = aid.getRuleSetKey() == null ? "icao" : aid.getRuleSetKey();
-            Siting siting = AidLayouts.asLaid(aid, RuleSets.find(rules).orElseThrow());
+            Siting siting = AidEvaluation.of(aid).siting().orThrow();
             double drop = Curvature.dropM(eye().planDistanceM(siting.reference()), Curvature.USUAL_REFRACTION);
             FramePoint lowered = eye().atHeight(eye().heightM() - drop);
             assertEquals(Signals.observe(siting, lowered).seen().stream().map(SeenUnit::light).toList(), lights(), aid.getName());
@@ -301,7 +301,7 @@ class PilotViewTest {
         document.viewState().choose(aid("four-unit-row").getId());
         assertTrue(view.explanation().orElseThrow().contains("setting"), view.explanation()::toString);
         page.closeEditor(editor, false);
-        DemoCopy.await("the view is empty", () -> view.explanation().isPresent());
+        Patience.await("the view is empty", () -> view.explanation().isPresent());
         assertTrue(view.explanation().orElseThrow().startsWith("Open a project"), view.explanation()::toString);
     }
 
@@ -310,10 +310,10 @@ class PilotViewTest {
     void theTimerStopsWhereNothingMoves() throws Exception {
         choose("heliport-sector");
         type(eyeField(2), "300");
-        DemoCopy.await("the clock runs", view::isTicking);
+        Patience.await("the clock runs", view::isTicking);
         page.showView("slopewright.ui.review.findings");
-        DemoCopy.await("the clock stops where the view is hidden", () -> !view.isTicking());
+        Patience.await("the clock stops where the view is hidden", () -> !view.isTicking());
         page.showView(PilotView.ID);
-        DemoCopy.await("the clock runs again", view::isTicking);
+        Patience.await("the clock runs again", view::isTicking);
     }
 }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.edit.AddAid;
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -29,6 +29,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;
 import slopewright.ui.plan.PlanEditor;
@@ -48,10 +49,10 @@ class PlanArrangeTest {
 
     @BeforeEach
     void open() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         plan = new PlanDriver(editor);
-        DemoCopy.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
     }
 
     @AfterEach
@@ -82,10 +83,10 @@ class PlanArrangeTest {
     /** Selects units one by one: the first click means the row, the second the unit, and with Ctrl others join. */
     private void selectUnits(int... indices) {
         plan.click(plan.at(unit(indices[0])));
-        DemoCopy.pause(600);
+        Patience.pause(600);
         plan.click(plan.at(unit(indices[0])));
         for (int i = 1; i < indices.length; i++) {
-            DemoCopy.pause(600);
+            Patience.pause(600);
             plan.click(plan.at(unit(indices[i])), SWT.CTRL);
         }
         assertEquals(indices.length, editor.viewer().getSelectedEditParts().size());
@@ -149,7 +150,7 @@ class PlanArrangeTest {
         plan.click(plan.at(unit(0)));
         run("copyAnew");
         ApproachAid anew = other.getAids().get(before);
-        Siting solved = AidLayouts.asLaid(anew, plan.document().rules());
+        Siting solved = AidEvaluation.of(anew).siting().orThrow();
         assertEquals(solved.unshifted().distanceM().orElseThrow(), anew.getUnits().get(0).getAlongM(), 0.01, "laid out for its own end");
         assertEquals(Optional.of(anew), plan.document().viewState().aid(), "what is selected is what all views look at");
     }
@@ -207,7 +208,7 @@ class PlanArrangeTest {
         run("lookHere");
         Viewpoint eye = plan.document().viewState().viewpoint().orElseThrow();
         assertEquals(END_09, eye.hostId());
-        Siting siting = AidLayouts.asLaid(row(), plan.document().rules());
+        Siting siting = AidEvaluation.of(row()).siting().orThrow();
         double before = siting.reference().alongM() - eye.eye().alongM();
         assertTrue(before > 300, "the pixel lies 200 m before the threshold");
         double slope = Math.toDegrees(Math.atan((eye.eye().heightM() - siting.reference().heightM()) / before));

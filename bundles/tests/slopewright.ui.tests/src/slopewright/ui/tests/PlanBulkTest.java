@@ -8,12 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
+
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.checks.Checks;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
@@ -22,6 +24,7 @@ import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
@@ -41,7 +44,7 @@ class PlanBulkTest {
     }
 
     private Path crowded() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         Project project = ProjectFile.load(file);
         Random random = new Random(7);
         for (int i = 0; i < OBSTACLES; i++) {
@@ -82,7 +85,7 @@ class PlanBulkTest {
             assertEquals(OBSTACLES + 5, plan.document().project().getAerodrome().getObstacles().size());
             assertTrue(editor.isDirty());
             assertNotEquals(before, row.getUnits().get(0).getAlongM());
-            DemoCopy.await("the site is checked", () -> plan.document().lastResult().isPresent() && !plan.document().isChecking());
+            Patience.await("the site is checked", () -> plan.document().lastResult().isPresent() && !plan.document().isChecking());
             assertEquals(Checks.run(plan.document().project(), Optional.empty()).outcomes(),
                     plan.document().lastResult().orElseThrow().outcomes());
             plan.document().history().undo();

@@ -78,7 +78,7 @@ final class PlanDriver extends MouseDriver {
         ScenePoint place = part(element).orElseThrow().anchor().orElseThrow();
         editor.view().centreOn(place.x(), place.y());
         editor.view().zoom(pixelsPerMetre / editor.view().scale());
-        DemoCopy.pause(50);
+        Patience.pause(50);
     }
 
     @Override
@@ -101,7 +101,7 @@ final class PlanDriver extends MouseDriver {
         event.stateMask = stateMask;
         control().notifyListeners(SWT.KeyDown, event);
         control().notifyListeners(SWT.KeyUp, event);
-        DemoCopy.pause(20);
+        Patience.pause(20);
     }
 
     /** The tools that the palette offers, by name. */

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.edit.SetAttribute;
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.LightUnit;
@@ -31,6 +31,7 @@ import slopewright.model.SlopewrightPackage;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.document.ProjectInput;
@@ -51,10 +52,10 @@ class PlanEditorTest {
 
     @BeforeEach
     void open() throws Exception {
-        file = DemoCopy.of("harrow-vale", folder);
+        file = DemoProjects.copy("harrow-vale", folder);
         editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         plan = new PlanDriver(editor);
-        DemoCopy.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
     }
 
     @AfterEach
@@ -158,7 +159,7 @@ class PlanEditorTest {
         plan.drag(from, to, 0);
         String shown = plan.readoutText();
         plan.release(to, 0);
-        double eyeHeight = AidLayouts.asLaid(row(), plan.document().rules()).eyeHeightM();
+        double eyeHeight = AidEvaluation.of(row()).siting().orThrow().mehtM();
         assertTrue(shown.contains("MEHT " + Math.round(eyeHeight * 100) / 100.0), shown + " / " + eyeHeight);
     }
 
@@ -207,7 +208,7 @@ class PlanEditorTest {
         LightUnit unit = row().getUnits().get(2);
         plan.click(plan.at(unit));
         assertEquals(Optional.of(row()), plan.selected());
-        DemoCopy.pause(600);
+        Patience.pause(600);
         plan.click(plan.at(unit));
         assertEquals(Optional.of(unit), plan.selected());
         List<Double> before = alongs();
@@ -319,7 +320,7 @@ class PlanEditorTest {
         Obstacle placed = obstacles.get(obstacles.size() - 1);
         assertEquals(east, plan.part(placed).orElseThrow().anchor().orElseThrow().x(), 0.01);
         assertEquals(north, plan.part(placed).orElseThrow().anchor().orElseThrow().y(), 0.01);
-        DemoCopy.pause(600);
+        Patience.pause(600);
         plan.dragAndDrop(at, new Point(at.x + 40, at.y + 20), 0);
         assertEquals(east + 80, plan.part(placed).orElseThrow().anchor().orElseThrow().x(), 0.01);
         assertEquals(north - 40, plan.part(placed).orElseThrow().anchor().orElseThrow().y(), 0.01);

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.edit.SetAttribute;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
@@ -23,6 +25,7 @@ import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.standards.RuleSet;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
@@ -36,10 +39,10 @@ class PlanFamiliesTest {
 
     @BeforeEach
     void open() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         plan = new PlanDriver(editor);
-        DemoCopy.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
     }
 
     @AfterEach

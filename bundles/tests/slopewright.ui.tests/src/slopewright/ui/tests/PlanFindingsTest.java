@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IEditorPart;
@@ -15,6 +16,8 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
@@ -37,16 +40,17 @@ class PlanFindingsTest {
 
     @Test
     void elementsWithFindingsAreMarkedAfterTheBackgroundCheck() throws Exception {
-        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoCopy.of("harrow-vale-faults", folder)), PlanEditor.ID);
+        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy(DemoProjects.FAULTS, folder)),
+                PlanEditor.ID);
         ProjectDocument document = Adapters.adapt(editor, ProjectDocument.class);
-        DemoCopy.await("the project is checked", () -> document.lastResult().isPresent());
-        DemoCopy.pause(50);
+        Patience.await("the project is checked", () -> document.lastResult().isPresent());
+        Patience.pause(50);
         assertTrue(editor.markedElements() >= 3, "marked: " + editor.markedElements());
     }
 
     @Test
     void theSelectionFillsThePropertySheet() throws Exception {
-        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoCopy.of("harrow-vale", folder)), PlanEditor.ID);
+        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), PlanEditor.ID);
         assertInstanceOf(ElementPropertyPage.class, editor.getAdapter(IPropertySheetPage.class));
     }
 

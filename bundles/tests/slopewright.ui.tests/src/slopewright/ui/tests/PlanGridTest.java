@@ -18,11 +18,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.RunwayEnd;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.diagram.figures.ReadoutFigure;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
@@ -39,10 +40,10 @@ class PlanGridTest {
 
     @BeforeEach
     void open() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         plan = new PlanDriver(editor);
-        DemoCopy.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
     }
 
     @AfterEach
@@ -71,7 +72,7 @@ class PlanGridTest {
 
     private void selectUnit(int index) {
         plan.click(plan.at(unit(index)));
-        DemoCopy.pause(600);
+        Patience.pause(600);
         plan.click(plan.at(unit(index)));
     }
 
@@ -157,7 +158,7 @@ class PlanGridTest {
         plan.press(from);
         plan.drag(from, new Point(from.x + 1, from.y), 0);
         assertTrue(wheels().stream().noneMatch(line -> line.verdict() == ReadoutFigure.Verdict.BAD), plan.readoutText());
-        double clearance = AidLayouts.asLaid(row(), plan.document().rules()).eyeHeightM() - eyeToWheel;
+        double clearance = AidEvaluation.of(row()).siting().orThrow().mehtM() - eyeToWheel;
         int metres = (int) Math.ceil((clearance - minimum + 0.5) / Math.tan(Math.toRadians(2.75)));
         plan.drag(from, new Point(from.x - 2 * metres, from.y), 0);
         ReadoutFigure.Line line = wheels().get(0);

@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
@@ -24,12 +26,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.edit.SetAttribute;
 import slopewright.model.Aerodrome;
 import slopewright.model.BackgroundImage;
 import slopewright.model.Place;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightPackage;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
@@ -46,10 +50,10 @@ class PlanImageTest {
 
     @BeforeEach
     void open() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         plan = new PlanDriver(editor);
-        DemoCopy.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
     }
 
     @AfterEach
@@ -89,7 +93,7 @@ class PlanImageTest {
         RunwayEnd one = plan.element("runway-end-1", RunwayEnd.class);
         RunwayEnd other = plan.element("runway-end-2", RunwayEnd.class);
         editor.addImage(png());
-        DemoCopy.pause(50);
+        Patience.pause(50);
         assertEquals(1, images().size());
         assertEquals("field.png", images().get(0).getPath(), "kept beside the project");
         assertEquals(64, images().get(0).getSha256().length());
@@ -97,10 +101,10 @@ class PlanImageTest {
         plan.click(onScreen(100, 100));
         assertTrue(editor.imageField().isVisible());
         Point threshold = plan.at(one);
-        DemoCopy.pause(600);
+        Patience.pause(600);
         plan.click(new Point(threshold.x + 3, threshold.y - 2));
         assertFalse(editor.imageField().isVisible());
-        DemoCopy.pause(600);
+        Patience.pause(600);
         plan.click(onScreen(300, 100));
         editor.imageField().setText("nonsense");
         editor.imageField().notifyListeners(SWT.DefaultSelection, new Event());

@@ -15,10 +15,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+
 import org.eclipse.swt.widgets.Display;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.edit.MoveAid;
@@ -28,6 +30,7 @@ import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 
@@ -55,12 +58,12 @@ class ProjectDocumentTest {
     }
 
     private static void awaitCheck(ProjectDocument document) {
-        DemoCopy.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+        Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
     }
 
     @Test
     void anOpenedProjectIsCheckedInTheBackground() throws Exception {
-        ProjectDocument document = open(DemoCopy.of("harrow-vale-faults", folder));
+        ProjectDocument document = open(DemoProjects.copy("harrow-vale-faults", folder));
         assertEquals(Optional.empty(), document.lastResult(), "nothing is checked before the call returns");
         assertTrue(document.isChecking());
         awaitCheck(document);
@@ -71,7 +74,7 @@ class ProjectDocumentTest {
 
     @Test
     void editsAreToldAtOnceAndCheckedOnceTheyPause() throws Exception {
-        ProjectDocument document = open(DemoCopy.of("harrow-vale", folder));
+        ProjectDocument document = open(DemoProjects.copy("harrow-vale", folder));
         awaitCheck(document);
         List<Set<String>> changes = new ArrayList<>();
         List<CheckResult> results = new ArrayList<>();
@@ -107,18 +110,18 @@ class ProjectDocumentTest {
 
     @Test
     void aRuleSetThatIsUnknownIsSaidAndCanBeMended() throws Exception {
-        ProjectDocument document = open(DemoCopy.of("harrow-vale", folder));
+        ProjectDocument document = open(DemoProjects.copy("harrow-vale", folder));
         awaitCheck(document);
         document.history().perform(SetAttribute.of(document.project(), Literals.PROJECT__RULE_SET_KEY, "nowhere"));
-        DemoCopy.await("the reason is told", () -> document.checkProblem().isPresent());
+        Patience.await("the reason is told", () -> document.checkProblem().isPresent());
         assertTrue(document.checkProblem().orElseThrow().contains("nowhere"));
         document.history().undo();
-        DemoCopy.await("it is checked again", () -> document.checkProblem().isEmpty() && !document.isChecking());
+        Patience.await("it is checked again", () -> document.checkProblem().isEmpty() && !document.isChecking());
     }
 
     @Test
     void savingWritesTheFileAndEndsTheDirtyState() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         ProjectDocument document = open(file);
         document.history().perform(MoveAid.by(aid(document), 1, 0));
         document.save();
@@ -154,7 +157,7 @@ class ProjectDocumentTest {
 
     @Test
     void unsavedWorkComesBackAfterAKill() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         byte[] saved = Files.readAllBytes(file);
         ProjectDocument killed = open(file);
         killed.history().perform(MoveAid.by(aid(killed), 12, 3));
@@ -177,17 +180,17 @@ class ProjectDocumentTest {
 
     @Test
     void closingGivesUnsavedWorkUp() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         ProjectDocument document = ProjectDocument.open(file);
         document.history().perform(MoveAid.by(aid(document), 12, 3));
-        DemoCopy.await("the work is kept", () -> Files.exists(folder.resolve(".harrow-vale.slopewright.unsaved")));
+        Patience.await("the work is kept", () -> Files.exists(folder.resolve(".harrow-vale.slopewright.unsaved")));
         document.dispose();
         assertFalse(open(file).isRestored());
     }
 
     @Test
     void workThatIsOlderThanTheFileIsPutAside() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         Path kept = Files.writeString(folder.resolve(".harrow-vale.slopewright.unsaved"), "older");
         Files.setLastModifiedTime(kept, FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() - 60_000));
         assertFalse(open(file).isRestored());
@@ -196,7 +199,7 @@ class ProjectDocumentTest {
 
     @Test
     void aCheckCanBeEndedAndTheNextEditAsksForANewOne() throws Exception {
-        ProjectDocument document = open(DemoCopy.of("harrow-vale", folder));
+        ProjectDocument document = open(DemoProjects.copy("harrow-vale", folder));
         awaitCheck(document);
         CheckResult before = document.lastResult().orElseThrow();
         document.history().perform(MoveAid.by(aid(document), 5, 0));

@@ -35,11 +35,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import slopewright.checks.Workings;
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.ElementPropertyPage;
 import slopewright.ui.properties.ElementPropertySource;
@@ -59,7 +60,7 @@ class PropertiesTest {
 
     @BeforeEach
     void open() throws Exception {
-        document = ProjectDocument.open(DemoCopy.of("every-family", folder));
+        document = ProjectDocument.open(DemoProjects.copy("every-family", folder));
         aid = Projects.aids(document.project()).stream().filter(one -> one.getUnits().size() > 1).findFirst().orElseThrow();
         unit = aid.getUnits().get(0);
         unit.setMeasured(null);
@@ -141,7 +142,9 @@ class PropertiesTest {
         ElementPropertySource source = new ElementPropertySource(row);
         IPropertyDescriptor eye = Stream.of(source.getPropertyDescriptors()).filter(one -> one.getDisplayName().equals("Eye height (MEHT)"))
                 .findFirst().orElseThrow();
-        String formula = Workings.eyeHeight(AidLayouts.asLaid(row, document.rules())).orElseThrow().text();
+        Siting siting = AidEvaluation.of(row).siting().orThrow();
+        String formula = String.format(Locale.ROOT, "lowest on-slope signal) = %.2f m + %.2f m", siting.reference().heightM(),
+                siting.distanceM());
         assertTrue(eye.getDescription().contains(formula), eye.getDescription());
         show(row);
         TreeItem item = Stream.of(tree().getItems()).flatMap(group -> Stream.of(group.getItems()))

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Random;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IEditorPart;
@@ -12,6 +13,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
 import slopewright.model.Project;
@@ -19,6 +21,7 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.rcp.internal.ProjectOpener;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.profile.SectionView;
@@ -40,7 +43,7 @@ class SectionBulkTest {
 
     /** Masts up to 30 m high, most of them west of the threshold of runway 09, where its approach is. */
     private Path crowded() throws Exception {
-        Path file = DemoCopy.of("harrow-vale", folder);
+        Path file = DemoProjects.copy("harrow-vale", folder);
         Project project = ProjectFile.load(file);
         Random random = new Random(7);
         for (int i = 0; i < OBSTACLES; i++) {
@@ -65,7 +68,7 @@ class SectionBulkTest {
             ProjectDocument document = Adapters.adapt(editor, ProjectDocument.class);
             SectionView view = (SectionView) page().showView(SectionView.ID);
             SectionDriver section = new SectionDriver(view);
-            DemoCopy.await("the section shows the obstacles", () -> section.world().widthPx() > 100
+            Patience.await("the section shows the obstacles", () -> section.world().widthPx() > 100
                     && view.canvas().live().filter(live -> live.obstacles().worstFirst().size() > OBSTACLES / 2).isPresent());
             assertTrue(view.canvas().marks().size() < MOST_MARKS, view.canvas().marks().size() + " marks");
             for (int i = 0; i < MOVES; i++) {

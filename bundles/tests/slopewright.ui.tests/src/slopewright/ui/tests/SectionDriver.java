@@ -65,7 +65,7 @@ final class SectionDriver extends MouseDriver {
         event.stateMask = stateMask;
         view.canvas().control().notifyListeners(SWT.KeyDown, event);
         view.canvas().control().notifyListeners(SWT.KeyUp, event);
-        DemoCopy.pause(20);
+        Patience.pause(20);
     }
 
     void key(int keyCode) {
@@ -78,7 +78,7 @@ final class SectionDriver extends MouseDriver {
                 .orElseThrow());
         combo.select(index);
         combo.notifyListeners(SWT.Selection, new Event());
-        DemoCopy.pause(20);
+        Patience.pause(20);
     }
 
     /** The value of a line of the readout. */

@@ -24,7 +24,7 @@ import slopewright.drawing.section.BeamEdge;
 import slopewright.edit.MoveAid;
 import slopewright.edit.RemoveAid;
 import slopewright.edit.SetAttribute;
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.FramePoint;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
@@ -36,6 +36,7 @@ import slopewright.siting.Meaning;
 import slopewright.siting.Observation;
 import slopewright.siting.Signals;
 import slopewright.siting.Siting;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;
@@ -55,11 +56,11 @@ class SectionViewTest {
 
     @BeforeEach
     void open() throws Exception {
-        editor = page().openEditor(new ProjectInput(DemoCopy.of("harrow-vale", folder)), ProjectOpener.EDITOR);
+        editor = page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         view = (SectionView) page().showView(SectionView.ID);
         section = new SectionDriver(view);
-        DemoCopy.await("the section has a size", () -> view.canvas().live().isPresent() && section.world().widthPx() > 100);
+        Patience.await("the section has a size", () -> view.canvas().live().isPresent() && section.world().widthPx() > 100);
     }
 
     @AfterEach
@@ -84,7 +85,7 @@ class SectionViewTest {
     }
 
     private Siting laid() {
-        return AidLayouts.asLaid(row(), document.rules());
+        return AidEvaluation.of(row()).siting().orThrow();
     }
 
     /** A place on the edge of unit C, 1200 m before the threshold. */
@@ -114,7 +115,7 @@ class SectionViewTest {
         AeroplaneGroup lowest = Projects.host(row()).orElseThrow().getRegularGroups().stream()
                 .min(Comparator.comparingDouble(AeroplaneGroup::getEyeToWheelM)).orElseThrow();
         section.choose(view.bar().groups(), lowest.getName());
-        assertEquals(laid().eyeHeightM() - lowest.getEyeToWheelM(), view.canvas().live().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
+        assertEquals(laid().mehtM() - lowest.getEyeToWheelM(), view.canvas().live().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
     }
 
     @Test
@@ -323,6 +324,6 @@ class SectionViewTest {
         }
         assertTrue(view.explanation().orElseThrow().contains("no approach aid yet"), view.explanation().toString());
         page().closeEditor(editor, false);
-        DemoCopy.await("the view knows", () -> view.explanation().orElse("").startsWith("Open a project"));
+        Patience.await("the view knows", () -> view.explanation().orElse("").startsWith("Open a project"));
     }
 }

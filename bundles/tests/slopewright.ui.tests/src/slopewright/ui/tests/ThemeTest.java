@@ -29,6 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import slopewright.drawing.scene.Ink;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.rcp.internal.ThemeSwitch;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.plan.PlanEditor;
 import slopewright.ui.preferences.Preferences;
@@ -47,29 +48,29 @@ class ThemeTest {
     @AfterEach
     void goBackToLight() {
         Preferences.store().setValue(Preferences.THEME, Preferences.LIGHT);
-        DemoCopy.await("the window is light", () -> !ScreenTheme.isDark());
+        Patience.await("the window is light", () -> !ScreenTheme.isDark());
         window().getActivePage().closeAllEditors(false);
     }
 
     @Test
     void thePreferenceTurnsTheWindowAndThePlanDarkAndBack() throws IOException {
         Preferences.store().setValue(Preferences.THEME, Preferences.LIGHT);
-        assertTrue(ProjectOpener.open(window(), DemoCopy.of("harrow-vale", folder)));
+        assertTrue(ProjectOpener.open(window(), DemoProjects.copy("harrow-vale", folder)));
         PlanEditor editor = (PlanEditor) window().getActivePage().getActiveEditor();
         Control plan = editor.viewer().getControl();
-        DemoCopy.await("the plan is there", () -> plan.getSize().x > 0);
+        Patience.await("the plan is there", () -> plan.getSize().x > 0);
         double planLight = brightness(plan);
         double windowLight = luminance(background());
         Preferences.store().setValue(Preferences.THEME, Preferences.DARK);
         assertTrue(ScreenTheme.isDark());
-        DemoCopy.await("the widgets are dark", () -> luminance(background()) < 0.2);
-        DemoCopy.await("the plan is dark", () -> brightness(plan) < 0.2);
+        Patience.await("the widgets are dark", () -> luminance(background()) < 0.2);
+        Patience.await("the plan is dark", () -> brightness(plan) < 0.2);
         assertTrue(planLight > 0.6, "light plan " + planLight);
         assertTrue(windowLight > 0.6, "light window " + windowLight);
         ThemeSwitch.toggle();
         assertEquals(Preferences.LIGHT, Preferences.theme());
-        DemoCopy.await("the widgets are light again", () -> luminance(background()) > 0.6);
-        DemoCopy.await("the plan is light again", () -> brightness(plan) > 0.6);
+        Patience.await("the widgets are light again", () -> luminance(background()) > 0.6);
+        Patience.await("the plan is light again", () -> brightness(plan) > 0.6);
     }
 
     @ParameterizedTest

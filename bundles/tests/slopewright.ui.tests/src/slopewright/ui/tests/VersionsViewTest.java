@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -19,12 +20,14 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.edit.MoveAid;
 import slopewright.edit.SetAttribute;
 import slopewright.model.ApproachAid;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.review.VersionsView;
@@ -43,9 +46,9 @@ class VersionsViewTest {
     void open() throws Exception {
         page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
         view = (VersionsView) page.showView(VersionsView.ID);
-        editor = page.openEditor(new ProjectInput(DemoCopy.of("harrow-vale", folder)), ProjectOpener.EDITOR);
+        editor = page.openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
-        DemoCopy.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+        Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
     }
 
     @AfterEach
@@ -63,17 +66,17 @@ class VersionsViewTest {
     @Test
     void whatChangedSinceSavingAndWhatItDidIsListed() {
         sinceSaving();
-        DemoCopy.await("nothing differs yet", () -> view.state().startsWith("0 changes"));
+        Patience.await("nothing differs yet", () -> view.state().startsWith("0 changes"));
         ApproachAid aid = Projects.aids(document.project()).get(0);
         double before = aid.getUnits().get(0).getAlongM();
         document.history().perform(MoveAid.by(aid, -40, 0));
-        DemoCopy.await("the move is listed", () -> view.lines().stream().anyMatch(line -> line.contains("\tDistance\t")));
+        Patience.await("the move is listed", () -> view.lines().stream().anyMatch(line -> line.contains("\tDistance\t")));
         assertTrue(view.lines().stream().anyMatch(line -> line.contains("\tAlong runway\t") && line.contains(trimmed(before) + " m")),
                 view.lines().toString());
         assertTrue(view.lines().stream().anyMatch(line -> line.contains("EYE-01") || line.contains("DIST-")), view.lines().toString());
         assertTrue(view.tree().getItem(0).getExpanded());
         document.history().undo();
-        DemoCopy.await("the list is empty again", () -> view.lines().isEmpty());
+        Patience.await("the list is empty again", () -> view.lines().isEmpty());
     }
 
     private static String trimmed(double number) {
@@ -86,7 +89,7 @@ class VersionsViewTest {
         document.history().perform(SetAttribute.of(document.project(), Literals.PROJECT__CLIENT, "Harrow Vale Council"));
         document.history().perform(SetAttribute.of(document.project(), Literals.PROJECT__REVISION, "Z"));
         view.compareWith(older);
-        DemoCopy.await("both changes are listed", () -> view.lines().size() == 2);
+        Patience.await("both changes are listed", () -> view.lines().size() == 2);
         Text search = Widgets.all(view.tree().getParent(), Text.class).findFirst().orElseThrow();
         search.setText("council");
         assertEquals(1, view.lines().size());
@@ -94,8 +97,8 @@ class VersionsViewTest {
         search.setText("");
         Path damaged = Files.writeString(folder.resolve("damaged.slopewright"), "<not a project");
         view.compareWith(damaged);
-        DemoCopy.await("the reason is said", () -> view.state().contains("damaged.slopewright"));
-        DemoCopy.await("nothing is listed", () -> view.lines().isEmpty());
+        Patience.await("the reason is said", () -> view.state().contains("damaged.slopewright"));
+        Patience.await("nothing is listed", () -> view.lines().isEmpty());
         assertFalse(view.state().startsWith("0 changes"), view.state());
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Event;
@@ -26,11 +27,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import slopewright.rcp.internal.Messages;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.rcp.internal.RecentProjects;
 import slopewright.rcp.internal.ShellCommands;
 import slopewright.rcp.internal.WelcomePage;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.Texts;
 import slopewright.ui.preferences.Preferences;
 
@@ -64,7 +67,7 @@ class WelcomeTest {
 
     @Test
     void openProjectsAreListedMarkedWhenGoneAndTakenOff() throws IOException {
-        Path demo = DemoCopy.of("harrow-vale", folder);
+        Path demo = DemoProjects.copy("harrow-vale", folder);
         assertTrue(ProjectOpener.open(window(), demo));
         assertEquals(List.of(demo), RecentProjects.all());
         window().getActivePage().closeAllEditors(false);
@@ -74,7 +77,7 @@ class WelcomeTest {
         assertTrue(links.stream().anyMatch(link -> link.getText().startsWith("harrow-vale.slopewright (no longer there)")));
         Link remove = links.stream().filter(link -> link.getText().contains(Messages.get("welcome.remove"))).findFirst().orElseThrow();
         remove.notifyListeners(SWT.Selection, new Event());
-        DemoCopy.await("the list is empty", () -> RecentProjects.all().isEmpty());
+        Patience.await("the list is empty", () -> RecentProjects.all().isEmpty());
     }
 
     @Test
@@ -91,7 +94,7 @@ class WelcomeTest {
     @Test
     void theDemonstrationIsInTheProductAndAChangedCopyStays() throws IOException {
         Path copy = ShellCommands.demoCopy(folder.resolve("demo"));
-        assertEquals(-1, Files.mismatch(copy, DemoCopy.of("harrow-vale", folder)));
+        assertEquals(-1, Files.mismatch(copy, DemoProjects.copy("harrow-vale", folder)));
         Files.writeString(copy, "changed");
         ShellCommands.demoCopy(folder.resolve("demo"));
         assertEquals("changed", Files.readString(copy));

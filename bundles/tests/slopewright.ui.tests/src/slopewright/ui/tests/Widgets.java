@@ -1,6 +1,7 @@
 package slopewright.ui.tests;
 
 import java.util.stream.Stream;
+
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 

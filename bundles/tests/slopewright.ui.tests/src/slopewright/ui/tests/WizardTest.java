@@ -26,12 +26,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.edit.site.SiteNumber;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
-import slopewright.rcp.internal.site.SiteField;
 import slopewright.rcp.internal.site.SiteWizard;
 import slopewright.rcp.internal.site.Templates;
 import slopewright.ui.document.ProjectDocument;
@@ -75,13 +76,13 @@ class WizardTest {
         List<ApproachAid> aids = Projects.aids(document.project());
         assertEquals(1, aids.size());
         assertFalse(aids.get(0).getUnits().isEmpty());
-        DemoCopy.await("the findings are there", () -> document.lastResult().isPresent());
+        Patience.await("the findings are there", () -> document.lastResult().isPresent());
         assertTrue(document.lastResult().orElseThrow().anythingEvaluated());
     }
 
     @Test
     void aNumberOutOfReasonIsRefusedWhereItIsTyped() {
-        Text width = field(SiteField.WIDTH);
+        Text width = field(SiteNumber.WIDTH);
         width.setText("1 km");
         assertTrue(dialog.getCurrentPage().getErrorMessage().startsWith("Runway width"), dialog.getCurrentPage().getErrorMessage());
         assertFalse(dialog.getCurrentPage().isPageComplete());
@@ -89,10 +90,10 @@ class WizardTest {
         assertEquals("Runway width: between 10 m and 100 m.", dialog.getCurrentPage().getErrorMessage());
         width.setText("100 ft");
         assertNull(dialog.getCurrentPage().getErrorMessage());
-        assertEquals(30.48, wizard.draft().value(SiteField.WIDTH).orElseThrow(), 1e-9, "a foot is 0.3048 m by definition");
-        field(SiteField.LATITUDE).setText("48");
+        assertEquals(30.48, wizard.draft().site().number(SiteNumber.WIDTH).orElseThrow(), 1e-9, "a foot is 0.3048 m by definition");
+        field(SiteNumber.LATITUDE).setText("48");
         assertFalse(dialog.getCurrentPage().isPageComplete());
-        field(SiteField.LONGITUDE).setText("11");
+        field(SiteNumber.LONGITUDE).setText("11");
         assertTrue(dialog.getCurrentPage().isPageComplete());
     }
 
@@ -102,10 +103,10 @@ class WizardTest {
                 .orElseThrow();
         start.select(2);
         start.notifyListeners(SWT.Selection, new Event());
-        assertEquals("45", field(SiteField.WIDTH).getText());
-        assertEquals(4, wizard.draft().code());
-        assertTrue(wizard.draft().hasGlidePath());
-        assertFalse(wizard.draft().isAssumed(SiteField.WIDTH));
+        assertEquals("45", field(SiteNumber.WIDTH).getText());
+        assertEquals(4, wizard.draft().site().code());
+        assertTrue(wizard.draft().site().hasGlidePath());
+        assertFalse(wizard.draft().site().isAssumed(SiteNumber.WIDTH));
     }
 
     @ParameterizedTest
@@ -113,8 +114,9 @@ class WizardTest {
     void everyTemplateLeadsToALayout(int index) throws IOException {
         wizard.draft().start(Templates.all().get(index).load());
         Project project = wizard.draft().project();
-        List<Candidate> found = FamilyComparison.of(project, Projects.hosts(project).get(0), wizard.draft().rules());
-        assertTrue(found.stream().anyMatch(Candidate::fits), found.stream().map(Candidate::reason).toList().toString());
+        List<Candidate> found = FamilyComparison.of(ProjectEvaluation.of(project, Optional.empty()),
+                Projects.hosts(project).get(0));
+        assertTrue(found.stream().anyMatch(Candidate::fits), found.stream().map(Candidate::reasons).toList().toString());
     }
 
     @Test
@@ -132,7 +134,7 @@ class WizardTest {
         }
     }
 
-    private Text field(SiteField field) {
+    private Text field(SiteNumber field) {
         return Widgets.all(dialog.getShell(), Text.class).filter(one -> one.getData("field") == field).findFirst().orElseThrow();
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
 

@@ -2,24 +2,16 @@ package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
+
 import org.eclipse.swt.widgets.Display;
 
-/** Copies of the demonstration projects for tests that change them, and waiting for what happens in the background. */
-final class DemoCopy {
+/** Waiting for what happens in the background. */
+final class Patience {
 
     private static final long PATIENCE_MS = 20_000;
 
-    private DemoCopy() {
-    }
-
-    /** Copies a demonstration project into a folder. */
-    static Path of(String name, Path folder) throws IOException {
-        Path demo = Path.of(System.getProperty("slopewright.root"), "demo-data", name, name + ".slopewright");
-        return Files.copy(demo, folder.resolve(demo.getFileName()));
+    private Patience() {
     }
 
     /** Lets the user interface work until a condition holds. */

@@ -1,0 +1,122 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Locale;
+
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.edit.SetAttribute;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.model.ApproachAid;
+import slopewright.model.Obstacle;
+import slopewright.model.Project;
+import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.io.ProjectFile;
+import slopewright.testkit.DemoProjects;
+import slopewright.testkit.SurveySamples;
+import slopewright.ui.diagram.figures.ReadoutFigure;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.document.ProjectInput;
+import slopewright.ui.plan.PlanEditor;
+
+/** Survey points count in the plan as obstacles do: they are drawn, a drag is judged by them, and what could not be compared is named. */
+class PlanSurveyTest {
+
+    private static final double ABOVE_M = 22.5;
+
+    @TempDir
+    private Path folder;
+    private PlanEditor editor;
+    private PlanDriver plan;
+    private ProjectDocument document;
+
+    /** A point on the axis of the obstacle surface of PAPI 09, 1000 m out from its inner edge and so far above it. */
+    @BeforeEach
+    void open() throws Exception {
+        Path file = DemoProjects.copy(DemoProjects.GOOD, folder);
+        Project project = DemoProjects.load(file);
+        AidEvaluation aid = AidEvaluation.of(DemoProjects.aid(project, "PAPI 09"));
+        ProtectionSurface surface = aid.obstacles().orThrow().surface();
+        double height = surface.startHeightM() + 1000 * Math.tan(Math.toRadians(surface.slopeDeg())) + ABOVE_M;
+        SurveySamples.add(project, aid.host(), "ridge", new FramePoint(surface.startAlongM() - 1000, 0, height));
+        ProjectFile.save(project, file);
+        editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
+        plan = new PlanDriver(editor);
+        document = plan.document();
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        awaitCheck();
+    }
+
+    @AfterEach
+    void close() {
+        page().closeEditor(editor, false);
+    }
+
+    private static IWorkbenchPage page() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+    }
+
+    private void awaitCheck() {
+        Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+        Patience.pause(50);
+    }
+
+    private ApproachAid row() {
+        return DemoProjects.aid(document.project(), "PAPI 09");
+    }
+
+    private Outcome surfaceOutcome() {
+        return document.lastResult().orElseThrow().outcomes().stream()
+                .filter(outcome -> outcome.rule().equals("OBS-01") && outcome.elementId().equals(row().getId())).findFirst().orElseThrow();
+    }
+
+    @Test
+    void aPointThatStandsThroughIsDrawnWithItsName() {
+        assertTrue(plan.texts("OBSTACLES").stream().anyMatch(text -> text.contains("ridge") && text.contains("22.5 m through")),
+                plan.texts("OBSTACLES").toString());
+    }
+
+    /** What is shown while dragging is what the check says after the drop, to the centimetre that is shown. */
+    @Test
+    void aDragIsJudgedBySurveyPointsAndSaysWhatTheCheckSays() {
+        plan.lookAt(row(), 4);
+        Point from = plan.at(row().getUnits().get(0));
+        Point to = new Point(from.x + 200, from.y);
+        plan.press(from);
+        plan.drag(from, to, 0);
+        ReadoutFigure.Line line = plan.readout().stream().filter(shown -> shown.text().contains("ridge")).findFirst()
+                .orElseThrow(() -> new AssertionError(plan.readoutText()));
+        assertEquals(ReadoutFigure.Verdict.BAD, line.verdict(), line.text());
+        plan.release(to, 0);
+        awaitCheck();
+        Outcome outcome = surfaceOutcome();
+        assertEquals(Verdict.NOT_MET, outcome.verdict());
+        double through = -outcome.margin().orElseThrow();
+        assertEquals(-AidEvaluation.of(row()).marginM().orElseThrow(), through, 1e-9);
+        String shown = String.format(Locale.ROOT, "%.2f", through).replaceAll("\\.?0+$", "");
+        assertTrue(line.text().contains(shown + " m"), line.text() + " / " + through);
+    }
+
+    @Test
+    void anObstacleWithoutHeightIsNamedInsteadOfBeingTakenForLow() {
+        Obstacle obstacle = document.project().getAerodrome().getObstacles().get(0);
+        obstacle.getPlaces().forEach(place -> place.setElevationM(null));
+        document.history().perform(SetAttribute.of(obstacle, Literals.OBSTACLE__TOP_ELEVATION_M, null));
+        Patience.pause(50);
+        assertTrue(plan.texts("REMARKS").stream().anyMatch(text -> text.contains("Not compared") && text.contains(obstacle.getName())),
+                plan.texts("REMARKS").toString());
+    }
+}
