@@ -55,22 +55,22 @@ public enum View {
      * Draws the view.
      *
      * @param drawn    the aid
-     * @param room     the room on paper
+     * @param area     the area on paper
      * @param eye      the pilot's eye in the frame; only the pilot's view looks at it
      * @param daylight how light it is in the pilot's view
      * @return the scene
-     * @throws IllegalArgumentException where the scale of the room does not do, or the aid has nothing that the view shows; the message
+     * @throws IllegalArgumentException where the scale of the area does not do, or the aid has nothing that the view shows; the message
      *                                  says so
      */
-    public Scene scene(DrawnAid drawn, PaperArea room, FramePoint eye, Daylight daylight) {
+    public Scene scene(DrawnAid drawn, PaperArea area, FramePoint eye, Daylight daylight) {
         return switch (this) {
-            case PLAN -> PlanScene.layout(drawn, room);
-            case SECTION -> SectionScene.of(drawn, room);
-            case NEAR -> SectionScene.near(drawn, room);
-            case DETAIL -> PlanScene.detail(drawn, room);
-            case SURFACE -> PlanScene.surface(drawn, room);
-            case PILOT -> PilotScene.of(drawn, eye, daylight, room);
-            case SIGNALS -> SignalScene.of(drawn, room);
+            case PLAN -> PlanScene.layout(drawn, area);
+            case SECTION -> SectionScene.of(drawn, area);
+            case NEAR -> SectionScene.near(drawn, area);
+            case DETAIL -> PlanScene.detail(drawn, area);
+            case SURFACE -> PlanScene.surface(drawn, area);
+            case PILOT -> PilotScene.of(drawn, eye, daylight, area);
+            case SIGNALS -> SignalScene.of(drawn, area);
         };
     }
 }

@@ -18,10 +18,12 @@ public final class ProjectEvaluation {
     private final Project project;
     private final RuleSet rules;
     private final List<AidEvaluation> aids;
+    private final Optional<String> ruleSet;
     private final Function<SiteFrame, Surroundings> surroundings;
 
     private ProjectEvaluation(Project project, Optional<String> ruleSet, Function<SiteFrame, Surroundings> surroundings) {
         this.project = project;
+        this.ruleSet = ruleSet;
         this.surroundings = surroundings;
         rules = ProjectRules.of(project, ruleSet);
         aids = Projects.aids(project).stream().map(aid -> evaluate(aid, ProjectRules.of(project, aid, ruleSet))).toList();
@@ -29,6 +31,7 @@ public final class ProjectEvaluation {
 
     private ProjectEvaluation(ProjectEvaluation whole, List<AidEvaluation> aids) {
         this.project = whole.project;
+        this.ruleSet = whole.ruleSet;
         this.surroundings = whole.surroundings;
         this.rules = whole.rules;
         this.aids = aids;
@@ -126,6 +129,18 @@ public final class ProjectEvaluation {
      */
     public AidEvaluation propose(ApproachAid proposal, RuleSet rules) {
         return evaluate(proposal, rules);
+    }
+
+    /**
+     * Evaluates a changed copy of this project against everything that stands there in this one: the copy may lack obstacles, survey blocks
+     * and aids. Its runways and helipads have the same places.
+     *
+     * @param copy the copy
+     * @return the evaluation
+     * @throws IllegalArgumentException where its rule set is unknown, or an override does not fit it
+     */
+    public ProjectEvaluation proposed(Project copy) {
+        return new ProjectEvaluation(copy, ruleSet, surroundings);
     }
 
     /**

@@ -15,8 +15,8 @@ import slopewright.geometry.Lengths;
 /** Makes words of messages in one language, with its decimal sign, and in metres or feet. Immutable. */
 public final class MessageRenderer {
     /** English, metres. */
-    static final MessageRenderer ENGLISH = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false);
-    private static final MessageRenderer GERMAN = new MessageRenderer(Locale.GERMAN, Catalogue.of("de"), false);
+    static final MessageRenderer ENGLISH = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false, false);
+    private static final MessageRenderer GERMAN = new MessageRenderer(Locale.GERMAN, Catalogue.of("de"), false, false);
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final String TERM = "term.";
     /** Numbers from here on are written with an exponent. */
@@ -25,11 +25,13 @@ public final class MessageRenderer {
     private final Locale language;
     private final Catalogue catalogue;
     private final boolean feet;
+    private final boolean decimalDegrees;
 
-    private MessageRenderer(Locale language, Catalogue catalogue, boolean feet) {
+    private MessageRenderer(Locale language, Catalogue catalogue, boolean feet, boolean decimalDegrees) {
         this.language = language;
         this.catalogue = catalogue;
         this.feet = feet;
+        this.decimalDegrees = decimalDegrees;
     }
 
     /**
@@ -44,7 +46,17 @@ public final class MessageRenderer {
 
     /** Returns the same renderer for lengths in feet, or in metres. */
     public MessageRenderer inFeet(boolean wanted) {
-        return wanted == feet ? this : new MessageRenderer(language, catalogue, wanted);
+        return wanted == feet ? this : new MessageRenderer(language, catalogue, wanted, decimalDegrees);
+    }
+
+    /** Returns the same renderer for angles in decimal degrees, or in degrees and minutes. */
+    public MessageRenderer inDecimalDegrees(boolean wanted) {
+        return wanted == decimalDegrees ? this : new MessageRenderer(language, catalogue, feet, wanted);
+    }
+
+    /** Returns whether lengths are written in feet. */
+    public boolean usesFeet() {
+        return feet;
     }
 
     /** Returns the language. */
@@ -111,12 +123,13 @@ public final class MessageRenderer {
     public String quantity(double value, Notation notation) {
         return switch (notation) {
             case METRES -> length(value, 2);
+            case DECIMETRES -> length(value, 1);
             case MILLIMETRES -> length(value, 3);
             case WHOLE_METRES -> length(value, 0);
             case METRES_AND_FEET -> feet ? length(value, 2)
                     : fixed(value, 2) + " m (" + fixed(Lengths.metresToFeet(value), 1) + " ft)";
             case KILOMETRES -> fixed(value / 1000, 2) + " km";
-            case DEGREES_MINUTES -> local(Angles.format(value));
+            case DEGREES_MINUTES -> decimalDegrees ? rounded(value, 4) + "°" : local(Angles.format(value));
             case DEGREES -> fixed(value, 2) + "°";
             case WHOLE_DEGREES -> plain(value) + "°";
             case MINUTES -> fixed(value, 1) + "'";
@@ -142,10 +155,14 @@ public final class MessageRenderer {
 
     /** Writes a number to the hundredth, without decimals that say nothing. */
     public String plain(double value) {
+        return rounded(value, 2);
+    }
+
+    private String rounded(double value, int decimals) {
         if (!(Math.abs(value) < OUT_OF_SIGHT)) {
             return local(String.valueOf(value));
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return local(rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
     }
 

@@ -4,6 +4,8 @@ package slopewright.messages;
 public enum Notation {
     /** Metres to the centimetre: {@code 12.34 m}. */
     METRES("m"),
+    /** Metres to the decimetre: {@code 12.3 m}. */
+    DECIMETRES("m"),
     /** Metres to the millimetre: {@code 12.345 m}. */
     MILLIMETRES("m"),
     /** Whole metres: {@code 12 m}. */

@@ -13,6 +13,11 @@ public final class Words {
         return new Argument.Quantity(metres, Notation.METRES);
     }
 
+    /** Writes a length in metres to the decimetre. */
+    public static Argument dm(double metres) {
+        return new Argument.Quantity(metres, Notation.DECIMETRES);
+    }
+
     /** Writes a length in metres to the millimetre. */
     public static Argument mm(double metres) {
         return new Argument.Quantity(metres, Notation.MILLIMETRES);

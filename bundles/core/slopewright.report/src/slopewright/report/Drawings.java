@@ -30,7 +30,7 @@ import slopewright.drawing.sheet.Sheet;
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.drawing.sheet.TitleBlock;
 import slopewright.geometry.FramePoint;
-import slopewright.report.internal.html.ReportWords;
+import slopewright.messages.MessageRenderer;
 import slopewright.report.internal.pdf.ScenePainter;
 
 /** Writes one drawing in the form that people ask for. */
@@ -65,7 +65,7 @@ public final class Drawings {
      * @throws ReportException where it cannot be painted
      */
     public static byte[] write(Scene scene, Format format) throws ReportException {
-        return write(scene, TitleBlock.none(), format);
+        return write(scene, TitleBlock.none(MessageRenderer.of(Locale.ENGLISH)), format);
     }
 
     /**
@@ -122,13 +122,12 @@ public final class Drawings {
      */
     public static byte[] write(Subject subject, Layout layout, Format format) throws ReportException {
         DrawnAid drawn = subject.drawn();
-        ReportWords words = new ReportWords(layout.language());
-        Scene scene = subject.view().scene(drawn, layout.paper().room(layout.scale()), subject.eye(), subject.daylight());
+        Scene scene = subject.view().scene(drawn, layout.paper().area(layout.scale()), subject.eye(), subject.daylight());
         boolean placed = format == Format.DXF && subject.view().isPlan();
         Scene told = placed ? scene.with(GridPlacement.words(drawn)) : scene;
-        TitleBlock block = TitleBlock.of(drawn.project(), scene.title(), layout.ruleSet(), layout.date())
-                .with(words.say("coordinates-and-datum"), TitleBlock.datum(drawn.project()))
-                .with(words.say("caution"), Cautions.in(layout.language()).get(0));
+        TitleBlock block = TitleBlock.of(drawn.project(), scene.title(), layout.ruleSet(), layout.date(), drawn.language())
+                .with(TitleBlock.Field.DATUM, TitleBlock.datum(drawn.project(), drawn.language()))
+                .with(TitleBlock.Field.CAUTION, Cautions.in(layout.language()).get(0));
         Sheet sheet = Sheet.onPaper(told, block, layout.paper());
         return write(sheet, () -> DxfPainter.paint(sheet, placed ? GridPlacement.of(drawn) : GridPlacement.none()), format);
     }

@@ -91,7 +91,7 @@ class ScenesTest {
         Scene scene = PilotScene.of(drawn, PilotScene.eyeOnSlope(drawn, 2000));
         List<Ink> fromTheRunway = discs(scene).stream().map(disc -> disc.style().fill()).toList();
         assertEquals(List.of(Ink.RED, Ink.RED, Ink.PAPER, Ink.PAPER), fromTheRunway);
-        assertTrue(scene.captions().get(0).contains("on-slope"));
+        assertTrue(scene.captions().get(0).contains("on slope"));
     }
 
     @ParameterizedTest

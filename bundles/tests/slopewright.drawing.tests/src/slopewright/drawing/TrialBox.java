@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.siting.GroundSource;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.Light;
@@ -13,7 +16,9 @@ import slopewright.siting.Meaning;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
+import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
@@ -31,6 +36,11 @@ public final class TrialBox implements IndicatorFamily {
     @Override
     public String name() {
         return "trial box";
+    }
+
+    @Override
+    public Set<Trait> traits() {
+        return Set.of(Trait.SECTORS);
     }
 
     @Override

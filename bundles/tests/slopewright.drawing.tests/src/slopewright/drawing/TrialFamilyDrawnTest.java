@@ -16,6 +16,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 
@@ -27,7 +28,7 @@ class TrialFamilyDrawnTest {
     @TempDir
     private Path folder;
 
-    /** Loads siting, drawing and the trial anew, with one more registered family; everything below them is shared. */
+    /** Loads siting, evaluation, drawing and the trial anew, with one more registered family; everything below them is shared. */
     private static final class Afresh extends ClassLoader {
 
         private final URL registration;
@@ -46,6 +47,9 @@ class TrialFamilyDrawnTest {
                 }
                 if (name.startsWith("slopewright.siting.")) {
                     return define(name, Families.class.getClassLoader());
+                }
+                if (name.startsWith("slopewright.evaluation.")) {
+                    return define(name, AidEvaluation.class.getClassLoader());
                 }
                 return name.startsWith("slopewright.drawing.") ? define(name, getParent()) : shared(name);
             }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 import slopewright.drawing.paint.SvgPainter;
@@ -13,9 +14,12 @@ import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.section.SectionScene;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.Runway;
@@ -81,12 +85,13 @@ public final class TrialRun implements Runnable {
         Siting solved = Families.site("trial-box", AidRequests.of(aid), rules());
         aid.getUnits().addAll(AidLayouts.toModel(solved, 50));
         Ids.assign(Projects.project(aid).orElseThrow());
-        Siting laid = AidLayouts.asLaid(aid, rules());
+        AidEvaluation evaluation = AidEvaluation.of(aid, rules(), new EvaluationCache());
+        Siting laid = evaluation.siting().orThrow();
         assertEquals(286.217, laid.distanceM(), 5e-4);
         assertEquals(-34.5, laid.units().get(0).place().rightM(), 1e-6);
         assertEquals(Meaning.ABOVE, Signals.observe(laid, new FramePoint(-2000, 0, 140)).meaning());
         assertEquals(Meaning.BELOW, Signals.observe(laid, new FramePoint(-2000, 0, 100)).meaning());
-        DrawnAid drawn = DrawnAid.of(aid, laid);
+        DrawnAid drawn = DrawnAid.of(evaluation, MessageRenderer.of(Locale.ENGLISH));
         String id = aid.getUnits().get(0).getId();
         for (Scene scene : List.of(PlanScene.layout(drawn), PlanScene.detail(drawn), SectionScene.of(drawn))) {
             assertTrue(scene.marks().stream().anyMatch(mark -> id.equals(mark.elementId())), scene.title());

@@ -20,6 +20,7 @@ import slopewright.drawing.sheet.SheetFormat;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
@@ -87,7 +88,8 @@ final class DrawCommand extends Command {
         ApproachAid chosen = chosen(project);
         try {
             AidEvaluation evaluation = ProjectFiles.evaluation(project, chosen, Optional.ofNullable(ruleSet));
-            DrawnAid drawn = DrawnAid.of(chosen, ProjectFiles.standing(evaluation));
+            ProjectFiles.standing(evaluation);
+            DrawnAid drawn = DrawnAid.of(evaluation, MessageRenderer.of(Locale.ENGLISH));
             output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
                     new Drawings.Layout(size, ratio, evaluation.rules().descriptor().title(), printed),
                     Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));

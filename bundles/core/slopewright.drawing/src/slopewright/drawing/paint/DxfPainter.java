@@ -1,5 +1,6 @@
 package slopewright.drawing.paint;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -201,14 +202,21 @@ public final class DxfPainter {
     }
 
     private void label(Mark.Label label) {
-        String plain = label.text().replace("°", "%%d").replace('\u2032', '\'').replace('\u2033', '"').replace('\u00b7', '-')
-                .replaceAll("[^\\x20-\\x7e]", "?");
+        String plain = plain(label.text());
         ScenePoint at = new ScenePoint(label.at().x(), label.at().y() + label.dyMm() * unitsPerMm / scene.exaggeration());
         pair(0, "TEXT").layer(label.ink()).point(10, at).pair(40, label.sizeMm() * unitsPerMm).pair(1, plain);
         if (placement.turnDeg() != 0) {
             pair(50, placement.turnDeg());
         }
         pair(72, String.valueOf(label.anchor().ordinal())).point(11, at);
+    }
+
+    /** Writes a text in the characters that every reader of the release has: letters of other alphabets as they are spelt without them. */
+    private static String plain(String text) {
+        String spelt = text.replace("ä", "ae").replace("ö", "oe").replace("ü", "ue").replace("Ä", "Ae").replace("Ö", "Oe")
+                .replace("Ü", "Ue").replace("ß", "ss").replace("°", "%%d").replace('\u2032', '\'').replace('\u2033', '"')
+                .replace('\u00b7', '-').replace('\u2212', '-');
+        return Normalizer.normalize(spelt, Normalizer.Form.NFD).replaceAll("\\p{M}+", "").replaceAll("[^\\x20-\\x7e]", "?");
     }
 
     private DxfPainter point(int code, ScenePoint point) {

@@ -2,7 +2,7 @@ package slopewright.drawing.pilot;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 
 import slopewright.drawing.View;
@@ -16,14 +16,19 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Colour;
 import slopewright.siting.LightForm;
+import slopewright.siting.Meaning;
 import slopewright.siting.Observation;
 import slopewright.siting.SeenUnit;
 
 /** What a pilot sees from a point, in degrees of view: runway and lights in perspective, with the curvature of the Earth and refraction. */
 public final class PilotScene {
 
+    private static final Set<String> PATHS = Set.of("lower", "upper");
     private static final double OUTSIDE_DEG = 1e6;
     private static final double PANEL_HALF_WIDTH_M = 1.2;
     private static final double PANEL_HALF_HEIGHT_M = 0.6;
@@ -34,12 +39,12 @@ public final class PilotScene {
     private final Daylight daylight;
     private final SceneBuilder scene;
 
-    private PilotScene(DrawnAid drawn, FramePoint eye, Daylight daylight, PaperArea room) {
+    private PilotScene(DrawnAid drawn, FramePoint eye, Daylight daylight, PaperArea area) {
         this.drawn = drawn;
         this.eye = eye;
         this.daylight = daylight;
         picture = PilotPicture.toward(eye, drawn.siting().reference());
-        scene = new SceneBuilder(room);
+        scene = new SceneBuilder(area);
     }
 
     /**
@@ -54,16 +59,16 @@ public final class PilotScene {
     }
 
     /**
-     * Draws the view for a room on paper.
+     * Draws the view for an area on paper.
      *
      * @param drawn    the aid
      * @param eye      the pilot's eye in the frame, on the approach side
      * @param daylight how light it is
-     * @param room     the room
+     * @param area     the area
      * @return the scene
      */
-    public static Scene of(DrawnAid drawn, FramePoint eye, Daylight daylight, PaperArea room) {
-        return new PilotScene(drawn, eye, daylight, room).build();
+    public static Scene of(DrawnAid drawn, FramePoint eye, Daylight daylight, PaperArea area) {
+        return new PilotScene(drawn, eye, daylight, area).build();
     }
 
     /** Returns the eye on the slope at a distance before the threshold, metres. */
@@ -76,24 +81,26 @@ public final class PilotScene {
         double horizon = picture.horizonDeg();
         double tall = picture.spreadDeg(drawn.siting());
         Frame frame = new Frame(-tall, threshold.y() - tall * 0.3, tall, threshold.y() + tall * 1.15).atLeast(2);
-        frame = scene.room().shaped(frame);
+        frame = scene.paper().shaped(frame);
         double half = frame.maxX();
         scene.area(Style.fill(daylight.sky()), "", -half, horizon, half, horizon, half, frame.maxY() + 1, -half, frame.maxY() + 1);
         scene.area(Style.fill(daylight.land()), "", -half, frame.minY(), half, frame.minY(), half, horizon, -half, horizon);
         ground(PilotGround.of(drawn.host()));
         Observation observation = lights();
-        String meaning = String.join(", ", observation.meanings().entrySet().stream()
-                .map(path -> (path.getKey().isEmpty() ? "" : path.getKey() + " path: ") + path.getValue().key()).toList());
+        List<Argument> meanings = observation.meanings().entrySet().stream().map(path -> meaning(path.getKey(), path.getValue())).toList();
         List<String> captions = new ArrayList<>();
-        String side = eye.rightM() == 0 ? "on the centre line"
-                : String.format(Locale.ROOT, "%.0f m %s of it", Math.abs(eye.rightM()), eye.rightM() < 0 ? "left" : "right");
-        captions.add(String.format(Locale.ROOT, "Eye %.0f m before the %s, %s, %.1f m above it; reads: %s.", -eye.alongM(),
-                drawn.originName(), side, eye.heightM(), meaning));
-        observation.remarks().forEach(remark -> captions.add(remark.english()));
-        captions.add(String.format(Locale.ROOT,
-                "View and signals take the curvature of the Earth and refraction (coefficient %.2f) into account. Lights are drawn larger "
-                + "than they are.", Curvature.USUAL_REFRACTION));
-        return scene.build("Pilot's view, " + drawn.name(), frame, 1, captions, List.of(), Scene.Unit.NO_LENGTH);
+        Argument side = eye.rightM() == 0 ? Message.of("drawing.pilot.centre-line")
+                : Message.of(eye.rightM() < 0 ? "drawing.pilot.left" : "drawing.pilot.right", Words.wholeM(Math.abs(eye.rightM())));
+        captions.add(drawn.say("drawing.pilot.caption", Words.wholeM(-eye.alongM()), drawn.origin(), side, Words.dm(eye.heightM()),
+                Words.list(meanings)));
+        observation.remarks().forEach(remark -> captions.add(drawn.language().render(remark)));
+        captions.add(drawn.say("drawing.pilot.curvature", Words.number(Curvature.USUAL_REFRACTION)));
+        return scene.build(drawn.say("drawing.pilot.title", Words.name(drawn.name())), frame, 1, captions, List.of(), Scene.Unit.NO_LENGTH);
+    }
+
+    private static Argument meaning(String path, Meaning meaning) {
+        Argument told = Words.term("drawing.meaning." + meaning.key());
+        return path.isEmpty() ? told : Message.of("drawing.path", PATHS.contains(path) ? Words.term("drawing.path." + path) : Words.name(path), told);
     }
 
     /** Returns where a place appears; far outside the picture where it is behind the eye. */

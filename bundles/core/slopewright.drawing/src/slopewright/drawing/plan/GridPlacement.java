@@ -1,6 +1,5 @@
 package slopewright.drawing.plan;
 
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -8,6 +7,7 @@ import java.util.function.UnaryOperator;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachDirection;
 import slopewright.model.Helipad;
@@ -75,11 +75,11 @@ public record GridPlacement(UnaryOperator<ScenePoint> place, double turnDeg) {
     public static String words(DrawnAid drawn) {
         Aerodrome aerodrome = drawn.project().getAerodrome();
         if (of(drawn.frame()).isPresent()) {
-            return "Coordinates: metres east and north, " + aerodrome.getCoordinateReference() + ".";
+            return drawn.say("drawing.grid", Words.name(aerodrome.getCoordinateReference()));
         }
         Place base = base(drawn);
-        return String.format(Locale.ROOT, "Coordinates: metres east and north (true) of %.8f, %.8f (WGS 84).", base.getLatitudeDeg(),
-                base.getLongitudeDeg());
+        return drawn.say("drawing.grid-about", Words.name(drawn.language().fixed(base.getLatitudeDeg(), 8)),
+                Words.name(drawn.language().fixed(base.getLongitudeDeg(), 8)));
     }
 
     private static GridPlacement about(DrawnAid drawn) {

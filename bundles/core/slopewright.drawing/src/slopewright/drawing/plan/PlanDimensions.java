@@ -3,15 +3,15 @@ package slopewright.drawing.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 import slopewright.drawing.internal.layout.SceneBuilder;
+import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark.Anchor;
 import slopewright.drawing.scene.Style;
 import slopewright.siting.UnitPlan;
 
-/** Dimension lines of a plan, metres. */
+/** Dimension lines of a plan. */
 final class PlanDimensions {
 
     private static final double SAME_BAR_M = 2;
@@ -20,10 +20,12 @@ final class PlanDimensions {
 
     private static final Style EXTENSION = Style.line(Ink.DIMENSION, 0.09);
 
+    private final DrawnAid drawn;
     private final SceneBuilder scene;
     private final double tick;
 
-    PlanDimensions(SceneBuilder scene, double tickM) {
+    PlanDimensions(DrawnAid drawn, SceneBuilder scene, double tickM) {
+        this.drawn = drawn;
         this.scene = scene;
         tick = tickM;
     }
@@ -42,17 +44,17 @@ final class PlanDimensions {
                     .mapToDouble(unit -> -unit.place().rightM()).min().orElse(y);
             scene.path(EXTENSION, "", bar, nearest - 2 * tick, bar, y - tick);
             if (Math.abs(bar - before) > SAME_BAR_M) {
-                level(before, bar, y, before == 0 ? "%.2f m" : "%.2f");
+                level(before, bar, y, before == 0);
                 before = bar;
             }
         }
     }
 
-    private void level(double x1, double x2, double y, String format) {
+    private void level(double x1, double x2, double y, boolean withUnit) {
         scene.path(LINE, "", x1, y, x2, y);
         scene.path(LINE, "", x1, y - tick, x1, y + tick);
         scene.path(LINE, "", x2, y - tick, x2, y + tick);
-        scene.label((x1 + x2) / 2, y, String.format(Locale.ROOT, format, Math.abs(x2 - x1)), Anchor.MIDDLE, PlanGround.LABEL_MM, 0.8,
+        scene.label((x1 + x2) / 2, y, drawn.number(Math.abs(x2 - x1)) + (withUnit ? " " + drawn.unitName() : ""), Anchor.MIDDLE, PlanGround.LABEL_MM, 0.8,
                 Ink.TEXT, "");
     }
 
@@ -82,8 +84,7 @@ final class PlanDimensions {
         scene.path(LINE, "", x, y1, x, y2);
         scene.path(LINE, "", x - tick, y1, x + tick, y1);
         scene.path(LINE, "", x - tick, y2, x + tick, y2);
-        scene.callout(x - tick, (y1 + y2) / 2, String.format(Locale.ROOT, "%.2f", Math.abs(y2 - y1)), PlanGround.LABEL_MM, LEFT_DEG,
-                Ink.TEXT,
-                "");
+        scene.callout(x - tick, (y1 + y2) / 2, drawn.number(Math.abs(y2 - y1)), PlanGround.LABEL_MM, LEFT_DEG,
+                Ink.TEXT, "");
     }
 }

@@ -10,8 +10,8 @@ import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.LegendEntry;
 import slopewright.drawing.scene.Mark.Anchor;
 import slopewright.drawing.scene.Style;
-import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Words;
 import slopewright.model.EdgeKind;
 import slopewright.model.Place;
 import slopewright.model.Runway;
@@ -145,8 +145,8 @@ final class PlanGround {
         }
     }
 
-    private static String word(EdgeKind kind) {
-        return kind.getName().toLowerCase(Locale.ROOT).replace('_', ' ') + " edge";
+    private String word(EdgeKind kind) {
+        return drawn.language().write(Words.term("drawing.edge." + kind.getName().toLowerCase(Locale.ROOT).replace('_', '-')));
     }
 
     /** Draws the units as boxes of a size in metres; zero draws discs of a size on paper. */
@@ -163,23 +163,24 @@ final class PlanGround {
             }
             if (labelled) {
                 boolean few = drawn.siting().units().size() <= MOST_NAMED_WITH_SETTING;
-                scene.callout(x, y, few ? unit.id() + "  " + Angles.format(unit.settingDeg()) : unit.id(), LABEL_MM, Ink.TEXT, id);
+                scene.callout(x, y, few ? unit.id() + "  " + drawn.language().write(Words.deg(unit.settingDeg())) : unit.id(), LABEL_MM, Ink.TEXT, id);
             }
         }
     }
 
     /** Draws a bar of a round length in the lower left corner. */
     void scaleBar(Frame frame) {
-        double most = frame.width() / 5;
-        double length = Math.pow(10, Math.floor(Math.log10(most)));
-        length *= most / length >= 5 ? 5 : most / length >= 2 ? 2 : 1;
+        double most = frame.width() / 5 / drawn.unitM();
+        double number = Math.pow(10, Math.floor(Math.log10(most)));
+        number *= most / number >= 5 ? 5 : most / number >= 2 ? 2 : 1;
+        double length = number * drawn.unitM();
         double x = frame.minX() + frame.width() * 0.02;
         double y = frame.minY() + frame.width() * 0.016;
         double thick = frame.width() * 0.005;
         scene.box(Style.area(Ink.TEXT, Ink.TEXT, 0.15), "", x, y, x + length / 2, y + thick);
         scene.box(Style.area(Ink.TEXT, Ink.PAPER, 0.15), "", x + length / 2, y, x + length, y + thick);
-        scene.label(x + length + frame.width() * 0.006, y, String.format(Locale.ROOT, "%.0f m", length), Anchor.START, LABEL_MM, 0,
-                Ink.TEXT, "");
+        scene.label(x + length + frame.width() * 0.006, y, drawn.language().fixed(number, 0) + " " + drawn.unitName(), Anchor.START,
+                LABEL_MM, 0, Ink.TEXT, "");
     }
 
     /** Draws true north: the landing direction lies to the right, so north is turned by a right angle less the bearing. */
@@ -198,8 +199,8 @@ final class PlanGround {
 
     /** Returns the key to what this class draws in a plan of a layout. */
     List<LegendEntry> legend() {
-        return List.of(LegendEntry.area("light unit, red side to the approach", Style.area(Ink.UNIT, Ink.PAPER, 0.3)),
-                LegendEntry.area(drawn.host() instanceof RunwayEnd ? "runway" : "FATO", Style.area(Ink.DIMENSION, Ink.PAVEMENT, 0.2)),
-                LegendEntry.line("edge of taxiway, apron or runway", Style.line(Ink.TAXIWAY, 0.5)));
+        return List.of(LegendEntry.area(drawn.say("drawing.legend.unit"), Style.area(Ink.UNIT, Ink.PAPER, 0.3)),
+                LegendEntry.area(drawn.say(drawn.atRunway() ? "drawing.legend.runway" : "drawing.legend.fato"), Style.area(Ink.DIMENSION, Ink.PAVEMENT, 0.2)),
+                LegendEntry.line(drawn.say("drawing.legend.pavement-edge"), Style.line(Ink.TAXIWAY, 0.5)));
     }
 }

@@ -1,7 +1,5 @@
 package slopewright.drawing.scene;
 
-import slopewright.drawing.sheet.Paper;
-
 /** What a mark stands for; painters turn it into colour and layer. */
 public enum Ink {
     /** Nothing is drawn. */

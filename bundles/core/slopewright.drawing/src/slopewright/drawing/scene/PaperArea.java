@@ -1,7 +1,10 @@
 package slopewright.drawing.scene;
 
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+
 /**
- * The room on paper that a scene is drawn for. A room without a height takes the shape of the scene; one with a height is filled to its
+ * The area on paper that a scene is drawn for. An area without a height takes the shape of the scene; one with a height is filled to its
  * edges at a scale that draughtsmen use, and the scene shows as much of the surroundings as fits.
  *
  * @param widthMm   width, millimetres
@@ -18,10 +21,10 @@ public record PaperArea(double widthMm, double heightMm, double lettering, int s
     private static final double DOCUMENT_WIDTH_MM = 178;
     private static final double LEFT_SHARE = 0.6;
 
-    /** Refuses a room without width. */
+    /** Refuses an area without width. */
     public PaperArea {
         if (!(widthMm > 0) || !(heightMm >= 0) || !(lettering > 0) || scale < 0) {
-            throw new IllegalArgumentException("a drawing needs room of some width, and a scale of 1:1 or smaller");
+            throw new IllegalArgumentException("a drawing needs an area of some width, and a scale of 1:1 or smaller");
         }
     }
 
@@ -29,12 +32,12 @@ public record PaperArea(double widthMm, double heightMm, double lettering, int s
     public record Fit(Frame frame, double exaggeration) {
     }
 
-    /** Returns the room of a drawing in a document. */
+    /** Returns the area of a drawing in a document. */
     public static PaperArea usual() {
         return new PaperArea(DOCUMENT_WIDTH_MM, 0, 1, 0);
     }
 
-    /** Tells whether the scene has to fill the room. */
+    /** Tells whether the scene has to fill the area. */
     public boolean isFilled() {
         return heightMm > 0;
     }
@@ -44,7 +47,7 @@ public record PaperArea(double widthMm, double heightMm, double lettering, int s
         return widthMm / lettering;
     }
 
-    /** Returns a frame of the shape of the room around another, not to a scale. */
+    /** Returns a frame of the shape of the area around another, not to a scale. */
     public Frame shaped(Frame needed) {
         return isFilled() ? needed.atMost(widthMm / heightMm).atLeast(widthMm / heightMm) : needed;
     }
@@ -53,7 +56,7 @@ public record PaperArea(double widthMm, double heightMm, double lettering, int s
      * Fits what a plan has to show.
      *
      * @param needed what has to be seen
-     * @return what is seen at the scale of the room
+     * @return what is seen at the scale of the area
      * @throws IllegalArgumentException where it does not fit at the scale that was asked for; the message says which would do
      */
     public Frame plan(Frame needed) {
@@ -68,7 +71,7 @@ public record PaperArea(double widthMm, double heightMm, double lettering, int s
      * Fits what a section has to show, with heights to a larger scale.
      *
      * @param needed what has to be seen; what is seen beside reaches further out and up
-     * @return what is seen at the scales of the room
+     * @return what is seen at the scales of the area
      * @throws IllegalArgumentException where it does not fit at the scale that was asked for; the message says which would do
      */
     public Fit section(Frame needed) {
@@ -91,8 +94,7 @@ public record PaperArea(double widthMm, double heightMm, double lettering, int s
             return next(least);
         }
         if (least > scale * (1 + ROUNDING)) {
-            throw new IllegalArgumentException("at 1:" + scale + " the drawing does not fit the paper; 1:" + number(next(least))
-                    + " does, or larger paper");
+            throw new IllegalArgumentException(Message.of("drawing.too-large", Words.number(scale), Words.number(next(least))).english());
         }
         return scale;
     }
@@ -110,11 +112,5 @@ public record PaperArea(double widthMm, double heightMm, double lettering, int s
             }
         }
         return 10 * power;
-    }
-
-    /** Returns a number without a fraction where it has none. */
-    public static String number(double value) {
-        return Math.abs(value - Math.rint(value)) < ROUNDING * Math.max(1, value) ? String.valueOf(Math.round(value))
-                : String.valueOf(Math.round(value * 100) / 100.0);
     }
 }

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
+
 /**
  * A drawing before it is painted. Scene units are metres, or degrees in a pilot's view; y points up.
  *
@@ -64,16 +68,17 @@ public record Scene(String title, double minX, double minY, double maxX, double 
     /**
      * Returns the scale on paper in words, such as {@code 1:500} or {@code 1:5000, heights 1:500}.
      *
-     * @param widthMm width of the scene on paper
+     * @param widthMm  width of the scene on paper
+     * @param language in which it is said
      * @return the scale
      */
-    public String scale(double widthMm) {
+    public String scale(double widthMm, MessageRenderer language) {
         if (unit != Unit.METRES) {
-            return "not to scale";
+            return language.render(Message.of("drawing.not-to-scale"));
         }
         double across = (maxX - minX) / widthMm * MM_PER_M;
-        String words = "1:" + PaperArea.number(across);
-        return exaggeration == 1 ? words : words + ", heights 1:" + PaperArea.number(across / exaggeration);
+        return exaggeration == 1 ? language.render(Message.of("drawing.scale", Words.number(across)))
+                : language.render(Message.of("drawing.scales", Words.number(across), Words.number(across / exaggeration)));
     }
 
     /** Returns width over height on paper. */

@@ -50,6 +50,6 @@ public record BeamEdge(UnitPlan unit, double angleDeg) {
 
     /** Returns its height at a place on the approach side of the lens, metres. */
     public double heightM(double alongM) {
-        return LiveLines.heightM(unit.place(), angleDeg, alongM);
+        return SectionLines.heightM(unit.place(), angleDeg, alongM);
     }
 }

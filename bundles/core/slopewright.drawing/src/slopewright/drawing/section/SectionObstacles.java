@@ -1,93 +1,339 @@
 package slopewright.drawing.section;
 
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 
+import slopewright.drawing.internal.obstacles.DrawnBlock;
+import slopewright.drawing.internal.obstacles.DrawnObstacle;
+import slopewright.drawing.internal.obstacles.DrawnObstacles;
+import slopewright.drawing.internal.obstacles.ObstacleLegend;
+import slopewright.drawing.internal.obstacles.ObstacleTexts;
 import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Ink;
+import slopewright.drawing.scene.LegendEntry;
+import slopewright.drawing.scene.ScenePoint;
+import slopewright.drawing.scene.Style;
+import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurveyedShape;
+import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
-import slopewright.model.Obstacle;
-import slopewright.model.util.Projects;
-import slopewright.siting.SitingException;
-import slopewright.siting.site.SiteFrame;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 
 /**
- * The obstacles of a site against one obstacle surface, those that matter most first: through the surface, then under it by their
- * margin, then beside it by their distance from the centre line. Those far from the approach are left out.
+ * The obstacles in a section. The worst of each kind are drawn singly; of the others, which may be thousands, only the outline that they
+ * make is drawn. Of survey points there are the outline, every place with points through the surface, and the governing point.
  */
-public final class SectionObstacles {
+final class SectionObstacles {
 
-    /** How far beside the obstacle surface an obstacle is still shown, metres. */
-    public static final double BESIDE_M = 300;
+    /** How far beside the obstacle surface something is still drawn, metres. */
+    static final double BESIDE_M = 300;
 
-    private final List<SectionObstacle> worstFirst;
+    private static final int MOST_SINGLE = 60;
+    private static final int MOST_BESIDE = 40;
+    private static final double COLUMN_MM = 0.6;
+    private static final double POINT_COLUMN_MM = 1.2;
+    private static final double POINT_MM = 0.5;
+    private static final double RING_MM = 1.7;
+    private static final double LETTERS_MM = 2.05;
+    private static final int MOST_GAP = 2;
+    private static final int MOST_LISTED = 8;
 
-    /**
-     * An obstacle in a frame, whatever the surface.
-     *
-     * @param id    id of the element
-     * @param label its name
-     * @param shape where it stands
-     */
-    public record Surveyed(String id, String label, SurveyedShape shape) {
+    private final SectionLines lines;
+    private final SectionLabels labels;
+    private final DrawnObstacles obstacles;
+    private final ObstacleTexts texts;
+    private final Optional<ProtectionSurface> surface;
+    private final List<DrawnObstacle> near;
+    private final List<DrawnObstacle> single = new ArrayList<>();
+    private final List<String> unnamed = new ArrayList<>();
+
+    SectionObstacles(DrawnObstacles obstacles, ObstacleTexts texts, SectionLines lines, SectionLabels labels) {
+        this.obstacles = obstacles;
+        this.texts = texts;
+        this.lines = lines;
+        this.labels = labels;
+        surface = obstacles.comparison().map(found -> found.surface());
+        SectionWindow window = lines.window();
+        near = obstacles.worstFirst().stream().filter(obstacle -> obstacle.extent().lastM() >= window.minAlongM()
+                && obstacle.extent().firstM() <= window.maxAlongM() && (obstacle.isInside() || isNear(obstacle))).toList();
+        choose(DrawnObstacle::isInside, MOST_SINGLE);
+        choose(obstacle -> !obstacle.isInside(), MOST_BESIDE);
     }
 
-    private SectionObstacles(List<SectionObstacle> worstFirst) {
-        this.worstFirst = worstFirst;
+    private boolean isNear(DrawnObstacle obstacle) {
+        return Math.abs(obstacle.extent().offsetM()) <= reachM(obstacle.extent().firstM());
     }
 
-    /**
-     * Brings an obstacle into a frame.
-     *
-     * @param obstacle the obstacle
-     * @param frame    the frame
-     * @return empty where it has no place or height, which is a finding of its own
-     */
-    public static Optional<Surveyed> survey(Obstacle obstacle, SiteFrame frame) {
-        try {
-            return Optional.of(new Surveyed(String.valueOf(obstacle.getId()), Projects.label(obstacle), SurveyedShape.of(obstacle, frame)));
-        } catch (SitingException e) {
-            return Optional.empty();
+    /** Returns how far beside the centre line something is drawn at a place, metres. */
+    private double reachM(double alongM) {
+        return BESIDE_M + surface.map(found -> found.halfWidthM(Math.max(0, Math.min(found.lengthM(), found.startAlongM() - alongM))))
+                .orElse(0.0);
+    }
+
+    /** Takes the worst. */
+    private void choose(Predicate<DrawnObstacle> kind, int most) {
+        near.stream().filter(kind).limit(most).forEach(single::add);
+    }
+
+    /** Returns how many obstacles there are and how many are drawn singly, empty where all are. */
+    Optional<String> simplified(DrawnAid drawn) {
+        return near.size() == single.size() ? Optional.empty()
+                : Optional.of(drawn.say("drawing.simplified", Words.count(near.size()), Words.count(single.size())));
+    }
+
+    /** Returns what the drawing has to say beside what it shows: what is simplified, what had no room, and what stands beyond its edge. */
+    List<String> notes(DrawnAid drawn) {
+        List<String> notes = new ArrayList<>(simplified(drawn).stream().toList());
+        List<DrawnObstacle> beyond = obstacles.worstFirst().stream().filter(obstacle -> obstacle.isInside()
+                && obstacle.extent().lastM() < lines.window().minAlongM()).toList();
+        if (!beyond.isEmpty()) {
+            notes.add(drawn.say("drawing.beyond", Words.count(beyond.size()),
+                    Words.count(beyond.stream().filter(DrawnObstacle::isThrough).count())));
+        }
+        if (!unnamed.isEmpty()) {
+            Argument named = Words.list(unnamed.stream().limit(MOST_LISTED).map(Words::name).toList());
+            notes.add(drawn.say("drawing.unnamed", unnamed.size() <= MOST_LISTED ? named
+                    : Message.of("list.and-others", named, Words.count(unnamed.size() - MOST_LISTED))));
+        }
+        return notes;
+    }
+
+    /** Returns the key to what is seen. */
+    List<LegendEntry> legend(DrawnAid drawn) {
+        SectionWindow window = lines.window();
+        return ObstacleLegend.section(drawn, near, obstacles, (alongM, rightM) -> alongM >= window.minAlongM()
+                && alongM <= window.maxAlongM() && Math.abs(rightM) <= reachM(alongM));
+    }
+
+    /** Draws the outline of obstacles that are not drawn singly, and of survey points. */
+    void outlines() {
+        if (near.size() > single.size()) {
+            obstacleOutline();
+        }
+        obstacles.blocks().forEach(this::pointOutline);
+    }
+
+    private void obstacleOutline() {
+        SectionWindow window = lines.window();
+        int columns = (int) Math.ceil(window.widthMm() / COLUMN_MM);
+        double[] tops = new double[columns];
+        for (DrawnObstacle obstacle : near) {
+            for (FramePoint point : obstacle.shape().points()) {
+                int column = (int) Math.floor(window.xMm(point.alongM()) / COLUMN_MM);
+                if (column >= 0 && column < columns && point.heightM() > tops[column]) {
+                    tops[column] = point.heightM();
+                }
+            }
+        }
+        List<ScenePoint> outline = new ArrayList<>();
+        for (int i = 0; i < columns; i++) {
+            double x = window.at((i + 0.5) * COLUMN_MM, 0).x();
+            double top = Math.min(tops[i], window.maxHeightM());
+            outline.add(new ScenePoint(x, 0));
+            if (top > 0) {
+                outline.add(new ScenePoint(x, top));
+                outline.add(new ScenePoint(x, 0));
+            }
+        }
+        lines.path(Style.line(Ink.TAXIWAY, 0.1), "", outline);
+    }
+
+    /** Draws the highest of the points of a block over each place; neighbours are joined. */
+    private void pointOutline(DrawnBlock block) {
+        SectionWindow window = lines.window();
+        double[] tops = highest(block.places().alongM(), block.places().rightM(), block.places().heightM(), COLUMN_MM);
+        List<ScenePoint> run = new ArrayList<>();
+        int last = 0;
+        for (int i = 0; i < tops.length; i++) {
+            if (Double.isNaN(tops[i]) || tops[i] > window.maxHeightM() || tops[i] < window.minHeightM()) {
+                continue;
+            }
+            if (i - last > MOST_GAP) {
+                run(block.id(), run);
+            }
+            run.add(new ScenePoint(window.at((i + 0.5) * COLUMN_MM, 0).x(), tops[i]));
+            last = i;
+        }
+        run(block.id(), run);
+    }
+
+    private void run(String id, List<ScenePoint> run) {
+        if (run.size() == 1) {
+            lines.upright(Style.line(Ink.OBSTACLE, 0.15), id, run.get(0).x(), run.get(0).y() - POINT_MM / lines.window().mmUp(), POINT_MM);
+        } else if (!run.isEmpty()) {
+            lines.path(Style.line(Ink.OBSTACLE, 0.15), id, run);
+        }
+        run.clear();
+    }
+
+    /** Returns the greatest height of points near the approach over each column, not a number where there are none. */
+    private double[] highest(double[] alongM, double[] rightM, double[] heightM, double columnMm) {
+        SectionWindow window = lines.window();
+        double[] reach = reachOfColumns(columnMm);
+        double[] tops = new double[reach.length];
+        Arrays.fill(tops, Double.NaN);
+        double scale = window.mmAlong() / columnMm;
+        for (int i = 0; i < alongM.length; i++) {
+            int column = (int) Math.floor((alongM[i] - window.minAlongM()) * scale);
+            if (column >= 0 && column < tops.length && Math.abs(rightM[i]) <= reach[column] && !(heightM[i] <= tops[column])) {
+                tops[column] = heightM[i];
+            }
+        }
+        return tops;
+    }
+
+    private double[] reachOfColumns(double columnMm) {
+        SectionWindow window = lines.window();
+        double[] reach = new double[(int) Math.ceil(window.widthMm() / columnMm)];
+        for (int i = 0; i < reach.length; i++) {
+            reach[i] = reachM(window.at((i + 0.5) * columnMm, 0).x());
+        }
+        return reach;
+    }
+
+    void symbols() {
+        obstacles.topless().forEach(this::topless);
+        for (int i = single.size() - 1; i >= 0; i--) {
+            symbol(single.get(i));
+        }
+        obstacles.blocks().forEach(this::points);
+    }
+
+    private static Ink ink(boolean through) {
+        return through ? Ink.PENETRATION : Ink.OBSTACLE;
+    }
+
+    /** An obstacle without a top could reach to any height. */
+    private void topless(DrawnObstacles.Topless topless) {
+        FramePoint place = topless.place();
+        if (Math.abs(place.rightM()) <= reachM(place.alongM())) {
+            lines.line(Style.dashed(Ink.OBSTACLE, 0.25), topless.id(), place.alongM(), 0, place.alongM(), lines.window().maxHeightM());
         }
     }
 
-    /**
-     * Compares obstacles with a surface.
-     *
-     * @param surveyed the obstacles in the frame of the surface
-     * @param surface  the surface; empty where there is none
-     */
-    public static SectionObstacles of(List<Surveyed> surveyed, Optional<ProtectionSurface> surface) {
-        return new SectionObstacles(surveyed.stream()
-                .map(one -> new SectionObstacle(one.id(), one.label(), one.shape(), surface.flatMap(one.shape()::compare)))
-                .filter(one -> one.isInside() || isNear(one, surface))
-                .sorted(Comparator.comparingDouble((SectionObstacle one) -> -one.excessM())
-                        .thenComparingDouble(one -> Math.abs(one.offsetM())))
-                .toList());
+    private void symbol(DrawnObstacle obstacle) {
+        Ink ink = ink(obstacle.isThrough());
+        boolean inside = obstacle.isInside();
+        Style stem = inside ? Style.line(ink, 0.5) : Style.dashed(ink, 0.15);
+        String id = obstacle.id();
+        double top = obstacle.extent().topM();
+        double foot = Math.min(0, top - 2 / lines.window().mmUp());
+        SurveyedShape shape = obstacle.shape();
+        if (shape.kind() == SurveyedShape.Kind.AREA) {
+            double first = obstacle.extent().firstM();
+            double last = obstacle.extent().lastM();
+            lines.area(inside ? Style.area(ink, Ink.TAXIWAY, 0.3) : Style.dashed(ink, 0.15), id, first, foot, last, foot, last, top, first,
+                    top);
+        } else {
+            shape.points().forEach(point -> lines.line(stem, id, point.alongM(), foot, point.alongM(), point.heightM()));
+            double[] xy = shape.points().stream()
+                    .flatMapToDouble(point -> DoubleStream.of(point.alongM(), point.heightM())).toArray();
+            lines.pieces(stem, id, xy);
+        }
+        ScenePoint at = at(obstacle);
+        if (obstacle.isThrough()) {
+            lines.cross(Style.line(Ink.PENETRATION, 0.5), id, at.x(), at.y(), 1.1);
+        } else if (inside) {
+            lines.across(Style.line(ink, 0.4), id, at.x(), at.y(), 0.9);
+        } else {
+            lines.symbol(Style.area(ink, Ink.PAPER, 0.2), id, at.x(), at.y(), 0, 0.9, 0.9, 0, 0, -0.9, -0.9, 0);
+        }
+        if (shape.verticalAccuracyM() * lines.window().mmUp() > 0.3) {
+            double upper = at.y() + shape.verticalAccuracyM();
+            lines.line(Style.line(ink, 0.15), id, at.x(), at.y(), at.x(), upper);
+            lines.across(Style.line(ink, 0.15), id, at.x(), upper, 0.5);
+        }
+        if (obstacles.isGoverning(obstacle.compared())) {
+            lines.disc(at.x(), at.y(), RING_MM, Style.line(ink, 0.25), id);
+        }
+        labels.keep(at.x(), at.y(), 1, 1, 1);
     }
 
-    /** Brings the obstacles of a drawn aid into its frame and compares them with its surface. */
-    public static SectionObstacles of(DrawnAid drawn) {
-        return of(drawn.obstacles().stream().flatMap(one -> survey(one, drawn.frame()).stream()).toList(),
-                drawn.siting().surface().map(plan -> plan.geometry()));
+    /** Marks every place with points through the surface, and the governing point of the block. */
+    private void points(DrawnBlock block) {
+        SectionWindow window = lines.window();
+        int columns = (int) Math.ceil(window.widthMm() / POINT_COLUMN_MM);
+        FramePoint[] highest = new FramePoint[columns];
+        for (FramePoint point : block.above()) {
+            int column = (int) Math.floor(window.xMm(point.alongM()) / POINT_COLUMN_MM);
+            if (column >= 0 && column < columns && (highest[column] == null || point.heightM() > highest[column].heightM())) {
+                highest[column] = point;
+            }
+        }
+        for (FramePoint point : highest) {
+            if (point != null) {
+                lines.cross(Style.line(Ink.PENETRATION, 0.25), block.id(), point.alongM(), point.heightM(), POINT_MM);
+            }
+        }
+        block.compared().ifPresent(compared -> {
+            FramePoint worst = compared.worst().point();
+            Ink ink = ink(compared.isPenetrating());
+            lines.cross(Style.line(ink, 0.4), block.id(), worst.alongM(), worst.heightM(), compared.isPenetrating() ? 1.1 : POINT_MM);
+            lines.disc(worst.alongM(), worst.heightM(), RING_MM, Style.line(ink, 0.25), block.id());
+            labels.keep(worst.alongM(), worst.heightM(), 1.7, 1.7, 1.7);
+        });
     }
 
-    private static boolean isNear(SectionObstacle obstacle, Optional<ProtectionSurface> surface) {
-        double reach = BESIDE_M + surface.map(one -> one.halfWidthM(Math.max(0, Math.min(one.lengthM(), one.startAlongM() - obstacle
-                .firstM())))).orElse(0.0);
-        return Math.abs(obstacle.offsetM()) <= reach;
+    /** Returns where the symbol and text of an obstacle stand: where it is worst, else at its highest corner. */
+    private static ScenePoint at(DrawnObstacle obstacle) {
+        double top = obstacle.extent().topM();
+        if (obstacle.shape().points().size() > 1 && obstacle.compared().isPresent()) {
+            FramePoint worst = obstacle.compared().get().worst().point();
+            double along = Math.max(obstacle.extent().firstM(), Math.min(obstacle.extent().lastM(), worst.alongM()));
+            return new ScenePoint(along, obstacle.shape().kind() == SurveyedShape.Kind.AREA ? top
+                    : worst.heightM() - obstacle.shape().verticalAccuracyM());
+        }
+        return new ScenePoint(obstacle.shape().points().stream().filter(point -> point.heightM() >= top).findFirst().orElseThrow()
+                .alongM(), top);
     }
 
-    /** Returns the obstacles, the worst first. */
-    public List<SectionObstacle> worstFirst() {
-        return worstFirst;
+    /** Names the governing points of blocks, and obstacles without a top. */
+    void pointTexts() {
+        for (DrawnBlock block : obstacles.blocks()) {
+            block.compared().ifPresent(compared -> pointText(block, compared));
+        }
+        for (DrawnObstacles.Topless topless : obstacles.topless()) {
+            FramePoint place = topless.place();
+            if (Math.abs(place.rightM()) <= reachM(place.alongM())) {
+                labels.write(place.alongM(), 0, texts.topless(topless), LETTERS_MM,
+                        SectionLabels.Side.ABOVE_RIGHT, Ink.OBSTACLE, topless.id());
+            }
+        }
     }
 
-    /** Returns how far the worst one stands above the surface, metres, negative below; empty where none stands under or in it. */
-    public OptionalDouble worstExcessM() {
-        return worstFirst.isEmpty() || !worstFirst.get(0).isInside() ? OptionalDouble.empty()
-                : OptionalDouble.of(worstFirst.get(0).excessM());
+    private void pointText(DrawnBlock block, ObstacleComparison compared) {
+        FramePoint worst = compared.worst().point();
+        String text = texts.governingPoint(block, compared);
+        if (lines.window().holds(worst.alongM(), worst.heightM()) && !labels.write(worst.alongM(), worst.heightM() + RING_MM / lines.window().mmUp(), text, LETTERS_MM, SectionLabels.Side.ABOVE,
+                ink(compared.isPenetrating()), block.id())) {
+            unnamed.add(text);
+        }
+    }
+
+    /** Writes the names of some. */
+    void texts(Predicate<DrawnObstacle> which, int most) {
+        int left = most;
+        for (DrawnObstacle obstacle : single) {
+            if (!which.test(obstacle)) {
+                continue;
+            }
+            if (left > 0 && text(obstacle)) {
+                left--;
+            } else if (obstacle.isInside() && lines.window().holds(at(obstacle).x(), at(obstacle).y())) {
+                unnamed.add(obstacle.label());
+            }
+        }
+    }
+
+    private boolean text(DrawnObstacle obstacle) {
+        ScenePoint at = at(obstacle);
+        return labels.write(at.x(), at.y(), texts.section(obstacle, surface.isPresent()), LETTERS_MM,
+                SectionLabels.Side.ABOVE, ink(obstacle.isThrough()), obstacle.id());
     }
 }

@@ -2,44 +2,25 @@ package slopewright.drawing.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
-import slopewright.drawing.internal.layout.SceneBuilder;
+import slopewright.drawing.internal.layout.Lettering;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Frame;
-import slopewright.drawing.scene.Ink;
-import slopewright.drawing.scene.LegendEntry;
-import slopewright.drawing.scene.Mark.Anchor;
 import slopewright.drawing.scene.PaperArea;
 import slopewright.drawing.scene.Scene;
-import slopewright.drawing.scene.Style;
-import slopewright.evaluation.obstacles.SurveyedShape;
-import slopewright.geometry.Angles;
-import slopewright.geometry.FramePoint;
-import slopewright.model.Obstacle;
-import slopewright.model.RunwayEnd;
-import slopewright.siting.Siting;
-import slopewright.siting.SitingException;
+import slopewright.drawing.scene.TextWidth;
+import slopewright.evaluation.AidRequests;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 
-/**
- * Vertical sections along the approach: distance from the threshold to the right of the paper in the landing direction, height above
- * the threshold upward and exaggerated. Heights are differences of elevations, without curvature.
- */
+/** The {@link Section} on paper, with the wheels of the most demanding aeroplanes. */
 public final class SectionScene {
 
-    private static final double LEAST_REACH_M = 600;
-    private static final double MOST_REACH_M = 6000;
-    private static final double NEAR_REACH_M = 260;
-    private static final double ASPECT = 2.1;
+    /** Height of a section in a document; its width is that of the area. */
+    private static final double DOCUMENT_HEIGHT_MM = 78;
 
-    private final DrawnAid drawn;
-    private final Siting siting;
-    private final SceneBuilder scene;
-
-    private SectionScene(DrawnAid drawn, PaperArea room) {
-        this.drawn = drawn;
-        scene = new SceneBuilder(room);
-        siting = drawn.siting();
+    private SectionScene() {
     }
 
     /**
@@ -53,15 +34,16 @@ public final class SectionScene {
     }
 
     /**
-     * Draws the section for a room on paper, at least as far out as the obstacles that count.
+     * Draws the section for an area on paper, at least as far out as the obstacles that count.
      *
      * @param drawn the aid
-     * @param room  the room
+     * @param area  the area
      * @return the scene
-     * @throws IllegalArgumentException where the room has a scale at which it does not fit
+     * @throws IllegalArgumentException where the area has a scale at which it does not fit
      */
-    public static Scene of(DrawnAid drawn, PaperArea room) {
-        return new SectionScene(drawn, room).whole();
+    public static Scene of(DrawnAid drawn, PaperArea area) {
+        Section section = section(drawn);
+        return scene(section, area, section.whole(1, 1), drawn.say("drawing.section.title", Words.name(drawn.name())));
     }
 
     /**
@@ -75,110 +57,51 @@ public final class SectionScene {
     }
 
     /**
-     * Draws the section close to the threshold or hover point for a room on paper.
+     * Draws the section close to the threshold or hover point for an area on paper.
      *
      * @param drawn the aid
-     * @param room  the room
+     * @param area  the area
      * @return the scene
-     * @throws IllegalArgumentException where the room has a scale at which it does not fit
+     * @throws IllegalArgumentException where the area has a scale at which it does not fit
      */
-    public static Scene near(DrawnAid drawn, PaperArea room) {
-        return new SectionScene(drawn, room).close();
+    public static Scene near(DrawnAid drawn, PaperArea area) {
+        Section section = section(drawn);
+        return scene(section, area, section.near(1, 1), drawn.say("drawing.near.title", drawn.origin(), Words.name(drawn.name())));
     }
 
-    private PaperArea.Fit fit(Frame needed) {
-        return scene.room().isFilled() ? scene.room().section(needed)
-                : new PaperArea.Fit(needed, Math.max(1, Math.round(needed.width() / needed.height() / ASPECT)));
+    private static Section section(DrawnAid drawn) {
+        return new Section(drawn, AidRequests.mostDemanding(drawn.host()), TextWidth::mm);
     }
 
-    private double reachM() {
-        double outermost = LEAST_REACH_M;
-        for (Obstacle obstacle : drawn.obstacles()) {
-            try {
-                boolean counts = siting.surface().flatMap(plan -> SurveyedShape.of(obstacle, drawn.frame()).compare(plan.geometry()))
-                        .isPresent();
-                double far = SurveyedShape.of(obstacle, drawn.frame()).points().stream().mapToDouble(FramePoint::alongM).min().orElse(0);
-                outermost = counts ? Math.max(outermost, -far * 1.15) : outermost;
-            } catch (SitingException e) {
-                // an obstacle without place or height is a finding of its own; it can not stretch the drawing
-                continue;
-            }
-        }
-        return Math.min(MOST_REACH_M, outermost);
-    }
-
-    private Scene whole() {
-        double reach = reachM();
-        double top = Math.max(25, (reach + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.8));
-        PaperArea.Fit fit = fit(new Frame(-reach, -top * 0.1, siting.distanceM() + reach * 0.1, top));
+    private static Scene scene(Section section, PaperArea area, SectionWindow needed, String title) {
+        PaperArea.Fit fit = fit(area, new Frame(needed.minAlongM(), needed.minHeightM(), needed.maxAlongM(), needed.maxHeightM()));
         Frame frame = fit.frame();
-        SectionMarks marks = new SectionMarks(drawn, scene, frame);
-        marks.corridor();
-        marks.ground();
-        marks.beams(true);
-        marks.surface();
-        marks.glidePath();
-        marks.obstacles();
-        marks.wheels();
-        marks.origin();
-        marks.axes();
-        return build("Section, ", fit);
+        double widthMm = area.letteredWidthMm();
+        SectionWindow window = new SectionWindow(frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), widthMm,
+                widthMm / frame.width() * frame.height() * fit.exaggeration());
+        Section.OnPaper drawing = section.onPaper(window);
+        List<String> captions = new ArrayList<>(List.of(caption(section.drawn(), fit.exaggeration())));
+        captions.addAll(drawing.notes());
+        return new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), fit.exaggeration(),
+                Lettering.enlarged(Lettering.footed(drawing.marks()), area.lettering()), captions, drawing.legend());
     }
 
-    private Scene close() {
-        double before = Math.min(NEAR_REACH_M, Math.max(60, siting.distanceM() * 0.6));
-        double past = Math.max(20, siting.distanceM() * 0.12);
-        double top = Math.max(siting.mehtM() * 1.9, (before + siting.distanceM()) * Angles.tanDeg(siting.slopeDeg() + 0.4));
-        double lowest = Math.min(0, siting.reference().heightM());
-        PaperArea.Fit fit = fit(new Frame(-before, lowest - top * 0.14, siting.distanceM() + past, top));
-        Frame frame = fit.frame();
-        SectionMarks marks = new SectionMarks(drawn, scene, frame);
-        marks.corridor();
-        marks.ground();
-        marks.beams(true);
-        marks.surface();
-        marks.glidePath();
-        marks.wheels();
-        double lean = frame.width() * 0.012;
-        height(-lean, siting.mehtM(), drawn.host() instanceof RunwayEnd ? "MEHT" : "eye", Ink.TEXT);
-        siting.wheelClearanceM().ifPresent(clearance -> height(lean, clearance, "wheels", Ink.WHEELS));
-        scene.disc(0, siting.mehtM(), 0.5, Style.fill(Ink.TEXT), "");
-        marks.origin();
-        marks.axes();
-        return build("Section at the " + drawn.originName() + ", ", fit);
-    }
-
-    private void height(double x, double heightM, String name, Ink ink) {
-        Style line = Style.line(ink, 0.2);
-        double arm = Math.abs(x) * 0.35;
-        scene.path(line, "", x, 0, x, heightM).path(line, "", x - arm, 0, x + arm, 0).path(line, "", x - arm, heightM, x + arm, heightM);
-        Anchor anchor = x < 0 ? Anchor.END : Anchor.START;
-        scene.label(x + Math.signum(x) * arm, heightM * 0.55, String.format(Locale.ROOT, "%s %.2f m", name, heightM), anchor,
-                SectionMarks.LABEL_MM, 0, ink, "");
-    }
-
-    private Scene build(String title, PaperArea.Fit fit) {
-        List<String> captions = new ArrayList<>();
-        captions.add(String.format(Locale.ROOT,
-                "Heights %s times exaggerated, in metres above the %s, without curvature. Slope %s, lowest on-slope signal %s, "
-                        + "eye height over the %s %.2f m%s.", PaperArea.number(fit.exaggeration()), drawn.originName(),
-                Angles.format(siting.slopeDeg()), Angles.format(siting.lowestOnSlopeDeg()), drawn.originName(), siting.mehtM(),
-                drawn.host() instanceof RunwayEnd ? " (MEHT)" : ""));
-        return scene.build(title + drawn.name(), fit.frame(), fit.exaggeration(), captions, legend());
-    }
-
-    private List<LegendEntry> legend() {
-        List<LegendEntry> legend = new ArrayList<>(List.of(LegendEntry.area("on-slope corridor", Style.fill(Ink.CORRIDOR)),
-                LegendEntry.line("approach slope", Style.dashed(Ink.GREEN, 0.25)), LegendEntry.line("edge of a signal", Style.line(
-                        Ink.UNIT, 0.15))));
-        if (siting.surface().isPresent()) {
-            legend.add(LegendEntry.line("obstacle surface", Style.line(Ink.SURFACE, 0.4)));
+    private static PaperArea.Fit fit(PaperArea area, Frame needed) {
+        if (area.isFilled()) {
+            return area.section(needed);
         }
-        if (siting.wheelClearanceM().isPresent()) {
-            legend.add(LegendEntry.line("wheels on the lowest on-slope signal", Style.dashed(Ink.WHEELS, 0.3)));
-        }
-        legend.add(LegendEntry.line("surveyed ground", Style.line(Ink.GROUND, 0.4)));
-        legend.add(LegendEntry.line("level of the " + drawn.originName(), Style.dashed(Ink.GROUND, 0.2)));
-        return legend;
+        double fitting = DOCUMENT_HEIGHT_MM / (needed.height() * area.widthMm() / needed.width());
+        double exaggeration = Math.max(1, Math.floor(fitting * 2) / 2);
+        double width = Math.max(needed.width(), needed.height() * exaggeration * area.widthMm() / DOCUMENT_HEIGHT_MM);
+        double height = DOCUMENT_HEIGHT_MM * width / area.widthMm() / exaggeration;
+        double right = (width - needed.width()) / 2;
+        return new PaperArea.Fit(new Frame(needed.minX() - right, needed.minY(), needed.maxX() + right, needed.minY() + height),
+                exaggeration);
+    }
+
+    private static String caption(DrawnAid drawn, double exaggeration) {
+        Argument meht = Message.of(drawn.atRunway() ? "drawing.meht" : "drawing.eye-there", Words.m(drawn.siting().mehtM()));
+        return drawn.say("drawing.section.caption", Words.number(exaggeration), drawn.origin(), Words.deg(drawn.siting().slopeDeg()),
+                Words.deg(drawn.siting().lowestOnSlopeDeg()), meht);
     }
 }

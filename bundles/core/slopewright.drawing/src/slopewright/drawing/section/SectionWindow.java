@@ -3,7 +3,7 @@ package slopewright.drawing.section;
 import slopewright.drawing.scene.ScenePoint;
 
 /**
- * What a live section shows, and how large.
+ * What a section shows, and how large.
  *
  * @param minAlongM  left edge, metres in the landing direction
  * @param minHeightM lower edge, metres above the threshold

@@ -2,6 +2,7 @@ package slopewright.drawing.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.LegendEntry;
@@ -12,6 +13,7 @@ import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.drawing.scene.TextWidth;
+import slopewright.messages.MessageRenderer;
 
 /**
  * A scene laid out on paper with its captions and its key: the same marks for every painter, in millimetres from the upper left corner,
@@ -44,15 +46,15 @@ public final class Sheet {
         this.block = block;
         widthMm = format.widthMm();
         heightMm = format.heightMm();
-        PaperArea room = format.room(0);
+        PaperArea area = format.area(0);
         double right = widthMm - SheetFormat.OTHER_MM;
         double low = heightMm - SheetFormat.OTHER_MM;
-        double top = SheetFormat.OTHER_MM + room.heightMm();
-        paper = new Paper(scene, SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, room.widthMm(), room.heightMm());
+        double top = SheetFormat.OTHER_MM + area.heightMm();
+        paper = new Paper(scene, SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, area.widthMm(), area.heightMm());
         SheetFoot foot = new SheetFoot(format.size());
         foot.border(SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, right, low, format.footMm());
         foot.notes(scene, SheetFormat.LEFT_MM + 2, top, right - format.blockMm() - 2, low - 1);
-        foot.block(block.with("Scale", scene.scale(room.widthMm())).with("Sheet", format.key()), right - format.blockMm(), top, right);
+        foot.block(block.with(TitleBlock.Field.SCALE, scene.scale(area.widthMm(), block.language())).with(TitleBlock.Field.SHEET, format.key()), right - format.blockMm(), top, right);
         below.addAll(foot.marks());
         bordered = true;
     }
@@ -77,7 +79,7 @@ public final class Sheet {
      * @return the sheet
      */
     public static Sheet of(Scene scene, double widthMm, double maxHeightMm) {
-        return new Sheet(scene, TitleBlock.none(), widthMm, maxHeightMm);
+        return new Sheet(scene, TitleBlock.none(MessageRenderer.of(Locale.ENGLISH)), widthMm, maxHeightMm);
     }
 
     /**
@@ -94,7 +96,7 @@ public final class Sheet {
     }
 
     /**
-     * Lays a scene that was drawn for the room of a format out on paper of that format, with border and title block.
+     * Lays a scene that was drawn for the area of a format out on paper of that format, with border and title block.
      *
      * @param scene  the scene
      * @param block  the title block; scale and format are added
@@ -175,7 +177,7 @@ public final class Sheet {
                 y += LINE_MM;
                 first = false;
             }
-            symbol(entry, x, y);
+            below.addAll(entry.marks(x, y - CAPTION_MM / 2, SYMBOL_MM, 1));
             text(x + SYMBOL_MM + 1.5, y, entry.text());
             x += width + GAP_MM;
         }
@@ -191,33 +193,23 @@ public final class Sheet {
 
     /** Adds the title block from a height downward and returns its foot. */
     private double layBlock(double fromMm, double inner) {
-        double y = fromMm + (block.entries().isEmpty() ? 0 : 1);
+        List<TitleBlock.Field> fields = List.copyOf(block.contents().keySet());
+        double y = fromMm + (fields.isEmpty() ? 0 : 1);
         double cell = inner / CELLS;
-        for (int i = 0; i < block.entries().size(); i++) {
-            TitleBlock.Entry entry = block.entries().get(i);
+        for (int i = 0; i < fields.size(); i++) {
+            TitleBlock.Field field = fields.get(i);
             double x = EDGE_MM + i % CELLS * cell;
             below.add(new Mark.Path(List.of(new ScenePoint(x, y), new ScenePoint(x + cell, y), new ScenePoint(x + cell, y + CELL_MM),
                     new ScenePoint(x, y + CELL_MM)), true, Style.line(Ink.DIMENSION, 0.2), ""));
-            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 2.8), entry.name(), Anchor.START, CELL_NAME_MM, 0, Ink.DIMENSION,
+            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 2.8), block.title(field), Anchor.START, CELL_NAME_MM, 0, Ink.DIMENSION,
                     ""));
-            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 6.8), TextWidth.cut(entry.content(), CAPTION_MM, cell - 2
+            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 6.8), TextWidth.cut(block.content(field), CAPTION_MM, cell - 2
                     * CELL_PAD_MM), Anchor.START, CAPTION_MM, 0, Ink.TEXT, ""));
-            if (i % CELLS == CELLS - 1 || i == block.entries().size() - 1) {
+            if (i % CELLS == CELLS - 1 || i == fields.size() - 1) {
                 y += CELL_MM;
             }
         }
-        return y + (block.entries().isEmpty() ? 0 : EDGE_MM);
-    }
-
-    private void symbol(LegendEntry entry, double x, double y) {
-        double middle = y - CAPTION_MM / 2;
-        switch (entry.symbol()) {
-            case LINE -> below.add(new Mark.Path(List.of(new ScenePoint(x, middle), new ScenePoint(x + SYMBOL_MM, middle)), false,
-                    entry.style(), ""));
-            case AREA -> below.add(new Mark.Path(List.of(new ScenePoint(x, middle - 1.1), new ScenePoint(x + SYMBOL_MM, middle - 1.1),
-                    new ScenePoint(x + SYMBOL_MM, middle + 1.1), new ScenePoint(x, middle + 1.1)), true, entry.style(), ""));
-            case DISC -> below.add(new Mark.Disc(new ScenePoint(x + SYMBOL_MM / 2, middle), 1, entry.style(), ""));
-        }
+        return y + (fields.isEmpty() ? 0 : EDGE_MM);
     }
 
     private void text(double x, double y, String text) {

@@ -11,6 +11,7 @@ import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.drawing.scene.TextWidth;
+import slopewright.drawing.sheet.TitleBlock.Field;
 
 /** The foot of a sheet of drawing paper: key and notes at the left, title block at the right. Millimetres, y down. */
 final class SheetFoot {
@@ -26,18 +27,18 @@ final class SheetFoot {
     private static final Style BORDER = Style.line(Ink.TEXT, 0.5);
     private static final Style CELL = Style.line(Ink.TEXT, 0.18);
 
-    /** The rows of the block: height, then names of entries and their shares of the width. */
+    /** The rows of the block: height, then boxes and their shares of the width. */
     private static final List<Row> ROWS = List.of(
-            new Row(10, List.of("Drawing", "Document number", "Revision"), 5, 2, 1),
-            new Row(8, List.of("Project", "Aerodrome", "Client"), 1, 1, 1),
-            new Row(8, List.of("Organisation", "Drawn by", "Checked by", "Approved by", "Date"), 3, 2, 2, 2, 1.6),
-            new Row(8, List.of("Scale", "Sheet", "Coordinates and vertical datum", "Rule set"), 2.4, 0.9, 3.4, 3.8),
-            new Row(10, List.of("Caution"), 1));
+            new Row(10, List.of(Field.DRAWING, Field.DOCUMENT_NUMBER, Field.REVISION), 5, 2, 1),
+            new Row(8, List.of(Field.PROJECT, Field.AERODROME, Field.CLIENT), 1, 1, 1),
+            new Row(8, List.of(Field.ORGANISATION, Field.DRAWN_BY, Field.CHECKED_BY, Field.APPROVED_BY, Field.DATE), 3, 2, 2, 2, 1.6),
+            new Row(8, List.of(Field.SCALE, Field.SHEET, Field.DATUM, Field.RULE_SET), 2.4, 0.9, 3.4, 3.8),
+            new Row(10, List.of(Field.CAUTION), 1));
 
     private final double size;
     private final List<Mark> marks = new ArrayList<>();
 
-    private record Row(double heightMm, List<String> names, double... shares) {
+    private record Row(double heightMm, List<Field> fields, double... shares) {
     }
 
     SheetFoot(double size) {
@@ -63,9 +64,9 @@ final class SheetFoot {
                 sum += share;
             }
             double x = left;
-            for (int i = 0; i < row.names().size(); i++) {
+            for (int i = 0; i < row.fields().size(); i++) {
                 double width = (right - left) * row.shares()[i] / sum;
-                cell(row.names().get(i), block.content(row.names().get(i)), x, y, width, row.heightMm() * size);
+                cell(block, row.fields().get(i), x, y, width, row.heightMm() * size);
                 x += width;
             }
             y += row.heightMm() * size;
@@ -73,17 +74,18 @@ final class SheetFoot {
         line(BORDER, left, top, left, y);
     }
 
-    private void cell(String name, String content, double x, double y, double width, double height) {
+    private void cell(TitleBlock block, Field field, double x, double y, double width, double height) {
+        String content = block.content(field);
         box(CELL, x, y, x + width, y + height);
-        text(x + PAD_MM * size, y + 2.2 * size, name, NAME_MM, Ink.DIMENSION);
+        text(x + PAD_MM * size, y + 2.2 * size, block.title(field), NAME_MM, Ink.DIMENSION);
         double inner = width - 2 * PAD_MM * size;
-        double first = name.equals("Drawing") ? TITLE_MM : TEXT_MM;
+        double first = field == Field.DRAWING ? TITLE_MM : TEXT_MM;
         double foot = y + height - 1.9 * size;
         if (TextWidth.mm(content, first * size) <= inner) {
             text(x + PAD_MM * size, foot, content, first, Ink.TEXT);
             return;
         }
-        double small = name.equals("Drawing") ? TEXT_MM : SMALL_MM;
+        double small = field == Field.DRAWING ? TEXT_MM : SMALL_MM;
         double step = (small + 0.85) * size;
         List<String> lines = TextWidth.wrap(content, small * size, inner);
         int most = Math.max(1, (int) ((height - 3.4 * size) / step + 0.3));
@@ -104,7 +106,7 @@ final class SheetFoot {
                 x = left;
                 y += LINE_MM * size;
             }
-            symbol(entry, x, y);
+            marks.addAll(entry.marks(x, y - TEXT_MM * size / 2, SYMBOL_MM * size, size));
             text(x + (SYMBOL_MM + 1.5) * size, y, entry.text(), TEXT_MM, Ink.TEXT);
             x += width + GAP_MM * size;
         }
@@ -121,15 +123,6 @@ final class SheetFoot {
     private double lettersFor(Scene scene, double width, double height) {
         long lines = scene.captions().stream().mapToLong(caption -> TextWidth.wrap(caption, TEXT_MM * size, width).size()).sum();
         return lines * (TEXT_MM + 1.5) * size > height ? SMALL_MM : TEXT_MM;
-    }
-
-    private void symbol(LegendEntry entry, double x, double y) {
-        double middle = y - TEXT_MM * size / 2;
-        switch (entry.symbol()) {
-            case LINE -> line(entry.style(), x, middle, x + SYMBOL_MM * size, middle);
-            case AREA -> box(entry.style(), x, middle - 1.1 * size, x + SYMBOL_MM * size, middle + 1.1 * size);
-            case DISC -> marks.add(new Mark.Disc(new ScenePoint(x + SYMBOL_MM * size / 2, middle), size, entry.style(), ""));
-        }
     }
 
     private void text(double x, double y, String text, double sizeMm, Ink ink) {

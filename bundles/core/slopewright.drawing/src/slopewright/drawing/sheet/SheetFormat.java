@@ -66,12 +66,12 @@ public enum SheetFormat {
     }
 
     /**
-     * Returns the room for the drawing above the foot.
+     * Returns the area for the drawing above the foot.
      *
      * @param scale the number N of a scale 1:N; zero chooses the largest that fits
-     * @return the room
+     * @return the area
      */
-    public PaperArea room(int scale) {
+    public PaperArea area(int scale) {
         return new PaperArea(widthMm - LEFT_MM - OTHER_MM, heightMm - 2 * OTHER_MM - footMm(), LETTERING * size, scale);
     }
 }

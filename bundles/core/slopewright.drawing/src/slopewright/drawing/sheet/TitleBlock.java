@@ -1,102 +1,143 @@
 package slopewright.drawing.sheet;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Project;
 
 /**
  * What stands at the foot of a drawing that is handed over.
  *
- * @param entries names and contents, in the order of reading
+ * @param contents what each box says, in the order of reading
+ * @param language in which its boxes are named
  */
-public record TitleBlock(List<Entry> entries) {
+public record TitleBlock(Map<Field, String> contents, MessageRenderer language) {
 
-    /**
-     * One box of the block.
-     *
-     * @param name    what it holds
-     * @param content what it says
-     */
-    public record Entry(String name, String content) {
+    /** One box of the block. */
+    public enum Field {
+        /** What the drawing shows. */
+        DRAWING,
+        /** Name of the project. */
+        PROJECT,
+        /** Name and identifier of the aerodrome. */
+        AERODROME,
+        /** The rule set by its honest name. */
+        RULE_SET,
+        /** Who drew it. */
+        DRAWN_BY,
+        /** Who checked it. */
+        CHECKED_BY,
+        /** Who is responsible. */
+        ORGANISATION,
+        /** Whom it is for. */
+        CLIENT,
+        /** Number of the document. */
+        DOCUMENT_NUMBER,
+        /** Revision of the document. */
+        REVISION,
+        /** Who approved it. */
+        APPROVED_BY,
+        /** The date that is printed. */
+        DATE,
+        /** The scale. */
+        SCALE,
+        /** Size of the paper. */
+        SHEET,
+        /** In which coordinates and above which level it was surveyed. */
+        DATUM,
+        /** What a reader must not take it for. */
+        CAUTION;
 
-        /** Refuses missing parts. */
-        public Entry {
-            Objects.requireNonNull(name);
-            Objects.requireNonNull(content);
+        /** Returns what the box is called, as a message. */
+        public Message title() {
+            return Message.of("drawing.block." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
     }
 
-    /** Copies the entries. */
+    /** Copies the contents. */
     public TitleBlock {
-        entries = List.copyOf(entries);
+        contents = Collections.unmodifiableMap(new LinkedHashMap<>(contents));
+        Objects.requireNonNull(language);
     }
 
     /** Returns a block without entries, which takes no room. */
-    public static TitleBlock none() {
-        return new TitleBlock(List.of());
+    public static TitleBlock none(MessageRenderer language) {
+        return new TitleBlock(Map.of(), language);
     }
 
     /**
      * Makes the block of a project's drawing.
      *
-     * @param project the project
-     * @param title   what the drawing shows
-     * @param ruleSet the rule set by its honest name
-     * @param date    the date to print
+     * @param project  the project
+     * @param title    what the drawing shows
+     * @param ruleSet  the rule set by its honest name
+     * @param date     the date to print
+     * @param language in which its boxes are named
      * @return the block
      */
-    public static TitleBlock of(Project project, String title, String ruleSet, String date) {
+    public static TitleBlock of(Project project, String title, String ruleSet, String date, MessageRenderer language) {
         Aerodrome aerodrome = project.getAerodrome();
-        List<Entry> entries = new ArrayList<>();
-        entries.add(new Entry("Drawing", title));
-        entries.add(new Entry("Project", text(project.getName())));
-        entries.add(new Entry("Aerodrome", aerodrome == null ? "-" : text(aerodrome.getName()) + " " + text(aerodrome.getIdentifier())));
-        entries.add(new Entry("Rule set", ruleSet));
-        entries.add(new Entry("Drawn by", text(project.getAuthor())));
-        entries.add(new Entry("Checked by", text(project.getCheckedBy())));
-        entries.add(new Entry("Organisation", text(project.getOrganisation())));
-        entries.add(new Entry("Client", text(project.getClient())));
-        entries.add(new Entry("Document number", text(project.getDocumentNumber())));
-        entries.add(new Entry("Revision", text(project.getRevision())));
-        entries.add(new Entry("Approved by", text(project.getApprovedBy())));
-        entries.add(new Entry("Date", date));
-        return new TitleBlock(entries);
+        Map<Field, String> contents = new LinkedHashMap<>();
+        contents.put(Field.DRAWING, title);
+        contents.put(Field.PROJECT, text(project.getName()));
+        contents.put(Field.AERODROME, aerodrome == null ? "-" : text(aerodrome.getName()) + " " + text(aerodrome.getIdentifier()));
+        contents.put(Field.RULE_SET, ruleSet);
+        contents.put(Field.DRAWN_BY, text(project.getAuthor()));
+        contents.put(Field.CHECKED_BY, text(project.getCheckedBy()));
+        contents.put(Field.ORGANISATION, text(project.getOrganisation()));
+        contents.put(Field.CLIENT, text(project.getClient()));
+        contents.put(Field.DOCUMENT_NUMBER, text(project.getDocumentNumber()));
+        contents.put(Field.REVISION, text(project.getRevision()));
+        contents.put(Field.APPROVED_BY, text(project.getApprovedBy()));
+        contents.put(Field.DATE, date);
+        return new TitleBlock(contents, language);
     }
 
     /**
      * Returns a block with another entry at its end.
      *
-     * @param name    what it holds
+     * @param field   the box
      * @param content what it says
      * @return the block
      */
-    public TitleBlock with(String name, String content) {
-        List<Entry> more = new ArrayList<>(entries);
-        more.add(new Entry(name, content));
-        return new TitleBlock(more);
+    public TitleBlock with(Field field, String content) {
+        Map<Field, String> more = new LinkedHashMap<>(contents);
+        more.put(field, content);
+        return new TitleBlock(more, language);
     }
 
-    /** Returns what the entry of a name says; a dash where there is none. */
-    String content(String name) {
-        return entries.stream().filter(entry -> entry.name().equals(name)).map(Entry::content).findFirst().orElse("-");
+    /** Returns what a box is called. */
+    String title(Field field) {
+        return language.render(field.title());
+    }
+
+    /** Returns what a box says; a dash where nothing was entered. */
+    String content(Field field) {
+        return contents.getOrDefault(field, "-");
     }
 
     /**
      * Returns in which coordinates and above which level a project is surveyed.
      *
-     * @param project the project
+     * @param project  the project
+     * @param language in which it is said
      * @return reference and vertical datum
      */
-    public static String datum(Project project) {
+    public static String datum(Project project, MessageRenderer language) {
         Aerodrome aerodrome = project.getAerodrome();
         if (aerodrome == null) {
             return "-";
         }
         String reference = aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference();
-        return reference + "; heights: " + text(aerodrome.getVerticalDatum());
+        return language.render(Message.of("drawing.datum", Words.name(reference),
+                Words.name(text(aerodrome.getVerticalDatum()))));
     }
 
     private static String text(String given) {

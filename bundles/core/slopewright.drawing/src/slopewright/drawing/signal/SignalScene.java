@@ -2,7 +2,6 @@ package slopewright.drawing.signal;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -16,7 +15,7 @@ import slopewright.drawing.scene.Mark.Anchor;
 import slopewright.drawing.scene.PaperArea;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.Style;
-import slopewright.geometry.Angles;
+import slopewright.messages.Words;
 import slopewright.siting.Colour;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;
@@ -44,8 +43,8 @@ public final class SignalScene {
     private final List<UnitPlan> units;
     private final SceneBuilder scene;
 
-    private SignalScene(DrawnAid drawn, PaperArea room) {
-        scene = new SceneBuilder(room);
+    private SignalScene(DrawnAid drawn, PaperArea area) {
+        scene = new SceneBuilder(area);
         this.drawn = drawn;
         siting = drawn.siting();
         units = siting.units().stream().filter(unit -> !unit.edges().isEmpty())
@@ -74,18 +73,18 @@ public final class SignalScene {
     }
 
     /**
-     * Draws the chart for a room on paper.
+     * Draws the chart for an area on paper.
      *
      * @param drawn an aid with lights
-     * @param room  the room
+     * @param area  the area
      * @return the scene
      * @throws IllegalArgumentException where no unit has sectors
      */
-    public static Scene of(DrawnAid drawn, PaperArea room) {
+    public static Scene of(DrawnAid drawn, PaperArea area) {
         if (!fits(drawn.siting())) {
-            throw new IllegalArgumentException("none of the units has sectors to draw");
+            throw new IllegalArgumentException(drawn.say("drawing.no-sectors"));
         }
-        return new SignalScene(drawn, room).build();
+        return new SignalScene(drawn, area).build();
     }
 
     private Scene build() {
@@ -93,9 +92,9 @@ public final class SignalScene {
         units.forEach(unit -> unit.edges().forEach(edge -> angles.add(Math.round(edge.angleDeg() * 1e6) / 1e6)));
         double lowest = Math.max(0, Math.min(angles.first(), siting.slopeDeg()));
         double highest = Math.min(angles.last(), siting.slopeDeg() + LARGEST_ABOVE_DEG);
-        double room = Math.max(LEAST_ROOM_DEG, (highest - lowest) * 0.25);
-        double low = lowest - room;
-        double high = Math.max(highest, siting.slopeDeg()) + room;
+        double margin = Math.max(LEAST_ROOM_DEG, (highest - lowest) * 0.25);
+        double low = lowest - margin;
+        double high = Math.max(highest, siting.slopeDeg()) + margin;
         double names = (high - low) * (units.size() > MOST_NAMES_IN_A_LINE ? 0.17 : 0.1);
         double left = -units.size() * 0.22 - 0.3;
         Frame frame = new Frame(left, low - names, units.size() + 0.3 + units.size() * 0.2, high + names * 0.3);
@@ -104,20 +103,18 @@ public final class SignalScene {
             double level = Math.max(angle, free);
             free = level + (high - low) * LINE_SHARE;
             scene.path(Style.line(Ink.DIMENSION, 0.12), "", left * 0.3, level, -0.02, angle, units.size(), angle);
-            scene.label(left * 0.32, level, Angles.format(angle), Anchor.END, LABEL_MM, -0.8, Ink.TEXT, "");
+            scene.label(left * 0.32, level, drawn.language().write(Words.deg(angle)), Anchor.END, LABEL_MM, -0.8, Ink.TEXT, "");
         }
         for (int i = 0; i < units.size(); i++) {
             column(units.get(i), i, low, high);
         }
         scene.path(Style.dashed(Ink.TEXT, 0.3), "", units.size(), siting.slopeDeg(), units.size() + 0.12, siting.slopeDeg());
-        scene.callout(units.size() + 0.12, siting.slopeDeg(), "slope " + Angles.format(siting.slopeDeg()), LABEL_MM, Ink.TEXT, "");
-        PaperArea paper = scene.room();
+        scene.callout(units.size() + 0.12, siting.slopeDeg(), drawn.say("drawing.slope", Words.deg(siting.slopeDeg())), LABEL_MM, Ink.TEXT, "");
+        PaperArea paper = scene.paper();
         double aspect = paper.isFilled() ? paper.widthMm() / paper.heightMm() : CHART_ASPECT;
         double exaggeration = frame.width() / frame.height() / aspect;
-        List<String> captions = List.of(String.format(Locale.ROOT,
-                "Angles are elevations at each unit, along its axis; to scale. Lowest on-slope signal %s.",
-                Angles.format(siting.lowestOnSlopeDeg())));
-        return scene.build("Signals, " + drawn.name(), frame, exaggeration, captions, legend(), Scene.Unit.NO_LENGTH);
+        List<String> captions = List.of(drawn.say("drawing.signals.caption", Words.deg(siting.lowestOnSlopeDeg())));
+        return scene.build(drawn.say("drawing.signals.title", Words.name(drawn.name())), frame, exaggeration, captions, legend(), Scene.Unit.NO_LENGTH);
     }
 
     /** Returns the key to the lights that occur, in the order of their colours. */
@@ -130,15 +127,13 @@ public final class SignalScene {
         return List.copyOf(entries.values());
     }
 
-    private static void enter(Map<String, LegendEntry> entries, Light light) {
+    private void enter(Map<String, LegendEntry> entries, Light light) {
         boolean dark = light.form() == LightForm.OFF;
-        entries.putIfAbsent(word(light), LegendEntry.area(word(light), Style.area(Ink.DIMENSION, dark ? Ink.PAPER : ink(light), 0.15)));
+        entries.putIfAbsent(word(light), LegendEntry.area(word(light), Style.area(Ink.DIMENSION, dark ? Ink.PAPER : Lights.ink(light.colour()), 0.15)));
     }
 
-    private static String word(Light light) {
-        String colour = light.colour().name().toLowerCase(Locale.ROOT);
-        return light.form() == LightForm.OFF ? "no light"
-                : light.form() == LightForm.STEADY ? colour : light.form().name().toLowerCase(Locale.ROOT) + " " + colour;
+    private String word(Light light) {
+        return drawn.language().write(Lights.word(light));
     }
 
     private void column(UnitPlan unit, int index, double low, double high) {
@@ -161,7 +156,7 @@ public final class SignalScene {
         }
         boolean dark = light.form() == LightForm.OFF;
         boolean pale = dark || light.colour() == Colour.WHITE || light.colour() == Colour.AMBER;
-        scene.box(Style.area(Ink.DIMENSION, dark ? Ink.PAPER : ink(light), 0.15), drawn.elementId(unit), index + 0.12, from, index + 0.88,
+        scene.box(Style.area(Ink.DIMENSION, dark ? Ink.PAPER : Lights.ink(light.colour()), 0.15), drawn.elementId(unit), index + 0.12, from, index + 0.88,
                 to);
         if (units.size() <= MOST_NAMED_COLUMNS) {
             scene.label(index + 0.5, (from + to) / 2, word(light), Anchor.MIDDLE, 1.5, -0.75, pale ? Ink.TEXT : Ink.PAPER,
@@ -169,13 +164,4 @@ public final class SignalScene {
         }
     }
 
-    private static Ink ink(Light light) {
-        return switch (light.colour()) {
-            case WHITE -> Ink.WHITE;
-            case RED -> Ink.RED;
-            case GREEN -> Ink.GREEN;
-            case AMBER -> Ink.AMBER;
-            case NONE -> Ink.PAPER;
-        };
-    }
 }

@@ -111,6 +111,15 @@ class PaintersTest {
         assertTrue(DxfPainter.paint(scene, 100).contains("1 < 2 & 3%%d"));
     }
 
+    /** Release 12 has no way to write these letters that every reader takes. */
+    @Test
+    void lettersBeyondAsciiAreSpeltWithoutThemInADrawingFile() {
+        Scene scene = new Scene("t", 0, 0, 10, 10, 1,
+                List.of(new Mark.Label(new ScenePoint(1, 1), "Hindernisfläche, Maße, Évora, −3", Mark.Anchor.START, 2, 0, Ink.TEXT, "")),
+                List.of());
+        assertTrue(DxfPainter.paint(scene, 100).contains("Hindernisflaeche, Masse, Evora, -3"));
+    }
+
     @Test
     void paperKeepsTheProportionsOfTheScene() {
         Scene scene = new Scene("t", -100, -10, 100, 30, 2, List.of(), List.of());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -25,11 +26,13 @@ import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.TextWidth;
 import slopewright.drawing.signal.SignalScene;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 
 /** Drawing paper: every view of every family, with all that the title block has to say, and no text on another. */
 class DrawingSheetTest {
 
+    private static final MessageRenderer ENGLISH = MessageRenderer.of(Locale.ENGLISH);
     private static final List<String> NAMES = List.of("Drawing", "Document number", "Revision", "Project", "Aerodrome", "Client",
             "Organisation", "Drawn by", "Checked by", "Approved by", "Date", "Scale", "Sheet", "Coordinates and vertical datum", "Rule set",
             "Caution");
@@ -42,7 +45,7 @@ class DrawingSheetTest {
         List<Sheet> sheets = new ArrayList<>();
         for (View view : View.values()) {
             if (view != View.SIGNALS || SignalScene.fits(drawn.siting())) {
-                Scene scene = view.scene(drawn, format.room(0), PilotScene.eyeOnSlope(drawn, 900), Daylight.NIGHT);
+                Scene scene = view.scene(drawn, format.area(0), PilotScene.eyeOnSlope(drawn, 900), Daylight.NIGHT);
                 sheets.add(Sheet.onPaper(scene, block(drawn.project(), scene.title()), format));
             }
         }
@@ -50,8 +53,8 @@ class DrawingSheetTest {
     }
 
     private static TitleBlock block(Project project, String title) {
-        return TitleBlock.of(project, title, "A rule set of an edition", "2026-06-01")
-                .with("Coordinates and vertical datum", TitleBlock.datum(project)).with("Caution", "A design aid.");
+        return TitleBlock.of(project, title, "A rule set of an edition", "2026-06-01", ENGLISH)
+                .with(TitleBlock.Field.DATUM, TitleBlock.datum(project, ENGLISH)).with(TitleBlock.Field.CAUTION, "A design aid.");
     }
 
     private static List<Mark.Label> labels(List<Mark> marks) {
@@ -111,7 +114,7 @@ class DrawingSheetTest {
     @Test
     void aDrawingFileHoldsTheSheetOnALayerOfItsOwn() {
         DrawnAid drawn = DemoAids.drawn("PAPI 09");
-        Scene scene = PlanScene.layout(drawn, SheetFormat.A4.room(0));
+        Scene scene = PlanScene.layout(drawn, SheetFormat.A4.area(0));
         Sheet sheet = Sheet.onPaper(scene, block(drawn.project(), scene.title()), SheetFormat.A4);
         String dxf = DxfPainter.paint(sheet, GridPlacement.none());
         assertTrue(dxf.contains("  0\nLAYER\n  2\nSHEET\n"), dxf);

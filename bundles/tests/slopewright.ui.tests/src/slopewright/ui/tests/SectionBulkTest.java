@@ -69,7 +69,7 @@ class SectionBulkTest {
             SectionView view = (SectionView) page().showView(SectionView.ID);
             SectionDriver section = new SectionDriver(view);
             Patience.await("the section shows the obstacles", () -> section.world().widthPx() > 100
-                    && view.canvas().live().filter(live -> live.obstacles().worstFirst().size() > OBSTACLES / 2).isPresent());
+                    && view.canvas().section().filter(shown -> shown.drawn().surroundings().count() > OBSTACLES / 2).isPresent());
             assertTrue(view.canvas().marks().size() < MOST_MARKS, view.canvas().marks().size() + " marks");
             for (int i = 0; i < MOVES; i++) {
                 section.move(new Point(100 + i, 60));

@@ -28,12 +28,12 @@ final class SectionDriver extends MouseDriver {
     }
 
     Siting siting() {
-        return view.canvas().live().orElseThrow().siting();
+        return view.canvas().section().orElseThrow().siting();
     }
 
     /** The edge that a unit shows. */
     BeamEdge edge(String unit) {
-        return view.canvas().live().orElseThrow().edges().stream().filter(one -> one.unit().id().equals(unit)).findFirst().orElseThrow();
+        return view.canvas().section().orElseThrow().edges().stream().filter(one -> one.unit().id().equals(unit)).findFirst().orElseThrow();
     }
 
     /** The texts that are drawn. */

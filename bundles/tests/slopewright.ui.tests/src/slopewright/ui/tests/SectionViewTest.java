@@ -60,7 +60,7 @@ class SectionViewTest {
         document = Adapters.adapt(editor, ProjectDocument.class);
         view = (SectionView) page().showView(SectionView.ID);
         section = new SectionDriver(view);
-        Patience.await("the section has a size", () -> view.canvas().live().isPresent() && section.world().widthPx() > 100);
+        Patience.await("the section has a size", () -> view.canvas().section().isPresent() && section.world().widthPx() > 100);
     }
 
     @AfterEach
@@ -111,11 +111,11 @@ class SectionViewTest {
 
     @Test
     void theWheelsAreThoseOfTheChosenAeroplanes() {
-        assertEquals(laid().wheelClearanceM().orElseThrow(), view.canvas().live().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
+        assertEquals(laid().wheelClearanceM().orElseThrow(), view.canvas().section().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
         AeroplaneGroup lowest = Projects.host(row()).orElseThrow().getRegularGroups().stream()
                 .min(Comparator.comparingDouble(AeroplaneGroup::getEyeToWheelM)).orElseThrow();
         section.choose(view.bar().groups(), lowest.getName());
-        assertEquals(laid().mehtM() - lowest.getEyeToWheelM(), view.canvas().live().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
+        assertEquals(laid().mehtM() - lowest.getEyeToWheelM(), view.canvas().section().orElseThrow().wheelHeightM().orElseThrow(), 1e-9);
     }
 
     @Test

@@ -33,7 +33,6 @@ import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.profile.internal.section.EmptyPage;
 import slopewright.ui.profile.internal.section.ReadoutPanel;
-import slopewright.ui.profile.internal.section.ScreenWords;
 import slopewright.ui.profile.internal.section.SectionBar;
 import slopewright.ui.profile.internal.section.SectionCanvas;
 import slopewright.ui.profile.internal.section.SectionKeys;
@@ -128,7 +127,7 @@ public final class SectionView extends ViewPart {
         readout = new ReadoutPanel(body);
         GridDataFactory.fillDefaults().hint(READOUT_WIDTH, SWT.DEFAULT).grab(false, true).applyTo(readout.control());
         body.addListener(SWT.Resize, event -> makeRoom(body));
-        source = new SectionSource(new ScreenWords(canvas.fonts()));
+        source = new SectionSource(canvas::widthMm);
         Work work = new Work();
         tools = new SectionTools(source, canvas, work);
         SectionKeys.install(source, canvas, tools, work);
@@ -211,15 +210,15 @@ public final class SectionView extends ViewPart {
 
     private void show() {
         bar.update(source);
-        canvas.show(source.live());
+        canvas.show(source.section());
         Optional<String> aidId = source.aid().map(ApproachAid::getId);
-        if (source.live().isPresent() && !aidId.equals(shownAidId)) {
+        if (source.section().isPresent() && !aidId.equals(shownAidId)) {
             shownAidId = aidId;
             canvas.fit(SectionCanvas.Extent.WHOLE);
         }
         canvas.eye(eye());
-        Control top = source.live().isPresent() ? page : empty.control();
-        if (source.live().isEmpty()) {
+        Control top = source.section().isPresent() ? page : empty.control();
+        if (source.section().isEmpty()) {
             explain();
         }
         if (stack.topControl != top) {
@@ -263,11 +262,11 @@ public final class SectionView extends ViewPart {
 
     private void showReading() {
         Optional<FramePoint> place = canvas.crosshair().or(canvas::eye);
-        if (canvas.live().isEmpty() || place.isEmpty()) {
+        if (canvas.section().isEmpty() || place.isEmpty()) {
             readout.show(Messages.get("section.read.hint"), List.of(), List.of());
             return;
         }
-        SectionReading reading = SectionReading.at(canvas.live().get(), place.get());
+        SectionReading reading = SectionReading.at(canvas.section().get(), place.get());
         readout.show(Messages.get(canvas.crosshair().isPresent() ? "section.read.here" : "section.read.eye"), reading.lamps(), reading
                 .rows());
     }

@@ -20,6 +20,8 @@ import slopewright.drawing.scene.Scene;
 import slopewright.edit.AddAid;
 import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
@@ -151,7 +153,8 @@ final class FamilyPage extends WizardPage {
             Project project = draft.project();
             AddAid edit = AddAid.solve(Projects.hosts(project).get(0), candidate.family().key(), candidate.rules(), Side.LEFT);
             new EditHistory().perform(edit);
-            return Optional.of(PlanScene.layout(DrawnAid.of(edit.aid(), candidate.siting().get())));
+            return Optional.of(PlanScene.layout(DrawnAid.of(AidEvaluation.of(edit.aid(), candidate.rules(),
+                    new EvaluationCache()), MessageTexts.renderer())));
         } catch (SitingException | EditException | IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -17,15 +17,16 @@ public final class SceneBuilder {
 
     private final List<Mark> marks = new ArrayList<>();
     private final List<Callout> callouts = new ArrayList<>();
-    private final PaperArea room;
+    private final PaperArea area;
 
-    /** Starts a scene for a room on paper. */
-    public SceneBuilder(PaperArea room) {
-        this.room = room;
+    /** Starts a scene for an area on paper. */
+    public SceneBuilder(PaperArea area) {
+        this.area = area;
     }
 
-    public PaperArea room() {
-        return room;
+    /** Returns the area on paper. */
+    public PaperArea paper() {
+        return area;
     }
 
     /** A text that belongs to a place and may stand anywhere near it. */
@@ -83,27 +84,11 @@ public final class SceneBuilder {
     /** Makes the scene; callouts get the nearest free room that a drawing of the size has. */
     public Scene build(String title, Frame frame, double exaggeration, List<String> captions, List<LegendEntry> legend, Scene.Unit unit) {
         marks.removeIf(mark -> mark instanceof Mark.Label label && !frame.holds(label.at()));
-        CalloutPlacement free = new CalloutPlacement(frame, exaggeration, marks, room);
+        CalloutPlacement free = new CalloutPlacement(frame, exaggeration, marks, area);
         for (Callout callout : callouts) {
             marks.addAll(free.place(callout.at(), callout.text(), callout.sizeMm(), callout.firstDeg(), callout.ink(), callout.id()));
         }
-        List<Mark> lettered = room.lettering() == 1 ? marks : marks.stream().map(this::lettered).toList();
-        return new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), exaggeration, lettered, captions, legend, unit);
-    }
-
-    private Mark lettered(Mark mark) {
-        double factor = room.lettering();
-        if (mark instanceof Mark.Path path) {
-            return new Mark.Path(path.points(), path.closed(), thicker(path.style()), path.elementId());
-        } else if (mark instanceof Mark.Disc disc) {
-            return new Mark.Disc(disc.centre(), disc.radiusMm() * factor, thicker(disc.style()), disc.elementId());
-        }
-        Mark.Label label = (Mark.Label) mark;
-        return new Mark.Label(label.at(), label.text(), label.anchor(), label.sizeMm() * factor, label.dyMm() * factor, label.ink(),
-                label.elementId());
-    }
-
-    private Style thicker(Style style) {
-        return new Style(style.line(), style.fill(), style.widthMm() * room.lettering(), style.dashed());
+        return new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), exaggeration,
+                Lettering.enlarged(marks, area.lettering()), captions, legend, unit);
     }
 }

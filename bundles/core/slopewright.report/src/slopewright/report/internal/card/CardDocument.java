@@ -89,7 +89,7 @@ public final class CardDocument {
         boolean chart = SignalScene.fits(found.siting());
         if (chart) {
             html.raw("<table class=\"pair\"><colgroup><col style=\"width:53%\" /><col style=\"width:47%\" /></colgroup><tbody><tr><td>");
-            html.part("signals").raw(pictures.add(SignalScene.of(DrawnAid.of(aid.aid(), found.siting())), PICTURE_WIDTH_MM,
+            html.part("signals").raw(pictures.add(SignalScene.of(DrawnAid.laidOut(aid, words.renderer())), PICTURE_WIDTH_MM,
                     PICTURE_HEIGHT_MM)).raw("</td><td>");
         }
         tilt();

@@ -152,7 +152,7 @@ final class AidChapter {
             html.alert("no-drawings", aid.frame().reason().orElseThrow());
             return;
         }
-        DrawnAid drawn = new DrawnAid(source.project(), aid.host(), aid.aid(), siting, aid.frame().value().get());
+        DrawnAid drawn = DrawnAid.of(aid, words.renderer());
         List<Scene> scenes = new ArrayList<>(List.of(PlanScene.layout(drawn), PlanScene.detail(drawn), SectionScene.near(drawn),
                 SectionScene.of(drawn)));
         if (siting.surface().isPresent()) {

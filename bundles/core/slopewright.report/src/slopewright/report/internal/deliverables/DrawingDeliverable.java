@@ -12,6 +12,7 @@ import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.report.Drawings;
@@ -50,7 +51,7 @@ public final class DrawingDeliverable implements Deliverable {
 
     private static byte[] drawing(HandoverSource source, AidEvaluation aid, View view, HandoverOptions options, Drawings.Format form)
             throws ReportException {
-        DrawnAid drawn = new DrawnAid(source.project(), aid.host(), aid.aid(), aid.siting().orThrow(), aid.frame().orThrow());
+        DrawnAid drawn = DrawnAid.of(aid, MessageRenderer.of(options.language()));
         return Drawings.write(new Drawings.Subject(drawn, view, PilotScene.eyeOnSlope(drawn, EYE_BEFORE_M), Daylight.values()[0]),
                 new Drawings.Layout(options.sheet(), 0, aid.rules().descriptor().title(), options.date().toString(), options.language()),
                 form);

@@ -36,6 +36,11 @@ public final class ReportWords {
         renderer = MessageRenderer.of(language);
     }
 
+    /** Returns what renders the words, for drawings. */
+    public MessageRenderer renderer() {
+        return renderer;
+    }
+
     /** Returns the two letters of the language. */
     public String language() {
         return renderer.language().getLanguage();

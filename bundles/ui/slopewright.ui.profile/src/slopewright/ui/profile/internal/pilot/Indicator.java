@@ -6,16 +6,12 @@ import java.util.OptionalDouble;
 import slopewright.drawing.pilot.FlownApproach;
 import slopewright.drawing.pilot.PilotGround;
 import slopewright.drawing.pilot.PilotPicture;
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.ProjectRules;
 import slopewright.geometry.FramePoint;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
-import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
 import slopewright.siting.range.RangeConditions;
 import slopewright.siting.range.RangeEstimate;
@@ -44,19 +40,16 @@ public record Indicator(ApproachAid aid, ApproachHost host, RuleSet rules, Sitin
     private static final double WEAVE_S = 40;
 
     /**
-     * Works an indicator out.
+     * Reads what an aid gives as it stands.
      *
-     * @param project the project
-     * @param aid     one of its aids
+     * @param evaluation what it gives
      * @return the indicator
-     * @throws SitingException          where its units do not give a layout; the message says why
-     * @throws IllegalArgumentException where the project names an unknown rule set
+     * @throws slopewright.siting.SitingException where its units do not give a layout; the message says why
      */
-    static Indicator of(Project project, ApproachAid aid) {
-        ApproachHost host = Projects.host(aid).orElseThrow(() -> new SitingException("the approach aid belongs to no runway end"));
-        RuleSet rules = ProjectRules.of(project, aid, Optional.empty());
-        Siting siting = AidLayouts.evaluate(aid, rules);
-        return new Indicator(aid, host, rules, siting, PilotGround.of(host), range(aid, siting, rules));
+    static Indicator of(AidEvaluation evaluation) {
+        Siting siting = evaluation.siting().orThrow();
+        return new Indicator(evaluation.aid(), evaluation.host(), evaluation.rules(), siting, PilotGround.of(evaluation.host()),
+                range(evaluation.aid(), siting, evaluation.rules()));
     }
 
     private static Optional<RangeEstimate> range(ApproachAid aid, Siting siting, RuleSet rules) {

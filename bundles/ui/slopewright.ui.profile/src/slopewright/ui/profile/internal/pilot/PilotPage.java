@@ -19,6 +19,7 @@ import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.Viewpoint;
 import slopewright.ui.profile.internal.Messages;
@@ -170,10 +171,10 @@ public final class PilotPage {
             return Optional.empty();
         }
         try {
-            indicator = Optional.of(Indicator.of(document.orElseThrow().project(), aid.get()));
-        } catch (SitingException | IllegalArgumentException e) {
+            indicator = Optional.of(Indicator.of(document.orElseThrow().evaluation(aid.get()).orThrow()));
+        } catch (SitingException e) {
             sight = Optional.empty();
-            return Optional.of(Messages.get("pilot.empty.reason", Projects.label(aid.get()), String.valueOf(e.getMessage())));
+            return Optional.of(Messages.get("pilot.empty.reason", Projects.label(aid.get()), MessageTexts.of(e.reason())));
         }
         prepare(aid.get());
         show();

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 
 import slopewright.drawing.section.BeamEdge;
-import slopewright.drawing.section.SectionLive;
+import slopewright.drawing.section.Section;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.UnitPlan;
 import slopewright.ui.diagram.WorldView;
@@ -41,14 +41,14 @@ record Grip(Kind kind, Optional<BeamEdge> edge, Optional<UnitPlan> unit) {
         if (canvas.eye().filter(eye -> distance(view, eye, x, y) <= EYE_PX).isPresent()) {
             return new Grip(Kind.EYE, Optional.empty(), Optional.empty());
         }
-        Optional<SectionLive> live = canvas.live();
-        Optional<UnitPlan> unit = live.flatMap(one -> one.siting().units().stream()
+        Optional<Section> section = canvas.section();
+        Optional<UnitPlan> unit = section.flatMap(one -> one.siting().units().stream()
                 .filter(plan -> distance(view, plan.place(), x, y) <= UNIT_PX)
                 .min(Comparator.comparingDouble(plan -> distance(view, plan.place(), x, y))));
         if (unit.isPresent()) {
             return new Grip(Kind.UNIT, Optional.empty(), unit);
         }
-        Optional<BeamEdge> edge = live.flatMap(one -> one.edges().stream().filter(ray -> distance(view, ray, x, y) <= EDGE_PX)
+        Optional<BeamEdge> edge = section.flatMap(one -> one.edges().stream().filter(ray -> distance(view, ray, x, y) <= EDGE_PX)
                 .min(Comparator.comparingDouble(ray -> distance(view, ray, x, y))));
         return edge.map(ray -> new Grip(Kind.EDGE, edge, Optional.of(ray.unit())))
                 .orElse(new Grip(Kind.GROUND, Optional.empty(), Optional.empty()));

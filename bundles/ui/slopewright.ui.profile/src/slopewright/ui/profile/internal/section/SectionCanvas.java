@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.SWTGraphics;
 import org.eclipse.swt.SWT;
@@ -20,7 +21,7 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.drawing.section.BeamEdge;
-import slopewright.drawing.section.SectionLive;
+import slopewright.drawing.section.Section;
 import slopewright.drawing.section.SectionWindow;
 import slopewright.geometry.FramePoint;
 import slopewright.ui.diagram.WorldBox;
@@ -43,6 +44,7 @@ public final class SectionCanvas {
         FREE
     }
 
+    private static final int AROUND_TEXT_PX = 4;
     private static final double LEAST_PX = 2;
     private static final double LEAST_EXAGGERATION = 0.2;
     private static final double MOST_EXAGGERATION = 200;
@@ -51,7 +53,7 @@ public final class SectionCanvas {
     private final WorldView view = new WorldView();
     private final MarkPainter painter;
     private final Fonts fonts;
-    private Optional<SectionLive> live = Optional.empty();
+    private Optional<Section> section = Optional.empty();
     private List<Mark> marks = List.of();
     private boolean stale = true;
     private Extent extent = Extent.WHOLE;
@@ -104,20 +106,25 @@ public final class SectionCanvas {
         return fonts;
     }
 
+    /** Returns how wide a text is on the screen, millimetres. */
+    public double widthMm(String text, double sizeMm) {
+        return (FigureUtilities.getTextWidth(text, fonts.of(sizeMm)) + AROUND_TEXT_PX) / Fonts.PX_PER_MM;
+    }
+
     /** Sets what is run before anything is painted. */
     public void beforePaint(Runnable work) {
         beforePaint = work;
     }
 
     /** Shows a section, empty for none. */
-    public void show(Optional<SectionLive> newLive) {
-        live = newLive;
+    public void show(Optional<Section> newSection) {
+        section = newSection;
         repaint();
     }
 
     /** Returns the section that is shown. */
-    public Optional<SectionLive> live() {
-        return live;
+    public Optional<Section> section() {
+        return section;
     }
 
     /** Paints everything anew. */
@@ -128,9 +135,9 @@ public final class SectionCanvas {
 
     /** Returns what is drawn. */
     public List<Mark> marks() {
-        if (stale && live.isPresent() && view.widthPx() > LEAST_PX && view.heightPx() > LEAST_PX) {
-            marks = live.get().marks(window());
-        } else if (live.isEmpty()) {
+        if (stale && section.isPresent() && view.widthPx() > LEAST_PX && view.heightPx() > LEAST_PX) {
+            marks = section.get().marks(window());
+        } else if (section.isEmpty()) {
             marks = List.of();
         }
         stale = false;
@@ -168,12 +175,12 @@ public final class SectionCanvas {
     /** Shows an extent as large as it fits. */
     public void fit(Extent wanted) {
         extent = wanted;
-        if (live.isEmpty() || wanted == Extent.FREE || view.widthPx() < LEAST_PX || view.heightPx() < LEAST_PX) {
+        if (section.isEmpty() || wanted == Extent.FREE || view.widthPx() < LEAST_PX || view.heightPx() < LEAST_PX) {
             return;
         }
         double wide = view.widthPx() / Fonts.PX_PER_MM;
         double high = view.heightPx() / Fonts.PX_PER_MM;
-        SectionWindow window = wanted == Extent.NEAR ? live.get().near(wide, high) : live.get().whole(wide, high);
+        SectionWindow window = wanted == Extent.NEAR ? section.get().near(wide, high) : section.get().whole(wide, high);
         fitting = true;
         try {
             view.setExaggeration(factor.orElse(Math.max(LEAST_EXAGGERATION, Math.min(MOST_EXAGGERATION, window.exaggeration()))));
@@ -267,10 +274,10 @@ public final class SectionCanvas {
             Style hair = Style.line(Ink.DIMENSION, 0.1);
             overlay.add(line(hair, at.alongM(), box.minY(), at.alongM(), box.maxY()));
             overlay.add(line(hair, box.minX(), at.heightM(), box.maxX(), at.heightM()));
-            live.map(one -> one.siting().reference()).filter(lens -> at.alongM() < lens.alongM()).ifPresent(lens -> overlay.add(line(Style
+            section.map(shown -> shown.siting().reference()).filter(lens -> at.alongM() < lens.alongM()).ifPresent(lens -> overlay.add(line(Style
                     .dashed(Ink.DIMENSION, 0.1), at.alongM(), at.heightM(), lens.alongM(), lens.heightM())));
             note.ifPresent(text -> overlay.add(new Mark.Label(new ScenePoint(at.alongM(), at.heightM()), text,
-                    view.toX(at.alongM()) > view.widthPx() * 0.6 ? Mark.Anchor.END : Mark.Anchor.START, SectionLive.LETTERS_MM, 4, Ink.TEXT,
+                    view.toX(at.alongM()) > view.widthPx() * 0.6 ? Mark.Anchor.END : Mark.Anchor.START, Section.LETTERS_MM, 4, Ink.TEXT,
                     "")));
         });
         eye.ifPresent(at -> overlay.addAll(eyeMarks(at)));

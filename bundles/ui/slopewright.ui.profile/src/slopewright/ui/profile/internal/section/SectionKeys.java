@@ -45,7 +45,7 @@ public final class SectionKeys {
     private void key(Event event) {
         if (event.keyCode == SWT.ESC) {
             tools.cancel();
-        } else if (canvas.live().isPresent() && !tools.isDragging()) {
+        } else if (canvas.section().isPresent() && !tools.isDragging()) {
             event.doit = !act(event);
         }
     }

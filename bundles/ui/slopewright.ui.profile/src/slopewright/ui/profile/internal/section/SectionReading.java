@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-import slopewright.drawing.section.SectionLive;
+import slopewright.drawing.section.Section;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.RunwayEnd;
@@ -31,10 +31,10 @@ import slopewright.ui.profile.internal.section.ReadoutPanel.Row;
 public record SectionReading(FramePoint eye, Observation observation, OptionalDouble aboveM, boolean atRunway) {
 
     /** Reads a section at a place. */
-    public static SectionReading at(SectionLive live, FramePoint eye) {
-        OptionalDouble above = live.siting().surface().map(SurfacePlan::geometry).map(surface -> above(surface, eye))
+    public static SectionReading at(Section section, FramePoint eye) {
+        OptionalDouble above = section.siting().surface().map(SurfacePlan::geometry).map(surface -> above(surface, eye))
                 .orElse(OptionalDouble.empty());
-        return new SectionReading(eye, Signals.observe(live.siting(), eye), above, live.drawn().host() instanceof RunwayEnd);
+        return new SectionReading(eye, Signals.observe(section.siting(), eye), above, section.drawn().host() instanceof RunwayEnd);
     }
 
     private static OptionalDouble above(ProtectionSurface surface, FramePoint eye) {

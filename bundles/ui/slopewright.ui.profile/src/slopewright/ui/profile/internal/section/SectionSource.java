@@ -4,39 +4,36 @@ import java.util.List;
 import java.util.Optional;
 
 import slopewright.drawing.scene.DrawnAid;
-import slopewright.drawing.section.SectionLive;
-import slopewright.drawing.section.SectionObstacles;
-import slopewright.drawing.section.SectionWords;
-import slopewright.evaluation.AidLayouts;
+import slopewright.drawing.scene.TextMeasure;
+import slopewright.drawing.section.Section;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
-import slopewright.evaluation.ProjectRules;
+import slopewright.evaluation.Attempt;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.Project;
 import slopewright.model.util.Projects;
-import slopewright.siting.Siting;
-import slopewright.siting.SitingException;
-import slopewright.siting.SurfacePlan;
-import slopewright.siting.site.SiteFrame;
-import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.preferences.Preferences;
 
-/** What the section shows of a document: the chosen aid as its units stand, its obstacles, and the chosen aeroplanes. */
+/** What the section shows of a document: the chosen aid as it was evaluated, and the chosen aeroplanes. */
 public final class SectionSource {
 
-    private final SectionWords words;
+    /** Stands where no aid is chosen; nobody reads it. */
+    private static final Message NOTHING = Message.of("plain", Words.name(""));
+
+    private final TextMeasure measure;
     private Optional<ProjectDocument> document = Optional.empty();
     private Optional<ApproachAid> aid = Optional.empty();
     private Optional<String> chosenGroupId = Optional.empty();
-    private Optional<SiteFrame> frame = Optional.empty();
-    private Optional<SectionLive> live = Optional.empty();
-    private Optional<String> problem = Optional.empty();
-    private List<SectionObstacles.Surveyed> surveyed = List.of();
+    private Attempt<Section> section = Attempt.failure(NOTHING);
 
-    /** Makes a source without a document. */
-    public SectionSource(SectionWords words) {
-        this.words = words;
+    /** Makes a source without a document, for letters of a screen. */
+    public SectionSource(TextMeasure measure) {
+        this.measure = measure;
     }
 
     /** Looks at another document. */
@@ -47,35 +44,19 @@ public final class SectionSource {
 
     /** Reads the document anew. */
     public void refresh() {
-        aid = document.flatMap(one -> one.viewState().aid());
-        live = Optional.empty();
-        problem = Optional.empty();
-        if (aid.isPresent()) {
-            try {
-                SiteFrame fresh = SiteFrame.of(Projects.host(aid.get()).orElseThrow());
-                frame = Optional.of(fresh);
-                surveyed = project().getAerodrome().getObstacles().stream()
-                        .flatMap(obstacle -> SectionObstacles.survey(obstacle, fresh).stream()).toList();
-                live = Optional.of(of(AidLayouts.evaluate(aid.get(), rules())));
-            } catch (SitingException | IllegalArgumentException e) {
-                problem = Optional.of(String.valueOf(e.getMessage()));
-            }
-        }
+        aid = document.flatMap(open -> open.viewState().aid());
+        section = aid.map(chosen -> document.orElseThrow().evaluation(chosen).then(found -> Attempt.of(() -> of(found))))
+                .orElseGet(() -> Attempt.failure(NOTHING));
     }
 
-    private Project project() {
-        return document.orElseThrow().project();
-    }
-
-    /** Returns the rule set that the aid is laid out under. */
-    RuleSet rules() {
-        return ProjectRules.of(project(), aid.orElseThrow(), Optional.empty());
-    }
-
-    /** Returns the section of a layout that is tried out. */
-    SectionLive of(Siting siting) {
-        DrawnAid drawn = new DrawnAid(project(), host().orElseThrow(), aid.orElseThrow(), siting, frame.orElseThrow());
-        return new SectionLive(drawn, SectionObstacles.of(surveyed, siting.surface().map(SurfacePlan::geometry)), aeroplanes(), words);
+    /**
+     * Returns the section of an aid as it stands, or as it is tried out.
+     *
+     * @throws slopewright.siting.SitingException where it has no layout or no place
+     */
+    Section of(AidEvaluation evaluation) {
+        DrawnAid drawn = DrawnAid.of(evaluation, MessageTexts.renderer().inDecimalDegrees(!Preferences.isMinutes()));
+        return new Section(drawn, aeroplanes(), measure);
     }
 
     /** Returns the document. */
@@ -95,22 +76,22 @@ public final class SectionSource {
 
     /** Returns every aid of the project. */
     public List<ApproachAid> aids() {
-        return document.map(one -> Projects.aids(one.project())).orElse(List.of());
+        return document.map(open -> Projects.aids(open.project())).orElse(List.of());
     }
 
-    /** Returns the section, empty where there is no aid or it can not be worked out. */
-    public Optional<SectionLive> live() {
-        return live;
+    /** Returns the section, empty where there is no aid or it cannot be worked out. */
+    public Optional<Section> section() {
+        return section.value();
     }
 
-    /** Returns why the section of the aid can not be worked out. */
+    /** Returns why the section of the aid cannot be worked out. */
     public Optional<String> problem() {
-        return problem;
+        return aid.isEmpty() ? Optional.empty() : section.reason().map(MessageTexts::of);
     }
 
     /** Returns the aeroplanes in regular use at the aid whose eye-to-wheel height is known. */
     public List<AeroplaneGroup> groups() {
-        return host().map(one -> one.getRegularGroups().stream().filter(group -> group.getEyeToWheelM() != null).toList())
+        return host().map(end -> end.getRegularGroups().stream().filter(group -> group.getEyeToWheelM() != null).toList())
                 .orElse(List.of());
     }
 

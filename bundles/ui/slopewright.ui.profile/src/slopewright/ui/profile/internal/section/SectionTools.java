@@ -103,13 +103,13 @@ public final class SectionTools {
     }
 
     private void point(double x, double y) {
-        canvas.crosshair(canvas.live().map(live -> place(x, y)));
+        canvas.crosshair(canvas.section().map(section -> place(x, y)));
         target.read();
     }
 
     private void down(Event event) {
         canvas.control().setFocus();
-        if (canvas.live().isEmpty() || event.button > 2 || isDragging()) {
+        if (canvas.section().isEmpty() || event.button > 2 || isDragging()) {
             return;
         }
         grip = Optional.of(event.button == 2 ? new Grip(Grip.Kind.GROUND, Optional.empty(), Optional.empty())
@@ -190,7 +190,7 @@ public final class SectionTools {
         double by = setting - edge.unit().settingDeg();
         Optional<String> only = only(edge.unit(), event);
         SectionTrial.Result result = attempt(SectionEdits.turn(by, only));
-        canvas.highlight(result.live().map(live -> new BeamEdge(live.siting().units().stream()
+        canvas.highlight(result.section().map(section -> new BeamEdge(section.siting().units().stream()
                 .filter(unit -> unit.id().equals(edge.unit().id())).findFirst().orElse(edge.unit()), edge.angleDeg() + by)));
         String change = ScreenWords.signed(by, ScreenWords.degrees(Math.abs(by)));
         canvas.crosshair(Optional.of(place(event.x, event.y)));
@@ -206,7 +206,7 @@ public final class SectionTools {
         SectionTrial trying = trial();
         if (!isExact(event)) {
             double toSolved = only.isPresent() ? Double.NaN
-                    : solvedM.orElse(Double.NaN) - source.live().map(live -> live.siting().distanceM()).orElse(Double.NaN);
+                    : solvedM.orElse(Double.NaN) - source.section().map(section -> section.siting().distanceM()).orElse(Double.NaN);
             by = Math.abs(by - toSolved) * view().scale() < SNAP_PX ? toSolved : Math.round(by * STEPS_PER_M) / STEPS_PER_M;
         }
         SectionTrial.Result result = attempt(trying, SectionEdits.move(by, only));
@@ -224,7 +224,7 @@ public final class SectionTools {
     private SectionTrial.Result attempt(SectionTrial trying, Function<ApproachAid, RecordedEdit> wanted) {
         SectionTrial.Result result = trying.of(wanted);
         edit = result.problem().isPresent() ? Optional.empty() : Optional.of(wanted);
-        canvas.show(result.live().or(source::live));
+        canvas.show(result.section().or(source::section));
         return result;
     }
 
@@ -264,6 +264,6 @@ public final class SectionTools {
         edit = Optional.empty();
         canvas.note(Optional.empty());
         canvas.highlight(Optional.empty());
-        canvas.show(source.live());
+        canvas.show(source.section());
     }
 }

@@ -12,53 +12,61 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
-import slopewright.drawing.section.SectionLive;
+import slopewright.drawing.section.Section;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
-import slopewright.evaluation.AidLayouts;
-import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Projects;
-import slopewright.siting.Families;
+import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
-import slopewright.standards.RuleSet;
 import slopewright.ui.MessageTexts;
 
 /**
- * Tries an edit out on a copy of the aid and its surroundings, so that what is shown while something is dragged is what dropping it will
- * give. Obstacles are not copied; they were brought into the frame before.
+ * Tries an edit out on a copy of the aid and its runway or helipad, so that what is shown while something is dragged is what dropping it
+ * will give: the whole verdict about the aid, against everything that stands there in the document. Obstacles are not copied.
  */
 public final class SectionTrial {
 
-    /** Rules about obstacles are answered by the section itself. */
-    private static final String OBSTACLE_RULES = "OBS-";
-
     private final SectionSource source;
     private final ApproachAid copy;
-    private final RuleSet rules;
-    private final List<String> before;
+    private final ProjectEvaluation now;
+    private final Findings before;
+
+    /**
+     * What the rules say about the aid and its units.
+     *
+     * @param notMet    what the rules are called that are not met
+     * @param toClearUp how many outcomes are to be cleared up
+     */
+    public record Findings(List<String> notMet, int toClearUp) {
+
+        /** Stands where nothing could be worked out. */
+        static final Findings NONE = new Findings(List.of(), 0);
+    }
 
     /**
      * What an edit would give.
      *
-     * @param live    the section as it would be; empty where it can not be worked out
-     * @param broken  what the rules that would not be met are called
-     * @param before  what the rules are called that are not met now
-     * @param problem why the section can not be worked out
+     * @param section   the section as it would be; empty where it cannot be worked out
+     * @param obstacles everything that stands there against the obstacle surface, or why it cannot be compared
+     * @param findings  what the rules would say
+     * @param before    what they say now
+     * @param problem   why the section cannot be worked out
      */
-    public record Result(Optional<SectionLive> live, List<String> broken, List<String> before, Optional<String> problem) {
+    public record Result(Optional<Section> section, Attempt<SurfaceComparison> obstacles, Findings findings, Findings before,
+            Optional<String> problem) {
 
-        /** Returns whether no rule is broken and no obstacle stands through the surface. */
+        /** Returns whether every rule is met and everything that stands there was compared and stays below the surface. */
         public boolean isGood() {
-            return problem.isEmpty() && broken.isEmpty() && excessM().orElse(0) <= 0;
-        }
-
-        /** Returns how far the worst obstacle stands above the surface, metres. */
-        public OptionalDouble excessM() {
-            return live.map(one -> one.obstacles().worstExcessM()).orElse(OptionalDouble.empty());
+            return problem.isEmpty() && findings.notMet().isEmpty() && obstacles.value()
+                    .map(found -> found.isComplete() && !found.isPenetrated()).orElse(true);
         }
     }
 
@@ -98,8 +106,14 @@ public final class SectionTrial {
         copier.copy(source.document().orElseThrow().project());
         copier.copyReferences();
         copy = (ApproachAid) copier.get(aid);
-        rules = source.rules();
-        before = broken();
+        now = source.document().orElseThrow().evaluation();
+        before = findings(evaluation());
+    }
+
+    /** Returns what the copy gives as it is at the moment. */
+    private ProjectEvaluation evaluation() {
+        Project project = Projects.project(copy).orElseThrow();
+        return now.proposed(project);
     }
 
     /** Returns the unit of the copy that stands for a unit. */
@@ -109,11 +123,7 @@ public final class SectionTrial {
 
     /** Returns the distance that the rule set gives for the aid, metres, empty where it gives none. */
     public OptionalDouble solvedDistanceM() {
-        try {
-            return OptionalDouble.of(Families.site(String.valueOf(copy.getFamilyKey()), AidRequests.of(copy), rules).distanceM());
-        } catch (SitingException e) {
-            return OptionalDouble.empty();
-        }
+        return evaluation().aid(copy).solved().value().map(Siting::distanceM).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 
     /** Tries an edit of the aid out. */
@@ -123,22 +133,30 @@ public final class SectionTrial {
             trial = edit.apply(copy);
             trial.execute();
         } catch (EditException e) {
-            return new Result(Optional.empty(), List.of(), before, Optional.of(String.valueOf(e.getMessage())));
+            return failed(String.valueOf(e.getMessage()));
         }
         try {
-            return new Result(Optional.of(source.of(AidLayouts.evaluate(copy, rules))), broken(), before, Optional.empty());
-        } catch (SitingException | IllegalArgumentException e) {
-            return new Result(Optional.empty(), List.of(), before, Optional.of(String.valueOf(e.getMessage())));
+            ProjectEvaluation proposed = evaluation();
+            AidEvaluation proposal = proposed.aid(copy);
+            Section section = source.of(proposal);
+            return new Result(Optional.of(section), proposal.obstacles(), findings(proposed), before, Optional.empty());
+        } catch (SitingException e) {
+            return failed(MessageTexts.of(e.reason()));
+        } catch (IllegalArgumentException e) {
+            return failed(String.valueOf(e.getMessage()));
         } finally {
             trial.undo();
         }
     }
 
-    private List<String> broken() {
-        Project project = Projects.project(copy).orElseThrow();
-        return Checks.run(project, Optional.empty(), rule -> !rule.id().startsWith(OBSTACLE_RULES)).outcomes().stream()
-                .filter(outcome -> outcome.verdict() == Verdict.NOT_MET && isAbout(outcome)).map(Outcome::title).distinct()
-                .map(MessageTexts::of).toList();
+    private Result failed(String problem) {
+        return new Result(Optional.empty(), evaluation().aid(copy).obstacles(), Findings.NONE, before, Optional.of(problem));
+    }
+
+    private Findings findings(ProjectEvaluation proposed) {
+        List<Outcome> about = Checks.run(proposed, rule -> true).outcomes().stream().filter(this::isAbout).toList();
+        return new Findings(about.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET).map(Outcome::title).distinct()
+                .map(MessageTexts::of).toList(), (int) about.stream().filter(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP).count());
     }
 
     private boolean isAbout(Outcome outcome) {

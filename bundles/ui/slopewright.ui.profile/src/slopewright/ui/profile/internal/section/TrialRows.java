@@ -2,10 +2,11 @@ package slopewright.ui.profile.internal.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
-import slopewright.drawing.section.SectionLive;
-import slopewright.model.RunwayEnd;
+import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.siting.Siting;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.profile.internal.section.ReadoutPanel.Row;
 
@@ -25,44 +26,55 @@ final class TrialRows {
     static List<Row> of(SectionTrial.Result result) {
         List<Row> rows = new ArrayList<>();
         result.problem().ifPresent(problem -> rows.add(new Row("", problem, ReadoutPanel.Sign.BAD)));
-        result.live().ifPresent(live -> {
-            boolean atRunway = live.drawn().host() instanceof RunwayEnd;
-            Siting siting = live.siting();
-            String origin = Messages.get(atRunway ? "section.read.threshold" : "section.read.hover-point");
+        result.section().ifPresent(section -> {
+            Siting siting = section.siting();
+            String origin = Messages.get(section.drawn().atRunway() ? "section.read.threshold" : "section.read.hover-point");
             rows.add(Row.of(Messages.get("section.read.distance"), Messages.get("section.read.past", ScreenWords.exact(siting
                     .distanceM()), origin)));
             rows.add(Row.of(Messages.get("section.drag.eye"), Messages.get("section.read.over", ScreenWords.exact(siting.mehtM()),
                     origin)));
-            live.wheelHeightM().ifPresent(height -> rows.add(Row.of(Messages.get("section.drag.wheels"), Messages.get(height >= 0
+            section.wheelHeightM().ifPresent(height -> rows.add(Row.of(Messages.get("section.drag.wheels"), Messages.get(height >= 0
                     ? "section.read.over" : "section.read.under", ScreenWords.exact(Math.abs(height)), origin), height > 0)));
-            rows.add(obstacles(live, result));
+            rows.add(obstacles(result));
         });
         if (result.problem().isEmpty()) {
             rows.add(rules(result));
+            rows.add(toClearUp(result));
         }
         return rows;
     }
 
-    private static Row obstacles(SectionLive live, SectionTrial.Result result) {
+    /** The margin of the governing obstacle or survey point; a tick only where everything that is entered was compared. */
+    private static Row obstacles(SectionTrial.Result result) {
         String name = Messages.get("section.drag.obstacles");
-        if (live.siting().surface().isEmpty()) {
-            return Row.of(name, Messages.get("section.drag.no-surface"));
+        if (result.obstacles().value().isEmpty()) {
+            return Row.of(name, result.obstacles().reason().map(MessageTexts::of).orElse(""));
         }
-        if (result.excessM().isEmpty()) {
-            return Row.of(name, Messages.get("section.drag.no-obstacle"), true);
+        SurfaceComparison found = result.obstacles().value().get();
+        if (found.isPenetrated()) {
+            return Row.of(name, Messages.get("section.drag.through", ScreenWords.exact(-found.governingUnshielded().orElseThrow().marginM())), false);
         }
-        double excess = result.excessM().getAsDouble();
-        return Row.of(name, Messages.get(excess > 0 ? "section.drag.through" : "section.drag.clear", ScreenWords.exact(Math.abs(excess))),
-                excess <= 0);
+        if (!found.isComplete()) {
+            return Row.of(name, Messages.get(found.isUnsurveyed() ? "section.drag.no-survey" : "section.drag.not-all"));
+        }
+        OptionalDouble margin = found.marginM();
+        return margin.isEmpty() ? Row.of(name, Messages.get("section.drag.no-obstacle"), true)
+                : Row.of(name, Messages.get(margin.getAsDouble() < 0 ? "section.drag.shielded" : "section.drag.clear",
+                        ScreenWords.exact(Math.abs(margin.getAsDouble()))), true);
     }
 
     private static Row rules(SectionTrial.Result result) {
         String name = Messages.get("section.drag.rules");
-        List<String> broken = result.broken();
+        List<String> broken = result.findings().notMet();
         if (broken.isEmpty()) {
-            return Row.of(name, Messages.get("section.drag.all-met"), true);
+            return Row.of(name, Messages.get("section.drag.none-broken"), true);
         }
         String named = String.join(", ", broken.subList(0, Math.min(MOST_NAMED, broken.size())));
         return Row.of(name, Messages.get("section.drag.broken", broken.size(), named), false);
+    }
+
+    private static Row toClearUp(SectionTrial.Result result) {
+        return Row.of(Messages.get("section.drag.to-clear-up"), Messages.get("section.drag.of-before", result.findings().toClearUp(),
+                result.before().toClearUp()));
     }
 }

@@ -8,6 +8,7 @@ import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Style;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Words;
 import slopewright.siting.Colour;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;
@@ -18,8 +19,8 @@ import slopewright.siting.Signals;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
 
-/** The beams in a live section: their edges, and between them what a pilot sees there. */
-final class LiveBeams {
+/** The beams in a section: their edges, and between them what a pilot sees there. */
+final class SectionBeams {
 
     private static final double LAMP_MM = 0.75;
     private static final double LAMP_STEP_MM = 2;
@@ -32,17 +33,15 @@ final class LiveBeams {
 
     private final DrawnAid drawn;
     private final Siting siting;
-    private final LiveLines lines;
-    private final LiveLabels labels;
-    private final SectionWords words;
+    private final SectionLines lines;
+    private final SectionLabels labels;
     private final List<BeamEdge> edges;
 
-    LiveBeams(DrawnAid drawn, LiveLines lines, LiveLabels labels, SectionWords words) {
+    SectionBeams(DrawnAid drawn, SectionLines lines, SectionLabels labels) {
         this.drawn = drawn;
         this.siting = drawn.siting();
         this.lines = lines;
         this.labels = labels;
-        this.words = words;
         this.edges = BeamEdge.of(siting);
     }
 
@@ -80,10 +79,10 @@ final class LiveBeams {
 
     void texts() {
         for (BeamEdge edge : edges) {
-            double from = LiveLines.seenFromM(lines.window(), edge.unit().place(), edge.angleDeg());
+            double from = SectionLines.seenFromM(lines.window(), edge.unit().place(), edge.angleDeg());
             double end = from + 1 / lines.window().mmAlong();
             String name = edge.unit().edges().size() == 1 && siting.units().size() <= MOST_LAMPS ? edge.unit().id() + "  " : "";
-            labels.write(end, edge.heightM(end), name + words.angle(edge.angleDeg()), LETTERS_MM, LiveLabels.Side.ON_EDGE, Ink.UNIT,
+            labels.write(end, edge.heightM(end), name + drawn.language().write(Words.deg(edge.angleDeg())), LETTERS_MM, SectionLabels.Side.ON_EDGE, Ink.UNIT,
                     drawn.elementId(edge.unit()));
         }
         sectors(lines.window().minAlongM() + FROM_EDGE_MM / lines.window().mmAlong());
@@ -117,8 +116,8 @@ final class LiveBeams {
     private void sector(Sector sector) {
         double alongM = sector.alongM();
         double heightM = sector.heightM();
-        List<SeenUnit> lamps = sector.seen().seen().stream().filter(one -> one.offsetMin().isEmpty())
-                .sorted(Comparator.comparingDouble(one -> one.unit().place().rightM())).toList();
+        List<SeenUnit> lamps = sector.seen().seen().stream().filter(seen -> seen.offsetMin().isEmpty())
+                .sorted(Comparator.comparingDouble(seen -> seen.unit().place().rightM())).toList();
         double step = LAMP_STEP_MM / lines.window().mmAlong();
         int shown = lamps.size() > MOST_LAMPS ? 0 : lamps.size();
         if (shown > 0 && !labels.take(alongM, heightM, LAMP_MM, LAMP_STEP_MM * (shown - 1) + LAMP_MM, LAMP_MM)) {
@@ -128,8 +127,8 @@ final class LiveBeams {
             lines.disc(alongM + i * step, heightM, LAMP_MM, style(lamps.get(i).light()), "");
         }
         String meaning = String.join(" / ", sector.seen().meanings().values().stream()
-                .map(one -> words.say(SectionWords.Word.valueOf(one.name()))).toList());
-        labels.write(alongM + Math.max(0, shown - 0.2) * step, heightM, meaning, LETTERS_MM, LiveLabels.Side.RIGHT, Ink.DIMENSION, "");
+                .map(told -> drawn.language().write(Words.term("drawing.meaning." + told.key()))).toList());
+        labels.write(alongM + Math.max(0, shown - 0.2) * step, heightM, meaning, LETTERS_MM, SectionLabels.Side.RIGHT, Ink.DIMENSION, "");
     }
 
     /** A lamp that is not steady is a ring, one without light is empty and thin. */

@@ -3,34 +3,32 @@ package slopewright.drawing.section;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Style;
-import slopewright.evaluation.AidLayouts;
 import slopewright.model.ProfilePoint;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 
-/** The ground in a live section: the level of the origin, the runway's own profile and the surveyed ground of the units. */
-final class LiveGround {
+/** The ground in a section: the level of the origin, the runway's own profile and the surveyed ground of the units. */
+final class SectionGround {
 
     private final DrawnAid drawn;
-    private final LiveLines lines;
+    private final SectionLines lines;
 
-    LiveGround(DrawnAid drawn, LiveLines lines) {
+    SectionGround(DrawnAid drawn, SectionLines lines) {
         this.drawn = drawn;
         this.lines = lines;
     }
 
     void draw() {
         lines.line(Style.dashed(Ink.GROUND, 0.2), "", lines.window().minAlongM(), 0, lines.window().maxAlongM(), 0);
-        Optional<Double> datum = AidLayouts.datumM(drawn.host());
-        if (datum.isPresent() && drawn.host() instanceof RunwayEnd end) {
-            Projects.runway(end).ifPresent(runway -> centreLine(end, runway, datum.get()));
-            lines.pieces(Style.line(Ink.GROUND, 0.5), "", along(end.getSiteProfile(), 0, 1, datum.get()));
+        if (drawn.host() instanceof RunwayEnd end) {
+            double datum = drawn.frame().originElevationM();
+            Projects.runway(end).ifPresent(runway -> centreLine(end, runway, datum));
+            lines.pieces(Style.line(Ink.GROUND, 0.5), "", along(end.getSiteProfile(), 0, 1, datum));
         }
     }
 

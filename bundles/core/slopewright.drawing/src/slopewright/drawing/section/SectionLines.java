@@ -10,14 +10,14 @@ import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 
 /** Lines and symbols of a window; what lies outside of it is left out. */
-final class LiveLines {
+final class SectionLines {
 
     private static final double BEYOND_MM = 4;
 
     private final SectionWindow window;
     private final List<Mark> marks;
 
-    LiveLines(SectionWindow window, List<Mark> marks) {
+    SectionLines(SectionWindow window, List<Mark> marks) {
         this.window = window;
         this.marks = marks;
     }
@@ -69,10 +69,10 @@ final class LiveLines {
         if (Math.abs(way) < 1e-12) {
             return from >= least && from <= most;
         }
-        double one = (least - from) / way;
-        double other = (most - from) / way;
-        range[0] = Math.max(range[0], Math.min(one, other));
-        range[1] = Math.min(range[1], Math.max(one, other));
+        double atLeast = (least - from) / way;
+        double atMost = (most - from) / way;
+        range[0] = Math.max(range[0], Math.min(atLeast, atMost));
+        range[1] = Math.min(range[1], Math.max(atLeast, atMost));
         return range[0] < range[1];
     }
 
@@ -116,8 +116,21 @@ final class LiveLines {
     }
 
     /** Draws one line through many places, all of them seen. */
-    void path(Style style, List<ScenePoint> points) {
-        marks.add(new Mark.Path(points, false, style, ""));
+    void path(Style style, String id, List<ScenePoint> points) {
+        marks.add(new Mark.Path(points, false, style, id));
+    }
+
+    /** Draws a cross, millimetres to each side of a place. */
+    void cross(Style style, String id, double x, double y, double eachSideMm) {
+        double side = eachSideMm / window.mmAlong();
+        double up = eachSideMm / window.mmUp();
+        line(style, id, x - side, y - up, x + side, y + up);
+        line(style, id, x - side, y + up, x + side, y - up);
+    }
+
+    /** Returns what was drawn so far. */
+    List<Mark> marks() {
+        return marks;
     }
 
     /** Draws a disc. */
