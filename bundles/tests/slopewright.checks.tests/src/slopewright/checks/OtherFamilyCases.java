@@ -42,6 +42,13 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BAR-01", Result.PASS, "four", Bases::twoBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-01", Result.PASS, "six", Bases::threeBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-01", Result.FAIL, "three", Bases::twoBar, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("BAR-01", Result.FAIL, "three and one", Bases::twoBar,
+                sample -> sample.aid().getUnits().stream().filter(unit -> unit.getBar() == 2).findFirst().orElseThrow().setBar(1)));
+        cases.add(RuleCase.of("BAR-01", Result.FAIL, "one of a bar on the other side", Bases::twoBar,
+                sample -> sample.unit(0).setRightM(-sample.unit(0).getRightM())));
+        cases.add(RuleCase.of("BAR-01", Result.PASS, "one on each bar", Bases::twoBar, sample -> {
+            sample.aid().getUnits().removeIf(unit -> unit.getLabel().endsWith("2"));
+        }));
         cases.add(RuleCase.of("BAR-02", Result.PASS, "700 ft", Bases::twoBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-02", Result.PASS, "500 ft", Bases::twoBar, sample -> moveBar(sample, 2, -60.96)));
         cases.add(RuleCase.of("BAR-02", Result.FAIL, "499 ft", Bases::twoBar, sample -> moveBar(sample, 2, -61.26)));
@@ -79,6 +86,8 @@ final class OtherFamilyCases {
     private static void tForms(List<RuleCase> cases) {
         cases.add(RuleCase.of("TF-01", Result.PASS, "twenty", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-01", Result.FAIL, "nineteen", Bases::tForm, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("TF-01", Result.FAIL, "a leg unit counted to the wing bar", Bases::tForm,
+                sample -> named(sample, "U2-left").setBar(1)));
         cases.add(RuleCase.of("TF-02", Result.PASS, "45, 90, 90 m", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-02", Result.PASS, "8 m off of 90", Bases::tForm,
                 sample -> named(sample, "D3-left").setAlongM(named(sample, "D3-left").getAlongM() + 8)));
@@ -239,6 +248,8 @@ final class OtherFamilyCases {
     private static void panels(List<RuleCase> cases) {
         cases.add(RuleCase.of("PANEL-01", Result.PASS, "three", Bases::panels, Sample::unchanged));
         cases.add(RuleCase.of("PANEL-01", Result.FAIL, "two", Bases::panels, sample -> sample.aid().getUnits().remove(0)));
+        cases.add(RuleCase.of("PANEL-01", Result.FAIL, "one before two", Bases::panels,
+                sample -> sample.units(unit -> unit.setBar(3 - unit.getBar()))));
         cases.add(RuleCase.of("PANEL-02", Result.PASS, "0.799 m on 15.24 m", Bases::panels, Sample::unchanged));
         // The building rule of 20 to 1 is 2.862 degrees and misses 3 degrees.
         cases.add(RuleCase.of("PANEL-02", Result.FAIL, "20 to 1", Bases::panels, sample -> ofBar(sample, 1,

@@ -172,8 +172,17 @@ public final class AidFacts {
 
     /** Returns the layout that the rule set gives at the mean place of the units, whatever they are set to. */
     public Siting wantedAtUnits() {
+        return site(atUnits().build());
+    }
+
+    private SitingRequest.Builder atUnits() {
         double alongM = units().stream().mapToDouble(UnitAt::alongM).average().orElseThrow();
-        return site(atLens(0).set(Input.DISTANCE, alongM).build());
+        return atLens(0).set(Input.DISTANCE, alongM);
+    }
+
+    /** Returns the same layout with so many units. */
+    public Siting wantedAtUnits(int count) {
+        return site(atUnits().set(Input.UNITS, (double) count).build());
     }
 
     /** Returns the approach slope, decimal degrees; it is known even where the settings make no signal. */
