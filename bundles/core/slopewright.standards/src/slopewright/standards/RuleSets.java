@@ -25,7 +25,7 @@ public final class RuleSets {
     /**
      * Finds a rule set.
      *
-     * @param name its key, or key and edition joined by a colon: {@code icao} or {@code icao:later}
+     * @param name its key, or key and edition joined by a colon: {@code icao} or {@code icao:5th}
      * @return the rule set, empty where there is none of that name
      */
     public static Optional<RuleSet> find(String name) {

@@ -20,22 +20,22 @@ final class Bases {
     }
 
     static Sample row() {
-        return Sample.runway("icao", "four-unit-row");
+        return Sample.runway("icao:5th", "four-unit-row");
     }
 
     static Sample rowBothSides() {
-        return Sample.runway("icao", "four-unit-row", sample -> sample.aid().setSide(AidSide.BOTH));
+        return Sample.runway("icao:5th", "four-unit-row", sample -> sample.aid().setSide(AidSide.BOTH));
     }
 
     static Sample rowCodeTwo() {
-        return Sample.runway("icao", "four-unit-row", sample -> {
+        return Sample.runway("icao:5th", "four-unit-row", sample -> {
             sample.runway().setCodeNumber(2);
             sample.runway().setWidthM(30.0);
         });
     }
 
     static Sample pairCodeTwo() {
-        return Sample.runway("icao", "two-unit-row", sample -> sample.runway().setCodeNumber(2));
+        return Sample.runway("icao:5th", "two-unit-row", sample -> sample.runway().setCodeNumber(2));
     }
 
     static Sample usRow() {
@@ -43,7 +43,7 @@ final class Bases {
     }
 
     static Sample rowBesideGlidePath() {
-        return Sample.runway("icao", "four-unit-row", sample -> {
+        return Sample.runway("icao:5th", "four-unit-row", sample -> {
             sample.glidePath();
             sample.host().setApproachType(ApproachType.PRECISION_CAT_I);
             sample.aid().setSettings(SettingsForm.GLIDE_PATH);
@@ -68,7 +68,7 @@ final class Bases {
     }
 
     static Sample tForm() {
-        return Sample.runway("icao", "t-form");
+        return Sample.runway("icao:5th", "t-form");
     }
 
     static Sample twoBar() {
@@ -88,11 +88,11 @@ final class Bases {
     }
 
     static Sample padRow() {
-        return Sample.helipad("icao", "four-unit-row", 4);
+        return Sample.helipad("icao:5th", "four-unit-row", 4);
     }
 
     static Sample padSector() {
-        return Sample.helipad("icao", "heliport-sector", 6);
+        return Sample.helipad("icao:5th", "heliport-sector", 6);
     }
 
     static Sample padPair() {

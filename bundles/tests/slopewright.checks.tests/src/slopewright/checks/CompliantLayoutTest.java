@@ -57,7 +57,7 @@ class CompliantLayoutTest {
 
     @Test
     void aFamilyThatTheRuleSetDoesNotCoverIsNoPass() {
-        Sample sample = Sample.runway("icao", "t-form");
+        Sample sample = Sample.runway("icao:5th", "t-form");
         CheckResult result = Checks.run(sample.project(), Optional.of("faa"));
         assertTrue(result.outcomes().stream().anyMatch(outcome -> outcome.rule().equals("DATA-07") && outcome.result() == Result.FAIL));
         assertTrue(result.outcomes().stream().noneMatch(outcome -> outcome.rule().startsWith("OBS-0")
@@ -66,8 +66,8 @@ class CompliantLayoutTest {
 
     @Test
     void noRuleEvaluatedIsNoPass() {
-        Sample sample = Sample.runway("icao", "four-unit-row");
-        CheckResult result = Checks.run(sample.project(), Optional.of("icao"), rule -> false);
+        Sample sample = Sample.runway("icao:5th", "four-unit-row");
+        CheckResult result = Checks.run(sample.project(), Optional.of("icao:5th"), rule -> false);
         assertFalse(result.anythingEvaluated());
         assertTrue(result.outcomes().isEmpty());
     }
@@ -76,10 +76,10 @@ class CompliantLayoutTest {
     @Test
     void anAidMayNameItsOwnRuleSet() {
         Sample sample = Sample.runway("faa", "two-bar", made -> made.aid().setHeightGroup(3));
-        sample.project().setRuleSetKey("icao");
+        sample.project().setRuleSetKey("icao:5th");
         sample.aid().setRuleSetKey("faa");
         assertEquals(Result.PASS, result(Checks.run(sample.project(), Optional.empty()), "DATA-07"));
-        assertEquals(Result.FAIL, result(Checks.run(sample.project(), Optional.of("icao")), "DATA-07"));
+        assertEquals(Result.FAIL, result(Checks.run(sample.project(), Optional.of("icao:5th")), "DATA-07"));
     }
 
     /** An aid that names an unknown rule set is checked under that of the project, and the name is a finding. */

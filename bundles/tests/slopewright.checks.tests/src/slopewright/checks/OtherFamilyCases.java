@@ -148,7 +148,7 @@ final class OtherFamilyCases {
 
     /** A T form of the nominal 15 m. */
     private static Sample nominal(double slopeDeg) {
-        return Sample.runway("icao", "t-form", sample -> {
+        return Sample.runway("icao:5th", "t-form", sample -> {
             sample.aid().setSlopeDeg(slopeDeg);
             sample.aid().setTargetEyeHeightM(15.0);
         });

@@ -43,9 +43,9 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-01", Result.NOT_EVALUATED, "none", Bases::row, sample -> sample.aid().getUnits().clear()));
         cases.add(RuleCase.of("ROW-02", Result.PASS, "left", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-02", Result.PASS, "both", Bases::rowBothSides, Sample::unchanged));
-        cases.add(RuleCase.of("ROW-02", Result.FAIL, "right", () -> Sample.runway("icao", "four-unit-row",
+        cases.add(RuleCase.of("ROW-02", Result.FAIL, "right", () -> Sample.runway("icao:5th", "four-unit-row",
                 sample -> sample.aid().setSide(AidSide.RIGHT)), Sample::unchanged));
-        cases.add(RuleCase.of("ROW-02", Result.FAIL, "right, with a reason", () -> Sample.runway("icao", "four-unit-row",
+        cases.add(RuleCase.of("ROW-02", Result.FAIL, "right, with a reason", () -> Sample.runway("icao:5th", "four-unit-row",
                 sample -> sample.aid().setSide(AidSide.RIGHT)), sample -> sample.aid().setRemarks("a river on the left")));
         cases.add(RuleCase.of("ROW-02", Result.FAIL, "left, but on the right", Bases::row,
                 sample -> sample.units(unit -> unit.setRightM(-unit.getRightM()))));

@@ -34,11 +34,11 @@ public final class TrialRun implements Runnable {
     @Override
     public void run() {
         assertTrue(Families.find(TrialRow.KEY).isPresent(), "it is registered");
-        same("on the left", family -> Sample.runway("icao", family));
-        same("on both sides", family -> Sample.runway("icao", family, sample -> sample.aid().setSide(AidSide.BOTH)));
+        same("on the left", family -> Sample.runway("icao:5th", family));
+        same("on both sides", family -> Sample.runway("icao:5th", family, sample -> sample.aid().setSide(AidSide.BOTH)));
         same("US", family -> Sample.runway("faa", family, sample -> sample.aid().setHeightGroup(3)));
-        same("beside a glide path", family -> Sample.runway("icao", family, Sample::glidePath));
-        same("at a helipad", family -> Sample.helipad("icao", family, 4));
+        same("beside a glide path", family -> Sample.runway("icao:5th", family, Sample::glidePath));
+        same("at a helipad", family -> Sample.helipad("icao:5th", family, 4));
         same("reversed", family -> changed(family, sample -> sample.unit(0).setSettingDeg(2.0)));
         same("under an obstacle", family -> changed(family, sample -> sample.obstacle("mast", -2060, 0, 180)));
         same("half known", family -> changed(family, sample -> sample.unit(1).setSettingDeg(null)));
@@ -47,7 +47,7 @@ public final class TrialRun implements Runnable {
     }
 
     private static Sample changed(String family, Consumer<Sample> change) {
-        Sample sample = Sample.runway("icao", family);
+        Sample sample = Sample.runway("icao:5th", family);
         change.accept(sample);
         return sample;
     }

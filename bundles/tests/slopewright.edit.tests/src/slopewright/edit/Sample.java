@@ -18,7 +18,7 @@ import slopewright.standards.RuleSets;
 /** A small invented site: one runway of 1800 m with two ends at 50 m and 54 m and one aeroplane group. */
 final class Sample {
 
-    static final RuleSet ICAO = RuleSets.find("icao").orElseThrow();
+    static final RuleSet ICAO = RuleSets.find("icao:5th").orElseThrow();
 
     final Project project = SlopewrightFactory.eINSTANCE.createProject();
     final Aerodrome aerodrome = SlopewrightFactory.eINSTANCE.createAerodrome();
@@ -28,7 +28,7 @@ final class Sample {
 
     Sample() {
         project.setName("Invented site");
-        project.setRuleSetKey("icao");
+        project.setRuleSetKey("icao:5th");
         project.setAerodrome(aerodrome);
         aerodrome.setIdentifier("ZZED");
         Runway runway = SlopewrightFactory.eINSTANCE.createRunway();

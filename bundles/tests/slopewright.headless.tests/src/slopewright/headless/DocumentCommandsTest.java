@@ -68,7 +68,7 @@ class DocumentCommandsTest {
     void theSitingOfAReportIsThatOfTheCommandLine() throws IOException {
         Path out = folder.resolve("a.html");
         assertEquals(0, Words.run("report", DEMO, "-o", out.toString(), "--date", "2026-06-01").code());
-        JsonNode sited = Words.run("site", DEMO, "--family", "four-unit-row", "--end", "27", "--rule-set", "icao", "--json").json();
+        JsonNode sited = Words.run("site", DEMO, "--family", "four-unit-row", "--end", "27", "--rule-set", "icao:5th", "--json").json();
         for (String name : new String[] {"distanceM", "eyeHeightOverThresholdM", "wheelClearanceM"}) {
             String expected = String.format(Locale.ROOT, "%.2f", sited.get(name).asDouble());
             assertTrue(text(out).contains(" " + expected + " "), name + " " + expected);

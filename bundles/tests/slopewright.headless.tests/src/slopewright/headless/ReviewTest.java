@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ReviewTest {
 
     private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
-    private static final String ROW = "--family four-unit-row --rule-set icao --slope-deg 3 --runway-width-m 45 --code 4 --approach visual"
+    private static final String ROW = "--family four-unit-row --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 4 --approach visual"
             + " --eye-to-wheel-m 5 ";
 
     @TempDir
@@ -40,7 +40,7 @@ class ReviewTest {
 
     @Test
     void oneSideOfATwoSidedFamilyIsRefused() {
-        refused(Words.line("site --json --family t-form --rule-set icao --slope-deg 3 --runway-width-m 45 --code 4 --side left"),
+        refused(Words.line("site --json --family t-form --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 4 --side left"),
                 "both sides");
         refused(Words.line("site --json --family two-bar --rule-set faa --slope-deg 3 --runway-width-m 45 --eye-height-m 12 --units 12"
                 + " --side left"), "both sides");
@@ -85,7 +85,7 @@ class ReviewTest {
     @Test
     void theReasonWhyThereIsNoSurfaceIsSaidAlone() throws IOException {
         Path points = Files.writeString(folder.resolve("p.csv"), "id,alongM,rightM,heightM\na,-500,0,1\n");
-        Words surface = Words.line("surface --family four-unit-row --rule-set icao --slope-deg 3 --runway-width-m 45 --code 1"
+        Words surface = Words.line("surface --family four-unit-row --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 1"
                 + " --approach visual --eye-to-wheel-m 2 --points " + points);
         refused(surface, "prints no slope");
         assertFalse(surface.err().contains("layout is used"), surface.err());

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The documents of {@code site} and {@code signal}. */
 class SiteAndSignalTest {
 
-    private static final String ROW = "site --json --family four-unit-row --rule-set icao --slope-deg 3 --runway-width-m 45 --code 4"
+    private static final String ROW = "site --json --family four-unit-row --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 4"
             + " --approach instrument --eye-to-wheel-m 6.63";
 
     private static List<String> names(JsonNode node) {
@@ -76,7 +76,7 @@ class SiteAndSignalTest {
     @CsvSource({"3.6, WWWW, well-above", "3.3, RWWW, above", "3.0, RRWW, on-slope", "2.7, RRRW, below", "2.4, RRRR, well-below"})
     void signalReadsTheRow(double elevationDeg, String pattern, String meaning) {
         double height = 2000 * Math.tan(Math.toRadians(elevationDeg));
-        JsonNode signal = Words.line("signal --json --family four-unit-row --rule-set icao --slope-deg 3 --distance-m 300 "
+        JsonNode signal = Words.line("signal --json --family four-unit-row --rule-set icao:5th --slope-deg 3 --distance-m 300 "
                 + "--runway-width-m 45"
                 + " --along-m -1700 --height-m " + height).json();
         StringBuilder seen = new StringBuilder();
@@ -136,7 +136,7 @@ class SiteAndSignalTest {
     @CsvSource(delimiter = '|', value = {
         "site | --family is missing",
         "site --family lantern | there is no family ‘lantern’",
-        "site --family two-bar --rule-set icao --slope-deg 3 | does not cover",
+        "site --family two-bar --rule-set icao:5th --slope-deg 3 | does not cover",
         "site --family four-unit-row --rule-set moon | there is no rule set 'moon'",
         "site --family four-unit-row --slope-deg 3 --runway-width-m 45 --code 4 | eye-to-wheel-m",
         "site --family four-unit-row --eye-to-wheel-m 5 --runway-width-m 45 --code 4 | slope-deg",

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The documents and exit codes of {@code surface} and {@code compare}, and the lists. */
 class SurfaceTest {
 
-    private static final String ROW = "surface --json --family four-unit-row --rule-set icao --slope-deg 3 --runway-width-m 45 --code 4"
+    private static final String ROW = "surface --json --family four-unit-row --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 4"
             + " --approach instrument --eye-to-wheel-m 6.63 --points ";
 
     @TempDir

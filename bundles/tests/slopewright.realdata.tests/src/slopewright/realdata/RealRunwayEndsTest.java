@@ -45,7 +45,7 @@ class RealRunwayEndsTest {
     private static final double BOUNDARY_DEG = 2 + 50 / 60.0;
     private static final double MILLIMETRE = 0.001;
 
-    private final RuleSet rules = RuleSets.find("icao").orElseThrow();
+    private final RuleSet rules = RuleSets.find("icao:5th").orElseThrow();
     private final Map<String, Integer> refused = new TreeMap<>();
     private final List<String> faults = new ArrayList<>();
     private int sited;

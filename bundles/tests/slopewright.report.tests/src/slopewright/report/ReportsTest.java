@@ -171,7 +171,7 @@ class ReportsTest {
     @Test
     void drawingsComeInFourForms() throws ReportException, IOException {
         ApproachAid aid = Projects.aids(Demo.project("harrow-vale")).get(0);
-        Scene scene = PlanScene.layout(DrawnAid.of(aid, AidLayouts.evaluate(aid, RuleSets.find("icao").orElseThrow())));
+        Scene scene = PlanScene.layout(DrawnAid.of(aid, AidLayouts.evaluate(aid, RuleSets.find("icao:5th").orElseThrow())));
         for (Drawings.Format format : Drawings.Format.values()) {
             assertArrayEquals(Drawings.write(scene, format), Drawings.write(scene, format), format.name());
         }

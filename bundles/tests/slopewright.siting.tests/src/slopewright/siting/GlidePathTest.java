@@ -26,7 +26,7 @@ class GlidePathTest {
     }
 
     private static Siting icao(SitingRequest.Builder request) {
-        return Families.site("four-unit-row", request.build(), rules("icao"));
+        return Families.site("four-unit-row", request.build(), rules("icao:5th"));
     }
 
     /** (15 + 2.2) cot 3 deg = 17.2 x 19.0811367 = 328.196; eye height 328.196 tan 2 deg 43 min = 15.573; clearance less 6.63. */
@@ -89,7 +89,7 @@ class GlidePathTest {
 
     @Test
     void twoUnitsKeepTheirSettings() {
-        Siting siting = Families.site("two-unit-row", besideGlidePath().set(Input.GLIDE_PATH_ORIGIN, 300.0).build(), rules("icao"));
+        Siting siting = Families.site("two-unit-row", besideGlidePath().set(Input.GLIDE_PATH_ORIGIN, 300.0).build(), rules("icao:5th"));
         assertEquals(2.75, unit(siting, "A").settingDeg(), 1e-9);
     }
 

@@ -41,7 +41,7 @@ class InputsTest {
     @Test
     void theMissingInputsCanBeAskedFor() {
         SitingException refused = assertThrows(SitingException.class,
-                () -> Families.site("four-unit-row", runway().set(Input.EYE_HEIGHT, null).build(), rules("icao")));
+                () -> Families.site("four-unit-row", runway().set(Input.EYE_HEIGHT, null).build(), rules("icao:5th")));
         assertEquals(List.of(Input.EYE_TO_WHEEL, Input.EYE_HEIGHT), refused.missing());
         assertEquals(List.of(), new SitingException(Message.of("siting.no-surface")).missing());
     }
@@ -50,15 +50,15 @@ class InputsTest {
     void aChosenClearanceMustBeGiven() {
         SitingRequest.Builder request = runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, 6.0)
                 .clearance(SitingRequest.Clearance.CHOSEN);
-        assertTrue(refusal("four-unit-row", "icao", request).contains("clearance-m"));
-        Siting siting = Families.site("four-unit-row", request.set(Input.CHOSEN_CLEARANCE, 4.0).build(), rules("icao"));
+        assertTrue(refusal("four-unit-row", "icao:5th", request).contains("clearance-m"));
+        Siting siting = Families.site("four-unit-row", request.set(Input.CHOSEN_CLEARANCE, 4.0).build(), rules("icao:5th"));
         assertEquals(10, siting.mehtM(), 1e-9);
         assertEquals(5, number(note(siting, "siting.note.clearance-under-minimum"), 2));
     }
 
     @Test
     void aGlidePathNeedsTheEyeToAntennaHeight() {
-        String message = refusal("four-unit-row", "icao", runway().set(Input.GLIDE_PATH_ORIGIN, 300.0));
+        String message = refusal("four-unit-row", "icao:5th", runway().set(Input.GLIDE_PATH_ORIGIN, 300.0));
         assertTrue(message.contains("eye-to-antenna-min-m") && message.contains("eye-to-antenna-max-m"), message);
     }
 
@@ -81,7 +81,7 @@ class InputsTest {
     @ParameterizedTest
     @CsvSource({"14, outside the table", "-1, more than zero"})
     void anAeroplaneOutsideTheTableIsRefused(double eyeToWheelM, String word) {
-        String message = refusal("four-unit-row", "icao", runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, eyeToWheelM));
+        String message = refusal("four-unit-row", "icao:5th", runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, eyeToWheelM));
         assertTrue(message.contains(word), message);
     }
 
@@ -89,14 +89,14 @@ class InputsTest {
     void heightGroupsAreTheUnitedStates() {
         SitingRequest.Builder fifth = runway().set(Input.EYE_HEIGHT, null).set(Input.HEIGHT_GROUP, 5.0);
         assertTrue(refusal("four-unit-row", "faa", fifth).contains("height group 5"));
-        assertTrue(refusal("four-unit-row", "icao", fifth.set(Input.HEIGHT_GROUP, 2.0)).contains("no height groups"));
+        assertTrue(refusal("four-unit-row", "icao:5th", fifth.set(Input.HEIGHT_GROUP, 2.0)).contains("no height groups"));
         String noTable = refusal("four-unit-row", "faa", runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, 6.0));
         assertTrue(noTable.contains("no table of wheel clearances"), noTable);
     }
 
     @Test
     void theGreatestEyeToAntennaHeightIsNotTheSmaller() {
-        String message = refusal("four-unit-row", "icao", runway().set(Input.GLIDE_PATH_ORIGIN, 300.0).set(Input.EYE_TO_ANTENNA_MIN, 3.0)
+        String message = refusal("four-unit-row", "icao:5th", runway().set(Input.GLIDE_PATH_ORIGIN, 300.0).set(Input.EYE_TO_ANTENNA_MIN, 3.0)
                 .set(Input.EYE_TO_ANTENNA_MAX, 2.0));
         assertTrue(message.contains("eye-to-antenna-max-m"), message);
     }
@@ -105,9 +105,9 @@ class InputsTest {
     @Test
     void lensHeightAndGroundExcludeEachOther() {
         SitingRequest.Builder both = runway().set(Input.LENS_HEIGHT, 1.0).set(Input.GROUND_SLOPE, 0.5);
-        assertTrue(refusal("four-unit-row", "icao", both).contains("exclude each other"));
+        assertTrue(refusal("four-unit-row", "icao:5th", both).contains("exclude each other"));
         Profile ground = Profile.of(new double[] {0, 900}, new double[] {0, 1});
-        assertTrue(refusal("t-form", "icao", runway().set(Input.LENS_HEIGHT, 1.0).ground(ground)).contains("exclude each other"));
+        assertTrue(refusal("t-form", "icao:5th", runway().set(Input.LENS_HEIGHT, 1.0).ground(ground)).contains("exclude each other"));
     }
 
     @ParameterizedTest
@@ -132,15 +132,15 @@ class InputsTest {
     @ParameterizedTest
     @CsvSource({"1.8", "2.84", "steep"})
     void theRedLimitMayOnlyBeRaisedUnderTheFlyUpUnits(String limit) {
-        assertTrue(refusal("t-form", "icao", runway().option("red-limit-deg", limit)).contains("red limit"));
+        assertTrue(refusal("t-form", "icao:5th", runway().option("red-limit-deg", limit)).contains("red limit"));
     }
 
     @Test
     void sidesThatAFamilyDoesNotHaveAreRefused() {
         assertTrue(refusal("tri-colour", "faa", runway().side(Side.BOTH)).contains("one unit"));
-        assertTrue(refusal("t-form", "icao", runway().side(Side.RIGHT)).contains("t-form-abbreviated"));
-        assertTrue(refusal("t-form-abbreviated", "icao", runway().side(Side.BOTH)).contains("t-form"));
-        assertTrue(refusal("four-unit-row", "icao", runway().option("layout", "enlarged")).contains("enlarged"));
+        assertTrue(refusal("t-form", "icao:5th", runway().side(Side.RIGHT)).contains("t-form-abbreviated"));
+        assertTrue(refusal("t-form-abbreviated", "icao:5th", runway().side(Side.BOTH)).contains("t-form"));
+        assertTrue(refusal("four-unit-row", "icao:5th", runway().option("layout", "enlarged")).contains("enlarged"));
     }
 
     @Test

@@ -26,7 +26,7 @@ class LevelCorrectionTest {
     private static final double TAN_M = Math.tan(Math.toRadians(2.8));
 
     private static Siting row(SitingRequest request) {
-        return Families.site("four-unit-row", request, rules("icao"));
+        return Families.site("four-unit-row", request, rules("icao:5th"));
     }
 
     /** D = (eye height - lens) cot 2 deg 48 min, worked with cot = 20.4465. */
@@ -126,9 +126,9 @@ class LevelCorrectionTest {
     @ParameterizedTest
     @CsvSource({"0.8, 0", "-1.2, 0.5", "0, -0.6"})
     void theTFormKeepsItsHeightsOnASlope(double slopePercent, double aboveM) {
-        Siting level = Families.site("t-form-abbreviated", runway().build(), rules("icao"));
+        Siting level = Families.site("t-form-abbreviated", runway().build(), rules("icao:5th"));
         Siting sloped = Families.site("t-form-abbreviated",
-                runway().set(Input.GROUND_SLOPE, slopePercent).set(Input.LENS_ABOVE_GROUND, aboveM).build(), rules("icao"));
+                runway().set(Input.GROUND_SLOPE, slopePercent).set(Input.LENS_ABOVE_GROUND, aboveM).build(), rules("icao:5th"));
         for (UnitPlan unit : sloped.units()) {
             if (unit.bar() > 1) {
                 double tan = Math.tan(Math.toRadians(unit.settingDeg()));

@@ -16,7 +16,7 @@ import slopewright.standards.RuleSets;
 /** How flashes and pulses go on and off; time is an input. */
 class LightRhythmTest {
 
-    private static final RuleSet ICAO = RuleSets.find("icao").orElseThrow();
+    private static final RuleSet ICAO = RuleSets.find("icao:5th").orElseThrow();
     private static final RuleSet FAA = RuleSets.find("faa").orElseThrow();
     private static final UnitPlan UNIT = new UnitPlan("1", 1, new FramePoint(0, 0, 0), 3, 0,
             List.of(new SectorEdge(2.5, 0, Light.PULSATING_RED, Light.RED), new SectorEdge(2.825, 0, Light.RED, Light.WHITE),

@@ -21,7 +21,7 @@ import slopewright.geometry.FramePoint;
 /** What an eye sees off the axis, in the change of colours, abeam and behind. */
 class SignalsTest {
 
-    private static final Siting ROW = Families.site("four-unit-row", runway().build(), rules("icao"));
+    private static final Siting ROW = Families.site("four-unit-row", runway().build(), rules("icao:5th"));
 
     /** Sectors are planes square to the azimuth: 800 m aside the slant distance is 28 % longer, the elevation along the axis the same. */
     @ParameterizedTest
@@ -80,7 +80,7 @@ class SignalsTest {
 
     @Test
     void twoRowsMustAgree() {
-        Siting both = Families.site("four-unit-row", runway().side(Side.BOTH).build(), rules("icao"));
+        Siting both = Families.site("four-unit-row", runway().side(Side.BOTH).build(), rules("icao:5th"));
         assertEquals(Meaning.ON_SLOPE, Signals.observe(both, eye(both, 3000, 3)).meaning());
         List<UnitPlan> sagging = both.units().stream().map(unit -> unit.place().rightM() > 0 ? unit.raised(0.5) : unit).toList();
         Observation seen = Signals.observe(Families.get("four-unit-row"), sagging, both.reference(), eye(both, 3000, 3));

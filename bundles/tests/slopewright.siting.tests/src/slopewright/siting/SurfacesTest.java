@@ -35,7 +35,7 @@ class SurfacesTest {
         "t-form, false, 2, 1.9, 60, 150, 10, 15000", "t-form-abbreviated, true, 3, 1.9, 60, 300, 15, 15000"})
     void fromThePrintedTable(String family, boolean instrument, double code, double slopeDeg, double startM, double innerEdgeM,
             double divergencePercent, double lengthM) {
-        Siting siting = Families.site(family, runway().set(Input.CODE, code).approach(instrument ? Approach.INSTRUMENT : Approach.VISUAL).build(), rules("icao"));
+        Siting siting = Families.site(family, runway().set(Input.CODE, code).approach(instrument ? Approach.INSTRUMENT : Approach.VISUAL).build(), rules("icao:5th"));
         SurfacePlan surface = siting.surface().orElseThrow();
         assertEquals(slopeDeg, surface.slopeDeg(), 1e-9);
         assertEquals(-startM, surface.startAlongM(), 1e-9);
@@ -50,7 +50,7 @@ class SurfacesTest {
 
     @Test
     void theWidenedSettingsLowerTheSurface() {
-        Siting siting = Families.site("four-unit-row", runway().settings(SitingRequest.Settings.GLIDE_PATH).build(), rules("icao"));
+        Siting siting = Families.site("four-unit-row", runway().settings(SitingRequest.Settings.GLIDE_PATH).build(), rules("icao:5th"));
         assertEquals(1.847, siting.surface().orElseThrow().slopeDeg(), 0.0005);
     }
 
@@ -62,15 +62,15 @@ class SurfacesTest {
         assertTrue(older.surface().isEmpty());
         assertEquals("surface.none-printed", older.noSurface().orElseThrow().key());
         assertEquals(1, number(older.noSurface().orElseThrow(), 2));
-        for (String name : List.of("icao:later", "easa")) {
+        for (String name : List.of("icao:9th", "easa")) {
             assertEquals(-30, Families.site("four-unit-row", request, rules(name)).surface().orElseThrow().startAlongM(), 1e-9);
         }
-        assertTrue(Families.site("two-unit-row", runway().set(Input.CODE, 3.0).build(), rules("icao")).surface().isEmpty());
+        assertTrue(Families.site("two-unit-row", runway().set(Input.CODE, 3.0).build(), rules("icao:5th")).surface().isEmpty());
     }
 
     @Test
     void withoutACodeNumberThereIsNoneAndANoteSaysWhy() {
-        Siting siting = Families.site("four-unit-row", runway().set(Input.CODE, null).build(), rules("icao"));
+        Siting siting = Families.site("four-unit-row", runway().set(Input.CODE, null).build(), rules("icao:5th"));
         assertTrue(siting.surface().isEmpty());
         assertEquals(Message.of("surface.none-without-code", Input.CODE.message()), siting.noSurface().orElseThrow());
     }
@@ -95,7 +95,7 @@ class SurfacesTest {
     @Test
     void withoutTheUnshiftedDistanceASurfaceFromTheIndicatorIsNone() {
         UnshiftedDistance unknown = UnshiftedDistance.unknown(Message.of("siting.missing", Input.EYE_TO_WHEEL.message()));
-        for (String name : List.of("icao:9th", "icao:later", "easa")) {
+        for (String name : List.of("icao:5th", "icao:9th", "easa")) {
             Siting solved = Families.site("four-unit-row", runway().build(), rules(name));
             Siting standing = Families.get("four-unit-row").assess(runway().build(), rules(name), solved.units(), unknown);
             assertTrue(standing.surface().isEmpty(), name);
@@ -110,7 +110,7 @@ class SurfacesTest {
 
     /** EASA Table M-2: the start lies D1 + 60 m from the indicator; moved 40 m on, the surface moves with it. Older: it stays. */
     @ParameterizedTest
-    @CsvSource({"icao:5th, -60", "icao:later, -20", "easa, -20"})
+    @CsvSource({"icao:5th, -60", "icao:9th, -20", "easa, -20"})
     void aMovedIndicatorTakesTheLaterSurfaceAlong(String ruleSet, double startM) {
         Siting solved = Families.site("four-unit-row", runway().build(), rules(ruleSet));
         assertEquals(-60, solved.surface().orElseThrow().startAlongM(), 1e-9);
@@ -158,20 +158,20 @@ class SurfacesTest {
     @ParameterizedTest
     @CsvSource({"four-unit-row, 4.7216667", "two-unit-row, 4.725", "heliport-sector, 4.725"})
     void surfacesAtHelipads(String family, double slopeDeg) {
-        SurfacePlan visual = Families.site(family, helipad().build(), rules("icao")).surface().orElseThrow();
+        SurfacePlan visual = Families.site(family, helipad().build(), rules("icao:5th")).surface().orElseThrow();
         assertEquals(slopeDeg, visual.slopeDeg(), 1e-6);
         assertEquals(-12 - 3, visual.startAlongM(), 1e-9);
         assertEquals(36, visual.innerEdgeM());
         assertEquals(10, visual.divergencePercent());
         assertEquals(2500, visual.lengthM());
-        SurfacePlan nonPrecision = Families.site(family, helipad().approach(Approach.INSTRUMENT).build(), rules("icao")).surface().orElseThrow();
+        SurfacePlan nonPrecision = Families.site(family, helipad().approach(Approach.INSTRUMENT).build(), rules("icao:5th")).surface().orElseThrow();
         assertEquals(-12 - 60, nonPrecision.startAlongM(), 1e-9);
         assertEquals(15, nonPrecision.divergencePercent());
     }
 
     @Test
     void withoutTheSafetyAreaTheHelipadHasNone() {
-        Siting siting = Families.site("heliport-sector", helipad().set(Input.SAFETY_AREA_WIDTH, null).build(), rules("icao"));
+        Siting siting = Families.site("heliport-sector", helipad().set(Input.SAFETY_AREA_WIDTH, null).build(), rules("icao:5th"));
         assertTrue(siting.surface().isEmpty());
         assertEquals(Message.of("surface.none-without-safety-area", Input.SAFETY_AREA_WIDTH.message()), siting.noSurface().orElseThrow());
     }
@@ -208,17 +208,17 @@ class SurfacesTest {
     @Test
     void aRaisedRedLimitLeavesTheSurfaceWhereItIsPrinted() {
         SitingRequest request = runway().option("red-limit-deg", "2.2").build();
-        Siting siting = Families.site("t-form", request, rules("icao"));
+        Siting siting = Families.site("t-form", request, rules("icao:5th"));
         assertEquals(1.9, siting.surface().orElseThrow().slopeDeg(), 1e-9);
         assertEquals(Provenance.PUBLISHED, siting.surface().orElseThrow().citations().get(0).provenance());
         assertEquals(Light.RED, Trials.unit(siting, "W1-left").lightAt(2.1));
-        Siting again = Families.get("t-form").assess(request, rules("icao"), siting.units(), siting.unshifted());
+        Siting again = Families.get("t-form").assess(request, rules("icao:5th"), siting.units(), siting.unshifted());
         assertEquals(1.9, again.surface().orElseThrow().slopeDeg(), 1e-9);
     }
 
     @Test
     void theAxisCanBeTurned() {
-        Siting siting = Families.site("four-unit-row", runway().set(Input.AXIS_TURN, 3.0).build(), rules("icao"));
+        Siting siting = Families.site("four-unit-row", runway().set(Input.AXIS_TURN, 3.0).build(), rules("icao:5th"));
         siting.units().forEach(unit -> assertEquals(3, unit.azimuthDeg()));
         SurfacePlan turned = siting.surface().orElseThrow();
         assertEquals(3, turned.axisTurnDeg());
@@ -231,7 +231,7 @@ class SurfacesTest {
         Citation older = Families.site("four-unit-row", runway().build(), rules("icao:5th")).surface().orElseThrow().citations().get(0);
         assertEquals(Provenance.PUBLISHED, older.provenance());
         assertTrue(older.source().title().startsWith("Spain RD 862/2009"));
-        Citation later = Families.site("four-unit-row", runway().build(), rules("icao:later")).surface().orElseThrow().citations().get(0);
+        Citation later = Families.site("four-unit-row", runway().build(), rules("icao:9th")).surface().orElseThrow().citations().get(0);
         assertEquals(Provenance.FROM_MEMORY, later.provenance());
         Siting easa = Families.site("four-unit-row", runway().build(), rules("easa"));
         assertEquals(Provenance.FROM_MEMORY, use(easa, "surface.slope-deg"));

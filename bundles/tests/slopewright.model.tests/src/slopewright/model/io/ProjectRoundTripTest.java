@@ -78,7 +78,7 @@ class ProjectRoundTripTest {
     @Test
     void aSmallFileLooksLikeThis() throws ProjectFileException {
         Project project = FACTORY.createProject();
-        project.setRuleSetKey("icao");
+        project.setRuleSetKey("icao:5th");
         project.setName("Zyx");
         Aerodrome aerodrome = FACTORY.createAerodrome();
         aerodrome.setElevationM(12.25);
@@ -88,7 +88,7 @@ class ProjectRoundTripTest {
         String expected = """
                 <?xml version="1.0" encoding="UTF-8"?>
                 <slopewright:Project xmi:version="2.0" xmlns:xmi="http://www.omg.org/XMI" \
-                xmlns:slopewright="http://slopewright.example/model/1.0" xmi:id="project-1" name="Zyx" ruleSetKey="icao">
+                xmlns:slopewright="http://slopewright.example/model/1.0" xmi:id="project-1" name="Zyx" ruleSetKey="icao:5th">
                   <aerodrome xmi:id="aerodrome-1" identifier="ZZAA" elevationM="12.25">
                     <runways xmi:id="runway-1"/>
                   </aerodrome>

@@ -44,7 +44,7 @@ class RangeEstimateTest {
     /** Each range satisfies the law with its own threshold: 1e-4, 1e-5 and 8e-7 lx. */
     @Test
     void eachLightHasItsThreshold() {
-        RangeEstimate found = estimate("four-unit-row", "icao", known(15000, 20000));
+        RangeEstimate found = estimate("four-unit-row", "icao:5th", known(15000, 20000));
         double[] thresholds = {1e-4, 1e-5, 8e-7};
         OptionalDouble[] ranges = {found.byDayM(), found.atTwilightM(), found.atNightM()};
         for (int i = 0; i < 3; i++) {
@@ -58,7 +58,7 @@ class RangeEstimateTest {
     /** 9 m between neighbours: clearly apart to 10.3 km; at night the light is seen farther, so that the units decide. */
     @Test
     void theGoverningReasonIsNamed() {
-        RangeEstimate found = estimate("four-unit-row", "icao", known(15000, 20000));
+        RangeEstimate found = estimate("four-unit-row", "icao:5th", known(15000, 20000));
         Separation separation = found.separation().orElseThrow();
         assertEquals(Separation.Kind.SIDE_BY_SIDE, separation.kind());
         assertEquals(9, separation.gapM(), 1e-9);
@@ -84,14 +84,14 @@ class RangeEstimateTest {
     /** The legs of a T form stand 45 m and more apart; the four units of its bar show the same. */
     @Test
     void legsAreToldApartOnTheSlope() {
-        Separation separation = estimate("t-form", "icao", RangeConditions.unknown()).separation().orElseThrow();
+        Separation separation = estimate("t-form", "icao:5th", RangeConditions.unknown()).separation().orElseThrow();
         assertEquals(Separation.Kind.BEHIND, separation.kind());
         assertEquals(45, separation.gapM(), 1e-6);
     }
 
     @Test
     void whatIsFromMemoryIsMarked() {
-        RangeEstimate found = estimate("four-unit-row", "icao", RangeConditions.unknown());
+        RangeEstimate found = estimate("four-unit-row", "icao:5th", RangeConditions.unknown());
         assertEquals(15000, found.intensityCd().orElseThrow());
         assertEquals(10000, found.visibilityM());
         assertEquals(Provenance.FROM_MEMORY, found.provenance());
@@ -104,7 +104,7 @@ class RangeEstimateTest {
     /** A person's number replaces the one from memory, in the rule set or at the equipment. */
     @Test
     void anOverrideCounts() {
-        RuleSet changed = rules("icao").withOverride("four-unit-row.intensity-cd", 30000, "type test");
+        RuleSet changed = rules("icao:5th").withOverride("four-unit-row.intensity-cd", 30000, "type test");
         Siting siting = Families.site("four-unit-row", runway().build(), changed);
         assertEquals(30000, RangeEstimate.of(siting, changed, RangeConditions.unknown()).intensityCd().orElseThrow());
         assertEquals(500, RangeEstimate.of(siting, changed, known(500, 1000)).intensityCd().orElseThrow());
@@ -113,7 +113,7 @@ class RangeEstimateTest {
     @ParameterizedTest
     @ValueSource(strings = {"t-form", "t-form-abbreviated"})
     void withoutAnIntensityThereIsNoRangeButAReason(String family) {
-        RangeEstimate found = estimate(family, "icao", RangeConditions.unknown());
+        RangeEstimate found = estimate(family, "icao:5th", RangeConditions.unknown());
         assertTrue(found.byDayM().isEmpty() && found.readableM(LightCondition.NIGHT).isEmpty());
         assertTrue(found.notes().stream().anyMatch(note -> note.contains("No intensity is known")));
         assertEquals("no intensity is known", found.governing(LightCondition.DAY));
@@ -132,13 +132,13 @@ class RangeEstimateTest {
     @ParameterizedTest
     @CsvSource({"LEFT", "BOTH"})
     void sidesAreReadApart(slopewright.siting.Side side) {
-        Siting siting = Families.site("four-unit-row", runway().side(side).build(), rules("icao"));
+        Siting siting = Families.site("four-unit-row", runway().side(side).build(), rules("icao:5th"));
         assertEquals(9, Separation.of(siting.units(), 3, 1, 3).orElseThrow().gapM(), 1e-9);
     }
 
     @Test
     void oneUnitAloneIsNeverApart() {
-        Siting siting = Families.site("four-unit-row", runway().build(), rules("icao"));
+        Siting siting = Families.site("four-unit-row", runway().build(), rules("icao:5th"));
         assertTrue(Separation.of(List.of(siting.units().get(0)), 3, 1, 3).isEmpty());
         assertTrue(Separation.of(List.of(siting.units().get(0), siting.units().get(0).at(new FramePoint(0, 0, 0))), 3, 1, 3).isEmpty());
     }

@@ -48,7 +48,7 @@ class StrictReadersTest {
 
     @Test
     void theDataAsTheyAreLoad() {
-        assertEquals(6, new RuleSetLoader(this::open).loadAll().size());
+        assertEquals(5, new RuleSetLoader(this::open).loadAll().size());
     }
 
     @ParameterizedTest
@@ -74,11 +74,11 @@ class StrictReadersTest {
             + "easa/2022/tab-m-2.csv:7: dimension_provenance: 'printed' is no provenance",
         "icao/5th/tab-ii-5-1.csv; visual,3; day,3; icao/5th/tab-ii-5-1.csv:6: approach is visual or non-precision",
         "faa/2010/tab-3-3.csv; 2,15,45; 3,15,45; faa/2010/tab-3-3.csv:7: group 2 is expected here",
-        "icao/later/values.csv; 2,choice; 2,volts; icao/later/values.csv:2: 'volts' is no unit",
-        "icao/later/values.csv; cs-adr-dsn-655; hearsay; icao/later/values.csv:2: the source hearsay is not listed",
-        "icao/later/values.csv; from-memory,2; guess,2; icao/later/values.csv:2: 'guess' is no provenance",
-        "icao/later/values.csv; upwind-remedy,2; upwind-remedy,NaN; icao/later/values.csv:2: value: 'NaN' is not a number",
-        "icao/later/values.csv; 'from-memory,2: move'; 'from-memory,\"2: move'; icao/later/values.csv:2: a double quote is not closed",
+        "casa/guide/values.csv; 1.9,deg; 1.9,volts; casa/guide/values.csv:3: 'volts' is no unit",
+        "casa/guide/values.csv; casa-vfrg; hearsay; casa/guide/values.csv:2: the source hearsay is not listed",
+        "casa/guide/values.csv; published,49; guess,49; casa/guide/values.csv:2: 'guess' is no provenance",
+        "casa/guide/values.csv; height-m,14.9352; height-m,NaN; casa/guide/values.csv:2: value: 'NaN' is not a number",
+        "casa/guide/values.csv; 'published,49'; 'published,\"49'; casa/guide/values.csv:2: a double quote is not closed",
         "sources.csv; rd1070; rd862-i; sources.csv:4: the source rd862-i is listed twice",
         "icao/5th/rule-set.properties; surface=table; surface=tabel; icao/5th/rule-set.properties: surface is table or angular",
         "icao/5th/rule-set.properties; numbering=outer-first; numbering=; icao/5th/rule-set.properties: gives no numbering",
@@ -92,10 +92,11 @@ class StrictReadersTest {
 
     @Test
     void aValueListedTwiceIsRefused() {
-        String text = bundled("icao/later/values.csv");
+        String text = bundled("casa/guide/values.csv");
         String row = text.strip().lines().skip(1).findFirst().orElseThrow();
-        spoilt.put("icao/later/values.csv", text + row + "\n");
-        assertEquals("icao/later/values.csv:3: the value obstacle.upwind-remedy is listed twice", refusal());
+        spoilt.put("casa/guide/values.csv", text + row + "\n");
+        long last = text.strip().lines().count() + 1;
+        assertEquals("casa/guide/values.csv:" + last + ": the value t-form.nominal-eye-height-m is listed twice", refusal());
     }
 
     @Test
@@ -136,8 +137,8 @@ class StrictReadersTest {
 
     @Test
     void quotedFieldsMayHoldCommasAndQuotes() {
-        spoil("icao/later/values.csv", "from-memory,2: move", "from-memory,\"2: move, \"\"or\"\"\" move");
-        String note = new RuleSetLoader(this::open).loadAll().get(1).value("obstacle.upwind-remedy").citation().note();
-        assertTrue(note.startsWith("2: move, \"or\" move"), note);
+        spoil("icao/9th/values.csv", "published,equal settings", "published,\"equal, \"\"or alike\"\" settings\"");
+        String note = new RuleSetLoader(this::open).loadAll().get(0).value("four-unit-row.both-sides-difference-min").citation().note();
+        assertEquals("equal, \"or alike\" settings", note);
     }
 }

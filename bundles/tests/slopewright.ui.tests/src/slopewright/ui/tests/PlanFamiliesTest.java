@@ -62,7 +62,7 @@ class PlanFamiliesTest {
         plan.document().history().perform(SetAttribute.of(pad, Literals.APPROACH_HOST__DESIRED_SLOPE_DEG, 6.0));
         Map<String, String> open = new LinkedHashMap<>();
         Families.all().forEach(family -> open.put(family.key(), "no rule set covers it"));
-        for (String key : List.of("icao", "icao:later", "easa", "faa", "casa")) {
+        for (String key : List.of("icao:5th", "icao:9th", "easa", "faa", "casa")) {
             plan.document().history().perform(SetAttribute.of(plan.document().project(), Literals.PROJECT__RULE_SET_KEY, key));
             RuleSet rules = plan.document().rules();
             for (IndicatorFamily family : Families.all()) {
