@@ -191,7 +191,8 @@ class OutcomeValuesTest {
         Sample sample = Bases.row();
         CheckResult icao = Checks.run(sample.project(), Optional.of("icao:5th"));
         CheckResult faa = Checks.run(sample.project(), Optional.of("faa"));
-        assertEquals("icao:5th", icao.rules().key());
+        assertEquals("icao", icao.rules().key());
+        assertEquals("5th", icao.rules().edition());
         assertEquals("faa", faa.rules().key());
         assertEquals(Result.FAIL, of(faa, "ROW-03").result(), "15.00 m are closer than 50 ft");
         assertEquals(Result.PASS, of(icao, "ROW-03").result());

@@ -175,13 +175,7 @@ class PilotViewTest {
             choose(aid.getFamilyKey());
             key(SWT.HOME, 0);
             key(SWT.ARROW_UP, SWT.SHIFT);
-<<<<<<< HEAD
-            String rules = aid.getRuleSetKey() == null ? "icao" : aid.getRuleSetKey();
             Siting siting = AidEvaluation.of(aid).siting().orThrow();
-=======
-            String rules = aid.getRuleSetKey() == null ? "icao:5th" : aid.getRuleSetKey();
-            Siting siting = AidLayouts.asLaid(aid, RuleSets.find(rules).orElseThrow());
->>>>>>> c185cef ([standards] Take Annex 14 Vol I 9th edition for granted and drop the edition from memory)
             double drop = Curvature.dropM(eye().planDistanceM(siting.reference()), Curvature.USUAL_REFRACTION);
             FramePoint lowered = eye().atHeight(eye().heightM() - drop);
             assertEquals(Signals.observe(siting, lowered).seen().stream().map(SeenUnit::light).toList(), lights(), aid.getName());
