@@ -34,6 +34,7 @@ public final class AidEvaluation {
     private final ApproachHost host;
     private final RuleSet rules;
     private final Function<SiteFrame, Surroundings> surroundings;
+    private final Function<String, Optional<IndicatorFamily>> families;
     private final Optional<IndicatorFamily> family;
     private Attempt<SitingRequest> request;
     private Attempt<Siting> siting;
@@ -41,12 +42,14 @@ public final class AidEvaluation {
     private Attempt<SiteFrame> frame;
     private Attempt<SurfaceComparison> obstacles;
 
-    AidEvaluation(ApproachAid aid, ApproachHost host, RuleSet rules, Function<SiteFrame, Surroundings> surroundings) {
+    AidEvaluation(ApproachAid aid, ApproachHost host, RuleSet rules, Function<SiteFrame, Surroundings> surroundings,
+            Function<String, Optional<IndicatorFamily>> families) {
         this.aid = aid;
         this.host = host;
         this.rules = rules;
         this.surroundings = surroundings;
-        family = Families.find(String.valueOf(aid.getFamilyKey()));
+        this.families = families;
+        family = families.apply(String.valueOf(aid.getFamilyKey()));
     }
 
     /**
@@ -59,7 +62,7 @@ public final class AidEvaluation {
      */
     public static AidEvaluation of(ApproachAid aid, RuleSet rules, EvaluationCache cache) {
         return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), rules,
-                frame -> cache.surroundings(Projects.project(aid).orElseThrow(), frame));
+                frame -> cache.surroundings(Projects.project(aid).orElseThrow(), frame), Families::find);
     }
 
     /**
@@ -80,7 +83,7 @@ public final class AidEvaluation {
      * @return the evaluation of the proposal
      */
     public AidEvaluation propose(ApproachAid proposal) {
-        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, surroundings);
+        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, surroundings, families);
     }
 
     /**
@@ -134,10 +137,14 @@ public final class AidEvaluation {
         return request;
     }
 
+    private Attempt<IndicatorFamily> known() {
+        return Attempt.of(() -> family.orElseGet(() -> Families.get(String.valueOf(aid.getFamilyKey()))));
+    }
+
     /** Returns what the units give as they stand. */
     public Attempt<Siting> siting() {
         if (siting == null) {
-            siting = Attempt.of(() -> AidLayouts.evaluate(aid, rules));
+            siting = known().then(found -> Attempt.of(() -> AidLayouts.evaluate(aid, found, rules)));
         }
         return siting;
     }
@@ -145,7 +152,7 @@ public final class AidEvaluation {
     /** Returns what the rule set would lay out for lenses as high as they stand, or as the equipment has them. */
     public Attempt<Siting> solved() {
         if (solved == null) {
-            solved = request().then(start -> Attempt.of(() -> Proposals.solve(aid, rules)));
+            solved = known().then(found -> Attempt.of(() -> Proposals.solve(aid, found, rules)));
         }
         return solved;
     }

@@ -120,7 +120,10 @@ public final class AidLayouts {
      * @throws SitingException where the family is unknown or not covered, or something is missing; the message says what
      */
     public static Siting evaluate(ApproachAid aid, RuleSet rules) {
-        IndicatorFamily family = Families.get(String.valueOf(aid.getFamilyKey()));
+        return evaluate(aid, Families.get(String.valueOf(aid.getFamilyKey())), rules);
+    }
+
+    static Siting evaluate(ApproachAid aid, IndicatorFamily family, RuleSet rules) {
         if (!rules.covers(family.ruleKey())) {
             throw Families.notCovered(family, rules);
         }

@@ -9,6 +9,8 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
@@ -20,11 +22,14 @@ public final class ProjectEvaluation {
     private final List<AidEvaluation> aids;
     private final Optional<String> ruleSet;
     private final Function<SiteFrame, Surroundings> surroundings;
+    private final Function<String, Optional<IndicatorFamily>> families;
 
-    private ProjectEvaluation(Project project, Optional<String> ruleSet, Function<SiteFrame, Surroundings> surroundings) {
+    private ProjectEvaluation(Project project, Optional<String> ruleSet, Function<SiteFrame, Surroundings> surroundings,
+            Function<String, Optional<IndicatorFamily>> families) {
         this.project = project;
         this.ruleSet = ruleSet;
         this.surroundings = surroundings;
+        this.families = families;
         rules = ProjectRules.of(project, ruleSet);
         aids = Projects.aids(project).stream().map(aid -> evaluate(aid, ProjectRules.of(project, aid, ruleSet))).toList();
     }
@@ -38,7 +43,7 @@ public final class ProjectEvaluation {
     }
 
     private AidEvaluation evaluate(ApproachAid aid, RuleSet own) {
-        return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), own, surroundings);
+        return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), own, surroundings, families);
     }
 
     /**
@@ -63,7 +68,21 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException as above
      */
     public static ProjectEvaluation of(Project project, Optional<String> ruleSet, EvaluationCache cache) {
-        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame));
+        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), Families::find);
+    }
+
+    /**
+     * Evaluates a project with families that are tried out before they are registered.
+     *
+     * @param project  the project, not changed
+     * @param ruleSet  as above
+     * @param families finds a family by its key
+     * @return the evaluation
+     * @throws IllegalArgumentException as above
+     */
+    public static ProjectEvaluation of(Project project, Optional<String> ruleSet, Function<String, Optional<IndicatorFamily>> families) {
+        EvaluationCache cache = new EvaluationCache();
+        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), families);
     }
 
     /** Returns the project. */
@@ -100,7 +119,7 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException where a rule set or an override is unknown; the message says which
      */
     public ProjectEvaluation trial(Project copy, Optional<String> ruleSet) {
-        return new ProjectEvaluation(copy, ruleSet, surroundings);
+        return new ProjectEvaluation(copy, ruleSet, surroundings, families);
     }
 
     /**

@@ -15,6 +15,7 @@ import slopewright.model.SettingsForm;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
+import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
@@ -81,8 +82,12 @@ public final class Proposals {
      * @throws SitingException where no layout can be made; the message says why
      */
     public static Siting solve(ApproachAid aid, RuleSet rules) {
+        return solve(aid, Families.get(String.valueOf(aid.getFamilyKey())), rules);
+    }
+
+    static Siting solve(ApproachAid aid, IndicatorFamily family, RuleSet rules) {
         SitingRequest request = AidRequests.of(aid);
-        return Families.site(String.valueOf(aid.getFamilyKey()), LensLevel.of(aid, request).in(request), rules);
+        return Families.site(family, LensLevel.of(aid, request).in(request), rules);
     }
 
     /**

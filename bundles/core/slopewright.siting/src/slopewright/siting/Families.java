@@ -43,15 +43,23 @@ public final class Families {
      * @throws SitingException where the rule set does not cover the family, an input is missing or no layout fits
      */
     public static Siting site(String family, SitingRequest request, RuleSet rules) {
-        IndicatorFamily found = get(family);
-        if (!rules.covers(found.ruleKey())) {
-            throw notCovered(found, rules);
+        return site(get(family), request, rules);
+    }
+
+    /**
+     * Lays out an indicator of a family under a rule set.
+     *
+     * @throws SitingException where the rule set does not cover the family, an input is missing or no layout fits
+     */
+    public static Siting site(IndicatorFamily family, SitingRequest request, RuleSet rules) {
+        if (!rules.covers(family.ruleKey())) {
+            throw notCovered(family, rules);
         }
-        InputLimits.check(found, request);
+        InputLimits.check(family, request);
         try {
-            return found.site(request, rules);
+            return family.site(request, rules);
         } catch (IllegalArgumentException e) {
-            throw new SitingException(Message.of("siting.refused.no-units", Words.name(found.name())));
+            throw new SitingException(Message.of("siting.refused.no-units", Words.name(family.name())));
         }
     }
 

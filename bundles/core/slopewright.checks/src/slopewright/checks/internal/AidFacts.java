@@ -202,7 +202,7 @@ public final class AidFacts {
 
     private Siting site(SitingRequest request) {
         try {
-            return Families.site(family(), request, rules());
+            return Families.site(indicator(), request, rules());
         } catch (SitingException e) {
             throw Stop.unsolved(e.reason());
         }

@@ -41,6 +41,11 @@ public abstract class AidRule implements Rule {
         return severity;
     }
 
+    /** Returns the traits of the families about which it has something to say; none for a general rule. */
+    public final Set<Trait> needs() {
+        return needs;
+    }
+
     @Override
     public Cure cure() {
         return Cure.LAYOUT;
