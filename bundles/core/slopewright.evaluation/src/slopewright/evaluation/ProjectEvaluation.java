@@ -38,6 +38,7 @@ public final class ProjectEvaluation {
         this.project = whole.project;
         this.ruleSet = whole.ruleSet;
         this.surroundings = whole.surroundings;
+        this.families = whole.families;
         this.rules = whole.rules;
         this.aids = aids;
     }

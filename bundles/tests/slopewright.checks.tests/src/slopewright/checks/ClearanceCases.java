@@ -134,7 +134,8 @@ final class ClearanceCases {
         cases.add(RuleCase.of("ILS-02", Result.FAIL, "20 m nearer", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-20)));
         cases.add(RuleCase.of("ILS-02", Result.NOT_EVALUATED, "neither height nor origin", Bases::usRowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setReferenceDatumHeightM(null)));
-        cases.add(RuleCase.of("ILS-02", Result.PASS, "the height by its origin, 286 m at 3 degrees", Bases::usRowBesideGlidePath, sample -> {
+        cases.add(RuleCase.of("ILS-02", Result.PASS, "the height by its origin, 286 m on 3 degrees",
+                Bases::usRowBesideGlidePath, sample -> {
             sample.host().getGlidePath().setOriginAlongM(286.0);
             sample.host().getGlidePath().setReferenceDatumHeightM(null);
         }));
