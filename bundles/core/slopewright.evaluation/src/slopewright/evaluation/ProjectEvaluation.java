@@ -160,7 +160,7 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException where its rule set is unknown, or an override does not fit it
      */
     public ProjectEvaluation proposed(Project copy) {
-        return new ProjectEvaluation(copy, ruleSet, surroundings);
+        return new ProjectEvaluation(copy, ruleSet, surroundings, families);
     }
 
     /**
