@@ -78,9 +78,9 @@ public final class CheckItem extends ContributionItem {
 
     private void show() {
         String text = follower.flatMap(DocumentFollower::document).map(CheckItem::state).orElse("");
-        label.filter(one -> !one.isDisposed()).ifPresent(one -> {
-            one.setText(text);
-            one.setToolTipText(text);
+        label.filter(shown -> !shown.isDisposed()).ifPresent(shown -> {
+            shown.setText(text);
+            shown.setToolTipText(text);
         });
     }
 

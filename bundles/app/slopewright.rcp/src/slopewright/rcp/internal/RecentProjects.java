@@ -42,7 +42,7 @@ public final class RecentProjects {
 
     /** Takes a file off the list; the file itself stays. */
     public static void remove(Path file) {
-        keep(all().stream().filter(one -> !one.equals(file)).toList());
+        keep(all().stream().filter(kept -> !kept.equals(file)).toList());
     }
 
     private static void keep(List<Path> files) {

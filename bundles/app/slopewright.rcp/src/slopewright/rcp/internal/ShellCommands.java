@@ -81,7 +81,7 @@ public final class ShellCommands {
      *
      * @param folder the folder
      * @return the file
-     * @throws IOException where the product does not hold it or it can not be written
+     * @throws IOException where the product does not hold it or it cannot be written
      */
     public static Path demoCopy(Path folder) throws IOException {
         Path file = folder.resolve(DEMO + ProjectInput.FILE_SUFFIX);

@@ -57,7 +57,7 @@ public final class ThemeSwitch {
         try {
             Files.writeString(ShellCommands.folder("language"), Preferences.store().getString(Preferences.LANGUAGE));
         } catch (IOException e) {
-            ILog.get().warn("The language of the next start can not be kept", e);
+            ILog.get().warn("The language of the next start cannot be kept", e);
         }
     }
 

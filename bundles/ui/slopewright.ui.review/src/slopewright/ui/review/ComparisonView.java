@@ -192,9 +192,9 @@ public final class ComparisonView extends ViewPart {
         }
         int before = Math.max(0, places.getSelectionIndex());
         Optional<Project> project = follower.document().map(ProjectDocument::project);
-        shownPlaces = project.<List<? extends Identified>>map(one -> byRuleSet()
-                ? Projects.aids(one).stream().filter(aid -> Families.find(String.valueOf(aid.getFamilyKey())).isPresent()).toList()
-                : Projects.hosts(one)).orElse(List.of());
+        shownPlaces = project.<List<? extends Identified>>map(opened -> byRuleSet()
+                ? Projects.aids(opened).stream().filter(aid -> Families.find(String.valueOf(aid.getFamilyKey())).isPresent()).toList()
+                : Projects.hosts(opened)).orElse(List.of());
         places.setItems(shownPlaces.stream().map(Projects::path).toArray(String[]::new));
         places.select(Math.min(before, shownPlaces.size() - 1));
         places.getParent().getParent().layout(true, true);
@@ -205,7 +205,7 @@ public final class ComparisonView extends ViewPart {
         compare.setText(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
         compare.setEnabled(running || !shownPlaces.isEmpty());
         progress.setVisible(running);
-        place.setEnabled(!running && table.selected().filter(one -> one.siting().isPresent()).isPresent());
+        place.setEnabled(!running && table.selected().filter(option -> option.siting().isPresent()).isPresent());
         compare.getParent().layout();
     }
 
@@ -271,7 +271,7 @@ public final class ComparisonView extends ViewPart {
     private List<Supplier<ComparedOption>> families(ProjectEvaluation snapshot, Identified host) {
         Side side = side();
         boolean atRunway = host instanceof RunwayEnd;
-        return Families.all().stream().filter(one -> atRunway ? one.atRunways() : one.atHelipads())
+        return Families.all().stream().filter(family -> atRunway ? family.atRunways() : family.atHelipads())
                 .map(family -> (Supplier<ComparedOption>) () -> ComparedOption.of(snapshot, host.getId(), family, side)).toList();
     }
 
@@ -283,7 +283,7 @@ public final class ComparisonView extends ViewPart {
     private void show(List<ComparedOption> found) {
         table.show(found);
         drawChart();
-        long laid = found.stream().filter(one -> one.siting().isPresent()).count();
+        long laid = found.stream().filter(option -> option.siting().isPresent()).count();
         state.setText(Messages.get(byRuleSet() ? "comparison.judged" : "comparison.laid", laid, found.size()));
         updateButtons();
     }
@@ -291,7 +291,7 @@ public final class ComparisonView extends ViewPart {
     private void useSelected() {
         Optional<ProjectDocument> document = follower.document();
         Optional<Identified> where = chosen();
-        Optional<ComparedOption> wanted = table.selected().filter(one -> one.siting().isPresent());
+        Optional<ComparedOption> wanted = table.selected().filter(option -> option.siting().isPresent());
         if (document.isEmpty() || where.isEmpty() || wanted.isEmpty()) {
             return;
         }

@@ -229,7 +229,7 @@ public final class FindingsView extends ViewPart {
         }
         Optional<ProjectDocument> document = follower.document();
         head.say(document.map(FindingsView::state).orElse(Messages.get("findings.noProject")));
-        head.offerSaved(document.filter(ProjectDocument::isRestored).map(one -> one.history().undoLabel())
+        head.offerSaved(document.filter(ProjectDocument::isRestored).map(opened -> opened.history().undoLabel())
                 .filter(ProjectDocument.RESTORE::equals).isPresent());
     }
 

@@ -146,16 +146,16 @@ public final class MeasuredView extends ViewPart {
             return;
         }
         Optional<ProjectDocument> document = follower.document();
-        shown = document.map(one -> Projects.aids(one.project())).orElse(List.of());
+        shown = document.map(opened -> Projects.aids(opened.project())).orElse(List.of());
         String[] labels = shown.stream().map(Projects::path).toArray(String[]::new);
         if (!List.of(labels).equals(List.of(aids.getItems()))) {
             aids.setItems(labels);
             aids.getParent().layout();
         }
-        Optional<ApproachAid> aid = document.flatMap(one -> one.viewState().aid());
+        Optional<ApproachAid> aid = document.flatMap(opened -> opened.viewState().aid());
         aids.select(aid.map(shown::indexOf).orElse(-1));
         try {
-            Optional<AsBuilt> built = aid.map(one -> AsBuilt.of(document.get().evaluation(one).orThrow()));
+            Optional<AsBuilt> built = aid.map(chosen -> AsBuilt.of(document.get().evaluation(chosen).orThrow()));
             table.show(aid, built);
             summary.setText(built.map(MeasuredView::text).orElse(Messages.get("measured.none")));
         } catch (SitingException | IllegalArgumentException e) {

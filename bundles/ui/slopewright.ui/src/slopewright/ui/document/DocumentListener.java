@@ -25,7 +25,7 @@ public interface DocumentListener {
         // of no interest unless overridden
     }
 
-    /** Called when the file, the dirty state, or whether a check is running or can not be made has changed. */
+    /** Called when the file, the dirty state, or whether a check is running or cannot be made has changed. */
     default void stateChanged() {
         // of no interest unless overridden
     }

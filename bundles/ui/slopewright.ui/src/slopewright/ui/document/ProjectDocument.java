@@ -107,7 +107,7 @@ public final class ProjectDocument {
      *
      * @param path the project file
      * @return the document; whoever opens it disposes it
-     * @throws ProjectFileException where the file can not be read; the message names file, line and reason
+     * @throws ProjectFileException where the file cannot be read; the message names file, line and reason
      */
     public static ProjectDocument open(Path path) throws ProjectFileException {
         Path file = path.toAbsolutePath().normalize();
@@ -234,7 +234,7 @@ public final class ProjectDocument {
     /**
      * Saves the project into its file.
      *
-     * @throws ProjectFileException where it can not be written; then nothing has changed
+     * @throws ProjectFileException where it cannot be written; then nothing has changed
      */
     public void save() throws ProjectFileException {
         saveAs(path);
@@ -244,7 +244,7 @@ public final class ProjectDocument {
      * Saves the project into a file, which is its file from then on.
      *
      * @param file the file
-     * @throws ProjectFileException where it can not be written; then nothing has changed
+     * @throws ProjectFileException where it cannot be written; then nothing has changed
      */
     public void saveAs(Path file) throws ProjectFileException {
         Path target = file.toAbsolutePath().normalize();
@@ -266,7 +266,7 @@ public final class ProjectDocument {
         return lastResult;
     }
 
-    /** Returns why the project can not be checked, such as an unknown rule set; empty where it can. */
+    /** Returns why the project cannot be checked, such as an unknown rule set; empty where it can. */
     public Optional<String> checkProblem() {
         return checkProblem;
     }

@@ -75,7 +75,7 @@ public final class BackgroundCheck {
      *
      * @param display the display on whose thread it lives
      * @param project the project, copied at the first edit or check, so that its window is painted first
-     * @param listeners receive each result that is still of interest, the reason where a project can not be checked, and that a running
+     * @param listeners receive each result that is still of interest, the reason where a project cannot be checked, and that a running
      *                check has come further
      */
     public BackgroundCheck(Display display, Project project, Listeners listeners) {
@@ -244,7 +244,7 @@ public final class BackgroundCheck {
         try {
             slot.write(ProjectFile.bytes(copy));
         } catch (IllegalStateException e) {
-            ILog.get().warn("Unsaved work can not be kept", e);
+            ILog.get().warn("Unsaved work cannot be kept", e);
         }
         long ended = System.currentTimeMillis();
         writeAgainAt = ended + PAUSE_FACTOR * (ended - begun);

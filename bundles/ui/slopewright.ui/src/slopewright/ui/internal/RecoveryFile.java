@@ -66,7 +66,7 @@ public final class RecoveryFile {
             AtomicFile.replace(file, bytes);
         } catch (IOException e) {
             generation++;
-            ILog.get().warn("Unsaved work can not be kept in " + file, e);
+            ILog.get().warn("Unsaved work cannot be kept in " + file, e);
         }
     }
 
@@ -76,7 +76,7 @@ public final class RecoveryFile {
         try {
             Files.deleteIfExists(file);
         } catch (IOException e) {
-            ILog.get().warn("The unsaved work in " + file + " can not be removed", e);
+            ILog.get().warn("The unsaved work in " + file + " cannot be removed", e);
         }
     }
 
@@ -85,7 +85,7 @@ public final class RecoveryFile {
      *
      * @param saved the project as it was saved
      * @return the work, empty where there is none, where it is the same as what was saved, or where the project file is newer; work that
-     *         is older than the project file or can not be read is put aside, not removed
+     *         is older than the project file or cannot be read is put aside, not removed
      */
     public synchronized Optional<Project> read(Project saved) {
         if (!Files.isRegularFile(file)) {
@@ -99,10 +99,10 @@ public final class RecoveryFile {
             Project found = ProjectFile.load(file);
             return Arrays.equals(ProjectFile.bytes(found), ProjectFile.bytes(saved)) ? Optional.empty() : Optional.of(found);
         } catch (ProjectFileException e) {
-            ILog.get().warn("The unsaved work in " + file + " can not be read", e);
+            ILog.get().warn("The unsaved work in " + file + " cannot be read", e);
             putAside();
         } catch (IOException e) {
-            ILog.get().warn("The unsaved work in " + file + " can not be read", e);
+            ILog.get().warn("The unsaved work in " + file + " cannot be read", e);
         }
         return Optional.empty();
     }
@@ -111,7 +111,7 @@ public final class RecoveryFile {
         try {
             Files.move(file, file.resolveSibling(file.getFileName() + ".old"), StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            ILog.get().warn("The unsaved work in " + file + " can not be put aside", e);
+            ILog.get().warn("The unsaved work in " + file + " cannot be put aside", e);
         }
     }
 }

@@ -67,9 +67,9 @@ public record AttributeInfo(EStructuralFeature feature, String label, Quantity q
      * @return the reason, empty where it does
      */
     public Optional<String> fault(double value, QuantityFormat format) {
-        return range.filter(one -> !one.contains(value))
-                .map(one -> PropertyTexts.get("field.range", label, format.showWithUnit(value, quantity),
-                        format.showWithUnit(one.least(), quantity), format.showWithUnit(one.most(), quantity)));
+        return range.filter(limits -> !limits.contains(value))
+                .map(limits -> PropertyTexts.get("field.range", label, format.showWithUnit(value, quantity),
+                        format.showWithUnit(limits.least(), quantity), format.showWithUnit(limits.most(), quantity)));
     }
 
     private static Optional<String> text(EClass type, EStructuralFeature feature, String part) {

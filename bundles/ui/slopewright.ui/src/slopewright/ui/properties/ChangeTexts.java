@@ -32,7 +32,7 @@ public final class ChangeTexts {
     public static String what(Change change, Project project) {
         Optional<Identified> element = Ids.find(project, change.element());
         if (change.attribute().isEmpty()) {
-            return element.map(one -> AttributeInfo.classLabel(one.eClass())).orElse("");
+            return element.map(found -> AttributeInfo.classLabel(found.eClass())).orElse("");
         }
         return info(change, element).map(AttributeInfo::label).orElse(change.attribute());
     }
@@ -55,8 +55,8 @@ public final class ChangeTexts {
     }
 
     private static Optional<AttributeInfo> info(Change change, Optional<Identified> element) {
-        return element.filter(one -> one.eClass().getEStructuralFeature(change.attribute()) != null)
-                .map(one -> AttributeInfo.of(one.eClass(), one.eClass().getEStructuralFeature(change.attribute())));
+        return element.filter(found -> found.eClass().getEStructuralFeature(change.attribute()) != null)
+                .map(found -> AttributeInfo.of(found.eClass(), found.eClass().getEStructuralFeature(change.attribute())));
     }
 
     /** Returns what kind of change it is: changed, added, removed. */
@@ -85,9 +85,9 @@ public final class ChangeTexts {
 
     /** Returns a verdict with its margin; a word for none. */
     public static String outcome(Optional<Outcome> outcome) {
-        return outcome.map(one -> {
-            String margin = OutcomeTexts.signed(one.margin(), one.unit());
-            return OutcomeTexts.verdict(one) + (margin.isEmpty() ? "" : " (" + margin + ")");
+        return outcome.map(found -> {
+            String margin = OutcomeTexts.signed(found.margin(), found.unit());
+            return OutcomeTexts.verdict(found) + (margin.isEmpty() ? "" : " (" + margin + ")");
         }).orElseGet(() -> PropertyTexts.get("change.none"));
     }
 

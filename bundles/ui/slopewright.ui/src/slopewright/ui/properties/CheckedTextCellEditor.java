@@ -11,7 +11,7 @@ import org.eclipse.swt.widgets.Control;
 
 import slopewright.ui.theme.ScreenTheme;
 
-/** A text cell that says below itself, while the user types, why what was typed can not be taken. */
+/** A text cell that says below itself, while the user types, why what was typed cannot be taken. */
 public final class CheckedTextCellEditor extends TextCellEditor {
 
     private static final Color WRONG_ON_LIGHT = new Color(178, 34, 34);

@@ -41,9 +41,9 @@ final class ElementParts {
                 add(child, prefix + AttributeInfo.of(element.eClass(), reference).label(), parts);
             } else if (LISTS.contains(reference)) {
                 int number = 0;
-                for (Object one : (List<?>) element.eGet(reference)) {
+                for (Object part : (List<?>) element.eGet(reference)) {
                     number++;
-                    Identified child = (Identified) one;
+                    Identified child = (Identified) part;
                     add(child, prefix + AttributeInfo.classLabel(child.eClass()) + " " + number, parts);
                 }
             }

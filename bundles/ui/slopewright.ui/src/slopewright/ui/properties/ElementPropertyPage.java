@@ -88,7 +88,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
                 // the order of the model is the order in which people think
             }
         });
-        document.ifPresent(one -> one.addListener(refresher));
+        document.ifPresent(opened -> opened.addListener(refresher));
     }
 
     /**
@@ -186,7 +186,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
 
     @Override
     public void dispose() {
-        document.ifPresent(one -> one.removeListener(refresher));
+        document.ifPresent(opened -> opened.removeListener(refresher));
         super.dispose();
     }
 }

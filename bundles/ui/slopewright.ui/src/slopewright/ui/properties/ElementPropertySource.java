@@ -41,7 +41,7 @@ public final class ElementPropertySource implements IPropertySource2 {
     /**
      * Makes the source of an element with the units that the user prefers.
      *
-     * @param element the element; without an open document it is shown and can not be changed
+     * @param element the element; without an open document it is shown and cannot be changed
      */
     public ElementPropertySource(Identified element) {
         this(element, QuantityFormat.preferred());
@@ -97,7 +97,7 @@ public final class ElementPropertySource implements IPropertySource2 {
         int number = 0;
         for (Outcome outcome : own) {
             String why = MessageTexts.of(outcome.explanation()) + ElementParts.lines(OutcomeTexts.steps(outcome))
-                    + outcome.citation().map(one -> "\n" + one.text() + " (" + OutcomeTexts.provenance(outcome) + ")").orElse("");
+                    + outcome.citation().map(citation -> "\n" + citation.text() + " (" + OutcomeTexts.provenance(outcome) + ")").orElse("");
             addReadOnly("outcome " + number++, PropertyTexts.get("group.rules"), outcome.rule() + " " + MessageTexts.of(outcome.title()),
                     OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", " + PropertyTexts.get("toConfirm") : ""), why);
         }
@@ -155,7 +155,7 @@ public final class ElementPropertySource implements IPropertySource2 {
     }
 
     /**
-     * Changes a value as the user typed or chose it. What can not be understood or makes no sense changes nothing; the validator of the
+     * Changes a value as the user typed or chose it. What cannot be understood or makes no sense changes nothing; the validator of the
      * descriptor gives the reason while the user types.
      */
     @Override

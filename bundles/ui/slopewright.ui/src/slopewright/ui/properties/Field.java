@@ -73,9 +73,9 @@ abstract class Field {
                     new Option(PropertyTexts.get("field.no"), false)));
         }
         return switch (attribute.getName()) {
-            case "familyKey" -> new Choice(element, info, keyed(Families.all().stream(), one -> one.name(), one -> one.key()));
+            case "familyKey" -> new Choice(element, info, keyed(Families.all().stream(), entry -> entry.name(), entry -> entry.key()));
             case "ruleSetKey" -> new Choice(element, info, keyed(RuleSets.all().stream(),
-                    one -> one.descriptor().name() + " (" + one.edition() + ")",
+                    entry -> entry.descriptor().name() + " (" + entry.edition() + ")",
                     Preferences::nameOf));
             default -> new Text(element, info, format, type);
         };
@@ -84,7 +84,7 @@ abstract class Field {
     /** Returns the value as the cell editor takes it. */
     abstract Object shown();
 
-    /** Returns why a value of the cell editor can not be taken, null where it can. */
+    /** Returns why a value of the cell editor cannot be taken, null where it can. */
     abstract String fault(Object value);
 
     abstract RecordedEdit edit(Object value);
@@ -107,18 +107,18 @@ abstract class Field {
     }
 
     private static List<Option> literals(EEnum type) {
-        return type.getELiterals().stream().map(EEnumLiteral::getInstance).map(one -> new Option(AttributeInfo.choice(one), one)).toList();
+        return type.getELiterals().stream().map(EEnumLiteral::getInstance).map(literal -> new Option(AttributeInfo.choice(literal), literal)).toList();
     }
 
     private static <T> List<Option> keyed(Stream<T> all, Function<T, String> label, Function<T, String> key) {
         List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
-        all.forEach(one -> options.add(new Option(label.apply(one), key.apply(one))));
+        all.forEach(entry -> options.add(new Option(label.apply(entry), key.apply(entry))));
         return options;
     }
 
     private static List<Option> targets(Identified element, EReference reference) {
         List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
-        candidates(element, reference.getEReferenceType()).forEach(one -> options.add(new Option(Projects.label(one), one)));
+        candidates(element, reference.getEReferenceType()).forEach(candidate -> options.add(new Option(Projects.label(candidate), candidate)));
         return options;
     }
 
@@ -139,7 +139,7 @@ abstract class Field {
             super(element, info);
             options = new ArrayList<>(known);
             Object present = element.eGet(info.feature());
-            if (present != null && options.stream().noneMatch(one -> present.equals(one.value()))) {
+            if (present != null && options.stream().noneMatch(option -> present.equals(option.value()))) {
                 options.add(new Option(PropertyTexts.get("field.unknown", present), present));
             }
         }

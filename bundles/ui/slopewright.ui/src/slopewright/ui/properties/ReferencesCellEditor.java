@@ -29,7 +29,7 @@ final class ReferencesCellEditor extends DialogCellEditor {
 
     static String text(Object value) {
         List<?> elements = value instanceof List<?> list ? list : List.of();
-        return elements.stream().map(one -> Projects.label((Identified) one)).collect(Collectors.joining(", "));
+        return elements.stream().map(element -> Projects.label((Identified) element)).collect(Collectors.joining(", "));
     }
 
     @Override

@@ -58,16 +58,16 @@ final class SheetAction extends Action {
 
     /** Says which element is shown. */
     void offer(Optional<Identified> shown) {
-        element = shown.filter(one -> ProjectDocument.of(one).isPresent());
-        setEnabled(element.filter(one -> !edits.apply(one).isEmpty()).isPresent());
+        element = shown.filter(selected -> ProjectDocument.of(selected).isPresent());
+        setEnabled(element.filter(selected -> !edits.apply(selected).isEmpty()).isPresent());
     }
 
     @Override
     public void run() {
-        element.ifPresent(one -> {
-            List<RecordedEdit> parts = edits.apply(one);
+        element.ifPresent(target -> {
+            List<RecordedEdit> parts = edits.apply(target);
             if (!parts.isEmpty()) {
-                ProjectDocument.of(one).ifPresent(document -> document.history().perform(Compound.of(getText(), parts)));
+                ProjectDocument.of(target).ifPresent(document -> document.history().perform(Compound.of(getText(), parts)));
             }
         });
     }
@@ -91,7 +91,7 @@ final class SheetAction extends Action {
     }
 
     private static List<RecordedEdit> removeMeasured(Identified element) {
-        return units(element).stream().map(LightUnit::getMeasured).filter(one -> one != null).map(SheetAction::removal).toList();
+        return units(element).stream().map(LightUnit::getMeasured).filter(measured -> measured != null).map(SheetAction::removal).toList();
     }
 
     private static RecordedEdit removal(Identified part) {
@@ -112,6 +112,6 @@ final class SheetAction extends Action {
     private static List<RecordedEdit> addCircuit(Identified element) {
         Optional<Aerodrome> aerodrome = element instanceof Project project ? Optional.ofNullable(project.getAerodrome()) : Optional.empty();
         Circuit circuit = SlopewrightFactory.eINSTANCE.createCircuit();
-        return aerodrome.map(one -> List.<RecordedEdit>of(AddChild.of(one, Literals.AERODROME__CIRCUITS, circuit))).orElse(List.of());
+        return aerodrome.map(parent -> List.<RecordedEdit>of(AddChild.of(parent, Literals.AERODROME__CIRCUITS, circuit))).orElse(List.of());
     }
 }

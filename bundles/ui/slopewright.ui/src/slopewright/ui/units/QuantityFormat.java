@@ -112,12 +112,12 @@ public final class QuantityFormat {
                 return angle(both);
             }
         }
-        Matcher one = PLAIN.matcher(trimmed);
-        if (!one.matches()) {
+        Matcher plain = PLAIN.matcher(trimmed);
+        if (!plain.matches()) {
             throw new IllegalArgumentException(expected(text, quantity));
         }
-        double number = Double.parseDouble(one.group(1).replace(',', '.'));
-        double value = number * factor(one.group(2).toLowerCase(Locale.ROOT), text, quantity);
+        double number = Double.parseDouble(plain.group(1).replace(',', '.'));
+        double value = number * factor(plain.group(2).toLowerCase(Locale.ROOT), text, quantity);
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(expected(text, quantity));
         }

@@ -87,13 +87,13 @@ final class FamilyPage extends WizardPage {
         Project project = draft.project();
         ApproachHost host = Projects.hosts(project).get(0);
         List<Candidate> all = FamilyComparison.of(ProjectEvaluation.of(project, Optional.empty()), host);
-        candidates = all.stream().sorted((one, two) -> Integer.compare(rank(one), rank(two))).toList();
+        candidates = all.stream().sorted((first, second) -> Integer.compare(rank(first), rank(second))).toList();
         table.removeAll();
         for (Candidate candidate : candidates) {
             TableItem item = new TableItem(table, SWT.NONE);
             item.setText(new String[] {candidate.family().name(), verdict(candidate)});
         }
-        int wanted = candidates.stream().map(one -> one.family().key()).toList().indexOf(draft.familyKey());
+        int wanted = candidates.stream().map(candidate -> candidate.family().key()).toList().indexOf(draft.familyKey());
         table.select(Math.max(0, wanted));
         choose();
     }

@@ -109,7 +109,7 @@ public final class SiteWizard extends Wizard {
      * @param project the project
      * @param name    what the template is called
      * @return the file
-     * @throws IOException where it can not be written; the message says why
+     * @throws IOException where it cannot be written; the message says why
      */
     public static Path keepAsTemplate(Project project, String name) throws IOException {
         Path file = Templates.folder().resolve(name.replaceAll("[^\\p{L}\\p{N} .-]+", "-") + ProjectInput.FILE_SUFFIX);

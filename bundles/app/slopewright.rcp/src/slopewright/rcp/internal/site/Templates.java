@@ -37,7 +37,7 @@ public final class Templates {
          * Reads the template.
          *
          * @return a project of its own
-         * @throws IOException where it can not be read; the message says why
+         * @throws IOException where it cannot be read; the message says why
          */
         public Project load() throws IOException {
             try {
@@ -70,7 +70,7 @@ public final class Templates {
         try {
             found.addAll(in(folder()));
         } catch (IOException e) {
-            ILog.get().warn("The folder of templates can not be read", e);
+            ILog.get().warn("The folder of templates cannot be read", e);
         }
         return found;
     }

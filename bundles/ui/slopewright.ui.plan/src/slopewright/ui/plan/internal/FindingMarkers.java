@@ -62,8 +62,8 @@ public final class FindingMarkers {
     }
 
     private Optional<ElementPart<?>> part(Identified element) {
-        for (EObject one = element; one != null; one = one.eContainer()) {
-            if (context.diagram().viewer().getEditPartRegistry().get(one) instanceof ElementPart<?> part && part.anchor().isPresent()) {
+        for (EObject shown = element; shown != null; shown = shown.eContainer()) {
+            if (context.diagram().viewer().getEditPartRegistry().get(shown) instanceof ElementPart<?> part && part.anchor().isPresent()) {
                 return Optional.of(part);
             }
         }

@@ -29,7 +29,7 @@ public final class MoveTrial {
     /**
      * Prepares trials.
      *
-     * @param evaluation the aid as it stands, or why it can not be evaluated
+     * @param evaluation the aid as it stands, or why it cannot be evaluated
      * @param aid        the aid
      * @param units      the units of it that move
      * @param takenLeft  whether they were taken by a unit on the left of the centre line

@@ -76,7 +76,7 @@ public final class Placing {
 
     /**
      * Proposes a layout near a place: at the nearest suitable runway end or helipad, on the side that the place lies on, or on both where
-     * the family can not stand on that one.
+     * the family cannot stand on that one.
      *
      * @param familyKey key of the family
      * @param place     the place

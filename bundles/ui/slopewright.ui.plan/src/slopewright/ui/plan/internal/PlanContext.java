@@ -138,7 +138,7 @@ public final class PlanContext {
         return document.evaluation(aid);
     }
 
-    /** Returns what the units of an aid give as they stand, empty where that can not be worked out. */
+    /** Returns what the units of an aid give as they stand, empty where that cannot be worked out. */
     public Optional<Siting> layout(ApproachAid aid) {
         return evaluation(aid).then(AidEvaluation::siting).value();
     }

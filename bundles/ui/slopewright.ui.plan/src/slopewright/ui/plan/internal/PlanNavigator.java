@@ -98,7 +98,7 @@ public final class PlanNavigator {
     }
 
     private void show(Optional<WorldBox> box) {
-        box.ifPresent(one -> context.diagram().view().show(one, MARGIN_PX));
+        box.ifPresent(found -> context.diagram().view().show(found, MARGIN_PX));
     }
 
     private List<ScenePoint> aerodrome() {
@@ -121,24 +121,24 @@ public final class PlanNavigator {
 
     private List<ScenePoint> obstacles() {
         List<Obstacle> obstacles = context.project().getAerodrome() == null ? List.of() : context.project().getAerodrome().getObstacles();
-        return obstacles.stream().flatMap(one -> context.places().points(one).stream()).toList();
+        return obstacles.stream().flatMap(obstacle -> context.places().points(obstacle).stream()).toList();
     }
 
     /** Returns the part of an element, or of the nearest one around it that is shown; empty where none is. */
     public Optional<ElementPart<?>> part(String elementId) {
         EditPartViewer viewer = context.diagram().viewer();
-        for (EObject one = Ids.find(context.project(), elementId).orElse(null); one != null; one = one.eContainer()) {
-            if (one instanceof Obstacle obstacle && viewer.getEditPartRegistry().get(one.eContainer()) instanceof AerodromePart site) {
+        for (EObject shown = Ids.find(context.project(), elementId).orElse(null); shown != null; shown = shown.eContainer()) {
+            if (shown instanceof Obstacle obstacle && viewer.getEditPartRegistry().get(shown.eContainer()) instanceof AerodromePart site) {
                 site.setApart(obstacle);
             }
-            if (viewer.getEditPartRegistry().get(one) instanceof ElementPart<?> part && part.anchor().isPresent()) {
+            if (viewer.getEditPartRegistry().get(shown) instanceof ElementPart<?> part && part.anchor().isPresent()) {
                 return Optional.of(part);
             }
         }
         return Optional.empty();
     }
 
-    /** Brings a place of the scene into sight where it can not be seen. */
+    /** Brings a place of the scene into sight where it cannot be seen. */
     public void reveal(ScenePoint place) {
         WorldBox seen = context.diagram().view().visible();
         WorldBox inner = new WorldBox(seen.minX() + seen.width() * 0.1, seen.minY() + seen.height() * 0.1,

@@ -14,7 +14,7 @@ import slopewright.siting.Siting;
  *
  * @param host      where it stands
  * @param siting    what its units give, or why nothing
- * @param obstacles everything that stands there against its obstacle surface, or why it can not be compared
+ * @param obstacles everything that stands there against its obstacle surface, or why it cannot be compared
  * @param wheels    the wheel clearance of each aeroplane group in regular use
  */
 public record TrialFigures(ApproachHost host, Attempt<Siting> siting, Attempt<SurfaceComparison> obstacles, List<WheelClearance> wheels) {

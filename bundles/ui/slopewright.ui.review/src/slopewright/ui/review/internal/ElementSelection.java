@@ -38,7 +38,7 @@ public final class ElementSelection implements ISelectionProvider {
     public ISelection getSelection() {
         List<String> ids = table.selected().stream().map(Outcome::elementId).filter(Objects::nonNull).distinct().toList();
         Optional<Project> current = project.get();
-        List<Identified> elements = ids.stream().flatMap(id -> current.flatMap(one -> Ids.find(one, id)).stream()).toList();
+        List<Identified> elements = ids.stream().flatMap(id -> current.flatMap(opened -> Ids.find(opened, id)).stream()).toList();
         return new StructuredSelection(elements);
     }
 

@@ -91,8 +91,8 @@ public final class FindingDetails {
 
     /** Returns the explanation that is shown, with a preview where one is open. */
     public String text() {
-        String preview = Stream.of(links.getChildren()).filter(StyledText.class::isInstance).map(one -> ((StyledText) one).getText())
-                .findFirst().map(one -> "\n" + one).orElse("");
+        String preview = Stream.of(links.getChildren()).filter(StyledText.class::isInstance).map(text -> ((StyledText) text).getText())
+                .findFirst().map(text -> "\n" + text).orElse("");
         return brief.getText() + preview + "\n" + rest.getText();
     }
 

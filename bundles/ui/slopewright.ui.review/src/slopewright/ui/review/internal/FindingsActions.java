@@ -26,11 +26,11 @@ public final class FindingsActions {
         this.bars = bars;
         this.shell = shell;
         IToolBarManager bar = bars.getToolBarManager();
-        for (IAction one : List.of(grouping("findings.byElement", Grouping.ELEMENT, ReviewImages.BY_ELEMENT),
+        for (IAction action : List.of(grouping("findings.byElement", Grouping.ELEMENT, ReviewImages.BY_ELEMENT),
                 grouping("findings.byRule", Grouping.RULE, ReviewImages.BY_RULE),
                 grouping("findings.list", Grouping.NONE, ReviewImages.LIST))) {
-            bar.add(one);
-            bars.getMenuManager().add(one);
+            bar.add(action);
+            bars.getMenuManager().add(action);
         }
         IAction export = action("findings.export", this::export);
         export.setImageDescriptor(ReviewImages.EXPORT.descriptor());

@@ -106,7 +106,7 @@ final class FindingsModel {
             case RULE -> Optional.of(OutcomeColumn.RULE::text);
             case NONE -> Optional.empty();
         };
-        groups = heading.map(one -> grouped(kept, one)).orElseGet(() -> kept.isEmpty() ? List.of() : List.of(new Group("", kept)));
+        groups = heading.map(by -> grouped(kept, by)).orElseGet(() -> kept.isEmpty() ? List.of() : List.of(new Group("", kept)));
     }
 
     private static List<Group> grouped(List<Outcome> kept, Function<Outcome, String> heading) {

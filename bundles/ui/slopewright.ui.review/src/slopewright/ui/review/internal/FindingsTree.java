@@ -139,12 +139,12 @@ public final class FindingsTree {
             }
         }
         tree.setRedraw(true);
-        select(model.shown().stream().filter(one -> before.contains(key(one))).toList());
+        select(model.shown().stream().filter(outcome -> before.contains(key(outcome))).toList());
     }
 
     private static String key(Outcome outcome) {
         String seen = outcome.elementId() + " " + outcome.elementPath();
-        return outcome.rule() + " " + seen + " " + outcome.citation().map(one -> one.key()).orElse("");
+        return outcome.rule() + " " + seen + " " + outcome.citation().map(citation -> citation.key()).orElse("");
     }
 
     /** Shows a result; rows of the same rule and element stay selected. */

@@ -30,7 +30,7 @@ public final class HandoverHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) {
-        document().ifPresent(one -> HandoverWizard.dialog(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), one).open());
+        document().ifPresent(opened -> HandoverWizard.dialog(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), opened).open());
         return null;
     }
 }

@@ -59,13 +59,13 @@ public final class MarginChart {
 
     /** Returns what stands in the rows, as a screen reader and tests see it. */
     public List<String> lines() {
-        return options.stream().map(one -> one.name() + ": " + words(one)).toList();
+        return options.stream().map(option -> option.name() + ": " + words(option)).toList();
     }
 
-    private String words(ComparedOption one) {
-        OptionalDouble margin = one.margin(kind);
+    private String words(ComparedOption option) {
+        OptionalDouble margin = option.margin(kind);
         if (margin.isEmpty()) {
-            return Messages.get(one.siting().isEmpty() ? "comparison.noLayout" : "comparison.noMargin");
+            return Messages.get(option.siting().isEmpty() ? "comparison.noLayout" : "comparison.noMargin");
         }
         return OutcomeTexts.signed(margin, "m") + " " + Messages.get(margin.getAsDouble() < 0 ? "comparison.notKept" : "comparison.kept");
     }
@@ -91,11 +91,11 @@ public final class MarginChart {
         gc.setForeground(dark ? canvas.getForeground() : canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
         int top = PAD / 2 - (canvas.getVerticalBar().isVisible() ? canvas.getVerticalBar().getSelection() : 0);
         int nameWidth = (int) (area.width * NAME_SHARE);
-        int textWidth = options.stream().mapToInt(one -> gc.textExtent(words(one)).x).max().orElse(0);
+        int textWidth = options.stream().mapToInt(option -> gc.textExtent(words(option)).x).max().orElse(0);
         int plotLeft = nameWidth + PAD;
         int plotWidth = Math.max(LEAST_PLOT, area.width - plotLeft - textWidth - 3 * PAD);
-        double least = options.stream().mapToDouble(one -> Math.min(0, one.margin(kind).orElse(0))).min().orElse(0);
-        double most = options.stream().mapToDouble(one -> Math.max(0, one.margin(kind).orElse(0))).max().orElse(0);
+        double least = options.stream().mapToDouble(option -> Math.min(0, option.margin(kind).orElse(0))).min().orElse(0);
+        double most = options.stream().mapToDouble(option -> Math.max(0, option.margin(kind).orElse(0))).max().orElse(0);
         double scale = plotWidth / Math.max(1e-6, most - least);
         int zero = plotLeft + (int) Math.round(-least * scale);
         for (int i = 0; i < options.size(); i++) {
@@ -108,11 +108,11 @@ public final class MarginChart {
         }
     }
 
-    private void row(GC gc, ComparedOption one, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {
+    private void row(GC gc, ComparedOption option, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {
         int middle = row.y + ROW / 2;
-        Point size = gc.textExtent(one.name());
-        gc.drawText(shortened(gc, one.name(), nameWidth - PAD), row.x, middle - size.y / 2, true);
-        OptionalDouble margin = one.margin(kind);
+        Point size = gc.textExtent(option.name());
+        gc.drawText(shortened(gc, option.name(), nameWidth - PAD), row.x, middle - size.y / 2, true);
+        OptionalDouble margin = option.margin(kind);
         if (margin.isPresent()) {
             boolean kept = margin.getAsDouble() >= 0;
             Color ink = new Color(ink(kept));
@@ -121,7 +121,7 @@ public final class MarginChart {
             gc.fillRectangle(kept ? zero : zero - length, middle - 5, Math.max(1, length), 10);
             mark(gc, ink, kept, textLeft + 5, middle);
         }
-        gc.drawText(words(one), textLeft + (margin.isPresent() ? 15 : 0), middle - size.y / 2, true);
+        gc.drawText(words(option), textLeft + (margin.isPresent() ? 15 : 0), middle - size.y / 2, true);
     }
 
     /** A disc for what is kept, a cross for what is not. */

@@ -39,8 +39,8 @@ public final class OptionTable {
         Stream.of(OptionColumn.values()).forEach(this::addColumn);
         viewer.setComparator(new ViewerComparator() {
             @Override
-            public int compare(Viewer shown, Object one, Object other) {
-                return sorted.order(downward).compare((ComparedOption) one, (ComparedOption) other);
+            public int compare(Viewer shown, Object first, Object second) {
+                return sorted.order(downward).compare((ComparedOption) first, (ComparedOption) second);
             }
         });
         viewer.setInput(List.of());
@@ -67,8 +67,8 @@ public final class OptionTable {
     public void show(List<ComparedOption> options) {
         Optional<String> before = selected().map(ComparedOption::name);
         viewer.setInput(options);
-        options.stream().filter(one -> before.filter(one.name()::equals).isPresent()).findFirst()
-                .ifPresent(one -> viewer.setSelection(new StructuredSelection(one)));
+        options.stream().filter(option -> before.filter(option.name()::equals).isPresent()).findFirst()
+                .ifPresent(option -> viewer.setSelection(new StructuredSelection(option)));
     }
 
     /** Returns what is shown, in the order of the rows. */

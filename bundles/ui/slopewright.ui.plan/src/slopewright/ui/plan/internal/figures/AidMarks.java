@@ -162,7 +162,7 @@ public final class AidMarks {
     }
 
     private LightUnit outermost() {
-        return placed.stream().max((one, other) -> Double.compare(Math.abs(one.getRightM()), Math.abs(other.getRightM()))).orElseThrow();
+        return placed.stream().max((first, second) -> Double.compare(Math.abs(first.getRightM()), Math.abs(second.getRightM()))).orElseThrow();
     }
 
     /** Returns the units of each bar on each side, from the runway outward. */
@@ -174,7 +174,7 @@ public final class AidMarks {
         }
         List<List<ScenePoint>> lines = new ArrayList<>();
         for (List<LightUnit> bar : bars.values()) {
-            bar.sort((one, other) -> Double.compare(Math.abs(one.getRightM()), Math.abs(other.getRightM())));
+            bar.sort((first, second) -> Double.compare(Math.abs(first.getRightM()), Math.abs(second.getRightM())));
             lines.add(bar.stream().map(this::at).toList());
         }
         return lines;

@@ -48,7 +48,7 @@ public final class DimensionMarks {
     /** Draws the dimensions of an aid, nothing unless it is the chosen one and its units can be told apart. */
     public static List<Mark> of(PlanContext context, ApproachAid aid) {
         Optional<PlanAxis> axis = Projects.host(aid).flatMap(context::axis);
-        boolean chosen = context.document().viewState().aid().filter(one -> one == aid).isPresent();
+        boolean chosen = context.document().viewState().aid().filter(viewed -> viewed == aid).isPresent();
         if (axis.isEmpty() || !chosen || AidMarks.isFar(context, aid) || context.diagram().view().scale() < LEAST_SCALE) {
             return List.of();
         }

@@ -38,7 +38,7 @@ final class LabelPlacer {
             double middleY = y + toY * (far + height / 2.0 * Math.abs(toY));
             box = new Rectangle((int) Math.round(middleX - width / 2.0), (int) Math.round(middleY - height / 2.0), width, height);
             Rectangle tried = box.getExpanded(CLEAR_PX, 0);
-            if (taken.stream().noneMatch(one -> one.intersects(tried))) {
+            if (taken.stream().noneMatch(known -> known.intersects(tried))) {
                 break;
             }
         }

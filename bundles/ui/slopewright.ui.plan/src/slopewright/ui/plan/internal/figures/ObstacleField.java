@@ -81,7 +81,7 @@ public final class ObstacleField {
         List<ObstacleIndex.Entry> near = new ArrayList<>();
         context.places().obstacles().query(new WorldBox(place.x(), place.y(), place.x(), place.y()).grown(reach), near::add);
         return near.stream().filter(entry -> !apart.contains(entry.obstacle()))
-                .min((one, other) -> Double.compare(distance(one, place), distance(other, place))).map(ObstacleIndex.Entry::obstacle);
+                .min((first, second) -> Double.compare(distance(first, place), distance(second, place))).map(ObstacleIndex.Entry::obstacle);
     }
 
     private static double distance(ObstacleIndex.Entry entry, ScenePoint place) {
@@ -110,7 +110,7 @@ public final class ObstacleField {
     }
 
     private boolean isThrough(Obstacle obstacle) {
-        return context.obstruction(obstacle).filter(one -> one.excessM() > 0).isPresent();
+        return context.obstruction(obstacle).filter(worst -> worst.excessM() > 0).isPresent();
     }
 
     private static int[] cells(List<ObstacleIndex.Entry> seen, WorldView view) {
@@ -157,7 +157,7 @@ public final class ObstacleField {
         @Override
         public IFigure getToolTip() {
             Point pointer = context.pointer();
-            return at(pointer.x, pointer.y).<IFigure>map(one -> new Label(Projects.label(one))).orElse(null);
+            return at(pointer.x, pointer.y).<IFigure>map(found -> new Label(Projects.label(found))).orElse(null);
         }
     }
 }

@@ -32,7 +32,7 @@ public final class ObstacleMarks {
     private ObstacleMarks() {
     }
 
-    /** Draws an obstacle, nothing where it has no place or can not be seen. */
+    /** Draws an obstacle, nothing where it has no place or cannot be seen. */
     public static List<Mark> of(PlanContext context, Obstacle obstacle) {
         Marks marks = new Marks(obstacle.getId());
         List<ScenePoint> places = context.places().points(obstacle);
@@ -122,12 +122,12 @@ public final class ObstacleMarks {
     private static List<Double> cuts(List<ScenePoint> ring, double shift) {
         List<Double> cuts = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
-            ScenePoint one = ring.get(i);
-            ScenePoint other = ring.get((i + 1) % ring.size());
-            double a = one.y() - one.x() - shift;
-            double b = other.y() - other.x() - shift;
+            ScenePoint from = ring.get(i);
+            ScenePoint to = ring.get((i + 1) % ring.size());
+            double a = from.y() - from.x() - shift;
+            double b = to.y() - to.x() - shift;
             if (a > 0 != b > 0) {
-                cuts.add(one.x() + (other.x() - one.x()) * a / (a - b));
+                cuts.add(from.x() + (to.x() - from.x()) * a / (a - b));
             }
         }
         cuts.sort(Double::compare);

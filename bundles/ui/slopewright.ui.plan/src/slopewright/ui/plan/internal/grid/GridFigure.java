@@ -111,13 +111,13 @@ public final class GridFigure extends Figure {
 
     private void line(Graphics graphics, double atM, PlanPoint from, PlanPoint to, boolean isAlong) {
         WorldView view = context.diagram().view();
-        ScenePoint one = new ScenePoint(view.toX(from.eastM()), view.toY(from.northM()));
-        ScenePoint other = new ScenePoint(view.toX(to.eastM()), view.toY(to.northM()));
+        ScenePoint start = new ScenePoint(view.toX(from.eastM()), view.toY(from.northM()));
+        ScenePoint end = new ScenePoint(view.toX(to.eastM()), view.toY(to.northM()));
         graphics.setForegroundColor(Inks.colour(Ink.DIMENSION));
         graphics.setAlpha(Math.abs(atM) < 1e-6 ? AXIS_ALPHA : LINE_ALPHA);
-        graphics.drawLine((int) Math.round(one.x()), (int) Math.round(one.y()), (int) Math.round(other.x()), (int) Math.round(other.y()));
+        graphics.drawLine((int) Math.round(start.x()), (int) Math.round(start.y()), (int) Math.round(end.x()), (int) Math.round(end.y()));
         graphics.setAlpha(OPAQUE);
-        label(graphics, text(atM, isAlong), one, other);
+        label(graphics, text(atM, isAlong), start, end);
     }
 
     private static String text(double atM, boolean isAlong) {
@@ -128,15 +128,15 @@ public final class GridFigure extends Figure {
     }
 
     /** Writes at the place where a line enters the window, by the edge it leans to. */
-    private void label(Graphics graphics, String text, ScenePoint one, ScenePoint other) {
+    private void label(Graphics graphics, String text, ScenePoint start, ScenePoint end) {
         Font font = graphics.getFont();
         int wide = FigureUtilities.getTextWidth(text, font);
         int high = FigureUtilities.getFontMetrics(font).getHeight();
         Rectangle window = getBounds();
-        boolean steep = Math.abs(other.y() - one.y()) > Math.abs(other.x() - one.x());
-        double share = steep ? (EDGE_PX - one.y()) / (other.y() - one.y()) : (EDGE_PX - one.x()) / (other.x() - one.x());
-        double x = one.x() + share * (other.x() - one.x());
-        double y = one.y() + share * (other.y() - one.y());
+        boolean steep = Math.abs(end.y() - start.y()) > Math.abs(end.x() - start.x());
+        double share = steep ? (EDGE_PX - start.y()) / (end.y() - start.y()) : (EDGE_PX - start.x()) / (end.x() - start.x());
+        double x = start.x() + share * (end.x() - start.x());
+        double y = start.y() + share * (end.y() - start.y());
         int left = (int) Math.round(steep ? x - wide / 2.0 : EDGE_PX);
         int top = (int) Math.round(steep ? EDGE_PX : y - high / 2.0);
         Rectangle box = new Rectangle(left - 2, top, wide + 4, high);

@@ -44,9 +44,9 @@ public final class UnitSnaps {
         this.moved = List.copyOf(moved);
         this.lead = this.moved.get(0);
         this.solved = solved;
-        for (ApproachAid one : Projects.host(aid).map(ApproachHost::getAids).map(List::copyOf).orElse(List.of())) {
-            one.getUnits().stream().filter(unit -> !this.moved.contains(unit) && unit.getAlongM() != null && unit.getRightM() != null)
-                    .forEach(one == aid ? siblings::add : others::add);
+        for (ApproachAid neighbour : Projects.host(aid).map(ApproachHost::getAids).map(List::copyOf).orElse(List.of())) {
+            neighbour.getUnits().stream().filter(unit -> !this.moved.contains(unit) && unit.getAlongM() != null && unit.getRightM() != null)
+                    .forEach(neighbour == aid ? siblings::add : others::add);
         }
     }
 

@@ -48,7 +48,7 @@ public final class ImageLayer extends Figure {
         this.control = context.diagram().viewer().getControl();
         context.diagram().layer(PlanLayer.IMAGES).add(this);
         context.diagram().view().addListener(this::update);
-        control.addListener(SWT.Dispose, event -> loaded.values().forEach(one -> one.image().dispose()));
+        control.addListener(SWT.Dispose, event -> loaded.values().forEach(picture -> picture.image().dispose()));
         update();
     }
 

@@ -23,12 +23,12 @@ final class KnownPoints {
     /** Returns the known place near a place, else that place itself. */
     static ScenePoint near(PlanContext context, ScenePoint place) {
         double reach = REACH_PX / context.diagram().view().scale();
-        return all(context).stream().filter(one -> distance(one, place) <= reach)
-                .min((one, other) -> Double.compare(distance(one, place), distance(other, place))).orElse(place);
+        return all(context).stream().filter(first -> distance(first, place) <= reach)
+                .min((first, second) -> Double.compare(distance(first, place), distance(second, place))).orElse(place);
     }
 
-    private static double distance(ScenePoint one, ScenePoint other) {
-        return Math.hypot(one.x() - other.x(), one.y() - other.y());
+    private static double distance(ScenePoint first, ScenePoint second) {
+        return Math.hypot(first.x() - second.x(), first.y() - second.y());
     }
 
     private static List<ScenePoint> all(PlanContext context) {
@@ -41,9 +41,9 @@ final class KnownPoints {
             double half = RunwayMarks.widthM(runway) / 2;
             for (RunwayEnd end : runway.getEnds()) {
                 Optional<PlanAxis> axis = context.axis(end);
-                axis.ifPresent(one -> points.add(PlanPlaces.point(one, 0, 0)));
-                axis.ifPresent(one -> points.add(PlanPlaces.point(one, -RunwayMarks.displacedM(end), -half)));
-                axis.ifPresent(one -> points.add(PlanPlaces.point(one, -RunwayMarks.displacedM(end), half)));
+                axis.ifPresent(frame -> points.add(PlanPlaces.point(frame, 0, 0)));
+                axis.ifPresent(frame -> points.add(PlanPlaces.point(frame, -RunwayMarks.displacedM(end), -half)));
+                axis.ifPresent(frame -> points.add(PlanPlaces.point(frame, -RunwayMarks.displacedM(end), half)));
             }
         }
         return points;

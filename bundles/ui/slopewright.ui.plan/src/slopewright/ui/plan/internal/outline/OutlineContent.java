@@ -81,8 +81,8 @@ final class OutlineContent implements ITreeContentProvider {
         if (element instanceof OutlineGroup group) {
             return group.aerodrome().eContainer();
         }
-        if (element instanceof Identified one) {
-            return one.eContainer() instanceof Aerodrome aerodrome ? aerodrome.eContainer() : one.eContainer();
+        if (element instanceof Identified child) {
+            return child.eContainer() instanceof Aerodrome aerodrome ? aerodrome.eContainer() : child.eContainer();
         }
         return null;
     }

@@ -52,8 +52,8 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
         }
         for (Outcome outcome : result.findings()) {
             int kind = outcome.verdict() == Verdict.NOT_MET ? 0 : 1;
-            for (EObject one = elements.get(outcome.elementId()); one != null; one = one.eContainer()) {
-                counts.computeIfAbsent(one, key -> new int[2])[kind]++;
+            for (EObject holder = elements.get(outcome.elementId()); holder != null; holder = holder.eContainer()) {
+                counts.computeIfAbsent(holder, key -> new int[2])[kind]++;
             }
         }
         findings = counts;

@@ -139,8 +139,8 @@ public final class PlanOutline extends ContentOutlinePage {
 
     private void selectedInPlan(SelectionChangedEvent event) {
         ISelection selection = event.getSelection();
-        boolean one = selection instanceof IStructuredSelection parts && parts.size() == 1;
-        Object part = one ? ((IStructuredSelection) selection).getFirstElement() : null;
+        boolean isSingle = selection instanceof IStructuredSelection parts && parts.size() == 1;
+        Object part = isSingle ? ((IStructuredSelection) selection).getFirstElement() : null;
         if (!following && part instanceof EditPart shown && shown.getModel() instanceof Identified element) {
             following = true;
             try {

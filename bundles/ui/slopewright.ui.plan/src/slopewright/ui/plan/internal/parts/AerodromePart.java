@@ -69,7 +69,7 @@ public final class AerodromePart extends PlanPart<Aerodrome> {
         } else if (!isCrowded()) {
             removeField();
         }
-        field.ifPresent(one -> one.update(apart));
+        field.ifPresent(crowd -> crowd.update(apart));
     }
 
     @SuppressWarnings("unchecked")
@@ -78,9 +78,9 @@ public final class AerodromePart extends PlanPart<Aerodrome> {
     }
 
     private void removeField() {
-        field.ifPresent(one -> {
-            visualParts().remove(one.figure());
-            one.remove();
+        field.ifPresent(crowd -> {
+            visualParts().remove(crowd.figure());
+            crowd.remove();
         });
         field = Optional.empty();
     }
@@ -110,8 +110,8 @@ public final class AerodromePart extends PlanPart<Aerodrome> {
     }
 
     private Optional<EditPart> hit(Point at) {
-        Optional<Obstacle> obstacle = at == null ? Optional.empty() : field.flatMap(one -> one.at(at.x, at.y));
+        Optional<Obstacle> obstacle = at == null ? Optional.empty() : field.flatMap(crowd -> crowd.at(at.x, at.y));
         obstacle.ifPresent(this::setApart);
-        return obstacle.map(one -> (EditPart) getViewer().getEditPartRegistry().get(one));
+        return obstacle.map(found -> (EditPart) getViewer().getEditPartRegistry().get(found));
     }
 }

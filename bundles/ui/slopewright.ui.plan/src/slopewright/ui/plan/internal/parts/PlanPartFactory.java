@@ -60,31 +60,31 @@ public final class PlanPartFactory implements EditPartFactory {
             return new AerodromePart(aerodrome, context);
         }
         if (model instanceof Runway runway) {
-            return new SitePart<>(runway, context, PlanLayer.GROUND, one -> RunwayMarks.of(context, one)).with(runway::getEnds)
+            return new SitePart<>(runway, context, PlanLayer.GROUND, drawn -> RunwayMarks.of(context, drawn)).with(runway::getEnds)
                     .pinnedAt(() -> middle(runway));
         }
         if (model instanceof RunwayEnd end) {
-            return new SitePart<>(end, context, PlanLayer.GROUND, one -> RunwayMarks.sign(context, one)).with(() -> children(end))
+            return new SitePart<>(end, context, PlanLayer.GROUND, drawn -> RunwayMarks.sign(context, drawn)).with(() -> children(end))
                     .pinnedAt(() -> context.axis(end).map(axis -> PlanPlaces.point(axis, 0, 0)));
         }
         if (model instanceof Helipad pad) {
-            return new SitePart<>(pad, context, PlanLayer.GROUND, one -> SiteMarks.helipad(context, one)).with(pad::getDirections)
+            return new SitePart<>(pad, context, PlanLayer.GROUND, drawn -> SiteMarks.helipad(context, drawn)).with(pad::getDirections)
                     .pinnedAt(() -> context.places().point(pad.getPlace()));
         }
         if (model instanceof ApproachDirection direction) {
-            return new SitePart<>(direction, context, PlanLayer.GROUND, one -> SiteMarks.direction(context, one))
+            return new SitePart<>(direction, context, PlanLayer.GROUND, drawn -> SiteMarks.direction(context, drawn))
                     .with(() -> children(direction)).pinnedAt(() -> context.axis(direction).map(axis -> PlanPlaces.point(axis, -20, 0)));
         }
         if (model instanceof GlidePathAid path) {
-            return new SitePart<>(path, context, PlanLayer.AIDS, one -> SiteMarks.glidePath(context, one))
+            return new SitePart<>(path, context, PlanLayer.AIDS, drawn -> SiteMarks.glidePath(context, drawn))
                     .pinnedAt(() -> SiteMarks.antenna(context, path));
         }
         if (model instanceof TaxiwayEdge edge) {
-            return new SitePart<>(edge, context, PlanLayer.TAXIWAYS, one -> SiteMarks.edge(context, one))
+            return new SitePart<>(edge, context, PlanLayer.TAXIWAYS, drawn -> SiteMarks.edge(context, drawn))
                     .pinnedAt(() -> edge.getPoints().stream().flatMap(place -> context.places().point(place).stream()).findFirst());
         }
         if (model instanceof GroundLevel level) {
-            return new SitePart<>(level, context, PlanLayer.LEVELS, one -> SiteMarks.level(context, one))
+            return new SitePart<>(level, context, PlanLayer.LEVELS, drawn -> SiteMarks.level(context, drawn))
                     .pinnedAt(() -> context.places().point(level.getPlace()));
         }
         throw new IllegalArgumentException("a plan has no part for " + model.eClass().getName());

@@ -117,7 +117,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         return lines;
     }
 
-    /** Says how the moved obstacle would stand against the surface that it is worst for, and why it can not be compared. */
+    /** Says how the moved obstacle would stand against the surface that it is worst for, and why it cannot be compared. */
     private List<Line> comparison(Obstacle moved) {
         Optional<Obstruction> worst = Optional.empty();
         Set<String> reasons = new LinkedHashSet<>();

@@ -8,7 +8,7 @@ import org.eclipse.emf.ecore.EObject;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 
-/** What stands for an edit that can not be made, so that the user is told why when trying. */
+/** What stands for an edit that cannot be made, so that the user is told why when trying. */
 final class Refusal extends RecordedEdit {
 
     private final String reason;

@@ -26,8 +26,8 @@ public final class PlaceTool extends CreationTool {
         EditPartViewer viewer = getCurrentViewer();
         eraseTargetFeedback();
         super.performCreation(button);
-        if (command instanceof HistoryCommand one) {
-            select(viewer, one);
+        if (command instanceof HistoryCommand placing) {
+            select(viewer, placing);
         }
     }
 

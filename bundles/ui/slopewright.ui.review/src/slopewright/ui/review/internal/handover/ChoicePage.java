@@ -66,11 +66,11 @@ public final class ChoicePage extends WizardPage {
         bySubject.forEach((subject, files) -> {
             TreeItem heading = new TreeItem(tree, SWT.NONE);
             heading.setText(subject.isEmpty() ? Messages.get("handover.whole") : subject);
-            for (HandoverFile one : files) {
+            for (HandoverFile file : files) {
                 TreeItem item = new TreeItem(heading, SWT.NONE);
-                item.setText(HandoverPlan.label(one) + "  (" + one.extension().toUpperCase(Locale.ROOT) + ")");
-                item.setData(one);
-                item.setChecked(plan.wanted().contains(one));
+                item.setText(HandoverPlan.label(file) + "  (" + file.extension().toUpperCase(Locale.ROOT) + ")");
+                item.setData(file);
+                item.setChecked(plan.wanted().contains(file));
             }
             heading.setExpanded(subject.isEmpty() || bySubject.size() <= 3);
             mark(heading);
@@ -87,7 +87,7 @@ public final class ChoicePage extends WizardPage {
     private void checked(TreeItem item) {
         if (item.getParentItem() == null) {
             item.setGrayed(false);
-            Stream.of(item.getItems()).forEach(one -> one.setChecked(item.getChecked()));
+            Stream.of(item.getItems()).forEach(child -> child.setChecked(item.getChecked()));
         } else {
             mark(item.getParentItem());
         }
@@ -109,8 +109,8 @@ public final class ChoicePage extends WizardPage {
         GridDataFactory.fillDefaults().span(3, 1).applyTo(row);
         RowLayoutFactory.fillDefaults().spacing(6).applyTo(row);
         button(row, "handover.usual", HandoverFile::usual);
-        button(row, "handover.all", one -> true);
-        button(row, "handover.none", one -> false);
+        button(row, "handover.all", file -> true);
+        button(row, "handover.none", file -> false);
     }
 
     private void button(Composite row, String key, Predicate<HandoverFile> ticked) {

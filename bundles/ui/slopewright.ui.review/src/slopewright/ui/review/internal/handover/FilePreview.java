@@ -60,22 +60,22 @@ final class FilePreview {
         top(text);
     }
 
-    void show(HandoverFile one, byte[] bytes) {
-        if (one.picture().isPresent()) {
+    void show(HandoverFile file, byte[] bytes) {
+        if (file.picture().isPresent()) {
             image.ifPresent(Image::dispose);
             image = Optional.of(new Image(area.getDisplay(), new ByteArrayInputStream(bytes)));
             canvas.redraw();
             top(canvas);
-        } else if (one.extension().equals("csv")) {
+        } else if (file.extension().equals("csv")) {
             table(new String(bytes, StandardCharsets.UTF_8));
-        } else if (List.of("geojson", "kml", "html").contains(one.extension())) {
+        } else if (List.of("geojson", "kml", "html").contains(file.extension())) {
             text.setFont(JFaceResources.getTextFont());
             text.setWordWrap(false);
             List<String> lines = new String(bytes, StandardCharsets.UTF_8).lines().limit(MOST_LINES).toList();
             text.setText(String.join("\n", lines));
             top(text);
         } else {
-            say(Messages.get("handover.size", HandoverPlan.label(one), one.fileName(), (bytes.length + 1023) / 1024));
+            say(Messages.get("handover.size", HandoverPlan.label(file), file.fileName(), (bytes.length + 1023) / 1024));
         }
     }
 
@@ -118,22 +118,22 @@ final class FilePreview {
     }
 
     private void paint(PaintEvent event) {
-        image.ifPresent(one -> {
-            Rectangle size = one.getBounds();
+        image.ifPresent(picture -> {
+            Rectangle size = picture.getBounds();
             Rectangle room = canvas.getClientArea();
             double scale = Math.min(room.width / (double) size.width, room.height / (double) size.height);
             int width = (int) (size.width * scale);
             int height = (int) (size.height * scale);
             event.gc.setInterpolation(SWT.HIGH);
             event.gc.setAntialias(SWT.ON);
-            event.gc.drawImage(one, 0, 0, size.width, size.height, (room.width - width) / 2, (room.height - height) / 2, width, height);
+            event.gc.drawImage(picture, 0, 0, size.width, size.height, (room.width - width) / 2, (room.height - height) / 2, width, height);
         });
     }
 
     /** Returns what is shown in words: the text, the number of rows, or the size of the picture. */
     String shown() {
         if (stack.topControl == canvas) {
-            return image.map(one -> one.getBounds().width + " x " + one.getBounds().height).orElse("");
+            return image.map(picture -> picture.getBounds().width + " x " + picture.getBounds().height).orElse("");
         }
         return stack.topControl == rows ? rows.getItemCount() + " rows" : text.getText();
     }

@@ -113,23 +113,23 @@ public final class HandoverPlan {
         return new HandoverOptions(LocalDate.parse(date), paper);
     }
 
-    Path file(HandoverFile one) {
-        return Path.of(folder).resolve(one.fileName());
+    Path file(HandoverFile produced) {
+        return Path.of(folder).resolve(produced.fileName());
     }
 
-    boolean isThere(HandoverFile one) {
-        return Files.exists(file(one));
+    boolean isThere(HandoverFile produced) {
+        return Files.exists(file(produced));
     }
 
-    boolean isReplaced(HandoverFile one) {
-        return replaced.contains(one.fileName());
+    boolean isReplaced(HandoverFile produced) {
+        return replaced.contains(produced.fileName());
     }
 
-    void replace(HandoverFile one, boolean may) {
+    void replace(HandoverFile produced, boolean may) {
         if (may) {
-            replaced.add(one.fileName());
+            replaced.add(produced.fileName());
         } else {
-            replaced.remove(one.fileName());
+            replaced.remove(produced.fileName());
         }
     }
 
@@ -148,8 +148,8 @@ public final class HandoverPlan {
     }
 
     /** Returns the name of a file for people. */
-    static String label(HandoverFile one) {
-        String key = "handover.kind." + one.kind();
-        return Messages.has(key) ? Messages.get(key) : MessageTexts.renderer().render(one.label());
+    static String label(HandoverFile produced) {
+        String key = "handover.kind." + produced.kind();
+        return Messages.has(key) ? Messages.get(key) : MessageTexts.renderer().render(produced.label());
     }
 }

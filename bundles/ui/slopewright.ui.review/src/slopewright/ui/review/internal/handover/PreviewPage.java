@@ -68,21 +68,21 @@ public final class PreviewPage extends WizardPage {
     }
 
     private void tick(TableItem item) {
-        HandoverFile one = (HandoverFile) item.getData();
-        if (plan.isThere(one)) {
-            plan.replace(one, item.getChecked());
+        HandoverFile file = (HandoverFile) item.getData();
+        if (plan.isThere(file)) {
+            plan.replace(file, item.getChecked());
         } else {
             item.setChecked(true);
         }
-        describe(item, one);
+        describe(item, file);
         count();
     }
 
-    private void describe(TableItem item, HandoverFile one) {
-        boolean there = plan.isThere(one);
-        item.setText(0, one.fileName());
-        item.setText(1, Messages.get(!there ? "handover.new" : plan.isReplaced(one) ? "handover.replaced" : "handover.kept"));
-        item.setChecked(!there || plan.isReplaced(one));
+    private void describe(TableItem item, HandoverFile file) {
+        boolean there = plan.isThere(file);
+        item.setText(0, file.fileName());
+        item.setText(1, Messages.get(!there ? "handover.new" : plan.isReplaced(file) ? "handover.replaced" : "handover.kept"));
+        item.setChecked(!there || plan.isReplaced(file));
     }
 
     private void count() {
@@ -96,17 +96,17 @@ public final class PreviewPage extends WizardPage {
         super.setVisible(visible);
         if (visible) {
             table.removeAll();
-            for (HandoverFile one : plan.wanted()) {
+            for (HandoverFile file : plan.wanted()) {
                 TableItem item = new TableItem(table, SWT.NONE);
-                item.setData(one);
-                describe(item, one);
+                item.setData(file);
+                describe(item, file);
             }
             count();
-            plan.wanted().stream().filter(one -> one.picture().isPresent()).findFirst()
-                    .or(() -> plan.wanted().stream().findFirst()).ifPresent(one -> {
-                        table.setSelection(plan.wanted().indexOf(one));
+            plan.wanted().stream().filter(file -> file.picture().isPresent()).findFirst()
+                    .or(() -> plan.wanted().stream().findFirst()).ifPresent(file -> {
+                        table.setSelection(plan.wanted().indexOf(file));
                         table.setTopIndex(0);
-                        show(one);
+                        show(file);
                     });
         } else {
             cancel();
@@ -119,7 +119,7 @@ public final class PreviewPage extends WizardPage {
         job = Optional.empty();
     }
 
-    private void show(HandoverFile one) {
+    private void show(HandoverFile file) {
         cancel();
         int mine = request;
         Project project = plan.snapshot();
@@ -127,7 +127,7 @@ public final class PreviewPage extends WizardPage {
         Display display = table.getDisplay();
         preview.say(Messages.get("handover.working"));
         Job work = Job.create(Messages.get("handover.working"), (IProgressMonitor monitor) -> {
-            Runnable shown = look(one, project, options);
+            Runnable shown = look(file, project, options);
             if (!display.isDisposed() && !monitor.isCanceled()) {
                 display.asyncExec(() -> {
                     if (mine == request && !table.isDisposed()) {
@@ -142,10 +142,10 @@ public final class PreviewPage extends WizardPage {
         job = Optional.of(work);
     }
 
-    private Runnable look(HandoverFile one, Project project, HandoverOptions options) {
+    private Runnable look(HandoverFile file, Project project, HandoverOptions options) {
         try {
-            byte[] bytes = one.picture().orElse(one.writer()).write(new HandoverSource(project), options);
-            return () -> preview.show(one, bytes);
+            byte[] bytes = file.picture().orElse(file.writer()).write(new HandoverSource(project), options);
+            return () -> preview.show(file, bytes);
         } catch (ReportException | SitingException | IllegalArgumentException e) {
             return () -> preview.say(Messages.get("handover.cannot", e.getMessage()));
         }

@@ -66,7 +66,7 @@ public final class ResultPage extends WizardPage {
     }
 
     private long count(Handover.State state) {
-        return plan.entries().stream().filter(one -> one.state() == state).count();
+        return plan.entries().stream().filter(entry -> entry.state() == state).count();
     }
 
     /** What is written stays written; there is no way back. */

@@ -74,19 +74,19 @@ enum MeasuredColumn {
 
     private Optional<Object> value(MeasuredRow row) {
         Optional<? extends EObject> holder = editable ? row.measured() : Optional.of(row.unit());
-        return attribute == null ? Optional.empty() : holder.map(one -> one.eGet(attribute));
+        return attribute == null ? Optional.empty() : holder.map(source -> source.eGet(attribute));
     }
 
     /** Returns what it shows. */
     String text(MeasuredRow row, Optional<AsBuilt> built, QuantityFormat format) {
         return switch (this) {
             case UNIT -> String.valueOf(row.unit().getLabel());
-            case DIFFERENCE -> row.result().filter(one -> one.offMin().isPresent()).map(one -> difference(one.offMin().getAsDouble()))
+            case DIFFERENCE -> row.result().filter(unit -> unit.offMin().isPresent()).map(unit -> difference(unit.offMin().getAsDouble()))
                     .orElse("");
             case TOLERANCE -> built.flatMap(AsBuilt::resetBeyond).or(() -> built.flatMap(AsBuilt::accuracy))
-                    .map(one -> "± " + format.showWithUnit(one.value(), Quantity.MINUTES)).orElse("");
-            case VERDICT -> row.result().map(one -> Messages.get("measured.verdict." + one.verdict().name())).orElse("");
-            default -> value(row).map(one -> one instanceof Double number ? format.showWithUnit(number, quantity()) : one.toString())
+                    .map(allowed -> "± " + format.showWithUnit(allowed.value(), Quantity.MINUTES)).orElse("");
+            case VERDICT -> row.result().map(unit -> Messages.get("measured.verdict." + unit.verdict().name())).orElse("");
+            default -> value(row).map(found -> found instanceof Double number ? format.showWithUnit(number, quantity()) : found.toString())
                     .orElse("");
         };
     }
@@ -99,7 +99,7 @@ enum MeasuredColumn {
 
     /** Returns what stands in the cell when it is typed into. */
     String typedText(MeasuredRow row, QuantityFormat format) {
-        return value(row).map(one -> one instanceof Double number ? format.show(number, quantity()) : one.toString()).orElse("");
+        return value(row).map(found -> found instanceof Double number ? format.show(number, quantity()) : found.toString()).orElse("");
     }
 
     private Quantity quantity() {

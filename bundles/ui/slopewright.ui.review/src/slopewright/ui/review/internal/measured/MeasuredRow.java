@@ -13,7 +13,7 @@ import slopewright.model.MeasuredUnit;
  * One unit with what was measured on it and what that comes to.
  *
  * @param unit   the unit
- * @param result what it comes to; empty where the layout can not be worked out
+ * @param result what it comes to; empty where the layout cannot be worked out
  */
 record MeasuredRow(LightUnit unit, Optional<AsBuilt.Unit> result) {
 
@@ -21,8 +21,8 @@ record MeasuredRow(LightUnit unit, Optional<AsBuilt.Unit> result) {
         List<MeasuredRow> rows = new ArrayList<>();
         for (int i = 0; i < aid.getUnits().size(); i++) {
             int index = i;
-            rows.add(new MeasuredRow(aid.getUnits().get(i), built.filter(one -> index < one.units().size())
-                    .map(one -> one.units().get(index))));
+            rows.add(new MeasuredRow(aid.getUnits().get(i), built.filter(measured -> index < measured.units().size())
+                    .map(measured -> measured.units().get(index))));
         }
         return rows;
     }

@@ -79,7 +79,7 @@ public final class MeasuredTable {
         @Override
         public Image getImage(Object element) {
             return column == MeasuredColumn.VERDICT ? ((MeasuredRow) element).result()
-                    .map(one -> MeasuredColumn.image(one.verdict()).image(resources)).orElse(null) : null;
+                    .map(unit -> MeasuredColumn.image(unit.verdict()).image(resources)).orElse(null) : null;
         }
     }
 
@@ -152,7 +152,7 @@ public final class MeasuredTable {
     public void show(Optional<ApproachAid> aid, Optional<AsBuilt> result) {
         built = result;
         int selected = viewer.getTable().getSelectionIndex();
-        viewer.setInput(aid.map(one -> MeasuredRow.of(one, result)).orElse(List.of()));
+        viewer.setInput(aid.map(measured -> MeasuredRow.of(measured, result)).orElse(List.of()));
         viewer.getTable().setSelection(selected);
     }
 
