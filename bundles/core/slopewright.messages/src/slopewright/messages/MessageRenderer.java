@@ -134,6 +134,7 @@ public final class MessageRenderer {
             case WHOLE_DEGREES -> plain(value) + "°";
             case MINUTES -> fixed(value, 1) + "'";
             case PERCENT -> fixed(value, 2) + " %";
+            case YEAR -> fixed(value, 1);
             case COUNT -> grouped(Math.round(value));
             case NUMBER -> plain(value);
             default -> plain(value) + " " + notation.unit();

@@ -42,6 +42,8 @@ public enum Notation {
     SECONDS("s"),
     /** Hours. */
     HOURS("h"),
+    /** A decimal year to the tenth: {@code 2025.0}. */
+    YEAR(""),
     /** Watts. */
     WATTS("W");
 

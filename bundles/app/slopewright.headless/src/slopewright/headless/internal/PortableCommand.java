@@ -44,7 +44,7 @@ final class PortableCommand extends Command {
     private static void print(PortableSetUp found, Streams out) {
         out.sayf("%s, %s", found.label(), found.date());
         line(out, "Slope", SitingOutput.angle(found.siting().slopeDeg()));
-        found.descent().ifPresent(descent -> line(out, "From the descent", descent.text()));
+        found.descent().ifPresent(descent -> line(out, "From the descent", descent.message().english()));
         found.descent().flatMap(descent -> descent.table()).ifPresent(entry -> line(out, "Published table",
                 String.format(Locale.ROOT, "%.0f ft/min (%s form%s)", entry.descentFtMin(), entry.form().key(),
                         entry.printed() ? "" : ", interpolated")));

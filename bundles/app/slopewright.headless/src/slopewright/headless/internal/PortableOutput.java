@@ -38,7 +38,7 @@ final class PortableOutput {
         Json.put(azimuth, "beamTrueDeg", found.azimuth().beamTrueDeg());
         Json.put(azimuth, "beamMagneticDeg", found.azimuth().beamMagneticDeg());
         Json.put(azimuth, "variationDeg", found.azimuth().variation().variationDeg());
-        azimuth.put("variationSource", found.azimuth().variation().source());
+        azimuth.put("variationSource", found.azimuth().variation().source().english());
         sight(node, found);
         node.set("levelling", levelling(found.levelling()));
         found.battery().ifPresent(battery -> node.set("battery", battery(battery)));

@@ -61,7 +61,7 @@ final class VariationCommand extends Command {
         node.put("source", found.citation().text());
         node.put("provenance", found.citation().provenance().key());
         ArrayNode notes = node.putArray("notes");
-        found.notes().forEach(notes::add);
+        found.notes().forEach(note -> notes.add(note.english()));
         return node;
     }
 

@@ -57,7 +57,7 @@ public record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, List<Mess
                     Notation.CANDELA), Words.wholeM(estimate.visibilityM()),
                     Words.term("provenance." + estimate.provenance().key())));
         } else if (!published.isKnown()) {
-            estimate.notes().forEach(note -> notes.add(Message.of("plain", Words.name(note))));
+            notes.addAll(estimate.notes());
         }
         estimate.separation().ifPresent(apart -> notes.add(Message.of("range.apart", Words.wholeM(apart.clearRangeM()))));
         return published.isKnown() ? new VisibleRange(published.dayM(), published.nightM(), notes)

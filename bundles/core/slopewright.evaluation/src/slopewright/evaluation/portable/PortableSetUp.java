@@ -94,7 +94,7 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         Attempt<Optional<BatteryEndurance>> battery = Attempt.of(() -> circuitBattery(evaluation));
         SectorSource sectors = sectors(aid, siting);
         List<Message> notes = new ArrayList<>();
-        descent.ifPresent(found -> found.notes().forEach(note -> notes.add(plain(note))));
+        descent.ifPresent(found -> notes.addAll(found.notes()));
         notes.add(Message.of("portable.tilt", Words.min(levelling.minutes()), sight.allowance().message()));
         if (!Boolean.TRUE.equals(aid.getPortable())) {
             notes.add(Message.of("portable.not-portable"));
@@ -104,7 +104,7 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         }
         notes.addAll(siting.notes());
         notes.addAll(sight.notes());
-        azimuth.variation().notes().forEach(note -> notes.add(plain(note)));
+        notes.addAll(azimuth.variation().notes());
         battery.value().flatMap(found -> found).ifPresent(found -> notes.addAll(found.notes()));
         battery.reason().ifPresent(reason -> notes.add(Message.of("portable.battery-unknown", reason)));
         List<Message> blockers = new ArrayList<>(blockers(sectors, sight, EnteredSectors.differ(aid, siting)));
@@ -113,10 +113,6 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         Optional<BatteryEndurance> endurance = battery.value().flatMap(found -> found);
         return new PortableSetUp(Projects.path(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, sight, levelling, endurance,
                 sectors, blockers, notes, citations(siting, sectors == SectorSource.ENTERED, azimuth, sight, endurance, descent));
-    }
-
-    private static Message plain(String text) {
-        return Message.of("plain", Words.name(text));
     }
 
     private static double edgeAzimuthDeg(ApproachAid aid) {

@@ -2,6 +2,7 @@ package slopewright.siting.descent;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
 import slopewright.siting.SitingException;
 
 /** How a rate of descent and a speed make a path angle. The two differ by 0.1 per cent on 3 degrees and by 1.5 per cent on 10. */
@@ -36,11 +37,11 @@ public enum DescentForm {
      */
     public double angleDeg(double speedKt, double descentFtMin) {
         if (!(speedKt > 0) || !(descentFtMin > 0)) {
-            throw new SitingException("speed and rate of descent must be more than zero");
+            throw new SitingException(Message.of("descent.zero"));
         }
         double ratio = descentFtMin / (FEET_A_MINUTE_PER_KNOT * speedKt);
         if (this == SINE && ratio > 1) {
-            throw new SitingException("the rate of descent is faster than the speed along the path");
+            throw new SitingException(Message.of("descent.too-fast"));
         }
         return Math.toDegrees(this == TANGENT ? Math.atan(ratio) : Math.asin(ratio));
     }

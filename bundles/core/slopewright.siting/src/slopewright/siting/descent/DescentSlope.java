@@ -2,10 +2,13 @@ package slopewright.siting.descent;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.siting.SitingException;
 
@@ -23,7 +26,7 @@ import slopewright.siting.SitingException;
  * @param notes         what a reader must know
  */
 public record DescentSlope(double slopeDeg, double groundSpeedKt, OptionalDouble airSpeedKt, OptionalDouble windKt, double descentFtMin,
-        DescentForm form, boolean stillAir, Optional<DescentTable.Entry> table, List<String> notes) {
+        DescentForm form, boolean stillAir, Optional<DescentTable.Entry> table, List<Message> notes) {
 
     /** Copies the notes. */
     public DescentSlope {
@@ -57,13 +60,12 @@ public record DescentSlope(double slopeDeg, double groundSpeedKt, OptionalDouble
         double inAir = DescentForm.SINE.angleDeg(airSpeedKt, descentFtMin);
         double overGround = airSpeedKt * Math.cos(Math.toRadians(inAir)) - windKt.orElse(0);
         if (!(overGround > 0)) {
-            throw new SitingException(String.format(Locale.ROOT,
-                    "an air speed of %.1f kt leaves no ground speed against a headwind of %.1f kt",
-                    airSpeedKt, windKt.orElse(0)));
+            throw new SitingException(Message.of("descent.no-ground-speed", Words.quantity(airSpeedKt, Notation.KNOTS),
+                    Words.quantity(windKt.orElse(0), Notation.KNOTS)));
         }
-        List<String> notes = new ArrayList<>(List.of("The air speed is taken as true air speed along the path."));
+        List<Message> notes = new ArrayList<>(List.of(Message.of("descent.true-air-speed")));
         if (windKt.isEmpty()) {
-            notes.add("Still air: no wind was given; a headwind makes the path over the ground steeper.");
+            notes.add(Message.of("descent.still-air"));
             return made(inAir, overGround, OptionalDouble.of(airSpeedKt), windKt, descentFtMin, DescentForm.SINE, notes);
         }
         return made(DescentForm.TANGENT.angleDeg(overGround, descentFtMin), overGround, OptionalDouble.of(airSpeedKt), windKt, descentFtMin,
@@ -71,7 +73,7 @@ public record DescentSlope(double slopeDeg, double groundSpeedKt, OptionalDouble
     }
 
     private static DescentSlope made(double slopeDeg, double groundKt, OptionalDouble airKt, OptionalDouble windKt, double descentFtMin,
-            DescentForm form, List<String> notes) {
+            DescentForm form, List<Message> notes) {
         double alongPath = groundKt / Math.cos(Math.toRadians(slopeDeg));
         DescentTable table = DescentTable.bundled();
         Optional<DescentTable.Entry> entry = table.descent(slopeDeg, table.form() == DescentForm.SINE ? alongPath : groundKt);
@@ -97,10 +99,11 @@ public record DescentSlope(double slopeDeg, double groundSpeedKt, OptionalDouble
     }
 
     /** Returns the solution in one line, as cards print it. */
-    public String text() {
-        String speed = airSpeedKt.isEmpty() ? String.format(Locale.ROOT, "%.0f kt over the ground", groundSpeedKt)
-                : String.format(Locale.ROOT, "%.0f kt air speed, %s", airSpeedKt.getAsDouble(),
-                        stillAir ? "still air" : String.format(Locale.ROOT, "headwind %.0f kt", windKt.orElse(0)));
-        return String.format(Locale.ROOT, "%.2f° from %s and %.0f ft/min (%s form)", slopeDeg, speed, descentFtMin, form.key());
+    public Message message() {
+        Argument speed = airSpeedKt.isEmpty() ? Message.of("descent.over-ground", Words.quantity(groundSpeedKt, Notation.KNOTS))
+                : Message.of(stillAir ? "descent.in-still-air" : "descent.against-wind",
+                        Words.quantity(airSpeedKt.getAsDouble(), Notation.KNOTS), Words.quantity(windKt.orElse(0), Notation.KNOTS));
+        return Message.of("descent.slope", Words.degrees(slopeDeg), speed, Words.quantity(descentFtMin, Notation.FEET_PER_MINUTE),
+                Words.term("descent-form." + form.key()));
     }
 }

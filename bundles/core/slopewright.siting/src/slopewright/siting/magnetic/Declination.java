@@ -3,6 +3,7 @@ package slopewright.siting.magnetic;
 import java.util.List;
 import java.util.Objects;
 
+import slopewright.messages.Message;
 import slopewright.standards.Citation;
 
 /**
@@ -16,7 +17,7 @@ import slopewright.standards.Citation;
  * @param notes           what a reader must know, such as a weak horizontal field
  * @param citation        where the coefficients come from
  */
-public record Declination(double declinationDeg, double annualChangeDeg, String model, double epoch, double decimalYear, List<String> notes,
+public record Declination(double declinationDeg, double annualChangeDeg, String model, double epoch, double decimalYear, List<Message> notes,
         Citation citation) {
 
     /** Copies the notes. */

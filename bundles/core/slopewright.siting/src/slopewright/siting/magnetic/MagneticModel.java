@@ -3,8 +3,10 @@ package slopewright.siting.magnetic;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.siting.SitingException;
 import slopewright.siting.internal.DataFile;
 import slopewright.standards.Citation;
@@ -140,20 +142,19 @@ public final class MagneticModel {
      */
     public Declination declination(double latitudeDeg, double longitudeDeg, double heightAboveEllipsoidM, LocalDate date) {
         if (!isValid(date)) {
-            throw new SitingException(String.format(Locale.ROOT,
-                    "%s holds from %.1f up to but not including %.1f; %s is outside: enter the "
-                    + "variation with its source and date instead", name, validFrom, validTo, date));
+            throw new SitingException(Message.of("variation.outside-model", Words.name(name), Words.quantity(validFrom, Notation.YEAR),
+                    Words.quantity(validTo, Notation.YEAR), Words.name(date.toString())));
         }
         double year = decimalYear(date);
         MagneticField field = field(latitudeDeg, longitudeDeg, heightAboveEllipsoidM, year);
         MagneticField change = change(latitudeDeg, longitudeDeg, heightAboveEllipsoidM);
         double square = field.horizontalNt() * field.horizontalNt();
         double annual = Math.toDegrees((field.northNt() * change.eastNt() - field.eastNt() * change.northNt()) / square);
-        List<String> notes = new ArrayList<>();
+        List<Message> notes = new ArrayList<>();
         if (field.horizontalNt() < DOUBTFUL_NT) {
-            notes.add(String.format(Locale.ROOT,
-                    "The horizontal field is only %.0f nT: a compass is %s here (limits of %.0f and %.0f nT from memory).",
-                    field.horizontalNt(), field.horizontalNt() < UNRELIABLE_NT ? "unreliable" : "doubtful", UNRELIABLE_NT, DOUBTFUL_NT));
+            notes.add(Message.of(field.horizontalNt() < UNRELIABLE_NT ? "variation.compass-unreliable" : "variation.compass-doubtful",
+                    Words.count(Math.round(field.horizontalNt())), Words.count(Math.round(UNRELIABLE_NT)),
+                    Words.count(Math.round(DOUBTFUL_NT))));
         }
         return new Declination(field.declinationDeg(), annual, name, epoch, year, notes, citation);
     }
@@ -179,7 +180,7 @@ public final class MagneticModel {
 
     private MagneticField sum(double latitudeDeg, double longitudeDeg, double heightM, double weight, double years) {
         if (!(Math.abs(latitudeDeg) < POLE_LIMIT_DEG) || !(Math.abs(longitudeDeg) <= 360) || !Double.isFinite(heightM)) {
-            throw new SitingException("a latitude between the poles, a longitude within 360 degrees and a finite height are needed");
+            throw new SitingException(Message.of("variation.no-place"));
         }
         double sin = Math.sin(Math.toRadians(latitudeDeg));
         double cos = Math.cos(Math.toRadians(latitudeDeg));

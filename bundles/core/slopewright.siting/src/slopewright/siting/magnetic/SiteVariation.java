@@ -4,12 +4,14 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachHost;
 import slopewright.model.MagneticVariation;
@@ -32,7 +34,7 @@ import slopewright.standards.Source;
  * @param notes           what a reader must know
  * @param citation        where it comes from
  */
-public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDate date, boolean entered, String source, List<String> notes,
+public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDate date, boolean entered, Message source, List<Message> notes,
         Citation citation) {
 
     /** An entered variation that differs by more than this from the model is remarked on. */
@@ -56,7 +58,7 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
      */
     public static SiteVariation of(ApproachHost host, LocalDate date) {
         Aerodrome aerodrome = Projects.project(host).map(Project::getAerodrome)
-                .orElseThrow(() -> new SitingException(Projects.label(host) + " belongs to no aerodrome"));
+                .orElseThrow(() -> new SitingException(Message.of("site.no-aerodrome", Words.name(Projects.label(host)))));
         MagneticVariation entered = aerodrome.getMagneticVariation();
         if (entered != null && entered.getVariationDeg() != null) {
             return entered(entered, host, aerodrome, date);
@@ -65,23 +67,24 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
     }
 
     private static SiteVariation entered(MagneticVariation entered, ApproachHost host, Aerodrome aerodrome, LocalDate date) {
-        List<String> notes = new ArrayList<>();
+        List<Message> notes = new ArrayList<>();
         double annual = entered.getAnnualChangeDeg() == null ? 0 : entered.getAnnualChangeDeg();
         Optional<LocalDate> of = date(entered.getDate());
         double variation = entered.getVariationDeg();
         if (of.isPresent() && entered.getAnnualChangeDeg() != null) {
             variation += annual * (MagneticModel.decimalYear(date) - MagneticModel.decimalYear(of.get()));
         } else {
-            notes.add("The entered variation has no " + (of.isEmpty() ? "date" : "annual change") + "; it is used as it is.");
+            notes.add(Message.of(of.isEmpty() ? "variation.without-date" : "variation.without-change"));
         }
         double brought = variation;
         modelled(host, aerodrome, date).map(model -> model.declinationDeg() - brought).filter(gap -> Math.abs(gap) > REMARKABLE_DEG)
-                .ifPresent(gap -> notes.add(String.format(Locale.ROOT,
-                        "%s gives %+.2f° here on %s: the entered variation differs by %.2f°.",
-                        MagneticModel.bundled().name(), brought + gap, date, Math.abs(gap))));
-        String text = entered.getSource() == null || entered.getSource().isBlank() ? "no source was entered" : entered.getSource();
-        String source = String.format(Locale.ROOT, "entered: %+.2f°%s, %+.3f° a year; %s", entered.getVariationDeg(),
-                of.map(day -> " on " + day).orElse(""), annual, text);
+                .ifPresent(gap -> notes.add(Message.of("variation.differs", Words.name(MagneticModel.bundled().name()),
+                        Words.degrees(brought + gap), Words.name(date.toString()), Words.degrees(Math.abs(gap)))));
+        boolean sourced = entered.getSource() != null && !entered.getSource().isBlank();
+        String text = sourced ? entered.getSource() : "no source was entered";
+        Message source = Message.of(of.isPresent() ? "variation.entered-on" : "variation.entered", Words.degrees(entered.getVariationDeg()),
+                Words.name(of.map(String::valueOf).orElse("")), Words.degrees(annual),
+                sourced ? Words.name(text) : Message.of("variation.no-source"));
         return new SiteVariation(variation, annual, date, true, source, notes, new Citation("magnetic.variation",
                 new Source("project", "magnetic variation entered in the project: " + text, of.map(String::valueOf).orElse("")), "",
                 Provenance.OVERRIDE, "", ""));
@@ -94,7 +97,7 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
         try {
             return Optional.of(LocalDate.parse(text.strip()));
         } catch (DateTimeParseException e) {
-            throw new SitingException("the date of the magnetic variation, '" + text + "', is no date of the form 2026-01-31");
+            throw new SitingException(Message.of("variation.no-date", Words.name(text)));
         }
     }
 
@@ -112,9 +115,7 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
         double geoid = aerodrome.getGeoidOffsetM() == null ? 0 : aerodrome.getGeoidOffsetM();
         Optional<SiteFrame.LatLon> place = frame.latLon(new FramePoint(0, 0, 0));
         if (place.isEmpty() && (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null)) {
-            throw new SitingException("neither " + Projects.label(host)
-                    + " nor the aerodrome has latitude and longitude: enter the magnetic"
-                    + " variation with its source and date");
+            throw new SitingException(Message.of("variation.no-position", Words.name(Projects.label(host))));
         }
         SiteFrame.LatLon at = place.orElseGet(() -> new SiteFrame.LatLon(aerodrome.getLatitudeDeg(), aerodrome.getLongitudeDeg()));
         return MagneticModel.bundled().declination(at.latitudeDeg(), at.longitudeDeg(), frame.originElevationM() + geoid, date);
@@ -122,12 +123,12 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
 
     private static SiteVariation computed(ApproachHost host, Aerodrome aerodrome, LocalDate date) {
         Declination found = model(host, aerodrome, date);
-        List<String> notes = new ArrayList<>(found.notes());
+        List<Message> notes = new ArrayList<>(found.notes());
         if (aerodrome.getGeoidOffsetM() == null) {
-            notes.add("The geoid offset is not known; the elevation is taken as the height above the ellipsoid, without effect on"
-                    + " the printed digits.");
+            notes.add(Message.of("variation.no-geoid"));
         }
-        String source = String.format(Locale.ROOT, "%s, epoch %.1f, for %s", found.model(), found.epoch(), date);
+        Message source = Message.of("variation.of-model", Words.name(found.model()), Words.quantity(found.epoch(), Notation.YEAR),
+                Words.name(date.toString()));
         return new SiteVariation(found.declinationDeg(), found.annualChangeDeg(), date, false, source, notes, found.citation());
     }
 

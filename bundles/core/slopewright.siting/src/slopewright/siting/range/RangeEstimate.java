@@ -6,6 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Siting;
@@ -29,7 +31,7 @@ import slopewright.standards.Source;
  * @param citations      where every number that was used comes from
  */
 public record RangeEstimate(String family, OptionalDouble intensityCd, double visibilityM, double extinctionPerM, List<SeenRange> seen,
-        Optional<Separation> separation, List<String> notes, List<Siting.CitedUse> citations) {
+        Optional<Separation> separation, List<Message> notes, List<Siting.CitedUse> citations) {
 
     /**
      * How far the light is seen under one light.
@@ -59,11 +61,11 @@ public record RangeEstimate(String family, OptionalDouble intensityCd, double vi
      */
     public static RangeEstimate of(Siting siting, RuleSet rules, RangeConditions conditions) {
         List<Siting.CitedUse> used = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
+        List<Message> notes = new ArrayList<>();
         OptionalDouble intensity = intensity(siting, rules, conditions, used, notes);
         double visibility = conditions.visibilityM().orElseGet(() -> {
             double assumed = use(rules.value("range.visibility-m"), used);
-            notes.add(String.format(Locale.ROOT, "No visibility was given; %.0f m is taken.", assumed));
+            notes.add(Message.of("range-estimate.visibility-taken", Words.wholeM(assumed)));
             return assumed;
         });
         double extinction = Allard.extinctionPerM(visibility, use(rules.value("range.contrast-threshold-percent"), used));
@@ -80,11 +82,11 @@ public record RangeEstimate(String family, OptionalDouble intensityCd, double vi
     }
 
     private static OptionalDouble intensity(Siting siting, RuleSet rules, RangeConditions conditions, List<Siting.CitedUse> used,
-            List<String> notes) {
+            List<Message> notes) {
         Optional<CitedValue> remembered = rules.find(siting.family() + ".intensity-cd");
         IndicatorFamily family = Families.get(siting.family());
         if (family.displayForm() == IndicatorFamily.DisplayForm.PANELS) {
-            notes.add("Unlit panels have no intensity; their range is not estimated.");
+            notes.add(Message.of("range-estimate.panels"));
             return OptionalDouble.empty();
         }
         if (conditions.intensityCd().isPresent()) {
@@ -94,7 +96,7 @@ public record RangeEstimate(String family, OptionalDouble intensityCd, double vi
             return OptionalDouble.of(entered);
         }
         if (remembered.isEmpty()) {
-            notes.add("No intensity is known for " + family.name() + ": enter that of the equipment.");
+            notes.add(Message.of("range-estimate.no-intensity", Words.name(family.name())));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(use(remembered.get(), used));

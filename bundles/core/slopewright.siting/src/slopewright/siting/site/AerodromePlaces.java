@@ -49,7 +49,7 @@ public final class AerodromePlaces {
         if (places.isPlane()) {
             return Optional.empty();
         }
-        GridPoint point = places.read(place, "a place");
+        GridPoint point = places.read(place, PlaceReader.aPlace());
         return Optional.of(new SiteFrame.LatLon(point.y(), point.x()));
     }
 
@@ -62,7 +62,7 @@ public final class AerodromePlaces {
      * @throws slopewright.siting.SitingException where a place has no coordinates of the reference, or they are out of range
      */
     public double distanceM(Place from, Place to) {
-        return places.distanceM(places.read(from, "a place"), places.read(to, "a place"));
+        return places.distanceM(places.read(from, PlaceReader.aPlace()), places.read(to, PlaceReader.aPlace()));
     }
 
     /**
@@ -74,6 +74,6 @@ public final class AerodromePlaces {
      * @throws slopewright.siting.SitingException where a place has no coordinates of the reference, or they are out of range
      */
     public double bearingDeg(Place from, Place to) {
-        return places.bearingDeg(places.read(from, "a place"), places.read(to, "a place"));
+        return places.bearingDeg(places.read(from, PlaceReader.aPlace()), places.read(to, PlaceReader.aPlace()));
     }
 }

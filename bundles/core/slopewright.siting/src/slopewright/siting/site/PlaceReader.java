@@ -12,6 +12,8 @@ import org.locationtech.proj4j.Proj4jException;
 import org.locationtech.proj4j.ProjCoordinate;
 
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Place;
 import slopewright.siting.SitingException;
@@ -46,7 +48,7 @@ final class PlaceReader {
             return new PlaceReader("WGS84", false, 0, null, null);
         }
         if (!reference.startsWith("EPSG:")) {
-            throw new SitingException("the coordinate reference '" + reference + "' is none of WGS84, EPSG:n and local");
+            throw new SitingException(Message.of("site.unknown-reference", Words.name(reference)));
         }
         try {
             CRSFactory factory = new CRSFactory();
@@ -56,8 +58,13 @@ final class PlaceReader {
             return new PlaceReader(reference, false, 0, transforms.createTransform(grid, geodetic),
                     transforms.createTransform(geodetic, grid));
         } catch (Proj4jException e) {
-            throw new SitingException("the coordinate reference " + reference + " is not known: " + e.getMessage());
+            throw new SitingException(Message.of("site.no-such-reference", Words.name(reference), Words.name(e.getMessage())));
         }
+    }
+
+    /** Names a place that has no name. */
+    static Message aPlace() {
+        return Message.of("site.a-place");
     }
 
     boolean isSameReference(PlaceReader other) {
@@ -72,19 +79,19 @@ final class PlaceReader {
         return toGeodetic != null;
     }
 
-    GridPoint read(Place place, String what) {
+    GridPoint read(Place place, Message what) {
         boolean hasGrid = place.getEastM() != null && place.getNorthM() != null;
         if (plane || toGeodetic != null && hasGrid) {
             if (!hasGrid) {
-                throw new SitingException(what + " has no east and north");
+                throw new SitingException(Message.of("site.no-grid", what));
             }
             return plane ? new GridPoint(place.getEastM(), place.getNorthM()) : transform(toGeodetic, place.getEastM(), place.getNorthM());
         }
         if (place.getLatitudeDeg() == null || place.getLongitudeDeg() == null) {
-            throw new SitingException(what + " has no latitude and longitude");
+            throw new SitingException(Message.of("site.no-position", what));
         }
         if (Math.abs(place.getLatitudeDeg()) > MOST_LATITUDE_DEG || Math.abs(place.getLongitudeDeg()) > 2 * MOST_LATITUDE_DEG) {
-            throw new SitingException(what + " has a latitude or longitude out of range");
+            throw new SitingException(Message.of("site.out-of-range", what));
         }
         return new GridPoint(place.getLongitudeDeg(), place.getLatitudeDeg());
     }

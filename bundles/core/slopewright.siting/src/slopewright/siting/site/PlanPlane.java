@@ -62,7 +62,7 @@ public final class PlanPlane {
 
     private static Optional<GridPoint> read(PlaceReader places, Place place) {
         try {
-            return place == null ? Optional.empty() : Optional.of(places.read(place, "a place"));
+            return place == null ? Optional.empty() : Optional.of(places.read(place, PlaceReader.aPlace()));
         } catch (SitingException e) {
             return Optional.empty();
         }
@@ -75,7 +75,7 @@ public final class PlanPlane {
      * @throws SitingException where it has no coordinates of the aerodrome's reference
      */
     public PlanPoint toPlane(Place place) {
-        return toPlane(places.read(place, "a place"));
+        return toPlane(places.read(place, PlaceReader.aPlace()));
     }
 
     private PlanPoint toPlane(GridPoint point) {

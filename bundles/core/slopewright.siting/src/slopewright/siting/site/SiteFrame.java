@@ -8,6 +8,8 @@ import net.sf.geographiclib.GeodesicData;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
@@ -47,18 +49,18 @@ public final class SiteFrame {
      */
     public static SiteFrame of(ApproachHost host) {
         Aerodrome aerodrome = Projects.project(host).map(Project::getAerodrome)
-                .orElseThrow(() -> new SitingException(Projects.label(host) + " belongs to no aerodrome"));
+                .orElseThrow(() -> new SitingException(Message.of("site.no-aerodrome", Words.name(Projects.label(host)))));
         PlaceReader places = PlaceReader.of(aerodrome);
-        GridPoint origin = places.read(place(host), "the place of " + Projects.label(host));
-        double elevation = elevation(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host)
-                + " is missing"));
+        GridPoint origin = places.read(place(host), Message.of("site.place-of", Words.name(Projects.label(host))));
+        double elevation = elevation(host).orElseThrow(() -> new SitingException(Message.of("site.no-elevation",
+                Words.name(Projects.label(host)))));
         return new SiteFrame(places, origin, bearing(host, places, origin), elevation);
     }
 
     private static Place place(ApproachHost host) {
         Place place = host instanceof RunwayEnd end ? end.getThreshold() : Projects.helipad(host).map(Helipad::getPlace).orElse(null);
         if (place == null) {
-            throw new SitingException("the place of " + Projects.label(host) + " is missing");
+            throw new SitingException(Message.of("site.no-place", Words.name(Projects.label(host))));
         }
         return place;
     }
@@ -76,9 +78,9 @@ public final class SiteFrame {
         Optional<RunwayEnd> other = Projects.runway(host).map(Runway::getEnds).flatMap(ends -> ends.stream().filter(end -> end != host)
                 .findFirst());
         if (other.isEmpty() || other.get().getThreshold() == null) {
-            throw new SitingException("the true bearing of " + Projects.label(host) + " is missing");
+            throw new SitingException(Message.of("site.no-bearing", Words.name(Projects.label(host))));
         }
-        GridPoint far = places.read(other.get().getThreshold(), "the place of " + Projects.label(other.get()));
+        GridPoint far = places.read(other.get().getThreshold(), Message.of("site.place-of", Words.name(Projects.label(other.get()))));
         return places.bearingDeg(origin, far);
     }
 
@@ -106,7 +108,7 @@ public final class SiteFrame {
      * @throws SitingException where the place has no coordinates of the aerodrome's reference
      */
     public FramePoint toFrame(Place place, double elevationM) {
-        return toFrame(places.read(place, "a place"), elevationM);
+        return toFrame(places.read(place, PlaceReader.aPlace()), elevationM);
     }
 
     FramePoint toFrame(GridPoint point, double elevationM) {

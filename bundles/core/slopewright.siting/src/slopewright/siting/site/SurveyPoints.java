@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.SurveyBlock;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
@@ -78,9 +80,7 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
      */
     public InFrame toFrame(SiteFrame frame) {
         if (frame.isPlane() != plane) {
-            throw new SitingException(plane
-                    ? "the survey points lie on a local plane, but the coordinate reference of the aerodrome is none"
-                    : "the survey points have latitude and longitude, but the coordinate reference of the aerodrome is a local plane");
+            throw new SitingException(Message.of(plane ? "survey.on-a-plane" : "survey.not-on-a-plane"));
         }
         InFrame points = new InFrame(new double[count()], new double[count()], new double[count()]);
         IntStream.range(0, count()).parallel().forEach(i -> {
@@ -114,22 +114,21 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
         byte[] bytes;
         try {
             if (Files.size(file) > SurveyPointBytes.MOST_BYTES) {
-                throw new SitingException(file + ": is larger than a file of survey points may be");
+                throw refused(file, Message.of("survey.too-large"));
             }
             bytes = Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
-            throw new SitingException(file + ": there is no such file");
+            throw refused(file, Message.of("survey.no-file"));
         } catch (IOException e) {
-            throw new SitingException(file + ": can not be read: " + e.getMessage());
+            throw refused(file, Message.of("survey.unreadable", Words.name(e.getMessage())));
         }
         if (!sha256(bytes).equalsIgnoreCase(sha256)) {
-            throw new SitingException(file + ": its content has the SHA-256 hash " + sha256(bytes) + ", but the project was made with "
-                    + sha256 + ": the file was changed or replaced");
+            throw refused(file, Message.of("survey.other-hash", Words.name(sha256(bytes)), Words.name(sha256)));
         }
         try {
             return SurveyPointBytes.read(bytes);
         } catch (IllegalArgumentException e) {
-            throw new SitingException(file + ": " + e.getMessage());
+            throw refused(file, Message.of("plain", Words.name(e.getMessage())));
         }
     }
 
@@ -143,19 +142,27 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
      *                         imported; the message names block, file and reason
      */
     public static SurveyPoints read(SurveyBlock block, Path folder) {
-        String name = "survey block " + Projects.label(block) + ": ";
         if (block.getPath() == null || block.getSha256() == null) {
-            throw new SitingException(name + "it names no file, or no hash of its content");
+            throw refused(block, Message.of("survey.names-no-file"));
         }
-        SurveyPoints points = read(beside(folder, block.getPath(), name), block.getSha256());
+        SurveyPoints points = read(beside(folder, block), block.getSha256());
         if (block.getPointCount() != null && block.getPointCount() != points.count()) {
-            throw new SitingException(name + block.getPath() + " holds " + points.count() + " points, but the project says "
-                    + block.getPointCount());
+            throw refused(block, Message.of("survey.other-count", Words.name(block.getPath()), Words.count(points.count()),
+                    Words.count(block.getPointCount())));
         }
         return points;
     }
 
-    private static Path beside(Path folder, String path, String name) {
+    private static SitingException refused(Path file, Message reason) {
+        return new SitingException(Message.of("survey.of-file", Words.name(String.valueOf(file)), reason));
+    }
+
+    private static SitingException refused(SurveyBlock block, Message reason) {
+        return new SitingException(Message.of("survey.of-block", Words.name(Projects.label(block)), reason));
+    }
+
+    private static Path beside(Path folder, SurveyBlock block) {
+        String path = block.getPath();
         try {
             Path base = folder.toAbsolutePath().normalize();
             Path file = base.resolve(path).normalize();
@@ -163,8 +170,8 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
                 return file;
             }
         } catch (InvalidPathException e) {
-            throw new SitingException(name + "'" + path + "' is no name of a file");
+            throw refused(block, Message.of("survey.no-name", Words.name(path)));
         }
-        throw new SitingException(name + "'" + path + "' does not lie beside the project");
+        throw refused(block, Message.of("survey.not-beside", Words.name(path)));
     }
 }

@@ -66,7 +66,7 @@ class PortableSetUpTest {
         assertEquals(model, azimuth.variation().variationDeg(), 1e-9);
         assertEquals(94 - model, azimuth.beamMagneticDeg(), 1e-9);
         assertEquals(270 - model, azimuth.landingMagneticDeg(), 1e-9);
-        assertTrue(azimuth.variation().source().contains("WMM2025, epoch 2025.0"));
+        assertTrue(azimuth.variation().source().english().contains("WMM2025, epoch 2025.0"));
         assertFalse(azimuth.variation().entered());
     }
 
@@ -78,7 +78,7 @@ class PortableSetUpTest {
         SiteVariation variation = setUp(site).azimuth().variation();
         assertEquals(1 + 0.2 * 181 / 365, variation.variationDeg(), 1e-12);
         assertTrue(variation.entered());
-        assertTrue(variation.source().contains("aeronautical chart, invented"));
+        assertTrue(variation.source().english().contains("aeronautical chart, invented"));
         assertEquals(Provenance.OVERRIDE, variation.citation().provenance());
         assertTrue(variation.notes().isEmpty(), variation.notes().toString());
     }
@@ -89,8 +89,8 @@ class PortableSetUpTest {
         site.variation(-4.0, null, "2026-01-01");
         SiteVariation variation = SiteVariation.of(site.direction, DAY);
         assertEquals(-4, variation.variationDeg());
-        assertTrue(variation.notes().get(0).contains("no annual change"));
-        assertTrue(variation.notes().get(1).contains("WMM2025") && variation.notes().get(1).contains("differs"));
+        assertTrue(variation.notes().get(0).english().contains("no annual change"));
+        assertTrue(variation.notes().get(1).english().contains("WMM2025") && variation.notes().get(1).english().contains("differs"));
         site.variation(1.0, 0.2, "in spring");
         assertTrue(assertThrows(SitingException.class, () -> SiteVariation.of(site.direction, DAY)).getMessage().contains("in spring"));
     }

@@ -113,8 +113,9 @@ class DescentTest {
         assertEquals(79.388, slope.groundSpeedKt(), 5e-4);
         assertEquals(DescentForm.SINE, slope.form());
         assertTrue(slope.stillAir());
-        assertTrue(slope.text().contains("still air") && slope.text().contains("sine form"), slope.text());
-        assertTrue(slope.notes().stream().anyMatch(note -> note.startsWith("Still air")));
+        assertTrue(slope.message().english().contains("still air") && slope.message().english().contains("sine form"),
+                slope.message().english());
+        assertTrue(slope.notes().stream().anyMatch(note -> note.english().startsWith("Still air")));
         assertEquals(slope.slopeDeg(), DescentForm.TANGENT.angleDeg(slope.groundSpeedKt(), 1000), 1e-12, "the same path over the ground");
     }
 
@@ -125,7 +126,7 @@ class DescentTest {
         assertEquals(44.797, against.groundSpeedKt(), 5e-4);
         assertEquals(6.2896, against.slopeDeg(), 5e-5);
         assertEquals(DescentForm.TANGENT, against.form());
-        assertTrue(against.text().contains("headwind 15 kt"), against.text());
+        assertTrue(against.message().english().contains("headwind 15 kt"), against.message().english());
         DescentSlope calm = DescentSlope.ofAirSpeed(60, OptionalDouble.of(0), 500);
         DescentSlope with = DescentSlope.ofAirSpeed(60, OptionalDouble.of(-15), 500);
         assertTrue(with.slopeDeg() < calm.slopeDeg() && calm.slopeDeg() < against.slopeDeg());

@@ -98,7 +98,7 @@ class RangeEstimateTest {
         assertTrue(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("four-unit-row.intensity-cd")));
         assertTrue(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("range.eye-illuminance-night-lx")));
         assertFalse(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("range.clear-separation-min")), "published");
-        assertTrue(found.notes().get(0).contains("No visibility was given; 10000 m is taken"));
+        assertTrue(found.notes().get(0).english().contains("No visibility was given; 10000 m is taken"));
     }
 
     /** A person's number replaces the one from memory, in the rule set or at the equipment. */
@@ -115,7 +115,7 @@ class RangeEstimateTest {
     void withoutAnIntensityThereIsNoRangeButAReason(String family) {
         RangeEstimate found = estimate(family, "icao:5th", RangeConditions.unknown());
         assertTrue(found.byDayM().isEmpty() && found.readableM(LightCondition.NIGHT).isEmpty());
-        assertTrue(found.notes().stream().anyMatch(note -> note.contains("No intensity is known")));
+        assertTrue(found.notes().stream().anyMatch(note -> note.english().contains("No intensity is known")));
         assertEquals("no intensity is known", found.governing(LightCondition.DAY));
     }
 
@@ -124,7 +124,7 @@ class RangeEstimateTest {
         Siting panels = Families.site("alignment-panels", runway().set(Input.PANEL_DISTANCE, 15.0).build(), rules("faa"));
         RangeEstimate found = RangeEstimate.of(panels, rules("faa"), known(1000, 1000));
         assertTrue(found.intensityCd().isEmpty() && found.separation().isEmpty());
-        assertTrue(found.notes().get(0).contains("Unlit panels"));
+        assertTrue(found.notes().get(0).english().contains("Unlit panels"));
         assertTrue(estimate("tri-colour", "faa", known(6000, 10000)).separation().isEmpty());
     }
 

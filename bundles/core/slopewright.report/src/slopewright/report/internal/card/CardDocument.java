@@ -142,7 +142,7 @@ public final class CardDocument {
         SiteFrame frame = aid.frame().orThrow();
         Facts facts = html.newFacts().add("rule-set", words.ruleSet(aid.rules()))
                 .add("approach-slope", words.angle(siting.slopeDeg()) + found.descent().map(descent -> "; " + words.say("card.from-descent",
-                        Words.name(descent.text()))).orElse(""))
+                        descent.message())).orElse(""))
                 .add("lens", words.say(atRunway ? "card.lens-runway" : "card.lens-helipad", Words.m(unit.place().heightM()), Words.m(unit
                         .place().heightM() + frame.originElevationM())) + frame.latLon(unit.place()).map(place -> "; " + words.say(
                                 "card.lat-lon", Words.name(words.fixed(place.latitudeDeg(), 6)), Words.name(words.fixed(place
