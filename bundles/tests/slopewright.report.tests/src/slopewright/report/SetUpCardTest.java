@@ -19,11 +19,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
+import slopewright.checks.Checks;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.ValueConfirmation;
+import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
 
 /** The card with which a portable unit is set up, and what keeps it from use. */
 class SetUpCardTest {
@@ -38,6 +43,31 @@ class SetUpCardTest {
     void load() {
         project = Demo.project("harrow-vale");
         aid = Demo.aid(project, "Portable unit, north pad");
+        project.getAerodrome().getMagneticVariation().setVariationDeg(-4.0);
+        project.getAerodrome().getMagneticVariation().setAnnualChangeDeg(0.15);
+        project.getAerodrome().getMagneticVariation().setDate("2026-01-01");
+    }
+
+    /** Makes a unit of the demo one against which nothing stands: a variation as the model has it, and every value confirmed. */
+    private void clear() throws ReportException {
+        project.getAerodrome().getMagneticVariation().setVariationDeg(-2.46 - 0.15 * 151 / 365);
+        ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
+        Checks.run(evaluation, rule -> true).outcomes().stream().flatMap(outcome -> outcome.citations().stream())
+                .filter(Citation::toConfirm).map(Citation::key).distinct().forEach(key -> evaluation.aid(aid).rules().find(key)
+                        .ifPresent(value -> project.getConfirmations().add(confirmation(key, value))));
+    }
+
+    private static ValueConfirmation confirmation(String key, CitedValue value) {
+        ValueConfirmation confirmation = SlopewrightFactory.eINSTANCE.createValueConfirmation();
+        confirmation.setId("confirmed-" + key);
+        confirmation.setValueKey(key);
+        confirmation.setRuleSetKey("faa:2010");
+        confirmation.setValue(value.value());
+        confirmation.setUnit(value.unit());
+        confirmation.setSource("invented for the test");
+        confirmation.setPerson("N. Example");
+        confirmation.setDate("2026-05-30");
+        return confirmation;
     }
 
     private SetUpCard card(PaperSize paper, Locale language, Reports.Format format) throws ReportException {
@@ -84,10 +114,11 @@ class SetUpCardTest {
     @ParameterizedTest
     @EnumSource(PaperSize.class)
     void theCardIsOnePage(PaperSize paper) throws ReportException, IOException {
-        project.getAerodrome().getMagneticVariation().setVariationDeg(-2.46 - 0.15 * 151 / 365);
+        clear();
         SetUpCard ready = card(paper, Locale.ENGLISH, Reports.Format.HTML);
         assertTrue(ready.isReady(), reasons(ready));
         assertTrue(text(ready).contains("Set up by"), "a card for use is signed");
+        assertFalse(text(ready).contains(STOP));
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
             SetUpCard card = card(paper, language, Reports.Format.PDF);
             try (PDDocument document = Loader.loadPDF(card.bytes())) {
@@ -103,6 +134,8 @@ class SetUpCardTest {
     /** The demo's entered variation of -3.94 degrees on the day is 1.48 from the model's -2.46, more than the 0.5 that may be. */
     @Test
     void aVariationOffTheModelKeepsTheCardFromUse() throws ReportException {
+        clear();
+        project.getAerodrome().getMagneticVariation().setVariationDeg(-4.0);
         SetUpCard card = html();
         assertFalse(card.isReady());
         assertTrue(reasons(card).contains("magnetic variation"), reasons(card));

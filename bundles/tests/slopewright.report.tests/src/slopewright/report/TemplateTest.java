@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -30,6 +31,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.model.Project;
+import slopewright.report.internal.pdf.PrintedText;
 
 /** Templates of the user: what they change, and what they can not do. */
 class TemplateTest {
@@ -203,6 +205,85 @@ class TemplateTest {
     void aLogoThatHoldsMoreThanShapesIsRefused(String element) throws IOException {
         put("logo.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\">" + element + "</svg>");
         assertTrue(fault().startsWith("logo.svg: "), fault());
+    }
+
+    /** Groups in groups without end, elements without number, and copies of copies are refused by name, before anything is built up. */
+    @Test
+    void aLogoThatIsTooDeepOrTooLargeIsRefused() throws IOException {
+        String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">";
+        put("logo.svg", head + "<g>".repeat(20_000) + "</g>".repeat(20_000) + "</svg>");
+        assertTrue(fault().startsWith("logo.svg: line 1: elements lie more than 48 deep"), fault());
+        put("logo.svg", head + "<g/>".repeat(20_001) + "</svg>");
+        assertTrue(fault().startsWith("logo.svg: line 1: more than 20000 elements"), fault());
+        put("logo.svg", head + "<g id=\"a\"/>" + "<use href=\"#a\"/>".repeat(41) + "</svg>");
+        assertTrue(fault().startsWith("logo.svg: line 1: more than 40 elements 'use'"), fault());
+        put("logo.svg", "<html/>");
+        assertTrue(fault().startsWith("logo.svg: line 1: is not a file of scalable vector graphics"), fault());
+        put("logo.svg", head + "<g>");
+        assertTrue(fault().startsWith("logo.svg, line 1: is not well formed"), fault());
+        put("logo.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1000 1\"/>");
+        assertTrue(fault().startsWith("logo.svg: the size of the picture"), fault());
+    }
+
+    /** What would take something out of its place or out of sight is refused, wherever it stands and however it is written. */
+    @ParameterizedTest
+    @ValueSource(strings = {"* { display: none }", "*{DISPLAY:NONE}", ".verdict { visibility: hidden }", "div { opacity: 0 }",
+        ".cover { position: absolute; left: 400mm }", "p { position: running(away) }", "p { transform: translate(0, 400mm) }",
+        "p { text-indent: -900mm }", "div { margin-top: -40mm }", "div { margin-left: 500mm }", "div { padding-left: 200% }",
+        "div { height: 1mm }", "div { max-height: 0; overflow: hidden }", "p { font-size: 0 }", "p { font-size: 1pt }",
+        "p { font: 0.1pt serif }", "p { line-height: 0 }", "p { color: #fff !important }", "p { z-index: 9 }", "p { clip: auto }",
+        ".verdict::before { content: 'All rules are met. Once it was said: ' }", "@page { margin: 140mm }", "@page { size: 20mm 20mm }",
+        "@media print { p { display: none } }", "p { color: \"; display: none }", "p { color: red } }", "p { color: red",
+        "p { width: 90vw }", "p { float: bottom }", "p { -fs-page-sequence: start }"})
+    void aStyleThatWouldHideOrMoveIsRefused(String rule) throws IOException {
+        put("style.css", "p { color: red; }\n" + rule);
+        assertTrue(fault().startsWith("style.css, line 2: "), fault());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"display: none", "position: absolute", "font-size: 0", "margin-top: -90mm", "color: red; } p { color: blue"})
+    void aFragmentThatWouldHideOrMoveIsRefused(String style) throws IOException {
+        put("cover.html", "<div>{{cautions}}</div>\n<p style=\"" + style + "\">a</p>");
+        assertTrue(fault().startsWith("cover.html, line 2: "), fault());
+    }
+
+    /** A template may not print what looks like the verdict or the cautions. */
+    @Test
+    void aPartOfATemplateCannotLookLikeTheVerdict() throws IOException {
+        put("cover.html", "{{cautions}}\n<p class=\"verdict clear\">Met</p>");
+        assertTrue(fault().startsWith("cover.html, line 2: the class 'verdict clear'"), fault());
+    }
+
+    /** White on white everywhere: what the template makes cannot be read then, but verdict, cautions and provenance can. */
+    @Test
+    void aTemplateThatRecoloursEverythingLeavesVerdictCautionsAndProvenance() throws ReportException, IOException {
+        put("style.css", "* { color: #ffffff; background: #ffffff; text-transform: uppercase; letter-spacing: 20mm; font-size: 5pt; }\n"
+                + "p.verdict, .verdict.locked, body p.locked.verdict.open, .locked td { color: white; text-align: right; width: 5mm }\n");
+        Project project = Demo.project("harrow-vale");
+        byte[] pdf = Reports.write(project, Optional.empty(), new ReportOptions("2026-06-01", PaperSize.A4, ReportTemplate.read(folder)),
+                Reports.Format.PDF);
+        String sources = "Doc 9157 Part 4 (not read), setting on site";
+        String verdict = Demo.html(project).replaceFirst("(?s).*<p class=\"locked verdict[^>]*>([^<]*)</p>.*", "$1");
+        assertTrue(verdict.matches("(Not met|To clear up|Met): .*"), verdict);
+        for (String sentence : List.of(Cautions.in(Locale.ENGLISH).get(0), Cautions.in(Locale.ENGLISH).get(1), verdict,
+                "Provenance of a value: published", sources,
+                "from memory, to be confirmed", "A design aid. Local codes and the authority come first.")) {
+            assertEquals(Optional.empty(), PrintedText.missing(pdf, List.of(sentence)));
+        }
+        assertEquals(Optional.of("HARROW VALE (ZZHV)"), PrintedText.missing(pdf, List.of("HARROW VALE (ZZHV)")),
+                "the reader tells white from black");
+    }
+
+    /** Boxes in boxes that push the cautions off the page: every style by itself would do, so the page itself is looked at. */
+    @Test
+    void aTemplateThatPushesTheCautionsOffThePageIsRefused() throws ReportException, IOException {
+        put("cover.html", "<div class=\"x\">".repeat(5) + "{{verdict}}{{cautions}}" + "</div>".repeat(5));
+        put("style.css", ".x { padding-left: 60mm }");
+        ReportOptions options = new ReportOptions("2026-06-01", PaperSize.A4, ReportTemplate.read(folder));
+        Project project = Demo.project("harrow-vale");
+        String message = assertThrows(ReportException.class, () -> Reports.write(project, Optional.empty(), options, Reports.Format.PDF))
+                .getMessage();
+        assertTrue(message.startsWith("the template leaves no room in which this could be read"), message);
     }
 
     @Test

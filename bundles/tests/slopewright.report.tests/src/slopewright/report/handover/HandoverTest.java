@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.SheetFile;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Projects;
@@ -51,6 +53,20 @@ class HandoverTest {
         long drawings = all.stream().filter(one -> one.kind().startsWith("drawing-")).count();
         assertEquals(Projects.aids(project).size() * 7 * 3, drawings, "seven views in three forms of every aid");
         assertTrue(all.stream().allMatch(one -> one.fileName().matches("[\\p{L}\\p{N}-]+\\.[a-z]+")), "names that every system takes");
+    }
+
+    /** Each kind is one service with a place of its own, and each file has a name for people in both languages. */
+    @Test
+    void kindsAreServicesWithNames() {
+        assertEquals(8, Deliverables.kinds().size());
+        assertEquals(8, Deliverables.kinds().stream().map(Deliverable::order).distinct().count());
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            MessageRenderer words = MessageRenderer.of(language);
+            Deliverables.of(project).forEach(file -> assertTrue(words.keys().contains(file.label().key()), file.label().key()));
+        }
+        HandoverFile plan = find("papi-09-plan.pdf");
+        assertEquals("Drawing: plan", MessageRenderer.of(Locale.ENGLISH).render(plan.label()));
+        assertEquals("Zeichnung: Lageplan", MessageRenderer.of(Locale.GERMAN).render(plan.label()));
     }
 
     /** What a file begins with tells its form: PDF 1.x, PNG and OOXML (a ZIP) by their published signatures. */

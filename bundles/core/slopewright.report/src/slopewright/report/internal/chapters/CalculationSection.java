@@ -46,8 +46,10 @@ final class CalculationSection {
         wheels(siting, steps);
         solved(siting, steps);
         surface(siting, steps);
-        outcomes.forEach(outcome -> steps.addAll(outcome.steps()));
-        html.section("calculation").steps(html.words().render(new ArrayList<>(steps)).stream().distinct().toList());
+        Set<String> lines = new LinkedHashSet<>(html.words().render(new ArrayList<>(steps)));
+        outcomes.forEach(outcome -> outcome.steps().stream().filter(step -> !steps.contains(step)).forEach(step -> lines.add(html.words()
+                .say("step-of-rule", Words.name(outcome.rule()), outcome.title(), step))));
+        html.section("calculation").steps(new ArrayList<>(lines));
     }
 
     /** The settings as differences from the slope, in minutes of arc. */

@@ -49,8 +49,9 @@ final class ComparisonChapter {
     }
 
     private void table(AidEvaluation chosen, List<Candidate> candidates) {
-        html.table("fine", List.of(14, 9, 6, 8, 8, 8, 15, 32), "family", "fits", "units", "distance-m", "eye-height-m", "wheels-m",
+        html.table("fine", List.of(14, 9, 8, 8, 9, 8, 15, 29), "family", "fits", "unit-count", "distance-m", "eye-height-m", "wheels-m",
                 "margin-obstacle", "remark");
+        List<Message> shared = shared(candidates);
         for (Candidate candidate : candidates) {
             boolean here = candidate.family().key().equals(chosen.aid().getFamilyKey());
             Optional<Siting> siting = candidate.siting();
@@ -59,14 +60,27 @@ final class ComparisonChapter {
                     siting.map(found -> words.two(found.distanceM())).orElse(""), siting.map(found -> words.two(found.mehtM())).orElse(""),
                     words.two(siting.map(Siting::wheelClearanceM).orElse(OptionalDouble.empty())),
                     (words.two(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip(),
-                    sentences(candidate)));
+                    sentences(own(candidate, shared))));
         }
         html.endTable();
+        if (!shared.isEmpty()) {
+            html.remark("comparison-shared", Words.name(sentences(shared)));
+        }
         why(chosen, candidates);
     }
 
-    private String sentences(Candidate candidate) {
-        return String.join(" ", words.render(candidate.reasons()));
+    /** Returns the remarks that most of the candidates share, so that they are said once. */
+    private static List<Message> shared(List<Candidate> candidates) {
+        return candidates.stream().flatMap(candidate -> candidate.remarks().stream()).distinct().filter(remark -> 2 * candidates.stream()
+                .filter(candidate -> candidate.remarks().contains(remark)).count() > candidates.size()).toList();
+    }
+
+    private static List<Message> own(Candidate candidate, List<Message> shared) {
+        return candidate.reasons().stream().filter(reason -> !shared.contains(reason)).toList();
+    }
+
+    private String sentences(List<Message> reasons) {
+        return String.join(" ", words.render(reasons).stream().map(text -> text.endsWith(".") ? text : text + ".").toList());
     }
 
     private String name(Candidate candidate) {
@@ -83,7 +97,7 @@ final class ComparisonChapter {
         Candidate own = found.get();
         if (!own.fits()) {
             html.alert(own.fit() == Candidate.Fit.DOES_NOT_FIT ? "chosen-does-not-fit" : "chosen-to-clear-up", Words.name(name(own)),
-                    Words.name(sentences(own)));
+                    Words.name(sentences(own.reasons())));
             return;
         }
         List<Candidate> fit = candidates.stream().filter(Candidate::fits).toList();

@@ -74,7 +74,7 @@ final class SiteChapter {
         if (ends.isEmpty()) {
             return;
         }
-        html.section("runway-ends").table("numbers", List.of(18, 11, 11, 12, 11, 8, 7, 22), "runway-end", "threshold-m", "displaced-m",
+        html.section("runway-ends").table("numbers", List.of(18, 11, 11, 14, 11, 8, 7, 20), "runway-end", "threshold-m", "displaced-m",
                 "landing-distance-m", "bearing-true", "width-m", "code", "approach");
         for (RunwayEnd end : ends) {
             html.row(List.of(Projects.label(end), known(end.getThresholdElevationM()), known(end.getDisplacedThresholdM()),

@@ -193,10 +193,17 @@ public final class ReportWords {
     /** Returns what an outcome compared, what is missing and what to do. */
     public String explanation(Outcome outcome) {
         List<String> parts = new ArrayList<>(List.of(render(outcome.explanation())));
-        if (!outcome.missing().isEmpty()) {
-            parts.add(say("missing", Words.list(outcome.missing())));
+        List<Message> unsaid = outcome.missing().stream().filter(missing -> !isPart(missing, outcome.message())).toList();
+        if (!unsaid.isEmpty()) {
+            parts.add(say("missing", Words.list(unsaid)));
         }
         return String.join(" ", parts);
+    }
+
+    /** Returns whether an argument is one of a message, or of what the message is made of. */
+    private static boolean isPart(Argument part, Argument whole) {
+        return part.equals(whole) || whole instanceof Message message && message.arguments().stream().anyMatch(argument -> isPart(part,
+                argument)) || whole instanceof Argument.Series series && series.items().stream().anyMatch(item -> isPart(part, item));
     }
 
     /** Returns the measured value of an outcome, so exactly that it differs from the limit in print where it differs in fact. */
