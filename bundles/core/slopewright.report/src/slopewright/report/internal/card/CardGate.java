@@ -19,6 +19,8 @@ import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
+import slopewright.model.GroundLevel;
+import slopewright.model.RunwayEnd;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.model.util.Ids;
@@ -70,6 +72,7 @@ public final class CardGate {
         return element.isEmpty() || concerns(element.get());
     }
 
+    /** Ground levels are held against the profile of a runway, so they say nothing about a helipad. */
     private boolean concerns(EObject element) {
         if (element instanceof EquipmentType type) {
             return type == aid.aid().getEquipment();
@@ -79,6 +82,9 @@ public final class CardGate {
         }
         if (element instanceof AeroplaneGroup group) {
             return aid.host().getRegularGroups().contains(group);
+        }
+        if (element instanceof GroundLevel) {
+            return aid.host() instanceof RunwayEnd;
         }
         if (element instanceof ValueConfirmation confirmation) {
             return usedKeys.contains(confirmation.getValueKey());
