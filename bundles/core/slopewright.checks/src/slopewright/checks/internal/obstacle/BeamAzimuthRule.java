@@ -1,7 +1,10 @@
 package slopewright.checks.internal.obstacle;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
@@ -44,12 +47,13 @@ public final class BeamAzimuthRule extends AidRule {
         double behind = bar - surface.startAlongM();
         ProtectionSurface beam = new ProtectionSurface(bar, surface.heightAtOutwardM(0) - behind * Angles.tanDeg(surface.slopeDeg()), 0,
                 Angles.tanDeg(Math.max(left, right)), surface.lengthM() + Math.max(0, behind), surface.slopeDeg(), surface.axisTurnDeg());
+        Set<Object> known = Collections.newSetFromMap(new IdentityHashMap<>());
+        compared.inside().stream().filter(ObstacleComparison::isPenetrating).forEach(found -> known.add(found.element()));
         List<String> endangering = new ArrayList<>();
         double worst = 0;
         double narrowest = Double.POSITIVE_INFINITY;
         for (ObstacleComparison found : facts.surroundings().compare(beam).inside()) {
-            boolean known = compared.of(found.element()).filter(ObstacleComparison::isPenetrating).isPresent();
-            if (found.isUnshieldedPenetration() && !known) {
+            if (found.isUnshieldedPenetration() && !known.contains(found.element())) {
                 FramePoint point = found.worst().point();
                 double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()),
                         beam.outwardM(point.alongM(), point.rightM())));
