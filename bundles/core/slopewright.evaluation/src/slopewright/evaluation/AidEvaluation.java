@@ -193,7 +193,7 @@ public final class AidEvaluation {
         if (obstacles == null) {
             obstacles = siting().then(found -> found.surface().isPresent() ? Attempt.success(found.surface().get())
                     : Attempt.<slopewright.siting.SurfacePlan>failure(found.noSurface().orElse(Message.of("siting.no-surface"))))
-                    .then(plan -> surroundings().then(around -> Attempt.success(around.compare(plan.geometry()))));
+                    .then(plan -> surroundings().then(around -> Attempt.of(() -> around.compare(plan.geometry()))));
         }
         return obstacles;
     }

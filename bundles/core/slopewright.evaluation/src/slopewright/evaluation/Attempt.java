@@ -1,12 +1,14 @@
 package slopewright.evaluation;
 
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
 import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.Input;
 import slopewright.siting.SitingException;
 
@@ -38,12 +40,14 @@ public record Attempt<T>(Optional<T> value, Optional<Message> reason, List<Input
         return new Attempt<>(Optional.empty(), Optional.of(reason), List.of());
     }
 
-    /** Tries to work something out. */
+    /** Tries to work something out. Numbers that nothing can be worked out of are a reason, never an end of everything else. */
     public static <T> Attempt<T> of(Supplier<T> work) {
         try {
             return success(work.get());
         } catch (SitingException e) {
             return new Attempt<>(Optional.empty(), Optional.of(e.reason()), e.missing());
+        } catch (IllegalArgumentException | ArithmeticException | NoSuchElementException | IndexOutOfBoundsException e) {
+            return failure(Message.of("evaluation.out-of-range", Words.name(String.valueOf(e.getMessage()))));
         }
     }
 

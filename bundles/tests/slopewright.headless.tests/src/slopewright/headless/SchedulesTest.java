@@ -48,7 +48,7 @@ class SchedulesTest {
         assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("s.xlsx")));
     }
 
-    /** 2.5 degrees west in January, brought to June with 0.19 degrees a year: -2.5 + 0.19 x 151 / 365 = -2.421; the tolerance of the rule set. */
+    /** 2.5 degrees west in January, brought to June: -2.5 + 0.19 x 151 / 365 = -2.421; the tolerance of the rule set. */
     @Test
     void settingOutIsTheUsualSheet() throws IOException {
         assertEquals(0, schedule("s.csv", "--date", "2026-06-01").code());

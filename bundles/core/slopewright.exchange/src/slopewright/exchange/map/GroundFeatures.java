@@ -40,7 +40,7 @@ final class GroundFeatures {
         try {
             work.accept(new GroundFeatures(own, notes));
             features.addAll(own);
-        } catch (SitingException e) {
+        } catch (SitingException | IllegalArgumentException e) {
             notes.add(element.getId() + " is not shown: " + e.getMessage());
         }
     }

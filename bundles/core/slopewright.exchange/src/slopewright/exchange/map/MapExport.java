@@ -75,7 +75,7 @@ public final class MapExport {
         try {
             new AidFeatures(aid, aid.siting().value().get(), frame.get(), beamLengthM, notes).addTo(own);
             features.addAll(own);
-        } catch (SitingException e) {
+        } catch (SitingException | IllegalArgumentException e) {
             notes.add(aid.aid().getId() + " is not shown: " + e.getMessage());
         }
     }

@@ -88,7 +88,9 @@ public final class ProjectFile {
         Resource resource = new ProjectResource(URI.createURI("project"));
         try {
             resource.load(new ByteArrayInputStream(bytes), Map.of());
-        } catch (IOException | WrappedException e) {
+        } catch (IndexOutOfBoundsException e) {
+            throw new ProjectFileException(name, 1, 0, "is no well-formed XML: its declaration names no encoding that can be read", e);
+        } catch (IOException | RuntimeException e) {
             throw fault(name, e);
         }
         if (!resource.getErrors().isEmpty()) {

@@ -39,10 +39,12 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyHeights;
 import slopewright.exchange.survey.SurveyImport;
 import slopewright.exchange.survey.SurveyOrigin;
+import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
+import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 
 /** The demo on a map. Positions are compared with geodesics of GeographicLib, heights with sums done by hand. */
@@ -210,6 +212,21 @@ class MapExportTest {
         assertTrue(map.notes().stream().anyMatch(note -> note.startsWith("runway-1 is not shown: a line of it is")),
                 map.notes().toString());
         assertEquals("APAPI 03, unit B", feature(map, "light-unit-9").name());
+    }
+
+    /** A width below zero, and settings that no surface can have, leave out the aid that has them, named, and nothing else. */
+    @Test
+    void numbersThatNothingCanBeWorkedOutOfAreNamed() {
+        Project project = Demo.project();
+        List<ApproachAid> aids = Projects.aids(project);
+        aids.get(0).getUnits().get(0).getTransitions().get(0).setWidthMinutes(-3.0);
+        aids.get(1).getUnits().forEach(unit -> unit.setSettingDeg(80.0));
+        MapDocument map = map(project, 5000);
+        assertTrue(map.notes().stream().anyMatch(note -> note.startsWith("approach-aid-1 is not shown: ")), map.notes().toString());
+        assertTrue(map.notes().stream().anyMatch(note -> note.startsWith("approach-aid-2 is not shown: ")), map.notes().toString());
+        assertTrue(map.features().stream().noneMatch(each -> each.id().equals("light-unit-1") || each.id().equals("light-unit-5")));
+        assertEquals("APAPI 03, unit B", feature(map, "light-unit-9").name());
+        assertNull(feature(map, "obstacle-2").properties().get("penetrates"), "what was not compared is not called clear");
     }
 
     @Test

@@ -68,6 +68,13 @@ class DamagedProjectFileTest {
         assertEquals("zyx.slopewright" + (line > 0 ? ":" + line : "") + ": " + reason, fault.getMessage());
     }
 
+    /** A declaration that begins to name an encoding and does not. */
+    @Test
+    void aDeclarationWithoutItsEncodingIsNamed() {
+        ProjectFileException fault = fault(GOOD.replace("encoding=\"UTF-8\"", "encoding\0\0\0\0\0"));
+        assertEquals("zyx.slopewright:1: is no well-formed XML: its declaration names no encoding that can be read", fault.getMessage());
+    }
+
     /** Cut anywhere before its end, a file is refused, and never later than the line in which it was cut. */
     @Test
     void aFileCutAnywhereIsRefused() {
