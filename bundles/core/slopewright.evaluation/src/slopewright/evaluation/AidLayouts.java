@@ -57,7 +57,8 @@ public final class AidLayouts {
      *
      * @param aid an aid
      * @return units that have a place, a lens elevation and a setting, in document order
-     * @throws SitingException where the datum is not known, a unit lacks a number, or two units have one name, so that nobody can tell whose
+     * @throws SitingException where the datum is not known, a unit lacks a number, or two units have one name, so that nobody can tell
+     * whose
      *                         measured angle or whose place is meant; the message names it
      */
     public static List<UnitPlan> units(ApproachAid aid) {

@@ -127,7 +127,8 @@ public final class ProjectRules {
      */
     public static boolean confirms(RuleSet rules, ValueConfirmation confirmation) {
         if (confirmation.getValueKey() == null || confirmation.getValue() == null || confirmation.getRuleSetKey() == null
-                || !isFor(rules, confirmation.getRuleSetKey()) || !isGiven(confirmation.getSource()) || !isGiven(confirmation.getPerson())) {
+                || !isFor(rules, confirmation.getRuleSetKey()) || !isGiven(confirmation.getSource())
+                        || !isGiven(confirmation.getPerson())) {
             return false;
         }
         OptionalDouble number = rules.confirmable(confirmation.getValueKey());

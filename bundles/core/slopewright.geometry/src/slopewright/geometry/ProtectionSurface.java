@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param slopeDeg     rise outward, decimal degrees, between -45 and 45
  * @param axisTurnDeg  turn of the axis, decimal degrees
  */
-public record ProtectionSurface(double startAlongM, double startRightM, double startHeightM, double innerEdgeM, double divergence, double lengthM,
+public record ProtectionSurface(double startAlongM, double startRightM, double startHeightM, double innerEdgeM, double divergence,
+        double lengthM,
         double slopeDeg, double axisTurnDeg) {
 
     /**

@@ -34,7 +34,8 @@ import slopewright.standards.Citation;
  */
 public record Siting(String family, String ruleSet, String edition, double slopeDeg, double distanceM, UnshiftedDistance unshifted,
         double lowestOnSlopeDeg, double mehtM, OptionalDouble nominalEyeHeightM, OptionalDouble wheelClearanceM, FramePoint reference,
-        GroundSource ground, List<UnitPlan> units, Optional<SurfacePlan> surface, Optional<Message> noSurface, Optional<LevelSolution> level, List<Message> notes, List<CitedUse> citations) {
+        GroundSource ground, List<UnitPlan> units, Optional<SurfacePlan> surface, Optional<Message> noSurface,
+                Optional<LevelSolution> level, List<Message> notes, List<CitedUse> citations) {
 
     /**
      * One number that was used.

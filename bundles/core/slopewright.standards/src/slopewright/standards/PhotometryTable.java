@@ -78,7 +78,8 @@ public record PhotometryTable(List<String> families, String colour, Condition co
      * @return candela, empty outside the last contour, where the source prints nothing
      */
     public OptionalDouble intensityCd(double azimuthDeg, double elevationDeg) {
-        return contours.stream().filter(contour -> contour.encloses(azimuthDeg, elevationDeg)).mapToDouble(Contour::intensityCd).findFirst();
+        return contours.stream().filter(contour -> contour.encloses(azimuthDeg, elevationDeg)).mapToDouble(Contour::intensityCd)
+                .findFirst();
     }
 
     boolean isFor(String family, String wantedColour, boolean night) {

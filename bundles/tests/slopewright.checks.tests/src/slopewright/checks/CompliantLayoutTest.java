@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class CompliantLayoutTest {
 
     static List<String> runways() {
-        return List.of("icao four-unit-row", "icao:9th four-unit-row", "icao:9th t-form", "icao t-form", "icao t-form-abbreviated", "easa four-unit-row",
+        return List.of("icao four-unit-row", "icao:9th four-unit-row", "icao:9th t-form", "icao t-form", "icao t-form-abbreviated",
+                "easa four-unit-row",
                 "casa four-unit-row", "casa t-form", "casa t-form-abbreviated", "faa four-unit-row", "faa two-unit-row", "faa two-bar",
                 "faa three-bar");
     }

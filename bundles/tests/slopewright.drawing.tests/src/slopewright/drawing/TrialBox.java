@@ -66,7 +66,8 @@ public final class TrialBox implements IndicatorFamily {
         double slope = request.need(Input.SLOPE);
         double distance = unit.place().alongM();
         CitedValue toEdge = rules.value(TO_EDGE);
-        return new Siting(key(), rules.key(), rules.edition(), slope, distance, UnshiftedDistance.of(distance), slope, request.need(Input.EYE_HEIGHT),
+        return new Siting(key(), rules.key(), rules.edition(), slope, distance, UnshiftedDistance.of(distance), slope,
+                request.need(Input.EYE_HEIGHT),
                 OptionalDouble.empty(), OptionalDouble.empty(), new FramePoint(distance, 0, unit.place().heightM()), GroundSource.UNITS,
                 List.of(unit), Optional.empty(), Optional.of(Message.of("siting.no-surface")), Optional.empty(), List.of(),
                 List.of(new Siting.CitedUse(toEdge.key(), toEdge.value(), toEdge.unit(), toEdge.citation())));

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ReviewTest {
 
     private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
-    private static final String ROW = "--family four-unit-row --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 4 --approach visual"
-            + " --eye-to-wheel-m 5 ";
+    private static final String ROW = "--family four-unit-row --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 4"
+            + " --approach visual --eye-to-wheel-m 5 ";
 
     @TempDir
     private Path folder;

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever goes wrong with a command ends in one sentence and an exit code that is not 0. */
+@SuppressWarnings("resource") // streams in memory, of which some fail on purpose where they are flushed
 class RunnerTest {
 
     private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();

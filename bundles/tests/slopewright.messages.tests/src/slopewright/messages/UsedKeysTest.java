@@ -33,7 +33,8 @@ class UsedKeysTest {
     private static final Pattern RULE = Pattern.compile("[A-Z]{2,5}-\\d\\d");
     private static final Pattern PREFIX = Pattern.compile("\"([\\w-]+(?:\\.[\\w-]+)*[.-])\"\\s*\\+");
     private static final Pattern SUPER = Pattern.compile("class\\s+(\\w+)(?:<[^>]*>)?\\s+extends\\s+(\\w+)");
-    private static final Pattern MESSAGE = Pattern.compile("(?:Message\\.of|\\.unless)\\(\\s*(?:[^;\"]*?\\?\\s*)?\"([\\w.-]+\\.[\\w.-]*\\w)\"");
+    private static final Pattern MESSAGE = Pattern.compile(
+            "(?:Message\\.of|\\.unless)\\(\\s*(?:[^;\"]*?\\?\\s*)?\"([\\w.-]+\\.[\\w.-]*\\w)\"");
     private static final Pattern TERM = Pattern.compile("(?:Words\\.|[^.\\w])term\\(\\s*\"([\\w.-]*\\w)\"\\s*\\)");
     private static final Pattern STEP = Pattern.compile("\\.step\\(\\s*\"([\\w.-]+)\"");
     private static final Map<String, String> SOURCES = new HashMap<>();
@@ -131,7 +132,8 @@ class UsedKeysTest {
         Set<String> absent = new TreeSet<>();
         SOURCES.forEach((name, source) -> {
             List<String> rules = literals(source).stream().filter(literal -> RULE.matcher(literal).matches()
-                    && keys().contains(literal + ".title") && (source.contains("super(\"" + literal) || source.contains("return \"" + literal)))
+                    && keys().contains(literal + ".title") && (source.contains("super(\"" + literal)
+                            || source.contains("return \"" + literal)))
                     .toList();
             for (String rule : rules) {
                 List<String> sentences = new ArrayList<>();

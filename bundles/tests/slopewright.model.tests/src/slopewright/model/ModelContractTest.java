@@ -69,7 +69,8 @@ class ModelContractTest {
         for (EAttribute attribute : type.getEAttributes()) {
             if ("EDoubleObject".equals(attribute.getEAttributeType().getName()) && type != SlopewrightPackage.Literals.VALUE_OVERRIDE
                     && type != SlopewrightPackage.Literals.VALUE_CONFIRMATION) {
-                assertTrue(attribute.getName().matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px|Hz|S|ChromaticityY)"),
+                assertTrue(attribute.getName()
+                        .matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px|Hz|S|ChromaticityY)"),
                         attribute.getName());
             }
         }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,9 +16,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.scene.Scene;
 import slopewright.drawing.sheet.TitleBlock;
 import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.AidLayouts;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
@@ -25,7 +27,6 @@ import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
-import slopewright.standards.RuleSet;
 
 /** What goes into the field: commissioning sheets, and drawings that are handed over. */
 class FieldDocumentsTest {
@@ -93,9 +94,10 @@ class FieldDocumentsTest {
     void aDrawingWithATitleBlockHasTheSameBytesTwice(Drawings.Format format) throws ReportException {
         Project project = Demo.project("harrow-vale");
         ApproachAid aid = Demo.aid(project, "PAPI 09");
-        RuleSet rules = Demo.rules(project, aid);
-        var scene = PlanScene.layout(DrawnAid.of(aid, AidLayouts.evaluate(aid, rules)));
-        TitleBlock block = TitleBlock.of(project, "Layout", rules.descriptor().title(), "2026-06-01");
+        MessageRenderer english = MessageRenderer.of(Locale.ENGLISH);
+        AidEvaluation evaluation = AidEvaluation.of(aid);
+        Scene scene = PlanScene.layout(DrawnAid.of(evaluation, english));
+        TitleBlock block = TitleBlock.of(project, "Layout", evaluation.rules().descriptor().title(), "2026-06-01", english);
         byte[] written = Drawings.write(scene, block, format);
         assertArrayEquals(written, Drawings.write(scene, block, format));
         if (format == Drawings.Format.SVG) {

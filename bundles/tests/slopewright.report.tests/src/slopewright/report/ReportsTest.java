@@ -26,14 +26,14 @@ import slopewright.checks.Verdict;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Scene;
-import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.model.util.Projects;
-import slopewright.standards.RuleSets;
 
 /** Reports and drawings as files. */
 class ReportsTest {
@@ -171,7 +171,7 @@ class ReportsTest {
     @Test
     void drawingsComeInFourForms() throws ReportException, IOException {
         ApproachAid aid = Projects.aids(Demo.project("harrow-vale")).get(0);
-        Scene scene = PlanScene.layout(DrawnAid.of(aid, AidLayouts.evaluate(aid, RuleSets.find("icao:5th").orElseThrow())));
+        Scene scene = PlanScene.layout(DrawnAid.of(AidEvaluation.of(aid), MessageRenderer.of(Locale.ENGLISH)));
         for (Drawings.Format format : Drawings.Format.values()) {
             assertArrayEquals(Drawings.write(scene, format), Drawings.write(scene, format), format.name());
         }

@@ -49,7 +49,7 @@ class SetUpCardTest {
     }
 
     /** Makes a unit of the demo one against which nothing stands: a variation as the model has it, and every value confirmed. */
-    private void clear() throws ReportException {
+    private void clear() {
         project.getAerodrome().getMagneticVariation().setVariationDeg(-2.46 - 0.15 * 151 / 365);
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
         Checks.run(evaluation, rule -> true).outcomes().stream().flatMap(outcome -> outcome.citations().stream())

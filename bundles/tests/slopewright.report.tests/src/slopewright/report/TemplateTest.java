@@ -199,7 +199,8 @@ class TemplateTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"<script>1</script>", "<image href=\"a.png\"/>", "<use href=\"a.svg#a\"/>", "<text>a</text>", "<style>a</style>",
+    @ValueSource(strings = {"<script>1</script>", "<image href=\"a.png\"/>", "<use href=\"a.svg#a\"/>", "<text>a</text>",
+            "<style>a</style>",
         "<rect width=\"1\" height=\"1\" style=\"fill:url(x)\"/>", "<rect width=\"1\" height=\"1\" fill=\"url(http://example.org/)\"/>",
         "<foreignObject/>", "<path d=\"M0 0 X\"/>"})
     void aLogoThatHoldsMoreThanShapesIsRefused(String element) throws IOException {

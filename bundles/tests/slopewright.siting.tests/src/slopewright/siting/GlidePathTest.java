@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GlidePathTest {
 
     private static SitingRequest.Builder besideGlidePath() {
-        return runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, 6.63).approach(Approach.INSTRUMENT).set(Input.EYE_TO_ANTENNA_MIN, 1.85)
+        return runway().set(Input.EYE_HEIGHT, null).set(Input.EYE_TO_WHEEL, 6.63).approach(Approach.INSTRUMENT)
+                .set(Input.EYE_TO_ANTENNA_MIN, 1.85)
                 .set(Input.EYE_TO_ANTENNA_MAX, 2.55);
     }
 
@@ -37,7 +38,8 @@ class GlidePathTest {
         assertEquals(2 + 43 / 60.0, siting.lowestOnSlopeDeg(), 1e-9);
         assertEquals(15.573, siting.mehtM(), 0.001);
         assertEquals(8.943, siting.wheelClearanceM().orElseThrow(), 0.001);
-        assertEquals(8.943, number(note(siting, "siting.note.clearance.minimum"), 0), 0.001, "9 m are desired, 5 m the minimum (Table 5-2)");
+        assertEquals(8.943, number(note(siting, "siting.note.clearance.minimum"), 0), 0.001,
+                "9 m are desired, 5 m the minimum (Table 5-2)");
     }
 
     @Test

@@ -96,7 +96,8 @@ class InputsTest {
 
     @Test
     void theGreatestEyeToAntennaHeightIsNotTheSmaller() {
-        String message = refusal("four-unit-row", "icao:5th", runway().set(Input.GLIDE_PATH_ORIGIN, 300.0).set(Input.EYE_TO_ANTENNA_MIN, 3.0)
+        String message = refusal("four-unit-row", "icao:5th", runway().set(Input.GLIDE_PATH_ORIGIN, 300.0)
+                .set(Input.EYE_TO_ANTENNA_MIN, 3.0)
                 .set(Input.EYE_TO_ANTENNA_MAX, 2.0));
         assertTrue(message.contains("eye-to-antenna-max-m"), message);
     }

@@ -35,7 +35,8 @@ class SurfacesTest {
         "t-form, false, 2, 1.9, 60, 150, 10, 15000", "t-form-abbreviated, true, 3, 1.9, 60, 300, 15, 15000"})
     void fromThePrintedTable(String family, boolean instrument, double code, double slopeDeg, double startM, double innerEdgeM,
             double divergencePercent, double lengthM) {
-        Siting siting = Families.site(family, runway().set(Input.CODE, code).approach(instrument ? Approach.INSTRUMENT : Approach.VISUAL).build(), rules("icao:5th"));
+        Siting siting = Families.site(family, runway().set(Input.CODE, code).approach(instrument ? Approach.INSTRUMENT : Approach.VISUAL)
+                .build(), rules("icao:5th"));
         SurfacePlan surface = siting.surface().orElseThrow();
         assertEquals(slopeDeg, surface.slopeDeg(), 1e-9);
         assertEquals(-startM, surface.startAlongM(), 1e-9);
@@ -54,7 +55,9 @@ class SurfacesTest {
         assertEquals(1.847, siting.surface().orElseThrow().slopeDeg(), 0.0005);
     }
 
-    /** Note c of the older table: no slope for four units on a visual runway of code 1; so the 9th edition; EASA prints one (from memory). */
+    /**
+     * Note c of the older table: no slope for four units on a visual runway of code 1; so the 9th edition; EASA prints one (from memory).
+     */
     @Test
     void noneForFourUnitsOnAVisualRunwayOfCodeOne() {
         SitingRequest request = runway().set(Input.CODE, 1.0).build();
@@ -75,7 +78,10 @@ class SurfacesTest {
         assertEquals(Message.of("surface.none-without-code", Input.CODE.message()), siting.noSurface().orElseThrow());
     }
 
-    /** Table 5-3 has one half for non-instrument and one for instrument runways, Vol II Table 5-1 one row for each: neither is taken unsaid. */
+    /**
+     * Table 5-3 has one half for non-instrument and one for instrument runways, Vol II Table 5-1 one row for each: neither is taken
+     * unsaid.
+     */
     @Test
     void withoutAnApproachTypeThereIsNoneWhereItDecides() {
         for (String name : List.of("icao:5th", "icao:9th", "easa")) {
@@ -164,7 +170,8 @@ class SurfacesTest {
         assertEquals(36, visual.innerEdgeM());
         assertEquals(10, visual.divergencePercent());
         assertEquals(2500, visual.lengthM());
-        SurfacePlan nonPrecision = Families.site(family, helipad().approach(Approach.INSTRUMENT).build(), rules("icao:5th")).surface().orElseThrow();
+        SurfacePlan nonPrecision = Families.site(family, helipad().approach(Approach.INSTRUMENT).build(), rules("icao:5th")).surface()
+                .orElseThrow();
         assertEquals(-12 - 60, nonPrecision.startAlongM(), 1e-9);
         assertEquals(15, nonPrecision.divergencePercent());
     }

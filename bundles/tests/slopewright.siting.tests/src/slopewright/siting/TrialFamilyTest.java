@@ -52,8 +52,10 @@ class TrialFamilyTest {
             double distance = request.need(Input.EYE_HEIGHT) / Math.tan(Math.toRadians(slope));
             double right = -request.need(Input.RUNWAY_WIDTH) / 2 - toEdge.value();
             UnitPlan unit = UnitPlan.twoColour("1", 1, new FramePoint(distance, right, 0), slope, 3, Light.RED, Light.GREEN);
-            return new Siting(key(), rules.key(), rules.edition(), slope, distance, UnshiftedDistance.of(distance), slope, request.need(Input.EYE_HEIGHT),
-                    OptionalDouble.empty(), OptionalDouble.empty(), new FramePoint(distance, 0, 0), GroundSource.LEVEL, List.of(unit), Optional.empty(),
+            return new Siting(key(), rules.key(), rules.edition(), slope, distance, UnshiftedDistance.of(distance), slope,
+                    request.need(Input.EYE_HEIGHT),
+                    OptionalDouble.empty(), OptionalDouble.empty(), new FramePoint(distance, 0, 0), GroundSource.LEVEL, List.of(unit),
+                            Optional.empty(),
                     Optional.of(Message.of("siting.no-surface")), Optional.empty(), List.of(),
                     List.of(new Siting.CitedUse(toEdge.key(), toEdge.value(), toEdge.unit(), toEdge.citation())));
         }

@@ -61,7 +61,8 @@ class WorkedExamplesTest {
     @ParameterizedTest
     @CsvSource({"1, 25", "2, 25", "3, 30", "4, 30"})
     void theCodeNumberChoosesTheLayout(double code, double innerM) {
-        Siting siting = Families.site("four-unit-row", runway().set(Input.RUNWAY_WIDTH, 30.0).set(Input.CODE, code).build(), rules("icao:5th"));
+        Siting siting = Families.site("four-unit-row", runway().set(Input.RUNWAY_WIDTH, 30.0).set(Input.CODE, code).build(),
+                rules("icao:5th"));
         assertEquals(-innerM, siting.units().get(0).place().rightM(), 1e-9);
     }
 

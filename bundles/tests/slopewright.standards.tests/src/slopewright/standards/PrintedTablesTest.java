@@ -37,8 +37,10 @@ class PrintedTablesTest {
     }
 
     /**
-     * 3, 5 and 8 m entered in feet and kept in millimetres fall into the band above, which asks for more: 9.8425 ft are 2.999994 m, 16.404 ft
-     * are 4.99994 m, 26.247 ft are 8.000086 m, 26.246 ft are 7.999781 m; 3.28 ft a metre would be 2.99923 m. A clear centimetre less does not.
+     * 3, 5 and 8 m entered in feet and kept in millimetres fall into the band above, which asks for more: 9.8425 ft are 2.999994 m, 16.404
+     * ft
+     * are 4.99994 m, 26.247 ft are 8.000086 m, 26.246 ft are 7.999781 m; 3.28 ft a metre would be 2.99923 m. A clear centimetre less does
+     * not.
      */
     @ParameterizedTest
     @CsvSource({"9.8425, 3", "9.84, 3", "16.404, 5", "26.247, 8", "26.246, 8", "9.81, 0", "16.37, 3", "26.21, 5"})

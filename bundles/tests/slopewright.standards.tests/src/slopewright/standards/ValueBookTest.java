@@ -33,7 +33,8 @@ class ValueBookTest {
 
     @Test
     void aBookIsReadAsItWasWritten() throws IOException {
-        ValueBook book = new ValueBook(List.of(SIGNED, ValueBook.Entry.open("faa:2010", "table.crossing-height", 123.5, "", "secondary", 3)),
+        ValueBook book = new ValueBook(List.of(SIGNED, ValueBook.Entry.open("faa:2010", "table.crossing-height", 123.5, "", "secondary",
+                3)),
                 "");
         ValueBook read = written(book.text());
         assertEquals(book.entries(), read.entries());

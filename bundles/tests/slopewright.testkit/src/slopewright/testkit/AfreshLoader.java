@@ -24,7 +24,8 @@ public final class AfreshLoader extends ClassLoader {
      *
      * @param service      the type of the service
      * @param registration a file with the name of the class that is registered
-     * @param bundles      one class of each bundle to be loaded anew, that of the test first; all of its packages below the first two parts of
+     * @param bundles      one class of each bundle to be loaded anew, that of the test first; all of its packages below the first two
+     * parts of
      *                     the name are loaded
      */
     public AfreshLoader(Class<?> service, URL registration, Class<?>... bundles) {

@@ -3,7 +3,6 @@ package slopewright.edit.internal;
 import slopewright.evaluation.UnitGround;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
-import slopewright.siting.Side;
 
 /** Sets light units down elsewhere, to the millimetre; where the ground was surveyed their lenses keep their height above it. */
 public final class UnitPlaces {

@@ -51,7 +51,8 @@ final class CompareRuleSetsCommand extends Command {
 
     @Override
     public Integer call() {
-        List<String> ruleSets = !names.isEmpty() ? names : RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList();
+        List<String> ruleSets = !names.isEmpty() ? names : RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition())
+                .toList();
         ruleSets.forEach(name -> ProjectFiles.rules(Optional.of(name)));
         Project project = ProjectFiles.load(file);
         List<Line> lines = new ArrayList<>(lines(project, ruleSets).values());

@@ -69,7 +69,8 @@ final class SignalCommand extends Command {
         FramePoint eye = new FramePoint(length("--along-m", along), length("--right-m", right), length("--height-m", height));
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, aid, end, helipad));
         Observation observation = Signals.observe(source.family(), source.siting().units(), source.siting().reference(), eye);
-        List<Entry> entries = byBar ? byBar(observation) : observation.seen().stream().map(seen -> new Entry(seen.unit().id(), seen)).toList();
+        List<Entry> entries = byBar ? byBar(observation) : observation.seen().stream().map(seen -> new Entry(seen.unit().id(), seen))
+                .toList();
         if (json) {
             Json.print(json(source, observation, entries), streams().out);
         } else {

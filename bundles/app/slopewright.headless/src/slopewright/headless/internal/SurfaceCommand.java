@@ -2,7 +2,6 @@ package slopewright.headless.internal;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

@@ -1,7 +1,6 @@
 package slopewright.headless.internal;
 
 import java.time.LocalDate;
-import java.util.Locale;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;

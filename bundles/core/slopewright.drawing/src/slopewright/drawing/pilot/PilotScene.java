@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 
-import slopewright.drawing.View;
 import slopewright.drawing.internal.layout.SceneBuilder;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Frame;
@@ -100,7 +99,8 @@ public final class PilotScene {
 
     private static Argument meaning(String path, Meaning meaning) {
         Argument told = Words.term("drawing.meaning." + meaning.key());
-        return path.isEmpty() ? told : Message.of("drawing.path", PATHS.contains(path) ? Words.term("drawing.path." + path) : Words.name(path), told);
+        return path.isEmpty() ? told : Message.of("drawing.path", PATHS.contains(path) ? Words.term("drawing.path." + path)
+                : Words.name(path), told);
     }
 
     /** Returns where a place appears; far outside the picture where it is behind the eye. */

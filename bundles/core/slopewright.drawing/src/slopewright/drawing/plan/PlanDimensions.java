@@ -54,7 +54,8 @@ final class PlanDimensions {
         scene.path(LINE, "", x1, y, x2, y);
         scene.path(LINE, "", x1, y - tick, x1, y + tick);
         scene.path(LINE, "", x2, y - tick, x2, y + tick);
-        scene.label((x1 + x2) / 2, y, drawn.number(Math.abs(x2 - x1)) + (withUnit ? " " + drawn.unitName() : ""), Anchor.MIDDLE, PlanGround.LABEL_MM, 0.8,
+        scene.label((x1 + x2) / 2, y, drawn.number(Math.abs(x2 - x1)) + (withUnit ? " " + drawn.unitName() : ""), Anchor.MIDDLE,
+                PlanGround.LABEL_MM, 0.8,
                 Ink.TEXT, "");
     }
 

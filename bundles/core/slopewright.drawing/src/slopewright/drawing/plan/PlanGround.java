@@ -163,7 +163,8 @@ final class PlanGround {
             }
             if (labelled) {
                 boolean few = drawn.siting().units().size() <= MOST_NAMED_WITH_SETTING;
-                scene.callout(x, y, few ? unit.id() + "  " + drawn.language().write(Words.deg(unit.settingDeg())) : unit.id(), LABEL_MM, Ink.TEXT, id);
+                scene.callout(x, y, few ? unit.id() + "  " + drawn.language().write(Words.deg(unit.settingDeg())) : unit.id(), LABEL_MM,
+                        Ink.TEXT, id);
             }
         }
     }
@@ -200,7 +201,8 @@ final class PlanGround {
     /** Returns the key to what this class draws in a plan of a layout. */
     List<LegendEntry> legend() {
         return List.of(LegendEntry.area(drawn.say("drawing.legend.unit"), Style.area(Ink.UNIT, Ink.PAPER, 0.3)),
-                LegendEntry.area(drawn.say(drawn.atRunway() ? "drawing.legend.runway" : "drawing.legend.fato"), Style.area(Ink.DIMENSION, Ink.PAVEMENT, 0.2)),
+                LegendEntry.area(drawn.say(drawn.atRunway() ? "drawing.legend.runway" : "drawing.legend.fato"),
+                        Style.area(Ink.DIMENSION, Ink.PAVEMENT, 0.2)),
                 LegendEntry.line(drawn.say("drawing.legend.pavement-edge"), Style.line(Ink.TAXIWAY, 0.5)));
     }
 }

@@ -120,8 +120,10 @@ public final class PlanScene {
 
     private Scene layoutScene() {
         List<UnitPlan> units = drawn.siting().units();
-        double far = Math.max(drawn.atRunway() ? 60 : extent(true), units.stream().mapToDouble(unit -> unit.place().alongM()).max().orElse(0));
-        double near = Math.min(drawn.atRunway() ? -30 : -extent(true), units.stream().mapToDouble(unit -> unit.place().alongM()).min().orElse(0));
+        double far = Math.max(drawn.atRunway() ? 60 : extent(true), units.stream().mapToDouble(unit -> unit.place().alongM()).max()
+                .orElse(0));
+        double near = Math.min(drawn.atRunway() ? -30 : -extent(true), units.stream().mapToDouble(unit -> unit.place().alongM()).min()
+                .orElse(0));
         double reach = Math.max(far - near, 60);
         double side = drawn.atRunway() ? MARGIN_M + reach * 0.05 : reach * 0.2;
         Frame frame = framed(new Frame(near - reach * 0.12, -extent(true) - side, far + reach * 0.22, extent(false) + side));
@@ -184,7 +186,8 @@ public final class PlanScene {
             scene.label(along + width * 0.07, -unit.place().rightM(), text, Anchor.START, PlanGround.LABEL_MM, -0.8, Ink.TEXT, drawn
                     .elementId(unit));
         }
-        new PlanDimensions(drawn, scene, frame.width() * 0.006).across(units, drawn.atRunway() ? ground.halfWidthM() : 0, along - width * 0.12);
+        new PlanDimensions(drawn, scene, frame.width() * 0.006).across(units, drawn.atRunway() ? ground.halfWidthM() : 0,
+                along - width * 0.12);
         ground.scaleBar(frame);
         ground.north(frame);
         List<String> captions = List.of(drawn.say("drawing.detail.caption", Words.m(along), drawn.origin(),

@@ -24,7 +24,8 @@ import slopewright.siting.UnitPlan;
 import slopewright.siting.site.SiteFrame;
 
 /**
- * An approach aid that is drawn, as it was evaluated: as it stands, or as a copy of it proposes. Drawings compute nothing of their own about it.
+ * An approach aid that is drawn, as it was evaluated: as it stands, or as a copy of it proposes. Drawings compute nothing of their own
+ * about it.
  *
  * @param evaluation   what the aid gives
  * @param siting       its layout

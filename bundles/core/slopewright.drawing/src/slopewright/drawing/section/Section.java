@@ -30,7 +30,8 @@ import slopewright.siting.UnitPlan;
 /**
  * A vertical section along the approach, for screen and paper: distance from the threshold to the right in the landing direction, height
  * above the threshold upward, differences of elevations without curvature. It shows what every beam tells between its edges, the obstacle
- * surface with everything that was compared with it, the glide path, and the wheels of a group of aeroplanes. It draws the part that a window
+ * surface with everything that was compared with it, the glide path, and the wheels of a group of aeroplanes. It draws the part that a
+ * window
  * shows, with symbols and texts of the same size at every scale.
  */
 public final class Section {
@@ -194,10 +195,6 @@ public final class Section {
 
     private double upperDeg() {
         return Math.max(siting.lowestOnSlopeDeg(), 2 * siting.slopeDeg() - siting.lowestOnSlopeDeg());
-    }
-
-    private String degrees(double angleDeg) {
-        return drawn.language().write(Words.deg(angleDeg));
     }
 
     private void slope(SectionLines lines) {

@@ -82,7 +82,8 @@ final class SectionBeams {
             double from = SectionLines.seenFromM(lines.window(), edge.unit().place(), edge.angleDeg());
             double end = from + 1 / lines.window().mmAlong();
             String name = edge.unit().edges().size() == 1 && siting.units().size() <= MOST_LAMPS ? edge.unit().id() + "  " : "";
-            labels.write(end, edge.heightM(end), name + drawn.language().write(Words.deg(edge.angleDeg())), LETTERS_MM, SectionLabels.Side.ON_EDGE, Ink.UNIT,
+            labels.write(end, edge.heightM(end), name + drawn.language().write(Words.deg(edge.angleDeg())), LETTERS_MM,
+                    SectionLabels.Side.ON_EDGE, Ink.UNIT,
                     drawn.elementId(edge.unit()));
         }
         sectors(lines.window().minAlongM() + FROM_EDGE_MM / lines.window().mmAlong());

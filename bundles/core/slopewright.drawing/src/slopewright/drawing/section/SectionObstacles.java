@@ -310,7 +310,8 @@ final class SectionObstacles {
     private void pointText(DrawnBlock block, ObstacleComparison compared) {
         FramePoint worst = compared.worst().point();
         String text = texts.governingPoint(block, compared);
-        if (lines.window().holds(worst.alongM(), worst.heightM()) && !labels.write(worst.alongM(), worst.heightM() + RING_MM / lines.window().mmUp(), text, LETTERS_MM, SectionLabels.Side.ABOVE,
+        if (lines.window().holds(worst.alongM(), worst.heightM()) && !labels.write(worst.alongM(), worst.heightM()
+                + RING_MM / lines.window().mmUp(), text, LETTERS_MM, SectionLabels.Side.ABOVE,
                 ink(compared.isPenetrating()), block.id())) {
             unnamed.add(text);
         }

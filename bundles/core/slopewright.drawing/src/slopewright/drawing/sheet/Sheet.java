@@ -54,7 +54,8 @@ public final class Sheet {
         SheetFoot foot = new SheetFoot(format.size());
         foot.border(SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, right, low, format.footMm());
         foot.notes(scene, SheetFormat.LEFT_MM + 2, top, right - format.blockMm() - 2, low - 1);
-        foot.block(block.with(TitleBlock.Field.SCALE, scene.scale(area.widthMm(), block.language())).with(TitleBlock.Field.SHEET, format.key()), right - format.blockMm(), top, right);
+        foot.block(block.with(TitleBlock.Field.SCALE, scene.scale(area.widthMm(), block.language()))
+                .with(TitleBlock.Field.SHEET, format.key()), right - format.blockMm(), top, right);
         below.addAll(foot.marks());
         bordered = true;
     }
@@ -201,7 +202,8 @@ public final class Sheet {
             double x = EDGE_MM + i % CELLS * cell;
             below.add(new Mark.Path(List.of(new ScenePoint(x, y), new ScenePoint(x + cell, y), new ScenePoint(x + cell, y + CELL_MM),
                     new ScenePoint(x, y + CELL_MM)), true, Style.line(Ink.DIMENSION, 0.2), ""));
-            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 2.8), block.title(field), Anchor.START, CELL_NAME_MM, 0, Ink.DIMENSION,
+            below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 2.8), block.title(field), Anchor.START, CELL_NAME_MM, 0,
+                    Ink.DIMENSION,
                     ""));
             below.add(new Mark.Label(new ScenePoint(x + CELL_PAD_MM, y + 6.8), TextWidth.cut(block.content(field), CAPTION_MM, cell - 2
                     * CELL_PAD_MM), Anchor.START, CAPTION_MM, 0, Ink.TEXT, ""));

@@ -109,12 +109,14 @@ public final class SignalScene {
             column(units.get(i), i, low, high);
         }
         scene.path(Style.dashed(Ink.TEXT, 0.3), "", units.size(), siting.slopeDeg(), units.size() + 0.12, siting.slopeDeg());
-        scene.callout(units.size() + 0.12, siting.slopeDeg(), drawn.say("drawing.slope", Words.deg(siting.slopeDeg())), LABEL_MM, Ink.TEXT, "");
+        scene.callout(units.size() + 0.12, siting.slopeDeg(), drawn.say("drawing.slope", Words.deg(siting.slopeDeg())), LABEL_MM, Ink.TEXT,
+                "");
         PaperArea paper = scene.paper();
         double aspect = paper.isFilled() ? paper.widthMm() / paper.heightMm() : CHART_ASPECT;
         double exaggeration = frame.width() / frame.height() / aspect;
         List<String> captions = List.of(drawn.say("drawing.signals.caption", Words.deg(siting.lowestOnSlopeDeg())));
-        return scene.build(drawn.say("drawing.signals.title", Words.name(drawn.name())), frame, exaggeration, captions, legend(), Scene.Unit.NO_LENGTH);
+        return scene.build(drawn.say("drawing.signals.title", Words.name(drawn.name())), frame, exaggeration, captions, legend(),
+                Scene.Unit.NO_LENGTH);
     }
 
     /** Returns the key to the lights that occur, in the order of their colours. */
@@ -129,7 +131,8 @@ public final class SignalScene {
 
     private void enter(Map<String, LegendEntry> entries, Light light) {
         boolean dark = light.form() == LightForm.OFF;
-        entries.putIfAbsent(word(light), LegendEntry.area(word(light), Style.area(Ink.DIMENSION, dark ? Ink.PAPER : Lights.ink(light.colour()), 0.15)));
+        entries.putIfAbsent(word(light), LegendEntry.area(word(light), Style.area(Ink.DIMENSION, dark ? Ink.PAPER
+                : Lights.ink(light.colour()), 0.15)));
     }
 
     private String word(Light light) {
@@ -156,7 +159,8 @@ public final class SignalScene {
         }
         boolean dark = light.form() == LightForm.OFF;
         boolean pale = dark || light.colour() == Colour.WHITE || light.colour() == Colour.AMBER;
-        scene.box(Style.area(Ink.DIMENSION, dark ? Ink.PAPER : Lights.ink(light.colour()), 0.15), drawn.elementId(unit), index + 0.12, from, index + 0.88,
+        scene.box(Style.area(Ink.DIMENSION, dark ? Ink.PAPER : Lights.ink(light.colour()), 0.15), drawn.elementId(unit), index + 0.12,
+                from, index + 0.88,
                 to);
         if (units.size() <= MOST_NAMED_COLUMNS) {
             scene.label(index + 0.5, (from + to) / 2, word(light), Anchor.MIDDLE, 1.5, -0.75, pale ? Ink.TEXT : Ink.PAPER,

@@ -22,7 +22,9 @@ public record SettingTolerance(Optional<CitedValue> accuracy, Optional<CitedValu
     public enum Verdict {
         /** No angle was measured. */
         NOT_MEASURED,
-        /** Within tolerance: off by no more than the accuracy of setting, or than the limit for setting again where that is all there is. */
+        /**
+         * Within tolerance: off by no more than the accuracy of setting, or than the limit for setting again where that is all there is.
+         */
         WITHIN,
         /** Outside the accuracy of setting, but not so far off that a unit in use is set again. Not accepted when it is commissioned. */
         OUTSIDE,

@@ -32,7 +32,10 @@ public record SurfaceComparison(ProtectionSurface surface, long surveyed, List<O
         return inside.stream().min(LEAST_MARGIN);
     }
 
-    /** Returns the height of the surface above the governing one, metres, negative where it stands through; empty where nothing lies within. */
+    /**
+     * Returns the height of the surface above the governing one, metres, negative where it stands through; empty where nothing lies
+     * within.
+     */
     public OptionalDouble marginM() {
         Optional<ObstacleComparison> governing = governing();
         return governing.isPresent() ? OptionalDouble.of(governing.get().marginM()) : OptionalDouble.empty();

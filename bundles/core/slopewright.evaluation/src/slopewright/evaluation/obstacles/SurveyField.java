@@ -197,6 +197,7 @@ public final class SurveyField {
         double side = 2 * (horizontalM * Math.hypot(1, surface.divergence())
                 + back * (Math.abs(Math.tan(turn)) + surface.divergence())) + 1;
         return new ProtectionSurface(surface.startAlongM() + back, surface.startRightM(), surface.startHeightM(),
-                surface.innerEdgeM() + 2 * side, surface.divergence(), surface.lengthM() + 3 * back, surface.slopeDeg(), surface.axisTurnDeg());
+                surface.innerEdgeM() + 2 * side, surface.divergence(), surface.lengthM() + 3 * back, surface.slopeDeg(),
+                        surface.axisTurnDeg());
     }
 }

@@ -129,7 +129,9 @@ public record SightLine(Kind kind, String unit, double angleDeg, double lowestAn
         return lowestAngleDeg < 0;
     }
 
-    /** Returns whether something was surveyed and all of it compared, nothing stands through the lowest line and it is above the horizon. */
+    /**
+     * Returns whether something was surveyed and all of it compared, nothing stands through the lowest line and it is above the horizon.
+     */
     public boolean isClear() {
         return lowest.isComplete() && !isBlocked() && !isBelowHorizon();
     }

@@ -142,7 +142,8 @@ public final class KmlFile {
 
     private void coordinates(List<MapPosition> positions, boolean high) throws XMLStreamException {
         text("coordinates", positions.stream().map(place -> PlainNumbers.degrees(place.longitudeDeg()) + ","
-                + PlainNumbers.degrees(place.latitudeDeg()) + (high ? "," + PlainNumbers.metres(place.elevationM()) : "")).collect(Collectors.joining(" ")));
+                + PlainNumbers.degrees(place.latitudeDeg()) + (high ? "," + PlainNumbers.metres(place.elevationM()) : ""))
+                        .collect(Collectors.joining(" ")));
     }
 
     private void data(String name, Object value) throws XMLStreamException {

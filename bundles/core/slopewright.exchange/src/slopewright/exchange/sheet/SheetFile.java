@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.zip.ZipEntry;
@@ -39,8 +40,9 @@ public final class SheetFile {
     public static byte[] csv(Sheet sheet) {
         StringWriter text = new StringWriter();
         try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            writer.writeRecord(sheet.columns().stream().map(SheetFile::guarded).toList());
-            sheet.rows().forEach(row -> writer.writeRecord(row.stream().map(SheetFile::cell).toList()));
+            List<List<String>> records = new ArrayList<>(List.of(sheet.columns().stream().map(SheetFile::guarded).toList()));
+            sheet.rows().forEach(row -> records.add(row.stream().map(SheetFile::cell).toList()));
+            records.forEach(writer::writeRecord);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -58,12 +58,20 @@ public final class SurveyInput {
      * @throws ExchangeException where it begins with the mark of another encoding
      */
     public InputStream open() throws IOException, ExchangeException {
-        PushbackInputStream in = new PushbackInputStream(Files.newInputStream(file), MARK.length);
+        InputStream raw = Files.newInputStream(file);
+        try {
+            return withoutMark(new PushbackInputStream(raw, MARK.length));
+        } catch (IOException | ExchangeException e) {
+            raw.close();
+            throw e;
+        }
+    }
+
+    private InputStream withoutMark(PushbackInputStream in) throws IOException, ExchangeException {
         byte[] first = in.readNBytes(MARK.length);
         boolean wide = first.length >= 2 && (first[0] == (byte) 0xFE && first[1] == (byte) 0xFF
                 || first[0] == (byte) 0xFF && first[1] == (byte) 0xFE);
         if (wide) {
-            in.close();
             throw fault(1, "is written in UTF-16; write it in UTF-8");
         }
         if (!Arrays.equals(first, MARK)) {

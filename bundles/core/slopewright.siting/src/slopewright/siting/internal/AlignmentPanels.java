@@ -175,7 +175,8 @@ public final class AlignmentPanels implements IndicatorFamily {
 
     @Override
     public Map<String, Meaning> meanings(List<SeenUnit> seen) {
-        double offset = seen.stream().filter(panel -> panel.unit().bar() != FRONT).mapToDouble(panel -> panel.offsetMin().orElse(Double.NaN)).sum();
+        double offset = seen.stream().filter(panel -> panel.unit().bar() != FRONT)
+                .mapToDouble(panel -> panel.offsetMin().orElse(Double.NaN)).sum();
         if (Double.isNaN(offset)) {
             return Map.of("", Meaning.OUTSIDE);
         }

@@ -17,7 +17,8 @@ import slopewright.standards.Citation;
  * @param notes           what a reader must know, such as a weak horizontal field
  * @param citation        where the coefficients come from
  */
-public record Declination(double declinationDeg, double annualChangeDeg, String model, double epoch, double decimalYear, List<Message> notes,
+public record Declination(double declinationDeg, double annualChangeDeg, String model, double epoch, double decimalYear,
+        List<Message> notes,
         Citation citation) {
 
     /** Copies the notes. */

@@ -34,7 +34,8 @@ import slopewright.standards.Source;
  * @param notes           what a reader must know
  * @param citation        where it comes from
  */
-public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDate date, boolean entered, Message source, List<Message> notes,
+public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDate date, boolean entered, Message source,
+        List<Message> notes,
         Citation citation) {
 
     /** An entered variation that differs by more than this from the model is remarked on. */

@@ -11,7 +11,8 @@ import slopewright.standards.Provenance;
 import slopewright.standards.StandardsException;
 
 /**
- * A data file: head lines {@code # name: text}, comments behind {@code ##}, one line of column names, then rows. Fields are separated by commas and may stand in
+ * A data file: head lines {@code # name: text}, comments behind {@code ##}, one line of column names, then rows. Fields are separated by
+ * commas and may stand in
  * double quotes. Strict: a row with too few or too many fields, an unexpected column or a bad number is refused with its line.
  */
 final class HeadedCsv {

@@ -29,7 +29,8 @@ public final class OwnRuleSetFolder {
     private static final String VALUES = "values.csv";
     private static final Set<String> KEYS = Set.of("key", "edition", "name", "title", "note", "over", "document", "person", "date");
     private static final Set<String> FILES = Set.of(PROPERTIES, VALUES, "tab-5-1.csv", "tab-5-2.csv", "tab-5-3.csv", "tab-m-1.csv",
-            "tab-m-2.csv", "tab-ii-5-1.csv", "tab-3-3.csv", "remedies.csv", "fig-a2-22.csv", "fig-a2-23.csv", "fig-ii-5-11.csv", "fig-3-1.csv");
+            "tab-m-2.csv", "tab-ii-5-1.csv", "tab-3-3.csv", "remedies.csv", "fig-a2-22.csv", "fig-a2-23.csv", "fig-ii-5-11.csv",
+                    "fig-3-1.csv");
 
     private final Path folder;
 
@@ -76,7 +77,8 @@ public final class OwnRuleSetFolder {
         Properties properties = properties();
         String over = need(properties, "over");
         RuleSet base = RuleSets.find(over).filter(found -> over.equals(found.key() + ":" + found.edition()))
-                .orElseThrow(() -> new StandardsException(file(PROPERTIES), line("over"), "over names no shipped rule set with its edition: '"
+                .orElseThrow(() -> new StandardsException(file(PROPERTIES), line("over"),
+                        "over names no shipped rule set with its edition: '"
                         + over + "'"));
         String key = need(properties, "key");
         if (RuleSets.all().stream().anyMatch(shipped -> shipped.key().equals(key))) {
@@ -95,7 +97,8 @@ public final class OwnRuleSetFolder {
         base.values().forEach(value -> values.put(value.key(), value));
         values.putAll(ownValues(base, source));
         TableReaders tables = new TableReaders(folder.toString(), name -> find(Path.of(name).getFileName().toString()),
-                (tableKey, from, clause, provenance, note, faults) -> new Citation(tableKey, source, clause, Provenance.ORGANISATION, note, ""),
+                (tableKey, from, clause, provenance, note, faults) -> new Citation(tableKey, source, clause, Provenance.ORGANISATION, note,
+                        ""),
                 Optional.of(base.tables()), Provenance.PUBLISHED);
         return new RuleSet(descriptor, values, tables.readAll());
     }
@@ -168,7 +171,8 @@ public final class OwnRuleSetFolder {
         Map<String, String> files = new LinkedHashMap<>();
         files.put(PROPERTIES, String.join("\n", "# An organisation's own rule set, laid over a shipped one.",
                 "# The key must be none of a shipped rule set.", "key=our-own", "edition=1", "name=Our own", "title=Our own rules",
-                "note=What a reader must know.", "# The shipped rule set below, with its edition.", "over=" + over.key() + ":" + over.edition(),
+                "note=What a reader must know.", "# The shipped rule set below, with its edition.", "over=" + over.key() + ":"
+                        + over.edition(),
                 "# The document that the values stand in, who answers for them, and since when.", "document=Our manual, issue 1",
                 "person=Name", "date=2026-01-01", ""));
         files.put(VALUES, String.join("\n", lines) + "\n");

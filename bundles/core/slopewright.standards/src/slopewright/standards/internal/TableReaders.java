@@ -83,7 +83,8 @@ final class TableReaders {
     private List<PhotometryTable> photometry() {
         List<PhotometryTable> own = new ArrayList<>();
         for (String name : PHOTOMETRY_FILES) {
-            data.apply(folder + "/" + name).ifPresent(text -> own.addAll(photometry(HeadedCsv.read(folder + "/" + name, text, PHOTOMETRY))));
+            data.apply(folder + "/" + name).ifPresent(text -> own.addAll(photometry(HeadedCsv.read(folder + "/" + name, text,
+                    PHOTOMETRY))));
         }
         base.stream().flatMap(tables -> tables.photometry().stream())
                 .filter(table -> own.stream().noneMatch(mine -> mine.colour().equals(table.colour())

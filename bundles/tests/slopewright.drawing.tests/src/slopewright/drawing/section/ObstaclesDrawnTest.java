@@ -208,7 +208,8 @@ class ObstaclesDrawnTest {
         }
         String all = String.join("\n", said);
         assertFalse(all.contains("drawing."), all);
-        assertFalse(all.matches("(?s).*\\b(the|surface|obstacle|obstacles|threshold|above|below|points|governing|wheels|level of)\\b.*"), all);
+        assertFalse(all.matches("(?s).*\\b(the|surface|obstacle|obstacles|threshold|above|below|points|governing|wheels|level of)\\b.*"),
+                all);
         assertTrue(all.contains("Mast, 40,0 m, 20,0 m rechts, durchstößt um 9,69 m"), all);
         assertTrue(all.contains("Maßgebend: Mast steht"), all);
         assertTrue(all.contains("Nicht verglichen: "), all);

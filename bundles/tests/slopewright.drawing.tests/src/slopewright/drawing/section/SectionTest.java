@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +74,8 @@ class SectionTest {
     @MethodSource("aids")
     void noTextLiesOnAnother(DrawnAid drawn) {
         Section section = section(drawn);
-        for (SectionWindow window : List.of(section.whole(WIDTH_MM, HEIGHT_MM), section.near(WIDTH_MM, HEIGHT_MM), section.whole(190, 38))) {
+        for (SectionWindow window : List.of(section.whole(WIDTH_MM, HEIGHT_MM), section.near(WIDTH_MM, HEIGHT_MM),
+                section.whole(190, 38))) {
             List<double[]> boxes = new ArrayList<>();
             for (Mark mark : section.marks(window)) {
                 if (mark instanceof Mark.Label label) {

@@ -61,7 +61,8 @@ class SheetTest {
         Project project = SlopewrightFactory.eINSTANCE.createProject();
         project.setName("A name that no box of a title block on paper of this width can hold");
         project.setRevision("B");
-        Sheet sheet = Sheet.of(SCENE, TitleBlock.of(project, "Layout", "rules", "2026-06-01", MessageRenderer.of(Locale.ENGLISH)), 120, 200);
+        Sheet sheet = Sheet.of(SCENE, TitleBlock.of(project, "Layout", "rules", "2026-06-01", MessageRenderer.of(Locale.ENGLISH)), 120,
+                200);
         List<String> texts = labels(sheet).stream().map(Mark.Label::text).toList();
         assertTrue(texts.containsAll(List.of("Drawing", "Layout", "Revision", "B", "Date", "2026-06-01")), texts::toString);
         assertTrue(texts.stream().anyMatch(text -> text.startsWith("A name") && text.endsWith("...")), texts::toString);

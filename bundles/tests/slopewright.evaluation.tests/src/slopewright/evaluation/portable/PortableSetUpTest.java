@@ -151,7 +151,8 @@ class PortableSetUpTest {
         double lens = 3.8 / Math.tan(Math.toRadians(6));
         site.mast("far", new FramePoint(lens - 5000, 0, 300));
         PortableSetUp found = setUp(site);
-        double gap = line(found, SightLine.Kind.RED_EDGE).marginM().orElseThrow() - line(found, SightLine.Kind.MARGIN).marginM().orElseThrow();
+        double gap = line(found, SightLine.Kind.RED_EDGE).marginM().orElseThrow() - line(found, SightLine.Kind.MARGIN).marginM()
+                .orElseThrow();
         assertEquals(25e6 / (2 * 6371008.8) * 0.87, gap, 1e-2);
         assertEquals(line(found, SightLine.Kind.RED_EDGE).angleDeg(), line(found, SightLine.Kind.MARGIN).angleDeg(), 1e-9);
     }

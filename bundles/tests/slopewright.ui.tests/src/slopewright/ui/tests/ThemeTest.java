@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -53,7 +52,7 @@ class ThemeTest {
     }
 
     @Test
-    void thePreferenceTurnsTheWindowAndThePlanDarkAndBack() throws IOException {
+    void thePreferenceTurnsTheWindowAndThePlanDarkAndBack() {
         Preferences.store().setValue(Preferences.THEME, Preferences.LIGHT);
         assertTrue(ProjectOpener.open(window(), DemoProjects.copy("harrow-vale", folder)));
         PlanEditor editor = (PlanEditor) window().getActivePage().getActiveEditor();

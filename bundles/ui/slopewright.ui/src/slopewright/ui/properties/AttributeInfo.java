@@ -23,7 +23,8 @@ import slopewright.ui.units.QuantityFormat;
  * @param help     one sentence; may be empty
  * @param range    the values that make sense, in the unit of the model
  */
-public record AttributeInfo(EStructuralFeature feature, String label, Quantity quantity, String group, String help, Optional<ValueRange> range) {
+public record AttributeInfo(EStructuralFeature feature, String label, Quantity quantity, String group, String help,
+        Optional<ValueRange> range) {
 
     private static ResourceBundle texts() {
         return ResourceBundle.getBundle("slopewright.ui.properties.attributes", Locale.getDefault(), AttributeInfo.class.getClassLoader());

@@ -107,7 +107,8 @@ abstract class Field {
     }
 
     private static List<Option> literals(EEnum type) {
-        return type.getELiterals().stream().map(EEnumLiteral::getInstance).map(literal -> new Option(AttributeInfo.choice(literal), literal)).toList();
+        return type.getELiterals().stream().map(EEnumLiteral::getInstance).map(literal -> new Option(AttributeInfo.choice(literal),
+                literal)).toList();
     }
 
     private static <T> List<Option> keyed(Stream<T> all, Function<T, String> label, Function<T, String> key) {
@@ -118,7 +119,8 @@ abstract class Field {
 
     private static List<Option> targets(Identified element, EReference reference) {
         List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
-        candidates(element, reference.getEReferenceType()).forEach(candidate -> options.add(new Option(Projects.label(candidate), candidate)));
+        candidates(element, reference.getEReferenceType()).forEach(candidate ->
+                options.add(new Option(Projects.label(candidate), candidate)));
         return options;
     }
 

@@ -29,7 +29,9 @@ public final class BookUnchangedRule implements Rule {
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
         String path = String.valueOf(evaluation.project().getBookPath());
         switch (BookUse.state(evaluation.project())) {
-            case NONE -> { }
+            case NONE -> {
+                // without a book nothing can have changed
+            }
             case SAME -> outcomes.about(evaluation.project()).met(true).saying("same", Words.name(path)).add();
             case CHANGED -> outcomes.notEvaluated(evaluation.project(), List.of(Message.of("missing.book-entries")),
                     Message.of("DATA-30.changed", Words.name(path)));

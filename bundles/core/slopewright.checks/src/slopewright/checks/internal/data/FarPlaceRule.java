@@ -16,7 +16,8 @@ import slopewright.siting.ElementNames;
 import slopewright.siting.site.SurveyPoints;
 
 /**
- * What was surveyed lies within a hundred kilometres of the aerodrome: farther, a sign, a digit or the grid of its coordinates is wrong, and
+ * What was surveyed lies within a hundred kilometres of the aerodrome: farther, a sign, a digit or the grid of its coordinates is wrong,
+ * and
  * it would be taken to lie outside every surface. Severity fail: what it is meant to be is compared with nothing.
  */
 public final class FarPlaceRule implements Rule {

@@ -3,8 +3,6 @@ package slopewright.checks.internal.data;
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
-import slopewright.checks.internal.Stop;
-import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;

@@ -10,10 +10,10 @@ import slopewright.standards.CitedValue;
 /**
  * A range of lengths that a rule set gives.
  *
- * @param leastM   lowest length, metres
- * @param mostM    greatest length, metres
- * @param usualM   the length that is aimed at, metres
- * @param citation where it comes from
+ * @param leastM    lowest length, metres
+ * @param mostM     greatest length, metres
+ * @param usualM    the length that is aimed at, metres
+ * @param citations where it comes from
  */
 record LengthRange(double leastM, double mostM, double usualM, List<Citation> citations) {
 

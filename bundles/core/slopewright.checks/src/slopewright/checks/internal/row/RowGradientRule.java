@@ -48,7 +48,8 @@ public final class RowGradientRule extends AidRule {
                 .saying("gradient", pair.inner().name(), pair.outer().name(), Words.percent(worst.measure().value()),
                         Words.percent(limit.value()))
                 .advising("level-units")
-                .step("gradient", Words.mm(Math.abs(pair.riseM())), Words.mm(pair.spacingM()), Words.percent(worst.measure().value())).add();
+                .step("gradient", Words.mm(Math.abs(pair.riseM())), Words.mm(pair.spacingM()), Words.percent(worst.measure().value()))
+                        .add();
     }
 
     /** Both levels are kept to the millimetre, which makes so much of a gradient. */

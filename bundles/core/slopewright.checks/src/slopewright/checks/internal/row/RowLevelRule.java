@@ -48,7 +48,8 @@ public final class RowLevelRule extends AidRule {
         double mean = side.stream().mapToDouble(UnitAt::lensElevationM).average().orElseThrow();
         Worst<UnitAt> worst = Worst.of(side, unit -> Measure.atMost(Math.abs(unit.lensElevationM() - mean), limit.value(), "m"));
         outcomes.about(facts.aid()).measured(worst.measure()).resting(limit).resting(facts.value("level-basis"))
-                .saying("off-plane", worst.item().name(), Words.mm(worst.measure().value()), Words.mm(limit.value())).advising("level-units")
+                .saying("off-plane", worst.item().name(), Words.mm(worst.measure().value()), Words.mm(limit.value()))
+                        .advising("level-units")
                 .step("difference", Words.mm(Math.max(worst.item().lensElevationM(), mean)),
                         Words.mm(Math.min(worst.item().lensElevationM(), mean)), Words.mm(worst.measure().value()))
                 .add();
@@ -76,7 +77,8 @@ public final class RowLevelRule extends AidRule {
         Message accuracyText = Message.of("missing.level-accuracy", Words.mm(limit.value()));
         Double accuracy = facts.aid().getLevelAccuracyM();
         if (accuracy == null || accuracy < 0 || accuracy > limit.value()) {
-            throw Stop.missing(accuracyText, Message.of("ROW-11.accuracy", lower, upper, difference, Words.mm(limit.value()), accuracyText));
+            throw Stop.missing(accuracyText, Message.of("ROW-11.accuracy", lower, upper, difference, Words.mm(limit.value()),
+                    accuracyText));
         }
         Neighbours steepest = Collections.max(neighbours, Comparator.comparingDouble(Neighbours::gradient));
         Neighbours flattest = Collections.min(neighbours, Comparator.comparingDouble(Neighbours::gradient));

@@ -21,7 +21,7 @@ import slopewright.siting.SectorEdge;
  * @param lights the lights
  */
 record SignalPattern(List<Light> lights) {
-    /** Copies the list. */
+
     SignalPattern {
         lights = List.copyOf(lights);
     }
@@ -41,7 +41,7 @@ record SignalPattern(List<Light> lights) {
     /**
      * Returns the pattern of the sectors of a unit as they were entered.
      *
-     * @throws Stop where an angle is missing
+     * @throws slopewright.checks.internal.Stop where an angle is missing
      */
     static SignalPattern of(UnitAt unit) {
         List<Light> lights = new ArrayList<>();

@@ -36,7 +36,8 @@ public final class SignalPatternRule extends AidRule {
         SignalPattern shown = SignalPattern.of(unit);
         boolean joined = SignalPattern.isJoined(unit);
         boolean met = joined && expected.isShownBy(shown);
-        outcomes.about(unit.unit()).met(met).saying(name(met, joined, shown.lights().isEmpty()), unit.name(), shown.words(), expected.words(), Words.name(facts.indicator().name()))
+        outcomes.about(unit.unit()).met(met).saying(name(met, joined, shown.lights().isEmpty()), unit.name(), shown.words(),
+                expected.words(), Words.name(facts.indicator().name()))
                 .advising("correct").add();
     }
 

@@ -57,7 +57,8 @@ final class CalculationSection {
         List<Argument> settings = new ArrayList<>();
         for (UnitPlan unit : siting.units()) {
             double offMin = Angles.degToMinutes(unit.settingDeg() - siting.slopeDeg());
-            settings.add(Message.of(offMin < 0 ? "step.layout.setting-below" : "step.layout.setting-above", Words.name(unit.id()), Words.deg(siting
+            settings.add(Message.of(offMin < 0 ? "step.layout.setting-below" : "step.layout.setting-above", Words.name(unit.id()),
+                    Words.deg(siting
                     .slopeDeg()), Words.number(Math.abs(offMin)), Words.deg(unit.settingDeg())));
         }
         steps.add(Message.of("step.layout.settings", Words.list(settings)));
@@ -98,19 +99,22 @@ final class CalculationSection {
             return;
         }
         Siting rule = solved.get();
-        steps.add(Message.of("step.layout.solved", Words.m(rule.distanceM()), Words.m(rule.mehtM()), Words.m(siting.distanceM()), Words.m(siting
+        steps.add(Message.of("step.layout.solved", Words.m(rule.distanceM()), Words.m(rule.mehtM()), Words.m(siting.distanceM()),
+                Words.m(siting
                 .distanceM() - rule.distanceM())));
         rule.level().ifPresent(level -> steps.add(level(level)));
     }
 
     private static Message level(LevelSolution level) {
-        return Message.of("step.layout.level", Words.m(level.levelDifferenceM()), Words.m(level.distanceM()), Words.count(level.iterations()),
+        return Message.of("step.layout.level", Words.m(level.levelDifferenceM()), Words.m(level.distanceM()),
+                Words.count(level.iterations()),
                 Words.m(level.singleStepM()));
     }
 
     /** Height of the obstacle surface a kilometre out, as a check on its slope. */
     private static void surface(Siting siting, Set<Message> steps) {
-        siting.surface().ifPresent(plan -> steps.add(Message.of("step.layout.surface", Words.m(plan.startHeightM()), Words.m(-plan.startAlongM()),
+        siting.surface().ifPresent(plan -> steps.add(Message.of("step.layout.surface", Words.m(plan.startHeightM()),
+                Words.m(-plan.startAlongM()),
                 Words.deg(plan.slopeDeg()), Words.wholeM(SURFACE_AT_M), Words.m(plan.startHeightM() + SURFACE_AT_M * Angles.tanDeg(
                         plan.slopeDeg())))));
     }

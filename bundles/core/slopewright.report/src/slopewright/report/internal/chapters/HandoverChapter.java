@@ -75,8 +75,8 @@ final class HandoverChapter {
             EquipmentType type = aid.getEquipment();
             Double lampW = type == null ? null : type.getLampPowerW();
             Integer lamps = type == null ? null : type.getLampsPerUnit();
+            double loadW = lampW != null && lamps != null ? lampW * lamps * aid.getUnits().size() : 0;
             boolean known = lampW != null && lamps != null;
-            double loadW = known ? lampW * lamps * aid.getUnits().size() : 0;
             sum += loadW;
             complete &= known;
             html.row(List.of(Projects.path(aid), String.valueOf(aid.getUnits().size()), words.orUnknown(lamps), words.orUnknown(lampW),

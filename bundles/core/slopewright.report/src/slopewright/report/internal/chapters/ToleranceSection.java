@@ -34,7 +34,8 @@ final class ToleranceSection {
         if (study.worst().isEmpty()) {
             return;
         }
-        html.open("div class=\"keep\"").section("tolerances").table("numbers", List.of(40, 20, 20, 20), "quantity", "as-planned-m", "least-m",
+        html.open("div class=\"keep\"").section("tolerances").table("numbers", List.of(40, 20, 20, 20), "quantity", "as-planned-m",
+                "least-m",
                 "greatest-m");
         for (WorstCase worst : study.worst()) {
             html.row(List.of(words.render(worst.quantity().message()), words.two(worst.nominalM()), words.two(worst.lowM()),

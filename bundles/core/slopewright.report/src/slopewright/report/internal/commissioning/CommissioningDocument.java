@@ -128,7 +128,8 @@ public final class CommissioningDocument {
     }
 
     private void places() {
-        html.part("places").table("numbers write", List.of(10, 15, 15, 15, 15, 15, 15), "unit", "along-m", "measured", "right-m", "measured",
+        html.part("places").table("numbers write", List.of(10, 15, 15, 15, 15, 15, 15), "unit", "along-m", "measured", "right-m",
+                "measured",
                 "lens-elevation-m", "measured");
         Optional<Double> datum = aid.frame().value().map(SiteFrame::originElevationM);
         for (UnitPlan unit : siting.units()) {

@@ -30,7 +30,8 @@ public final class HandoverHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) {
-        document().ifPresent(opened -> HandoverWizard.dialog(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), opened).open());
+        document().ifPresent(opened -> HandoverWizard.dialog(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), opened)
+                .open());
         return null;
     }
 }

@@ -162,7 +162,8 @@ public final class AidMarks {
     }
 
     private LightUnit outermost() {
-        return placed.stream().max((first, second) -> Double.compare(Math.abs(first.getRightM()), Math.abs(second.getRightM()))).orElseThrow();
+        return placed.stream().max((first, second) -> Double.compare(Math.abs(first.getRightM()), Math.abs(second.getRightM())))
+                .orElseThrow();
     }
 
     /** Returns the units of each bar on each side, from the runway outward. */

@@ -44,7 +44,10 @@ record GeoTags(Optional<Integer> epsg, double[] matrix) {
 
     private static double[] numbers(TIFFDirectory directory, int tag) {
         TIFFField field = directory.getTIFFField(tag);
-        double[] numbers = new double[field == null ? 0 : Math.min(MOST_VALUES, field.getCount())];
+        if (field == null) {
+            return new double[0];
+        }
+        double[] numbers = new double[Math.min(MOST_VALUES, field.getCount())];
         for (int i = 0; i < numbers.length; i++) {
             numbers[i] = field.getAsDouble(i);
         }

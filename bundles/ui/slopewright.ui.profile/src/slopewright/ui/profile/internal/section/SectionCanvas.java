@@ -274,7 +274,8 @@ public final class SectionCanvas {
             Style hair = Style.line(Ink.DIMENSION, 0.1);
             overlay.add(line(hair, at.alongM(), box.minY(), at.alongM(), box.maxY()));
             overlay.add(line(hair, box.minX(), at.heightM(), box.maxX(), at.heightM()));
-            section.map(shown -> shown.siting().reference()).filter(lens -> at.alongM() < lens.alongM()).ifPresent(lens -> overlay.add(line(Style
+            section.map(shown -> shown.siting().reference()).filter(lens -> at.alongM() < lens.alongM())
+                    .ifPresent(lens -> overlay.add(line(Style
                     .dashed(Ink.DIMENSION, 0.1), at.alongM(), at.heightM(), lens.alongM(), lens.heightM())));
             note.ifPresent(text -> overlay.add(new Mark.Label(new ScenePoint(at.alongM(), at.heightM()), text,
                     view.toX(at.alongM()) > view.widthPx() * 0.6 ? Mark.Anchor.END : Mark.Anchor.START, Section.LETTERS_MM, 4, Ink.TEXT,

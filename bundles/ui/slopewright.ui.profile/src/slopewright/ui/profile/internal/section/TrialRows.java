@@ -52,7 +52,8 @@ final class TrialRows {
         }
         SurfaceComparison found = result.obstacles().value().get();
         if (found.isPenetrated()) {
-            return Row.of(name, Messages.get("section.drag.through", ScreenWords.exact(-found.governingUnshielded().orElseThrow().marginM())), false);
+            return Row.of(name, Messages.get("section.drag.through", ScreenWords.exact(-found.governingUnshielded().orElseThrow()
+                    .marginM())), false);
         }
         if (!found.isComplete()) {
             return Row.of(name, Messages.get(found.isUnsurveyed() ? "section.drag.no-survey" : "section.drag.not-all"));
