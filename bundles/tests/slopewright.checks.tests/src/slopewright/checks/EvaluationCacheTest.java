@@ -148,6 +148,7 @@ class EvaluationCacheTest {
 
     private static Project withPoints(Path folder, double[] alongM, double[] rightM, double[] elevationM) throws Exception {
         Project project = Bases.row().project();
+        project.setRuleSetKey("icao:5th");
         double[] north = new double[rightM.length];
         for (int i = 0; i < north.length; i++) {
             north[i] = -rightM[i];

@@ -84,7 +84,8 @@ class CatalogueContentTest {
     @MethodSource("renderers")
     void everySentenceIsWrittenCleanly(MessageRenderer renderer) {
         renderer.patterns().forEach((key, pattern) -> {
-            assertFalse(pattern.contains("  ") || pattern.contains(" .") || pattern.contains(" ,"), key + ": " + pattern);
+            boolean columns = key.startsWith("drawing.detail.") || key.equals("report.figure");
+            assertFalse(pattern.contains("  ") && !columns || pattern.contains(" .") || pattern.contains(" ,"), key + ": " + pattern);
             assertFalse(pattern.contains("can not"), key + ": " + pattern);
             if (key.endsWith(".title") || key.startsWith("term.") || key.startsWith("missing.") || key.startsWith("step.")) {
                 assertFalse(pattern.endsWith("."), key + " is no sentence: " + pattern);

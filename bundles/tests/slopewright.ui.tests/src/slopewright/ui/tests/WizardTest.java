@@ -109,6 +109,7 @@ class WizardTest {
         assertFalse(wizard.draft().site().isAssumed(SiteNumber.WIDTH));
     }
 
+    /** At a new site nobody has surveyed the obstacles, so what stands against no family is still to be cleared up. */
     @ParameterizedTest
     @CsvSource({"0", "1", "2"})
     void everyTemplateLeadsToALayout(int index) throws IOException {
@@ -116,7 +117,8 @@ class WizardTest {
         Project project = wizard.draft().project();
         List<Candidate> found = FamilyComparison.of(ProjectEvaluation.of(project, Optional.empty()),
                 Projects.hosts(project).get(0));
-        assertTrue(found.stream().anyMatch(Candidate::fits), found.stream().map(Candidate::reasons).toList().toString());
+        assertTrue(found.stream().anyMatch(candidate -> candidate.fit() == Candidate.Fit.TO_CLEAR_UP), found.stream()
+                .map(Candidate::reasons).toList().toString());
     }
 
     @Test
