@@ -57,6 +57,7 @@ public final class SurveyInput {
      *
      * @throws ExchangeException where it begins with the mark of another encoding
      */
+    @SuppressWarnings("resource") // whoever opens it closes it
     public InputStream open() throws IOException, ExchangeException {
         InputStream raw = Files.newInputStream(file);
         try {
