@@ -103,7 +103,7 @@ class DrawTest {
     void theEyeMayStandAnywhere() throws IOException {
         String low = text(draw("low.svg", "--view", "pilot", "--along-m", "-2000", "--right-m", "50", "--height-m", "200ft"));
         assertTrue(low.contains("Eye 2000 m before the threshold, 50 m right of it, 61.0 m above it"), low);
-        assertTrue(low.contains("well-below"), low);
+        assertTrue(low.contains("well below"), low);
     }
 
     /** On the grid a unit stands where the schedule has it: the middle of the box of four corners, metres to the millimetre. */
