@@ -98,7 +98,7 @@ class SectionViewTest {
     void theSceneOfTheChosenAidIsShown() {
         assertEquals(laid(), section.siting());
         List<String> texts = section.texts();
-        for (String start : List.of("D  3", "B  2", "obstacle surface", "slope", "threshold", "eye", "on slope")) {
+        for (String start : List.of("D  3", "B  2", "obstacle surface", "slope", "threshold", "MEHT", "on slope")) {
             assertTrue(texts.stream().anyMatch(text -> text.startsWith(start)), start + " of " + texts);
         }
         section.choose(view.bar().aids(), "APAPI 03");
