@@ -1,6 +1,6 @@
 package slopewright.edit;
 
-/** An edit that can not be made, with the reason for people; the project is as it was before. */
+/** An edit that cannot be made, with the reason for people; the project is as it was before. */
 public final class EditException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
@@ -8,7 +8,7 @@ public final class EditException extends RuntimeException {
     /**
      * Makes the exception.
      *
-     * @param message one sentence for people: what can not be done and why
+     * @param message one sentence for people: what cannot be done and why
      */
     public EditException(String message) {
         super(message);

@@ -52,7 +52,7 @@ public final class EditHistory {
     /**
      * Makes an empty history.
      *
-     * @param depth how many edits are kept, at least one; older ones can not be undone
+     * @param depth how many edits are kept, at least one; older ones cannot be undone
      */
     public EditHistory(int depth) {
         if (depth < 1) {

@@ -57,7 +57,7 @@ public final class MoveUnits extends RecordedEdit {
     @Override
     protected void apply() {
         if (!Double.isFinite(alongM) || !Double.isFinite(rightM)) {
-            throw new EditException("units can not be moved by a distance that is not finite");
+            throw new EditException("units cannot be moved by a distance that is not finite");
         }
         for (LightUnit unit : units) {
             move(unit);

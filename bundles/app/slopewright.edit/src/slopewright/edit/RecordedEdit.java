@@ -40,7 +40,7 @@ public abstract class RecordedEdit {
     /**
      * Changes the model.
      *
-     * @throws EditException where it can not be done; what was changed up to then is taken back
+     * @throws EditException where it cannot be done; what was changed up to then is taken back
      */
     protected abstract void apply();
 
@@ -113,7 +113,7 @@ public abstract class RecordedEdit {
 
     private void reverse(boolean wasDone, String word) {
         if (change == null || done != wasDone) {
-            throw new IllegalStateException("the edit '" + label + "' can not be " + word + " now");
+            throw new IllegalStateException("the edit '" + label + "' cannot be " + word + " now");
         }
         change.applyAndReverse();
         done = !wasDone;

@@ -44,9 +44,9 @@ public final class RemoveElement extends RecordedEdit {
     }
 
     static RemoveElement named(String label, Identified element) {
-        Project project = Projects.project(element).orElseThrow(() -> new EditException("what is part of no project can not be removed"));
+        Project project = Projects.project(element).orElseThrow(() -> new EditException("what is part of no project cannot be removed"));
         if (element.eContainer() == null) {
-            throw new EditException("the project itself can not be removed");
+            throw new EditException("the project itself cannot be removed");
         }
         return new RemoveElement(label, element, uses(element, project));
     }

@@ -33,7 +33,7 @@ public final class SetRuleSettings extends RecordedEdit {
      *
      * @param aid   an aid of a project
      * @param rules the rule set
-     * @return the edit; carrying it out throws a {@link SitingException} where the angles can not be worked out, and an
+     * @return the edit; carrying it out throws a {@link SitingException} where the angles cannot be worked out, and an
      *         {@link EditException} where the aid has other units than the rule set lays out
      */
     public static SetRuleSettings of(ApproachAid aid, RuleSet rules) {

@@ -63,7 +63,7 @@ final class SurveyStore {
         return Optional.ofNullable(attempts.get(key));
     }
 
-    /** Returns the points, read and brought into the frame where that was not done yet, or why they can not be read. */
+    /** Returns the points, read and brought into the frame where that was not done yet, or why they cannot be read. */
     Attempt<Placed> get(Key key, SurveyBlock block) {
         Optional<Attempt<Placed>> known = find(key).filter(attempt -> attempt.value().isPresent());
         if (known.isPresent()) {

@@ -1,6 +1,6 @@
 package slopewright.report;
 
-/** A document that can not be written; the message says which and why. */
+/** A document that cannot be written; the message says which and why. */
 public final class ReportException extends Exception {
 
     private static final long serialVersionUID = 1L;

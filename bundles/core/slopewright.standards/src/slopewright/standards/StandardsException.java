@@ -1,6 +1,6 @@
 package slopewright.standards;
 
-/** Data of a rule set that can not be trusted: the message names the file, the line and the reason. */
+/** Data of a rule set that cannot be trusted: the message names the file, the line and the reason. */
 public final class StandardsException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;

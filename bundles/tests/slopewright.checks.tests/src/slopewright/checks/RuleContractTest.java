@@ -24,7 +24,7 @@ import slopewright.model.SlopewrightFactory;
 /** What holds for every rule of the catalogue, and every case of every rule. */
 class RuleContractTest {
 
-    /** Rules that name what is missing and can not fail. */
+    /** Rules that name what is missing and cannot fail. */
     private static final Set<String> COMPLETENESS = Set.of("DATA-01", "DATA-02", "DATA-03", "DATA-04", "DATA-05", "DATA-11", "DATA-12",
             "DATA-13", "DATA-30");
 

@@ -63,7 +63,7 @@ class EditHistoryTest {
         history.perform(width(20));
         assertTrue(history.isDirty());
         history.undo();
-        assertTrue(history.isDirty(), "what was saved can not be reached any more");
+        assertTrue(history.isDirty(), "what was saved cannot be reached any more");
         history.markSaved();
         assertFalse(history.isDirty());
     }
@@ -78,7 +78,7 @@ class EditHistoryTest {
             history.undo();
         }
         assertEquals(47.0, runway.getWidthM(), "two of five edits are beyond the depth");
-        assertTrue(history.isDirty(), "the beginning can not be reached any more");
+        assertTrue(history.isDirty(), "the beginning cannot be reached any more");
         assertThrows(IllegalArgumentException.class, () -> new EditHistory(0));
     }
 

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import slopewright.model.Project;
 import slopewright.report.internal.pdf.PrintedText;
 
-/** Templates of the user: what they change, and what they can not do. */
+/** Templates of the user: what they change, and what they cannot do. */
 class TemplateTest {
 
     private static final String SQUARE = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 20 10\"><g fill=\"#c00000\">"

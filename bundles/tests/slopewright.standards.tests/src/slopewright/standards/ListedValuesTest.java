@@ -50,7 +50,7 @@ class ListedValuesTest {
         assertEquals(listed, held);
     }
 
-    /** A text that was not read can not have published a value. */
+    /** A text that was not read cannot have published a value. */
     @ParameterizedTest
     @MethodSource("all")
     void unreadSourcesPublishNothing(RuleSet rules) {

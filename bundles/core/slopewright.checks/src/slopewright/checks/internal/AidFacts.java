@@ -137,7 +137,7 @@ public final class AidFacts {
         return new CitedValue(Angles.minutesToDeg(inMinutes.value()), "deg", inMinutes.citation());
     }
 
-    /** Returns the request; ends the rule where it can not be made. */
+    /** Returns the request; ends the rule where it cannot be made. */
     public SitingRequest request() {
         return orStop(evaluation.request());
     }

@@ -50,7 +50,7 @@ public final class ProjectFile {
      *
      * @param file the file
      * @return the project
-     * @throws ProjectFileException where it can not be read; the message names file, line and reason
+     * @throws ProjectFileException where it cannot be read; the message names file, line and reason
      */
     public static Project load(Path file) throws ProjectFileException {
         String name = file.toString();
@@ -69,7 +69,7 @@ public final class ProjectFile {
      * @param in   the bytes, 64 MB at most; not closed
      * @param name name of the file, for messages
      * @return the project
-     * @throws ProjectFileException where it can not be read; the message names file, line and reason
+     * @throws ProjectFileException where it cannot be read; the message names file, line and reason
      */
     public static Project load(InputStream in, String name) throws ProjectFileException {
         byte[] bytes;
@@ -134,7 +134,7 @@ public final class ProjectFile {
     }
 
     private static ProjectFileException unreadable(String name, IOException e) {
-        return whole(name, "can not be read: " + AtomicFile.reason(e), e);
+        return whole(name, "cannot be read: " + AtomicFile.reason(e), e);
     }
 
     private static ProjectFileException fault(String name, Throwable thrown) {
@@ -150,7 +150,7 @@ public final class ProjectFile {
         if (cause instanceof XMIException e) {
             return new ProjectFileException(name, e.getLine(), e.getColumn(), reason(e), cause);
         }
-        return whole(name, "can not be read: " + firstLine(String.valueOf(cause.getMessage())), cause);
+        return whole(name, "cannot be read: " + firstLine(String.valueOf(cause.getMessage())), cause);
     }
 
     private static String reason(XMIException e) {
@@ -223,12 +223,12 @@ public final class ProjectFile {
             bytes = bytes(project);
             again = load(new ByteArrayInputStream(bytes), name);
         } catch (IllegalStateException e) {
-            throw whole(name, "can not be written: " + e.getMessage(), e);
+            throw whole(name, "cannot be written: " + e.getMessage(), e);
         } catch (ProjectFileException e) {
-            throw whole(name, "can not be written, for it could not be read again: " + e.reason(), e);
+            throw whole(name, "cannot be written, for it could not be read again: " + e.reason(), e);
         }
         if (!EcoreUtil.equals(project, again)) {
-            throw whole(name, "can not be written, for what is read again is another project; look for odd characters in ids", null);
+            throw whole(name, "cannot be written, for what is read again is another project; look for odd characters in ids", null);
         }
         return bytes;
     }
@@ -239,7 +239,7 @@ public final class ProjectFile {
      *
      * @param project the project
      * @param file    the file; where it exists it must be a project that can be read
-     * @throws ProjectFileException where it can not be written; then the file is what it was
+     * @throws ProjectFileException where it cannot be written; then the file is what it was
      */
     public static void save(Project project, Path file) throws ProjectFileException {
         String name = file.toString();
@@ -256,7 +256,7 @@ public final class ProjectFile {
             AtomicFile.replace(file, PREVIOUS_SUFFIX, bytes);
             settle(project, file);
         } catch (IOException e) {
-            throw whole(name, "can not be written: " + AtomicFile.reason(e), e);
+            throw whole(name, "cannot be written: " + AtomicFile.reason(e), e);
         }
     }
 }

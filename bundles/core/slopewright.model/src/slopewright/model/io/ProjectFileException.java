@@ -1,6 +1,6 @@
 package slopewright.model.io;
 
-/** A project file that can not be read or written. The message names file, line and reason in one line. */
+/** A project file that cannot be read or written. The message names file, line and reason in one line. */
 public final class ProjectFileException extends Exception {
 
     private static final long serialVersionUID = 1L;

@@ -40,7 +40,7 @@ public final class DataFile {
             }
             return of(path, new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new StandardsException(path, 0, "can not be read: " + e.getMessage());
+            throw new StandardsException(path, 0, "cannot be read: " + e.getMessage());
         }
     }
 

@@ -102,7 +102,7 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
         }
     }
 
-    /** Returns what the model gives, empty where it can not say. */
+    /** Returns what the model gives, empty where it cannot say. */
     private static Optional<Declination> modelled(ApproachHost host, Aerodrome aerodrome, LocalDate date) {
         try {
             return Optional.of(model(host, aerodrome, date));

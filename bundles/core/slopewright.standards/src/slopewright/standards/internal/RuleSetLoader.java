@@ -66,7 +66,7 @@ public final class RuleSetLoader {
         try (InputStream in = data.open(path)) {
             return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new StandardsException(path, 0, "can not be read: " + e.getMessage());
+            throw new StandardsException(path, 0, "cannot be read: " + e.getMessage());
         }
     }
 
@@ -104,7 +104,7 @@ public final class RuleSetLoader {
         try (Reader reader = new StringReader(text(file))) {
             properties.load(reader);
         } catch (IOException e) {
-            throw new StandardsException(file, 0, "can not be read: " + e.getMessage());
+            throw new StandardsException(file, 0, "cannot be read: " + e.getMessage());
         }
         RuleSet.Descriptor descriptor = new RuleSet.Descriptor(need(properties, "key", file), need(properties, "edition", file),
                 need(properties, "name", file), need(properties, "title", file), need(properties, "note", file),

@@ -110,7 +110,7 @@ class SectionTest {
         assertEquals(drawn.siting().wheelClearanceM().orElseThrow(), section(drawn).wheelHeightM().orElseThrow(), 1e-9);
     }
 
-    /** At every zoom and place the lines end near the window, so that a screen never gets coordinates that it can not take. */
+    /** At every zoom and place the lines end near the window, so that a screen never gets coordinates that it cannot take. */
     @Test
     void linesAreCutToTheWindow() {
         Section section = section(DemoAids.drawn("PAPI 27"));

@@ -162,7 +162,7 @@ class DamagedProjectFileTest {
     void aStreamThatBreaksIsAFaultOfTheFile() throws IOException {
         try (InputStream broken = new Broken()) {
             ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.load(broken, "far"));
-            assertEquals("far: can not be read: the disk is gone", fault.getMessage());
+            assertEquals("far: cannot be read: the disk is gone", fault.getMessage());
         }
     }
 
@@ -170,7 +170,7 @@ class DamagedProjectFileTest {
     void aMissingFileAndAFolderAreRefused(@TempDir Path folder) {
         Path missing = folder.resolve("none.slopewright");
         ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.load(missing));
-        assertEquals(missing + ": can not be read: there is no such file or folder", fault.getMessage());
+        assertEquals(missing + ": cannot be read: there is no such file or folder", fault.getMessage());
         assertEquals(0, fault.line());
         assertThrows(ProjectFileException.class, () -> ProjectFile.load(folder));
     }
@@ -207,7 +207,7 @@ class DamagedProjectFileTest {
         }
     }
 
-    /** A stream that can not be read. */
+    /** A stream that cannot be read. */
     private static final class Broken extends InputStream {
         @Override
         public int read() throws IOException {

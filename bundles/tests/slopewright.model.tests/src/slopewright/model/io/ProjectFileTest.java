@@ -177,7 +177,7 @@ class ProjectFileTest {
     void leavesNothingBehindWhereItCanNotWrite() {
         Path file = folder.resolve("missing").resolve("marl.slopewright");
         ProjectFileException thrown = assertThrows(ProjectFileException.class, () -> ProjectFile.save(project(), file));
-        assertTrue(thrown.reason().contains("can not be written"), thrown.getMessage());
+        assertTrue(thrown.reason().contains("cannot be written"), thrown.getMessage());
         assertFalse(Files.exists(file.getParent()));
     }
 

@@ -100,7 +100,7 @@ class ProjectSaveTest {
         byte[] bytes = Files.readAllBytes(file);
         Files.createFile(Files.createDirectory(folder.resolve("zyx.slopewright.previous")).resolve("in the way"));
         ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.save(named("second"), file));
-        assertTrue(fault.reason().startsWith("can not be written: "), fault::getMessage);
+        assertTrue(fault.reason().startsWith("cannot be written: "), fault::getMessage);
         assertArrayEquals(bytes, Files.readAllBytes(file));
         assertEquals(List.of("zyx.slopewright", "zyx.slopewright.previous"), files(), "nothing temporary is left");
     }
@@ -109,7 +109,7 @@ class ProjectSaveTest {
     void aMissingFolderIsNamedAndNotMade() throws Exception {
         Path file = folder.resolve("none").resolve("zyx.slopewright");
         ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.save(named("new"), file));
-        assertEquals(file + ": can not be written: there is no such file or folder", fault.getMessage());
+        assertEquals(file + ": cannot be written: there is no such file or folder", fault.getMessage());
         assertEquals(List.of(), files());
     }
 
@@ -129,7 +129,7 @@ class ProjectSaveTest {
         ProjectFile.save(named("before"), file);
         byte[] bytes = Files.readAllBytes(file);
         ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.save(project, file));
-        assertEquals("can not be written: " + reason, fault.reason());
+        assertEquals("cannot be written: " + reason, fault.reason());
         assertArrayEquals(bytes, Files.readAllBytes(file));
         assertEquals(List.of("zyx.slopewright"), files());
         assertEquals(reason, assertThrows(IllegalStateException.class, () -> ProjectFile.bytes(project)).getMessage());

@@ -23,7 +23,7 @@ final class TemplatePictures {
     private TemplatePictures() {
     }
 
-    /** Returns a picture as portable network graphics in plain colours; refuses what can not be read or is too large. */
+    /** Returns a picture as portable network graphics in plain colours; refuses what cannot be read or is too large. */
     static byte[] portable(String name, byte[] bytes) throws ReportException {
         try {
             BufferedImage read = name.endsWith(".svg") ? SvgLogo.read(name, bytes) : decoded(name, bytes);

@@ -30,7 +30,7 @@ public final class HistoryCommandStack extends CommandStack {
      * Makes the stack of a history.
      *
      * @param history  the edits of the project
-     * @param problems receives the reason where an edit can not be made; the project is as it was then
+     * @param problems receives the reason where an edit cannot be made; the project is as it was then
      */
     public HistoryCommandStack(EditHistory history, Consumer<String> problems) {
         this.history = history;

@@ -35,7 +35,7 @@ public final class NumberField {
      * @param key      key of its name
      * @param quantity what it is
      * @param step     to what it is rounded when shown, in the unit of the model
-     * @param taker    takes a typed number; returns why it can not, empty where it can
+     * @param taker    takes a typed number; returns why it cannot, empty where it can
      * @param problem  is told what is wrong with what is typed, empty where nothing is
      */
     NumberField(Composite parent, String key, Quantity quantity, double step, DoubleFunction<Optional<String>> taker,

@@ -160,7 +160,7 @@ public final class PilotPage {
      * Shows the chosen aid of a document as it is now.
      *
      * @param newDocument the document
-     * @return why the aid can not be shown, empty where it can or there is none
+     * @return why the aid cannot be shown, empty where it can or there is none
      */
     public Optional<String> follow(Optional<ProjectDocument> newDocument) {
         document = newDocument;
@@ -322,7 +322,7 @@ public final class PilotPage {
         return bar;
     }
 
-    /** Returns what is said about something typed that can not be taken, empty where all can. */
+    /** Returns what is said about something typed that cannot be taken, empty where all can. */
     public String problem() {
         return problem.getText();
     }
