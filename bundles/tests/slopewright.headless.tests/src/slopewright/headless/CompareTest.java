@@ -1,6 +1,7 @@
 package slopewright.headless;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -83,5 +84,21 @@ class CompareTest {
         assertEquals(0, run.code(), run.err());
         String sector = run.out().lines().filter(line -> line.startsWith("heliport-sector")).findFirst().orElseThrow();
         assertTrue(sector.contains(" 26.72 ") && sector.contains("At the slope of Portable unit"), sector);
+    }
+
+    /**
+     * The proposal is right where the row that stands is not. Unit B at 2°57' instead of 2°45': the eye on 2°55' at the threshold is
+     * 0.731 m + 330.462 m * tan 2°55' = 17.568 m high.
+     */
+    @Test
+    void aProposalTellsItselfFromARowThatStandsOtherwise() throws IOException {
+        String sound = Words.run("compare", DEMO, "--end", "09").out();
+        assertFalse(sound.contains("is not laid out so"), sound);
+        Path wrong = folder.resolve("wrong.slopewright");
+        Files.writeString(wrong, Files.readString(Path.of(DEMO)).replace("rightM=\"-55.5\" lensElevationM=\"87.131\""
+                + " azimuthOffsetDeg=\"0.0\" settingDeg=\"2.75\"", "rightM=\"-55.5\" lensElevationM=\"87.131\" azimuthOffsetDeg=\"0.0\""
+                + " settingDeg=\"2.95\""));
+        String said = Words.run("compare", wrong.toString(), "--end", "09").out();
+        assertTrue(said.contains("PAPI 09 has a distance of 330.46 m and an eye height (MEHT) of 17.57 m"), said);
     }
 }

@@ -3,6 +3,7 @@ package slopewright.evaluation.comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
@@ -21,6 +22,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.Siting;
+import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.standards.WheelClearanceTable;
@@ -29,6 +31,8 @@ import slopewright.standards.WheelClearanceTable;
 final class FamilyProposal {
     /** Units stand to the millimetre, which is what a clearance may miss by rounding. */
     private static final double RESOLUTION_M = 0.001;
+    /** Settings are kept to six places of a degree. */
+    private static final double RESOLUTION_DEG = 2e-6;
 
     private final ProjectEvaluation evaluation;
     private final ApproachHost host;
@@ -55,11 +59,38 @@ final class FamilyProposal {
                 : Attempt.of(() -> propose(covering.get()));
         proposal.value().ifPresentOrElse(this::judge, () -> objections.add(proposal.reason().orElseThrow()));
         Optional<Siting> siting = proposal.value().flatMap(found -> found.siting().value());
+        siting.ifPresent(this::compareWithWhatStands);
         RuleSet used = covering.orElse(own);
         VisibleRange range = siting.map(found -> VisibleRange.of(evaluation.project(), family, found, used))
                 .orElseGet(() -> VisibleRange.published(family, used));
         return new Candidate(family, used, proposal, standing, objections, open, remarks, range, OperationalContext.of(evaluation.project(),
                 family, used, siting.map(found -> found.units().size()).orElse(family.unitCounts().get(0))));
+    }
+
+    /** A proposal that fits says nothing of an aid that stands otherwise: both are told apart wherever the proposal is shown. */
+    private void compareWithWhatStands(Siting proposed) {
+        if (standing.isEmpty()) {
+            return;
+        }
+        Argument name = Words.name(Projects.label(standing.get().aid()));
+        Attempt<Siting> laid = standing.get().siting();
+        if (laid.value().isEmpty()) {
+            remarks.add(0, Message.of("comparison.standing-unknown", name, laid.reason().orElseThrow()));
+        } else if (!isLaidAlike(laid.value().get(), proposed)) {
+            remarks.add(0, Message.of("comparison.standing", name, Words.m(laid.value().get().distanceM()),
+                    Words.m(laid.value().get().mehtM())));
+        }
+    }
+
+    private static boolean isLaidAlike(Siting one, Siting other) {
+        return one.units().size() == other.units().size() && IntStream.range(0, one.units().size()).allMatch(i -> {
+            UnitPlan unit = one.units().get(i);
+            UnitPlan same = other.units().get(i);
+            return Math.abs(unit.settingDeg() - same.settingDeg()) <= RESOLUTION_DEG
+                    && Math.abs(unit.place().alongM() - same.place().alongM()) <= RESOLUTION_M
+                    && Math.abs(unit.place().rightM() - same.place().rightM()) <= RESOLUTION_M
+                    && Math.abs(unit.place().heightM() - same.place().heightM()) <= RESOLUTION_M;
+        });
     }
 
     private AidEvaluation propose(RuleSet used) {
