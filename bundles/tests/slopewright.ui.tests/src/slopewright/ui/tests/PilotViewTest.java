@@ -26,10 +26,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.edit.SetAttribute;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
+import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.siting.Light;
@@ -295,7 +297,9 @@ class PilotViewTest {
 
     @Test
     void whereThereIsNothingToSeeItSaysWhatToDo() {
-        aid("four-unit-row").getUnits().get(0).setSettingDeg(null);
+        document.history().perform(SetAttribute.of(aid("four-unit-row").getUnits().get(0),
+                SlopewrightPackage.Literals.LIGHT_UNIT__SETTING_DEG,
+                null));
         document.viewState().choose(aid("two-unit-row").getId());
         document.viewState().choose(aid("four-unit-row").getId());
         assertTrue(view.explanation().orElseThrow().contains("setting"), view.explanation()::toString);
