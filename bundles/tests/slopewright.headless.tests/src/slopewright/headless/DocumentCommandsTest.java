@@ -27,7 +27,7 @@ class DocumentCommandsTest {
     private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
     private static final String FAULTS = Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString();
 
-    private static final Pattern ROW = Pattern.compile("<td>[^<]*</td>\\n<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n");
+    private static final Pattern ROW = Pattern.compile("<td>[^<]*</td>\\n<td>[^<]*</td>\\n<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n");
     private static final Pattern NUMBER = Pattern.compile("(-?\\d+(\\.\\d+)?)(\\D*)");
 
     @TempDir
@@ -54,7 +54,7 @@ class DocumentCommandsTest {
                         && says(row.get(2), outcome, "margin")), outcome + " is not in the matrix");
                 compared += outcome.path("value").isNumber() ? 1 : 0;
             }
-            assertTrue(compared > 200, String.valueOf(compared));
+            assertTrue(compared > 140, String.valueOf(compared));
             assertTrue(text(out).contains(" " + checked.get("counts").get("met").asInt() + " "), checked.get("counts").toString());
         }
     }
