@@ -36,6 +36,7 @@ public final class AidEvaluation {
     private final Function<SiteFrame, Surroundings> surroundings;
     private final Function<String, Optional<IndicatorFamily>> families;
     private final Optional<IndicatorFamily> family;
+    private final boolean proposal;
     private Attempt<SitingRequest> request;
     private Attempt<Siting> siting;
     private Attempt<Siting> solved;
@@ -43,12 +44,13 @@ public final class AidEvaluation {
     private Attempt<SurfaceComparison> obstacles;
 
     AidEvaluation(ApproachAid aid, ApproachHost host, RuleSet rules, Function<SiteFrame, Surroundings> surroundings,
-            Function<String, Optional<IndicatorFamily>> families) {
+            Function<String, Optional<IndicatorFamily>> families, boolean proposal) {
         this.aid = aid;
         this.host = host;
         this.rules = rules;
         this.surroundings = surroundings;
         this.families = families;
+        this.proposal = proposal;
         family = families.apply(String.valueOf(aid.getFamilyKey()));
     }
 
@@ -62,7 +64,7 @@ public final class AidEvaluation {
      */
     public static AidEvaluation of(ApproachAid aid, RuleSet rules, EvaluationCache cache) {
         return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), rules,
-                frame -> cache.surroundings(Projects.project(aid).orElseThrow(), frame), Families::find);
+                frame -> cache.surroundings(Projects.project(aid).orElseThrow(), frame), Families::find, false);
     }
 
     /**
@@ -83,7 +85,7 @@ public final class AidEvaluation {
      * @return the evaluation of the proposal
      */
     public AidEvaluation propose(ApproachAid proposal) {
-        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, surroundings, families);
+        return new AidEvaluation(proposal, Projects.host(proposal).orElseThrow(), rules, surroundings, families, true);
     }
 
     /**
@@ -102,6 +104,11 @@ public final class AidEvaluation {
     /** Returns the aid. */
     public ApproachAid aid() {
         return aid;
+    }
+
+    /** Returns whether a copy is evaluated that proposes something, and not what stands in the project. */
+    public boolean isProposal() {
+        return proposal;
     }
 
     /** Returns the runway end or approach direction. */

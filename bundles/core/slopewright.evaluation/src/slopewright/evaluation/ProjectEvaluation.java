@@ -20,31 +20,28 @@ public final class ProjectEvaluation {
     private final Project project;
     private final RuleSet rules;
     private final List<AidEvaluation> aids;
-    private final Optional<String> ruleSet;
     private final Function<SiteFrame, Surroundings> surroundings;
     private final Function<String, Optional<IndicatorFamily>> families;
 
     private ProjectEvaluation(Project project, Optional<String> ruleSet, Function<SiteFrame, Surroundings> surroundings,
-            Function<String, Optional<IndicatorFamily>> families) {
+            Function<String, Optional<IndicatorFamily>> families, boolean proposal) {
         this.project = project;
-        this.ruleSet = ruleSet;
         this.surroundings = surroundings;
         this.families = families;
         rules = ProjectRules.of(project, ruleSet);
-        aids = Projects.aids(project).stream().map(aid -> evaluate(aid, ProjectRules.of(project, aid, ruleSet))).toList();
+        aids = Projects.aids(project).stream().map(aid -> evaluate(aid, ProjectRules.of(project, aid, ruleSet), proposal)).toList();
     }
 
     private ProjectEvaluation(ProjectEvaluation whole, List<AidEvaluation> aids) {
         this.project = whole.project;
-        this.ruleSet = whole.ruleSet;
         this.surroundings = whole.surroundings;
         this.families = whole.families;
         this.rules = whole.rules;
         this.aids = aids;
     }
 
-    private AidEvaluation evaluate(ApproachAid aid, RuleSet own) {
-        return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), own, surroundings, families);
+    private AidEvaluation evaluate(ApproachAid aid, RuleSet own, boolean proposal) {
+        return new AidEvaluation(aid, Projects.host(aid).orElseThrow(), own, surroundings, families, proposal);
     }
 
     /**
@@ -69,7 +66,7 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException as above
      */
     public static ProjectEvaluation of(Project project, Optional<String> ruleSet, EvaluationCache cache) {
-        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), Families::find);
+        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), Families::find, false);
     }
 
     /**
@@ -83,7 +80,7 @@ public final class ProjectEvaluation {
      */
     public static ProjectEvaluation of(Project project, Optional<String> ruleSet, Function<String, Optional<IndicatorFamily>> families) {
         EvaluationCache cache = new EvaluationCache();
-        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), families);
+        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), families, false);
     }
 
     /** Returns the project. */
@@ -107,20 +104,21 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException where it is none of this project
      */
     public AidEvaluation aid(ApproachAid aid) {
-        return aids.stream().filter(one -> one.aid() == aid).findFirst()
+        return aids.stream().filter(found -> found.aid() == aid).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("the aid " + aid.getId() + " is none of this project"));
     }
 
     /**
-     * Evaluates a copy of the project that was changed and may lack what stands around: its aids against the surroundings of this one.
+     * Evaluates a changed copy of this project against everything that stands there in this one: the copy may lack obstacles, survey blocks
+     * and aids. Its runways and helipads have the same places.
      *
      * @param copy    the copy
      * @param ruleSet name of a rule set for every aid; empty for the ones that the copy and its aids name
-     * @return the evaluation; what a rule says about obstacles and survey blocks themselves is not in it
+     * @return the evaluation of a proposal: rules say nothing in it about obstacles and survey blocks themselves, and offer no remedies
      * @throws IllegalArgumentException where a rule set or an override is unknown; the message says which
      */
     public ProjectEvaluation trial(Project copy, Optional<String> ruleSet) {
-        return new ProjectEvaluation(copy, ruleSet, surroundings, families);
+        return new ProjectEvaluation(copy, ruleSet, surroundings, families, true);
     }
 
     /**
@@ -136,7 +134,7 @@ public final class ProjectEvaluation {
 
     /** Returns the evaluations of the aids of one runway end or approach direction. */
     public List<AidEvaluation> aidsOf(ApproachHost host) {
-        return aids.stream().filter(one -> one.host() == host).toList();
+        return aids.stream().filter(found -> found.host() == host).toList();
     }
 
     /**
@@ -148,19 +146,7 @@ public final class ProjectEvaluation {
      * @return the evaluation
      */
     public AidEvaluation propose(ApproachAid proposal, RuleSet rules) {
-        return evaluate(proposal, rules);
-    }
-
-    /**
-     * Evaluates a changed copy of this project against everything that stands there in this one: the copy may lack obstacles, survey blocks
-     * and aids. Its runways and helipads have the same places.
-     *
-     * @param copy the copy
-     * @return the evaluation
-     * @throws IllegalArgumentException where its rule set is unknown, or an override does not fit it
-     */
-    public ProjectEvaluation proposed(Project copy) {
-        return new ProjectEvaluation(copy, ruleSet, surroundings, families);
+        return evaluate(proposal, rules, true);
     }
 
     /**

@@ -38,6 +38,11 @@ public final class ObstacleField {
                     Optional.empty()));
         }
 
+        /** Returns whether it stands above a surface, and nothing named shields it. */
+        private boolean standsAbove(ProtectionSurface surface) {
+            return !shielding.isBacked() && shape.compare(surface).filter(hit -> hit.excessM() > 0).isPresent();
+        }
+
         /** For what is no point the lift at its nearest place counts, which is on the safe side. */
         private Penetration lifted(Penetration worst, ProtectionSurface surface, DoubleUnaryOperator liftM) {
             double nearest = shape.points().stream().mapToDouble(point -> surface.outwardM(point.alongM(), point.rightM())).min()
@@ -52,11 +57,14 @@ public final class ObstacleField {
     private final List<Placed> placed = new ArrayList<>();
     private final List<Uncompared> unplaced = new ArrayList<>();
     private final double[] boxes;
+    /** The obstacle that stood above the surface of the last question; in a search it mostly stands above that of the next as well. */
+    private Optional<Placed> lastAbove = Optional.empty();
+
     private ObstacleField(SiteFrame frame, List<Obstacle> obstacles, Map<Obstacle, Object> known) {
         this.frame = frame;
         for (Obstacle obstacle : obstacles) {
-            Object one = known.get(obstacle);
-            add(obstacle, one == null ? place(obstacle) : one);
+            Object earlier = known.get(obstacle);
+            add(obstacle, earlier == null ? place(obstacle) : earlier);
         }
         boxes = boxes();
     }
@@ -86,12 +94,12 @@ public final class ObstacleField {
         }
     }
 
-    private void add(Obstacle obstacle, Object one) {
-        byObstacle.put(obstacle, one);
-        if (one instanceof Placed whole) {
-            placed.add(whole);
+    private void add(Obstacle obstacle, Object found) {
+        byObstacle.put(obstacle, found);
+        if (found instanceof Placed shape) {
+            placed.add(shape);
         } else {
-            unplaced.add((Uncompared) one);
+            unplaced.add((Uncompared) found);
         }
     }
 
@@ -156,7 +164,14 @@ public final class ObstacleField {
 
     /** Returns whether no obstacle that nothing named shields stands above a surface. */
     boolean isClear(ProtectionSurface surface) {
-        return visit(surface, one -> one.shielding().isBacked() || one.shape().compare(surface).filter(hit -> hit.excessM() > 0).isEmpty());
+        if (lastAbove.filter(last -> last.standsAbove(surface)).isPresent()) {
+            return false;
+        }
+        return visit(surface, obstacle -> {
+            boolean above = obstacle.standsAbove(surface);
+            lastAbove = above ? Optional.of(obstacle) : lastAbove;
+            return !above;
+        });
     }
 
     /** Goes through the obstacles whose box touches that of a surface, as long as the visitor wants more; returns whether it always did. */

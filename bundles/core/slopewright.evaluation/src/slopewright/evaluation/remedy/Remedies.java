@@ -42,7 +42,8 @@ public final class Remedies {
     private static final double SET_OUT_M = 1;
     /** How many more steps of setting out are tried where rounding or the ground leave something above the surface. */
     private static final int MOST_MORE = 10;
-    private static final int HALVINGS = 40;
+    /** How finely a change is refined, degrees or metres: the stored resolution of an angle. */
+    private static final double REFINED_TO = 1e-6;
     private static final double ROUNDING = 1e-9;
 
     private final AidEvaluation evaluation;
@@ -104,7 +105,8 @@ public final class Remedies {
     /** Carries a change out on a copy and tells whether nothing stands above its surface then. */
     private boolean isClearAfter(BiConsumer<ApproachAid, Double> change, double by) {
         try {
-            return evaluation.trial(copy -> change.accept(copy, by)).obstacles().value().filter(after -> !after.isPenetrated()).isPresent();
+            return evaluation.trial(copy -> change.accept(copy, by)).siting().value().flatMap(Siting::surface)
+                    .filter(plan -> isClear(plan.geometry())).isPresent();
         } catch (SitingException | IllegalArgumentException e) {
             return false;
         }
@@ -137,7 +139,7 @@ public final class Remedies {
     private static double refined(DoublePredicate clearAfter, double tooLittle, double enough) {
         double low = tooLittle;
         double high = enough;
-        for (int i = 0; i < HALVINGS; i++) {
+        while (high - low > REFINED_TO) {
             double middle = (low + high) / 2;
             if (clearAfter.test(middle)) {
                 high = middle;

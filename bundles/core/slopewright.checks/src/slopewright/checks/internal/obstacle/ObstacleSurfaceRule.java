@@ -55,8 +55,10 @@ public final class ObstacleSurfaceRule extends AidRule {
             }
         }
         List<Citation> citations = Surfaces.citations(plan, facts.rules());
-        EachKey key = new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations);
-        outcomes.addAll(facts.surroundings().keep(key, () -> each(facts, compared, citations)));
+        if (!facts.evaluation().isProposal()) {
+            EachKey key = new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations);
+            outcomes.addAll(facts.surroundings().keep(key, () -> each(facts, compared, citations)));
+        }
         whole(facts, compared, plan, citations, outcomes);
     }
 
@@ -131,7 +133,7 @@ public final class ObstacleSurfaceRule extends AidRule {
                 .saying(worst.isPenetrating() ? worst.shielding().isBacked() ? "governing-shielded" : "governing-above" : "governing-below",
                         surveyed, inside, Words.name(worst.label()), Words.m(Math.abs(worst.marginM())),
                         Words.name(worst.shielding().by()));
-        if (penetrated) {
+        if (penetrated && !facts.evaluation().isProposal()) {
             RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),
                     facts.laid(), facts.request(), facts.rules().key());
             List<Message> remedies = facts.surroundings().keep(key,

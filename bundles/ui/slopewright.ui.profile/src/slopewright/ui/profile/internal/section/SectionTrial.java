@@ -113,7 +113,7 @@ public final class SectionTrial {
     /** Returns what the copy gives as it is at the moment. */
     private ProjectEvaluation evaluation() {
         Project project = Projects.project(copy).orElseThrow();
-        return now.proposed(project);
+        return now.trial(project, Optional.empty());
     }
 
     /** Returns the unit of the copy that stands for a unit. */
