@@ -105,8 +105,9 @@ public final class Remedies {
     /** Carries a change out on a copy and tells whether nothing stands above its surface then. */
     private boolean isClearAfter(BiConsumer<ApproachAid, Double> change, double by) {
         try {
-            return evaluation.trial(copy -> change.accept(copy, by)).siting().value().flatMap(Siting::surface)
-                    .filter(plan -> isClear(plan.geometry())).isPresent();
+            AidEvaluation after = evaluation.trial(copy -> change.accept(copy, by));
+            return after.siting().value().flatMap(Siting::surface)
+                    .filter(plan -> after.surroundings().orThrow().isClear(plan.geometry())).isPresent();
         } catch (SitingException | IllegalArgumentException e) {
             return false;
         }
