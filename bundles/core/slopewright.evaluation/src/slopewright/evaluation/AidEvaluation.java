@@ -18,6 +18,7 @@ import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Input;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.site.SiteFrame;
@@ -156,12 +157,22 @@ public final class AidEvaluation {
         return siting;
     }
 
-    /** Returns what the rule set would lay out for lenses as high as they stand, or as the equipment has them. */
+    /** Returns what the rule set would lay out on its ground for lenses as high above it as they stand, or as the equipment has them. */
     public Attempt<Siting> solved() {
         if (solved == null) {
             solved = known().then(found -> Attempt.of(() -> Proposals.solve(aid, found, rules)));
         }
         return solved;
+    }
+
+    /**
+     * Returns what the rule set would lay out for lenses at the very level at which they stand, whatever the ground is: what the distance
+     * and the eye height of a layout that stands are held against.
+     */
+    public Attempt<Siting> solvedAtLens() {
+        return request().then(start -> siting().then(found -> known().then(kind -> Attempt.of(() -> Families.site(kind, start.toBuilder()
+                .ground(null).set(Input.GROUND_SLOPE, null).set(Input.LENS_ABOVE_GROUND, null)
+                .set(Input.LENS_HEIGHT, found.reference().heightM()).build(), rules)))));
     }
 
     /** Returns how high the lenses of a layout that is solved stand. */

@@ -111,6 +111,7 @@ public final class AidRequests {
         Optional<Runway> runway = Projects.runway(end);
         builder.set(Input.RUNWAY_WIDTH, runway.map(Runway::getWidthM).orElse(null));
         builder.set(Input.CODE, number(runway.map(Runway::getCodeNumber).orElse(null)));
+        builder.runwayProfile(Attempt.of(() -> RunwayProfiles.centreLine(end)).value().flatMap(found -> found).orElse(null));
     }
 
     private static Approach approach(ApproachType type) {

@@ -18,7 +18,7 @@ import slopewright.siting.Input;
 import slopewright.siting.SitingRequest;
 
 /**
- * How high the lenses of a proposal stand: above the ground as the equipment or the units that stand there have it, or above the threshold
+ * How high the lenses of a proposal stand: above the ground as the units that stand there or the equipment have it, or above the threshold
  * where no ground is known.
  *
  * @param source          where it comes from
@@ -54,16 +54,16 @@ public record LensLevel(Source source, OptionalDouble aboveGroundM, OptionalDoub
      * @return the level
      */
     public static LensLevel of(ApproachAid aid, SitingRequest request) {
-        EquipmentType type = aid.getEquipment();
-        if (type != null && type.getHeightAboveGroundM() != null) {
-            return new LensLevel(Source.EQUIPMENT, OptionalDouble.of(type.getHeightAboveGroundM()), OptionalDouble.empty(),
-                    Projects.label(type));
-        }
         List<LightUnit> units = aid.getUnits();
         String name = Projects.label(aid);
         if (!units.isEmpty() && units.stream().allMatch(unit -> unit.getHeightAboveGroundM() != null)) {
             return new LensLevel(Source.STANDING_UNITS, units.stream().mapToDouble(LightUnit::getHeightAboveGroundM).average(),
                     OptionalDouble.empty(), name);
+        }
+        EquipmentType type = aid.getEquipment();
+        if (type != null && type.getHeightAboveGroundM() != null) {
+            return new LensLevel(Source.EQUIPMENT, OptionalDouble.of(type.getHeightAboveGroundM()), OptionalDouble.empty(),
+                    Projects.label(type));
         }
         Optional<Double> datum = Projects.host(aid).flatMap(AidLayouts::datumM);
         boolean placed = datum.isPresent() && !units.isEmpty()

@@ -177,7 +177,8 @@ public final class AidFacts {
 
     private SitingRequest.Builder atUnits() {
         double alongM = units().stream().mapToDouble(UnitAt::alongM).average().orElseThrow();
-        return atLens(0).set(Input.DISTANCE, alongM);
+        return request().toBuilder().ground(null).set(Input.GROUND_SLOPE, null).set(Input.LENS_ABOVE_GROUND, null)
+                .set(Input.LENS_HEIGHT, 0.0).set(Input.DISTANCE, alongM);
     }
 
     /** Returns the same layout with so many units. */
@@ -192,12 +193,8 @@ public final class AidFacts {
 
     /** Returns the layout that the rule set gives for a lens at the level where the lenses stand. */
     public Siting solvedAtLens() {
-        return site(atLens(laid().reference().heightM()).build());
-    }
-
-    private SitingRequest.Builder atLens(double heightM) {
-        return request().toBuilder().ground(null).set(Input.GROUND_SLOPE, null).set(Input.LENS_ABOVE_GROUND, null)
-                .set(Input.LENS_HEIGHT, heightM);
+        laid();
+        return orStop(evaluation.solvedAtLens());
     }
 
     private Siting site(SitingRequest request) {

@@ -173,6 +173,17 @@ final class Surfaces {
                 List.of(printed)));
     }
 
+    /**
+     * Returns the level of the reference point, metres above the threshold: that of the runway there, where its profile is known and lies
+     * below the lenses, or else that of the lenses, which the formula of the source takes for it. The lower one is on the safe side.
+     */
+    private double referenceLevelM(Anchor anchor) {
+        Optional<Double> runway = request.runwayProfile().filter(profile -> profile.covers(anchor.distanceM()))
+                .map(profile -> profile.heightAt(anchor.distanceM())).filter(level -> level < anchor.lensHeightM());
+        reader.note(Message.of(runway.isPresent() ? "surface.note.runway-datum" : "surface.note.lens-datum"));
+        return runway.orElse(anchor.lensHeightM());
+    }
+
     private Optional<SurfacePlan> angular(Anchor anchor, double lowestOnSlopeDeg, String prefix) {
         if (!reader.has(prefix + "surface-splay-deg")) {
             return none("surface.none-given");
@@ -187,10 +198,8 @@ final class Surfaces {
         if (reader.has(prefix + "surface-length-from-threshold")) {
             length += start;
         }
-        double height = startsAtReferencePoint() ? anchor.lensHeightM() : 0;
-        if (startsAtReferencePoint()) {
-            reader.note(Message.of("surface.note.lens-datum"));
-        } else {
+        double height = startsAtReferencePoint() ? referenceLevelM(anchor) : 0;
+        if (!startsAtReferencePoint()) {
             noteThresholdDatum();
         }
         double clearance = reader.hasMetres(prefix + "surface-clearance") ? reader.metres(prefix + "surface-clearance") : 0;

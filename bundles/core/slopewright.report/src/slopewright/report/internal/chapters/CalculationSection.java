@@ -8,6 +8,7 @@ import java.util.Set;
 
 import slopewright.checks.Outcome;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
 import slopewright.geometry.Angles;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
@@ -93,16 +94,15 @@ final class CalculationSection {
     }
 
     private void solved(Siting siting, Set<Message> steps) {
-        Optional<Siting> solved = aid.solved().value();
-        if (solved.isEmpty()) {
-            steps.add(Message.of("step.layout.nothing-solved", aid.solved().reason().orElseThrow()));
+        Attempt<Siting> solved = aid.solvedAtLens();
+        if (solved.value().isEmpty()) {
+            steps.add(Message.of("step.layout.nothing-solved", solved.reason().orElseThrow()));
             return;
         }
-        Siting rule = solved.get();
+        Siting rule = solved.value().get();
         steps.add(Message.of("step.layout.solved", Words.m(rule.distanceM()), Words.m(rule.mehtM()), Words.m(siting.distanceM()),
-                Words.m(siting
-                .distanceM() - rule.distanceM())));
-        rule.level().ifPresent(level -> steps.add(level(level)));
+                Words.m(siting.distanceM() - rule.distanceM())));
+        aid.solved().value().flatMap(Siting::level).ifPresent(level -> steps.add(level(level)));
     }
 
     private static Message level(LevelSolution level) {
