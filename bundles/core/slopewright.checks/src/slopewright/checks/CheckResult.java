@@ -5,15 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.model.Stage;
 import slopewright.standards.RuleSet;
 
 /**
  * What all rules say about a project.
  *
  * @param rules    the rule set that was used
+ * @param stage    the stage of the project, to which rules of a later one do not apply yet
  * @param outcomes the outcomes in the order of the catalogue
  */
-public record CheckResult(RuleSet rules, List<Outcome> outcomes) {
+public record CheckResult(RuleSet rules, Stage stage, List<Outcome> outcomes) {
 
     /** Copies the list. */
     public CheckResult {
@@ -27,6 +29,11 @@ public record CheckResult(RuleSet rules, List<Outcome> outcomes) {
             counts.put(verdict, (int) outcomes.stream().filter(outcome -> outcome.verdict() == verdict).count());
         }
         return counts;
+    }
+
+    /** Returns how many of the outcomes that do not apply are those of rules of a later stage. */
+    public int notAtThisStage() {
+        return (int) outcomes.stream().filter(outcome -> outcome.result() == Result.NOT_AT_THIS_STAGE).count();
     }
 
     /** Returns whether any rule passed or failed; where none did, nothing was evaluated and nothing may be concluded. */

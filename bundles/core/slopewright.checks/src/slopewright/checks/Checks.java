@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
+import slopewright.model.Stage;
 
 /** Runs the rules. */
 public final class Checks {
@@ -78,13 +79,15 @@ public final class Checks {
     /** Runs some rules over a project that was evaluated. */
     public static CheckResult run(ProjectEvaluation evaluation, Predicate<Rule> wanted) {
         List<Outcome> outcomes = new ArrayList<>();
+        Stage reached = evaluation.project().getStage();
         for (Rule rule : RuleCatalogue.all()) {
             if (wanted.test(rule)) {
                 OutcomeCollector collector = new OutcomeCollector(rule);
                 rule.check(evaluation, collector);
-                outcomes.addAll(collector.outcomes());
+                boolean later = rule.stage().compareTo(reached) > 0;
+                collector.outcomes().forEach(outcome -> outcomes.add(later ? outcome.before(rule.stage(), reached) : outcome));
             }
         }
-        return new CheckResult(evaluation.rules(), outcomes);
+        return new CheckResult(evaluation.rules(), reached, outcomes);
     }
 }

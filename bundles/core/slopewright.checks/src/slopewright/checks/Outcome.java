@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.messages.Message;
+import slopewright.model.Stage;
 import slopewright.standards.Citation;
 
 /**
@@ -47,8 +48,24 @@ public record Outcome(String rule, String elementId, String elementPath, Result 
             case FAIL -> Verdict.NOT_MET;
             case NOT_EVALUATED -> Verdict.TO_CLEAR_UP;
             case PASS -> toConfirm ? Verdict.TO_CLEAR_UP : Verdict.MET;
-            case NOT_APPLICABLE -> Verdict.NOT_APPLICABLE;
+            case NOT_APPLICABLE, NOT_AT_THIS_STAGE -> Verdict.NOT_APPLICABLE;
         };
+    }
+
+    /**
+     * Returns what the outcome says of a project that has not come to the stage of the rule. What is not met stays: what was entered is
+     * wrong at every stage. What is met or lacks an input becomes one that says nothing yet, so that nobody takes it for a yes.
+     *
+     * @param later   stage of the rule
+     * @param reached stage of the project
+     */
+    Outcome before(Stage later, Stage reached) {
+        if (result == Result.FAIL || result == Result.NOT_APPLICABLE) {
+            return this;
+        }
+        Message why = Message.of("outcome.later-stage", Stages.term(later), Stages.term(reached));
+        return new Outcome(rule, elementId, elementPath, Result.NOT_AT_THIS_STAGE, severity, Optional.empty(), List.of(), List.of(), false,
+                why, Optional.empty(), List.of());
     }
 
     /**

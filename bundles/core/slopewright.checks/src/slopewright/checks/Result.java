@@ -8,6 +8,8 @@ public enum Result {
     FAIL,
     /** The rule has nothing to say about this element. */
     NOT_APPLICABLE,
+    /** The rule belongs to a later stage than that of the project, so nothing may be concluded from it yet. */
+    NOT_AT_THIS_STAGE,
     /** An input is missing, so nobody knows. */
     NOT_EVALUATED
 }

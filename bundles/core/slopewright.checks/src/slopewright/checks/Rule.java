@@ -2,6 +2,7 @@ package slopewright.checks;
 
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
+import slopewright.model.Stage;
 
 /**
  * One rule. Implementations are found as services, hold no state, and are named by an id that is never used again for another rule. What
@@ -30,6 +31,14 @@ public interface Rule {
     /** Returns how grave it is where it is not met. */
     default Severity severity() {
         return Severity.FAIL;
+    }
+
+    /**
+     * Returns the stage from which on the rule asks: a rule of design asks always, one of operation asks only where the indicator is in
+     * use. At an earlier stage it says nothing but what is not met by what was entered.
+     */
+    default Stage stage() {
+        return Stage.DESIGN;
     }
 
     /** Returns what kind of change may cure a finding of it. */

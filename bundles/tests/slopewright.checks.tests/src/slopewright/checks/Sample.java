@@ -29,6 +29,7 @@ import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.Stage;
 import slopewright.model.TaxiwayEdge;
 import slopewright.model.ValueOverride;
 import slopewright.model.io.ProjectFile;
@@ -316,8 +317,9 @@ final class Sample {
         units(unit -> unit.setAlongM(unit.getAlongM() + byM));
     }
 
-    /** Returns what one rule says, under the rule set of the sample. */
+    /** Returns what one rule says, under the rule set of the sample, at the stage at which every rule asks. */
     List<Outcome> outcomes(String rule) {
+        project.setStage(Stage.OPERATION);
         Ids.assign(project);
         return Checks.run(project, Optional.of(rules), one -> one.id().equals(rule)).outcomes();
     }

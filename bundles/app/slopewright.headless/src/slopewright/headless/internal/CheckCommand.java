@@ -14,7 +14,9 @@ import slopewright.checks.Checks;
 import slopewright.checks.Rule;
 import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
+import slopewright.checks.Stages;
 import slopewright.model.Project;
+import slopewright.model.Stage;
 import slopewright.model.util.Projects;
 
 /** Runs every rule on one or more projects. */
@@ -30,6 +32,9 @@ final class CheckCommand extends Command {
 
     @Option(names = "--rules", split = ",", paramLabel = "ID", description = "only these rules, by id or by the beginning of it")
     private List<String> rules = List.of();
+
+    @Option(names = "--stage", paramLabel = "STAGE", description = "stage instead of the project's own: design, set-up or operation")
+    private String stage;
 
     @Option(names = "--fail-on", defaultValue = "warning", paramLabel = "SEVERITY",
             description = "note, warning (default) or fail: from which weight findings make the command exit 1. What is not met with "
@@ -66,6 +71,9 @@ final class CheckCommand extends Command {
         if (ruleSet != null) {
             ProjectFiles.rules(Optional.of(ruleSet));
         }
+        if (stage != null) {
+            stage();
+        }
         int code = ExitCodes.OK;
         List<CheckedFile> checked = new ArrayList<>();
         int done = 0;
@@ -96,8 +104,15 @@ final class CheckCommand extends Command {
         throw new UsageException("--fail-on takes note, warning or fail, not '" + failOn + "'");
     }
 
+    private Stage stage() {
+        return Stages.find(stage).orElseThrow(() -> new UsageException("--stage takes design, set-up or operation, not '" + stage + "'"));
+    }
+
     private CheckedFile check(Path file) {
         Project project = ProjectFiles.load(file);
+        if (stage != null) {
+            project.setStage(stage());
+        }
         try {
             return new CheckedFile(file, project, Checks.run(project, Optional.ofNullable(ruleSet), this::isWanted));
         } catch (IllegalArgumentException e) {

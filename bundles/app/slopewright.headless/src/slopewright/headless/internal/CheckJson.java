@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.Stages;
 import slopewright.standards.Citation;
 
 /** Writes the outcomes of a check as one JSON document, of one shape for one file and for many. */
@@ -33,8 +34,10 @@ final class CheckJson {
         node.put("file", checked.file().toString());
         node.put("ruleSet", checked.result().rules().key());
         node.put("edition", checked.result().rules().edition());
+        node.put("stage", Stages.key(checked.result().stage()));
         ObjectNode counts = node.putObject("counts");
         checked.result().counts().forEach((verdict, count) -> counts.put(verdict.key(), count));
+        node.put("notAtThisStage", checked.result().notAtThisStage());
         ArrayNode outcomes = node.putArray("outcomes");
         checked.result().outcomes().forEach(outcome -> outcomes.add(of(outcome)));
         return node;

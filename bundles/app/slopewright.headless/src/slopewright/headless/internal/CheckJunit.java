@@ -82,7 +82,8 @@ final class CheckJunit {
             }
             case NOT_APPLICABLE -> {
                 xml.writeEmptyElement("skipped");
-                attribute("message", verdict(outcome));
+                attribute("message", verdict(outcome) + (outcome.result() == Result.NOT_AT_THIS_STAGE
+                        ? ": " + words.render(outcome.message()) : ""));
             }
             case MET -> {
                 // a test case without more is one that passed

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.Stages;
 import slopewright.checks.Verdict;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
@@ -64,7 +65,8 @@ final class CheckText {
         long toConfirm = checked.result().outcomes().stream()
                 .filter(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP && outcome.toConfirm()).count();
         streams.say(words.render(Message.of("check.counts", count(checked, Verdict.NOT_MET), count(checked, Verdict.TO_CLEAR_UP),
-                Words.count(toConfirm), count(checked, Verdict.MET), count(checked, Verdict.NOT_APPLICABLE))));
+                Words.count(toConfirm), count(checked, Verdict.MET), count(checked, Verdict.NOT_APPLICABLE),
+                Words.count(checked.result().notAtThisStage()), Stages.term(checked.result().stage()))));
     }
 
     private static Argument count(CheckedFile checked, Verdict verdict) {

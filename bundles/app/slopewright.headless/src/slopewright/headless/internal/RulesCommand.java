@@ -7,6 +7,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import slopewright.checks.Rule;
 import slopewright.checks.RuleCatalogue;
+import slopewright.checks.Stages;
 
 /** Lists the rules. */
 @CommandLine.Command(name = "rules", description = "List the rules that 'check' runs.")
@@ -25,13 +26,14 @@ final class RulesCommand extends Command {
                 node.put("title", rule.title().english());
                 node.put("description", rule.description().english());
                 node.put("severity", rule.severity().key());
+                node.put("stage", Stages.key(rule.stage()));
             }
             Json.print(list, streams().out);
             return ExitCodes.OK;
         }
         for (Rule rule : RuleCatalogue.all()) {
-            streams().sayf("%-10s %-8s %s", rule.id(), rule.severity().key(), rule.title().english());
-            streams().sayf("%-19s %s", "", rule.description().english());
+            streams().sayf("%-10s %-8s %-9s %s", rule.id(), rule.severity().key(), Stages.key(rule.stage()), rule.title().english());
+            streams().sayf("%-29s %s", "", rule.description().english());
         }
         return ExitCodes.OK;
     }

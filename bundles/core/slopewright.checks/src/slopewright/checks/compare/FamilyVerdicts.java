@@ -21,13 +21,14 @@ import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
+import slopewright.model.Stage;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 
 /**
  * What the rules say of one family that is proposed, as if it stood there alone: run on a copy of the project in which the proposed aid is
- * the only one.
+ * the only one. A proposal is a design, whatever stage the project has come to.
  *
  * @param candidate the family
  * @param outcomes  the outcomes about the proposed aid and its units; empty where it cannot be laid out
@@ -58,6 +59,7 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
         if (copy.getAerodrome() != null) {
             copy.getAerodrome().getCircuits().forEach(circuit -> circuit.getAids().clear());
         }
+        copy.setStage(Stage.DESIGN);
         Projects.hosts(copy).forEach(place -> place.getAids().clear());
         ApproachHost place = Projects.hosts(copy).get(Projects.hosts(project).indexOf(host));
         EvaluationCache cache = new EvaluationCache();

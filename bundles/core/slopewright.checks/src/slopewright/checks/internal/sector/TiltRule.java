@@ -10,6 +10,7 @@ import slopewright.checks.internal.UnitAt;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.MeasuredUnit;
+import slopewright.model.Stage;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
@@ -18,6 +19,11 @@ public final class TiltRule extends AidRule {
     /** Made by the service loader. */
     public TiltRule() {
         super("BOX-04", Severity.FAIL, Trait.SECTORS);
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.SET_UP;
     }
 
     @Override

@@ -12,6 +12,7 @@ import slopewright.checks.internal.UnitAt;
 import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.Stage;
 import slopewright.standards.CitedValue;
 
 /** Units that were measured still point where they were set: one that does not shows another slope. */
@@ -19,6 +20,11 @@ public final class MeasuredSettingRule extends AidRule {
     /** Made by the service loader. */
     public MeasuredSettingRule() {
         super("UNIT-05", Severity.FAIL);
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.SET_UP;
     }
 
     @Override

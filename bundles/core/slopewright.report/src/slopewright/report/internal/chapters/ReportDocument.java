@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.checks.Stages;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
@@ -172,9 +174,11 @@ public final class ReportDocument {
         Map<Verdict, Integer> counts = source.result().counts();
         long toConfirm = source.result().outcomes().stream()
                 .filter(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP && outcome.toConfirm()).count();
-        html.table("counts", List.of(20, 20, 20, 20, 20), "not-met", "to-clear-up", "met", "not-applicable", "of-which-to-confirm");
+        html.table("counts", List.of(16, 16, 16, 16, 18, 18), "not-met", "to-clear-up", "met", "not-applicable", "of-which-to-confirm",
+                "of-which-not-at-this-stage");
         html.row(Stream.of(counts.get(Verdict.NOT_MET), counts.get(Verdict.TO_CLEAR_UP), counts.get(Verdict.MET), counts.get(
-                Verdict.NOT_APPLICABLE), toConfirm).map(String::valueOf).toList());
+                Verdict.NOT_APPLICABLE), toConfirm,
+                source.result().notAtThisStage()).map(String::valueOf).toList());
         html.endTable().remark("what-to-confirm-means").section("findings");
         List<Outcome> findings = source.findings();
         if (findings.isEmpty()) {
@@ -185,7 +189,9 @@ public final class ReportDocument {
     }
 
     private void rules() {
-        Facts facts = html.newFacts().add("rule-set", ruleSet).add("about-rules", source.result().rules().descriptor().note());
+        Facts facts = html.newFacts().add("rule-set", ruleSet)
+                .add("stage", words.render(Message.of("plain", Stages.term(source.result().stage()))))
+                .add("about-rules", source.result().rules().descriptor().note());
         source.evaluation().aids().stream().map(AidEvaluation::rules).map(words::ruleSet).distinct()
                 .filter(other -> !other.equals(ruleSet)).forEach(other -> facts.add("other-rule-set", other));
         html.section("rules").facts(facts).remark("provenance-classes");

@@ -114,7 +114,7 @@ public record ComparedOption(String name, IndicatorFamily family, String ruleSet
         AidEvaluation tried = trial.aid(aid);
         IndicatorFamily family = tried.family().orElseThrow();
         Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
-        CheckResult result = new CheckResult(tried.rules(), Checks.run(trial, rule -> true).outcomes().stream()
+        CheckResult result = new CheckResult(tried.rules(), trial.project().getStage(), Checks.run(trial, rule -> true).outcomes().stream()
                 .filter(outcome -> own.contains(outcome.elementId())).toList());
         Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
         for (MarginKind kind : MarginKind.values()) {
