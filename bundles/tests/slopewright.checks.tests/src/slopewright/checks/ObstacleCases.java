@@ -25,6 +25,7 @@ final class ObstacleCases {
         surface(cases);
         beside(cases);
         rest(cases);
+        survey(cases);
         return cases;
     }
 
@@ -74,7 +75,19 @@ final class ObstacleCases {
         }));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "two units of one name", Bases::row,
                 sample -> sample.unit(0).setLabel(sample.unit(1).getLabel())));
-        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "no survey", Bases::row,
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "no survey and no obstacle", Bases::row, sample -> {
+            sample.aerodrome().getObstacles().clear();
+            sample.aerodrome().getObstacleSurveys().clear();
+        }));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "an obstacle below, but no survey", Bases::row,
+                sample -> sample.aerodrome().getObstacleSurveys().clear()));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "an obstacle below, but the survey ends before the surface", Bases::row,
+                sample -> sample.obstacleSurvey().setReachM(15_059.0)));
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "an obstacle above, whatever the survey covers", Bases::row, sample -> {
+            sample.obstacle("mast", -2060, 0, surfaceM(2060) + 0.05);
+            sample.aerodrome().getObstacleSurveys().clear();
+        }));
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "nothing stands in the survey", Bases::row,
                 sample -> sample.aerodrome().getObstacles().clear()));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "row of four, visual code 1, no slope printed", Bases::row,
                 sample -> sample.runway().setCodeNumber(1)));
@@ -155,5 +168,37 @@ final class ObstacleCases {
         sample.putInFolder();
         return SurveySamples.add(sample.project(), sample.host(), "points",
                 new FramePoint(-2060, 0, surfaceM(2060) - Sample.DATUM_M + aboveM));
+    }
+
+    /** The surface of the base row (Table 5-3, visual code 4): 60 m + 15 000 m out; 75 m + 10 % of 15 000 m to each side. */
+    private static void survey(List<RuleCase> cases) {
+        cases.add(RuleCase.of("OBS-07", Result.PASS, "15 060 m out and 1 575 m to each side", Bases::row, sample -> {
+            sample.obstacleSurvey().setReachM(15_060.0);
+            sample.obstacleSurvey().setHalfWidthM(1_575.0);
+        }));
+        cases.add(RuleCase.of("OBS-07", Result.FAIL, "15 059 m out", Bases::row,
+                sample -> sample.obstacleSurvey().setReachM(15_059.0)));
+        cases.add(RuleCase.of("OBS-07", Result.FAIL, "1 574 m to each side", Bases::row,
+                sample -> sample.obstacleSurvey().setHalfWidthM(1_574.0)));
+        // Turned by 5 degrees the outer corner lies 15 000 m x sin 5 + 1 575 m x cos 5 = 2 876 m from the extended centre line.
+        cases.add(RuleCase.of("OBS-07", Result.FAIL, "1 575 m beside a turned axis", Bases::row, sample -> {
+            sample.obstacleSurvey().setHalfWidthM(1_575.0);
+            sample.aid().setAxisTurnDeg(5.0);
+        }));
+        cases.add(RuleCase.of("OBS-07", Result.PASS, "US, 4 miles", Bases::usRow, sample -> sample.obstacleSurvey().setReachM(6_500.0)));
+        cases.add(RuleCase.of("OBS-07", Result.FAIL, "US, 6 000 m for 4 miles less the row's place", Bases::usRow,
+                sample -> sample.obstacleSurvey().setReachM(6_000.0)));
+        cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "none", Bases::row,
+                sample -> sample.aerodrome().getObstacleSurveys().clear()));
+        cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "one of another place", Bases::row, sample -> {
+            sample.obstacleSurvey().getHosts().clear();
+            sample.obstacleSurvey().getHosts().add(sample.runway().getEnds().get(1));
+        }));
+        cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no date", Bases::row, sample -> sample.obstacleSurvey().setDate(null)));
+        cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no accuracy", Bases::row,
+                sample -> sample.obstacleSurvey().setVerticalAccuracyM(null)));
+        cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no width", Bases::row,
+                sample -> sample.obstacleSurvey().setHalfWidthM(null)));
+        cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no source", Bases::row, sample -> sample.obstacleSurvey().setSource(" ")));
     }
 }

@@ -24,6 +24,7 @@ import slopewright.model.GlidePathAid;
 import slopewright.model.Helipad;
 import slopewright.model.LightUnit;
 import slopewright.model.Obstacle;
+import slopewright.model.ObstacleSurvey;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.Runway;
@@ -172,6 +173,26 @@ final class Sample {
         edge.getPoints().add(place(2400, -120, DATUM_M));
         aerodrome.getTaxiwayEdges().add(edge);
         obstacle("shed", -1500, 10, DATUM_M + 5);
+        aerodrome.getObstacleSurveys().add(survey());
+    }
+
+    /** Makes a survey that reaches beyond every surface: 15 060 m before the threshold are needed at most, and 3 700 m to a side. */
+    private ObstacleSurvey survey() {
+        ObstacleSurvey survey = MAKE.createObstacleSurvey();
+        survey.setName("survey");
+        survey.setDate("2026-01-01");
+        survey.setSource("a case");
+        survey.setReachM(20_000.0);
+        survey.setHalfWidthM(5_000.0);
+        survey.setHorizontalAccuracyM(0.5);
+        survey.setVerticalAccuracyM(0.3);
+        survey.getHosts().add(host);
+        return survey;
+    }
+
+    /** Returns the obstacle survey. */
+    ObstacleSurvey obstacleSurvey() {
+        return aerodrome.getObstacleSurveys().get(0);
     }
 
     /** Makes a place from the frame. */

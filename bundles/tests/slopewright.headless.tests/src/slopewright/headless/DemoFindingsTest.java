@@ -27,7 +27,7 @@ class DemoFindingsTest {
         List<String> found = new ArrayList<>(List.of("rule,element,outcome"));
         for (JsonNode outcome : checked.get("outcomes")) {
             String verdict = outcome.get("outcome").asText();
-            if (!verdict.equals("PASS") && !verdict.equals("NOT_APPLICABLE")) {
+            if (!verdict.equals("PASS") && !outcome.get("verdict").asText().equals("not-applicable")) {
                 found.add(outcome.get("rule").asText() + "," + outcome.get("element").asText() + "," + verdict);
             }
         }

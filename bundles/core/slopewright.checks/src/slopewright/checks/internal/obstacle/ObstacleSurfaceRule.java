@@ -30,7 +30,7 @@ import slopewright.standards.Citation;
 
 /**
  * Nothing stands above the obstacle protection surface. A penetration is always of severity fail: an aeroplane that follows the signal may
- * strike what stands there. One that a named object or study shields is accepted; a claim that names neither is to be cleared up.
+ * strike what stands there. Where nothing stands through and no survey covers the surface, nobody knows. One that a named object or study shields is accepted; a claim that names neither is to be cleared up.
  */
 public final class ObstacleSurfaceRule extends AidRule {
     /** Made by the service loader. */
@@ -114,10 +114,14 @@ public final class ObstacleSurfaceRule extends AidRule {
                 && found.shielding().kind() == Shielding.Kind.CLAIMED);
         boolean penetrated = compared.inside().stream().anyMatch(found -> found.isPenetrating()
                 && found.shielding().kind() == Shielding.Kind.NONE);
-        if (!penetrated && (claimed || !compared.uncompared().isEmpty())) {
+        boolean covered = SurveyCover.of(facts).covers(compared.surface());
+        if (!penetrated && (claimed || !covered || !compared.uncompared().isEmpty())) {
             List<Message> missing = new ArrayList<>(compared.uncompared().stream().map(Uncompared::reason).toList());
             if (claimed) {
                 missing.add(Message.of("missing.shielding"));
+            }
+            if (!covered) {
+                missing.add(Message.of("missing.survey-over", ElementNames.of(facts.aid())));
             }
             outcomes.notEvaluated(facts.aid(), missing, Message.of("OBS-01.incomplete", surveyed, inside));
             return;

@@ -41,7 +41,7 @@ public final class SignalMarginRule extends AidRule {
         double turn = facts.aid().getAxisTurnDeg() == null ? 0 : facts.aid().getAxisTurnDeg();
         ProtectionSurface plane = new ProtectionSurface(foremost.place().alongM(), foremost.place().heightM(), 0,
                 Angles.tanDeg(sector.value()), range.value(), laid.lowestOnSlopeDeg() - margin.value(), turn);
-        SurfaceComparison compared = Surfaces.surroundings(facts).compare(plane);
+        SurfaceComparison compared = Surfaces.compared(facts, plane);
         Optional<Passed> least = compared.inside().stream().filter(found -> !found.shielding().isBacked())
                 .map(found -> new Passed(found, laid.lowestOnSlopeDeg() - elevationDeg(found, plane, foremost)))
                 .min(Comparator.comparingDouble(Passed::angleDeg));

@@ -6,6 +6,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.Stop;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
 import slopewright.siting.SurfacePlan;
 import slopewright.standards.Citation;
@@ -13,26 +14,26 @@ import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
 /** What the rules about obstacle surfaces share. */
-final class Surfaces {
+public final class Surfaces {
     private Surfaces() {
     }
 
-    /** Returns the comparison with the obstacle surface; ends the rule where there is no surface, or nothing was surveyed. */
+    /** Returns the comparison with the obstacle surface; ends the rule where there is no surface, or nothing is known of what stands there. */
     static SurfaceComparison compared(AidFacts facts) {
         SurfaceComparison found = facts.obstacles();
-        if (found.isUnsurveyed() && found.uncompared().isEmpty()) {
+        if (found.isUnsurveyed() && found.uncompared().isEmpty() && !SurveyCover.of(facts).covers(found.surface())) {
             throw noSurvey();
         }
         return found;
     }
 
-    /** Returns what stands around; ends the rule where nothing was surveyed. */
-    static Surroundings surroundings(AidFacts facts) {
+    /** Returns the comparison with an area of another rule; ends the rule where nothing is known of what stands there. */
+    public static SurfaceComparison compared(AidFacts facts, ProtectionSurface area) {
         Surroundings around = facts.surroundings();
-        if (around.count() == 0 && around.uncompared().isEmpty()) {
+        if (around.count() == 0 && around.uncompared().isEmpty() && !SurveyCover.of(facts).covers(area)) {
             throw noSurvey();
         }
-        return around;
+        return around.compare(area);
     }
 
     private static Stop noSurvey() {

@@ -9,9 +9,9 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
+import slopewright.checks.internal.obstacle.Surfaces;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
-import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
@@ -43,12 +43,8 @@ public final class SightLineRule extends AidRule {
         CitedValue sector = facts.common("obstacle.signal-sector-deg");
         UnitPlan unit = facts.laid().units().get(0);
         double edge = lowerRedDeg(facts, unit);
-        Surroundings around = facts.surroundings();
-        if (around.count() == 0 && around.uncompared().isEmpty()) {
-            throw Stop.missing(Message.of("missing.obstacle-survey"), Message.of("outcome.no-obstacles"));
-        }
         double turn = facts.aid().getAxisTurnDeg() == null ? 0 : facts.aid().getAxisTurnDeg();
-        SurfaceComparison compared = around.compare(new ProtectionSurface(unit.place().alongM(), unit.place().heightM(), 0,
+        SurfaceComparison compared = Surfaces.compared(facts, new ProtectionSurface(unit.place().alongM(), unit.place().heightM(), 0,
                 Angles.tanDeg(sector.value()), range.value(), edge, turn));
         Optional<ObstacleComparison> worst = compared.inside().stream().max(Comparator.comparingDouble(one -> excessM(one, unit)));
         double excess = worst.map(one -> excessM(one, unit)).orElse(0.0);

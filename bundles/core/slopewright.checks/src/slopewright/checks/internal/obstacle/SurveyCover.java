@@ -1,0 +1,78 @@
+package slopewright.checks.internal.obstacle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import slopewright.checks.Measure;
+import slopewright.checks.internal.AidFacts;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.geometry.Angles;
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.model.Aerodrome;
+import slopewright.model.ObstacleSurvey;
+import slopewright.model.Project;
+import slopewright.standards.CitedValue;
+
+/**
+ * How far the obstacle surveys of the place of an aid reach: each from the threshold or hover point outward, to either side of the extended
+ * centre line. Obstacles that are entered say what stands there; only a survey says that nothing else does.
+ */
+public final class SurveyCover {
+    private final List<ObstacleSurvey> surveys;
+
+    private SurveyCover(List<ObstacleSurvey> surveys) {
+        this.surveys = surveys;
+    }
+
+    /** Returns the cover at the place of an aid. */
+    public static SurveyCover of(AidFacts facts) {
+        Project project = facts.evaluation().project();
+        Aerodrome aerodrome = project.getAerodrome();
+        return new SurveyCover(aerodrome.getObstacleSurveys().stream().filter(survey -> survey.getHosts().contains(facts.host())).toList());
+    }
+
+    /** Returns the surveys that name the place. */
+    List<ObstacleSurvey> surveys() {
+        return surveys;
+    }
+
+    /** Returns whether one of the surveys reaches over the whole of an area. */
+    public boolean covers(ProtectionSurface area) {
+        return surveys.stream().anyMatch(survey -> reach(survey, area).filter(Measure::isMet).isPresent());
+    }
+
+    /** Returns how far a survey reaches against what an area needs, the nearer of distance and width; empty where it does not say. */
+    static Optional<Measure> reach(ObstacleSurvey survey, ProtectionSurface area) {
+        if (survey.getReachM() == null || survey.getHalfWidthM() == null) {
+            return Optional.empty();
+        }
+        return Optional.of(Measure.worse(Measure.atLeast(survey.getReachM(), neededReachM(area), "m"),
+                Measure.atLeast(survey.getHalfWidthM(), neededHalfWidthM(area), "m")));
+    }
+
+    /** Returns how far out an area reaches, metres before the threshold. */
+    static double neededReachM(ProtectionSurface area) {
+        return area.corners().stream().mapToDouble(corner -> -corner.alongM()).max().orElseThrow();
+    }
+
+    /** Returns how far an area reaches from the extended centre line, metres. */
+    static double neededHalfWidthM(ProtectionSurface area) {
+        return area.corners().stream().mapToDouble(FramePoint::rightM).map(Math::abs).max().orElseThrow();
+    }
+
+    /** Returns the areas in which something decides about an aid: its obstacle surface, and the sector of its signal where there is one. */
+    static List<ProtectionSurface> areas(AidFacts facts) {
+        List<ProtectionSurface> areas = new ArrayList<>();
+        facts.evaluation().obstacles().value().map(SurfaceComparison::surface).ifPresent(areas::add);
+        Optional<CitedValue> range = facts.rules().find("obstacle.signal-range-m");
+        Optional<CitedValue> sector = facts.rules().find("obstacle.signal-sector-deg");
+        if (range.isPresent() && sector.isPresent() && facts.evaluation().siting().value().isPresent()) {
+            double turn = facts.aid().getAxisTurnDeg() == null ? 0 : facts.aid().getAxisTurnDeg();
+            facts.laid().units().forEach(unit -> areas.add(new ProtectionSurface(unit.place().alongM(), 0, 0,
+                    Angles.tanDeg(sector.get().value()), range.get().value(), 0, turn)));
+        }
+        return areas;
+    }
+}

@@ -1,0 +1,76 @@
+package slopewright.checks.internal.obstacle;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.Stop;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ObstacleSurvey;
+import slopewright.siting.ElementNames;
+
+/**
+ * A dated survey of stated accuracy reaches over everything in which an obstacle would decide. A warning, as whatever is to be cleared up:
+ * beyond the survey nobody knows what stands there.
+ */
+public final class SurveyCoverRule extends AidRule {
+    /** Made by the service loader. */
+    public SurveyCoverRule() {
+        super("OBS-07", Severity.WARNING);
+    }
+
+    @Override
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        List<ProtectionSurface> areas = SurveyCover.areas(facts);
+        if (areas.isEmpty()) {
+            throw Stop.notApplicable(Message.of("OBS-07.no-area"));
+        }
+        Argument host = ElementNames.of(facts.host());
+        List<ObstacleSurvey> surveys = SurveyCover.of(facts).surveys();
+        if (surveys.isEmpty()) {
+            throw Stop.missing(Message.of("missing.survey-of", host), Message.of("OBS-07.none", host));
+        }
+        Map<ObstacleSurvey, Missing> lacking = surveys.stream().collect(Collectors.toMap(survey -> survey, SurveyCoverRule::lacking));
+        List<ObstacleSurvey> whole = surveys.stream().filter(survey -> lacking.get(survey).names().isEmpty()).toList();
+        if (whole.isEmpty()) {
+            List<Message> names = new ArrayList<>();
+            surveys.forEach(survey -> names.addAll(lacking.get(survey).names()));
+            outcomes.notEvaluated(facts.aid(), names, Message.of("outcome.missing-inputs", Words.list(names)));
+            return;
+        }
+        ObstacleSurvey best = whole.stream().max(Comparator.comparingDouble(survey -> worst(survey, areas).slack())).orElseThrow();
+        double reach = areas.stream().mapToDouble(SurveyCover::neededReachM).max().orElseThrow();
+        double halfWidth = areas.stream().mapToDouble(SurveyCover::neededHalfWidthM).max().orElseThrow();
+        outcomes.about(facts.aid()).measured(worst(best, areas))
+                .saying("compared", ElementNames.of(best), Words.name(best.getDate()), Words.wholeM(best.getReachM()),
+                        Words.wholeM(best.getHalfWidthM()), Words.wholeM(reach), Words.wholeM(halfWidth))
+                .advising("survey").add();
+    }
+
+    private static Measure worst(ObstacleSurvey survey, List<ProtectionSurface> areas) {
+        return areas.stream().map(area -> SurveyCover.reach(survey, area).orElseThrow()).reduce(Measure::worse).orElseThrow();
+    }
+
+    private static Missing lacking(ObstacleSurvey survey) {
+        Argument name = ElementNames.of(survey);
+        Missing missing = new Missing();
+        missing.unless(Optional.ofNullable(survey.getDate()).filter(date -> !date.isBlank()).isPresent(), "missing.survey-date", name);
+        missing.unless(survey.getReachM() != null, "missing.survey-reach", name);
+        missing.unless(survey.getHalfWidthM() != null, "missing.survey-half-width", name);
+        missing.unless(survey.getHorizontalAccuracyM() != null && survey.getVerticalAccuracyM() != null, "missing.survey-accuracy", name);
+        missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source", name);
+        return missing;
+    }
+}
