@@ -16,7 +16,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 
 /** Profiles of the model in the frame of a runway end. */
-final class RunwayProfiles {
+public final class RunwayProfiles {
 
     private RunwayProfiles() {
     }
@@ -29,7 +29,7 @@ final class RunwayProfiles {
      * @return heights above its threshold, places counted from there; empty where the model has no profile
      * @throws SitingException where there is one that cannot be used; the message says why
      */
-    static Optional<Profile> centreLine(RunwayEnd end) {
+    public static Optional<Profile> centreLine(RunwayEnd end) {
         Optional<Runway> runway = Projects.runway(end);
         if (runway.isEmpty() || end.getThresholdElevationM() == null || usable(runway.get().getCentreLine()).size() < 2) {
             return Optional.empty();

@@ -137,6 +137,7 @@ public final class MessageRenderer {
             case YEAR -> fixed(value, 1);
             case COUNT -> grouped(Math.round(value));
             case NUMBER -> plain(value);
+            case THOUSANDTHS -> fixed(value, 3);
             default -> plain(value) + " " + notation.unit();
         };
     }

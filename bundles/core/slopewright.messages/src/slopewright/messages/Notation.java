@@ -28,6 +28,8 @@ public enum Notation {
     COUNT(""),
     /** A number to the hundredth, without decimals where it has none. */
     NUMBER(""),
+    /** A number to the thousandth, such as a coordinate of colour. */
+    THOUSANDTHS(""),
     /** Candela. */
     CANDELA("cd"),
     /** Volts. */

@@ -21,6 +21,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.RunwayEnd#getLandingDistanceM <em>Landing Distance M</em>}</li>
  *   <li>{@link slopewright.model.RunwayEnd#getAimingPointDistanceM <em>Aiming Point Distance M</em>}</li>
  *   <li>{@link slopewright.model.RunwayEnd#getSiteProfile <em>Site Profile</em>}</li>
+ *   <li>{@link slopewright.model.RunwayEnd#getHazardousTerrain <em>Hazardous Terrain</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getRunwayEnd()
@@ -193,5 +194,27 @@ public interface RunwayEnd extends ApproachHost {
 	 * @generated
 	 */
 	EList<ProfilePoint> getSiteProfile();
+
+	/**
+	 * Returns the value of the '<em><b>Hazardous Terrain</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Hazardous Terrain</em>' attribute.
+	 * @see #setHazardousTerrain(Boolean)
+	 * @see slopewright.model.SlopewrightPackage#getRunwayEnd_HazardousTerrain()
+	 * @model
+	 * @generated
+	 */
+	Boolean getHazardousTerrain();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.RunwayEnd#getHazardousTerrain <em>Hazardous Terrain</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Hazardous Terrain</em>' attribute.
+	 * @see #getHazardousTerrain()
+	 * @generated
+	 */
+	void setHazardousTerrain(Boolean value);
 
 } // RunwayEnd

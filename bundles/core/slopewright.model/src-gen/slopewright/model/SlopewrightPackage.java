@@ -1710,13 +1710,22 @@ public interface SlopewrightPackage extends EPackage {
 	int RUNWAY_END__SITE_PROFILE = APPROACH_HOST_FEATURE_COUNT + 7;
 
 	/**
+	 * The feature id for the '<em><b>Hazardous Terrain</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY_END__HAZARDOUS_TERRAIN = APPROACH_HOST_FEATURE_COUNT + 8;
+
+	/**
 	 * The number of structural features of the '<em>Runway End</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RUNWAY_END_FEATURE_COUNT = APPROACH_HOST_FEATURE_COUNT + 8;
+	int RUNWAY_END_FEATURE_COUNT = APPROACH_HOST_FEATURE_COUNT + 9;
 
 	/**
 	 * The number of operations of the '<em>Runway End</em>' class.
@@ -5507,6 +5516,17 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getRunwayEnd_SiteProfile();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.RunwayEnd#getHazardousTerrain <em>Hazardous Terrain</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hazardous Terrain</em>'.
+	 * @see slopewright.model.RunwayEnd#getHazardousTerrain()
+	 * @see #getRunwayEnd()
+	 * @generated
+	 */
+	EAttribute getRunwayEnd_HazardousTerrain();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.GlidePathAid <em>Glide Path Aid</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8570,6 +8590,14 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EReference RUNWAY_END__SITE_PROFILE = eINSTANCE.getRunwayEnd_SiteProfile();
+
+		/**
+		 * The meta object literal for the '<em><b>Hazardous Terrain</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY_END__HAZARDOUS_TERRAIN = eINSTANCE.getRunwayEnd_HazardousTerrain();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.GlidePathAidImpl <em>Glide Path Aid</em>}' class.

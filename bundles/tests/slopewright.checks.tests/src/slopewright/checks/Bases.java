@@ -23,6 +23,27 @@ final class Bases {
         return Sample.runway("icao:5th", "four-unit-row");
     }
 
+    static Sample rowOfToday() {
+        return Sample.runway("icao:9th", "four-unit-row");
+    }
+
+    static Sample tFormOfToday() {
+        return Sample.runway("icao:9th", "t-form");
+    }
+
+    static Sample padSectorOfToday() {
+        return Sample.helipad("icao:9th", "heliport-sector", 6);
+    }
+
+    /** A US row beside a level centre line; its lenses stand 0.2 m above it, where the plane may lie 0.3 m off (UFC 3-535-01, 12-3.2). */
+    static Sample usRowBesideCentreLine() {
+        return Sample.runway("faa", "four-unit-row", sample -> {
+            sample.aid().setHeightGroup(3);
+            sample.equipment().setHeightAboveGroundM(0.2);
+            sample.levelCentreLine();
+        });
+    }
+
     static Sample rowBothSides() {
         return Sample.runway("icao:5th", "four-unit-row", sample -> sample.aid().setSide(AidSide.BOTH));
     }

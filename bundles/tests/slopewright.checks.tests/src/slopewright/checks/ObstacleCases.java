@@ -136,7 +136,7 @@ final class ObstacleCases {
 
     private static void rest(List<RuleCase> cases) {
         cases.add(RuleCase.of("OBS-05", Result.PASS, "antenna on the other side", Bases::rowBesideGlidePath, Sample::unchanged));
-        cases.add(RuleCase.of("OBS-05", Result.FAIL, "antenna on the same side", Bases::rowBesideGlidePath,
+        cases.add(RuleCase.of("OBS-05", Result.NOT_EVALUATED, "antenna on the same side, no area", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setAntennaRightM(-120.0)));
         cases.add(RuleCase.of("OBS-05", Result.NOT_EVALUATED, "antenna not known", Bases::rowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setAntennaRightM(null)));

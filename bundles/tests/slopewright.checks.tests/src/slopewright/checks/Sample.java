@@ -19,6 +19,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.ApproachType;
+import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.GlidePathAid;
 import slopewright.model.Helipad;
@@ -26,6 +27,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.Place;
+import slopewright.model.ProfilePoint;
 import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
@@ -117,6 +119,8 @@ final class Sample {
         runway.setWidthM(45.0);
         runway.setLengthM(2400.0);
         runway.setCodeNumber(4);
+        runway.setObjectFreeWidthM(40.0);
+        runway.setObjectFreeSource("a case");
         RunwayEnd end = MAKE.createRunwayEnd();
         end.setDesignator("09");
         end.setThreshold(place(0, 0, DATUM_M));
@@ -131,6 +135,7 @@ final class Sample {
         runway.getEnds().add(other);
         aerodrome.getRunways().add(runway);
         end.getAids().add(aid);
+        end.setHazardousTerrain(false);
         host = end;
         host.setApproachType(ApproachType.VISUAL);
         host.getRegularGroups().add(group("medium jets", 6.63, 1.85));
@@ -164,6 +169,15 @@ final class Sample {
         type.setHeightAboveGroundM(LENS_M);
         type.setBeamWidthDeg(16.0);
         type.setIntensityCd(15_000.0);
+        type.setTransitionMinutes(2.5);
+        type.setBrightnessSteps(5);
+        type.setRedChromaticityY(0.310);
+        type.setTiltCutOffDeg(0.4);
+        type.setFlashRateHz(2.5);
+        type.setFlashOnPercent(50.0);
+        type.setModulationPercent(90.0);
+        type.setLampsPerUnit(3);
+        type.setLampPowerW(100.0);
         aerodrome.getEquipmentTypes().add(type);
         aid.setEquipment(type);
         aid.setName("indicator");
@@ -174,6 +188,16 @@ final class Sample {
         aerodrome.getTaxiwayEdges().add(edge);
         obstacle("shed", -1500, 10, DATUM_M + 5);
         aerodrome.getObstacleSurveys().add(survey());
+        Circuit circuit = MAKE.createCircuit();
+        circuit.setName("circuit one");
+        circuit.setCurrentA(6.6);
+        circuit.setCableLengthM(2_000.0);
+        circuit.setCableResistanceOhmPerKm(3.0);
+        circuit.setRegulatorRatingKva(10.0);
+        circuit.setStandby(true);
+        circuit.setSwitchOverS(10.0);
+        circuit.getAids().add(aid);
+        aerodrome.getCircuits().add(circuit);
     }
 
     /** Makes a survey that reaches beyond every surface: 15 060 m before the threshold are needed at most, and 3 700 m to a side. */
@@ -195,6 +219,26 @@ final class Sample {
         return aerodrome.getObstacleSurveys().get(0);
     }
 
+    /** Makes the centre line level at the datum. */
+    void levelCentreLine() {
+        for (double chainage : new double[] {0, 2400}) {
+            ProfilePoint point = MAKE.createProfilePoint();
+            point.setChainageM(chainage);
+            point.setElevationM(DATUM_M);
+            runway().getCentreLine().add(point);
+        }
+    }
+
+    /** Returns the circuit that feeds the aid. */
+    Circuit circuit() {
+        return aerodrome.getCircuits().get(0);
+    }
+
+    /** Returns the equipment type of the aid. */
+    EquipmentType equipment() {
+        return aid.getEquipment();
+    }
+
     /** Makes a place from the frame. */
     static Place place(double alongM, double rightM, double elevationM) {
         Place place = MAKE.createPlace();
@@ -210,6 +254,7 @@ final class Sample {
         group.setName(name);
         group.setEyeToWheelM(eyeToWheelM);
         group.setEyeToAntennaM(eyeToAntennaM);
+        group.setMaxSlopeDeg(5.5);
         aerodrome.getAeroplaneGroups().add(group);
         return group;
     }
@@ -259,10 +304,12 @@ final class Sample {
 
     /** Solves the aid and puts its units into the model, each with what a rule may ask. */
     private void solve() {
+        aid.getEquipment().setFamilyKey(aid.getFamilyKey());
         aid.getUnits().clear();
         Siting siting = Families.site(aid.getFamilyKey(), AidRequests.of(aid), RuleSets.find(rules).orElseThrow());
         aid.getUnits().addAll(AidLayouts.toModel(siting, DATUM_M));
         aid.getUnits().forEach(unit -> unit.setFrangible(true));
+        aid.getUnits().forEach(unit -> unit.setLampsOut(0));
         if (host instanceof RunwayEnd end) {
             end.setAimingPointDistanceM((double) Math.round(siting.distanceM()));
         }

@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
+import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.ProjectEvaluation;
@@ -92,9 +93,11 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
         return (int) outcomes.stream().filter(outcome -> outcome.verdict() == verdict).count();
     }
 
-    /** Returns what the proposal comes to, the rules asked: it fits where it does by itself and every rule is met. */
+    /** Returns what the proposal comes to, the rules asked: it fits where it does by itself and every rule is met, but for notes. */
     public Candidate.Fit fit() {
-        if (candidate.fit() == Candidate.Fit.DOES_NOT_FIT || count(Verdict.NOT_MET) > 0) {
+        boolean broken = outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.NOT_MET
+                && outcome.severity() != Severity.NOTE);
+        if (candidate.fit() == Candidate.Fit.DOES_NOT_FIT || broken) {
             return Candidate.Fit.DOES_NOT_FIT;
         }
         return candidate.fits() && !outcomes.isEmpty() && count(Verdict.TO_CLEAR_UP) == 0 ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;

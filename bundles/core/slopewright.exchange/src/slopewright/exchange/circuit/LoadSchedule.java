@@ -3,11 +3,12 @@ package slopewright.exchange.circuit;
 import java.util.ArrayList;
 import java.util.List;
 
+import slopewright.evaluation.circuit.AidLoad;
+import slopewright.evaluation.circuit.CircuitLoad;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
 import slopewright.model.ApproachAid;
 import slopewright.model.Circuit;
-import slopewright.model.EquipmentType;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 
@@ -20,88 +21,6 @@ import slopewright.model.util.Projects;
  */
 public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
 
-    private static final double TO_KILO = 1000;
-    private static final double PERCENT = 100;
-
-    /**
-     * The load of one aid.
-     *
-     * @param aid          the aid
-     * @param units        number of its units
-     * @param lampsPerUnit lamps in a unit
-     * @param lampPowerW   power of one lamp, watts
-     */
-    public record AidLoad(ApproachAid aid, int units, Integer lampsPerUnit, Double lampPowerW) {
-
-        /** Returns the power of all lamps, watts. */
-        public Double powerW() {
-            return units == 0 || lampsPerUnit == null || lampPowerW == null ? null : Double.valueOf(units * lampsPerUnit * lampPowerW);
-        }
-    }
-
-    /**
-     * The load of one circuit.
-     *
-     * @param circuit the circuit
-     * @param aids    its aids
-     */
-    public record CircuitLoad(Circuit circuit, List<AidLoad> aids) {
-
-        /** Copies the list. */
-        public CircuitLoad {
-            aids = List.copyOf(aids);
-        }
-
-        /** Returns the power of the lamps of all aids, watts; null where that of one is not known, or there are none. */
-        public Double powerW() {
-            boolean known = !aids.isEmpty() && aids.stream().allMatch(aid -> aid.powerW() != null);
-            return known ? Double.valueOf(aids.stream().mapToDouble(AidLoad::powerW).sum()) : null;
-        }
-
-        /** Returns what the cable takes, watts: current squared times resistance. */
-        public Double cableW() {
-            Double current = circuit.getCurrentA();
-            Double perKilometre = circuit.getCableResistanceOhmPerKm();
-            Double length = circuit.getCableLengthM();
-            return current == null || perKilometre == null || length == null ? null
-                    : Double.valueOf(current * current * perKilometre * length / TO_KILO);
-        }
-
-        /** Returns lamps and cable together, volt-amperes; null where one is not known. */
-        public Double totalVa() {
-            return powerW() == null || cableW() == null ? null : Double.valueOf(powerW() + cableW());
-        }
-
-        /** Returns the share of the regulator's rating that lamps and cable take, per cent. */
-        public Double ratingPercent() {
-            Double rating = circuit.getRegulatorRatingKva();
-            return totalVa() == null || rating == null || !(rating > 0) ? null : Double.valueOf(totalVa() / (rating * TO_KILO) * PERCENT);
-        }
-
-        /** Returns whether the circuit is fed by a battery: it has a capacity. */
-        public boolean hasBattery() {
-            return circuit.getCapacityAh() != null;
-        }
-
-        /** Returns how long the full rated capacity feeds the circuit, hours; without a current, of the power at the lowest voltage. */
-        public Double batteryHours() {
-            Double current = circuit.getCurrentA() != null ? circuit.getCurrentA() : currentOfLampsA();
-            return !hasBattery() || current == null || !(current > 0) ? null : Double.valueOf(circuit.getCapacityAh() / current);
-        }
-
-        private Double currentOfLampsA() {
-            double sum = 0;
-            for (AidLoad aid : aids) {
-                EquipmentType type = aid.aid.getEquipment();
-                if (aid.powerW() == null || type == null || type.getMinVoltageV() == null || !(type.getMinVoltageV() > 0)) {
-                    return null;
-                }
-                sum += aid.powerW() / type.getMinVoltageV();
-            }
-            return sum;
-        }
-    }
-
     /** Copies the lists. */
     public LoadSchedule {
         circuits = List.copyOf(circuits);
@@ -111,23 +30,17 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
     /** Makes the schedule of a project. */
     public static LoadSchedule of(Project project) {
         List<CircuitLoad> circuits = project.getAerodrome() == null ? List.of() : project.getAerodrome().getCircuits().stream()
-                .map(circuit -> new CircuitLoad(circuit, circuit.getAids().stream().map(LoadSchedule::load).toList())).toList();
-        List<ApproachAid> fed = circuits.stream().flatMap(load -> load.circuit.getAids().stream()).toList();
-        return new LoadSchedule(circuits, Projects.aids(project).stream().filter(aid -> !fed.contains(aid)).map(LoadSchedule::load)
+                .map(CircuitLoad::of).toList();
+        List<ApproachAid> fed = circuits.stream().flatMap(load -> load.circuit().getAids().stream()).toList();
+        return new LoadSchedule(circuits, Projects.aids(project).stream().filter(aid -> !fed.contains(aid)).map(AidLoad::of)
                 .toList());
-    }
-
-    private static AidLoad load(ApproachAid aid) {
-        EquipmentType type = aid.getEquipment();
-        return new AidLoad(aid, aid.getUnits().size(), type == null ? null : type.getLampsPerUnit(),
-                type == null ? null : type.getLampPowerW());
     }
 
     /** Returns the schedule as a table: a row for each aid, and one for the whole of each circuit. */
     public Sheet sheet() {
         List<List<SheetCell>> rows = new ArrayList<>();
         for (CircuitLoad circuit : circuits) {
-            circuit.aids.forEach(aid -> rows.add(row(Projects.label(circuit.circuit), aid)));
+            circuit.aids().forEach(aid -> rows.add(row(Projects.label(circuit.circuit()), aid)));
             rows.add(total(circuit));
         }
         unfed.forEach(aid -> rows.add(row("no circuit", aid)));
@@ -143,20 +56,20 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
     }
 
     private static List<SheetCell> row(String circuit, AidLoad load) {
-        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(circuit), SheetCell.text(Projects.path(load.aid)), SheetCell.text(""),
-                SheetCell.text(""), SheetCell.text(""), count(load.units), count(load.lampsPerUnit), SheetCell.number(load.lampPowerW, 1),
+        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(circuit), SheetCell.text(Projects.path(load.aid())), SheetCell.text(""),
+                SheetCell.text(""), SheetCell.text(""), count(load.units()), count(load.lampsPerUnit()), SheetCell.number(load.lampPowerW(), 1),
                 SheetCell.number(load.powerW(), 1), SheetCell.number(load.powerW(), 1)));
         blank(row, 6);
         return row;
     }
 
     private static List<SheetCell> total(CircuitLoad load) {
-        Circuit circuit = load.circuit;
+        Circuit circuit = load.circuit();
         String none = "not applicable";
         List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(Projects.label(circuit)), SheetCell.text("total"),
                 SheetCell.text(circuit.getSupply() == null ? SheetCell.NOT_KNOWN : circuit.getSupply()),
                 SheetCell.number(circuit.getCurrentA(), 2), count(circuit.getBrightnessSteps()),
-                count(load.aids.stream().mapToInt(AidLoad::units).sum())));
+                count(load.aids().stream().mapToInt(AidLoad::units).sum())));
         blank(row, 2);
         row.addAll(List.of(SheetCell.number(load.powerW(), 1), SheetCell.number(load.powerW(), 1), SheetCell.number(load.cableW(), 1),
                 SheetCell.number(load.totalVa(), 1),

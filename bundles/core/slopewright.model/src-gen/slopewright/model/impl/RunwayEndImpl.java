@@ -38,6 +38,7 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.RunwayEndImpl#getLandingDistanceM <em>Landing Distance M</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayEndImpl#getAimingPointDistanceM <em>Aiming Point Distance M</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayEndImpl#getSiteProfile <em>Site Profile</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayEndImpl#getHazardousTerrain <em>Hazardous Terrain</em>}</li>
  * </ul>
  *
  * @generated
@@ -182,6 +183,26 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 	 * @ordered
 	 */
 	protected EList<ProfilePoint> siteProfile;
+
+	/**
+	 * The default value of the '{@link #getHazardousTerrain() <em>Hazardous Terrain</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getHazardousTerrain()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Boolean HAZARDOUS_TERRAIN_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getHazardousTerrain() <em>Hazardous Terrain</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getHazardousTerrain()
+	 * @generated
+	 * @ordered
+	 */
+	protected Boolean hazardousTerrain = HAZARDOUS_TERRAIN_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -404,6 +425,29 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 	 * @generated
 	 */
 	@Override
+	public Boolean getHazardousTerrain() {
+		return hazardousTerrain;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setHazardousTerrain(Boolean newHazardousTerrain) {
+		Boolean oldHazardousTerrain = hazardousTerrain;
+		hazardousTerrain = newHazardousTerrain;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN, oldHazardousTerrain, hazardousTerrain));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.RUNWAY_END__THRESHOLD:
@@ -438,6 +482,8 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 				return getAimingPointDistanceM();
 			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE:
 				return getSiteProfile();
+			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
+				return getHazardousTerrain();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -476,6 +522,9 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 				getSiteProfile().clear();
 				getSiteProfile().addAll((Collection<? extends ProfilePoint>)newValue);
 				return;
+			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
+				setHazardousTerrain((Boolean)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -512,6 +561,9 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE:
 				getSiteProfile().clear();
 				return;
+			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
+				setHazardousTerrain(HAZARDOUS_TERRAIN_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -540,6 +592,8 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 				return AIMING_POINT_DISTANCE_M_EDEFAULT == null ? aimingPointDistanceM != null : !AIMING_POINT_DISTANCE_M_EDEFAULT.equals(aimingPointDistanceM);
 			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE:
 				return siteProfile != null && !siteProfile.isEmpty();
+			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
+				return HAZARDOUS_TERRAIN_EDEFAULT == null ? hazardousTerrain != null : !HAZARDOUS_TERRAIN_EDEFAULT.equals(hazardousTerrain);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -566,6 +620,8 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 		result.append(landingDistanceM);
 		result.append(", aimingPointDistanceM: ");
 		result.append(aimingPointDistanceM);
+		result.append(", hazardousTerrain: ");
+		result.append(hazardousTerrain);
 		result.append(')');
 		return result.toString();
 	}

@@ -1644,6 +1644,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRunwayEnd_HazardousTerrain() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getGlidePathAid() {
 		return glidePathAidEClass;
 	}
@@ -3673,6 +3683,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(runwayEndEClass, RUNWAY_END__LANDING_DISTANCE_M);
 		createEAttribute(runwayEndEClass, RUNWAY_END__AIMING_POINT_DISTANCE_M);
 		createEReference(runwayEndEClass, RUNWAY_END__SITE_PROFILE);
+		createEAttribute(runwayEndEClass, RUNWAY_END__HAZARDOUS_TERRAIN);
 
 		glidePathAidEClass = createEClass(GLIDE_PATH_AID);
 		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__KIND);
@@ -4077,6 +4088,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getRunwayEnd_LandingDistanceM(), ecorePackage.getEDoubleObject(), "landingDistanceM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRunwayEnd_AimingPointDistanceM(), ecorePackage.getEDoubleObject(), "aimingPointDistanceM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRunwayEnd_SiteProfile(), this.getProfilePoint(), null, "siteProfile", null, 0, -1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_HazardousTerrain(), ecorePackage.getEBooleanObject(), "hazardousTerrain", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(glidePathAidEClass, GlidePathAid.class, "GlidePathAid", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getGlidePathAid_Kind(), this.getGlidePathKind(), "kind", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -22,6 +22,8 @@ class LoadScheduleTest {
     void circuitsAddUp() {
         Project project = Demo.project();
         Circuit series = project.getAerodrome().getCircuits().get(0);
+        series.setCableLengthM(null);
+        series.setRegulatorRatingKva(null);
         Sheet bare = LoadSchedule.of(project).sheet();
         assertEquals("6000.0", cell(bare, 3, "lamps W"));
         assertEquals("not known", cell(bare, 3, "cable W"));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import slopewright.checks.Measure;
@@ -12,6 +13,7 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
+import slopewright.checks.internal.inspection.Inspections;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Uncompared;
@@ -22,6 +24,7 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
+import slopewright.model.Inspection;
 import slopewright.standards.CitedValue;
 
 /**
@@ -41,8 +44,9 @@ public final class BeamAzimuthRule extends AidRule {
         CitedValue narrowing = facts.common("obstacle.beam-narrowing");
         SurfaceComparison compared = Surfaces.compared(facts);
         ProtectionSurface surface = compared.surface();
-        double left = limitDeg(facts, facts.aid().getBeamLeftLimitDeg());
-        double right = limitDeg(facts, facts.aid().getBeamRightLimitDeg());
+        Optional<Inspection> flown = Inspections.last(facts.aid());
+        double left = widestDeg(limitDeg(facts, facts.aid().getBeamLeftLimitDeg()), flown.map(Inspection::getAzimuthLeftDeg));
+        double right = widestDeg(limitDeg(facts, facts.aid().getBeamRightLimitDeg()), flown.map(Inspection::getAzimuthRightDeg));
         double bar = facts.laid().reference().alongM();
         double behind = bar - surface.startAlongM();
         ProtectionSurface beam = new ProtectionSurface(bar, surface.heightAtOutwardM(0) - behind * Angles.tanDeg(surface.slopeDeg()), 0,
@@ -78,6 +82,11 @@ public final class BeamAzimuthRule extends AidRule {
     private static Argument some(List<String> names) {
         return names.size() <= MOST_NAMES ? Words.names(names)
                 : Message.of("list.and-others", Words.names(names.subList(0, MOST_NAMES)), Words.count(names.size() - MOST_NAMES));
+    }
+
+    /** A beam that was seen farther out than its limit reaches that far. */
+    private static double widestDeg(double limitDeg, Optional<Double> flownDeg) {
+        return Math.max(limitDeg, flownDeg.map(Math::abs).orElse(0.0));
     }
 
     private static double limitDeg(AidFacts facts, Double own) {

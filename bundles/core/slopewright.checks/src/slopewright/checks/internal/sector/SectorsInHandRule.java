@@ -1,7 +1,5 @@
 package slopewright.checks.internal.sector;
 
-import java.util.List;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
@@ -11,15 +9,12 @@ import slopewright.checks.internal.UnitAt;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
-import slopewright.model.Transition;
 import slopewright.siting.ElementNames;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
 /** Sectors that depend on the make must be those of the unit in hand. */
 public final class SectorsInHandRule extends AidRule {
-    private static final double SAME_DEG = 0.001;
-
     /** Made by the service loader. */
     public SectorsInHandRule() {
         super("BOX-02", Severity.FAIL, Trait.SECTORS_BY_MAKE);
@@ -38,28 +33,10 @@ public final class SectorsInHandRule extends AidRule {
         }
         for (UnitAt unit : facts.units()) {
             guarded(unit.unit(), outcomes, () -> {
-                boolean same = same(unit.unit().getTransitions(), type.getSectors());
+                boolean same = Sectors.same(unit.unit().getTransitions(), type.getSectors());
                 outcomes.about(unit.unit()).met(same).saying(same ? "same" : "other", unit.name(), ElementNames.of(type))
                         .advising("take-over").add();
             });
         }
-    }
-
-    private static boolean same(List<Transition> own, List<Transition> entered) {
-        if (own.size() != entered.size()) {
-            return false;
-        }
-        for (int i = 0; i < own.size(); i++) {
-            Transition laid = own.get(i);
-            Transition wanted = entered.get(i);
-            double from = AidFacts.need(laid.getOffsetDeg(), Message.of("missing.sector-edge"));
-            double to = AidFacts.need(wanted.getOffsetDeg(), Message.of("missing.sector-edge-of-type"));
-            if (Math.abs(from - to) > SAME_DEG || laid.getAboveColour() != wanted.getAboveColour()
-                    || laid.getBelowColour() != wanted.getBelowColour()
-                    || laid.getAboveState() != wanted.getAboveState() || laid.getBelowState() != wanted.getBelowState()) {
-                return false;
-            }
-        }
-        return true;
     }
 }

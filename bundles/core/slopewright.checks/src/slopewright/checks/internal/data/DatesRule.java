@@ -1,0 +1,70 @@
+package slopewright.checks.internal.data;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EAttribute;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.BackgroundImage;
+import slopewright.model.GroundLevel;
+import slopewright.model.Identified;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleSurvey;
+import slopewright.model.Project;
+import slopewright.model.SurveyBlock;
+import slopewright.model.util.Ids;
+
+/**
+ * Every date is one (year, month, day), and what a project rests on is no younger than the project. Measurements, inspections, notes and
+ * confirmations may come after it. A warning: the numbers beside a wrong date may be right.
+ */
+public final class DatesRule implements Rule {
+    @Override
+    public String id() {
+        return "REC-02";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Project project = evaluation.project();
+        Optional<LocalDate> issued = SurveyDays.date(project.getDate());
+        long[] good = {0};
+        Ids.elements(project).forEach(element -> element.eClass().getEAllAttributes().stream().filter(DatesRule::isDate)
+                .forEach(attribute -> {
+                    String text = (String) element.eGet(attribute);
+                    if (text == null || text.isBlank()) {
+                        return;
+                    }
+                    Optional<LocalDate> date = SurveyDays.date(text);
+                    boolean tooYoung = isEvidence(element) && date.isPresent() && issued.isPresent() && date.get().isAfter(issued.get());
+                    if (date.isPresent() && !tooYoung) {
+                        good[0]++;
+                        return;
+                    }
+                    outcomes.about(element).met(false).saying(date.isEmpty() ? "no-date" : "younger", Words.name(text),
+                            Words.name(issued.map(LocalDate::toString).orElse(""))).advising("correct").add();
+                }));
+        if (good[0] > 0) {
+            outcomes.about(project).met(true).saying("dates", Words.count(good[0])).add();
+        }
+    }
+
+    private static boolean isDate(EAttribute attribute) {
+        return attribute.getName().equals("date") || attribute.getName().endsWith("Date");
+    }
+
+    private static boolean isEvidence(Identified element) {
+        return element instanceof Obstacle || element instanceof ObstacleSurvey || element instanceof SurveyBlock
+                || element instanceof GroundLevel || element instanceof BackgroundImage;
+    }
+}

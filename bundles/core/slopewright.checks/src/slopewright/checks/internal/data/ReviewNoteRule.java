@@ -1,0 +1,38 @@
+package slopewright.checks.internal.data;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.RuleCatalogue;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.Identified;
+import slopewright.model.ReviewNote;
+import slopewright.model.util.Ids;
+
+/** A review note is about an element and a rule that exist. A warning: a note that is about nothing answers nothing. */
+public final class ReviewNoteRule implements Rule {
+    @Override
+    public String id() {
+        return "REC-01";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Set<String> elements = Ids.elements(evaluation.project()).stream().map(Identified::getId).collect(Collectors.toSet());
+        for (ReviewNote note : evaluation.project().getReviewNotes()) {
+            boolean element = note.getElementId() == null || elements.contains(note.getElementId());
+            boolean rule = note.getRuleId() == null || RuleCatalogue.find(note.getRuleId()).isPresent();
+            outcomes.about(note).met(element && rule).saying(!element ? "no-element" : rule ? "found" : "no-rule",
+                    Words.name(String.valueOf(note.getElementId())), Words.name(String.valueOf(note.getRuleId()))).advising("correct").add();
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package slopewright.checks.internal.inspection;
+
+import java.util.Optional;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Inspection;
+import slopewright.model.Stage;
+import slopewright.standards.CitedValue;
+
+/** The signal was seen as far to each side as the layout promises: to the limits of its beam, or else as far as the rule set wants. Severity fail: beside a narrower beam a pilot sees half a row. A beam that reaches farther than its limit counts in the rule about what stands beside the surface. */
+public final class InspectedAzimuthRule extends AidRule {
+    /** Made by the service loader. */
+    public InspectedAzimuthRule() {
+        super("INSP-04", Severity.FAIL);
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.OPERATION;
+    }
+
+    @Override
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        Inspection inspection = Inspections.needed(facts);
+        Optional<CitedValue> coverage = facts.find("azimuth-coverage-deg");
+        Double leftLimit = facts.aid().getBeamLeftLimitDeg();
+        Double rightLimit = facts.aid().getBeamRightLimitDeg();
+        if ((leftLimit == null || rightLimit == null) && coverage.isEmpty()) {
+            throw Stop.notApplicable(Message.of("INSP-04.no-limit"));
+        }
+        double left = Math.abs(AidFacts.need(inspection.getAzimuthLeftDeg(), Message.of("missing.inspected-azimuth")));
+        double right = Math.abs(AidFacts.need(inspection.getAzimuthRightDeg(), Message.of("missing.inspected-azimuth")));
+        double wantedLeft = leftLimit == null ? coverage.orElseThrow().value() : Math.abs(leftLimit);
+        double wantedRight = rightLimit == null ? coverage.orElseThrow().value() : Math.abs(rightLimit);
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).measured(Measure.worse(Measure.atLeast(left, wantedLeft, "deg"),
+                Measure.atLeast(right, wantedRight, "deg")));
+        if (leftLimit == null || rightLimit == null) {
+            entry.resting(coverage.orElseThrow());
+        }
+        entry.saying("compared", Words.degrees(left), Words.degrees(right), Words.degrees(wantedLeft), Words.degrees(wantedRight))
+                .advising("adjust").add();
+    }
+}

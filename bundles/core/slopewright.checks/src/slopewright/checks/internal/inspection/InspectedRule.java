@@ -1,0 +1,41 @@
+package slopewright.checks.internal.inspection;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.Stop;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Inspection;
+import slopewright.model.Stage;
+import slopewright.siting.ElementNames;
+
+/** An aid in use was inspected in flight, on a day and by somebody. A warning: it is to be cleared up whether it shows what was laid out. */
+public final class InspectedRule extends AidRule {
+    /** Made by the service loader. */
+    public InspectedRule() {
+        super("INSP-01", Severity.WARNING);
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.OPERATION;
+    }
+
+    @Override
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        Inspection inspection = Inspections.last(facts.aid()).orElseThrow(() -> Stop.missing(Message.of("missing.inspection",
+                ElementNames.of(facts.aid()))));
+        Missing missing = new Missing();
+        missing.unless(isGiven(inspection.getDate()), "missing.inspection-date");
+        missing.unless(isGiven(inspection.getPerson()), "missing.inspection-person");
+        missing.report(facts.aid(), outcomes, Message.of("INSP-01.inspected", Words.name(String.valueOf(inspection.getDate())),
+                Words.name(String.valueOf(inspection.getPerson()))));
+    }
+
+    private static boolean isGiven(String text) {
+        return text != null && !text.isBlank();
+    }
+}

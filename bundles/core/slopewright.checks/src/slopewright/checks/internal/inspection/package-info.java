@@ -1,0 +1,2 @@
+/** Rules about what an inspection in flight found. */
+package slopewright.checks.internal.inspection;

@@ -1,0 +1,2 @@
+/** What hangs on the circuits: the loads of lamps and cable. */
+package slopewright.evaluation.circuit;
