@@ -5,13 +5,13 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 
+import slopewright.checks.SetUpGate;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.report.internal.card.CardDocument;
-import slopewright.report.internal.card.CardGate;
 import slopewright.report.internal.pdf.PdfDocument;
 import slopewright.report.internal.pdf.Pictures;
 
@@ -37,7 +37,7 @@ public final class SetUpCards {
             Reports.Format format) throws ReportException {
         AidEvaluation own = evaluation.aid(aid);
         PortableSetUp found = PortableSetUp.of(own, date);
-        List<Message> reasons = CardGate.reasons(evaluation, own, found);
+        List<Message> reasons = SetUpGate.reasons(evaluation, own, found);
         Pictures pictures = new Pictures(format == Reports.Format.HTML);
         CardDocument document = new CardDocument(own, found, reasons, options);
         String xhtml = document.write(pictures);

@@ -1,17 +1,22 @@
 package slopewright.headless.internal;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
+import slopewright.checks.SetUpGate;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.portable.Azimuth;
 import slopewright.evaluation.portable.BatteryEndurance;
 import slopewright.evaluation.portable.LevellingEffect;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.portable.SightLine;
+import slopewright.messages.Message;
 
 /** Works out the set-up of a portable unit. */
 @CommandLine.Command(name = "portable", sortOptions = false,
@@ -32,16 +37,19 @@ final class PortableCommand extends Command {
     @Override
     public Integer call() {
         AidWords.Named named = words.load();
-        PortableSetUp found = PortableSetUp.of(named.evaluation(), date == null ? LocalDate.now() : date);
+        ProjectEvaluation evaluation = words.projectEvaluation(named);
+        AidEvaluation aid = evaluation.aid(named.aid());
+        PortableSetUp found = PortableSetUp.of(aid, date == null ? LocalDate.now() : date);
+        List<Message> reasons = SetUpGate.reasons(evaluation, aid, found);
         if (json) {
-            Json.print(PortableOutput.json(named.aid().getId(), found), streams().out);
+            Json.print(PortableOutput.json(named.aid().getId(), found, reasons), streams().out);
         } else {
-            print(found, streams());
+            print(found, reasons, streams());
         }
-        return found.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
+        return reasons.isEmpty() ? ExitCodes.OK : ExitCodes.FINDINGS;
     }
 
-    private static void print(PortableSetUp found, Streams out) {
+    private static void print(PortableSetUp found, List<Message> reasons, Streams out) {
         out.sayf("%s, %s", found.label(), found.date());
         line(out, "Slope", SitingOutput.angle(found.siting().slopeDeg()));
         found.descent().ifPresent(descent -> line(out, "From the descent", descent.message().english()));
@@ -65,11 +73,8 @@ final class PortableCommand extends Command {
         line(out, "Tilted by " + String.format(Locale.ROOT, "%.0f'", found.levelling().minutes()), String.format(Locale.ROOT,
                 "the path is %.2f m too low or %.2f m too high at %.0f m", far.downM(), far.upM(), far.distanceM()));
         found.battery().ifPresent(battery -> line(out, "Battery", hours(battery)));
-        found.blockers().forEach(blocker -> out.say("Not ready: " + blocker.english()));
+        reasons.forEach(reason -> out.say("Not for use: " + reason.english()));
         found.notes().forEach(note -> out.say("Note: " + note.english()));
-        if (!found.toConfirm().isEmpty()) {
-            out.say(found.toConfirm().size() + " values are to be confirmed before anyone relies on them.");
-        }
     }
 
     private static String hours(BatteryEndurance battery) {

@@ -1,5 +1,6 @@
 package slopewright.headless.internal;
 
+import java.util.List;
 import java.util.Locale;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -19,7 +20,7 @@ final class PortableOutput {
     private PortableOutput() {
     }
 
-    static ObjectNode json(String aid, PortableSetUp found) {
+    static ObjectNode json(String aid, PortableSetUp found, List<Message> reasons) {
         ObjectNode node = Json.object();
         node.put("aid", aid);
         node.put("label", found.label());
@@ -43,8 +44,8 @@ final class PortableOutput {
         node.set("levelling", levelling(found.levelling()));
         found.battery().ifPresent(battery -> node.set("battery", battery(battery)));
         node.put("sectors", found.sectors().name().toLowerCase(Locale.ROOT));
-        node.put("ready", found.isReady());
-        found.blockers().stream().map(Message::english).forEach(node.putArray("blockers")::add);
+        node.put("ready", reasons.isEmpty());
+        reasons.stream().map(Message::english).forEach(node.putArray("blockers")::add);
         found.notes().stream().map(Message::english).forEach(node.putArray("notes")::add);
         ArrayNode citations = node.putArray("citations");
         found.citations().forEach(citation -> citations.add(citation(citation)));

@@ -37,7 +37,7 @@ import slopewright.standards.Citation;
  * @param levelling what a tilted unit does to the path
  * @param battery   endurance of the battery; empty where no battery was entered
  * @param sectors   where the edges of the sectors come from
- * @param blockers  why no card and no PASS may be given yet; empty where nothing stands against it
+ * @param blockers  what of the set-up itself stands against its use; rules may say more
  * @param notes     what a reader must know
  * @param citations where every number that was used comes from
  */
@@ -68,11 +68,6 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         blockers = List.copyOf(blockers);
         notes = List.copyOf(notes);
         citations = List.copyOf(citations);
-    }
-
-    /** Returns whether a card may be printed as ready for use. */
-    public boolean isReady() {
-        return blockers.isEmpty();
     }
 
     /**
@@ -198,5 +193,10 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
     /** Returns the citations that still need a person's confirmation. */
     public List<Citation> toConfirm() {
         return citations.stream().filter(Citation::toConfirm).toList();
+    }
+
+    /** Returns those of them on which a figure of the set-up rests: all but the printed table of descents, which is only held beside it. */
+    public List<Citation> restingToConfirm() {
+        return toConfirm().stream().filter(citation -> !citation.equals(DescentTable.bundled().citation())).toList();
     }
 }

@@ -140,7 +140,7 @@ class PortableSetUpTest {
         PortableSetUp found = setUp(site);
         assertEquals(SightLine.Kind.RED_EDGE, found.sight().governing().orElseThrow().kind());
         assertEquals(3.0, found.sight().governing().orElseThrow().angleDeg(), 1e-9);
-        assertTrue(found.sight().isClear() && found.isReady(), found.blockers().toString());
+        assertTrue(found.sight().isClear() && found.blockers().isEmpty(), found.blockers().toString());
     }
 
     /** 5 km out the drop is 1.707 m; the line of sight takes it into account, the rule does not. */
@@ -181,7 +181,7 @@ class PortableSetUpTest {
     void withoutSectorsThereIsNoCard() {
         PortableSetUp found = setUp(new PortableSite());
         assertEquals(PortableSetUp.SectorSource.UNCONFIRMED, found.sectors());
-        assertFalse(found.isReady());
+        assertFalse(found.blockers().isEmpty());
         assertFalse(found.sight().isClear(), "one of the lines could not be drawn");
         assertTrue(found.blockers().contains(Message.of("portable.sectors-unconfirmed")));
         assertTrue(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("tri-colour.on-slope-sector-deg")));

@@ -1,4 +1,4 @@
-package slopewright.report.internal.card;
+package slopewright.checks;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -8,9 +8,6 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 
-import slopewright.checks.Checks;
-import slopewright.checks.Outcome;
-import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.portable.PortableSetUp;
@@ -28,20 +25,20 @@ import slopewright.model.util.Projects;
 import slopewright.standards.Citation;
 
 /**
- * Says what stands against the use of a set-up card: every rule that is not met or to be cleared up, of the aid, its host and all that
- * stands around, and what the set-up itself names. What is not known to concern only something else counts.
+ * Says what stands against setting a portable unit up: every rule that is not met or to be cleared up, of the aid, its host and all that
+ * stands around, what the set-up itself names, and every value to be confirmed on which it rests. What is not known to concern only something else counts.
  */
-public final class CardGate {
+public final class SetUpGate {
 
     private final AidEvaluation aid;
     private final Set<String> usedKeys = new HashSet<>();
 
-    private CardGate(AidEvaluation aid) {
+    private SetUpGate(AidEvaluation aid) {
         this.aid = aid;
     }
 
     /**
-     * Returns what stands against the use of a card.
+     * Returns what stands against a set-up.
      *
      * @param evaluation the evaluation of the project
      * @param aid        the evaluation of the aid in it
@@ -50,19 +47,21 @@ public final class CardGate {
      */
     public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, PortableSetUp found) {
         List<Outcome> outcomes = Checks.run(evaluation.only(aid.aid()), rule -> true).outcomes();
-        CardGate gate = new CardGate(aid);
+        SetUpGate gate = new SetUpGate(aid);
         found.citations().stream().map(Citation::key).forEach(gate.usedKeys::add);
         outcomes.stream().flatMap(outcome -> outcome.citations().stream()).map(Citation::key).forEach(gate.usedKeys::add);
         List<Message> reasons = new ArrayList<>();
         gate.add(outcomes, Verdict.NOT_MET, reasons);
         reasons.addAll(found.blockers());
         gate.add(outcomes, Verdict.TO_CLEAR_UP, reasons);
+        found.restingToConfirm().forEach(citation -> reasons.add(Message.of("set-up.to-confirm", Verdict.TO_CLEAR_UP.term(),
+                Words.name(citation.key()), Words.name(citation.text()))));
         return reasons;
     }
 
     private void add(List<Outcome> outcomes, Verdict verdict, List<Message> reasons) {
         outcomes.stream().filter(outcome -> outcome.verdict() == verdict && concerns(outcome)).map(outcome -> Message.of(
-                "report.card.reason", outcome.verdict().term(), Words.name(outcome.rule()), Words.name(outcome.elementPath()),
+                "set-up.reason", outcome.verdict().term(), Words.name(outcome.rule()), Words.name(outcome.elementPath()),
                 outcome.explanation())).forEach(reasons::add);
     }
 
