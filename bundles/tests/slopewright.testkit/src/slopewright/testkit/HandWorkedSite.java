@@ -41,23 +41,38 @@ public final class HandWorkedSite {
     /** The mast 1000 m before it, 25.00 m up, 0.5 m and 0.3 m: (1000 − 60 − 0.5) tan 1.93° − 25.30 = 31.659 − 25.300, m. */
     public static final double MAST_MARGIN_M = 6.359;
     /** The point that governs. */
-    public static final String GOVERNING = "South survey, point 1";
+    public static final String GOVERNING = "South survey, point 2";
 
     /**
-     * US: the visual threshold crossing height of group 2, 45 ft = 13.716 m, at the lowest on-course signal 2°50', lenses 0.40 m up:
-     * 13.316 / tan 2°50' = 269.06 m.
+     * US: the visual threshold crossing height of group 2, 45 ft = 13.716 m, at the lowest on-course signal 2°50', lenses 0.25 m up:
+     * 13.466 / tan 2°50' = 272.09 m.
      */
-    public static final double OWN_RULES_DISTANCE_M = 269.057;
+    public static final double OWN_RULES_DISTANCE_M = 272.088;
     /** The height of group 2, m. */
     public static final double OWN_RULES_MEHT_M = 13.716;
     /**
-     * The surface rises 1° below the lowest on-course signal, at 1°50', from 91.44 m before the row, which is 177.617 m beyond the
+     * The surface rises 1° below the lowest on-course signal, at 1°50', from 91.44 m before the row, which is 180.648 m beyond the
      * threshold, and from the level of the runway there. The point 1500 m before the threshold, 30.00 m up, 0.3 m and 0.2 m:
-     * (1500 + 177.617 − 0.3) tan 1°50' − 30.20 = 53.689 − 30.200, m.
+     * (1500 + 180.648 − 0.3) tan 1°50' − 30.20 = 53.786 − 30.200, m.
      */
-    public static final double OWN_RULES_MARGIN_M = 23.489;
+    public static final double OWN_RULES_MARGIN_M = 23.586;
     /** The point that governs there. */
-    public static final String OWN_RULES_GOVERNING = "North survey, point 0";
+    public static final String OWN_RULES_GOVERNING = "North survey, point 1";
+
+    /** A pilot's eye 3.80 m over the hover point (2.0 + 1.8), the lens 0.50 m up, on 6°: 3.30 / tan 6° = 31.40 m. */
+    public static final double PORTABLE_DISTANCE_M = 31.397;
+    /**
+     * 4°30' is 1° below the lowest on-course signal of 5°30' (AC 150/5390-2B 213). The pylon 400 m before the hover point, 8.00 m up, 0.3 m
+     * and 0.2 m: 0.50 + (400 + 31.397 − 0.3) tan 4°30' − 8.20 = 34.428 − 8.200, m.
+     */
+    public static final double PORTABLE_MARGIN_M = 26.228;
+    /**
+     * The lower edge of the red sector, 2°, with 0.013 m of curvature less refraction (431.097² × 0.87 / 12 742 000):
+     * 0.50 + 431.097 tan 2° + 0.013 − 8.20, m.
+     */
+    public static final double SIGHT_LINE_MARGIN_M = 7.367;
+    /** The same 5' lower, at 1°55', m. */
+    public static final double TILTED_SIGHT_LINE_MARGIN_M = 6.739;
 
     private HandWorkedSite() {
     }
