@@ -10,8 +10,8 @@ import slopewright.model.SlopewrightFactory;
 
 /**
  * Cases of the rules about circuits. Annex 14 Vol I, Table 8-1: 15 s for non-precision and category I, 1 s where the approach is over
- * hazardous or steep terrain. The base circuit carries 4 units of 3 lamps of 100 W and 2 km of 3 ohm/km at 6.6 A: 1 200 W + 6.6 x 6.6 x 6 W =
- * 1 461.36 W.
+ * hazardous or steep terrain. The base circuit carries 4 units of 3 lamps of 100 W and 2 km of 3 ohm/km at 6.6 A: 1 200 W + 6.6 x 6.6 x
+ * 6 W = 1 461.36 W.
  */
 final class CircuitCases {
     private CircuitCases() {

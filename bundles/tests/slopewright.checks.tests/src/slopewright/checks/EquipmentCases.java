@@ -55,7 +55,8 @@ final class EquipmentCases {
 
     private static void family(List<RuleCase> cases) {
         cases.add(RuleCase.of("EQUIP-01", Result.PASS, "a row of row units", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("EQUIP-01", Result.FAIL, "a row of T units", Bases::row, sample -> sample.equipment().setFamilyKey("t-form")));
+        cases.add(RuleCase.of("EQUIP-01", Result.FAIL, "a row of T units", Bases::row,
+                sample -> sample.equipment().setFamilyKey("t-form")));
         cases.add(RuleCase.of("EQUIP-01", Result.FAIL, "a family that nobody knows", Bases::row,
                 sample -> sample.equipment().setFamilyKey("lantern-stack")));
         cases.add(RuleCase.of("EQUIP-01", Result.NOT_EVALUATED, "no family", Bases::row, sample -> sample.equipment().setFamilyKey(null)));

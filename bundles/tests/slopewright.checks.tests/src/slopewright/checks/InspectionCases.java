@@ -10,9 +10,9 @@ import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightFactory;
 
 /**
- * Cases of the rules about inspections in flight, notes and dates. Tolerance of the slope in use: 6' (MIL-HDBK-1023/4, Table A-5) for the US
- * row, 3' (Doc 9157 Part 4, from memory) for the row of the 5th edition. Useful range by day: 8 km (Doc 9157 Part 4 as cited). The base
- * row has a slope of 3 degrees.
+ * Cases of the rules about inspections in flight, notes and dates. Tolerance of the slope in use: 6' (MIL-HDBK-1023/4, Table A-5) for
+ * the US row, 3' (Doc 9157 Part 4, from memory) for the row of the 5th edition. Useful range by day: 8 km (Doc 9157 Part 4 as cited).
+ * The base row has a slope of 3 degrees.
  */
 final class InspectionCases {
     private InspectionCases() {
@@ -74,7 +74,8 @@ final class InspectionCases {
             sample.aid().getInspections().add(last);
             sample.aid().getInspections().add(inspection());
         }));
-        // A shed stands 9 degrees to the side, 1 000 m before the row and above the surface plane: out of a beam of 8, in one seen to 10 degrees.
+        // A shed stands 9 degrees to the side, 1 000 m before the row and above the surface plane: out of a beam of 8, in one seen to 10
+        // degrees.
         cases.add(RuleCase.of("OBS-03", Result.PASS, "out of the beam", Bases::row, InspectionCases::besideBeam));
         cases.add(RuleCase.of("OBS-03", Result.FAIL, "in the beam as it was seen in flight", Bases::row, sample -> {
             besideBeam(sample);

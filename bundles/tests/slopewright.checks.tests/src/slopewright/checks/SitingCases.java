@@ -32,7 +32,8 @@ final class SitingCases {
     private static void zone(List<RuleCase> cases) {
         cases.add(RuleCase.of("UNIT-07", Result.PASS, "75 m wide", Bases::row, sample -> sample.runway().setObjectFreeWidthM(75.0)));
         cases.add(RuleCase.of("UNIT-07", Result.FAIL, "75.1 m wide", Bases::row, sample -> sample.runway().setObjectFreeWidthM(75.1)));
-        cases.add(RuleCase.of("UNIT-07", Result.FAIL, "one unit moved in, on the right", Bases::row, sample -> sample.unit(1).setRightM(19.9)));
+        cases.add(RuleCase.of("UNIT-07", Result.FAIL, "one unit moved in, on the right", Bases::row,
+                sample -> sample.unit(1).setRightM(19.9)));
         cases.add(RuleCase.of("UNIT-07", Result.NOT_EVALUATED, "no width", Bases::row,
                 sample -> sample.runway().setObjectFreeWidthM(null)));
         cases.add(RuleCase.of("UNIT-07", Result.NOT_EVALUATED, "no source", Bases::row,
@@ -40,7 +41,10 @@ final class SitingCases {
         cases.add(RuleCase.of("UNIT-07", Result.NOT_APPLICABLE, "helipad", Bases::padSector, Sample::unchanged));
     }
 
-    /** The antenna is put 100 m to the left of the centre line and so far ahead of the row; the outermost unit stands 22.5 + 15 + 3 x 9 = 64.5 m to the left. */
+    /**
+     * The antenna is put 100 m to the left of the centre line and so far ahead of the row; the outermost unit stands 22.5 + 15 + 3 x 9 =
+     * 64.5 m to the left.
+     */
     private static void area(Sample sample, double aheadM, double lengthM, double widthM) {
         GlidePathAid path = sample.end().getGlidePath();
         path.setAntennaAlongM(sample.unit(0).getAlongM() + aheadM);

@@ -20,7 +20,10 @@ import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.Stage;
 
-/** A rule of a later stage than the project's says nothing yet, is counted apart, and never passes; what is wrong is wrong at every stage. */
+/**
+ * A rule of a later stage than the project's says nothing yet, is counted apart, and never passes; what is wrong is wrong at every
+ * stage.
+ */
 class StageTest {
     private static final String MEASURED_SETTING = "UNIT-05";
 

@@ -56,9 +56,9 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
     }
 
     private static List<SheetCell> row(String circuit, AidLoad load) {
-        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(circuit), SheetCell.text(Projects.path(load.aid())), SheetCell.text(""),
-                SheetCell.text(""), SheetCell.text(""), count(load.units()), count(load.lampsPerUnit()), SheetCell.number(load.lampPowerW(), 1),
-                SheetCell.number(load.powerW(), 1), SheetCell.number(load.powerW(), 1)));
+        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(circuit), SheetCell.text(Projects.path(load.aid())),
+                SheetCell.text(""), SheetCell.text(""), SheetCell.text(""), count(load.units()), count(load.lampsPerUnit()),
+                SheetCell.number(load.lampPowerW(), 1), SheetCell.number(load.powerW(), 1), SheetCell.number(load.powerW(), 1)));
         blank(row, 6);
         return row;
     }

@@ -20,8 +20,8 @@ import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
 
 /**
- * What hangs on a circuit is within the rating of what feeds it; the current that a battery is reckoned with is not less than its lamps take.
- * A warning: an overloaded circuit goes out, and one that is out shows nothing false.
+ * What hangs on a circuit is within the rating of what feeds it; the current that a battery is reckoned with is not less than its lamps
+ * take. A warning: an overloaded circuit goes out, and one that is out shows nothing false.
  */
 public final class CircuitLoadRule implements Rule {
     private static final double TO_KILO = 1000;

@@ -13,10 +13,10 @@ import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
 
 /**
- * The fault of one circuit leaves an aid as a whole or puts it out as a whole: all its units hang on one circuit. A circuit may feed several
- * aids, and aids may take turns between circuits, but whole ones; the model says of no unit on which of two circuits it hangs, so an aid on
- * two is one of which a part may go out. Severity fail: two units of a row of four that are left burning may show the pattern of another
- * slope.
+ * The fault of one circuit leaves an aid as a whole or puts it out as a whole: all its units hang on one circuit. A circuit may feed
+ * several aids, and aids may take turns between circuits, but whole ones; the model says of no unit on which of two circuits it hangs,
+ * so an aid on two is one of which a part may go out. Severity fail: two units of a row of four that are left burning may show the
+ * pattern of another slope.
  */
 public final class OneCircuitRule extends AidRule {
     /** Made by the service loader. */

@@ -32,7 +32,8 @@ public final class ReviewNoteRule implements Rule {
             boolean element = note.getElementId() == null || elements.contains(note.getElementId());
             boolean rule = note.getRuleId() == null || RuleCatalogue.find(note.getRuleId()).isPresent();
             outcomes.about(note).met(element && rule).saying(!element ? "no-element" : rule ? "found" : "no-rule",
-                    Words.name(String.valueOf(note.getElementId())), Words.name(String.valueOf(note.getRuleId()))).advising("correct").add();
+                    Words.name(String.valueOf(note.getElementId())), Words.name(String.valueOf(note.getRuleId())))
+                    .advising("correct").add();
         }
     }
 }

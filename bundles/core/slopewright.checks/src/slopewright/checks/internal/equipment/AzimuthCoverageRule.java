@@ -8,7 +8,10 @@ import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.standards.CitedValue;
 
-/** The beam reaches as far to each side as the printed intensities do. Severity fail: a pilot beside a narrower beam sees no signal, or only half of a row. */
+/**
+ * The beam reaches as far to each side as the printed intensities do. Severity fail: a pilot beside a narrower beam sees no signal, or
+ * only half of a row.
+ */
 public final class AzimuthCoverageRule extends EquipmentRule {
     /** Made by the service loader. */
     public AzimuthCoverageRule() {

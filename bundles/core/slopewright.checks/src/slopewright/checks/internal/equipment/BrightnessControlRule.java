@@ -11,7 +11,10 @@ import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.standards.CitedValue;
 
-/** The brightness can be controlled: the unit, or else the circuit that feeds it, has more than one step. A warning: a dazzling unit still shows the right colour. */
+/**
+ * The brightness can be controlled: the unit, or else the circuit that feeds it, has more than one step. A warning: a dazzling unit
+ * still shows the right colour.
+ */
 public final class BrightnessControlRule extends EquipmentRule {
     /** Made by the service loader. */
     public BrightnessControlRule() {

@@ -14,7 +14,10 @@ import slopewright.siting.ElementNames;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** A number of the equipment type against one of the rule set. It asks from the set-up on: a design may be made before the type is chosen. */
+/**
+ * A number of the equipment type against one of the rule set. It asks from the set-up on: a design may be made before the type is
+ * chosen.
+ */
 abstract class EquipmentRule extends AidRule {
 
     EquipmentRule(String id, Severity severity, Trait... needs) {

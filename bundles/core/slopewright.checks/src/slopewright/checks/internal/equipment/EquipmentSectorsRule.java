@@ -14,8 +14,8 @@ import slopewright.siting.ElementNames;
 import slopewright.siting.Trait;
 
 /**
- * Each unit shows the sectors that its equipment type has, where those were entered. Severity fail: the layout was judged on sectors that the
- * unit does not show. Families whose sectors depend on the make have a rule of their own.
+ * Each unit shows the sectors that its equipment type has, where those were entered. Severity fail: the layout was judged on sectors
+ * that the unit does not show. Families whose sectors depend on the make have a rule of their own.
  */
 public final class EquipmentSectorsRule extends AidRule {
     /** Made by the service loader. */

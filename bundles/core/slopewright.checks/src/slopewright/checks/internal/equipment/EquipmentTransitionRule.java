@@ -8,7 +8,10 @@ import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.standards.CitedValue;
 
-/** The change from one colour to the next is as sharp as the rule set wants it, in the unit itself. Severity fail: a blurred change is a band in which the signal says nothing. */
+/**
+ * The change from one colour to the next is as sharp as the rule set wants it, in the unit itself. Severity fail: a blurred change is a
+ * band in which the signal says nothing.
+ */
 public final class EquipmentTransitionRule extends EquipmentRule {
     /** Made by the service loader. */
     public EquipmentTransitionRule() {

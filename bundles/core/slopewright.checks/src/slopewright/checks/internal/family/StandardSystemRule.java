@@ -8,8 +8,8 @@ import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 
 /**
- * The family is still one of the standard systems. A note: the text recommends that it be no longer used as one, and an aid of it that stands
- * shows a true slope all the same.
+ * The family is still one of the standard systems. A note: the text recommends that it be no longer used as one, and an aid of it that
+ * stands shows a true slope all the same.
  */
 public final class StandardSystemRule extends AidRule {
     /** Made by the service loader. */

@@ -15,7 +15,10 @@ import slopewright.model.Inspection;
 import slopewright.model.Stage;
 import slopewright.standards.CitedValue;
 
-/** The slope that was flown is the slope of the layout, within the tolerance for units in use. Severity fail: another slope has other clearances. */
+/**
+ * The slope that was flown is the slope of the layout, within the tolerance for units in use. Severity fail: another slope has other
+ * clearances.
+ */
 public final class InspectedAngleRule extends AidRule {
     /** Made by the service loader. */
     public InspectedAngleRule() {

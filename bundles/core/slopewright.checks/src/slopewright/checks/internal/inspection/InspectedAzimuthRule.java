@@ -14,7 +14,11 @@ import slopewright.model.Inspection;
 import slopewright.model.Stage;
 import slopewright.standards.CitedValue;
 
-/** The signal was seen as far to each side as the layout promises: to the limits of its beam, or else as far as the rule set wants. Severity fail: beside a narrower beam a pilot sees half a row. A beam that reaches farther than its limit counts in the rule about what stands beside the surface. */
+/**
+ * The signal was seen as far to each side as the layout promises: to the limits of its beam, or else as far as the rule set wants.
+ * Severity fail: beside a narrower beam a pilot sees half a row. A beam that reaches farther than its limit counts in the rule about
+ * what stands beside the surface.
+ */
 public final class InspectedAzimuthRule extends AidRule {
     /** Made by the service loader. */
     public InspectedAzimuthRule() {

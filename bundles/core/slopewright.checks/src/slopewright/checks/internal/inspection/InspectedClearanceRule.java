@@ -8,7 +8,10 @@ import slopewright.messages.Message;
 import slopewright.model.Inspection;
 import slopewright.model.Stage;
 
-/** In flight at the lowest on-slope signal the approach was clear of obstacles. Severity fail: who follows the signal may strike something. */
+/**
+ * In flight at the lowest on-slope signal the approach was clear of obstacles. Severity fail: who follows the signal may strike
+ * something.
+ */
 public final class InspectedClearanceRule extends AidRule {
     /** Made by the service loader. */
     public InspectedClearanceRule() {

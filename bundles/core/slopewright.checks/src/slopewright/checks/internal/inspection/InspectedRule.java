@@ -12,7 +12,9 @@ import slopewright.model.Inspection;
 import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
 
-/** An aid in use was inspected in flight, on a day and by somebody. A warning: it is to be cleared up whether it shows what was laid out. */
+/**
+ * An aid in use was inspected in flight, on a day and by somebody. A warning: it is to be cleared up whether it shows what was laid out.
+ */
 public final class InspectedRule extends AidRule {
     /** Made by the service loader. */
     public InspectedRule() {

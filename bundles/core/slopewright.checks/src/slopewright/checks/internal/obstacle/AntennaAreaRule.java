@@ -15,9 +15,10 @@ import slopewright.messages.Words;
 import slopewright.model.GlidePathAid;
 
 /**
- * Units keep out of the critical area of the glide path antenna: a rectangle that was entered with its source, from the antenna towards the
- * approach, half its width to each side of the antenna. Where none was entered, units on the other side of the runway are clear of it, and of
- * units on its own side nobody knows. Severity fail: a disturbed electronic glide path leads below the slope without any sign of it.
+ * Units keep out of the critical area of the glide path antenna: a rectangle that was entered with its source, from the antenna towards
+ * the approach, half its width to each side of the antenna. Where none was entered, units on the other side of the runway are clear of
+ * it, and of units on its own side nobody knows. Severity fail: a disturbed electronic glide path leads below the slope without any sign
+ * of it.
  */
 public final class AntennaAreaRule extends AidRule {
 

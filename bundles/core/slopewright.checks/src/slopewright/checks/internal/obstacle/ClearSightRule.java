@@ -21,9 +21,9 @@ import slopewright.model.EquipmentType;
 import slopewright.siting.UnitPlan;
 
 /**
- * Nothing stands between a unit and its sector: from each lens to where the obstacle surface begins nothing rises above a line as steep as
- * that surface, over the width of the beam. Farther out the surface itself guards the signal. Severity fail: a row of which a unit is hidden
- * shows the pattern of another slope.
+ * Nothing stands between a unit and its sector: from each lens to where the obstacle surface begins nothing rises above a line as steep
+ * as that surface, over the width of the beam. Farther out the surface itself guards the signal. Severity fail: a row of which a unit is
+ * hidden shows the pattern of another slope.
  */
 public final class ClearSightRule extends AidRule {
     /** Made by the service loader. */
@@ -61,8 +61,8 @@ public final class ClearSightRule extends AidRule {
     private static List<ObstacleComparison> sight(AidFacts facts, UnitPlan unit, ProtectionSurface surface, double widthDeg) {
         double length = unit.place().alongM() - surface.startAlongM();
         return length <= 0 ? List.of() : facts.surroundings().compare(new ProtectionSurface(unit.place().alongM(),
-                unit.place().rightM(), unit.place().heightM(), 0, Angles.tanDeg(widthDeg), length, surface.slopeDeg(), surface.axisTurnDeg()))
-                .inside();
+                unit.place().rightM(), unit.place().heightM(), 0, Angles.tanDeg(widthDeg), length, surface.slopeDeg(),
+                surface.axisTurnDeg())).inside();
     }
 
     private static double limitDeg(AidFacts facts, Double own) {

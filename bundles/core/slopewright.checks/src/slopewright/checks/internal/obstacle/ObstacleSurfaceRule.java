@@ -29,8 +29,9 @@ import slopewright.siting.SurfacePlan;
 import slopewright.standards.Citation;
 
 /**
- * Nothing stands above the obstacle protection surface. A penetration is always of severity fail: an aeroplane that follows the signal may
- * strike what stands there. Where nothing stands through and no survey covers the surface, nobody knows. One that a named object or study shields is accepted; a claim that names neither is to be cleared up.
+ * Nothing stands above the obstacle protection surface. A penetration is always of severity fail: an aeroplane that follows the signal
+ * may strike what stands there. Where nothing stands through and no survey covers the surface, nobody knows. One that a named object or
+ * study shields is accepted; a claim that names neither is to be cleared up.
  */
 public final class ObstacleSurfaceRule extends AidRule {
     /** Made by the service loader. */

@@ -18,7 +18,10 @@ public final class Surfaces {
     private Surfaces() {
     }
 
-    /** Returns the comparison with the obstacle surface; ends the rule where there is no surface, or nothing is known of what stands there. */
+    /**
+     * Returns the comparison with the obstacle surface; ends the rule where there is no surface, or nothing is known of what stands
+     * there.
+     */
     static SurfaceComparison compared(AidFacts facts) {
         SurfaceComparison found = facts.obstacles();
         if (found.isUnsurveyed() && found.uncompared().isEmpty() && !SurveyCover.of(facts).covers(found.surface())) {

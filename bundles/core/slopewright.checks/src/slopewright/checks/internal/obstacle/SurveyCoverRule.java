@@ -70,7 +70,8 @@ public final class SurveyCoverRule extends AidRule {
         missing.unless(survey.getReachM() != null, "missing.survey-reach", name);
         missing.unless(survey.getHalfWidthM() != null, "missing.survey-half-width", name);
         missing.unless(survey.getHorizontalAccuracyM() != null && survey.getVerticalAccuracyM() != null, "missing.survey-accuracy", name);
-        missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source", name);
+        missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source",
+                name);
         return missing;
     }
 }

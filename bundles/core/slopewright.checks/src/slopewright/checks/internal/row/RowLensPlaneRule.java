@@ -17,8 +17,8 @@ import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
 /**
- * The plane of the lenses lies near the level of the centre line beside it, where a rule set asks for that. A warning: the eye height follows
- * from the lenses as they stand, and has rules of its own.
+ * The plane of the lenses lies near the level of the centre line beside it, where a rule set asks for that. A warning: the eye height
+ * follows from the lenses as they stand, and has rules of its own.
  */
 public final class RowLensPlaneRule extends AidRule {
     /** Made by the service loader. */

@@ -19,8 +19,8 @@ import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
 /**
- * No more lamps of a unit are out than the rule set allows, and never all of them. Severity fail: a dark unit turns the pattern into that of
- * another slope. Where no limit is known, a unit with all lamps burning is met and one with a lamp out is to be cleared up.
+ * No more lamps of a unit are out than the rule set allows, and never all of them. Severity fail: a dark unit turns the pattern into
+ * that of another slope. Where no limit is known, a unit with all lamps burning is met and one with a lamp out is to be cleared up.
  */
 public final class LampsOutRule extends AidRule {
     /** Made by the service loader. */
