@@ -83,7 +83,7 @@ final class CompareCommand extends Command {
             for (Verdict verdict : Verdict.values()) {
                 rules.put(verdict.key(), verdicts.count(verdict));
             }
-            entry.put("reason", text(reasons(verdicts)));
+            entry.put("reason", text(verdicts.reasons()));
             entry.set("context", context(candidate.context()));
             candidate.siting().ifPresent(siting -> {
                 entry.put("units", siting.units().size());
@@ -141,10 +141,6 @@ final class CompareCommand extends Command {
                 SheetCell.text(context.supply()), SheetCell.number(steps, 0, ""), number(context.batteryHours()));
     }
 
-    private static List<Message> reasons(FamilyVerdicts verdicts) {
-        return Stream.concat(verdicts.message().stream(), verdicts.candidate().reasons().stream()).toList();
-    }
-
     private static String word(Candidate.Fit fit) {
         return switch (fit) {
             case FITS -> "yes";
@@ -183,7 +179,7 @@ final class CompareCommand extends Command {
             Candidate candidate = verdicts.candidate();
             List<SheetCell> row = new ArrayList<>(figures(verdicts));
             row.addAll(needs(candidate.context()));
-            row.add(SheetCell.text(text(reasons(verdicts))));
+            row.add(SheetCell.text(text(verdicts.reasons())));
             rows.add(row);
         }
         streams().print(new Sheet("Families", COLUMNS, rows, List.of()));
@@ -197,7 +193,7 @@ final class CompareCommand extends Command {
         String form = "%-20s %-11s %-4s %5s %10s %8s %9s %8s %9s %9s %9s  %s";
         streams().sayf(form, "Family", "Rule set", "Fits", "Units", "Distance m", "MEHT m", "Nominal m", "Wheel m", "Margin m", "Day m",
                 "Night m", "Remark");
-        families.forEach(verdicts -> streams().sayf(form, texts(figures(verdicts), text(reasons(verdicts)))));
+        families.forEach(verdicts -> streams().sayf(form, texts(figures(verdicts), text(verdicts.reasons()))));
         String needed = "%-20s %5s %5s %8s %9s %-22s %5s %9s  %s";
         streams().say("");
         streams().sayf(needed, "What it needs", "Least", "Usual", "Lamp W", "Load W", "Supply", "Steps", "Battery h", "From");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
@@ -107,5 +108,10 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
     public Optional<Message> message() {
         return outcomes.isEmpty() ? Optional.empty() : Optional.of(Message.of("comparison.verdicts", Words.count(count(Verdict.NOT_MET)),
                 Words.count(count(Verdict.TO_CLEAR_UP)), Words.count(count(Verdict.MET))));
+    }
+
+    /** Returns all that speaks for and against it: the count of the verdicts first, then what the proposal itself says. */
+    public List<Message> reasons() {
+        return Stream.concat(message().stream(), candidate.reasons().stream()).toList();
     }
 }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
-import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -41,32 +41,33 @@ final class ComparisonChapter {
             AidEvaluation first = evaluation.aidsOf(host).get(0);
             html.sectionOf(Projects.path(host));
             try {
-                table(first, FamilyComparison.of(evaluation, host));
+                table(first, FamilyVerdicts.of(evaluation, host));
             } catch (SitingException e) {
                 html.alert("no-comparison", e.reason());
             }
         }
     }
 
-    private void table(AidEvaluation chosen, List<Candidate> candidates) {
+    private void table(AidEvaluation chosen, List<FamilyVerdicts> families) {
         html.table("fine", List.of(14, 9, 8, 8, 9, 8, 15, 29), "family", "fits", "unit-count", "distance-m", "eye-height-m", "wheels-m",
                 "margin-obstacle", "remark");
-        List<Message> shared = shared(candidates);
-        for (Candidate candidate : candidates) {
+        List<Message> shared = shared(families.stream().map(FamilyVerdicts::candidate).toList());
+        for (FamilyVerdicts verdicts : families) {
+            Candidate candidate = verdicts.candidate();
             boolean here = candidate.family().key().equals(chosen.aid().getFamilyKey());
             Optional<Siting> siting = candidate.siting();
-            html.row(List.of((here ? "\u25cf " : "") + name(candidate), words.term("fit", candidate.fit()),
+            html.row(List.of((here ? "\u25cf " : "") + name(candidate), words.term("fit", verdicts.fit()),
                     siting.map(found -> String.valueOf(found.units().size())).orElse(""),
                     siting.map(found -> words.two(found.distanceM())).orElse(""), siting.map(found -> words.two(found.mehtM())).orElse(""),
                     words.two(siting.map(Siting::wheelClearanceM).orElse(OptionalDouble.empty())),
                     (words.two(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip(),
-                    sentences(own(candidate, shared))));
+                    sentences(own(verdicts, shared))));
         }
         html.endTable();
         if (!shared.isEmpty()) {
             html.remark("comparison-shared", Words.name(sentences(shared)));
         }
-        why(chosen, candidates);
+        why(chosen, families);
     }
 
     /** Returns the remarks that most of the candidates share, so that they are said once. */
@@ -75,8 +76,8 @@ final class ComparisonChapter {
                 .filter(candidate -> candidate.remarks().contains(remark)).count() > candidates.size()).toList();
     }
 
-    private static List<Message> own(Candidate candidate, List<Message> shared) {
-        return candidate.reasons().stream().filter(reason -> !shared.contains(reason)).toList();
+    private static List<Message> own(FamilyVerdicts verdicts, List<Message> shared) {
+        return verdicts.reasons().stream().filter(reason -> !shared.contains(reason)).toList();
     }
 
     private String sentences(List<Message> reasons) {
@@ -88,19 +89,20 @@ final class ComparisonChapter {
     }
 
     /** Says what the comparison holds for and against the indicator that was chosen. */
-    private void why(AidEvaluation chosen, List<Candidate> candidates) {
-        Optional<Candidate> found = candidates.stream().filter(candidate -> candidate.family().key().equals(chosen.aid().getFamilyKey()))
+    private void why(AidEvaluation chosen, List<FamilyVerdicts> families) {
+        Optional<FamilyVerdicts> found = families.stream().filter(verdicts -> verdicts.candidate().family().key().equals(chosen.aid().getFamilyKey()))
                 .findFirst();
         if (found.isEmpty()) {
             return;
         }
-        Candidate own = found.get();
-        if (!own.fits()) {
-            html.alert(own.fit() == Candidate.Fit.DOES_NOT_FIT ? "chosen-does-not-fit" : "chosen-to-clear-up", Words.name(name(own)),
-                    Words.name(sentences(own.reasons())));
+        Candidate own = found.get().candidate();
+        if (found.get().fit() != Candidate.Fit.FITS) {
+            html.alert(found.get().fit() == Candidate.Fit.DOES_NOT_FIT ? "chosen-does-not-fit" : "chosen-to-clear-up", Words.name(name(own)),
+                    Words.name(sentences(found.get().reasons())));
             return;
         }
-        List<Candidate> fit = candidates.stream().filter(Candidate::fits).toList();
+        List<Candidate> fit = families.stream().filter(verdicts -> verdicts.fit() == Candidate.Fit.FITS)
+                .map(FamilyVerdicts::candidate).toList();
         List<Candidate> covered = fit.stream().filter(candidate -> chosen.rules().covers(candidate.family().ruleKey())).toList();
         List<Argument> reasons = new ArrayList<>();
         reasons.add(Message.of(chosen.rules().covers(own.family().ruleKey()) ? "report.chosen-covered" : "report.chosen-not-covered"));
