@@ -76,10 +76,21 @@ public final class Checks {
         boolean isWanted(int done, int all);
     }
 
-    /** Runs some rules over a project that was evaluated. */
+    /** Runs some rules over a project that was evaluated, at its own stage. */
     public static CheckResult run(ProjectEvaluation evaluation, Predicate<Rule> wanted) {
+        return run(evaluation, evaluation.project().getStage(), wanted);
+    }
+
+    /**
+     * Runs some rules over a project that was evaluated, as if it had come to a stage.
+     *
+     * @param evaluation the evaluation
+     * @param reached    the stage; rules of a later one say nothing yet
+     * @param wanted     which rules
+     * @return the result
+     */
+    public static CheckResult run(ProjectEvaluation evaluation, Stage reached, Predicate<Rule> wanted) {
         List<Outcome> outcomes = new ArrayList<>();
-        Stage reached = evaluation.project().getStage();
         for (Rule rule : RuleCatalogue.all()) {
             if (wanted.test(rule)) {
                 OutcomeCollector collector = new OutcomeCollector(rule);

@@ -18,6 +18,7 @@ import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.GroundLevel;
 import slopewright.model.RunwayEnd;
+import slopewright.model.Stage;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.model.util.Ids;
@@ -38,7 +39,7 @@ public final class SetUpGate {
     }
 
     /**
-     * Returns what stands against a set-up.
+     * Returns what stands against a set-up; rules of the set-up ask even where the project is still a design.
      *
      * @param evaluation the evaluation of the project
      * @param aid        the evaluation of the aid in it
@@ -46,7 +47,9 @@ public final class SetUpGate {
      * @return a sentence each, what is not met first; empty where nothing stands against it
      */
     public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, PortableSetUp found) {
-        List<Outcome> outcomes = Checks.run(evaluation.only(aid.aid()), rule -> true).outcomes();
+        Stage own = evaluation.project().getStage();
+        Stage reached = own.compareTo(Stage.SET_UP) < 0 ? Stage.SET_UP : own;
+        List<Outcome> outcomes = Checks.run(evaluation.only(aid.aid()), reached, rule -> true).outcomes();
         SetUpGate gate = new SetUpGate(aid);
         found.citations().stream().map(Citation::key).forEach(gate.usedKeys::add);
         outcomes.stream().flatMap(outcome -> outcome.citations().stream()).map(Citation::key).forEach(gate.usedKeys::add);

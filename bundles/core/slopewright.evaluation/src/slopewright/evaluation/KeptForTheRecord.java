@@ -13,7 +13,7 @@ public final class KeptForTheRecord {
             "Project.organisation", "Project.documentNumber", "Project.client", "Project.checkedBy", "Project.approvedBy",
             "Obstacle.lighted", "Obstacle.source", "GroundLevel.source", "SurveyBlock.source", "BackgroundImage.source",
             "BackgroundImage.opacityPercent", "BackgroundImage.hidden", "Runway.surface", "Runway.paved", "GlidePathAid.kind",
-            "MeasuredUnit.person", "MeasuredUnit.instrument", "Inspection.person", "Inspection.organisation", "ReviewNote.text",
+            "MeasuredUnit.person", "MeasuredUnit.instrument", "Inspection.organisation", "ReviewNote.text",
             "ReviewNote.person", "EquipmentType.massKg", "EquipmentType.supply", "Circuit.supply", "AeroplaneGroup.sharePercent");
 
     private KeptForTheRecord() {

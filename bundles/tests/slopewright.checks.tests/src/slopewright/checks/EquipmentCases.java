@@ -37,6 +37,12 @@ final class EquipmentCases {
                 List.of(30.0, 32.0), List.of(28.0));
         cases.add(RuleCase.of("EQUIP-03", Result.NOT_APPLICABLE, "a rule set that prints none", Bases::usRow, Sample::unchanged));
         cases.add(RuleCase.of("EQUIP-06", Result.NOT_APPLICABLE, "a row does not flash", Bases::rowOfToday, Sample::unchanged));
+        // AC 150/5345-28H, 3.3.8: night steps of about 5 and 20 %.
+        number(cases, "EQUIP-12", "% at night", Bases::usRow, EquipmentType::setNightStepPercent, List.of(5.0, 10.0, 20.0),
+                List.of(4.0, 21.0));
+        cases.add(RuleCase.of("EQUIP-12", Result.NOT_APPLICABLE, "a rule set that prints none", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("EQUIP-13", Result.PASS, "a sheet", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("EQUIP-13", Result.NOT_EVALUATED, "no sheet", Bases::row, sample -> sample.equipment().setDataSource(" ")));
         brightness(cases);
         beam(cases);
         lamps(cases);

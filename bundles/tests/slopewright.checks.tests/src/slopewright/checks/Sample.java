@@ -177,6 +177,7 @@ final class Sample {
         type.setFlashOnPercent(50.0);
         type.setModulationPercent(90.0);
         type.setLampsPerUnit(3);
+        type.setDataSource("a case");
         type.setLampPowerW(100.0);
         aerodrome.getEquipmentTypes().add(type);
         aid.setEquipment(type);
