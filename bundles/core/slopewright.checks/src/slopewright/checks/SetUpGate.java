@@ -27,7 +27,8 @@ import slopewright.standards.Citation;
 
 /**
  * Says what stands against setting a portable unit up: every rule that is not met or to be cleared up, of the aid, its host and all that
- * stands around, what the set-up itself names, and every value to be confirmed on which it rests. What is not known to concern only something else counts.
+ * stands around, what the set-up itself names, and every value to be confirmed on which it rests. What is not known to
+ * concern only something else counts.
  */
 public final class SetUpGate {
 

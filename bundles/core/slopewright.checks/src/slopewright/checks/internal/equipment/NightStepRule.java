@@ -36,6 +36,7 @@ public final class NightStepRule extends AidRule {
         Argument name = ElementNames.of(type);
         double step = AidFacts.need(type.getNightStepPercent(), Message.of("missing.EQUIP-12", name));
         outcomes.about(facts.aid()).measured(Measure.between(step, from.value(), to.value(), "%")).resting(from, to)
-                .saying("compared", name, Words.percent(step), Words.percent(from.value()), Words.percent(to.value())).advising("set").add();
+                .saying("compared", name, Words.percent(step), Words.percent(from.value()), Words.percent(to.value()))
+                .advising("set").add();
     }
 }
