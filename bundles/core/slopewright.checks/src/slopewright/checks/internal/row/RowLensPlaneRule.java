@@ -37,8 +37,8 @@ public final class RowLensPlaneRule extends AidRule {
             guarded(facts.aid(), outcomes, () -> {
                 double along = side.stream().mapToDouble(UnitAt::alongM).average().orElseThrow();
                 double plane = side.stream().mapToDouble(UnitAt::lensElevationM).average().orElseThrow();
-                double centreLine = threshold + AidFacts.need(profile.covers(along) ? profile.heightAt(along) : null,
-                        Message.of("missing.centre-line-profile"));
+                Double level = profile.covers(along) ? Double.valueOf(profile.heightAt(along)) : null;
+        double centreLine = threshold + AidFacts.need(level, Message.of("missing.centre-line-profile"));
                 double off = Math.abs(plane - centreLine);
                 outcomes.about(facts.aid()).measured(Measure.atMost(off, limit.value(), "m")).resting(limit)
                         .step("difference", Words.m(Math.max(plane, centreLine)), Words.m(Math.min(plane, centreLine)), Words.m(off))
