@@ -90,14 +90,16 @@ final class ComparisonChapter {
 
     /** Says what the comparison holds for and against the indicator that was chosen. */
     private void why(AidEvaluation chosen, List<FamilyVerdicts> families) {
-        Optional<FamilyVerdicts> found = families.stream().filter(verdicts -> verdicts.candidate().family().key().equals(chosen.aid().getFamilyKey()))
+        Optional<FamilyVerdicts> found = families.stream()
+                .filter(verdicts -> verdicts.candidate().family().key().equals(chosen.aid().getFamilyKey()))
                 .findFirst();
         if (found.isEmpty()) {
             return;
         }
         Candidate own = found.get().candidate();
         if (found.get().fit() != Candidate.Fit.FITS) {
-            html.alert(found.get().fit() == Candidate.Fit.DOES_NOT_FIT ? "chosen-does-not-fit" : "chosen-to-clear-up", Words.name(name(own)),
+            html.alert(found.get().fit() == Candidate.Fit.DOES_NOT_FIT ? "chosen-does-not-fit" : "chosen-to-clear-up",
+                    Words.name(name(own)),
                     Words.name(sentences(found.get().reasons())));
             return;
         }
