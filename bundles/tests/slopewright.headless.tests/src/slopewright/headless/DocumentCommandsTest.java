@@ -27,7 +27,8 @@ class DocumentCommandsTest {
     private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
     private static final String FAULTS = Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString();
 
-    private static final Pattern ROW = Pattern.compile("<td>[^<]*</td>\\n<td>[^<]*</td>\\n<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n");
+    private static final Pattern ROW = Pattern.compile("<td>[^<]*</td>\\n<td>[^<]*</td>\\n"
+            + "<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n<td>([^<]*)</td>\\n");
     private static final Pattern NUMBER = Pattern.compile("(-?\\d+(\\.\\d+)?)(\\D*)");
 
     @TempDir

@@ -124,7 +124,8 @@ class WindowDoorsTest {
     }
 
     private static Stream<String> texts(TreeItem item) {
-        return Stream.concat(Stream.of(item.getText(0) + " " + item.getText(1)), Stream.of(item.getItems()).flatMap(WindowDoorsTest::texts));
+        return Stream.concat(Stream.of(item.getText(0) + " " + item.getText(1)),
+                Stream.of(item.getItems()).flatMap(WindowDoorsTest::texts));
     }
 
     /** The section as it is drawn, and held with the mouse: dragged away and back it says again what stands. */
