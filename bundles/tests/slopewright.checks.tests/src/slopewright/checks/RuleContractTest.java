@@ -42,6 +42,11 @@ class RuleContractTest {
             Map.entry("REC-01", "a note that names nothing is about the whole"), Map.entry("REC-02", "what has no date is not wrong"),
             Map.entry("FAM-04", "the family is there"));
 
+    /** Rules that weigh as a note, and why none of them hides a danger. */
+    private static final Map<String, String> NOTES = Map.of("FAM-03", "a recommendation; the signal is true", "FAM-04",
+            "a recommendation; the signal is true", "ILS-04", "no published value asks for it; clearance has rules of its own", "RANGE-02",
+            "how far off units are told apart; nearer they are");
+
     static List<Rule> rules() {
         return RuleCatalogue.all();
     }
@@ -63,6 +68,12 @@ class RuleContractTest {
         assertEquals(Set.of("DATA", "FAM", "ROW", "UNIT", "DIST", "EYE", "WHEEL", "ILS", "OBS", "SIG", "AIM", "BAR", "TF", "BOX", "PANEL",
                 "RANGE", "EQUIP", "CIRC", "INSP", "REC"),
                 groups);
+    }
+
+    @Test
+    void aNoteNeverCarriesASafetyFailure() {
+        assertEquals(NOTES.keySet(), rules().stream().filter(rule -> rule.severity() == Severity.NOTE).map(Rule::id)
+                .collect(Collectors.toSet()));
     }
 
     @ParameterizedTest

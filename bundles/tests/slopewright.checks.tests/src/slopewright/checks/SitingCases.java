@@ -30,6 +30,13 @@ final class SitingCases {
     }
 
     private static void zone(List<RuleCase> cases) {
+        cases.add(RuleCase.of("UNIT-08", Result.PASS, "frangible in the strip", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-08", Result.FAIL, "one rigid in the strip, 75 m wide", Bases::row, sample -> rigid(sample, 75.0)));
+        cases.add(RuleCase.of("UNIT-08", Result.PASS, "rigid beside the strip, 74.9 m wide", Bases::row, sample -> rigid(sample, 74.9)));
+        cases.add(RuleCase.of("UNIT-08", Result.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setStripWidthM(null)));
+        cases.add(RuleCase.of("UNIT-08", Result.NOT_EVALUATED, "not known whether frangible", Bases::row,
+                sample -> sample.unit(0).setFrangible(null)));
+        cases.add(RuleCase.of("UNIT-08", Result.NOT_APPLICABLE, "helipad", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("UNIT-07", Result.PASS, "75 m wide", Bases::row, sample -> sample.runway().setObjectFreeWidthM(75.0)));
         cases.add(RuleCase.of("UNIT-07", Result.FAIL, "75.1 m wide", Bases::row, sample -> sample.runway().setObjectFreeWidthM(75.1)));
         cases.add(RuleCase.of("UNIT-07", Result.FAIL, "one unit moved in, on the right", Bases::row,
@@ -73,6 +80,11 @@ final class SitingCases {
             area(sample, 10, 300, 71);
             sample.end().getGlidePath().setCriticalAreaWidthM(null);
         }));
+    }
+
+    private static void rigid(Sample sample, double stripWidthM) {
+        sample.runway().setStripWidthM(stripWidthM);
+        sample.units(unit -> unit.setFrangible(false));
     }
 
     private static void sight(List<RuleCase> cases) {

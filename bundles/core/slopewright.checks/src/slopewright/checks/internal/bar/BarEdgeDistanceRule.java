@@ -11,7 +11,10 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The units nearest to the runway keep their distance from its edge. */
+/**
+ * The units nearest to the runway keep their distance from its edge. Severity fail: an aeroplane that leaves the runway strikes a unit
+ * that stands nearer.
+ */
 public final class BarEdgeDistanceRule extends AidRule {
 
     /** Made by the service loader. */

@@ -11,7 +11,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Bars stand so far apart that an eye can tell which is red. */
+/** Bars stand so far apart that an eye can tell which is red. Severity fail: bars that run together show neither path. */
 public final class BarLeastSpacingRule extends AidRule {
 
     /** Made by the service loader. */

@@ -9,7 +9,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Bars do not stand too far apart. */
+/** Bars do not stand too far apart. A warning: the corridor grows wider, and both of its edges stay true. */
 public final class BarMostSpacingRule extends AidRule {
 
     /** Made by the service loader. */

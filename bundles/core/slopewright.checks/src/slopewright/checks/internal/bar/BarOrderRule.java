@@ -9,7 +9,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Farther bars are set higher. */
+/** Farther bars are set higher. Severity fail: in the other order the colours change places. */
 public final class BarOrderRule extends AidRule {
 
     /** Made by the service loader. */

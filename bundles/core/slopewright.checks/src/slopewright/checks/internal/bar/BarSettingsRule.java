@@ -14,7 +14,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Each bar is set to its step from the slope. */
+/** Each bar is set to its step from the slope. Severity fail: another setting is another path. */
 public final class BarSettingsRule extends AidRule {
 
     /** Made by the service loader. */

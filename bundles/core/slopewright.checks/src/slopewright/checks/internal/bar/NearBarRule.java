@@ -9,7 +9,10 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The near bar stands in the usual range of distances. */
+/**
+ * The near bar stands in the usual range of distances. A warning: the range is usual and no limit; what it does to the eye height has
+ * rules of its own.
+ */
 public final class NearBarRule extends AidRule {
 
     /** Made by the service loader. */

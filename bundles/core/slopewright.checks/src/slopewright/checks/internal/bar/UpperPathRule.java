@@ -13,7 +13,10 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The upper path of three bars lies a step above the lower one. */
+/**
+ * The upper path of three bars lies a step above the lower one. Severity fail: tall aeroplanes follow the upper path, and their wheels
+ * hang on it.
+ */
 public final class UpperPathRule extends AidRule {
 
     /** Made by the service loader. */

@@ -12,7 +12,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.ElementNames;
 
-/** Threshold or helipad, approach slope: what everything else hangs on. */
+/** Threshold or helipad, approach slope: what everything else hangs on. Severity fail: without them nothing is known. */
 public final class HostDataRule implements Rule {
     @Override
     public String id() {

@@ -11,7 +11,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 
-/** A family that nobody knows cannot be checked. */
+/** A family that nobody knows cannot be checked. Severity fail: none of its signals is judged. */
 public final class KnownFamilyRule implements Rule {
     @Override
     public String id() {

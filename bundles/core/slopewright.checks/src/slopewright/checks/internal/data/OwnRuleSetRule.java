@@ -8,7 +8,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.standards.RuleSets;
 
-/** An aid may name a rule set of its own; it must exist. */
+/** An aid may name a rule set of its own; it must exist. Severity fail: the aid is judged under rules that were not meant. */
 public final class OwnRuleSetRule implements Rule {
     @Override
     public String id() {

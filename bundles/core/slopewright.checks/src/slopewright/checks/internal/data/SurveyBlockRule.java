@@ -7,7 +7,10 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.SurveyBlock;
 
-/** Bulk survey data is kept beside the project; the reference must hold, or its points are compared with nothing. */
+/**
+ * Bulk survey data is kept beside the project; the reference must hold, or its points are compared with nothing. Severity fail: a point
+ * of it may stand through a surface.
+ */
 public final class SurveyBlockRule implements Rule {
     @Override
     public String id() {

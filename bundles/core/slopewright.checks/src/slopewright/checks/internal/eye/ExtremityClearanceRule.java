@@ -12,7 +12,7 @@ import slopewright.siting.Siting;
 
 /**
  * Where a cut clearance is given at a displaced threshold, the runway extremity still needs the desired one, for the largest aeroplane of
- * the group.
+ * the group. Severity fail: the wheels strike what lies before the threshold.
  */
 public final class ExtremityClearanceRule extends ClearanceRule {
     /** Made by the service loader. */

@@ -20,7 +20,10 @@ import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.CrossingHeightTable;
 
-/** The eye height over the threshold is the one that the aeroplanes need; a lower one takes wheel clearance away. */
+/**
+ * The eye height over the threshold is the one that the aeroplanes need; a lower one takes wheel clearance away. Severity fail for that
+ * reason.
+ */
 public final class EyeHeightRule extends AidRule {
     /** Made by the service loader. */
     public EyeHeightRule() {

@@ -13,7 +13,10 @@ import slopewright.siting.Siting;
 import slopewright.siting.Trait;
 import slopewright.standards.CrossingHeightTable;
 
-/** The crossing height belongs to the height group of the aeroplanes; where the rule set has groups, they stand for wheel clearance. */
+/**
+ * The crossing height belongs to the height group of the aeroplanes; where the rule set has groups, they stand for wheel clearance.
+ * Severity fail for that reason.
+ */
 public final class HeightGroupRule extends AidRule {
     /** Made by the service loader. */
     public HeightGroupRule() {

@@ -10,7 +10,7 @@ import slopewright.messages.Words;
 import slopewright.model.Helipad;
 import slopewright.standards.CitedValue;
 
-/** At a helipad the path passes through the eye at the hover. */
+/** At a helipad the path passes through the eye at the hover. Severity fail: lower, the helicopter is led into the ground. */
 public final class HoverEyeRule extends AidRule {
     /** Made by the service loader. */
     public HoverEyeRule() {

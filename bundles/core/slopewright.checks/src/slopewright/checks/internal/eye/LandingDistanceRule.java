@@ -10,7 +10,9 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Runway;
 
-/** The indicator stands within the landing distance: before or behind it no aeroplane lands on its signal. */
+/**
+ * The indicator stands within the landing distance: before or behind it no aeroplane lands on its signal. Severity fail for that reason.
+ */
 public final class LandingDistanceRule extends AidRule {
     /** Made by the service loader. */
     public LandingDistanceRule() {

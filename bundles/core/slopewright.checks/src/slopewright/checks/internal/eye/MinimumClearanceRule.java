@@ -6,7 +6,10 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.messages.Words;
 
-/** The wheel clearance below which no study helps: wheels that come lower strike what lies before the threshold. */
+/**
+ * The wheel clearance below which no study helps: wheels that come lower strike what lies before the threshold. Severity fail for that
+ * reason.
+ */
 public final class MinimumClearanceRule extends ClearanceRule {
     /** Made by the service loader. */
     public MinimumClearanceRule() {

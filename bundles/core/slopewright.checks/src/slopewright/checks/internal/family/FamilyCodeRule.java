@@ -8,7 +8,7 @@ import slopewright.checks.internal.AidRule;
 import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 
-/** Which families a runway of a code number may have. */
+/** Which families a runway of a code number may have. Severity fail: the text names no other. */
 public final class FamilyCodeRule extends AidRule {
 
     /** Made by the service loader. */

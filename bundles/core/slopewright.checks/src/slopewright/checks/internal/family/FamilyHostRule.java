@@ -6,7 +6,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.messages.Words;
 
-/** Some families are for runways, some for helipads. */
+/** Some families are for runways, some for helipads. Severity fail: the signal is read by those for whom it was not made. */
 public final class FamilyHostRule extends AidRule {
 
     /** Made by the service loader. */

@@ -11,7 +11,10 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 
-/** What may mark the slope at a threshold that is displaced for a time. */
+/**
+ * What may mark the slope at a threshold that is displaced for a time. A note: the text recommends it, and the signal of another family
+ * is true all the same.
+ */
 public final class TemporaryThresholdRule extends AidRule {
 
     /** Made by the service loader. */

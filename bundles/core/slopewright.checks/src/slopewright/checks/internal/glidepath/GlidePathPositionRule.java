@@ -15,7 +15,10 @@ import slopewright.siting.SitingRequest;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The row stands where the glide path puts it. */
+/**
+ * The row stands where the glide path puts it. Severity fail: elsewhere the two paths contradict each other, and the pilot follows one
+ * of them too low.
+ */
 public final class GlidePathPositionRule extends AidRule {
     private static final int FARTHER_GROUP = 4;
 

@@ -12,7 +12,7 @@ import slopewright.standards.CitedValue;
 
 /**
  * The axis may be turned a little to keep clear of obstacles. Where a rule set gives no limit, nobody can tell whether a turned axis is
- * allowed.
+ * allowed. Severity fail: a pilot on the centre line may be outside a beam that is turned farther.
  */
 public final class AxisTurnRule extends AidRule {
 

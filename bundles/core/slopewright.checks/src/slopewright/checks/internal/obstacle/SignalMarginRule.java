@@ -21,7 +21,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
 
-/** The lowest on-course signal passes obstacles at an angle. */
+/** The lowest on-course signal passes obstacles at an angle. Severity fail: who follows the signal may strike something. */
 public final class SignalMarginRule extends AidRule {
     /** Made by the service loader. */
     public SignalMarginRule() {

@@ -20,7 +20,7 @@ import slopewright.standards.Citation;
 
 /**
  * Bulk survey points are compared with the obstacle surfaces like obstacles, and a point that stands through one is as grave. No review
- * note takes the place of the comparison.
+ * note takes the place of the comparison. Severity fail, as for an obstacle.
  */
 public final class SurveyBlockObstaclesRule implements Rule {
     @Override

@@ -10,7 +10,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Panels so close together say nothing from afar. */
+/** Panels so close together say nothing from afar. A warning: seen late they are still true. */
 public final class PanelRangeRule extends AidRule {
     private static final double SEARCH_M = 100_000;
     private static final int HALVINGS = 60;

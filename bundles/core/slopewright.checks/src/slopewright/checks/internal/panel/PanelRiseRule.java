@@ -12,7 +12,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The front panels stand higher by what the slope rises. */
+/** The front panels stand higher by what the slope rises. Severity fail: another rise is another slope. */
 public final class PanelRiseRule extends AidRule {
 
     /** Made by the service loader. */

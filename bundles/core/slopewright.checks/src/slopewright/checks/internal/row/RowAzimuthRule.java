@@ -12,7 +12,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The beams of a row run parallel. */
+/** The beams of a row run parallel. Severity fail: beside a unit that is turned away the pattern is that of another slope. */
 public final class RowAzimuthRule extends AidRule {
 
     /** Made by the service loader. */

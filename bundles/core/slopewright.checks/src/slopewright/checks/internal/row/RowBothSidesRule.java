@@ -17,7 +17,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Rows on both sides change together. */
+/** Rows on both sides change together. Severity fail: two rows that disagree say two things. */
 public final class RowBothSidesRule extends AidRule {
 
     /** Made by the service loader. */

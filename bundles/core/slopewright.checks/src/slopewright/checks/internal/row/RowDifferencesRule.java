@@ -13,7 +13,10 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Neighbouring units differ by what makes the sectors, and the settings fall from the runway outward. */
+/**
+ * Neighbouring units differ by what makes the sectors, and the settings fall from the runway outward. Severity fail: in another order,
+ * or by another step, the pattern means another slope.
+ */
 public final class RowDifferencesRule extends AidRule {
 
     /** Made by the service loader. */

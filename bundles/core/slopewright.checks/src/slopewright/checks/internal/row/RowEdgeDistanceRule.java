@@ -11,7 +11,10 @@ import slopewright.checks.internal.UnitAt;
 import slopewright.messages.Words;
 import slopewright.siting.Trait;
 
-/** The unit nearest to the runway keeps its distance from the edge. */
+/**
+ * The unit nearest to the runway keeps its distance from the edge. Severity fail: an aeroplane that leaves the runway strikes a unit
+ * that stands nearer.
+ */
 public final class RowEdgeDistanceRule extends AidRule {
 
     /** Made by the service loader. */

@@ -15,7 +15,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The units of a row are equally spaced. */
+/** The units of a row are equally spaced. Severity fail: uneven units are not read as one bar. */
 public final class RowEqualSpacingRule extends AidRule {
 
     /** Made by the service loader. */

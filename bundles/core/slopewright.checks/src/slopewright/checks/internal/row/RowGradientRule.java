@@ -16,7 +16,10 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** A row whose lenses do not stand at one level rises to the side by no more than the printed gradient. */
+/**
+ * A row whose lenses do not stand at one level rises to the side by no more than the printed gradient. Severity fail: the units no
+ * longer show one slope from one place.
+ */
 public final class RowGradientRule extends AidRule {
 
     /** Made by the service loader. */

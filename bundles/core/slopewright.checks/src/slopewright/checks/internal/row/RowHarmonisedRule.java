@@ -11,7 +11,10 @@ import slopewright.model.SettingsForm;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Beside a glide path the on-slope sector of a row of four is widened. */
+/**
+ * Beside a glide path the on-slope sector of a row of four is widened. A warning: the sector that is not widened is true; aeroplanes on
+ * the glide path see it at its edge.
+ */
 public final class RowHarmonisedRule extends AidRule {
 
     /** Made by the service loader. */

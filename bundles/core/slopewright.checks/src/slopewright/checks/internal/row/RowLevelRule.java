@@ -21,6 +21,7 @@ import slopewright.standards.CitedValue;
 /**
  * The lenses of a row stand at one level, or rise evenly: no two of a side differ by more than the printed tolerance, or every gradient
  * between neighbours is equal within the accuracy of the levels. Where a rule set asks for one plane, an even gradient is no excuse.
+ * Severity fail: a lens that stands higher shows its change of colour higher.
  */
 public final class RowLevelRule extends AidRule {
 

@@ -23,7 +23,7 @@ import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 
-/** A row keeps its distance from other pavements. */
+/** A row keeps its distance from other pavements. Severity fail: an aeroplane on the other pavement strikes it. */
 public final class RowPavementDistanceRule extends AidRule {
 
     /** Made by the service loader. */

@@ -13,7 +13,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Each unit is set to the angle that follows from the slope. */
+/** Each unit is set to the angle that follows from the slope. Severity fail: another setting is another slope. */
 public final class RowSettingsRule extends AidRule {
 
     /** Made by the service loader. */

@@ -10,7 +10,7 @@ import slopewright.model.AidSide;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** A row stands on the left unless that is impracticable. */
+/** A row stands on the left unless that is impracticable. A warning: on the right the signal is true; the text wants the reason. */
 public final class RowSideRule extends AidRule {
 
     /** Made by the service loader. */

@@ -14,7 +14,7 @@ import slopewright.messages.Words;
 import slopewright.model.Runway;
 import slopewright.siting.Trait;
 
-/** The units keep their distance from each other. */
+/** The units keep their distance from each other. Severity fail: units that run together are not told apart. */
 public final class RowSpacingRule extends AidRule {
 
     /** Made by the service loader. */

@@ -11,7 +11,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** A row stands square to the runway. */
+/** A row stands square to the runway. Severity fail: units behind each other show their angles from different places. */
 public final class RowSquareRule extends AidRule {
 
     /** Made by the service loader. */

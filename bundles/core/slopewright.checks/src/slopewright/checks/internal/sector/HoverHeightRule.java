@@ -10,7 +10,10 @@ import slopewright.messages.Words;
 import slopewright.model.Helipad;
 import slopewright.standards.CitedValue;
 
-/** The path brings the helicopter to a hover at the published height: lower it strikes, higher it hovers without ground effect. */
+/**
+ * The path brings the helicopter to a hover at the published height: lower it strikes, higher it hovers without ground effect. Severity
+ * fail for that reason.
+ */
 public final class HoverHeightRule extends AidRule {
     /** Made by the service loader. */
     public HoverHeightRule() {

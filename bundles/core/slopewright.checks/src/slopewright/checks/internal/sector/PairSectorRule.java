@@ -15,7 +15,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Green from both units marks the path. */
+/** Green from both units marks the path. Severity fail: another sector is another path. */
 public final class PairSectorRule extends AidRule {
     /** Made by the service loader. */
     public PairSectorRule() {

@@ -14,7 +14,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The units of a pair stand beside each other. */
+/** The units of a pair stand beside each other. Severity fail: side by side they are read together, elsewhere not. */
 public final class PairSpacingRule extends AidRule {
     /** Made by the service loader. */
     public PairSpacingRule() {

@@ -16,7 +16,10 @@ import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
 
-/** The sectors of a heliport indicator are as wide as published: another width shows the slope where it is not. */
+/**
+ * The sectors of a heliport indicator are as wide as published: another width shows the slope where it is not. Severity fail for that
+ * reason.
+ */
 public final class SectorWidthRule extends AidRule {
     /** Made by the service loader. */
     public SectorWidthRule() {

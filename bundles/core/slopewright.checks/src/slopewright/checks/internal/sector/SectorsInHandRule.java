@@ -13,7 +13,7 @@ import slopewright.siting.ElementNames;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Sectors that depend on the make must be those of the unit in hand. */
+/** Sectors that depend on the make must be those of the unit in hand. Severity fail: with others the layout is that of another unit. */
 public final class SectorsInHandRule extends AidRule {
     /** Made by the service loader. */
     public SectorsInHandRule() {

@@ -27,7 +27,7 @@ import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
 
-/** Nothing hides the unit from a pilot low on the approach. */
+/** Nothing hides the unit from a pilot low on the approach. Severity fail: a hidden unit is dark where it should be red. */
 public final class SightLineRule extends AidRule {
     /** Made by the service loader. */
     public SightLineRule() {

@@ -14,7 +14,10 @@ import slopewright.model.Stage;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** A heliport indicator switches itself off when it is tilted, and on a floating deck it holds its beam. */
+/**
+ * A heliport indicator switches itself off when it is tilted, and on a floating deck it holds its beam. Severity fail: beyond that it
+ * shows another slope.
+ */
 public final class TiltRule extends AidRule {
     /** Made by the service loader. */
     public TiltRule() {

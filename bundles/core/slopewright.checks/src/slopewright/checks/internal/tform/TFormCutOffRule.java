@@ -14,7 +14,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The cut-offs of the legs go in steps from the slope. */
+/** The cut-offs of the legs go in steps from the slope. Severity fail: units that appear too late tell too late. */
 public final class TFormCutOffRule extends AidRule {
 
     /** Made by the service loader. */

@@ -15,7 +15,10 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The legs keep their distance from the runway edge. */
+/**
+ * The legs keep their distance from the runway edge. Severity fail: an aeroplane that leaves the runway strikes a unit that stands
+ * nearer.
+ */
 public final class TFormEdgeRule extends AidRule {
 
     /** Made by the service loader. */

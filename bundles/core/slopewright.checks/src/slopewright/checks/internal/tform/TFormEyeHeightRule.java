@@ -9,7 +9,10 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The on-slope eye height of a T form may be chosen within a range. */
+/**
+ * The on-slope eye height of a T form may be chosen within a range. Severity fail: below it wheels do not clear the threshold, above it
+ * the landing distance is gone.
+ */
 public final class TFormEyeHeightRule extends AidRule {
 
     /** Made by the service loader. */

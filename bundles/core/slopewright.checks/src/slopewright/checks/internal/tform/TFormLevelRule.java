@@ -13,7 +13,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** Each leg unit is moved for its own level difference. */
+/** Each leg unit is moved for its own level difference. Severity fail: a unit that is not moved shows another slope than its fellows. */
 public final class TFormLevelRule extends AidRule {
 
     /** Made by the service loader. */

@@ -19,7 +19,10 @@ import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
 
-/** Red begins at a fixed angle or higher, and at the same one for all units that show it. */
+/**
+ * Red begins at a fixed angle or higher, and at the same one for all units that show it. Severity fail: red says that the aeroplane is
+ * dangerously low.
+ */
 public final class TFormRedLimitRule extends AidRule {
     private static final int FLY_DOWN = 3;
 

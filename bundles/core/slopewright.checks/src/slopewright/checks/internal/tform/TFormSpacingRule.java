@@ -10,7 +10,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** The legs keep their spacing. */
+/** The legs keep their spacing. Severity fail: the form is no longer read. */
 public final class TFormSpacingRule extends AidRule {
 
     /** Made by the service loader. */

@@ -16,7 +16,7 @@ import slopewright.messages.Words;
 import slopewright.siting.Trait;
 import slopewright.standards.CitedValue;
 
-/** A T form is the same on both sides. */
+/** A T form is the same on both sides. Severity fail: two sides that disagree say two things. */
 public final class TFormSymmetryRule extends AidRule {
 
     /** Made by the service loader. */

@@ -16,7 +16,7 @@ import slopewright.model.EquipmentType;
 import slopewright.siting.ElementNames;
 import slopewright.standards.CitedValue;
 
-/** Every setting can be set: one that cannot will not be that of the layout. */
+/** Every setting can be set: one that cannot will not be that of the layout. Severity fail for that reason. */
 public final class AdjustmentRangeRule extends AidRule {
     /** Made by the service loader. */
     public AdjustmentRangeRule() {

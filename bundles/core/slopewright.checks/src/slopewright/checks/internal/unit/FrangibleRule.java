@@ -13,7 +13,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 
-/** Units give way when they are struck: one that does not wrecks the aeroplane. */
+/** Units give way when they are struck: one that does not wrecks the aeroplane. Severity fail for that reason. */
 public final class FrangibleRule extends AidRule {
     /** Made by the service loader. */
     public FrangibleRule() {

@@ -15,7 +15,7 @@ import slopewright.messages.Words;
 import slopewright.model.Stage;
 import slopewright.standards.CitedValue;
 
-/** Units that were measured still point where they were set: one that does not shows another slope. */
+/** Units that were measured still point where they were set: one that does not shows another slope. Severity fail for that reason. */
 public final class MeasuredSettingRule extends AidRule {
     /** Made by the service loader. */
     public MeasuredSettingRule() {

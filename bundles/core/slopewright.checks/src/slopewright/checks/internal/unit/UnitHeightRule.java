@@ -13,7 +13,7 @@ import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.standards.CitedValue;
 
-/** Units stand low: they are obstacles themselves. */
+/** Units stand low: they are obstacles themselves. Severity fail: an aeroplane strikes one that stands higher. */
 public final class UnitHeightRule extends AidRule {
     /** Made by the service loader. */
     public UnitHeightRule() {
