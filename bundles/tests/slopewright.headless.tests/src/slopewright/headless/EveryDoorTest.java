@@ -216,7 +216,8 @@ class EveryDoorTest {
         String sheet = plain(written("sheet.html", "commission", "--aid", ROW, "--date", "2026-06-01"));
         assertTrue(sheet.contains(metres(DISTANCE_M) + " m (966.0 ft)") && sheet.contains(metres(MEHT_M) + " m (49.2 ft)"), sheet);
         JsonNode quantities = Words.run("tolerance", project, "--aid", ROW, "--json").json().get("quantities");
-        List<Double> nominal = StreamSupport.stream(quantities.spliterator(), false).map(quantity -> quantity.get("nominalM").asDouble()).toList();
+        List<Double> nominal = StreamSupport.stream(quantities.spliterator(), false)
+                .map(quantity -> quantity.get("nominalM").asDouble()).toList();
         assertEquals(MEHT_M, nominal.get(0), DIGIT_M);
         assertEquals(WHEEL_CLEARANCE_M, nominal.get(1), DIGIT_M);
         assertEquals(MARGIN_M, nominal.get(2), DIGIT_M);

@@ -25,8 +25,8 @@ public final class HandWorkedSite {
     public static final String PORTABLE = "Portable unit";
 
     /**
-     * Eye over the threshold at B − 2' (2.12 e; Fig 5-19 a): wheels 9 m over it (Table 5-2, desired, 5 to 8 m) and 6.00 m of the eye above
-     * them; m.
+     * Eye over the threshold at B − 2' (2.12 e; Fig 5-19 a): wheels 9 m over it (Table 5-2, desired, 5 to 8 m) and 6.00 m of the eye
+     * above them; m.
      */
     public static final double MEHT_M = 15.00;
     /** The wheels over the threshold: 15.00 − 6.00, m. */
@@ -34,8 +34,8 @@ public final class HandWorkedSite {
     /** Lenses 0.60 m above the threshold: (15.00 − 0.60) / tan 2°48' = 14.40 / 0.048908 = 294.43 m. */
     public static final double DISTANCE_M = 294.43;
     /**
-     * The surface rises at 2°30' − 0.57° = 1.93° from 60 m before the threshold (Table 5-3; Fig 5-21). The point 2000 m before it, 60.00 m
-     * up, 0.2 m of accuracy each way: (2000 − 60 − 0.2) tan 1.93° − (60.00 + 0.20) = 65.367 − 60.200, m.
+     * The surface rises at 2°30' − 0.57° = 1.93° from 60 m before the threshold (Table 5-3; Fig 5-21). The point 2000 m before it,
+     * 60.00 m up, 0.2 m of accuracy each way: (2000 − 60 − 0.2) tan 1.93° − (60.00 + 0.20) = 65.367 − 60.200, m.
      */
     public static final double MARGIN_M = 5.167;
     /** The mast 1000 m before it, 25.00 m up, 0.5 m and 0.3 m: (1000 − 60 − 0.5) tan 1.93° − 25.30 = 31.659 − 25.300, m. */
@@ -62,8 +62,8 @@ public final class HandWorkedSite {
     /** A pilot's eye 3.80 m over the hover point (2.0 + 1.8), the lens 0.50 m up, on 6°: 3.30 / tan 6° = 31.40 m. */
     public static final double PORTABLE_DISTANCE_M = 31.397;
     /**
-     * 4°30' is 1° below the lowest on-course signal of 5°30' (AC 150/5390-2B 213). The pylon 400 m before the hover point, 8.00 m up, 0.3 m
-     * and 0.2 m: 0.50 + (400 + 31.397 − 0.3) tan 4°30' − 8.20 = 34.428 − 8.200, m.
+     * 4°30' is 1° below the lowest on-course signal of 5°30' (AC 150/5390-2B 213). The pylon 400 m before the hover point, 8.00 m up,
+     * 0.3 m and 0.2 m: 0.50 + (400 + 31.397 − 0.3) tan 4°30' − 8.20 = 34.428 − 8.200, m.
      */
     public static final double PORTABLE_MARGIN_M = 26.228;
     /**

@@ -58,7 +58,8 @@ final class PortableCommand extends Command {
                         entry.printed() ? "" : ", interpolated")));
         line(out, "Distance", SitingOutput.length(found.siting().distanceM()));
         Azimuth azimuth = found.azimuth();
-        line(out, "Beam axis", String.format(Locale.ROOT, "%.1f° true, %.1f° magnetic", azimuth.beamTrueDeg(), azimuth.beamMagneticDeg()));
+        line(out, "Beam axis", String.format(Locale.ROOT, "%.1f° true, %.1f° magnetic", azimuth.beamTrueDeg(),
+                azimuth.beamMagneticDeg()));
         line(out, "Magnetic variation", String.format(Locale.ROOT, "%+.2f° (%s)", azimuth.variation().variationDeg(),
                 azimuth.variation().source()));
         for (SightLine sight : found.sight().lines()) {

@@ -106,7 +106,8 @@ class PaintersTest {
     @Test
     void textIsEscaped() {
         Scene scene = new Scene("a < b & c", 0, 0, 10, 10, 1,
-                List.of(new Mark.Label(new ScenePoint(1, 1), "1 < 2 & 3°", Mark.Anchor.START, 2, 0, Ink.TEXT, "")), List.of());
+                List.of(new Mark.Label(new ScenePoint(1, 1), "1 < 2 & 3°", Mark.Anchor.START, 2, 0,
+                        Ink.TEXT, "")), List.of());
         assertTrue(SvgPainter.paint(scene, 100, 100).contains("1 &lt; 2 &amp; 3°"));
         assertTrue(DxfPainter.paint(scene, 100).contains("1 < 2 & 3%%d"));
     }

@@ -37,8 +37,8 @@ class PilotPictureTest {
     }
 
     /**
-     * Over 5000 m the Earth drops 5000² / (2 · 6 371 008.8) · 0.87 = 1.7070 m; atan(301.7070 / 5000) = 3.45312°, and without the drop it
-     * would be 3.43363°.
+     * Over 5000 m the Earth drops 5000² / (2 · 6 371 008.8) · 0.87 = 1.7070 m; atan(301.7070 / 5000) = 3.45312°, and without the drop
+     * it would be 3.43363°.
      */
     @Test
     void theThresholdLiesAtItsDepressionWithCurvatureAndRefraction() {
