@@ -1,6 +1,5 @@
 package slopewright.checks.compare;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -8,14 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
-
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
-import slopewright.evaluation.EvaluationCache;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.TrialCopies;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.messages.Message;
@@ -24,7 +21,6 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.Stage;
-import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 
@@ -45,47 +41,27 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
 
     /** Proposes every family at a place and runs the rules over each. The project is not changed. */
     public static List<FamilyVerdicts> of(ProjectEvaluation evaluation, ApproachHost host) {
-        return of(evaluation.project(), host, FamilyComparison.of(evaluation, host));
+        return FamilyComparison.of(evaluation, host).stream().map(candidate -> of(evaluation, candidate)).toList();
     }
 
-    /**
-     * Runs the rules over families that were proposed.
-     *
-     * @param project    the project, not changed
-     * @param host       the runway end or approach direction of the project at which they were proposed
-     * @param candidates the families
-     * @return the verdicts in the same order
-     */
-    public static List<FamilyVerdicts> of(Project project, ApproachHost host, List<Candidate> candidates) {
-        Project copy = ProjectFile.copy(project);
-        if (copy.getAerodrome() != null) {
-            copy.getAerodrome().getCircuits().forEach(circuit -> circuit.getAids().clear());
-        }
+    /** Runs the rules over a family that was proposed against what stands in the project. The project is not changed. */
+    public static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate) {
+        return new FamilyVerdicts(candidate, candidate.proposal().value().map(proposal -> outcomes(evaluation, proposal.aid(), candidate))
+                .orElse(List.of()));
+    }
+
+    private static List<Outcome> outcomes(ProjectEvaluation evaluation, ApproachAid proposed, Candidate candidate) {
+        ApproachAid aid = TrialCopies.of(proposed);
+        Project copy = Projects.project(aid).orElseThrow();
+        copy.getAerodrome().getCircuits().forEach(circuit -> circuit.getAids().clear());
         copy.setStage(Stage.DESIGN);
-        Projects.hosts(copy).forEach(place -> place.getAids().clear());
-        ApproachHost place = Projects.hosts(copy).get(Projects.hosts(project).indexOf(host));
-        EvaluationCache cache = new EvaluationCache();
-        List<FamilyVerdicts> verdicts = new ArrayList<>();
-        for (Candidate candidate : candidates) {
-            verdicts.add(new FamilyVerdicts(candidate, candidate.proposal().value()
-                    .map(proposal -> outcomes(copy, place, proposal.aid(), candidate, cache)).orElse(List.of())));
-        }
-        return verdicts;
-    }
-
-    private static List<Outcome> outcomes(Project copy, ApproachHost place, ApproachAid proposed, Candidate candidate,
-            EvaluationCache cache) {
-        ApproachAid aid = EcoreUtil.copy(proposed);
+        Projects.hosts(copy).forEach(host -> host.getAids().removeIf(stands -> stands != aid));
         Ids.elements(aid).forEach(element -> element.setId(null));
         aid.setRuleSetKey(candidate.rules().key() + ":" + candidate.rules().edition());
-        aid.setEquipment(proposed.getEquipment() == null ? null : copy.getAerodrome().getEquipmentTypes().stream()
-                .filter(type -> Objects.equals(type.getId(), proposed.getEquipment().getId())).findFirst().orElse(null));
-        place.getAids().clear();
-        place.getAids().add(aid);
         Ids.assign(aid, copy);
         Set<String> about = new HashSet<>();
         Ids.elements(aid).forEach(element -> about.add(element.getId()));
-        return Checks.run(ProjectEvaluation.of(copy, Optional.empty(), cache), rule -> true).outcomes().stream()
+        return Checks.run(evaluation.trial(copy, Optional.empty()), rule -> true).outcomes().stream()
                 .filter(outcome -> about.contains(outcome.elementId())).toList();
     }
 

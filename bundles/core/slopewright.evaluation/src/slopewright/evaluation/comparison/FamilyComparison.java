@@ -11,6 +11,7 @@ import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Side;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
@@ -32,20 +33,29 @@ public final class FamilyComparison {
         List<Candidate> candidates = new ArrayList<>();
         for (IndicatorFamily family : Families.all()) {
             if (host instanceof RunwayEnd ? family.atRunways() : family.atHelipads()) {
-                candidates.add(candidate(evaluation, host, family));
+                candidates.add(of(evaluation, host, family, Optional.empty()));
             }
         }
         return candidates;
     }
 
-    private static Candidate candidate(ProjectEvaluation evaluation, ApproachHost host, IndicatorFamily family) {
+    /**
+     * Proposes one family at a runway end or approach direction, as above.
+     *
+     * @param evaluation the evaluation of the project
+     * @param host       the runway end or approach direction
+     * @param family     the family
+     * @param side       the side on which it shall stand; empty for that of what stands there, else the left
+     * @return the candidate
+     */
+    public static Candidate of(ProjectEvaluation evaluation, ApproachHost host, IndicatorFamily family, Optional<Side> side) {
         List<AidEvaluation> there = evaluation.aidsOf(host);
         Optional<AidEvaluation> standing = there.stream().filter(aid -> family.key().equals(aid.aid().getFamilyKey())).findFirst();
         RuleSet own = standing.or(() -> there.stream().findFirst()).map(AidEvaluation::rules).orElse(evaluation.rules());
         Optional<RuleSet> covering = own.covers(family.ruleKey()) ? Optional.of(own)
                 : RuleSets.all().stream().filter(rules -> rules.covers(family.ruleKey())).findFirst()
                         .map(rules -> ProjectRules.of(evaluation.project(), Optional.of(rules.key() + ":" + rules.edition())));
-        FamilyProposal proposal = new FamilyProposal(evaluation, host, family, own, covering, standing);
+        FamilyProposal proposal = new FamilyProposal(evaluation, host, family, side, own, covering, standing);
         return proposal.candidate();
     }
 }

@@ -21,6 +21,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
+import slopewright.siting.Side;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
@@ -37,6 +38,7 @@ final class FamilyProposal {
     private final ProjectEvaluation evaluation;
     private final ApproachHost host;
     private final IndicatorFamily family;
+    private final Optional<Side> side;
     private final RuleSet own;
     private final Optional<RuleSet> covering;
     private final Optional<AidEvaluation> standing;
@@ -44,11 +46,12 @@ final class FamilyProposal {
     private final List<Message> open = new ArrayList<>();
     private final List<Message> remarks = new ArrayList<>();
 
-    FamilyProposal(ProjectEvaluation evaluation, ApproachHost host, IndicatorFamily family, RuleSet own, Optional<RuleSet> covering,
-            Optional<AidEvaluation> standing) {
+    FamilyProposal(ProjectEvaluation evaluation, ApproachHost host, IndicatorFamily family, Optional<Side> side, RuleSet own,
+            Optional<RuleSet> covering, Optional<AidEvaluation> standing) {
         this.evaluation = evaluation;
         this.host = host;
         this.family = family;
+        this.side = side;
         this.own = own;
         this.covering = covering;
         this.standing = standing;
@@ -97,7 +100,7 @@ final class FamilyProposal {
         if (used != own) {
             remarks.add(Message.of("comparison.other-rule-set", Words.name(own.key()), Words.name(used.key() + ":" + used.edition())));
         }
-        ProposedAid proposed = ProposedAid.of(evaluation, host, family, own, used, standing);
+        ProposedAid proposed = ProposedAid.of(evaluation, host, family, side, own, used, standing);
         remarks.addAll(proposed.remarks());
         AidEvaluation found = evaluation.propose(proposed.aid(), used);
         found.siting().orThrow();

@@ -45,12 +45,13 @@ record ProposedAid(ApproachAid aid, List<Message> remarks) {
     /**
      * Lays out one family.
      *
+     * @param side the side on which it shall stand; empty for that of what stands there
      * @param own  the rule set of the place
      * @param used the rule set that covers the family
      * @throws SitingException where no layout can be made
      */
-    static ProposedAid of(ProjectEvaluation evaluation, ApproachHost host, IndicatorFamily family, RuleSet own, RuleSet used,
-            Optional<AidEvaluation> standing) {
+    static ProposedAid of(ProjectEvaluation evaluation, ApproachHost host, IndicatorFamily family, Optional<Side> side, RuleSet own,
+            RuleSet used, Optional<AidEvaluation> standing) {
         List<Message> remarks = new ArrayList<>();
         ApproachAid aid;
         LensLevel level;
@@ -69,6 +70,7 @@ record ProposedAid(ApproachAid aid, List<Message> remarks) {
             }
             level = lensLevel(aid, first);
         }
+        side.ifPresent(wanted -> aid.setSide(AidSide.get(wanted.name())));
         remarks.add(level.message());
         Proposals.layOut(aid, used, level);
         remarks.add(Message.of(AidRequests.of(aid).ground().isPresent() ? "proposal.ground-measured" : "proposal.ground-level"));

@@ -121,16 +121,25 @@ final class AidFigures {
             return;
         }
         SurfaceComparison comparison = attempt.orThrow();
-        String open = comparison.uncompared().isEmpty() ? "" : "\n" + PropertyTexts.get("figure.uncompared", renderer.write(
-                Words.names(comparison.uncompared().stream().map(Uncompared::label).toList())));
         Optional<ObstacleComparison> governing = comparison.governing();
         if (governing.isPresent()) {
-            add("figure.margin", OutcomeTexts.signed(OptionalDouble.of(governing.get().marginM()), "m") + ", " + governing.get().label(),
-                    PropertyTexts.get("figure.margin.why", governing.get().label()) + open);
+            addMargin(comparison, OutcomeTexts.signed(OptionalDouble.of(governing.get().marginM()), "m") + ", " + governing.get().label(),
+                    PropertyTexts.get("figure.margin.why", governing.get().label()));
         } else {
             String none = PropertyTexts.get(comparison.isUnsurveyed() ? "figure.margin.unsurveyed" : "figure.margin.none");
-            add("figure.margin", none, none + open);
+            addMargin(comparison, none, none);
         }
+    }
+
+    /** What could not be compared stands in the figure itself: a margin without it would be taken for the whole truth. */
+    private void addMargin(SurfaceComparison comparison, String text, String why) {
+        if (comparison.uncompared().isEmpty()) {
+            add("figure.margin", text, why);
+            return;
+        }
+        String open = PropertyTexts.get("figure.uncompared", renderer.write(Words.names(comparison.uncompared().stream()
+                .map(Uncompared::label).toList())));
+        add("figure.margin", open + " " + text, open + "\n" + why);
     }
 
     private String length(double valueM) {

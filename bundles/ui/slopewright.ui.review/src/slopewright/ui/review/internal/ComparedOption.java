@@ -8,26 +8,23 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
-
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
-import slopewright.edit.AddAid;
+import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.edit.EditException;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
-import slopewright.evaluation.TrialCopies;
 import slopewright.evaluation.WheelClearance;
+import slopewright.evaluation.comparison.Candidate;
+import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.evaluation.comparison.OperationalContext;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
-import slopewright.model.Project;
 import slopewright.model.util.Ids;
-import slopewright.model.util.Projects;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
@@ -70,12 +67,12 @@ public record ComparedOption(String name, IndicatorFamily family, String ruleSet
         try {
             ApproachHost host = (ApproachHost) Ids.find(evaluation.project(), hostId)
                     .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
-            ApproachHost copy = TrialCopies.of(host);
-            Project project = Projects.project(copy).orElseThrow();
-            List.copyOf(Projects.aids(project)).forEach(EcoreUtil::delete);
-            AddAid edit = AddAid.solve(copy, family.key(), evaluation.rules(), side);
-            edit.execute();
-            return of(family.name(), evaluation, evaluation.trial(project, Optional.empty()), edit.aid());
+            Candidate candidate = FamilyComparison.of(evaluation, host, family, Optional.of(side));
+            if (candidate.siting().isEmpty()) {
+                return without(family.name(), evaluation, family, candidate.rules(), MessageTexts.of(Words.list(candidate.objections())));
+            }
+            return of(family.name(), candidate.proposal().orThrow(), FamilyVerdicts.of(evaluation, candidate).outcomes(),
+                    candidate.context());
         } catch (SitingException | EditException | IllegalArgumentException e) {
             return without(family.name(), evaluation, family, evaluation.rules(), MessageTexts.reason(e));
         }
@@ -97,7 +94,12 @@ public record ComparedOption(String name, IndicatorFamily family, String ruleSet
             if (!rules.covers(family.ruleKey())) {
                 return without(name, evaluation, family, rules, Messages.get("comparison.uncovered", family.name()));
             }
-            return of(name, evaluation, evaluation.trial(evaluation.project(), Optional.of(Preferences.nameOf(rules))), aid);
+            ProjectEvaluation trial = evaluation.trial(evaluation.project(), Optional.of(Preferences.nameOf(rules)));
+            AidEvaluation tried = trial.aid(aid);
+            Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
+            return of(name, tried, Checks.run(trial, rule -> true).outcomes().stream()
+                    .filter(outcome -> own.contains(outcome.elementId())).toList(),
+                    OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
         } catch (SitingException | IllegalArgumentException e) {
             return without(name, evaluation, family, rules, MessageTexts.reason(e));
         }
@@ -109,25 +111,19 @@ public record ComparedOption(String name, IndicatorFamily family, String ruleSet
                 OperationalContext.of(evaluation.project(), family, rules, family.unitCounts().get(0)));
     }
 
-    /** The circuits of a copy feed nothing any more, so that the project itself is asked what the option needs. */
-    private static ComparedOption of(String name, ProjectEvaluation evaluation, ProjectEvaluation trial, ApproachAid aid) {
-        AidEvaluation tried = trial.aid(aid);
-        IndicatorFamily family = tried.family().orElseThrow();
-        Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
-        CheckResult result = new CheckResult(tried.rules(), trial.project().getStage(), Checks.run(trial, rule -> true).outcomes().stream()
-                .filter(outcome -> own.contains(outcome.elementId())).toList());
+    private static ComparedOption of(String name, AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
         Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
         for (MarginKind kind : MarginKind.values()) {
-            OptionalDouble least = kind.leastM(tried, result.outcomes());
+            OptionalDouble least = kind.leastM(tried, outcomes);
             if (least.isPresent()) {
                 margins.put(kind, least.getAsDouble());
             }
         }
-        String why = MessageTexts.of(Words.list(result.outcomes().stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
+        String why = MessageTexts.of(Words.list(outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
                 .map(Outcome::title).distinct().toList()));
-        return new ComparedOption(name, family, Preferences.nameOf(tried.rules()), Optional.of(tried.siting().orThrow()),
-                tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(), margins, result.counts(), why,
-                OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
+        return new ComparedOption(name, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
+                Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
+                margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs);
     }
 
     /** Returns the least margin of a kind, metres; empty where nothing was measured. */
