@@ -144,7 +144,8 @@ class WindowDoorsTest {
         Patience.await("the section has a size", () -> view.canvas().section().isPresent() && section.world().widthPx() > 100);
         document.viewState().choose(aid(ROW).getId());
         Patience.pause(50);
-        Patience.await("the survey blocks are read", () -> document.evaluation().aid(aid(ROW)).obstacles().orThrow().uncompared().isEmpty());
+        Patience.await("the survey blocks are read",
+                () -> document.evaluation().aid(aid(ROW)).obstacles().orThrow().uncompared().isEmpty());
         List<String> drawn = section.texts();
         assertTrue(drawn.stream().anyMatch(text -> text.startsWith("MEHT 15")), drawn.toString());
         assertTrue(drawn.stream().anyMatch(text -> text.contains("wheels 9")), drawn.toString());
