@@ -28,6 +28,8 @@ record Corruption(String elementId, String label, String feature, Way way, Strin
         TIMES_THOUSAND(false),
         /** Out of every range. */
         ENORMOUS(false),
+        /** Not a number at all. */
+        NO_NUMBER(false),
         /** Feet entered as metres, or minutes as degrees. */
         UNIT_SLIP(false),
         /** Metres entered as feet, or degrees as minutes. */
@@ -49,10 +51,20 @@ record Corruption(String elementId, String label, String feature, Way way, Strin
             this.mayMove = mayMove;
         }
 
+        /** Returns whether it may be that the entry means the same as before: where it is gone, or says it with another word. */
+        boolean mayMean() {
+            return this == REMOVED || this == ZEROED || this == OTHER_WORD || this == ELEMENT_REMOVED || this == SWAPPED;
+        }
+
         /** Returns whether a result that moves, is rightly still met and stands listed is a reason not to find it. */
         boolean mayMove() {
             return mayMove;
         }
+    }
+
+    /** Returns the entry that is corrupted; all entries of an element that is taken out are one. */
+    String entry() {
+        return way == Way.ELEMENT_REMOVED ? elementId : elementId + " " + feature;
     }
 
     /** Returns one line for a list. */

@@ -24,6 +24,9 @@ import slopewright.model.util.Projects;
 final class Corruptions {
     private static final double FEET = 0.3048;
     private static final double MINUTES = 60;
+    private static final double KM_PER_NAUTICAL_MILE = 1.852;
+    private static final double SLIGHT_M = 0.05;
+    private static final double SLIGHT_DEG = 1 / MINUTES;
     private static final Map<String, String> EASILY_CONFUSED = Map.of("latitudeDeg", "longitudeDeg", "horizontalAccuracyM",
             "verticalAccuracyM", "eyeToWheelM", "eyeToAntennaM", "lengthM", "widthM", "alongM", "rightM", "minSettingDeg", "maxSettingDeg",
             "fatoLengthM", "safetyAreaWidthM", "hoverHeightM", "eyeAboveSkidsM");
@@ -87,10 +90,16 @@ final class Corruptions {
         set(element, attribute, Way.TIMES_TEN, number * 10);
         set(element, attribute, Way.TIMES_THOUSAND, number * 1000);
         set(element, attribute, Way.ENORMOUS, 1e300);
+        set(element, attribute, Way.NO_NUMBER, Double.NaN);
         set(element, attribute, Way.SLIGHTLY_OFF, number * 1.01);
         if (attribute.getName().endsWith("M")) {
             set(element, attribute, Way.UNIT_SLIP, number / FEET);
             set(element, attribute, Way.UNIT_SLIP_BACK, number * FEET);
+        } else if (attribute.getName().endsWith("Kt")) {
+            set(element, attribute, Way.UNIT_SLIP, number * KM_PER_NAUTICAL_MILE);
+            set(element, attribute, Way.UNIT_SLIP_BACK, number / KM_PER_NAUTICAL_MILE);
+        } else if (attribute.getName().endsWith("Ftmin")) {
+            set(element, attribute, Way.UNIT_SLIP, number * FEET / MINUTES);
         } else if (attribute.getName().endsWith("Deg") || attribute.getName().endsWith("Minutes")) {
             set(element, attribute, Way.UNIT_SLIP, number * MINUTES);
             set(element, attribute, Way.UNIT_SLIP_BACK, number / MINUTES);
@@ -117,7 +126,14 @@ final class Corruptions {
 
     private void swap(Identified element, EAttribute attribute) {
         next(element).filter(other -> other.eGet(attribute) != null)
-                .ifPresent(other -> exchange(element, attribute, other, attribute, Way.SWAPPED));
+                .ifPresent(other -> exchange(element, attribute, other, attribute, isSlight(attribute, element.eGet(attribute),
+                        other.eGet(attribute)) ? Way.SLIGHTLY_OFF : Way.SWAPPED));
+    }
+
+    /** Two lengths that a survey of levels cannot tell apart, or two angles within a minute, are a small change. */
+    private static boolean isSlight(EAttribute attribute, Object mine, Object theirs) {
+        double most = attribute.getName().endsWith("M") ? SLIGHT_M : attribute.getName().equals("settingDeg") ? SLIGHT_DEG : 0;
+        return mine instanceof Double from && theirs instanceof Double to && Math.abs(from - to) <= most;
     }
 
     private static java.util.Optional<EObject> next(Identified element) {

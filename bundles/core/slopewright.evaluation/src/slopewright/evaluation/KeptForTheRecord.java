@@ -1,20 +1,45 @@
 package slopewright.evaluation;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.model.Aerodrome;
+import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
+import slopewright.model.LightUnit;
+import slopewright.model.Obstacle;
+import slopewright.model.ProfilePoint;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+
 /**
- * Attributes of the model that no result rests on: they are kept and printed for the record, and the report names them so. Everything else
- * that the model holds is looked at by a result or a rule.
+ * What a project holds that no result rests on: attributes of the model that are kept and printed for the record alone, and elements that
+ * lie where nothing looks. The report names both. Everything else that the model holds is looked at by a result or a rule.
  */
 public final class KeptForTheRecord {
     private static final Set<String> FEATURES = Set.of("Named.name", "Named.remarks", "Project.revision", "Project.author",
             "Project.organisation", "Project.documentNumber", "Project.client", "Project.checkedBy", "Project.approvedBy",
-            "Obstacle.lighted", "Obstacle.source", "GroundLevel.source", "SurveyBlock.source", "BackgroundImage.source",
-            "BackgroundImage.opacityPercent", "BackgroundImage.hidden", "Runway.surface", "Runway.paved", "GlidePathAid.kind",
-            "MeasuredUnit.person", "MeasuredUnit.instrument", "Inspection.organisation", "ReviewNote.text",
-            "ReviewNote.person", "EquipmentType.massKg", "EquipmentType.supply", "Circuit.supply", "AeroplaneGroup.sharePercent");
+            "Obstacle.lighted", "Obstacle.source", "Obstacle.date", "GroundLevel.source", "GroundLevel.date", "SurveyBlock.source",
+            "SurveyBlock.date", "BackgroundImage.source", "BackgroundImage.date", "BackgroundImage.opacityPercent",
+            "BackgroundImage.hidden", "Runway.surface", "Runway.paved", "GlidePathAid.kind", "MeasuredUnit.person",
+            "MeasuredUnit.instrument", "MeasuredUnit.date", "Inspection.organisation", "ReviewNote.text",
+            "ReviewNote.person", "EquipmentType.massKg", "EquipmentType.supply", "Circuit.supply", "AeroplaneGroup.sharePercent",
+            "ValueConfirmation.source", "ValueConfirmation.person", "ValueConfirmation.date", "ValueConfirmation.edition",
+            "ValueConfirmation.clause", "ValueConfirmation.secondPerson", "ValueOverride.reason", "ValueOverride.person",
+            "ValueOverride.date", "MagneticVariation.source", "Aerodrome.verticalDatum", "Aerodrome.identifier");
+    private static final double GLIDE_PATH_REACH_M = 1000;
 
     private KeptForTheRecord() {
     }
@@ -27,5 +52,91 @@ public final class KeptForTheRecord {
     /** Returns the features, each as class and name joined by a dot. */
     public static Set<String> features() {
         return FEATURES;
+    }
+
+    /**
+     * Returns which features of a project that are kept for the record have a value, and how often.
+     *
+     * @param evaluation the project
+     * @return the features as class and name joined by a dot, in the order in which they come up
+     */
+    public static Map<String, Integer> entries(ProjectEvaluation evaluation) {
+        Map<String, Integer> found = new LinkedHashMap<>();
+        for (Identified element : Ids.elements(evaluation.project())) {
+            for (EAttribute attribute : element.eClass().getEAllAttributes()) {
+                if (contains(attribute) && element.eGet(attribute) != null) {
+                    found.merge(attribute.getEContainingClass().getName() + "." + attribute.getName(), 1, Integer::sum);
+                }
+            }
+        }
+        return found;
+    }
+
+    /**
+     * Returns the elements on which no result rests: runway ends and approaches without an aid, obstacles outside the obstacle surface of
+     * every aid, and points of a profile away from every unit and, on the centre line, from every electronic glide path.
+     *
+     * @param evaluation the project
+     * @return the elements in document order
+     */
+    public static List<Identified> elements(ProjectEvaluation evaluation) {
+        List<Identified> found = new ArrayList<>();
+        Aerodrome aerodrome = evaluation.project().getAerodrome();
+        if (aerodrome == null) {
+            return found;
+        }
+        for (Runway runway : aerodrome.getRunways()) {
+            found.addAll(centreLine(runway));
+            runway.getEnds().forEach(end -> found.addAll(siteProfile(end)));
+        }
+        Projects.hosts(evaluation.project()).stream().filter(host -> host.getAids().isEmpty()).forEach(found::add);
+        found.addAll(obstacles(evaluation, aerodrome));
+        return found;
+    }
+
+    private static List<Obstacle> obstacles(ProjectEvaluation evaluation, Aerodrome aerodrome) {
+        Set<Object> inside = new HashSet<>();
+        for (AidEvaluation aid : evaluation.aids()) {
+            Attempt<SurfaceComparison> compared = aid.obstacles();
+            compared.value().ifPresent(surface -> surface.inside().forEach(found -> inside.add(found.element())));
+            compared.value().ifPresent(surface -> surface.uncompared().forEach(left -> inside.add(left.element())));
+        }
+        return aerodrome.getObstacles().stream().filter(obstacle -> !inside.contains(obstacle)).toList();
+    }
+
+    private static List<ProfilePoint> siteProfile(RunwayEnd end) {
+        List<Double> used = end.getAids().stream().map(ApproachAid::getUnits).flatMap(List::stream).map(LightUnit::getAlongM)
+                .filter(Objects::nonNull).toList();
+        return away(end.getSiteProfile(), used);
+    }
+
+    private static List<ProfilePoint> centreLine(Runway runway) {
+        List<Double> used = new ArrayList<>();
+        for (RunwayEnd end : runway.getEnds()) {
+            double displaced = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
+            boolean first = runway.getEnds().get(0) == end;
+            if (end.getGlidePath() != null && (first || runway.getLengthM() != null)) {
+                double threshold = first ? displaced : runway.getLengthM() - displaced;
+                used.add(threshold);
+                used.add(threshold + (first ? GLIDE_PATH_REACH_M : -GLIDE_PATH_REACH_M));
+            }
+        }
+        return away(runway.getCentreLine(), used);
+    }
+
+    /** The points that are not next to a place that is looked at, nor between two of them. */
+    private static List<ProfilePoint> away(List<ProfilePoint> profile, List<Double> used) {
+        List<ProfilePoint> points = profile.stream().filter(point -> point.getChainageM() != null)
+                .sorted(Comparator.comparing(ProfilePoint::getChainageM)).toList();
+        Set<ProfilePoint> near = new HashSet<>();
+        for (int i = 1; i < points.size(); i++) {
+            double from = points.get(i - 1).getChainageM();
+            double to = points.get(i).getChainageM();
+            if (used.stream().anyMatch(at -> at >= from && at <= to)) {
+                near.add(points.get(i - 1));
+                near.add(points.get(i));
+            }
+        }
+        return profile.stream().filter(point -> !near.contains(point)).toList();
     }
 }

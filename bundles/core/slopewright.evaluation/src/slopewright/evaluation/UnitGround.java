@@ -1,6 +1,7 @@
 package slopewright.evaluation;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import slopewright.geometry.Profile;
 import slopewright.model.ApproachAid;
@@ -38,6 +39,17 @@ public final class UnitGround {
     /** Returns whether the ground is known. */
     public boolean isKnown() {
         return profile.isPresent();
+    }
+
+    /**
+     * Returns the height of the ground.
+     *
+     * @param alongM place along the runway, metres from the threshold
+     * @return metres above the threshold or the TLOF; empty beyond the ends of what was measured
+     */
+    public OptionalDouble heightM(double alongM) {
+        return profile.filter(ground -> ground.covers(alongM)).map(ground -> OptionalDouble.of(ground.heightAt(alongM)))
+                .orElseGet(OptionalDouble::empty);
     }
 
     /**

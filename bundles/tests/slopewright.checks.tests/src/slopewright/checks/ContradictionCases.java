@@ -145,8 +145,12 @@ final class ContradictionCases {
             sample.end().setDisplacedThresholdM(100.0);
         }));
         cases.add(RuleCase.of("DATA-19", Result.FAIL, "helipad", Bases::padSector, sample -> sample.pad().getPlace().setElevationM(90.0)));
-        cases.add(RuleCase.of("DATA-19", Result.NOT_APPLICABLE, "entered once", Bases::row,
-                sample -> sample.end().getThreshold().setElevationM(null)));
+        cases.add(RuleCase.of("DATA-19", Result.NOT_APPLICABLE, "entered once at each end", Bases::row, sample -> {
+            sample.end().getThreshold().setElevationM(null);
+            opposite(sample).getThreshold().setElevationM(null);
+        }));
+        cases.add(RuleCase.of("DATA-19", Result.FAIL, "at the end without an aid", Bases::row,
+                sample -> opposite(sample).getThreshold().setElevationM(99.0)));
         cases.add(RuleCase.of("DATA-20", Result.PASS, "the same", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-20", Result.FAIL, "a place above the top", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, 120).getPlaces().get(0).setElevationM(130.0)));
@@ -171,6 +175,7 @@ final class ContradictionCases {
         // From 98 m to 110 m over 2400 m the profile is at 100 m 400 m beyond the extremity.
         cases.add(RuleCase.of("DATA-24", Result.PASS, "rising, displaced by 400 m", Bases::row, sample -> {
             profile(sample, 98, 110);
+            opposite(sample).setThresholdElevationM(110.0);
             sample.end().setDisplacedThresholdM(400.0);
             sample.end().setExtremityElevationM(98.0);
         }));
@@ -233,8 +238,8 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-22", Result.PASS, "a second aid 50 m farther", Bases::row, sample -> second(sample, 50)));
         cases.add(RuleCase.of("DATA-22", Result.FAIL, "a second aid half a metre farther", Bases::row, sample -> second(sample, 0.5)));
         cases.add(RuleCase.of("DATA-27", Result.PASS, "1500 m", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-27", Result.PASS, "99 km", Bases::row, sample -> sample.obstacle("peak", -99_000, 0, 1000)));
-        cases.add(RuleCase.of("DATA-27", Result.FAIL, "101 km", Bases::row, sample -> sample.obstacle("peak", -101_000, 0, 1000)));
+        cases.add(RuleCase.of("DATA-27", Result.PASS, "49 km", Bases::row, sample -> sample.obstacle("peak", -49_000, 0, 1000)));
+        cases.add(RuleCase.of("DATA-27", Result.FAIL, "51 km", Bases::row, sample -> sample.obstacle("peak", -51_000, 0, 1000)));
         cases.add(RuleCase.of("DATA-27", Result.FAIL, "in the other hemisphere", Bases::row, sample -> {
             sample.onEarth();
             var place = sample.aerodrome().getObstacles().get(0).getPlaces().get(0);

@@ -38,6 +38,14 @@ class RuleContractTest {
             Map.entry("DATA-10", "what is missing is the finding"), Map.entry("DATA-18", "one entry contradicts nothing"),
             Map.entry("DATA-19", "one entry contradicts nothing"), Map.entry("DATA-20", "one entry contradicts nothing"),
             Map.entry("DATA-22", "an aid without units stands nowhere"), Map.entry("DATA-25", "a number that is not there is not wrong"),
+            Map.entry("DATA-40", "what is missing is the finding"), Map.entry("DATA-42", "one entry contradicts nothing"),
+            Map.entry("DATA-44", "one entry contradicts nothing"),
+            Map.entry("DATA-45", "what is missing is the finding"), Map.entry("DATA-46", "one entry contradicts nothing"),
+            Map.entry("DATA-47", "one entry contradicts nothing"), Map.entry("DATA-49", "one entry contradicts nothing"),
+            Map.entry("DATA-50", "what is missing is named elsewhere"), Map.entry("DATA-51", "one entry contradicts nothing"),
+            Map.entry("DATA-54", "one entry contradicts nothing"),
+            Map.entry("DATA-55", "one entry contradicts nothing"), Map.entry("DATA-59", "one entry contradicts nothing"),
+            Map.entry("DATA-60", "one entry contradicts nothing"), Map.entry("DATA-61", "one entry contradicts nothing"),
             Map.entry("DATA-26", "one entry contradicts nothing"), Map.entry("DATA-27", "what has no place is not far off"),
             Map.entry("REC-01", "a note that names nothing is about the whole"), Map.entry("REC-02", "what has no date is not wrong"),
             Map.entry("FAM-04", "the family is there"));
@@ -54,7 +62,8 @@ class RuleContractTest {
     static List<RuleCase> cases() {
         return Stream.of(DataCases.all(), ContradictionCases.all(), RowCases.all(), RowLevelCases.all(), ClearanceCases.all(),
                 ObstacleCases.all(), OtherFamilyCases.all(), RangeCases.all(), SignalCases.all(), BookCases.all(),
-                EquipmentCases.all(), CircuitCases.all(), InspectionCases.all(), SitingCases.all())
+                EquipmentCases.all(), CircuitCases.all(), InspectionCases.all(), SitingCases.all(),
+                PlausibleCases.all(), PlausibleUnitCases.all())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -19,13 +19,21 @@ class BookTest {
     @TempDir
     private Path folder;
 
+    /** The demonstration as it was before its values were confirmed. */
+    private Path open() throws IOException {
+        String text = Files.readString(DEMO);
+        String open = text.lines().filter(line -> !line.contains("<confirmations ")).reduce("", (all, line) -> all + line + "\n");
+        assertTrue(open.length() < text.length());
+        return Files.writeString(folder.resolve("open.slopewright"), open);
+    }
+
     private Path book() {
         return folder.resolve("book.csv");
     }
 
     @Test
     void valuesAreCollectedSignedAndTakenIntoAProject() throws IOException {
-        assertEquals(0, Words.run("book", book().toString(), "--collect", DEMO.toString()).code());
+        assertEquals(0, Words.run("book", book().toString(), "--collect", open().toString()).code());
         String collected = Files.readString(book());
         assertTrue(collected.contains("\n" + ROW), collected);
         String signed = collected.lines().map(line -> line.startsWith(ROW)
@@ -33,7 +41,7 @@ class BookTest {
                 .reduce("", (text, line) -> text + line + "\n");
         Files.writeString(book(), signed);
         Path changed = folder.resolve("changed.slopewright");
-        Words taken = Words.run("book", book().toString(), "--into", DEMO.toString(), "-o", changed.toString());
+        Words taken = Words.run("book", book().toString(), "--into", open().toString(), "-o", changed.toString());
         assertTrue(taken.out().contains("1 entries taken"), taken.out() + taken.err());
         String text = Files.readString(changed);
         assertTrue(text.contains("bookPath=\"book.csv\"") && text.contains("secondPerson=\"B. Bole\""), "the entry is carried along");
@@ -47,10 +55,10 @@ class BookTest {
 
     @Test
     void whatWasDecidedStaysWhenValuesAreCollectedAgain() throws IOException {
-        Words.run("book", book().toString(), "--collect", DEMO.toString());
+        Words.run("book", book().toString(), "--collect", open().toString());
         String decided = Files.readString(book()).replaceFirst("open,-,,", "rejected,-,not ours,");
         Files.writeString(book(), decided);
-        Words.run("book", book().toString(), "--collect", DEMO.toString());
+        Words.run("book", book().toString(), "--collect", open().toString());
         assertEquals(decided, Files.readString(book()));
     }
 

@@ -158,6 +158,7 @@ class MapExportTest {
         mast.setTopElevationM(mast.getTopElevationM() + 100);
         assertEquals(true, feature(map(project, 1000), "obstacle-2").properties().get("penetrates"));
         mast.setTopElevationM(null);
+        mast.getPlaces().get(0).setElevationM(null);
         MapFeature unknown = feature(map(project, 1000), "obstacle-2");
         assertNull(unknown.properties().get("penetrates"));
         assertTrue(unknown.properties().get("comparison").toString().contains("the top elevation of obstacle Windle mast is missing"));

@@ -16,12 +16,12 @@ import slopewright.siting.ElementNames;
 import slopewright.siting.site.SurveyPoints;
 
 /**
- * What was surveyed lies within a hundred kilometres of the aerodrome: farther, a sign, a digit or the grid of its coordinates is wrong,
- * and
- * it would be taken to lie outside every surface. Severity fail: what it is meant to be is compared with nothing.
+ * What was surveyed lies within fifty kilometres of the aerodrome, for the widest obstacle survey, Area 2 of Annex 15, reaches 45 km:
+ * farther, a sign, a digit or the grid of its coordinates is wrong, and it would be taken to lie outside every surface. Severity fail: what
+ * it is meant to be is compared with nothing.
  */
 public final class FarPlaceRule implements Rule {
-    private static final double FAR_M = 100_000;
+    private static final double FAR_M = 50_000;
 
     @Override
     public String id() {

@@ -11,7 +11,10 @@ import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 
-/** A rule about the data of runway ends and approach directions: it goes through those that have an aid. */
+/**
+ * A rule about the data of runway ends and approach directions: it goes through those that have an aid, and through the other end of their
+ * runway where it has a place or an elevation, for what is said there is a second statement about the runway.
+ */
 abstract class HostRule implements Rule {
     private final String id;
     private final Severity severity;
@@ -34,10 +37,15 @@ abstract class HostRule implements Rule {
     @Override
     public final void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
         for (ApproachHost host : Projects.hosts(evaluation.project())) {
-            if (!host.getAids().isEmpty()) {
+            if (!host.getAids().isEmpty() || isSecondStatement(host)) {
                 AidRule.guarded(host, outcomes, () -> check(host, outcomes));
             }
         }
+    }
+
+    private static boolean isSecondStatement(ApproachHost host) {
+        return host instanceof RunwayEnd end && (end.getThreshold() != null || end.getThresholdElevationM() != null)
+                && RunwayGeometry.opposite(end).filter(far -> !far.getAids().isEmpty()).isPresent();
     }
 
     /** Checks one runway end or approach direction. */

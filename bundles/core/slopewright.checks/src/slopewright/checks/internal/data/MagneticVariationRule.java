@@ -26,11 +26,12 @@ import slopewright.siting.site.SiteFrame;
 
 /**
  * A magnetic variation that was entered agrees with the model of the Earth's field to half a degree, which local disturbance and the age of
- * a chart rarely exceed. A warning: the obstacle surface rests on true bearings; a unit that is set by compass is off by the difference,
+ * a chart rarely exceed, and its annual change to a tenth of a degree. A warning: the obstacle surface rests on true bearings; a unit that is set by compass is off by the difference,
  * and its set-up card is not ready.
  */
 public final class MagneticVariationRule implements Rule {
     private static final double ALLOWED_DEG = 0.5;
+    private static final double ALLOWED_CHANGE_DEG = 0.1;
 
     @Override
     public String id() {
@@ -67,6 +68,11 @@ public final class MagneticVariationRule implements Rule {
         outcomes.about(entered).measured(Measure.atMost(apart, ALLOWED_DEG, "deg"))
                 .saying("compared", Words.degrees(brought), Words.name(day.toString()), Words.name(model.model()),
                         Words.degrees(model.declinationDeg()), Words.degrees(ALLOWED_DEG)).advising("correct").add();
+        if (entered.getAnnualChangeDeg() != null) {
+            outcomes.about(entered).measured(Measure.within(annual, model.annualChangeDeg(), ALLOWED_CHANGE_DEG, "deg"))
+                    .saying("change", Words.deg(annual), Words.name(model.model()), Words.deg(model.annualChangeDeg()),
+                            Words.deg(ALLOWED_CHANGE_DEG)).advising("correct").add();
+        }
     }
 
     private static Optional<SiteFrame.LatLon> place(Aerodrome aerodrome) {

@@ -12,6 +12,7 @@ import slopewright.checks.internal.UnitAt;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Transition;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
@@ -48,7 +49,9 @@ public final class TransitionSharpnessRule extends AidRule {
             OptionalDouble equipment = equipmentWidth(facts);
             if (width < 0 || equipment.isPresent() && width < equipment.getAsDouble() - Measure.ANGLE_DEG) {
                 outcomes.about(transition).met(false).saying(width < 0 ? "negative" : "sharper", unit.name(), Words.min(width),
-                        Words.min(equipment.orElse(0))).advising("enter").add();
+                        Words.min(equipment.orElse(0)),
+                        facts.aid().getEquipment() == null ? unit.name() : ElementNames.of(facts.aid().getEquipment()))
+                        .advising("enter").add();
                 continue;
             }
             outcomes.about(transition).measured(Measure.atMost(width, limit, "min")).resting(sharpness)

@@ -7,10 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
+import slopewright.evaluation.KeptForTheRecord;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Identified;
+import slopewright.model.ProfilePoint;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Siting;
 import slopewright.standards.Citation;
 import slopewright.standards.Source;
@@ -33,6 +40,7 @@ final class SourceChapter {
         toConfirm();
         overrides();
         confirmations();
+        record();
         html.section("values").table("fine", List.of(30, 9, 6, 27, 13, 15), "value", "number", "unit", "source", "known-as", "remark");
         used.values().forEach(use -> html.row(List.of(use.name(), words.plain(use.value()), ReportWords.unit(use.unit()).strip(),
                 use.citation().text(), known(use.citation()), use.citation().note())));
@@ -88,6 +96,23 @@ final class SourceChapter {
                     words.orUnknown(confirmation.getPerson()), words.orUnknown(confirmation.getDate())));
         }
         html.endTable();
+    }
+
+    /** What the project holds that no result rests on. */
+    private void record() {
+        html.section("record").paragraph("record-intro").table("fine", List.of(70, 30), "record-entry", "record-count");
+        KeptForTheRecord.entries(source.evaluation()).forEach((feature, count) -> html.row(List.of(words.term("record." + feature),
+                String.valueOf(count))));
+        html.endTable();
+        List<Identified> elements = KeptForTheRecord.elements(source.evaluation());
+        if (!elements.isEmpty()) {
+            html.paragraph("record-elements", Words.list(elements.stream().map(SourceChapter::name).toList()));
+        }
+    }
+
+    private static Argument name(Identified element) {
+        return element instanceof ProfilePoint point && point.getChainageM() != null ? Message.of("report.record-point",
+                Words.m(point.getChainageM()), ElementNames.of((Identified) point.eContainer())) : ElementNames.of(element);
     }
 
     private void documents(Collection<Siting.CitedUse> used) {

@@ -1,0 +1,60 @@
+package slopewright.checks.internal.plausible;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.AeroplaneGroup;
+import slopewright.siting.ElementNames;
+
+/**
+ * The heights of an aeroplane fit each other. On approach the eye is from 0.9 to 1.8 times as high above the path of the wheels as it
+ * stands above them on the ground, for the aeroplane flies nose up, or a little down; and the antenna of the glide path receiver is in the
+ * nose, lower than the eye by a fifth of that height at least and no lower than the wheels. A light aeroplane has its eye no more than
+ * 3.5 m above the path of its wheels (own bands). A warning: the heights are the operator's.
+ */
+public final class AeroplaneHeightsRule implements Rule {
+    private static final double LEAST_RATIO = 0.9;
+    private static final double MOST_RATIO = 1.8;
+    private static final double ANTENNA_RATIO = 0.2;
+    private static final double MOST_LIGHT_M = 3.5;
+
+    @Override
+    public String id() {
+        return "DATA-49";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        if (evaluation.project().getAerodrome() == null) {
+            return;
+        }
+        for (AeroplaneGroup group : evaluation.project().getAerodrome().getAeroplaneGroups()) {
+            Double standing = group.getStaticCockpitToWheelM();
+            Double flying = group.getEyeToWheelM();
+            Double antenna = group.getEyeToAntennaM();
+            if (standing != null && flying != null && standing > 0) {
+                outcomes.about(group).measured(Measure.between(flying / standing, LEAST_RATIO, MOST_RATIO, ""))
+                        .saying("wheels", ElementNames.of(group), Words.m(flying), Words.m(standing), Words.number(LEAST_RATIO),
+                                Words.number(MOST_RATIO)).advising("correct").add();
+            }
+            if (Boolean.TRUE.equals(group.getLightNonTurbojet()) && flying != null) {
+                outcomes.about(group).measured(Measure.atMost(flying, MOST_LIGHT_M, "m"))
+                        .saying("light", ElementNames.of(group), Words.m(flying), Words.m(MOST_LIGHT_M)).advising("correct").add();
+            }
+            Double eye = standing == null ? flying : standing;
+            if (antenna != null && eye != null && eye > 0) {
+                outcomes.about(group).measured(Measure.between(antenna / eye, ANTENNA_RATIO, 1, ""))
+                        .saying("antenna", ElementNames.of(group), Words.m(antenna), Words.m(eye), Words.number(ANTENNA_RATIO))
+                        .advising("correct").add();
+            }
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package slopewright.checks.internal.plausible;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
+import slopewright.model.ClearanceChoice;
+import slopewright.model.Circuit;
+import slopewright.model.SettingsForm;
+
+/**
+ * The slope that an aid names is the one that is wanted of the approach, and the one that its speed and its rate of descent make, to three
+ * minutes of arc, to which slopes are set (own band). Settings beside a glide path have one to go by, a chosen wheel clearance is entered,
+ * and a portable unit does not hang on a circuit without a battery. Severity fail: one of two entries is wrong, and the other decides.
+ */
+public final class ChosenSlopeRule extends AidRule {
+    private static final double SAME_DEG = 0.05;
+    private static final double FT_M = 0.3048;
+    private static final double KT_M_PER_MIN = 1852.0 / 60;
+
+    /** Made by the service loader. */
+    public ChosenSlopeRule() {
+        super("DATA-59", Severity.FAIL);
+    }
+
+    @Override
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        ApproachAid aid = facts.aid();
+        boolean any = false;
+        Double slope = aid.getSlopeDeg();
+        if (slope != null && facts.host().getDesiredSlopeDeg() != null) {
+            any = true;
+            double wanted = facts.host().getDesiredSlopeDeg();
+            outcomes.about(aid).measured(Measure.within(slope, wanted, SAME_DEG, "deg"))
+                    .saying("wanted", Words.deg(slope), Words.deg(wanted), Words.deg(SAME_DEG)).advising("correct").add();
+        }
+        if (slope != null && aid.getGroundSpeedKt() != null && aid.getDescentFtmin() != null && aid.getGroundSpeedKt() > 0) {
+            any = true;
+            double made = Math.toDegrees(Math.atan2(aid.getDescentFtmin() * FT_M, aid.getGroundSpeedKt() * KT_M_PER_MIN));
+            outcomes.about(aid).measured(Measure.within(slope, made, SAME_DEG, "deg"))
+                    .saying("descent", Words.deg(slope), Words.deg(made), Words.deg(SAME_DEG)).advising("correct").add();
+        }
+        any |= choice(aid.getSettings() == SettingsForm.GLIDE_PATH, facts.host().getGlidePath() != null, "settings", aid, outcomes);
+        any |= choice(aid.getClearance() == ClearanceChoice.CHOSEN, aid.getChosenClearanceM() != null, "clearance", aid, outcomes);
+        any |= choice(Boolean.TRUE.equals(aid.getPortable()) && facts.evaluation().project().getAerodrome().getCircuits().stream()
+                .anyMatch(circuit -> circuit.getAids().contains(aid)), hasBattery(facts), "portable", aid, outcomes);
+        if (!any) {
+            throw Stop.notApplicable(Message.of("data.nothing-to-compare"));
+        }
+    }
+
+    private static boolean hasBattery(AidFacts facts) {
+        return facts.evaluation().project().getAerodrome().getCircuits().stream()
+                .filter(circuit -> circuit.getAids().contains(facts.aid())).map(Circuit::getCapacityAh).anyMatch(found -> found != null);
+    }
+
+    private static boolean choice(boolean chosen, boolean there, String name, ApproachAid aid, OutcomeCollector outcomes) {
+        if (chosen) {
+            outcomes.about(aid).met(there).saying(there ? name : name + "-without").advising("choose").add();
+        }
+        return chosen;
+    }
+}

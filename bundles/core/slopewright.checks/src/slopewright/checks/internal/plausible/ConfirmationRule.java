@@ -1,0 +1,88 @@
+package slopewright.checks.internal.plausible;
+
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.ProjectRules;
+import slopewright.messages.Words;
+import slopewright.model.Project;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.ValueOverride;
+import slopewright.standards.CitedValue;
+import slopewright.standards.RuleSet;
+
+/**
+ * A confirmation names a value of a rule set with its very number and unit, once; another confirms nothing, and its author believes that
+ * it does. An override that changes a value more than fivefold, or its sign, has a wrong unit or digit (own band: no edition that was read
+ * differs from another by that much). A warning: what rests on the value says so itself.
+ */
+public final class ConfirmationRule implements Rule {
+    private static final double MOST_CHANGE = 5;
+
+    @Override
+    public String id() {
+        return "DATA-40";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Set<String> seen = new HashSet<>();
+        for (ValueConfirmation confirmation : evaluation.project().getConfirmations()) {
+            String fault = fault(evaluation.project(), confirmation, seen);
+            outcomes.about(confirmation).met(fault.isEmpty()).saying(fault.isEmpty() ? "fits" : fault,
+                    Words.name(confirmation.getValueKey()), Words.name(confirmation.getRuleSetKey()),
+                    Words.name(String.valueOf(confirmation.getValue())), Words.name(confirmation.getUnit())).advising("compare").add();
+        }
+        for (ValueOverride override : evaluation.project().getOverrides()) {
+            compare(evaluation, override, outcomes);
+        }
+    }
+
+    private static String fault(Project project, ValueConfirmation confirmation, Set<String> seen) {
+        String key = String.valueOf(confirmation.getValueKey());
+        String set = confirmation.getRuleSetKey();
+        Optional<RuleSet> rules = set == null || set.isBlank() ? Optional.empty() : ProjectRules.find(project, ProjectRules.stored(set));
+        if (rules.isEmpty()) {
+            return "no-rule-set";
+        }
+        OptionalDouble number = rules.get().confirmable(key);
+        if (number.isEmpty()) {
+            return "no-value";
+        }
+        String unit = rules.get().find(key).map(CitedValue::unit).orElse(null);
+        if (unit != null && !unit.equals(confirmation.getUnit())) {
+            return "unit";
+        }
+        if (!ProjectRules.confirms(rules.get(), confirmation)) {
+            return "number";
+        }
+        return seen.add(rules.get().key() + ":" + rules.get().edition() + " " + key) ? "" : "twice";
+    }
+
+    private static void compare(ProjectEvaluation evaluation, ValueOverride override, OutcomeCollector outcomes) {
+        String set = override.getRuleSetKey();
+        Optional<CitedValue> printed = (set == null || set.isBlank() ? Optional.of(evaluation.rules())
+                : ProjectRules.find(evaluation.project(), ProjectRules.stored(set)))
+                .flatMap(rules -> ProjectRules.find(evaluation.project(), rules.key() + ":" + rules.edition()))
+                .flatMap(rules -> rules.find(String.valueOf(override.getValueKey())));
+        if (printed.isEmpty() || printed.get().value() == 0 || override.getValue() == null) {
+            return;
+        }
+        double change = override.getValue() / printed.get().value();
+        outcomes.about(override).measured(Measure.between(change, 1 / MOST_CHANGE, MOST_CHANGE, ""))
+                .saying("override", Words.name(override.getValueKey()), Words.number(override.getValue()),
+                        Words.number(printed.get().value()), Words.number(MOST_CHANGE)).advising("compare").add();
+    }
+}

@@ -1,0 +1,59 @@
+package slopewright.checks.internal.plausible;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.EquipmentType;
+import slopewright.siting.ElementNames;
+
+/**
+ * The numbers of an equipment type fit each other: it can be set from a lower angle to a higher one, and the lower one is level or more
+ * than 0.2 degrees, below which it is minutes of arc that were entered; its supply may vary from half to the whole of its greatest voltage;
+ * a watt of its lamps gives no more than 500 candelas, and no less than one (own bands, wide around halogen lamps and diodes behind a
+ * lens). A warning: what rests on the numbers is compared with the rule set by rules of its own.
+ */
+public final class EquipmentRule implements Rule {
+    private static final double LEVEL_DEG = 0.2;
+    private static final double MOST_CD_PER_W = 500;
+    private static final double LEAST_CD_PER_W = 1;
+
+    @Override
+    public String id() {
+        return "DATA-55";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        if (evaluation.project().getAerodrome() == null) {
+            return;
+        }
+        for (EquipmentType type : evaluation.project().getAerodrome().getEquipmentTypes()) {
+            Double least = type.getMinSettingDeg();
+            Double most = type.getMaxSettingDeg();
+            if (least != null && most != null) {
+                boolean sound = least < most && (least == 0 || Math.abs(least) >= LEVEL_DEG) && least > -1;
+                outcomes.about(type).met(sound).saying(sound ? "settings" : "wrong-settings", ElementNames.of(type), Words.deg(least),
+                        Words.deg(most)).advising("correct").add();
+            }
+            if (type.getMinVoltageV() != null && type.getMaxVoltageV() != null) {
+                outcomes.about(type).measured(Measure.between(type.getMinVoltageV(), type.getMaxVoltageV() / 2, type.getMaxVoltageV(), "V"))
+                        .saying("voltage", ElementNames.of(type), Words.number(type.getMinVoltageV()),
+                                Words.number(type.getMaxVoltageV())).advising("correct").add();
+            }
+            if (type.getIntensityCd() != null && type.getLampPowerW() != null && type.getLampsPerUnit() != null) {
+                double perWatt = type.getIntensityCd() / (type.getLampPowerW() * type.getLampsPerUnit());
+                outcomes.about(type).measured(Measure.between(perWatt, LEAST_CD_PER_W, MOST_CD_PER_W, ""))
+                        .saying("intensity", ElementNames.of(type), Words.number(perWatt), Words.number(LEAST_CD_PER_W),
+                                Words.number(MOST_CD_PER_W)).advising("correct").add();
+            }
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package slopewright.checks.internal.plausible;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
+import slopewright.model.Place;
+import slopewright.siting.ElementNames;
+
+/**
+ * The places of an obstacle make what it is said to be: a point has one; the outline of an area does not cross itself and encloses more
+ * than a hundredth of the square of its length (own band: anything thinner is a line); a line does not come back to where it began.
+ * Severity fail: a place with a wrong digit moves the obstacle, and an area that is compared as a line leaves its middle out.
+ */
+public final class ObstacleShapeRule implements Rule {
+    private static final double THIN = 0.01;
+    private static final double OUTLINE = 0.5;
+
+    @Override
+    public String id() {
+        return "DATA-50";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.FAIL;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        if (evaluation.project().getAerodrome() == null) {
+            return;
+        }
+        List<Obstacle> obstacles = evaluation.project().getAerodrome().getObstacles();
+        boolean sound = true;
+        for (Obstacle obstacle : obstacles) {
+            String fault = fault(obstacle);
+            if (!fault.isEmpty()) {
+                sound = false;
+                outcomes.about(obstacle).met(false).saying(fault, ElementNames.of(obstacle), Words.count(obstacle.getPlaces().size()))
+                        .advising("correct").add();
+            }
+        }
+        if (sound && !obstacles.isEmpty()) {
+            outcomes.about(evaluation.project().getAerodrome()).met(true).saying("sound", Words.count(obstacles.size())).add();
+        }
+    }
+
+    private static String fault(Obstacle obstacle) {
+        if (obstacle.getKind() == ObstacleKind.POINT) {
+            return obstacle.getPlaces().size() > 1 ? "many" : "";
+        }
+        List<double[]> points = points(obstacle);
+        if (points.size() != obstacle.getPlaces().size() || points.size() < 2) {
+            return "";
+        }
+        if (obstacle.getKind() == ObstacleKind.LINE) {
+            return points.size() > 2 && apart(points.get(0), points.get(points.size() - 1)) < OUTLINE * length(points) ? "closed" : "";
+        }
+        if (isClosed(points)) {
+            points.remove(points.size() - 1);
+        }
+        if (crosses(points)) {
+            return "crossing";
+        }
+        double length = 0;
+        for (double[] from : points) {
+            for (double[] to : points) {
+                length = Math.max(length, apart(from, to));
+            }
+        }
+        return points.size() > 2 && area(points) < THIN * length * length ? "thin" : "";
+    }
+
+    private static boolean isClosed(List<double[]> points) {
+        return points.size() > 3 && apart(points.get(0), points.get(points.size() - 1)) == 0;
+    }
+
+    /** The places on a plane, in any unit: only ratios are compared. */
+    private static List<double[]> points(Obstacle obstacle) {
+        List<double[]> points = new ArrayList<>();
+        for (Place place : obstacle.getPlaces()) {
+            if (place.getLatitudeDeg() != null && place.getLongitudeDeg() != null) {
+                double shrink = Math.cos(Math.toRadians(obstacle.getPlaces().get(0).getLatitudeDeg() == null ? place.getLatitudeDeg()
+                        : obstacle.getPlaces().get(0).getLatitudeDeg()));
+                points.add(new double[] {place.getLongitudeDeg() * shrink, place.getLatitudeDeg()});
+            } else if (place.getEastM() != null && place.getNorthM() != null) {
+                points.add(new double[] {place.getEastM(), place.getNorthM()});
+            }
+        }
+        return points;
+    }
+
+    private static double apart(double[] from, double[] to) {
+        return Math.hypot(to[0] - from[0], to[1] - from[1]);
+    }
+
+    private static double length(List<double[]> points) {
+        double length = 0;
+        for (int i = 1; i < points.size(); i++) {
+            length += apart(points.get(i - 1), points.get(i));
+        }
+        return length;
+    }
+
+    private static double area(List<double[]> points) {
+        double twice = 0;
+        double[] origin = points.get(0);
+        for (int i = 0; i < points.size(); i++) {
+            double[] from = points.get(i);
+            double[] to = points.get((i + 1) % points.size());
+            twice += (from[0] - origin[0]) * (to[1] - origin[1]) - (to[0] - origin[0]) * (from[1] - origin[1]);
+        }
+        return Math.abs(twice) / 2;
+    }
+
+    private static boolean crosses(List<double[]> points) {
+        int count = points.size();
+        for (int i = 0; i < count; i++) {
+            for (int j = i + 2; j < count; j++) {
+                boolean neighbours = i == 0 && j == count - 1;
+                if (!neighbours && crosses(points.get(i), points.get(i + 1), points.get(j), points.get((j + 1) % count))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean crosses(double[] a, double[] b, double[] c, double[] d) {
+        return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+    }
+
+    private static double side(double[] from, double[] to, double[] point) {
+        return Math.signum((to[0] - from[0]) * (point[1] - from[1]) - (to[1] - from[1]) * (point[0] - from[0]));
+    }
+}

@@ -1,0 +1,95 @@
+package slopewright.checks.internal.plausible;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Argument;
+import slopewright.messages.Words;
+import slopewright.model.Aerodrome;
+import slopewright.model.Identified;
+import slopewright.model.ProfilePoint;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.siting.ElementNames;
+
+/**
+ * A profile goes on from point to point, no further than the runway and half a kilometre, and bends as ground does: from one point to the
+ * next no runway changes its gradient by more than five in a hundred (own band; Annex 14 Vol I, 3.1.15 allows 1.5 to 2), and no ground
+ * beside it by more than ten. A warning: what rests on a wrong point is measured by rules of its own where another entry says it again.
+ */
+public final class ProfileShapeRule implements Rule {
+    private static final double BEYOND_M = 500;
+    private static final double RUNWAY_PERCENT = 5;
+    private static final double GROUND_PERCENT = 10;
+    private static final double PERCENT = 100;
+
+    @Override
+    public String id() {
+        return "DATA-45";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.WARNING;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Aerodrome aerodrome = evaluation.project().getAerodrome();
+        if (aerodrome == null) {
+            return;
+        }
+        for (Runway runway : aerodrome.getRunways()) {
+            check(runway, runway, runway.getCentreLine(), "centre-line", RUNWAY_PERCENT, outcomes);
+            for (RunwayEnd end : runway.getEnds()) {
+                check(end, runway, end.getSiteProfile(), "site-profile", GROUND_PERCENT, outcomes);
+            }
+        }
+    }
+
+    private static void check(Identified element, Runway runway, List<ProfilePoint> profile, String what, double mostPercent,
+            OutcomeCollector outcomes) {
+        if (profile.isEmpty()) {
+            return;
+        }
+        Argument name = Words.term("profile." + what);
+        List<ProfilePoint> points = new ArrayList<>(profile);
+        for (ProfilePoint point : profile) {
+            if (point.getChainageM() == null || point.getElevationM() == null) {
+                points.remove(point);
+                outcomes.about(point).met(false).saying("incomplete", name, ElementNames.of(element)).advising("correct").add();
+            }
+        }
+        double most = (runway.getLengthM() == null ? Double.MAX_VALUE / 2 : runway.getLengthM()) + BEYOND_M;
+        double steepest = 0;
+        List<Double> gradients = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            ProfilePoint point = points.get(i);
+            double chainage = point.getChainageM();
+            if (chainage < -BEYOND_M || chainage > most || i > 0 && chainage <= points.get(i - 1).getChainageM()) {
+                outcomes.about(point).met(false).saying("out-of-order", name, ElementNames.of(element), Words.m(chainage))
+                        .advising("correct").add();
+                return;
+            }
+            if (i > 0) {
+                ProfilePoint before = points.get(i - 1);
+                gradients.add((point.getElevationM() - before.getElevationM()) / (chainage - before.getChainageM()) * PERCENT);
+            }
+        }
+        for (int i = 1; i < gradients.size(); i++) {
+            steepest = Math.max(steepest, Math.abs(gradients.get(i) - gradients.get(i - 1)));
+        }
+        if (!gradients.isEmpty()) {
+            double first = gradients.size() == 1 ? Math.abs(gradients.get(0)) : steepest;
+            outcomes.about(element).measured(Measure.atMost(first, mostPercent, "%"))
+                    .step("gradients", Words.list(gradients.stream().map(Words::percent).toList()))
+                    .saying("bends", name, ElementNames.of(element), Words.percent(first), Words.percent(mostPercent)).advising("correct")
+                    .add();
+        }
+    }
+}

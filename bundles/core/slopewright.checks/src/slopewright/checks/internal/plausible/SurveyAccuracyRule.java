@@ -1,0 +1,63 @@
+package slopewright.checks.internal.plausible;
+
+import java.util.List;
+import java.util.Objects;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.Aerodrome;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleSurvey;
+import slopewright.siting.ElementNames;
+
+/**
+ * An obstacle that names the source and the date of an obstacle survey was surveyed as accurately as that one, to two fifths (own band): a
+ * survey has one class of accuracy. Severity fail: the accuracy is added to the obstacle, so one that is too good hides a penetration.
+ */
+public final class SurveyAccuracyRule implements Rule {
+    private static final double MOST_RATIO = 1.4;
+
+    @Override
+    public String id() {
+        return "DATA-61";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.FAIL;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Aerodrome aerodrome = evaluation.project().getAerodrome();
+        if (aerodrome == null) {
+            return;
+        }
+        for (Obstacle obstacle : aerodrome.getObstacles()) {
+            List<ObstacleSurvey> surveys = aerodrome.getObstacleSurveys().stream().filter(survey -> isOf(obstacle, survey)).toList();
+            if (surveys.size() == 1) {
+                ObstacleSurvey survey = surveys.get(0);
+                compare(obstacle, survey, "horizontal", obstacle.getHorizontalAccuracyM(), survey.getHorizontalAccuracyM(), outcomes);
+                compare(obstacle, survey, "vertical", obstacle.getVerticalAccuracyM(), survey.getVerticalAccuracyM(), outcomes);
+            }
+        }
+    }
+
+    private static boolean isOf(Obstacle obstacle, ObstacleSurvey survey) {
+        return obstacle.getSource() != null && obstacle.getDate() != null && Objects.equals(obstacle.getSource(), survey.getSource())
+                && Objects.equals(obstacle.getDate(), survey.getDate());
+    }
+
+    private static void compare(Obstacle obstacle, ObstacleSurvey survey, String what, Double own, Double ofSurvey,
+            OutcomeCollector outcomes) {
+        if (own != null && ofSurvey != null && ofSurvey > 0) {
+            outcomes.about(obstacle).measured(Measure.between(own / ofSurvey, 1 / MOST_RATIO, MOST_RATIO, ""))
+                    .saying(what, ElementNames.of(obstacle), Words.m(own), ElementNames.of(survey), Words.m(ofSurvey))
+                    .advising("correct").add();
+        }
+    }
+}

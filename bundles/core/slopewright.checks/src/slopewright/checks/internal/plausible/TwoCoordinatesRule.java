@@ -1,0 +1,77 @@
+package slopewright.checks.internal.plausible;
+
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidRule;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Words;
+import slopewright.model.Identified;
+import slopewright.model.Place;
+import slopewright.model.util.Ids;
+import slopewright.siting.ElementNames;
+import slopewright.siting.site.AerodromePlaces;
+import slopewright.siting.site.SiteFrame;
+
+/**
+ * A place that is entered in the grid of the aerodrome and in latitude and longitude is one place, to two metres, as survey and grid leave
+ * it (own band). A place has both halves of its coordinates. Severity fail: one of the two is wrong, and only one is read.
+ */
+public final class TwoCoordinatesRule implements Rule {
+    private static final double SAME_M = 2;
+    private static final double M_PER_DEG = 111_320;
+
+    @Override
+    public String id() {
+        return "DATA-52";
+    }
+
+    @Override
+    public Severity severity() {
+        return Severity.FAIL;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        if (evaluation.project().getAerodrome() == null) {
+            return;
+        }
+        for (Identified element : Ids.elements(evaluation.project().getAerodrome())) {
+            if (element instanceof Place place) {
+                AidRule.guarded(place, outcomes, () -> check(evaluation, place, outcomes));
+            }
+        }
+    }
+
+    private static void check(ProjectEvaluation evaluation, Place place, OutcomeCollector outcomes) {
+        boolean geodetic = place.getLatitudeDeg() != null && place.getLongitudeDeg() != null;
+        boolean half = (place.getLatitudeDeg() == null) != (place.getLongitudeDeg() == null)
+                || (place.getEastM() == null) != (place.getNorthM() == null);
+        if (half) {
+            outcomes.about(place).met(false).saying("half", ElementNames.of((Identified) place.eContainer())).advising("correct").add();
+            return;
+        }
+        AerodromePlaces places = AerodromePlaces.of(evaluation.project().getAerodrome());
+        if (!geodetic || place.getEastM() == null || places.isPlane() || !places.hasGrid()) {
+            return;
+        }
+        Place grid = EcoreUtil.copy(place);
+        grid.setLatitudeDeg(null);
+        grid.setLongitudeDeg(null);
+        Optional<SiteFrame.LatLon> read = places.latLon(grid);
+        if (read.isPresent()) {
+            double north = (place.getLatitudeDeg() - read.get().latitudeDeg()) * M_PER_DEG;
+            double east = (place.getLongitudeDeg() - read.get().longitudeDeg()) * M_PER_DEG
+                    * Math.cos(Math.toRadians(read.get().latitudeDeg()));
+            double apart = Math.hypot(north, east);
+            outcomes.about(place).measured(Measure.atMost(apart, SAME_M, "m"))
+                    .saying("compared", ElementNames.of((Identified) place.eContainer()), Words.m(apart), Words.m(SAME_M))
+                    .advising("correct").add();
+        }
+    }
+}

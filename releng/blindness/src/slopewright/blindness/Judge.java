@@ -1,0 +1,187 @@
+package slopewright.blindness;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+import org.eclipse.emf.ecore.EObject;
+
+import slopewright.blindness.Corruption.Way;
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.evaluation.KeptForTheRecord;
+import slopewright.messages.Argument;
+import slopewright.model.Aerodrome;
+import slopewright.model.ApproachHost;
+import slopewright.model.Helipad;
+import slopewright.model.Identified;
+import slopewright.model.LightUnit;
+import slopewright.model.Project;
+import slopewright.model.Runway;
+import slopewright.model.ValueConfirmation;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
+import slopewright.standards.Citation;
+
+/**
+ * Says of one corruption whether it was found, or why it need not be. A reason is only given where the results before and after prove it.
+ */
+final class Judge {
+    /** What became of a corruption. */
+    enum Reason {
+        /** Something that was met is not met or to clear up, and names the element, what holds it or what it holds. */
+        FOUND,
+        /** The report lists the entry, or the element, as one on which no result rests, and no figure and no verdict moves. */
+        FOR_THE_RECORD,
+        /**
+         * No figure, no verdict and nothing that is exported moves, although the entry is read: another corruption of the same entry is
+         * found. So a second statement stands for what is taken out, and another word says the same here.
+         */
+        MEANS_THE_SAME,
+        /** A figure that stands listed before and after moves and is still met; for small changes and other words alone. */
+        LISTED_AND_MET,
+        /** Something is open that does not name the element: the reader is warned, but not told where. */
+        UNNAMED,
+        /** None of these. */
+        NONE
+    }
+
+    /** Says that a project has not come to the stage of a rule. */
+    private static final String NOT_YET = "outcome.later-stage";
+
+    private final Project project;
+    private final TreeMap<String, String> figures;
+    private final TreeMap<String, String> made;
+    private final TreeMap<String, String> listed;
+    private final Set<String> away;
+    private final List<String> aids;
+    private final List<String> exports;
+
+    Judge(Project project, Results before) {
+        this.project = project;
+        figures = before.figures(outcome -> true);
+        made = before.figures(Judge::isMade);
+        listed = before.figures(Judge::isListed);
+        away = before.away();
+        aids = before.aids();
+        exports = before.exports();
+    }
+
+    /** Carries a corruption out, judges it, and mends it. */
+    Reason judge(Corruption corruption, List<Corruption> ofSameEntry) {
+        Reason reason = judge(corruption);
+        if (reason == Reason.MEANS_THE_SAME && (!corruption.way().mayMean() || ofSameEntry.stream()
+                .noneMatch(another -> judge(another) == Reason.FOUND))) {
+            return Reason.NONE;
+        }
+        return reason;
+    }
+
+    private Reason judge(Corruption corruption) {
+        Set<String> ids = new HashSet<>();
+        Set<String> names = new HashSet<>();
+        name(corruption, ids, names);
+        corruption.carryOut().run();
+        try {
+            name(corruption, ids, names);
+            return judge(corruption, ids, names);
+        } finally {
+            corruption.undo().run();
+        }
+    }
+
+    /** What an outcome may be about, and by what it may be called, to name the element. The holders of all things name nothing. */
+    private void name(Corruption corruption, Set<String> ids, Set<String> names) {
+        Ids.find(project, corruption.elementId()).ifPresent(element -> {
+            ids.add(element.getId());
+            if (!(element instanceof LightUnit)) {
+                names.add(Projects.label(element));
+            }
+            names.addAll(Results.names(ElementNames.of(element)).stream().filter(name -> name.length() > 2).toList());
+            for (EObject holder = element.eContainer(); holder != null && !(holder instanceof Aerodrome)
+                    && !(holder instanceof Project); holder = holder.eContainer()) {
+                ids.add(((Identified) holder).getId());
+                if (!(holder instanceof LightUnit)) {
+                    names.add(Projects.label((Identified) holder));
+                }
+                if (holder instanceof Runway runway) {
+                    runway.getEnds().forEach(end -> ids.add(end.getId()));
+                }
+                if (holder instanceof ApproachHost || holder instanceof Helipad) {
+                    Ids.elements((Identified) holder).forEach(part -> ids.add(part.getId()));
+                }
+            }
+            if (element instanceof ValueConfirmation confirmation) {
+                names.add(String.valueOf(confirmation.getValueKey()));
+            }
+            if (element.eContainer() instanceof Aerodrome || element.eContainer() instanceof Project) {
+                ids.add(((Identified) element.eContainer()).getId());
+            }
+            Ids.elements(element).forEach(part -> ids.add(part.getId()));
+        });
+    }
+
+    private Reason judge(Corruption corruption, Set<String> ids, Set<String> names) {
+        Results after;
+        try {
+            after = Results.of(project);
+        } catch (IllegalArgumentException e) {
+            return Reason.FOUND;
+        }
+        if (corruption.way() == Way.ELEMENT_REMOVED && !after.open().isEmpty()) {
+            return Reason.FOUND;
+        }
+        if (after.open().stream().anyMatch(outcome -> ids.contains(outcome.elementId()) || isNamed(outcome, names))) {
+            return Reason.FOUND;
+        }
+        if (!after.open().isEmpty()) {
+            return Reason.UNNAMED;
+        }
+        TreeMap<String, String> now = after.figures(outcome -> true);
+        boolean still = aids.equals(after.aids());
+        if (still && made.equals(after.figures(Judge::isMade))
+                && (KeptForTheRecord.features().contains(corruption.feature()) || isAway(corruption))) {
+            return Reason.FOR_THE_RECORD;
+        }
+        if (still && now.equals(figures) && exports.equals(after.exports())) {
+            return Reason.MEANS_THE_SAME;
+        }
+        boolean moved = !still || moves(after.figures(Judge::isListed));
+        return corruption.way().mayMove() && moved ? Reason.LISTED_AND_MET : Reason.NONE;
+    }
+
+    /** Whether the report lists the element, or what holds it, as one on which no result rests. */
+    private boolean isAway(Corruption corruption) {
+        return away.contains(corruption.elementId()) || Ids.find(project, corruption.elementId()).map(EObject::eContainer)
+                .filter(holder -> holder instanceof Identified part && away.contains(part.getId())).isPresent();
+    }
+
+    private static boolean isNamed(Outcome outcome, Set<String> names) {
+        Set<String> said = new HashSet<>(Results.names(outcome.message()));
+        for (Argument missing : outcome.missing()) {
+            said.addAll(Results.names(missing));
+        }
+        outcome.citations().stream().filter(Citation::toConfirm).forEach(citation -> said.add(citation.key()));
+        said.retainAll(names);
+        String sentence = outcome.explanation().english();
+        return !said.isEmpty() || names.stream().anyMatch(name -> name.contains(" ") && sentence.contains(name));
+    }
+
+    /** What a result is made of, or a verdict about it; not whether an entry can be true. */
+    private static boolean isMade(Outcome outcome) {
+        return !Results.isPlausibility(outcome);
+    }
+
+    /** What stands listed with its figure: met, or not at this stage. */
+    private static boolean isListed(Outcome outcome) {
+        return outcome.verdict() == Verdict.MET || outcome.message().key().equals(NOT_YET);
+    }
+
+    private boolean moves(Map<String, String> after) {
+        return after.entrySet().stream().anyMatch(entry -> listed.containsKey(entry.getKey())
+                && !listed.get(entry.getKey()).equals(entry.getValue()));
+    }
+}
