@@ -26,8 +26,8 @@ import slopewright.siting.site.SiteFrame;
 
 /**
  * A magnetic variation that was entered agrees with the model of the Earth's field to half a degree, which local disturbance and the age of
- * a chart rarely exceed, and its annual change to a tenth of a degree. A warning: the obstacle surface rests on true bearings; a unit that is set by compass is off by the difference,
- * and its set-up card is not ready.
+ * a chart rarely exceed, and its annual change to a tenth of a degree. A warning: the obstacle surface rests on true bearings; a unit that
+ * is set by compass is off by the difference, and its set-up card is not ready.
  */
 public final class MagneticVariationRule implements Rule {
     private static final double ALLOWED_DEG = 0.5;
