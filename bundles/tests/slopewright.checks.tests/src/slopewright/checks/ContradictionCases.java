@@ -120,7 +120,10 @@ final class ContradictionCases {
                 sample -> sample.end().setDisplacedThresholdM(150.0)));
         cases.add(RuleCase.of("DATA-18", Result.NOT_APPLICABLE, "no landing distance", Bases::row,
                 sample -> sample.end().setLandingDistanceM(null)));
-        cases.add(RuleCase.of("DATA-26", Result.NOT_APPLICABLE, "no strip", Bases::row, sample -> sample.runway().setStripWidthM(null)));
+        cases.add(RuleCase.of("DATA-26", Result.NOT_APPLICABLE, "no strip", Bases::row, sample -> {
+            sample.runway().setStripWidthM(null);
+            sample.runway().setStripLengthM(null);
+        }));
         cases.add(RuleCase.of("DATA-26", Result.PASS, "a strip of 280 m", Bases::row, sample -> sample.runway().setStripWidthM(280.0)));
         cases.add(RuleCase.of("DATA-26", Result.FAIL, "a strip of 40 m", Bases::row, sample -> sample.runway().setStripWidthM(40.0)));
         cases.add(RuleCase.of("DATA-26", Result.FAIL, "a strip shorter than the runway", Bases::row,

@@ -120,6 +120,7 @@ final class Sample {
         runway.setLengthM(2400.0);
         runway.setCodeNumber(4);
         runway.setStripWidthM(280.0);
+        runway.setStripLengthM(2520.0);
         runway.setObjectFreeWidthM(40.0);
         runway.setObjectFreeSource("a case");
         RunwayEnd end = MAKE.createRunwayEnd();

@@ -33,6 +33,7 @@ final class SitingCases {
         cases.add(RuleCase.of("UNIT-08", Result.PASS, "frangible in the strip", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("UNIT-08", Result.FAIL, "one rigid in the strip, 75 m wide", Bases::row, sample -> rigid(sample, 75.0)));
         cases.add(RuleCase.of("UNIT-08", Result.PASS, "rigid beside the strip, 74.9 m wide", Bases::row, sample -> rigid(sample, 74.9)));
+        cases.add(RuleCase.of("UNIT-08", Result.NOT_EVALUATED, "no length", Bases::row, sample -> sample.runway().setStripLengthM(null)));
         cases.add(RuleCase.of("UNIT-08", Result.NOT_EVALUATED, "no width", Bases::row, sample -> sample.runway().setStripWidthM(null)));
         cases.add(RuleCase.of("UNIT-08", Result.NOT_EVALUATED, "not known whether frangible", Bases::row,
                 sample -> sample.unit(0).setFrangible(null)));

@@ -241,6 +241,18 @@ class CheckTest {
         assertEquals(2, Words.run("check", GOOD, "--stage", "later").code());
     }
 
+    /** A red with y = 0.330 where 0.320 is allowed is not met before equipment is asked for, and exits 1 whatever weight was asked for. */
+    @Test
+    void whatWasEnteredWronglyIsNotMetAtEveryStage() throws IOException {
+        Path amber = Files.writeString(folder.resolve("amber.slopewright"),
+                Files.readString(Path.of(GOOD)).replace("redChromaticityY=\"0.315\"", "redChromaticityY=\"0.33\""));
+        for (String stage : List.of("design", "set-up", "operation")) {
+            Words words = Words.run("check", amber.toString(), "--stage", stage, "--rules", "EQUIP-03", "--fail-on", "fail");
+            assertEquals(1, words.code(), stage + words.out());
+            assertTrue(words.out().contains("not met        fail     EQUIP-03"), words.out());
+        }
+    }
+
     /** A name with a line break and an escape sequence prints nothing of its own. */
     @Test
     void aNameForgesNoLine() throws IOException {

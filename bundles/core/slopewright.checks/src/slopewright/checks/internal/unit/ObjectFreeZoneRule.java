@@ -16,8 +16,7 @@ import slopewright.siting.ElementNames;
 
 /**
  * No unit stands in the zone beside the centre line that is kept free of every object. Its width is that which the aerodrome or the
- * authority gives, entered with its source; zero where there is none. Severity fail: an aeroplane that leaves the runway strikes the
- * unit.
+ * authority gives, entered with its source. Severity fail: an aeroplane that leaves the runway strikes the unit.
  */
 public final class ObjectFreeZoneRule extends AidRule {
     /** Made by the service loader. */
