@@ -35,8 +35,8 @@ record RowLayout(String name, LengthRange edge, LengthRange spacing) {
         layouts.add(new RowLayout("usual", edge, spacing));
         boolean lowCode = facts.runway().map(Runway::getCodeNumber).filter(code -> code <= 2).isPresent();
         if (lowCode && facts.hasLength("reduced-unit-spacing")) {
-            layouts.add(new RowLayout("reduced", fromReduced(facts.length("reduced-inner-unit-to-edge"), closer, edge),
-                    around(facts, "reduced-unit-spacing")));
+            layouts.add(new RowLayout("reduced", fromReduced(facts.length("reduced-inner-unit-to-edge"),
+                    facts.length("reduced-inner-unit-to-edge-tolerance"), edge), around(facts, "reduced-unit-spacing")));
         }
         if (lowCode && facts.hasLength("small-runway-inner-unit-to-edge")) {
             layouts.add(new RowLayout("small-runway",
@@ -45,14 +45,14 @@ record RowLayout(String name, LengthRange edge, LengthRange spacing) {
         if (facts.hasLength("enlarged-unit-spacing")) {
             LengthRange enlarged = around(facts, "enlarged-unit-spacing");
             layouts.add(new RowLayout("longer-range", edge, enlarged));
-            layouts.add(new RowLayout("conversion", LengthRange.around(facts.length("enlarged-inner-unit-to-edge"), closer, further),
-                    enlarged));
+            layouts.add(new RowLayout("conversion", around(facts, "enlarged-inner-unit-to-edge"), enlarged));
         }
         return layouts;
     }
 
     private static LengthRange around(AidFacts facts, String name) {
-        return LengthRange.around(facts.length(name), facts.length("unit-spacing-tolerance"), facts.length("unit-spacing-tolerance"));
+        CitedValue tolerance = facts.length(name + "-tolerance");
+        return LengthRange.around(facts.length(name), tolerance, tolerance);
     }
 
     /** The reduced layout has its distance as the least one (Fig 5-19 f), so that it reaches up to the usual one. */
