@@ -62,6 +62,18 @@ public record UnitPlan(String id, int bar, FramePoint place, double settingDeg, 
         return distance > 0 ? Angles.elevationDeg(eye.heightM() - place.heightM(), distance) : Double.NaN;
     }
 
+    /**
+     * Returns by how much an eye is to the side of the unit's axis.
+     *
+     * @param eye the eye
+     * @return decimal degrees, to the right as the pilot sees it; over 90 either way where the eye is behind
+     */
+    public double offAxisDeg(FramePoint eye) {
+        double turn = Math.toRadians(azimuthDeg);
+        double side = (eye.rightM() - place.rightM()) * Math.cos(turn) - (eye.alongM() - place.alongM()) * Math.sin(turn);
+        return Math.toDegrees(Math.atan2(side, axisDistanceM(eye)));
+    }
+
     /** Returns what the unit shows at an elevation in decimal degrees: at an edge what is below it, but nothing at a cut-off. */
     public Light lightAt(double elevationDeg) {
         if (edges.isEmpty() || Double.isNaN(elevationDeg)) {

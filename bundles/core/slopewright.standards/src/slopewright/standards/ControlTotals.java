@@ -1,5 +1,6 @@
 package slopewright.standards;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -25,11 +26,15 @@ final class ControlTotals {
                     band -> DoubleStream.of(band.fromM(), band.belowM(), band.distanceM()).filter(Double::isFinite)));
             case "table.crossing-height" -> sum(tables.crossingHeight(), table -> table.groups().stream().flatMapToDouble(
                     group -> DoubleStream.of(group.cockpitToWheelFt(), group.crossingHeightFt(), group.aboveFt(), group.belowFt())));
-            case "table.photometry" -> tables.photometry().isEmpty() ? OptionalDouble.empty()
-                    : OptionalDouble.of(tables.photometry().stream().flatMap(table -> table.contours().stream()).flatMapToDouble(
-                            contour -> DoubleStream.of(contour.intensityCd(), contour.azimuthDeg(), contour.elevationDeg())).sum());
-            default -> OptionalDouble.empty();
+            default -> figure(tables.photometry().stream().filter(table -> table.citation().key().equals(key)).toList());
         };
+    }
+
+    private static OptionalDouble figure(List<PhotometryTable> tables) {
+        return tables.isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(tables.stream().flatMap(table -> table.contours().stream()).flatMapToDouble(
+                        contour -> DoubleStream.of(contour.intensityCd(), contour.azimuthDeg(),
+                                contour.shape() == PhotometryTable.Shape.AZIMUTH ? 0 : contour.elevationDeg())).sum());
     }
 
     private static DoubleStream row(SurfaceTable.Row row) {

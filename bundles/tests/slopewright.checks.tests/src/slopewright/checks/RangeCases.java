@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * Cases of the rules about range. The limits are worked out from Allard's law turned round, I = E d² exp(d ln 20 / V), with V = 30 km
- * and E = 1e-4 lx by day: 14 227 cd for 8 km, 7 436 cd for 3.4 NM and 70.2 cd for half a mile. At night E = 8e-7 lx asks for less.
+ * and E = 1e-4 lx by day: 14 227 cd for 8 km, 7 436 cd for 3.4 NM and 70.2 cd for half a mile. Another text asks for E = 4.1e-4 lx, 4.1
+ * times as much: 58 331 cd, 30 488 cd and 288 cd; between the two nobody knows. At night E = 8e-7 lx asks for less.
  */
 final class RangeCases {
 
@@ -24,13 +25,21 @@ final class RangeCases {
     }
 
     private static void seen(List<RuleCase> cases) {
-        cases.add(RuleCase.of("RANGE-01", Result.PASS, "15 000 cd", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("RANGE-01", Result.PASS, "14 300 cd to 8 km", Bases::row, sample -> intensity(sample, 14_300.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "60 000 cd", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "58 400 cd to 8 km", Bases::row, sample -> intensity(sample, 58_400.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "58 250 cd to 8 km", Bases::row,
+                sample -> intensity(sample, 58_250.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "14 300 cd to 8 km", Bases::row,
+                sample -> intensity(sample, 14_300.0)));
         cases.add(RuleCase.of("RANGE-01", Result.FAIL, "14 150 cd to 8 km", Bases::row, sample -> intensity(sample, 14_150.0)));
-        cases.add(RuleCase.of("RANGE-01", Result.PASS, "7500 cd to 3.4 NM", Bases::usRow, sample -> intensity(sample, 7500.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "30 600 cd to 3.4 NM", Bases::usRow, sample -> intensity(sample, 30_600.0)));
         cases.add(RuleCase.of("RANGE-01", Result.FAIL, "7370 cd to 3.4 NM", Bases::usRow, sample -> intensity(sample, 7370.0)));
-        cases.add(RuleCase.of("RANGE-01", Result.PASS, "71 cd to half a mile", Bases::triColour, sample -> intensity(sample, 71.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "290 cd to half a mile", Bases::triColour, sample -> intensity(sample, 290.0)));
         cases.add(RuleCase.of("RANGE-01", Result.FAIL, "69.5 cd to half a mile", Bases::triColour, sample -> intensity(sample, 69.5)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "axes turned out of the cone that was read", Bases::row,
+                sample -> sample.units(unit -> unit.setAzimuthOffsetDeg(3.0))));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "no width of the beam", Bases::triColour,
+                sample -> sample.aid().getEquipment().setBeamWidthDeg(null)));
         cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "no intensity", Bases::row, sample -> intensity(sample, null)));
         cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "an intensity of nothing", Bases::row,
                 sample -> intensity(sample, 0.0)));

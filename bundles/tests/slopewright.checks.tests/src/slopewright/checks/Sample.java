@@ -170,7 +170,7 @@ final class Sample {
         type.setMaxSettingDeg(12.0);
         type.setHeightAboveGroundM(LENS_M);
         type.setBeamWidthDeg(16.0);
-        type.setIntensityCd(15_000.0);
+        type.setIntensityCd(60_000.0);
         type.setTransitionMinutes(2.5);
         type.setBrightnessSteps(5);
         type.setRedChromaticityY(0.310);

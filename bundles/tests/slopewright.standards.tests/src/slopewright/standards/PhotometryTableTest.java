@@ -41,6 +41,36 @@ class PhotometryTableTest {
     @Test
     void whatWasNotReadIsNotThere() {
         assertTrue(RuleSets.find("icao:9th").orElseThrow().photometry("four-unit-row", "white", false).isEmpty());
-        assertTrue(RuleSets.find("icao:9th").orElseThrow().photometry("t-form", "white", true).isEmpty());
+        assertTrue(RuleSets.find("icao:9th").orElseThrow().photometry("t-form", "green", true).isEmpty());
+    }
+
+    /** Fig A2-22: by day to 1, 2, 3.7, 4.5 and 5 degrees, by night to 7.5; the extents of the stronger night contours were not read. */
+    @ParameterizedTest
+    @CsvSource({"1, false, 80000", "2, false, 72000", "3.7, false, 40000", "-4.5, false, 24000", "5, false, 8000", "0, true, 100",
+        "7.5, true, 100"})
+    void theTFormHasAzimuthLimits(double azimuthDeg, boolean night, double intensityCd) {
+        PhotometryTable table = RuleSets.find("icao:9th").orElseThrow().photometry("t-form-abbreviated", "white", night).orElseThrow();
+        assertEquals(OptionalDouble.of(intensityCd), table.intensityCd(azimuthDeg, 30));
+        assertTrue(table.intensityCd(night ? 7.51 : 5.01, 0).isEmpty());
+    }
+
+    /** Art. 117 prints a cone of 4 degrees apex and two ellipses; nothing between them was read for the older edition. */
+    @Test
+    void theOlderEditionHasTheConesOfANationalText() {
+        RuleSet rules = RuleSets.find("icao:5th").orElseThrow();
+        PhotometryTable four = rules.photometry("four-unit-row", "red", false).orElseThrow();
+        assertEquals(OptionalDouble.of(15000), four.intensityCd(0, 2));
+        assertTrue(four.intensityCd(0, 2.01).isEmpty());
+        assertEquals(Provenance.SECONDARY, four.citation().provenance());
+        assertEquals(OptionalDouble.of(5000), rules.photometry("two-unit-row", "red", false).orElseThrow().intensityCd(0, 0));
+        PhotometryTable sector = rules.photometry("heliport-sector", "green", false).orElseThrow();
+        assertEquals(OptionalDouble.of(9000), sector.intensityCd(3, 0));
+        assertEquals(OptionalDouble.of(375), sector.intensityCd(3.01, 0));
+    }
+
+    /** The control total of a figure is the sum of its printed numbers: by day and night of Fig A2-22 224 100 cd and 23.7 degrees. */
+    @Test
+    void aFigureIsConfirmedByItsTotal() {
+        assertEquals(224100 + 23.7, RuleSets.find("icao:9th").orElseThrow().confirmable("table.fig-a2-22").orElseThrow(), 1e-9);
     }
 }

@@ -52,10 +52,9 @@ public record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, List<Mess
         VisibleRange published = published(family, rules);
         RangeEstimate estimate = RangeEstimate.of(siting, rules, conditions(project, siting.family()));
         List<Message> notes = new ArrayList<>(published.notes());
-        if (!published.isKnown() && estimate.intensityCd().isPresent()) {
-            notes.add(Message.of("range.estimated", Words.quantity(estimate.intensityCd().getAsDouble(),
-                    Notation.CANDELA), Words.wholeM(estimate.visibilityM()),
-                    Words.term("provenance." + estimate.provenance().key())));
+        if (!published.isKnown() && !estimate.seen().isEmpty()) {
+            notes.add(Message.of("range.estimated", Words.quantity(estimate.seen().get(0).intensityCd(), Notation.CANDELA),
+                    Words.wholeM(estimate.visibilityM()), Words.term("provenance." + estimate.provenance().key())));
         } else if (!published.isKnown()) {
             notes.addAll(estimate.notes());
         }

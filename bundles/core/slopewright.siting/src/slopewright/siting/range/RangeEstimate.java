@@ -15,14 +15,13 @@ import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
-import slopewright.standards.Source;
 
 /**
- * From how far an indicator is seen, by Allard's law, and from how far its units are told apart. An estimate: it knows one intensity on
- * the axis, one visibility and one threshold of the eye for each light, and no glare, rain on the windscreen or lights beside it.
+ * From how far an indicator is seen, by Allard's law, and from how far its units are told apart. An estimate: it knows the intensity toward
+ * an eye on the slope over the extended centre line, one visibility and one threshold of the eye for each light, and no glare, rain on the
+ * windscreen or lights beside it.
  *
  * @param family         key of the family
- * @param intensityCd    intensity of one unit, candela; empty where none is known
  * @param visibilityM    meteorological optical range, metres
  * @param extinctionPerM extinction coefficient, 1/m
  * @param seen           the range under each light; empty where no intensity is known
@@ -30,17 +29,19 @@ import slopewright.standards.Source;
  * @param notes          what a reader must know
  * @param citations      where every number that was used comes from
  */
-public record RangeEstimate(String family, OptionalDouble intensityCd, double visibilityM, double extinctionPerM, List<SeenRange> seen,
+public record RangeEstimate(String family, double visibilityM, double extinctionPerM, List<SeenRange> seen,
         Optional<Separation> separation, List<Message> notes, List<Siting.CitedUse> citations) {
+    private static final double FAR_M = 1e6;
 
     /**
      * How far the light is seen under one light.
      *
      * @param condition   by day, at twilight or at night
+     * @param intensityCd intensity of the weakest unit toward the eye at that range, candela
      * @param thresholdLx illuminance that the eye needs, lux
      * @param solution    the range and how it was found
      */
-    public record SeenRange(LightCondition condition, double thresholdLx, Allard.Solution solution) {
+    public record SeenRange(LightCondition condition, double intensityCd, double thresholdLx, Allard.Solution solution) {
     }
 
     /** Copies the lists. */
@@ -62,44 +63,56 @@ public record RangeEstimate(String family, OptionalDouble intensityCd, double vi
     public static RangeEstimate of(Siting siting, RuleSet rules, RangeConditions conditions) {
         List<Siting.CitedUse> used = new ArrayList<>();
         List<Message> notes = new ArrayList<>();
-        OptionalDouble intensity = intensity(siting, rules, conditions, used, notes);
         double visibility = conditions.visibilityM().orElseGet(() -> {
             double assumed = use(rules.value("range.visibility-m"), used);
             notes.add(Message.of("range-estimate.visibility-taken", Words.wholeM(assumed)));
             return assumed;
         });
         double extinction = Allard.extinctionPerM(visibility, use(rules.value("range.contrast-threshold-percent"), used));
-        List<SeenRange> seen = new ArrayList<>();
-        if (intensity.isPresent()) {
-            for (LightCondition condition : LightCondition.values()) {
-                double threshold = use(rules.value("range.eye-illuminance-" + condition.key() + "-lx"), used);
-                seen.add(new SeenRange(condition, threshold, Allard.range(intensity.getAsDouble(), extinction, threshold)));
-            }
-        }
+        List<SeenRange> seen = seen(siting, rules, conditions, extinction, used, notes);
         Optional<Separation> separation = Separation.of(siting.units(), siting.slopeDeg(), use(rules.value("range.resolution-min"), used),
                 use(rules.value("range.clear-separation-min"), used));
-        return new RangeEstimate(siting.family(), intensity, visibility, extinction, seen, separation, notes, used);
+        return new RangeEstimate(siting.family(), visibility, extinction, seen, separation, notes, used);
     }
 
-    private static OptionalDouble intensity(Siting siting, RuleSet rules, RangeConditions conditions, List<Siting.CitedUse> used,
-            List<Message> notes) {
-        Optional<CitedValue> remembered = rules.find(siting.family() + ".intensity-cd");
+    private static List<SeenRange> seen(Siting siting, RuleSet rules, RangeConditions conditions, double extinction,
+            List<Siting.CitedUse> used, List<Message> notes) {
         IndicatorFamily family = Families.get(siting.family());
         if (family.displayForm() == IndicatorFamily.DisplayForm.PANELS) {
             notes.add(Message.of("range-estimate.panels"));
-            return OptionalDouble.empty();
+            return List.of();
         }
-        if (conditions.intensityCd().isPresent()) {
-            double entered = conditions.intensityCd().getAsDouble();
-            used.add(new Siting.CitedUse("intensity-cd", entered, "cd", new Citation("intensity-cd",
-                    new Source("project", "equipment entered in the project", ""), "", Provenance.OVERRIDE, "", "")));
-            return OptionalDouble.of(entered);
+        LightOutput output = LightOutput.of(family, rules, conditions);
+        List<SeenRange> seen = new ArrayList<>();
+        for (LightCondition condition : LightCondition.values()) {
+            CitedValue threshold = EyeThreshold.of(rules, condition).strictest();
+            LightOutput.Output far = output.weakestOnSlope(siting, FAR_M, condition);
+            LightOutput.Output there = converge(output, siting, condition, threshold.value(), extinction);
+            if (there.intensityCd().isEmpty()) {
+                there.reason().filter(reason -> !notes.contains(reason)).ifPresent(notes::add);
+                continue;
+            }
+            use(threshold, used);
+            there.uses().stream().filter(use -> !used.contains(use)).forEach(used::add);
+            double intensity = there.intensityCd().getAsDouble();
+            seen.add(new SeenRange(condition, intensity, threshold.value(), Allard.range(intensity, extinction, threshold.value())));
         }
-        if (remembered.isEmpty()) {
-            notes.add(Message.of("range-estimate.no-intensity", Words.name(family.name())));
-            return OptionalDouble.empty();
+        return seen;
+    }
+
+    /** The nearer the eye, the farther the units are off their axes: the intensity falls in steps until the range agrees with it. */
+    private static LightOutput.Output converge(LightOutput output, Siting siting, LightCondition condition, double thresholdLx,
+            double extinction) {
+        LightOutput.Output now = output.weakestOnSlope(siting, FAR_M, condition);
+        while (now.intensityCd().isPresent()) {
+            double intensity = now.intensityCd().getAsDouble();
+            LightOutput.Output there = output.weakestOnSlope(siting, Allard.range(intensity, extinction, thresholdLx).rangeM(), condition);
+            if (there.intensityCd().isPresent() && there.intensityCd().getAsDouble() >= intensity) {
+                return now;
+            }
+            now = there;
         }
-        return OptionalDouble.of(use(remembered.get(), used));
+        return now;
     }
 
     private static double use(CitedValue value, List<Siting.CitedUse> used) {
@@ -110,6 +123,11 @@ public record RangeEstimate(String family, OptionalDouble intensityCd, double vi
     /** Returns how far it is seen under a light, metres; empty where no intensity is known. */
     public OptionalDouble rangeM(LightCondition condition) {
         return seen.stream().filter(one -> one.condition() == condition).mapToDouble(one -> one.solution().rangeM()).findFirst();
+    }
+
+    /** Returns the intensity of the weakest unit toward the eye under a light, candela; empty where none is known. */
+    public OptionalDouble intensityCd(LightCondition condition) {
+        return seen.stream().filter(one -> one.condition() == condition).mapToDouble(SeenRange::intensityCd).findFirst();
     }
 
     /** Returns how far it is seen by day, metres; empty where no intensity is known. */

@@ -26,7 +26,7 @@ public final class RuleSetLoader {
     private static final List<String> SOURCE_COLUMNS = List.of("key", "title", "edition");
     static final List<String> VALUE_COLUMNS = List.of("key", "value", "unit", "source", "clause", "provenance", "note");
     private static final List<String> UNITS = List.of("m", "ft", "deg", "min", "%", "NM", "s", "Hz", "V", "cd", "lx", "ratio", "count",
-            "year", "choice");
+            "year", "times", "choice");
 
     private final DataFolder data;
     private final Map<String, Source> sources;

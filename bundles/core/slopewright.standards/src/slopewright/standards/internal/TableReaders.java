@@ -83,8 +83,8 @@ final class TableReaders {
     private List<PhotometryTable> photometry() {
         List<PhotometryTable> own = new ArrayList<>();
         for (String name : PHOTOMETRY_FILES) {
-            data.apply(folder + "/" + name).ifPresent(text -> own.addAll(photometry(HeadedCsv.read(folder + "/" + name, text,
-                    PHOTOMETRY))));
+            data.apply(folder + "/" + name).ifPresent(text -> own.addAll(photometry(HeadedCsv.read(folder + "/" + name, text, PHOTOMETRY),
+                    "table." + name.substring(0, name.indexOf('.')))));
         }
         base.stream().flatMap(tables -> tables.photometry().stream())
                 .filter(table -> own.stream().noneMatch(mine -> mine.colour().equals(table.colour())
@@ -94,8 +94,8 @@ final class TableReaders {
     }
 
     /** Reads contours; rows of the same families, colour and condition belong together and go outward with falling intensity. */
-    private List<PhotometryTable> photometry(HeadedCsv csv) {
-        Citation citation = citation(csv, "table.photometry");
+    private List<PhotometryTable> photometry(HeadedCsv csv, String key) {
+        Citation citation = citation(csv, key);
         List<PhotometryTable> tables = new ArrayList<>();
         for (HeadedCsv.Row row : csv.rows()) {
             List<String> families = List.of(row.text("families").split(" "));

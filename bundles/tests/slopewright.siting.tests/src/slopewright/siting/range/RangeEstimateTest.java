@@ -38,14 +38,15 @@ class RangeEstimateTest {
     }
 
     private static RangeConditions known(double intensityCd, double visibilityM) {
-        return new RangeConditions(OptionalDouble.of(intensityCd), OptionalDouble.of(visibilityM));
+        return new RangeConditions(OptionalDouble.of(intensityCd), OptionalDouble.empty(), OptionalDouble.of(16), OptionalDouble.empty(),
+                OptionalDouble.of(visibilityM));
     }
 
-    /** Each range satisfies the law with its own threshold: 1e-4, 1e-5 and 8e-7 lx. */
+    /** Each range satisfies the law with its own threshold, the stricter of two texts by day and at night: 4.1e-4, 1e-5 and 8e-7 lx. */
     @Test
     void eachLightHasItsThreshold() {
         RangeEstimate found = estimate("four-unit-row", "icao:5th", known(15000, 20000));
-        double[] thresholds = {1e-4, 1e-5, 8e-7};
+        double[] thresholds = {4.1e-4, 1e-5, 8e-7};
         OptionalDouble[] ranges = {found.byDayM(), found.atTwilightM(), found.atNightM()};
         for (int i = 0; i < 3; i++) {
             double range = ranges[i].orElseThrow();
@@ -92,22 +93,29 @@ class RangeEstimateTest {
     @Test
     void whatIsFromMemoryIsMarked() {
         RangeEstimate found = estimate("four-unit-row", "icao:5th", RangeConditions.unknown());
-        assertEquals(15000, found.intensityCd().orElseThrow());
+        assertEquals(15000, found.intensityCd(LightCondition.DAY).orElseThrow());
         assertEquals(10000, found.visibilityM());
         assertEquals(Provenance.FROM_MEMORY, found.provenance());
-        assertTrue(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("four-unit-row.intensity-cd")));
+        assertTrue(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("table.fig-a2-23")));
         assertTrue(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("range.eye-illuminance-night-lx")));
         assertFalse(found.toConfirm().stream().anyMatch(citation -> citation.key().equals("range.clear-separation-min")), "published");
         assertTrue(found.notes().get(0).english().contains("No visibility was given; 10000 m is taken"));
     }
 
-    /** A person's number replaces the one from memory, in the rule set or at the equipment. */
+    /** Whoever confirms the milder threshold has settled the question. */
     @Test
-    void anOverrideCounts() {
-        RuleSet changed = rules("icao:5th").withOverride("four-unit-row.intensity-cd", 30000, "type test");
-        Siting siting = Families.site("four-unit-row", runway().build(), changed);
-        assertEquals(30000, RangeEstimate.of(siting, changed, RangeConditions.unknown()).intensityCd().orElseThrow());
-        assertEquals(500, RangeEstimate.of(siting, changed, known(500, 1000)).intensityCd().orElseThrow());
+    void aConfirmedThresholdDecidesAlone() {
+        RuleSet settled = rules("icao:5th").withConfirmation("range.eye-illuminance-day-lx", "someone");
+        assertEquals(4.1e-4, EyeThreshold.of(rules("icao:5th"), LightCondition.DAY).strictest().value());
+        assertEquals(1e-4, EyeThreshold.of(settled, LightCondition.DAY).strictest().value());
+    }
+
+    /** The number entered at the equipment stands for that of the table. */
+    @Test
+    void theEquipmentCounts() {
+        RuleSet rules = rules("icao:5th");
+        Siting siting = Families.site("four-unit-row", runway().build(), rules);
+        assertEquals(20000, RangeEstimate.of(siting, rules, known(20000, 20000)).intensityCd(LightCondition.DAY).orElseThrow());
     }
 
     @ParameterizedTest
@@ -123,7 +131,7 @@ class RangeEstimateTest {
     void panelsAndSingleUnitsHaveNothingToTellApart() {
         Siting panels = Families.site("alignment-panels", runway().set(Input.PANEL_DISTANCE, 15.0).build(), rules("faa"));
         RangeEstimate found = RangeEstimate.of(panels, rules("faa"), known(1000, 1000));
-        assertTrue(found.intensityCd().isEmpty() && found.separation().isEmpty());
+        assertTrue(found.seen().isEmpty() && found.separation().isEmpty());
         assertTrue(found.notes().get(0).english().contains("Unlit panels"));
         assertTrue(estimate("tri-colour", "faa", known(6000, 10000)).separation().isEmpty());
     }

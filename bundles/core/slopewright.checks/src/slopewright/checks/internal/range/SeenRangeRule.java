@@ -1,6 +1,5 @@
 package slopewright.checks.internal.range;
 
-import java.util.ArrayList;
 import java.util.List;
 
 import slopewright.checks.Measure;
@@ -12,14 +11,18 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
-import slopewright.siting.range.RangeEstimate;
+import slopewright.siting.Siting;
+import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 
 /**
- * A light that is too weak guides nobody at the distance at which it should. A warning: the range is an estimate, and a shorter one may be
- * stated.
+ * A light that is too weak guides nobody at the distance at which it should. What counts is the intensity toward an eye on the slope at that
+ * distance. Where texts disagree about what the eye needs, it is met only by all of them and not met only by none. A warning: the range is
+ * an estimate, and a shorter one may be stated.
  */
 public final class SeenRangeRule extends AidRule {
+    private static final double MICRO = 1e6;
+
     /** Made by the service loader. */
     public SeenRangeRule() {
         super("RANGE-01", Severity.WARNING);
@@ -28,21 +31,39 @@ public final class SeenRangeRule extends AidRule {
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         UsefulRange useful = new UsefulRange(facts);
-        List<UsefulRange.Expected> expected = useful.expected();
-        RangeEstimate estimate = useful.ofEquipment();
+        List<UsefulRange.Seen> all = useful.ofEquipment();
         CitedValue visibility = useful.visibility();
-        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(visibility, facts.common("range.contrast-threshold-percent"));
-        List<Argument> seen = new ArrayList<>();
-        Measure worst = null;
-        for (UsefulRange.Expected one : expected) {
-            double range = estimate.rangeM(one.condition()).orElseThrow();
-            seen.add(Message.of("RANGE-01.seen", Words.km(range), Words.term("light." + one.condition().key()),
-                    Words.km(one.range().value())));
-            Measure measure = Measure.atLeast(range, one.range().value(), "m");
-            worst = worst == null ? measure : Measure.worse(worst, measure);
-            entry.resting(one.range(), facts.common("range.eye-illuminance-" + one.condition().key() + "-lx"));
+        Argument seen = Words.list(all.stream().map(SeenRangeRule::sentence).toList());
+        boolean fails = all.stream().anyMatch(one -> one.mildRangeM() < one.expected().range().value());
+        List<UsefulRange.Seen> disputed = all.stream().filter(UsefulRange.Seen::isDisputed).toList();
+        if (!fails && !disputed.isEmpty()) {
+            UsefulRange.Seen one = disputed.get(0);
+            outcomes.notEvaluated(facts.aid(), List.of(Message.of("missing.eye-threshold", condition(one))),
+                    Message.of("RANGE-01.disputed", condition(one), Words.km(one.mildRangeM()), microlux(one.threshold().mildest()),
+                            Words.km(one.rangeM()), microlux(one.threshold().strictest()), Words.km(one.expected().range().value())));
+            return;
         }
-        entry.measured(worst).saying("compared", Words.quantity(estimate.intensityCd().orElseThrow(), Notation.CANDELA),
-                Words.km(visibility.value()), Words.list(seen)).advising("stronger").add();
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(visibility, facts.common("range.contrast-threshold-percent"));
+        Measure worst = null;
+        for (UsefulRange.Seen one : all) {
+            Measure measure = Measure.atLeast(fails ? one.mildRangeM() : one.rangeM(), one.expected().range().value(), "m");
+            worst = worst == null ? measure : Measure.worse(worst, measure);
+            entry.resting(one.expected().range(), fails ? one.threshold().mildest() : one.threshold().strictest());
+            entry.citing(one.output().uses().stream().map(Siting.CitedUse::citation).filter(Citation::toConfirm).toList());
+        }
+        entry.measured(worst).saying("compared", Words.km(visibility.value()), seen).advising("stronger").add();
+    }
+
+    private static Message sentence(UsefulRange.Seen one) {
+        return Message.of("RANGE-01.seen", Words.km(one.rangeM()), condition(one), Words.km(one.expected().range().value()),
+                Words.quantity(one.intensityCd(), Notation.CANDELA));
+    }
+
+    private static Argument condition(UsefulRange.Seen one) {
+        return Words.term("light." + one.expected().condition().key());
+    }
+
+    private static Argument microlux(CitedValue value) {
+        return Words.number(value.value() * MICRO);
     }
 }

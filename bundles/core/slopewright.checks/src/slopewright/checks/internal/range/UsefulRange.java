@@ -10,7 +10,10 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.siting.ElementNames;
+import slopewright.siting.range.Allard;
+import slopewright.siting.range.EyeThreshold;
 import slopewright.siting.range.LightCondition;
+import slopewright.siting.range.LightOutput;
 import slopewright.siting.range.RangeConditions;
 import slopewright.siting.range.RangeEstimate;
 import slopewright.standards.CitedValue;
@@ -47,14 +50,46 @@ final class UsefulRange {
         return facts.common("range.useful-visibility-m");
     }
 
-    /** Returns the estimate for the intensity of the equipment; ends the rule where that is missing. */
-    RangeEstimate ofEquipment() {
+    /**
+     * How far the light in hand is seen under one light.
+     *
+     * @param expected    the range that is expected
+     * @param output      what is known of the weakest unit toward an eye on the slope at that range
+     * @param threshold   what the eye needs
+     * @param rangeM      how far it is seen by every text on the eye, metres
+     * @param mildRangeM  how far it is seen by the one that asks least, metres
+     */
+    record Seen(Expected expected, LightOutput.Output output, EyeThreshold threshold, double rangeM, double mildRangeM) {
+
+        double intensityCd() {
+            return output.intensityCd().orElseThrow();
+        }
+
+        /** Returns whether the texts on the eye disagree about the expected range. */
+        boolean isDisputed() {
+            return rangeM < expected.range().value() && mildRangeM >= expected.range().value();
+        }
+    }
+
+    /** Returns how far the equipment is seen; ends the rule where its intensity toward the eye is not known. */
+    List<Seen> ofEquipment() {
+        List<Expected> expected = expected();
         EquipmentType type = AidFacts.need(facts.aid().getEquipment(), Message.of("missing.equipment-type"));
         Message name = Message.of("missing.intensity-of", ElementNames.of(type));
         if (!(AidFacts.need(type.getIntensityCd(), name) > 0)) {
             throw Stop.missing(name, Message.of("range.no-intensity", ElementNames.of(type)));
         }
-        return RangeEstimate.of(facts.laid(), facts.rules(), RangeConditions.of(type).withVisibilityM(visibility().value()));
+        LightOutput output = LightOutput.of(facts.indicator(), facts.rules(), RangeConditions.of(type));
+        double extinction = Allard.extinctionPerM(visibility().value(), facts.common("range.contrast-threshold-percent").value());
+        return expected.stream().map(one -> seen(one, output, extinction)).toList();
+    }
+
+    private Seen seen(Expected one, LightOutput output, double extinction) {
+        LightOutput.Output there = output.weakestOnSlope(facts.laid(), one.range().value(), one.condition());
+        double intensity = there.intensityCd().orElseThrow(() -> Stop.unsolved(there.reason().orElseThrow()));
+        EyeThreshold threshold = EyeThreshold.of(facts.rules(), one.condition());
+        return new Seen(one, there, threshold, Allard.range(intensity, extinction, threshold.strictest().value()).rangeM(),
+                Allard.range(intensity, extinction, threshold.mildest().value()).rangeM());
     }
 
     /** Returns the estimate for what does not depend on light. */

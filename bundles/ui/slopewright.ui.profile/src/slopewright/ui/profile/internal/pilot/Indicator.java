@@ -11,8 +11,10 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
+import slopewright.siting.Families;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.range.LightOutput;
 import slopewright.siting.range.RangeConditions;
 import slopewright.siting.range.RangeEstimate;
 import slopewright.standards.RuleSet;
@@ -60,6 +62,11 @@ public record Indicator(ApproachAid aid, ApproachHost host, RuleSet rules, Sitin
         }
     }
 
+    /** Returns how strong its units shine in a direction. */
+    LightOutput output() {
+        return LightOutput.of(Families.get(siting.family()), rules, RangeConditions.of(aid));
+    }
+
     /** Tells whether it stands at a runway rather than a helipad. */
     boolean atRunway() {
         return host instanceof RunwayEnd;
@@ -89,16 +96,9 @@ public record Indicator(ApproachAid aid, ApproachHost host, RuleSet rules, Sitin
      * @return whether it is; false where the limits of the beam are not known
      */
     boolean isBeside(UnitPlan unit, FramePoint eye) {
-        double azimuth = azimuthDeg(unit, eye);
+        double azimuth = unit.offAxisDeg(eye);
         OptionalDouble limit = limitDeg(azimuth < 0 ? aid.getBeamLeftLimitDeg() : aid.getBeamRightLimitDeg());
         return limit.isPresent() && Math.abs(azimuth) > limit.getAsDouble();
-    }
-
-    /** Returns by how much an eye is to the right of the axis of a unit as the pilot sees it, decimal degrees. */
-    static double azimuthDeg(UnitPlan unit, FramePoint eye) {
-        double turn = Math.toRadians(unit.azimuthDeg());
-        double side = (eye.rightM() - unit.place().rightM()) * Math.cos(turn) - (eye.alongM() - unit.place().alongM()) * Math.sin(turn);
-        return Math.toDegrees(Math.atan2(side, unit.axisDistanceM(eye)));
     }
 
     private OptionalDouble limitDeg(Double entered) {

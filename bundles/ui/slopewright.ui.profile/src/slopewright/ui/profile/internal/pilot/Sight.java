@@ -11,8 +11,8 @@ import slopewright.siting.LightRhythm;
 import slopewright.siting.Observation;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.range.Allard;
+import slopewright.siting.range.EyeThreshold;
 import slopewright.siting.range.LightCondition;
-import slopewright.siting.range.RangeEstimate;
 
 /**
  * What an eye sees of an indicator at one moment.
@@ -63,17 +63,19 @@ public record Sight(Indicator indicator, PilotPicture picture, Observation obser
      * Returns how strong a unit is at the eye: the decimal logarithm of its illuminance over the least that the eye sees.
      *
      * @param seen the unit
-     * @return less than zero where it is too weak to be seen; empty where no intensity is known
+     * @return less than zero where it is too weak to be seen; empty where no intensity toward the eye is known
      */
     public OptionalDouble strength(SeenUnit seen) {
-        if (indicator.range().isEmpty() || indicator.range().get().intensityCd().isEmpty()) {
+        if (indicator.range().isEmpty()) {
             return OptionalDouble.empty();
         }
-        RangeEstimate range = indicator.range().get();
+        OptionalDouble intensity = indicator.output().toward(seen.unit(), eye(), condition()).intensityCd();
+        if (intensity.isEmpty()) {
+            return intensity;
+        }
         double distance = Math.max(1, eye().planDistanceM(seen.unit().place()));
-        double lux = Allard.illuminanceLx(range.intensityCd().getAsDouble(), range.extinctionPerM(), distance);
-        return range.seen().stream().filter(one -> one.condition() == condition()).mapToDouble(one -> Math.log10(lux / one.thresholdLx()))
-                .findFirst();
+        double lux = Allard.illuminanceLx(intensity.getAsDouble(), indicator.range().get().extinctionPerM(), distance);
+        return OptionalDouble.of(Math.log10(lux / EyeThreshold.of(indicator.rules(), condition()).strictest().value()));
     }
 
     /** Tells whether the eye is to the side of the beam of a unit. */

@@ -119,7 +119,7 @@ final class Words {
     }
 
     private Optional<String> beside() {
-        double widest = sight.seen().stream().mapToDouble(one -> Indicator.azimuthDeg(one.unit(), sight.eye())).reduce(0,
+        double widest = sight.seen().stream().mapToDouble(one -> one.unit().offAxisDeg(sight.eye())).reduce(0,
                 (one, other) -> Math.abs(other) > Math.abs(one) ? other : one);
         boolean any = sight.seen().stream().anyMatch(sight::isBeside);
         return any ? Optional.of(Messages.get("pilot.words.beam", angle(Math.abs(widest)))) : Optional.empty();
@@ -143,15 +143,15 @@ final class Words {
             return List.of(Messages.get("pilot.words.panels"));
         }
         Optional<RangeEstimate> range = sight.indicator().range();
-        if (range.isEmpty() || range.get().intensityCd().isEmpty()) {
+        if (range.isEmpty() || range.get().rangeM(sight.condition()).isEmpty()) {
             return List.of(Messages.get("pilot.words.no-intensity"));
         }
         RangeEstimate found = range.get();
         List<String> lines = new ArrayList<>();
         double seen = found.rangeM(sight.condition()).orElseThrow();
+        long intensity = Math.round(found.intensityCd(sight.condition()).orElseThrow());
         lines.add(Messages.get("pilot.words.range", length(Math.rint(seen)), Messages.get("pilot.daylight." + sight.daylight().name()
-                .toLowerCase(Locale.ROOT)), length(found.visibilityM()), String.valueOf(Math.round(found.intensityCd().getAsDouble())),
-                found.provenance().key()));
+                .toLowerCase(Locale.ROOT)), length(found.visibilityM()), String.valueOf(intensity), found.provenance().key()));
         found.separation().ifPresent(one -> lines.add(Messages.get("pilot.words.apart", length(Math.rint(one.clearRangeM())))));
         return lines;
     }
