@@ -90,6 +90,7 @@ final class Sample {
         sample.aid.setFamilyKey(family);
         sample.aid.setSlopeDeg(3.0);
         sample.aid.setSide("t-form".equals(family) ? AidSide.BOTH : AidSide.LEFT);
+        MeasuredBeam.of(sample.aid.getEquipment(), family);
         prepare.accept(sample);
         sample.solve();
         return sample;
@@ -108,6 +109,7 @@ final class Sample {
         sample.aid.setFamilyKey(family);
         sample.aid.setSlopeDeg(slopeDeg);
         sample.aid.setSide(AidSide.LEFT);
+        MeasuredBeam.of(sample.aid.getEquipment(), family);
         prepare.accept(sample);
         sample.solve();
         return sample;

@@ -15,8 +15,6 @@ import slopewright.siting.Light;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.Citation;
-import slopewright.standards.CitedValue;
-import slopewright.standards.PhotometryTable;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
 import slopewright.standards.Source;
@@ -62,24 +60,6 @@ public final class LightOutput {
         }
     }
 
-    /** A printed table with the factor by which another colour follows from it. */
-    private record Printed(PhotometryTable table, double factor, List<Siting.CitedUse> uses) {
-
-        /** Returns the same at a share of full brightness; contours of the night are those at the setting for the night already. */
-        Printed dimmed(double share) {
-            return table.condition() == PhotometryTable.Condition.NIGHT ? this : new Printed(table, factor * share, uses);
-        }
-
-        OptionalDouble toward(double azimuthDeg, double elevationDeg) {
-            OptionalDouble found = table.intensityCd(azimuthDeg, elevationDeg);
-            return found.isPresent() ? OptionalDouble.of(found.getAsDouble() * factor) : found;
-        }
-
-        double onAxisCd() {
-            return table.contours().get(0).intensityCd() * factor;
-        }
-    }
-
     /**
      * Starts from what is known.
      *
@@ -108,7 +88,8 @@ public final class LightOutput {
         double azimuth = unit.offAxisDeg(eye);
         double above = elevation - unit.settingDeg();
         double share = condition == LightCondition.NIGHT ? conditions.nightPercent().orElse(FULL_PERCENT) / FULL_PERCENT : 1;
-        Optional<Printed> printed = printed(light.colour(), condition).map(table -> table.dimmed(share));
+        Optional<PrintedLight> printed = PrintedLight.of(family, rules, light.colour(), condition, isWhiteKnown())
+                .map(table -> table.dimmed(share));
         OptionalDouble entered = entered(light.colour(), share);
         Message outside = Message.of("range-estimate.outside", Words.name(unit.id()), Words.degrees(Math.abs(azimuth)),
                 Words.degrees(Math.abs(above)));
@@ -116,7 +97,7 @@ public final class LightOutput {
             return entered.isEmpty() ? Output.unknown(Message.of("range-estimate.no-intensity", Words.name(family.name())))
                     : withinBeam(entered.getAsDouble(), azimuth, outside);
         }
-        OptionalDouble contour = printed.get().toward(azimuth, above);
+        OptionalDouble contour = printed.get().intensityCd(azimuth, above);
         if (contour.isEmpty()) {
             return Output.unknown(outside);
         }
@@ -176,40 +157,9 @@ public final class LightOutput {
         return full.isPresent() ? OptionalDouble.of(full.getAsDouble() * share) : full;
     }
 
-    /** Returns the printed contours of a colour, or those of the colour of which a share or a multiple is printed. */
-    private Optional<Printed> printed(Colour colour, LightCondition condition) {
-        boolean night = condition != LightCondition.DAY;
-        Optional<PhotometryTable> own = table(colour, night);
-        if (own.isPresent()) {
-            return Optional.of(new Printed(own.get(), 1, uses(own.get())));
-        }
-        String prefix = family.ruleKey() + ".";
-        boolean white = colour == Colour.WHITE;
-        Optional<CitedValue> share = colour == Colour.RED ? rules.find(prefix + "red-filter-percent") : Optional.empty();
-        Optional<CitedValue> times = white && conditions.whiteIntensityCd().isPresent() || white && conditions.intensityCd().isEmpty()
-                ? rules.find(prefix + "white-to-red-from-times") : Optional.empty();
-        if (share.isPresent()) {
-            return table(Colour.WHITE, night).map(table -> following(table, share.get(), share.get().value() / FULL_PERCENT));
-        }
-        if (times.isPresent()) {
-            return table(Colour.RED, night).map(table -> following(table, times.get(), times.get().value()));
-        }
-        return white ? table(Colour.RED, night).map(table -> new Printed(table, 1, uses(table))) : Optional.empty();
-    }
-
-    private Optional<PhotometryTable> table(Colour colour, boolean night) {
-        return rules.photometry(family.ruleKey(), colour.key(), night);
-    }
-
-    private static List<Siting.CitedUse> uses(PhotometryTable table) {
-        Citation citation = table.citation();
-        return List.of(new Siting.CitedUse(citation.key(), table.contours().get(0).intensityCd(), "cd", citation));
-    }
-
-    private static Printed following(PhotometryTable table, CitedValue value, double factor) {
-        List<Siting.CitedUse> uses = new ArrayList<>(uses(table));
-        uses.add(new Siting.CitedUse(value.key(), value.value(), value.unit(), value.citation()));
-        return new Printed(table, factor, uses);
+    /** Returns whether white counts by itself: where only one number was entered it is that of the red. */
+    private boolean isWhiteKnown() {
+        return conditions.whiteIntensityCd().isPresent() || conditions.intensityCd().isEmpty();
     }
 
     private static Siting.CitedUse ofProject(double candela) {

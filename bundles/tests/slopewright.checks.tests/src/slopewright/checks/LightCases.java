@@ -1,0 +1,100 @@
+package slopewright.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.model.LightColour;
+import slopewright.model.MeasuredIntensity;
+
+/**
+ * Cases of the rules about the light of the equipment. Limits: Annex 14 Vol I, 9th ed., Fig A2-23 (15 000 cd within 2 degrees, 4000 cd to 8
+ * by 3.5 degrees; note 2: white 2 to 6.5 times red), Fig A2-22 (80 000 cd within 1 degree of the axis); Vol II, 4th ed., Fig 5-11 (375 cd
+ * to 15 by 10 degrees).
+ */
+final class LightCases {
+    private LightCases() {
+    }
+
+    static List<RuleCase> all() {
+        List<RuleCase> cases = new ArrayList<>();
+        contours(cases);
+        factors(cases);
+        return cases;
+    }
+
+    private static Sample row() {
+        return Sample.runway("icao:9th", "four-unit-row");
+    }
+
+    private static Sample tForm() {
+        return Sample.runway("icao:9th", "t-form");
+    }
+
+    private static Sample sector() {
+        return Sample.helipad("icao:9th", "heliport-sector", 6);
+    }
+
+    private static MeasuredIntensity at(Sample sample, LightColour colour, double azimuthDeg, double elevationDeg) {
+        return sample.aid().getEquipment().getIntensities().stream().filter(point -> point.getColour() == colour
+                && point.getAzimuthDeg() == azimuthDeg && point.getElevationDeg() == elevationDeg).findFirst().orElseThrow();
+    }
+
+    private static void set(Sample sample, LightColour colour, double azimuthDeg, double elevationDeg, double candela) {
+        at(sample, colour, azimuthDeg, elevationDeg).setIntensityCd(candela);
+    }
+
+    private static void drop(Sample sample, LightColour colour, double azimuthDeg, double elevationDeg) {
+        sample.aid().getEquipment().getIntensities().remove(at(sample, colour, azimuthDeg, elevationDeg));
+    }
+
+    private static void contours(List<RuleCase> cases) {
+        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "a row that reaches the contours", LightCases::row, Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "15 000 cd at 2 degrees", LightCases::row,
+                sample -> set(sample, LightColour.RED, 2, 0, 15_000)));
+        cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "14 999 cd at 2 degrees", LightCases::row,
+                sample -> set(sample, LightColour.RED, 2, 0, 14_999)));
+        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "4000 cd at 8 degrees", LightCases::row,
+                sample -> set(sample, LightColour.RED, -8, 0, 4000)));
+        cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "3999 cd at 8 degrees", LightCases::row,
+                sample -> set(sample, LightColour.RED, -8, 0, 3999)));
+        cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "white of 29 999 cd where twice the red is asked for", LightCases::row,
+                sample -> set(sample, LightColour.WHITE, 0, 2, 29_999)));
+        cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "nothing at 3.5 degrees below", LightCases::row,
+                sample -> drop(sample, LightColour.RED, 0, -3.5)));
+        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "farther out and as strong instead", LightCases::row,
+                sample -> at(sample, LightColour.RED, 0, -3.5).setElevationDeg(-3.7)));
+        cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "nearer in instead", LightCases::row,
+                sample -> at(sample, LightColour.RED, 0, -3.5).setElevationDeg(-3.4)));
+        cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "too weak, and a direction that nobody measured", LightCases::row, sample -> {
+            drop(sample, LightColour.RED, 0, -3.5);
+            set(sample, LightColour.RED, 0, 0, 1000);
+        }));
+        cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "nothing measured", LightCases::row,
+                sample -> sample.aid().getEquipment().getIntensities().clear()));
+        cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "a measurement without a colour", LightCases::row,
+                sample -> at(sample, LightColour.RED, 0, 0).setColour(LightColour.NONE)));
+        cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "no equipment", LightCases::row, sample -> sample.aid().setEquipment(null)));
+        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "a T form that reaches the limits", LightCases::tForm, Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "79 999 cd at 1 degree", LightCases::tForm,
+                sample -> set(sample, LightColour.WHITE, 1, 0, 79_999)));
+        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "a sector unit that reaches the ellipses", LightCases::sector, Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "374 cd at 10 degrees", LightCases::sector,
+                sample -> set(sample, LightColour.RED, 0, -10, 374)));
+        cases.add(RuleCase.of("LIGHT-01", Result.NOT_APPLICABLE, "no contours were read", Bases::twoBar, Sample::unchanged));
+    }
+
+    /** The red on the axis is 20 000 cd and the white there 90 000 cd; at 2 degrees 20 000 and 60 000 cd. */
+    private static void factors(List<RuleCase> cases) {
+        cases.add(RuleCase.of("LIGHT-02", Result.PASS, "three times and more", LightCases::row, Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-02", Result.PASS, "6.5 times", LightCases::row,
+                sample -> set(sample, LightColour.WHITE, 0, 0, 130_000)));
+        cases.add(RuleCase.of("LIGHT-02", Result.FAIL, "6.501 times", LightCases::row,
+                sample -> set(sample, LightColour.WHITE, 0, 0, 130_020)));
+        cases.add(RuleCase.of("LIGHT-02", Result.PASS, "twice", LightCases::row, sample -> set(sample, LightColour.WHITE, 0, 2, 40_000)));
+        cases.add(RuleCase.of("LIGHT-02", Result.FAIL, "1.999 times", LightCases::row,
+                sample -> set(sample, LightColour.WHITE, 0, 2, 39_980)));
+        cases.add(RuleCase.of("LIGHT-02", Result.NOT_EVALUATED, "no white", LightCases::row,
+                sample -> sample.aid().getEquipment().getIntensities().removeIf(point -> point.getColour() == LightColour.WHITE)));
+        cases.add(RuleCase.of("LIGHT-02", Result.NOT_APPLICABLE, "no factor was read", Bases::usRow, Sample::unchanged));
+    }
+}
