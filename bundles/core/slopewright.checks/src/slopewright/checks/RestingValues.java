@@ -12,7 +12,6 @@ import java.util.Set;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.standards.Citation;
-import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
 /** Which values of rule sets verdicts rest on, and how many on each. */
@@ -72,13 +71,12 @@ public final class RestingValues {
 
     /** A value that two rule sets share counts for each; a table is told by its source and clause. */
     private static boolean holds(RuleSet rules, Citation citation) {
-        return rules.find(citation.key()).map(CitedValue::citation).map(own -> own.source().equals(citation.source())
-                && own.clause().equals(citation.clause())).orElseGet(() -> rules.tableCitation(citation.key())
-                        .filter(own -> own.source().equals(citation.source()) && own.clause().equals(citation.clause())).isPresent());
+        return rules.citation(citation.key()).filter(own -> own.source().equals(citation.source())
+                && own.clause().equals(citation.clause())).isPresent();
     }
 
     private void count(RuleSet rules, Citation citation) {
-        String unit = rules.find(citation.key()).map(CitedValue::unit).orElse("");
+        String unit = rules.unit(citation.key()).orElse("");
         rules.confirmable(citation.key()).ifPresent(number -> found.merge(new Name(name(rules), citation.key()),
                 new Resting(rules, citation.key(), number, unit, citation, 1),
                 (was, is) -> new Resting(was.rules(), was.key(), was.value(), was.unit(), was.citation(), was.restsOnIt() + 1)));

@@ -132,7 +132,7 @@ public final class ProjectRules {
             return false;
         }
         OptionalDouble number = rules.confirmable(confirmation.getValueKey());
-        boolean unit = rules.find(confirmation.getValueKey()).map(value -> value.unit().equals(confirmation.getUnit())).orElse(true);
+        boolean unit = rules.unit(confirmation.getValueKey()).map(known -> known.equals(confirmation.getUnit())).orElse(true);
         return unit && number.isPresent()
                 && Math.abs(number.getAsDouble() - confirmation.getValue()) <= SAME * Math.max(1, Math.abs(number.getAsDouble()));
     }

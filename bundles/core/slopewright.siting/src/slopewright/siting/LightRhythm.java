@@ -5,7 +5,9 @@ import java.util.Optional;
 
 import slopewright.geometry.Angles;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
+import slopewright.standards.RuleChoice;
 import slopewright.standards.RuleSet;
 
 /**
@@ -38,7 +40,6 @@ public record LightRhythm(double rateHz, double onShare, Optional<Citation> sour
     private static final double FLASH_ON_SHARE = 0.5;
     private static final double LEAST_ON_SHARE = 0.05;
     private static final String FLASH_KEY = ".flash-rate-hz";
-    private static final int FORM_LENGTH = 2;
 
     /** Refuses missing parts and numbers out of range. */
     public LightRhythm {
@@ -72,15 +73,15 @@ public record LightRhythm(double rateHz, double onShare, Optional<Citation> sour
     }
 
     private static LightRhythm pulsating(String family, RuleSet rules, double deviationDeg) {
-        Optional<CitedValue> form = rules.find(family + ".pulse-form");
+        Optional<CitedChoice> form = rules.choice(family + ".pulse-form");
         Optional<CitedValue> rate = rules.find(family + ".pulse-rate-hz");
-        if (form.isPresent() && Math.round(form.get().value()) == FORM_LENGTH && rate.isPresent()) {
+        if (form.isPresent() && form.get().word() == RuleChoice.LENGTH && rate.isPresent()) {
             double share = Math.max(LEAST_ON_SHARE, Math.min(1, 1 - deviationDeg / SHORTEST_AT_DEG));
             return new LightRhythm(rate.get().value(), share, rate.map(CitedValue::citation), true);
         }
         double far = Math.max(0, Math.min(1, deviationDeg / QUICKEST_AT_DEG));
         double risen = SLOWEST_PULSE_HZ + (QUICKEST_PULSE_HZ - SLOWEST_PULSE_HZ) * far;
-        return new LightRhythm(risen, FLASH_ON_SHARE, form.map(CitedValue::citation), true);
+        return new LightRhythm(risen, FLASH_ON_SHARE, form.map(CitedChoice::citation), true);
     }
 
     /** Returns how far into the sector the eye is, from the edge toward the path, decimal degrees. */

@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param value    the number as printed in its source
  * @param unit     its unit: {@code m}, {@code ft}, {@code deg}, {@code min}, {@code %}, {@code NM}, {@code s}, {@code Hz}, {@code V},
- *                 {@code cd}, {@code lx} or {@code choice}
+ *                 {@code cd}, {@code lx}, {@code times} or {@code code}
  * @param citation where it comes from
  */
 public record CitedValue(double value, String unit, Citation citation) {

@@ -49,7 +49,7 @@ public final class OwnRuleSets {
     }
 
     /**
-     * Lists the values in which two rule sets differ, in number or in how well they are known.
+     * Lists the values in which two rule sets differ, in number or in how well they are known; a choice counts by the place of its word.
      *
      * @param first one rule set
      * @param other the other
@@ -77,6 +77,8 @@ public final class OwnRuleSets {
     private static Map<String, CitedValue> byKey(RuleSet rules) {
         Map<String, CitedValue> values = new TreeMap<>();
         rules.values().forEach(value -> values.put(value.key(), value));
+        rules.choices().forEach(choice -> values.put(choice.key(), new CitedValue(choice.word().place(), choice.word().kind().unit(),
+                choice.citation())));
         return values;
     }
 }

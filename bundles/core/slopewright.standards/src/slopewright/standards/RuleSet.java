@@ -22,11 +22,10 @@ public final class RuleSet {
      * @param note      what a reader must know
      * @param families  keys of the families that it covers
      * @param surface   how obstacle surfaces are made: {@code table} or {@code angular}
-     * @param datum     height of the surface's start: {@code threshold} or {@code reference-point}
      * @param numbering order of unit names: {@code outer-first} or {@code runway-first}
      */
     public record Descriptor(String key, String edition, String name, String title, String note, List<String> families, String surface,
-            String datum, String numbering) {
+            String numbering) {
 
         /** Copies the list. */
         public Descriptor {
@@ -62,17 +61,25 @@ public final class RuleSet {
 
     private final Descriptor descriptor;
     private final SortedMap<String, CitedValue> values;
+    private final SortedMap<String, CitedChoice> choices;
     private final Tables tables;
     private final Map<String, String> confirmations;
 
-    /** Makes a rule set of its parts. */
+    /** Makes a rule set of its parts, without choices. */
     public RuleSet(Descriptor descriptor, Map<String, CitedValue> values, Tables tables) {
-        this(descriptor, new TreeMap<>(values), tables, Map.of());
+        this(descriptor, values, Map.of(), tables);
     }
 
-    private RuleSet(Descriptor descriptor, SortedMap<String, CitedValue> values, Tables tables, Map<String, String> confirmations) {
+    /** Makes a rule set of its parts. */
+    public RuleSet(Descriptor descriptor, Map<String, CitedValue> values, Map<String, CitedChoice> choices, Tables tables) {
+        this(descriptor, new TreeMap<>(values), new TreeMap<>(choices), tables, Map.of());
+    }
+
+    private RuleSet(Descriptor descriptor, SortedMap<String, CitedValue> values, SortedMap<String, CitedChoice> choices, Tables tables,
+            Map<String, String> confirmations) {
         this.descriptor = descriptor;
         this.values = values;
+        this.choices = choices;
         this.tables = tables;
         this.confirmations = Map.copyOf(confirmations);
     }
@@ -117,6 +124,26 @@ public final class RuleSet {
     public CitedValue value(String key) {
         return find(key).orElseThrow(
                 () -> new IllegalArgumentException("rule set " + descriptor.key() + " (" + descriptor.edition() + ") gives no " + key));
+    }
+
+    /** Returns all choices in the order of their keys. */
+    public List<CitedChoice> choices() {
+        return choices.values().stream().map(this::confirmed).toList();
+    }
+
+    /** Returns a choice, or a flag, empty where the rule set says nothing. */
+    public Optional<CitedChoice> choice(String key) {
+        return Optional.ofNullable(choices.get(key)).map(this::confirmed);
+    }
+
+    /** Returns the unit of the value with a key; {@code choice} or {@code flag} for a choice; empty where there is none, as for tables. */
+    public Optional<String> unit(String key) {
+        return find(key).map(CitedValue::unit).or(() -> choice(key).map(found -> found.word().kind().unit()));
+    }
+
+    /** Returns where a value, a choice or a table comes from, by its key; empty where there is none. */
+    public Optional<Citation> citation(String key) {
+        return find(key).map(CitedValue::citation).or(() -> choice(key).map(CitedChoice::citation)).or(() -> tableCitation(key));
     }
 
     /** Returns the wheel clearance table, empty where there is none. */
@@ -164,8 +191,8 @@ public final class RuleSet {
     }
 
     /**
-     * Returns the number by which a person confirms a value or a table: the value itself, or the control total of the table, which is the
-     * sum of all numbers that it prints.
+     * Returns the number by which a person confirms a value, a choice or a table: the value itself, the place of the word among those of
+     * its kind, or the control total of the table, which is the sum of all numbers that it prints.
      *
      * @param key key of the value or table
      * @return the number, empty where the rule set has none of that key
@@ -173,6 +200,9 @@ public final class RuleSet {
     public OptionalDouble confirmable(String key) {
         if (values.containsKey(key)) {
             return OptionalDouble.of(values.get(key).value());
+        }
+        if (choices.containsKey(key)) {
+            return OptionalDouble.of(choices.get(key).word().place());
         }
         return ControlTotals.of(tables, key);
     }
@@ -196,18 +226,31 @@ public final class RuleSet {
      * Returns the rule set with a value replaced by a person's own.
      *
      * @param key    key of a value that the rule set has
-     * @param value  the new number, in the unit of the old one
+     * @param value  the new number, in the unit of the old one; for a choice the place of the word among those of its kind
      * @param reason why, and who says so; printed in reports
      * @return the changed rule set
-     * @throws IllegalArgumentException where the rule set has no value with that key
+     * @throws IllegalArgumentException where the rule set has no value with that key, or no word has that place
      */
     public RuleSet withOverride(String key, double value, String reason) {
-        CitedValue old = value(key);
         Source source = new Source("project", "override in the project: " + reason, "");
+        Optional<CitedChoice> chosen = choice(key);
+        if (chosen.isPresent()) {
+            return withChoice(chosen.get(), value, source);
+        }
+        CitedValue old = value(key);
         String was = "instead of " + old.value() + " " + old.unit() + " (" + old.citation().text() + ")";
         SortedMap<String, CitedValue> changed = new TreeMap<>(values);
         changed.put(key, new CitedValue(value, old.unit(), new Citation(key, source, "", Provenance.OVERRIDE, was, "")));
-        return new RuleSet(descriptor, changed, tables, confirmations);
+        return new RuleSet(descriptor, changed, choices, tables, confirmations);
+    }
+
+    private RuleSet withChoice(CitedChoice old, double place, Source source) {
+        RuleChoice word = old.word().kind().words().stream().filter(one -> one.place() == place).findFirst().orElseThrow(
+                () -> new IllegalArgumentException(old.key() + " has no choice " + place));
+        SortedMap<String, CitedChoice> changed = new TreeMap<>(choices);
+        String was = "instead of " + old.word().key() + " (" + old.citation().text() + ")";
+        changed.put(old.key(), new CitedChoice(word, new Citation(old.key(), source, "", Provenance.OVERRIDE, was, "")));
+        return new RuleSet(descriptor, values, changed, tables, confirmations);
     }
 
     /**
@@ -220,11 +263,15 @@ public final class RuleSet {
     public RuleSet withConfirmation(String key, String by) {
         Map<String, String> changed = new LinkedHashMap<>(confirmations);
         changed.put(key, by);
-        return new RuleSet(descriptor, values, tables, changed);
+        return new RuleSet(descriptor, values, choices, tables, changed);
     }
 
     private CitedValue confirmed(CitedValue value) {
         return value.withCitation(confirmed(value.citation()));
+    }
+
+    private CitedChoice confirmed(CitedChoice choice) {
+        return choice.withCitation(confirmed(choice.citation()));
     }
 
     private Citation confirmed(Citation citation) {

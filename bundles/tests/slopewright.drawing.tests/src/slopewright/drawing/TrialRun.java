@@ -45,7 +45,7 @@ public final class TrialRun implements Runnable {
     private static RuleSet rules() {
         Citation citation = new Citation(TrialBox.TO_EDGE, new Source("trial", "trial text", "1"), "1", Provenance.FROM_MEMORY, "", "");
         var none = RuleSet.Tables.none();
-        return new RuleSet(new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("trial-box"), "table", "threshold",
+        return new RuleSet(new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("trial-box"), "table",
                 "outer-first"), Map.of(citation.key(), new CitedValue(12, "m", citation)), none);
     }
 

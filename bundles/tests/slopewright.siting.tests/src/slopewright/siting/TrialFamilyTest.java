@@ -75,7 +75,7 @@ class TrialFamilyTest {
         Source source = new Source("trial", "trial text", "1");
         Citation citation = new Citation("trial-box.unit-to-edge-m", source, "1", Provenance.FROM_MEMORY, "", "");
         var none = RuleSet.Tables.none();
-        return new RuleSet(new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("trial-box"), "table", "threshold",
+        return new RuleSet(new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("trial-box"), "table",
                 "outer-first"), Map.of(citation.key(), new CitedValue(12, "m", citation)), none);
     }
 

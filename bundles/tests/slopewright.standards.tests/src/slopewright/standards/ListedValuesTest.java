@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -29,11 +30,15 @@ class ListedValuesTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/values.csv")
-    void valuesAreThoseOfTheSources(String ruleSet, String key, double value, String unit, String provenance) {
-        CitedValue found = RuleSets.find(ruleSet).orElseThrow().value(key);
-        assertEquals(value, found.value(), 1e-9);
-        assertEquals(unit, found.unit());
-        assertEquals(provenance, found.citation().provenance().key());
+    void valuesAreThoseOfTheSources(String ruleSet, String key, String value, String unit, String provenance) {
+        RuleSet rules = RuleSets.find(ruleSet).orElseThrow();
+        if (Set.of("choice", "flag").contains(unit)) {
+            assertEquals(value, rules.choice(key).orElseThrow().word().key());
+        } else {
+            assertEquals(Double.parseDouble(value), rules.value(key).value(), 1e-9);
+        }
+        assertEquals(unit, rules.unit(key).orElseThrow());
+        assertEquals(provenance, rules.citation(key).orElseThrow().provenance().key());
     }
 
     /** What is not in the second copy was not read in the ninth edition: it comes from the older one, from memory at best. */
@@ -41,9 +46,11 @@ class ListedValuesTest {
     void whatTheNinthEditionWasNotReadForIsFromMemory() throws IOException {
         Set<String> listed = listed("icao:9th");
         RuleSet rules = RuleSets.find("icao:9th").orElseThrow();
-        for (CitedValue value : rules.values()) {
-            boolean claimed = value.citation().provenance().compareTo(Provenance.FROM_MEMORY) < 0;
-            assertTrue(!claimed || listed.contains(value.key()), value.key() + " is " + value.citation().provenance().key());
+        List<Citation> all = new ArrayList<>(rules.values().stream().map(CitedValue::citation).toList());
+        rules.choices().forEach(choice -> all.add(choice.citation()));
+        for (Citation citation : all) {
+            boolean claimed = citation.provenance().compareTo(Provenance.FROM_MEMORY) < 0;
+            assertTrue(!claimed || listed.contains(citation.key()), citation.key() + " is " + citation.provenance().key());
         }
     }
 
@@ -51,8 +58,9 @@ class ListedValuesTest {
     @ValueSource(strings = {"icao:5th", "easa", "faa", "casa"})
     void noValueIsUnlisted(String ruleSet) throws IOException {
         Set<String> listed = listed(ruleSet);
-        Set<String> held = RuleSets.find(ruleSet).orElseThrow().values().stream().map(CitedValue::key)
-                .collect(Collectors.toCollection(TreeSet::new));
+        RuleSet rules = RuleSets.find(ruleSet).orElseThrow();
+        Set<String> held = rules.values().stream().map(CitedValue::key).collect(Collectors.toCollection(TreeSet::new));
+        rules.choices().forEach(choice -> held.add(choice.key()));
         assertEquals(listed, held);
     }
 

@@ -30,7 +30,7 @@ class ProvenanceTest {
         var none = new RuleSet.Tables(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.of(new CrossingHeightTable(List.of(),
                         new Citation("table.crossing-height", TEXT, "T", Provenance.FROM_MEMORY, "", ""))), List.of(), Optional.empty());
-        var descriptor = new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("x"), "table", "threshold",
+        var descriptor = new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("x"), "table",
                 "outer-first");
         return new RuleSet(descriptor, Map.of("a.key-m", new CitedValue(9, "m", citation(Provenance.FROM_MEMORY)), "b.key-m",
                 new CitedValue(4, "m", citation(Provenance.PUBLISHED))), none);

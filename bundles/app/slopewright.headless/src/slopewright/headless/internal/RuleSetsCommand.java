@@ -71,6 +71,8 @@ final class RuleSetsCommand extends Command {
                     streams().sayf("      %-48s %10s %-6s %s [%s]", value.key(), value.value(), value.unit(),
                             value.citation().text(), value.citation().provenance().key());
                 }
+                rules.choices().forEach(choice -> streams().sayf("      %-48s %10s %-6s %s [%s]", choice.key(), choice.word().key(),
+                        choice.word().kind().unit(), choice.citation().text(), choice.citation().provenance().key()));
             }
         }
         return ExitCodes.OK;
@@ -181,6 +183,10 @@ final class RuleSetsCommand extends Command {
             entry.put("clause", citation.clause());
             entry.put("provenance", citation.provenance().key());
         }
+        ArrayNode choices = node.putArray("choices");
+        rules.choices().forEach(choice -> choices.addObject().put("key", choice.key()).put("word", choice.word().key())
+                .put("source", choice.citation().source().title()).put("clause", choice.citation().clause())
+                .put("provenance", choice.citation().provenance().key()));
         return node;
     }
 }

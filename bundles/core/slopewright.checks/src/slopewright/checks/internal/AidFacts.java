@@ -28,6 +28,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.site.SiteFrame;
+import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
@@ -102,9 +103,16 @@ public final class AidFacts {
         return find(name).orElseThrow(() -> none(indicator().ruleKey() + "." + name));
     }
 
-    private Stop none(String key) {
+    /** Returns the end of a rule for which the rule set gives no value of a key. */
+    public Stop none(String key) {
         return Stop.notApplicable(Message.of("outcome.no-value", Words.name(rules().key()), Words.name(rules().edition()),
                 Words.name(key)));
+    }
+
+    /** Returns a choice or a flag of the rule set for this family; ends the rule where it makes none. */
+    public CitedChoice choice(String name) {
+        String key = indicator().ruleKey() + "." + name;
+        return rules().choice(key).orElseThrow(() -> none(key));
     }
 
     /** Returns a value that is not of one family; ends the rule where there is none. */

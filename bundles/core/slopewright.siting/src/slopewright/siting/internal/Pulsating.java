@@ -13,6 +13,7 @@ import slopewright.siting.SectorEdge;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.SitingException;
 import slopewright.siting.Trait;
+import slopewright.standards.RuleChoice;
 
 /** One unit with pulsating white above, steady white on, steady red slightly below and pulsating red further below the slope. */
 public final class Pulsating extends SingleUnitFamily {
@@ -39,7 +40,8 @@ public final class Pulsating extends SingleUnitFamily {
     @Override
     void describe(LayoutBuilder layout) {
         RuleReader reader = layout.reader();
-        String form = layout.request().option("pulse-form").orElse(reader.choice("pulsating.pulse-form") == 2 ? "length" : "rate");
+        String form = layout.request().option("pulse-form")
+                .orElse(reader.chooses("pulsating.pulse-form", RuleChoice.LENGTH) ? "length" : "rate");
         switch (form) {
             case "rate" -> reader.note(Message.of("siting.note.pulses-rate"));
             case "length" -> reader.note(Message.of("siting.note.pulses-length",

@@ -13,7 +13,9 @@ import slopewright.messages.Words;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
+import slopewright.standards.RuleChoice;
 import slopewright.standards.RuleSet;
 
 /** Reads values of a rule set and remembers each that was used. For one siting. */
@@ -76,9 +78,12 @@ final class RuleReader {
         return use(value(key + "-hz"));
     }
 
-    /** Returns the number of a choice between readings. */
-    int choice(String key) {
-        return (int) Math.round(use(value(key)));
+    /** Returns whether the rule set chooses a word. */
+    boolean chooses(String key, RuleChoice word) {
+        Optional<CitedChoice> found = rules.choice(key);
+        found.ifPresent(choice -> used.putIfAbsent(key, new Siting.CitedUse(key, choice.word().place(), choice.word().kind().unit(),
+                choice.citation())));
+        return found.filter(choice -> choice.word() == word).isPresent();
     }
 
     boolean has(String key) {

@@ -16,6 +16,7 @@ import slopewright.siting.UnshiftedDistance;
 import slopewright.standards.Citation;
 import slopewright.standards.HeliportSurfaceTable;
 import slopewright.standards.Provenance;
+import slopewright.standards.RuleChoice;
 import slopewright.standards.SurfaceTable;
 
 /** Makes the obstacle surface of a layout from the rule set: from its printed table, or from angles below the lowest signal. */
@@ -76,7 +77,7 @@ final class Surfaces {
     }
 
     private boolean startsAtReferencePoint() {
-        return "reference-point".equals(reader.rules().descriptor().datum());
+        return reader.rules().choice("obstacle.surface-datum").filter(datum -> datum.word() == RuleChoice.REFERENCE_POINT).isPresent();
     }
 
     private Optional<SurfacePlan> table(Anchor anchor) {
@@ -195,7 +196,7 @@ final class Surfaces {
         double length = reader.metres(prefix + (longer ? "surface-glide-path-length" : "surface-length"));
         double before = reader.metres(prefix + "surface-origin-before");
         double start = startsAtReferencePoint() ? anchor.distanceM() - before : -before;
-        if (reader.has(prefix + "surface-length-from-threshold")) {
+        if (reader.chooses(prefix + "surface-length-from-threshold", RuleChoice.YES)) {
             length += start;
         }
         double height = startsAtReferencePoint() ? referenceLevelM(anchor) : 0;

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 import slopewright.standards.Citation;
+import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
@@ -92,15 +94,17 @@ public final class OwnRuleSetFolder {
         RuleSet.Descriptor shipped = base.descriptor();
         RuleSet.Descriptor descriptor = new RuleSet.Descriptor(key, need(properties, "edition"), need(properties, "name"),
                 need(properties, "title") + ", laid over " + over, need(properties, "note"), shipped.families(), shipped.surface(),
-                shipped.datum(), shipped.numbering());
+                shipped.numbering());
         Map<String, CitedValue> values = new TreeMap<>();
         base.values().forEach(value -> values.put(value.key(), value));
-        values.putAll(ownValues(base, source));
+        Map<String, CitedChoice> choices = new TreeMap<>();
+        base.choices().forEach(choice -> choices.put(choice.key(), choice));
+        readOwn(base, source, values, choices);
         TableReaders tables = new TableReaders(folder.toString(), name -> find(Path.of(name).getFileName().toString()),
                 (tableKey, from, clause, provenance, note, faults) -> new Citation(tableKey, source, clause, Provenance.ORGANISATION, note,
                         ""),
                 Optional.of(base.tables()), Provenance.PUBLISHED);
-        return new RuleSet(descriptor, values, tables.readAll());
+        return new RuleSet(descriptor, values, choices, tables.readAll());
     }
 
     private Properties properties() {
@@ -137,28 +141,33 @@ public final class OwnRuleSetFolder {
         return 0;
     }
 
-    /** Reads the values that differ: each must be one of the rule set below, in its unit, and give its clause. */
-    private Map<String, CitedValue> ownValues(RuleSet base, Source source) {
-        Map<String, CitedValue> values = new LinkedHashMap<>();
+    /** Reads what differs: each must be a value or choice of the rule set below, in its unit, and give its clause. */
+    private void readOwn(RuleSet base, Source source, Map<String, CitedValue> values, Map<String, CitedChoice> choices) {
         String text = find(VALUES).orElseThrow(() -> new StandardsException(file(VALUES), 0, "is missing"));
+        Set<String> listed = new HashSet<>();
         for (HeadedCsv.Row row : HeadedCsv.read(file(VALUES), text, RuleSetLoader.VALUE_COLUMNS).rows()) {
             String key = row.text("key");
-            CitedValue below = base.find(key).orElseThrow(() -> row.fault("the rule set below has no value " + key));
-            if (!below.unit().equals(row.text("unit"))) {
-                throw row.fault(key + " is given in " + below.unit() + ", not in '" + row.text("unit") + "'");
+            String unit = base.unit(key).orElseThrow(() -> row.fault("the rule set below has no value " + key));
+            if (!unit.equals(row.text("unit"))) {
+                throw row.fault(key + " is given in " + unit + ", not in '" + row.text("unit") + "'");
             }
             if (row.text("clause").isBlank() || row.isBlank("clause")) {
                 throw row.fault(key + " names no clause");
             }
-            String instead = "instead of " + below.value() + " " + below.unit() + " (" + below.citation().text() + ")";
-            String note = row.text("note").isBlank() ? instead : row.text("note") + "; " + instead;
-            CitedValue own = new CitedValue(row.number("value"), below.unit(), new Citation(key, source, row.text("clause"),
-                    Provenance.ORGANISATION, note, ""));
-            if (values.put(key, own) != null) {
+            if (!listed.add(key)) {
                 throw row.fault("the value " + key + " is listed twice");
             }
+            String was = base.find(key).map(value -> value.value() + " " + value.unit())
+                    .or(() -> base.choice(key).map(choice -> choice.word().key())).orElseThrow();
+            String instead = "instead of " + was + " (" + base.citation(key).orElseThrow().text() + ")";
+            String note = row.text("note").isBlank() ? instead : row.text("note") + "; " + instead;
+            Citation citation = new Citation(key, source, row.text("clause"), Provenance.ORGANISATION, note, "");
+            if (RuleSetLoader.isChoice(row)) {
+                choices.put(key, new CitedChoice(RuleSetLoader.word(row), citation));
+            } else {
+                values.put(key, new CitedValue(row.number("value"), unit, citation));
+            }
         }
-        return values;
     }
 
     /** Returns the files of a commented starting point over a rule set. */
@@ -167,7 +176,9 @@ public final class OwnRuleSetFolder {
                 + " stands here: take the '## ' away before a line and put your own number, clause and note.",
                 "## The columns source and provenance are not read: every value counts as the organisation's own.",
                 String.join(",", RuleSetLoader.VALUE_COLUMNS)));
-        over.values().forEach(value -> lines.add((lines.size() == 3 ? "" : "## ") + exampleRow(value)));
+        over.values().forEach(value -> lines.add((lines.size() == 3 ? "" : "## ")
+                + exampleRow(value.key(), plain(value.value()), value.unit())));
+        over.choices().forEach(choice -> lines.add("## " + exampleRow(choice.key(), choice.word().key(), choice.word().kind().unit())));
         Map<String, String> files = new LinkedHashMap<>();
         files.put(PROPERTIES, String.join("\n", "# An organisation's own rule set, laid over a shipped one.",
                 "# The key must be none of a shipped rule set.", "key=our-own", "edition=1", "name=Our own", "title=Our own rules",
@@ -179,8 +190,8 @@ public final class OwnRuleSetFolder {
         return files;
     }
 
-    private static String exampleRow(CitedValue value) {
-        return String.join(",", value.key(), plain(value.value()), value.unit(), "-", "clause of the document", "organisation", "");
+    private static String exampleRow(String key, String value, String unit) {
+        return String.join(",", key, value, unit, "-", "clause of the document", "organisation", "");
     }
 
     private static String plain(double value) {

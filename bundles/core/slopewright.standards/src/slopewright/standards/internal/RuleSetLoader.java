@@ -6,16 +6,20 @@ import java.io.Reader;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
 
 import slopewright.standards.Citation;
+import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
+import slopewright.standards.RuleChoice;
 import slopewright.standards.RuleSet;
 import slopewright.standards.Source;
 import slopewright.standards.StandardsException;
@@ -26,7 +30,7 @@ public final class RuleSetLoader {
     private static final List<String> SOURCE_COLUMNS = List.of("key", "title", "edition");
     static final List<String> VALUE_COLUMNS = List.of("key", "value", "unit", "source", "clause", "provenance", "note");
     private static final List<String> UNITS = List.of("m", "ft", "deg", "min", "%", "NM", "s", "Hz", "V", "cd", "lx", "ratio", "count",
-            "year", "times", "choice");
+            "year", "times", "code");
 
     private final DataFolder data;
     private final Map<String, Source> sources;
@@ -110,16 +114,17 @@ public final class RuleSetLoader {
         RuleSet.Descriptor descriptor = new RuleSet.Descriptor(need(properties, "key", file), need(properties, "edition", file),
                 need(properties, "name", file), need(properties, "title", file), need(properties, "note", file),
                 List.of(need(properties, "families", file).split(",")), oneOf(properties, "surface", file, "table", "angular"),
-                oneOf(properties, "surface.datum", file, "threshold", "reference-point"),
                 oneOf(properties, "numbering", file, "outer-first", "runway-first"));
         Optional<RuleSet> base = Optional.ofNullable(properties.getProperty("inherits")).map(from -> base(from, folder, file, heirs));
         Provenance atMost = atMost(properties.getProperty("inherits.as", Provenance.PUBLISHED.key()), file);
         Map<String, CitedValue> values = new TreeMap<>();
         base.ifPresent(rules -> rules.values().forEach(value -> values.put(value.key(),
                 new CitedValue(value.value(), value.unit(), value.citation().atMost(atMost)))));
-        values.putAll(readValues(folder + "/values.csv"));
+        Map<String, CitedChoice> choices = new TreeMap<>();
+        base.ifPresent(rules -> rules.choices().forEach(choice -> choices.put(choice.key(), choice.atMost(atMost))));
+        readValues(folder + "/values.csv", values, choices);
         TableReaders tables = new TableReaders(folder, this::find, this::citation, base.map(RuleSet::tables), atMost);
-        return new RuleSet(descriptor, values, tables.readAll());
+        return new RuleSet(descriptor, values, choices, tables.readAll());
     }
 
     private RuleSet base(String from, String folder, String file, List<String> heirs) {
@@ -155,19 +160,42 @@ public final class RuleSetLoader {
         }
     }
 
-    private Map<String, CitedValue> readValues(String file) {
-        Map<String, CitedValue> values = new TreeMap<>();
+    /** Reads the rows of a file over what was inherited; a row with a word is a choice. */
+    private void readValues(String file, Map<String, CitedValue> values, Map<String, CitedChoice> choices) {
+        Set<String> listed = new HashSet<>();
         for (HeadedCsv.Row row : HeadedCsv.read(file, text(file), VALUE_COLUMNS).rows()) {
             String key = row.text("key");
-            if (!UNITS.contains(row.text("unit"))) {
-                throw row.fault("'" + row.text("unit") + "' is no unit of a rule set");
-            }
             Citation citation = citation(key, row.text("source"), row.text("clause"), row.text("provenance"), row.text("note"), row::fault);
-            if (values.put(key, new CitedValue(row.number("value"), row.text("unit"), citation)) != null) {
+            if (!listed.add(key)) {
                 throw row.fault("the value " + key + " is listed twice");
             }
+            if (isChoice(row)) {
+                choices.put(key, new CitedChoice(word(row), citation));
+            } else {
+                values.put(key, new CitedValue(row.number("value"), unit(row), citation));
+            }
         }
-        return values;
+    }
+
+    private static String unit(HeadedCsv.Row row) {
+        if (!UNITS.contains(row.text("unit"))) {
+            throw row.fault("'" + row.text("unit") + "' is no unit of a rule set");
+        }
+        return row.text("unit");
+    }
+
+    /** Returns whether a row holds a word, and not a number. */
+    static boolean isChoice(HeadedCsv.Row row) {
+        return List.of("choice", "flag").contains(row.text("unit"));
+    }
+
+    /** Returns the word of a row that holds one: one of those that its key allows. */
+    static RuleChoice word(HeadedCsv.Row row) {
+        String key = row.text("key");
+        RuleChoice.Kind kind = RuleChoice.Kind.of(key).filter(found -> found.unit().equals(row.text("unit")))
+                .orElseThrow(() -> row.fault(key + " is no " + row.text("unit")));
+        return kind.words().stream().filter(word -> word.key().equals(row.text("value"))).findFirst().orElseThrow(() -> row.fault(key
+                + " is " + String.join(" or ", kind.words().stream().map(RuleChoice::key).toList()) + ", not '" + row.text("value") + "'"));
     }
 
     private Citation citation(String key, String source, String clause, String provenance, String note, FaultMaker faults) {

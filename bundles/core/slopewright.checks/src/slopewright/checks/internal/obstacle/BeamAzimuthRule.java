@@ -25,7 +25,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.model.Inspection;
-import slopewright.standards.CitedValue;
+import slopewright.standards.CitedChoice;
 
 /**
  * The beam reaches further to the side than the surface; what stands there must not endanger who follows it. A warning: the text asks for
@@ -41,7 +41,8 @@ public final class BeamAzimuthRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
-        CitedValue narrowing = facts.common("obstacle.beam-narrowing");
+        CitedChoice narrowing = facts.rules().choice("obstacle.beam-narrowing").filter(CitedChoice::isYes)
+                .orElseThrow(() -> facts.none("obstacle.beam-narrowing"));
         SurfaceComparison compared = Surfaces.compared(facts);
         ProtectionSurface surface = compared.surface();
         Optional<Inspection> flown = Inspections.last(facts.aid());
@@ -73,7 +74,7 @@ public final class BeamAzimuthRule extends AidRule {
             throw Stop.missing(Message.of("list", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())),
                     Message.of("OBS-03.incomplete", beamText));
         }
-        outcomes.about(facts.aid()).measured(Measure.atMost(worst, 0, "m").strict()).resting(narrowing)
+        outcomes.about(facts.aid()).measured(Measure.atMost(worst, 0, "m").strict()).citing(narrowing.citation())
                 .saying(endangering.isEmpty() ? "clear" : "endangering", beamText, some(endangering), Words.m(worst))
                 .advising("narrow", Words.degrees(narrowest)).add();
     }

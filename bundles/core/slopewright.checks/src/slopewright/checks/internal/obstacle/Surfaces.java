@@ -10,7 +10,7 @@ import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
 import slopewright.siting.SurfacePlan;
 import slopewright.standards.Citation;
-import slopewright.standards.CitedValue;
+import slopewright.standards.CitedChoice;
 import slopewright.standards.RuleSet;
 
 /** What the rules about obstacle surfaces share. */
@@ -46,7 +46,7 @@ public final class Surfaces {
     /** Returns where the surface comes from; its datum decides a comparison as much as its dimensions do. */
     static List<Citation> citations(SurfacePlan surface, RuleSet rules) {
         List<Citation> all = new java.util.ArrayList<>(surface.citations());
-        rules.find("obstacle.surface-datum").map(CitedValue::citation).ifPresent(all::add);
+        rules.choice("obstacle.surface-datum").map(CitedChoice::citation).ifPresent(all::add);
         return all;
     }
 }

@@ -48,7 +48,7 @@ public final class RowLevelRule extends AidRule {
     private static void inOnePlane(AidFacts facts, List<UnitAt> side, CitedValue limit, OutcomeCollector outcomes) {
         double mean = side.stream().mapToDouble(UnitAt::lensElevationM).average().orElseThrow();
         Worst<UnitAt> worst = Worst.of(side, unit -> Measure.atMost(Math.abs(unit.lensElevationM() - mean), limit.value(), "m"));
-        outcomes.about(facts.aid()).measured(worst.measure()).resting(limit).resting(facts.value("level-basis"))
+        outcomes.about(facts.aid()).measured(worst.measure()).resting(limit).citing(facts.choice("level-basis").citation())
                 .saying("off-plane", worst.item().name(), Words.mm(worst.measure().value()), Words.mm(limit.value()))
                         .advising("level-units")
                 .step("difference", Words.mm(Math.max(worst.item().lensElevationM(), mean)),

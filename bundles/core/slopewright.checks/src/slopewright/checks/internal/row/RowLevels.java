@@ -7,6 +7,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.UnitAt;
 import slopewright.checks.internal.Worst;
 import slopewright.standards.CitedValue;
+import slopewright.standards.RuleChoice;
 
 /** What the rules about the levels of a row share. */
 final class RowLevels {
@@ -15,7 +16,8 @@ final class RowLevels {
 
     /** Returns whether the rule set asks for one horizontal plane. */
     static boolean isOnePlane(AidFacts facts) {
-        return facts.find("level-basis").filter(basis -> basis.value() == 1).isPresent();
+        return facts.rules().choice(facts.indicator().ruleKey() + ".level-basis").filter(basis -> basis.word() == RuleChoice.ONE_PLANE)
+                .isPresent();
     }
 
     /** Returns the two units of a side that differ most in level, against the tolerance between any two. */

@@ -8,7 +8,7 @@ import slopewright.messages.Argument;
 import slopewright.messages.Words;
 import slopewright.model.AidSide;
 import slopewright.siting.Trait;
-import slopewright.standards.CitedValue;
+import slopewright.standards.CitedChoice;
 
 /** A row stands on the left unless that is impracticable. A warning: on the right the signal is true; the text wants the reason. */
 public final class RowSideRule extends AidRule {
@@ -21,11 +21,11 @@ public final class RowSideRule extends AidRule {
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         facts.end();
-        CitedValue leftUnlessImpracticable = facts.value("side");
+        CitedChoice leftUnlessImpracticable = facts.choice("side");
         boolean left = facts.units().stream().anyMatch(unit -> unit.rightM() < 0);
         boolean right = facts.units().stream().anyMatch(unit -> unit.rightM() >= 0);
         AidSide stands = left && right ? AidSide.BOTH : left ? AidSide.LEFT : AidSide.RIGHT;
-        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(leftUnlessImpracticable);
+        OutcomeCollector.Entry entry = outcomes.about(facts.aid()).citing(leftUnlessImpracticable.citation());
         if (stands != facts.aid().getSide()) {
             entry.met(false).severity(Severity.FAIL).saying("not-as-named", side(stands), side(facts.aid().getSide()))
                     .advising("correct").add();

@@ -11,6 +11,7 @@ import slopewright.checks.internal.UnitAt;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.siting.UnitPlan;
+import slopewright.standards.CitedChoice;
 
 /**
  * Each unit shows the colours and the rhythm of its family in their order from below. Severity fail: a pilot who sees another colour than
@@ -36,7 +37,8 @@ public final class SignalPatternRule extends AidRule {
         SignalPattern shown = SignalPattern.of(unit);
         boolean joined = SignalPattern.isJoined(unit);
         boolean met = joined && expected.isShownBy(shown);
-        outcomes.about(unit.unit()).met(met).saying(name(met, joined, shown.lights().isEmpty()), unit.name(), shown.words(),
+        outcomes.about(unit.unit()).met(met).citing(facts.rules().choice(facts.indicator().ruleKey() + ".sector-order")
+                .map(CitedChoice::citation).stream().toList()).saying(name(met, joined, shown.lights().isEmpty()), unit.name(), shown.words(),
                 expected.words(), Words.name(facts.indicator().name()))
                 .advising("correct").add();
     }

@@ -11,7 +11,7 @@ import slopewright.checks.internal.UnitAt;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
-import slopewright.standards.CitedValue;
+import slopewright.standards.CitedChoice;
 
 /** Units give way when they are struck: one that does not wrecks the aeroplane. Severity fail for that reason. */
 public final class FrangibleRule extends AidRule {
@@ -22,13 +22,16 @@ public final class FrangibleRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
-        CitedValue required = facts.value("frangible");
+        CitedChoice required = facts.choice("frangible");
+        if (!required.isYes()) {
+            throw facts.none(required.key());
+        }
         List<Argument> unknown = facts.units().stream().filter(unit -> unit.unit().getFrangible() == null).map(UnitAt::name).toList();
         if (!unknown.isEmpty()) {
             throw Stop.missing(Message.of("missing.frangible", Words.list(unknown)));
         }
         List<Argument> rigid = facts.units().stream().filter(unit -> !unit.unit().getFrangible()).map(UnitAt::name).toList();
-        outcomes.about(facts.aid()).met(rigid.isEmpty()).resting(required)
+        outcomes.about(facts.aid()).met(rigid.isEmpty()).citing(required.citation())
                 .saying(rigid.isEmpty() ? "all" : "rigid", Words.list(rigid)).advising("mount").add();
     }
 }

@@ -18,7 +18,6 @@ import org.eclipse.swt.widgets.Text;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.standards.Citation;
-import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
@@ -66,7 +65,7 @@ public final class ConfirmDialog extends TitleAreaDialog {
     }
 
     private Optional<String> unit() {
-        return rules.find(citation.key()).map(CitedValue::unit);
+        return rules.unit(citation.key());
     }
 
     @Override
