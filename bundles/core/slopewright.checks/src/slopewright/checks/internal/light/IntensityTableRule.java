@@ -12,6 +12,7 @@ import slopewright.checks.internal.Stop;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
+import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
 import slopewright.siting.Siting;
 import slopewright.siting.range.LightCondition;
@@ -30,6 +31,11 @@ public final class IntensityTableRule extends AidRule {
 
     /** A measurement with what is asked of it. */
     private record Compared(MeasuredLight light, Measure measure, List<Citation> citations) {
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.SET_UP;
     }
 
     @Override

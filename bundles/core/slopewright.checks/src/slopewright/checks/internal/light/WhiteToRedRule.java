@@ -12,6 +12,7 @@ import slopewright.checks.internal.Worst;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
+import slopewright.model.Stage;
 import slopewright.siting.Colour;
 import slopewright.siting.ElementNames;
 import slopewright.siting.Trait;
@@ -32,6 +33,11 @@ public final class WhiteToRedRule extends AidRule {
         double times() {
             return white.intensityCd() / red.intensityCd();
         }
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.SET_UP;
     }
 
     @Override
