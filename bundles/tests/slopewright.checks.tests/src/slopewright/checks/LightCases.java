@@ -73,11 +73,13 @@ final class LightCases {
                 sample -> sample.aid().getEquipment().getIntensities().clear()));
         cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "a measurement without a colour", LightCases::row,
                 sample -> at(sample, LightColour.RED, 0, 0).setColour(LightColour.NONE)));
-        cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "no equipment", LightCases::row, sample -> sample.aid().setEquipment(null)));
+        cases.add(RuleCase.of("LIGHT-01", Result.NOT_EVALUATED, "no equipment", LightCases::row,
+                sample -> sample.aid().setEquipment(null)));
         cases.add(RuleCase.of("LIGHT-01", Result.PASS, "a T form that reaches the limits", LightCases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "79 999 cd at 1 degree", LightCases::tForm,
                 sample -> set(sample, LightColour.WHITE, 1, 0, 79_999)));
-        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "a sector unit that reaches the ellipses", LightCases::sector, Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-01", Result.PASS, "a sector unit that reaches the ellipses", LightCases::sector,
+                Sample::unchanged));
         cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "374 cd at 10 degrees", LightCases::sector,
                 sample -> set(sample, LightColour.RED, 0, -10, 374)));
         cases.add(RuleCase.of("LIGHT-01", Result.NOT_APPLICABLE, "no contours were read", Bases::twoBar, Sample::unchanged));

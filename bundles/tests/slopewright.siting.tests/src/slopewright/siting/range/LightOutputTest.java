@@ -19,8 +19,8 @@ import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 
 /**
- * Intensity toward an eye, with the contours of Annex 14 Vol I, 9th ed., Fig A2-22 and A2-23, and Vol II, 4th ed., Fig 5-11. The unit stands
- * at the origin, the eye 1000 m before it, so that an angle a to the side or above is a distance of 1000 m times tan a.
+ * Intensity toward an eye, with the contours of Annex 14 Vol I, 9th ed., Fig A2-22 and A2-23, and Vol II, 4th ed., Fig 5-11. The unit
+ * stands at the origin, the eye 1000 m before it, so that an angle a to the side or above is a distance of 1000 m times tan a.
  */
 class LightOutputTest {
     private static final RuleSet RULES = RuleSets.find("icao:9th").orElseThrow();
@@ -111,10 +111,11 @@ class LightOutputTest {
         RuleSet us = RuleSets.find("faa:2010").orElseThrow();
         RangeConditions known = new RangeConditions(OptionalDouble.of(6000), OptionalDouble.empty(), OptionalDouble.of(16),
                 OptionalDouble.empty(), OptionalDouble.empty());
-        assertEquals(6000, LightOutput.of(Families.get("two-bar"), us, known).toward(row(3, 0), eye(7.9, 2.5), LightCondition.DAY).intensityCd()
-                .orElseThrow());
-        assertTrue(LightOutput.of(Families.get("two-bar"), us, known).toward(row(3, 0), eye(8.1, 2.5), LightCondition.DAY).intensityCd().isEmpty());
-        assertTrue(LightOutput.of(Families.get("two-bar"), us, entered(OptionalDouble.of(6000), OptionalDouble.empty(), OptionalDouble.empty()))
-                .toward(row(3, 0), eye(0, 2.5), LightCondition.DAY).intensityCd().isEmpty());
+        LightOutput output = LightOutput.of(Families.get("two-bar"), us, known);
+        assertEquals(6000, output.toward(row(3, 0), eye(7.9, 2.5), LightCondition.DAY).intensityCd().orElseThrow());
+        assertTrue(output.toward(row(3, 0), eye(8.1, 2.5), LightCondition.DAY).intensityCd().isEmpty());
+        RangeConditions widthless = entered(OptionalDouble.of(6000), OptionalDouble.empty(), OptionalDouble.empty());
+        assertTrue(LightOutput.of(Families.get("two-bar"), us, widthless).toward(row(3, 0), eye(0, 2.5), LightCondition.DAY).intensityCd()
+                .isEmpty());
     }
 }

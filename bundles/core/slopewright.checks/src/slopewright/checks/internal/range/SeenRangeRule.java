@@ -16,9 +16,9 @@ import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 
 /**
- * A light that is too weak guides nobody at the distance at which it should. What counts is the intensity toward an eye on the slope at that
- * distance. Where texts disagree about what the eye needs, it is met only by all of them and not met only by none. A warning: the range is
- * an estimate, and a shorter one may be stated.
+ * A light that is too weak guides nobody at the distance at which it should. What counts is the intensity toward an eye on the slope at
+ * that distance. Where texts disagree about what the eye needs, it is met only by all of them and not met only by none. A warning: the
+ * range is an estimate, and a shorter one may be stated.
  */
 public final class SeenRangeRule extends AidRule {
     private static final double MICRO = 1e6;

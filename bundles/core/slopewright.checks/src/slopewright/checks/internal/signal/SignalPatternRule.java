@@ -1,6 +1,7 @@
 package slopewright.checks.internal.signal;
 
 import java.util.List;
+import java.util.Optional;
 
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
@@ -37,9 +38,10 @@ public final class SignalPatternRule extends AidRule {
         SignalPattern shown = SignalPattern.of(unit);
         boolean joined = SignalPattern.isJoined(unit);
         boolean met = joined && expected.isShownBy(shown);
-        outcomes.about(unit.unit()).met(met).citing(facts.rules().choice(facts.indicator().ruleKey() + ".sector-order")
-                .map(CitedChoice::citation).stream().toList()).saying(name(met, joined, shown.lights().isEmpty()), unit.name(), shown.words(),
-                expected.words(), Words.name(facts.indicator().name()))
+        Optional<CitedChoice> order = facts.rules().choice(facts.indicator().ruleKey() + ".sector-order");
+        outcomes.about(unit.unit()).met(met).citing(order.map(CitedChoice::citation).stream().toList())
+                .saying(name(met, joined, shown.lights().isEmpty()), unit.name(), shown.words(), expected.words(),
+                        Words.name(facts.indicator().name()))
                 .advising("correct").add();
     }
 
