@@ -105,7 +105,7 @@ class WindowDoorsTest {
         try {
             sheet.selectionChanged(null, new StructuredSelection(aid(ROW)));
             String early = texts(shell);
-            assertTrue(early.contains(GOVERNING) || early.contains("Not compared: South survey, North survey."), early);
+            assertTrue(early.contains(GOVERNING) || early.contains("Not compared: South survey and North survey."), early);
             awaitShown(sheet, shell, ROW, "Distance 294.43 m", "Eye height (MEHT) 15 m", "Wheels over threshold 9 m",
                     "Obstacle margin +" + metres(MARGIN_M) + " m, " + GOVERNING);
             awaitShown(sheet, shell, OWN_RULES_ROW, "Distance 272.09 m", "Eye height (MEHT) 13.72 m",
