@@ -9,6 +9,8 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.Proposals;
 import slopewright.evaluation.comparison.Candidate;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.EquipmentType;
@@ -94,6 +96,7 @@ public final class AddAid extends RecordedEdit {
     }
 
     static double datumM(ApproachHost host) {
-        return AidLayouts.datumM(host).orElseThrow(() -> new SitingException("the elevation of " + Projects.label(host) + " is missing"));
+        return AidLayouts.datumM(host).orElseThrow(() -> new SitingException(
+                Message.of("evaluation.refused.no-elevation", Words.name(Projects.label(host)))));
     }
 }

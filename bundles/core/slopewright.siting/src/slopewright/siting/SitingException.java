@@ -18,11 +18,6 @@ public final class SitingException extends RuntimeException {
         this(reason, List.of());
     }
 
-    /** Makes an exception for a reason in words. */
-    public SitingException(String reason) {
-        this(Message.of("plain", Words.name(reason)));
-    }
-
     private SitingException(Message reason, List<Input> missing) {
         super(reason.english());
         this.reason = reason;

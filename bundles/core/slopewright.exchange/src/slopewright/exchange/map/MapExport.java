@@ -46,12 +46,11 @@ public final class MapExport {
         Project project = evaluation.project();
         Aerodrome aerodrome = project.getAerodrome();
         if (aerodrome == null) {
-            throw new SitingException("the project has no aerodrome");
+            throw new SitingException(Message.of("map.refused.no-aerodrome"));
         }
         AerodromePlaces places = AerodromePlaces.of(aerodrome);
         if (places.isPlane()) {
-            throw new SitingException("the coordinate reference of the aerodrome is a local plane, which has no place on a map of latitude "
-                    + "and longitude; give the aerodrome WGS84 or an EPSG grid");
+            throw new SitingException(Message.of("map.refused.local-plane"));
         }
         List<String> notes = new ArrayList<>(notes(aerodrome, beamLengthM));
         List<MapFeature> features = new ArrayList<>();

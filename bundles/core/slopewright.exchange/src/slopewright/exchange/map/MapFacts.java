@@ -5,6 +5,8 @@ import java.util.List;
 
 import slopewright.exchange.internal.PlainNumbers;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
@@ -52,8 +54,7 @@ final class MapFacts {
     private static void addPieces(SiteFrame frame, FramePoint from, FramePoint to, List<MapPosition> line) {
         double length = Math.hypot(to.alongM() - from.alongM(), to.rightM() - from.rightM());
         if (!(length <= MOST_M)) {
-            throw new SitingException("a line of it is " + plain(length / 1000) + " km long, which is more than the "
-                    + plain(MOST_M / 1000) + " km that are drawn");
+            throw new SitingException(Message.of("map.refused.line-too-long", Words.km(length), Words.km(MOST_M)));
         }
         int pieces = (int) Math.max(1, Math.ceil(length / PIECE_M));
         for (int i = 0; i < pieces; i++) {

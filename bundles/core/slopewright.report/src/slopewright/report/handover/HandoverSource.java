@@ -5,6 +5,8 @@ import java.util.Optional;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
@@ -47,7 +49,7 @@ public final class HandoverSource {
      */
     public AidEvaluation aid(String id) {
         ApproachAid aid = Ids.find(project, id).filter(ApproachAid.class::isInstance).map(ApproachAid.class::cast)
-                .orElseThrow(() -> new SitingException("the aid " + id + " is no longer part of the project"));
+                .orElseThrow(() -> new SitingException(Message.of("evaluation.refused.aid-gone", Words.name(id))));
         return evaluation().aid(aid);
     }
 }

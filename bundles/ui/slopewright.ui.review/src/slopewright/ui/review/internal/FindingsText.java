@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import slopewright.checks.Outcome;
+import slopewright.exchange.sheet.Sheet;
+import slopewright.exchange.sheet.SheetCell;
+import slopewright.exchange.sheet.SheetFile;
 import slopewright.ui.MessageTexts;
 
 /** Outcomes as text: columns parted by tabs, an HTML table, comma-separated values. */
@@ -59,16 +62,10 @@ public final class FindingsText {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
-    /** Returns outcomes as comma-separated values, the headings first. */
+    /** Returns outcomes as comma-separated values, the headings first; no cell is a formula. */
     public static String csv(List<Outcome> outcomes) {
-        return Stream.concat(Stream.of(titles()), outcomes.stream().map(FindingsText::cells))
-                .map(cells -> cells.stream().map(FindingsText::quoted).collect(Collectors.joining(",")))
-                .collect(Collectors.joining("\n", "", "\n"));
-    }
-
-    private static String quoted(String text) {
-        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n');
-        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+        List<List<SheetCell>> rows = outcomes.stream().map(outcome -> cells(outcome).stream().map(SheetCell::text).toList()).toList();
+        return new String(SheetFile.csv(new Sheet(Messages.get("findings.title"), titles(), rows, List.of())), StandardCharsets.UTF_8);
     }
 
     /**
