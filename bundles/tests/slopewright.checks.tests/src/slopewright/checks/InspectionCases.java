@@ -20,7 +20,9 @@ final class InspectionCases {
 
     static List<RuleCase> all() {
         List<RuleCase> cases = new ArrayList<>();
-        add(cases, "INSP-01", Result.PASS, "dated and signed", Bases::row, inspection -> { });
+        add(cases, "INSP-01", Result.PASS, "dated and signed", Bases::row, inspection -> {
+            // as it stands
+        });
         add(cases, "INSP-01", Result.NOT_EVALUATED, "no date", Bases::row, inspection -> inspection.setDate(null));
         add(cases, "INSP-01", Result.NOT_EVALUATED, "no person", Bases::row, inspection -> inspection.setPerson(" "));
         cases.add(RuleCase.of("INSP-01", Result.NOT_EVALUATED, "none", Bases::row, Sample::unchanged));
@@ -36,7 +38,9 @@ final class InspectionCases {
         add(cases, "INSP-04", Result.FAIL, "4.9 of 5 degrees, narrowed", narrowed(Bases::row),
                 inspection -> azimuth(inspection, -4.9, 5));
         add(cases, "INSP-04", Result.NOT_EVALUATED, "no azimuth", Bases::rowOfToday, inspection -> inspection.setAzimuthLeftDeg(null));
-        add(cases, "INSP-05", Result.PASS, "clear", Bases::row, inspection -> { });
+        add(cases, "INSP-05", Result.PASS, "clear", Bases::row, inspection -> {
+            // as it stands
+        });
         add(cases, "INSP-05", Result.FAIL, "not clear", Bases::row, inspection -> inspection.setObstacleClear(false));
         add(cases, "INSP-05", Result.NOT_EVALUATED, "not looked at", Bases::row, inspection -> inspection.setObstacleClear(null));
         last(cases);

@@ -86,7 +86,6 @@ public record RangeEstimate(String family, double visibilityM, double extinction
         List<SeenRange> seen = new ArrayList<>();
         for (LightCondition condition : LightCondition.values()) {
             CitedValue threshold = EyeThreshold.of(rules, condition).strictest();
-            LightOutput.Output far = output.weakestOnSlope(siting, FAR_M, condition);
             LightOutput.Output there = converge(output, siting, condition, threshold.value(), extinction);
             if (there.intensityCd().isEmpty()) {
                 there.reason().filter(reason -> !notes.contains(reason)).ifPresent(notes::add);
