@@ -200,5 +200,13 @@ final class ObstacleCases {
         cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no width", Bases::row,
                 sample -> sample.obstacleSurvey().setHalfWidthM(null)));
         cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no source", Bases::row, sample -> sample.obstacleSurvey().setSource(" ")));
+        cases.add(RuleCase.of("OBS-09", Result.PASS, "whole", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-09", Result.PASS, "1 mm", Bases::row, sample -> sample.obstacleSurvey().setVerticalAccuracyM(0.001)));
+        cases.add(RuleCase.of("OBS-09", Result.FAIL, "exact", Bases::row, sample -> sample.obstacleSurvey().setVerticalAccuracyM(0.0)));
+        cases.add(RuleCase.of("OBS-09", Result.NOT_EVALUATED, "of no place, no reach", Bases::row, sample -> {
+            sample.obstacleSurvey().getHosts().clear();
+            sample.obstacleSurvey().setReachM(null);
+        }));
+        cases.add(RuleCase.of("OBS-09", null, "no survey", Bases::row, sample -> sample.aerodrome().getObstacleSurveys().clear()));
     }
 }

@@ -6,13 +6,16 @@ import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.Missing;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Argument;
 import slopewright.model.Aerodrome;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.Project;
+import slopewright.siting.ElementNames;
 import slopewright.standards.CitedValue;
 
 /**
@@ -74,5 +77,18 @@ public final class SurveyCover {
                     Angles.tanDeg(sector.get().value()), range.get().value(), 0, turn)));
         }
         return areas;
+    }
+
+    /** Returns what a survey does not say of itself. */
+    static Missing lacking(ObstacleSurvey survey) {
+        Argument name = ElementNames.of(survey);
+        Missing missing = new Missing();
+        missing.unless(Optional.ofNullable(survey.getDate()).filter(date -> !date.isBlank()).isPresent(), "missing.survey-date", name);
+        missing.unless(survey.getReachM() != null, "missing.survey-reach", name);
+        missing.unless(survey.getHalfWidthM() != null, "missing.survey-half-width", name);
+        missing.unless(survey.getHorizontalAccuracyM() != null && survey.getVerticalAccuracyM() != null, "missing.survey-accuracy", name);
+        missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source",
+                name);
+        return missing;
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 import slopewright.checks.Measure;
@@ -42,7 +41,7 @@ public final class SurveyCoverRule extends AidRule {
         if (surveys.isEmpty()) {
             throw Stop.missing(Message.of("missing.survey-of", host), Message.of("OBS-07.none", host));
         }
-        Map<ObstacleSurvey, Missing> lacking = surveys.stream().collect(Collectors.toMap(survey -> survey, SurveyCoverRule::lacking));
+        Map<ObstacleSurvey, Missing> lacking = surveys.stream().collect(Collectors.toMap(survey -> survey, SurveyCover::lacking));
         List<ObstacleSurvey> whole = surveys.stream().filter(survey -> lacking.get(survey).names().isEmpty()).toList();
         if (whole.isEmpty()) {
             List<Message> names = new ArrayList<>();
@@ -61,17 +60,5 @@ public final class SurveyCoverRule extends AidRule {
 
     private static Measure worst(ObstacleSurvey survey, List<ProtectionSurface> areas) {
         return areas.stream().map(area -> SurveyCover.reach(survey, area).orElseThrow()).reduce(Measure::worse).orElseThrow();
-    }
-
-    private static Missing lacking(ObstacleSurvey survey) {
-        Argument name = ElementNames.of(survey);
-        Missing missing = new Missing();
-        missing.unless(Optional.ofNullable(survey.getDate()).filter(date -> !date.isBlank()).isPresent(), "missing.survey-date", name);
-        missing.unless(survey.getReachM() != null, "missing.survey-reach", name);
-        missing.unless(survey.getHalfWidthM() != null, "missing.survey-half-width", name);
-        missing.unless(survey.getHorizontalAccuracyM() != null && survey.getVerticalAccuracyM() != null, "missing.survey-accuracy", name);
-        missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source",
-                name);
-        return missing;
     }
 }
