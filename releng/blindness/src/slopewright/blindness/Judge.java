@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.TreeMap;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 
 import slopewright.blindness.Corruption.Way;
 import slopewright.checks.Outcome;
@@ -38,10 +40,13 @@ final class Judge {
         FOR_THE_RECORD,
         /**
          * No figure, no verdict and nothing that is exported moves, although the entry is read: another corruption of the same entry is
-         * found. So a second statement stands for what is taken out, and another word says the same here.
+         * found, or listed. So a second statement stands for what is taken out, and another word says the same here.
          */
         MEANS_THE_SAME,
-        /** A figure that stands listed before and after moves and is still met; for small changes and other words alone. */
+        /**
+         * A figure that stands listed or is handed over before and after moves, and everything is still met; for small changes, what is
+         * taken out and other words alone.
+         */
         LISTED_AND_MET,
         /** Something is open that does not name the element: the reader is warned, but not told where. */
         UNNAMED,
@@ -74,7 +79,7 @@ final class Judge {
     Reason judge(Corruption corruption, List<Corruption> ofSameEntry) {
         Reason reason = judge(corruption);
         if (reason == Reason.MEANS_THE_SAME && (!corruption.way().mayMean() || ofSameEntry.stream()
-                .noneMatch(another -> judge(another) == Reason.FOUND))) {
+                .map(this::judge).noneMatch(another -> another == Reason.FOUND || another == Reason.LISTED_AND_MET))) {
             return Reason.NONE;
         }
         return reason;
@@ -114,6 +119,10 @@ final class Judge {
                     Ids.elements((Identified) holder).forEach(part -> ids.add(part.getId()));
                 }
             }
+            EStructuralFeature feature = element.eClass().getEStructuralFeature(corruption.feature().replaceFirst(".*\\.", ""));
+            if (feature instanceof EReference reference && reference.isMany()) {
+                ((List<?>) element.eGet(reference)).forEach(target -> ids.add(((Identified) target).getId()));
+            }
             if (element instanceof ValueConfirmation confirmation) {
                 names.add(String.valueOf(confirmation.getValueKey()));
             }
@@ -149,7 +158,7 @@ final class Judge {
         if (still && now.equals(figures) && exports.equals(after.exports())) {
             return Reason.MEANS_THE_SAME;
         }
-        boolean moved = !still || moves(after.figures(Judge::isListed));
+        boolean moved = !still || moves(after.figures(Judge::isListed)) || !exports.equals(after.exports());
         return corruption.way().mayMove() && moved ? Reason.LISTED_AND_MET : Reason.NONE;
     }
 

@@ -31,8 +31,8 @@ import slopewright.model.util.Projects;
 public final class KeptForTheRecord {
     private static final Set<String> FEATURES = Set.of("Named.name", "Named.remarks", "Project.revision", "Project.author",
             "Project.organisation", "Project.documentNumber", "Project.client", "Project.checkedBy", "Project.approvedBy",
-            "Obstacle.lighted", "Obstacle.source", "Obstacle.date", "GroundLevel.source", "GroundLevel.date", "SurveyBlock.source",
-            "SurveyBlock.date", "BackgroundImage.source", "BackgroundImage.date", "BackgroundImage.opacityPercent",
+            "ObstacleSurvey.source", "Obstacle.lighted", "Obstacle.source", "Obstacle.date", "GroundLevel.source",
+            "GroundLevel.date", "SurveyBlock.source", "SurveyBlock.date", "BackgroundImage.source", "BackgroundImage.date", "BackgroundImage.opacityPercent",
             "BackgroundImage.hidden", "Runway.surface", "Runway.paved", "GlidePathAid.kind", "MeasuredUnit.person",
             "MeasuredUnit.instrument", "MeasuredUnit.date", "Inspection.organisation", "ReviewNote.text",
             "ReviewNote.person", "EquipmentType.massKg", "EquipmentType.supply", "Circuit.supply", "AeroplaneGroup.sharePercent",

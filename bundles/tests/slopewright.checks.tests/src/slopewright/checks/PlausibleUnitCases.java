@@ -166,7 +166,9 @@ final class PlausibleUnitCases {
                 sample -> sample.aerodrome().getTaxiwayEdges().get(0).getPoints().get(0).setElevationM(113.6)));
         cases.add(RuleCase.of("DATA-58", Result.FAIL, "13.7 m higher", Bases::row,
                 sample -> sample.aerodrome().getTaxiwayEdges().get(0).getPoints().get(0).setElevationM(113.7)));
-        cases.add(RuleCase.of("DATA-61", null, "of another source", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-61", Result.PASS, "of an approach", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-61", Result.FAIL, "of no approach and no obstacle", Bases::row,
+                sample -> sample.aerodrome().getObstacleSurveys().add(MAKE.createObstacleSurvey())));
         cases.add(RuleCase.of("DATA-61", Result.PASS, "0.7 m of 0.5 m", Bases::row, sample -> surveyed(sample, 0.7)));
         cases.add(RuleCase.of("DATA-61", Result.FAIL, "0.71 m of 0.5 m", Bases::row, sample -> surveyed(sample, 0.71)));
         cases.add(RuleCase.of("DATA-61", Result.FAIL, "0.5 ft of 0.5 m", Bases::row, sample -> surveyed(sample, 0.152)));

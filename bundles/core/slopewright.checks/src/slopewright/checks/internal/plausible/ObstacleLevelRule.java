@@ -59,7 +59,8 @@ public final class ObstacleLevelRule implements Rule {
                 Measure measure = Measure.worse(Measure.atLeast(low, lowest.getAsDouble() - BELOW_M, "m"),
                         Measure.atMost(high, lowest.getAsDouble() + ABOVE_M, "m"));
                 outcomes.about(obstacle).measured(measure).saying("level", ElementNames.of(obstacle), Words.m(low), Words.m(high),
-                        Words.m(lowest.getAsDouble())).advising("correct").add();
+                        Words.m(lowest.getAsDouble()),
+                        Words.m(elevations.stream().mapToDouble(Double::doubleValue).average().getAsDouble())).advising("correct").add();
             }
             if (Boolean.TRUE.equals(obstacle.getShielded())) {
                 boolean named = obstacle.getShieldedBy() != null || obstacle.getShieldingStudy() != null

@@ -3,6 +3,7 @@ package slopewright.checks.internal.plausible;
 import java.util.ArrayList;
 import java.util.List;
 
+import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Rule;
 import slopewright.checks.Severity;
@@ -16,9 +17,12 @@ import slopewright.siting.ElementNames;
 /**
  * The places of an obstacle make what it is said to be: a point has one; the outline of an area does not cross itself and encloses more
  * than a hundredth of the square of its length (own band: anything thinner is a line); a line does not come back to where it began.
+ * None is longer than thirty kilometres (own band).
  * Severity fail: a place with a wrong digit moves the obstacle, and an area that is compared as a line leaves its middle out.
  */
 public final class ObstacleShapeRule implements Rule {
+    private static final double LONGEST_M = 30_000;
+    private static final double M_PER_DEG = 111_320;
     private static final double THIN = 0.01;
     private static final double OUTLINE = 0.5;
 
@@ -40,6 +44,12 @@ public final class ObstacleShapeRule implements Rule {
         List<Obstacle> obstacles = evaluation.project().getAerodrome().getObstacles();
         boolean sound = true;
         for (Obstacle obstacle : obstacles) {
+            List<double[]> places = points(obstacle);
+            if (places.size() > 1) {
+                outcomes.about(obstacle).measured(Measure.atMost(length(places), LONGEST_M, "m"))
+                        .saying("length", ElementNames.of(obstacle), Words.m(length(places)), Words.km(LONGEST_M))
+                        .advising("correct").add();
+            }
             String fault = fault(obstacle);
             if (!fault.isEmpty()) {
                 sound = false;
@@ -48,7 +58,9 @@ public final class ObstacleShapeRule implements Rule {
             }
         }
         if (sound && !obstacles.isEmpty()) {
-            outcomes.about(evaluation.project().getAerodrome()).met(true).saying("sound", Words.count(obstacles.size())).add();
+            long temporary = obstacles.stream().filter(obstacle -> Boolean.TRUE.equals(obstacle.getTemporary())).count();
+            outcomes.about(evaluation.project().getAerodrome()).met(true)
+                    .saying("sound", Words.count(obstacles.size()), Words.count(temporary)).add();
         }
     }
 
@@ -82,14 +94,14 @@ public final class ObstacleShapeRule implements Rule {
         return points.size() > 3 && apart(points.get(0), points.get(points.size() - 1)) == 0;
     }
 
-    /** The places on a plane, in any unit: only ratios are compared. */
+    /** The places on a plane, metres, to a hundredth of their distances. */
     private static List<double[]> points(Obstacle obstacle) {
         List<double[]> points = new ArrayList<>();
         for (Place place : obstacle.getPlaces()) {
             if (place.getLatitudeDeg() != null && place.getLongitudeDeg() != null) {
                 double shrink = Math.cos(Math.toRadians(obstacle.getPlaces().get(0).getLatitudeDeg() == null ? place.getLatitudeDeg()
                         : obstacle.getPlaces().get(0).getLatitudeDeg()));
-                points.add(new double[] {place.getLongitudeDeg() * shrink, place.getLatitudeDeg()});
+                points.add(new double[] {place.getLongitudeDeg() * shrink * M_PER_DEG, place.getLatitudeDeg() * M_PER_DEG});
             } else if (place.getEastM() != null && place.getNorthM() != null) {
                 points.add(new double[] {place.getEastM(), place.getNorthM()});
             }

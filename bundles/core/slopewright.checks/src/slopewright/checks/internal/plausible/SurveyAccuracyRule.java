@@ -16,7 +16,8 @@ import slopewright.siting.ElementNames;
 
 /**
  * An obstacle that names the source and the date of an obstacle survey was surveyed as accurately as that one, to two fifths (own band): a
- * survey has one class of accuracy. Severity fail: the accuracy is added to the obstacle, so one that is too good hides a penetration.
+ * survey has one class of accuracy. A survey is one of an approach, or of an obstacle that names it. Severity fail: the accuracy is added
+ * to the obstacle, so one that is too good hides a penetration.
  */
 public final class SurveyAccuracyRule implements Rule {
     private static final double MOST_RATIO = 1.4;
@@ -36,6 +37,10 @@ public final class SurveyAccuracyRule implements Rule {
         Aerodrome aerodrome = evaluation.project().getAerodrome();
         if (aerodrome == null) {
             return;
+        }
+        for (ObstacleSurvey survey : aerodrome.getObstacleSurveys()) {
+            boolean used = !survey.getHosts().isEmpty() || aerodrome.getObstacles().stream().anyMatch(obstacle -> isOf(obstacle, survey));
+            outcomes.about(survey).met(used).saying(used ? "used" : "unused", ElementNames.of(survey)).advising("name").add();
         }
         for (Obstacle obstacle : aerodrome.getObstacles()) {
             List<ObstacleSurvey> surveys = aerodrome.getObstacleSurveys().stream().filter(survey -> isOf(obstacle, survey)).toList();
