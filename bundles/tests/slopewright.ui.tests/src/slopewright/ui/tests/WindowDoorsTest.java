@@ -118,11 +118,11 @@ class WindowDoorsTest {
 
     /** Survey blocks are read in the background; until then the margin says what it does not count. */
     private void awaitShown(ElementPropertyPage sheet, Shell shell, String name, String... expected) {
+        Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+        sheet.selectionChanged(null, new StructuredSelection(aid(name)));
+        String all = texts(shell);
         for (String text : expected) {
-            Patience.await(text + " of " + name, () -> {
-                sheet.selectionChanged(null, new StructuredSelection(aid(name)));
-                return texts(shell).contains(text);
-            });
+            assertTrue(all.contains(text), text + " of " + name + " is not in " + all);
         }
     }
 
