@@ -50,8 +50,8 @@ public final class CarryOutRemedy extends RecordedEdit {
         List<EObject> scope = new ArrayList<>(List.of(aid));
         scope.addAll(aid.getUnits());
         ApproachHost host = Projects.host(aid).orElseThrow(() -> new EditException("the aid belongs to no runway end and no helipad"));
+        scope.add(host);
         if (host instanceof RunwayEnd end) {
-            scope.add(end);
             scope.add(end.getThreshold());
             scope.addAll(end.getSiteProfile());
             end.getAids().stream().filter(each -> each != aid).forEach(each -> scope.addAll(each.getUnits()));

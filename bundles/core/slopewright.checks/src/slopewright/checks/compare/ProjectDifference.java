@@ -47,6 +47,11 @@ public final class ProjectDifference {
      * @param after   the newer outcome, empty where there is none
      */
     public record OutcomeChange(String rule, String element, String path, Optional<Outcome> before, Optional<Outcome> after) {
+
+        /** Returns whether the verdict is another, and not its number alone. */
+        public boolean isAnotherVerdict() {
+            return !before.map(Outcome::verdict).equals(after.map(Outcome::verdict));
+        }
     }
 
     /**

@@ -49,8 +49,10 @@ public final class RemedyChange {
         }
     }
 
+    /** Raises the slope of the aid and the one that is wanted of its approach, where that is entered: they are one slope said twice. */
     static void raiseSlope(ApproachAid aid, double slopeDeg, RuleSet rules) {
         aid.setSlopeDeg(slopeDeg);
+        Projects.host(aid).filter(host -> host.getDesiredSlopeDeg() != null).ifPresent(host -> host.setDesiredSlopeDeg(slopeDeg));
         Proposals.layOut(aid, rules);
     }
 

@@ -1,6 +1,7 @@
 package slopewright.ui.review.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -74,7 +75,8 @@ public final class FixTrial {
             ProjectDifference difference = new ProjectDifference(document.evaluate(snapshot), after);
             return Optional.of(new TriedFix(fix, result.counts(),
                     difference.changes().stream().map(change -> ChangeTexts.line(change, copy)).toList(),
-                    difference.outcomeChanges().stream().map(ChangeTexts::line).toList()));
+                    difference.outcomeChanges().stream()
+                            .sorted(Comparator.comparing(change -> !change.isAnotherVerdict())).map(ChangeTexts::line).toList()));
         } catch (EditException | SitingException | IllegalArgumentException e) {
             return Optional.empty();
         }
