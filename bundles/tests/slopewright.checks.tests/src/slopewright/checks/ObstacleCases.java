@@ -203,9 +203,14 @@ final class ObstacleCases {
         cases.add(RuleCase.of("OBS-09", Result.PASS, "whole", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-09", Result.PASS, "1 mm", Bases::row, sample -> sample.obstacleSurvey().setVerticalAccuracyM(0.001)));
         cases.add(RuleCase.of("OBS-09", Result.FAIL, "exact", Bases::row, sample -> sample.obstacleSurvey().setVerticalAccuracyM(0.0)));
-        cases.add(RuleCase.of("OBS-09", Result.NOT_EVALUATED, "of no place, no reach", Bases::row, sample -> {
+        cases.add(RuleCase.of("OBS-09", Result.NOT_EVALUATED, "no reach", Bases::row, sample -> sample.obstacleSurvey().setReachM(null)));
+        cases.add(RuleCase.of("OBS-09", Result.PASS, "the source of obstacles alone, no reach", Bases::row, sample -> {
             sample.obstacleSurvey().getHosts().clear();
             sample.obstacleSurvey().setReachM(null);
+        }));
+        cases.add(RuleCase.of("OBS-09", Result.NOT_EVALUATED, "the source of obstacles alone, no date", Bases::row, sample -> {
+            sample.obstacleSurvey().getHosts().clear();
+            sample.obstacleSurvey().setDate(null);
         }));
         cases.add(RuleCase.of("OBS-09", null, "no survey", Bases::row, sample -> sample.aerodrome().getObstacleSurveys().clear()));
     }

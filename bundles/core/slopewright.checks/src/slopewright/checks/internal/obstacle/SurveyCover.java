@@ -79,13 +79,14 @@ public final class SurveyCover {
         return areas;
     }
 
-    /** Returns what a survey does not say of itself. */
+    /** Returns what a survey does not say of itself; how far it reaches matters where it names a place. */
     static Missing lacking(ObstacleSurvey survey) {
         Argument name = ElementNames.of(survey);
         Missing missing = new Missing();
         missing.unless(Optional.ofNullable(survey.getDate()).filter(date -> !date.isBlank()).isPresent(), "missing.survey-date", name);
-        missing.unless(survey.getReachM() != null, "missing.survey-reach", name);
-        missing.unless(survey.getHalfWidthM() != null, "missing.survey-half-width", name);
+        boolean ofPlace = !survey.getHosts().isEmpty();
+        missing.unless(!ofPlace || survey.getReachM() != null, "missing.survey-reach", name);
+        missing.unless(!ofPlace || survey.getHalfWidthM() != null, "missing.survey-half-width", name);
         missing.unless(survey.getHorizontalAccuracyM() != null && survey.getVerticalAccuracyM() != null, "missing.survey-accuracy", name);
         missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source",
                 name);
