@@ -12,8 +12,8 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.EquipmentType;
 import slopewright.model.LightUnit;
-import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.siting.Families;
 import slopewright.siting.Input;
 import slopewright.siting.SitingRequest;
 
@@ -92,8 +92,8 @@ public record LensLevel(Source source, OptionalDouble aboveGroundM, OptionalDoub
      */
     public static LensLevel at(ApproachHost host, String familyKey, SitingRequest request) {
         Optional<ApproachAid> standing = host.getAids().stream().filter(aid -> familyKey.equals(aid.getFamilyKey())).findFirst();
-        Optional<EquipmentType> type = Projects.project(host).map(Project::getAerodrome).flatMap(aerodrome -> aerodrome
-                .getEquipmentTypes().stream().filter(found -> familyKey.equals(found.getFamilyKey())).findFirst());
+        Optional<EquipmentType> type = Families.find(familyKey).flatMap(family -> Projects.project(host)
+                .flatMap(project -> FamilyEquipment.in(project, family).findFirst()));
         if (standing.isEmpty() && type.isPresent() && type.get().getHeightAboveGroundM() != null) {
             return new LensLevel(Source.EQUIPMENT, OptionalDouble.of(type.get().getHeightAboveGroundM()), OptionalDouble.empty(),
                     Projects.label(type.get()));

@@ -65,10 +65,10 @@ class FamilyContractTest {
         List<Case> cases = new ArrayList<>();
         for (RuleSet rules : RuleSets.all()) {
             for (IndicatorFamily family : Families.all()) {
-                if (rules.covers(family.key()) && family.atRunways()) {
+                if (rules.covers(family.ruleKey()) && family.atRunways()) {
                     cases.add(new Case(family, rules, false));
                 }
-                if (rules.covers(family.key()) && family.atHelipads() && !NO_HELIPADS.contains(rules.key() + " " + family.key())) {
+                if (rules.covers(family.ruleKey()) && family.atHelipads() && !NO_HELIPADS.contains(rules.key() + " " + family.key())) {
                     cases.add(new Case(family, rules, true));
                 }
             }
@@ -89,7 +89,7 @@ class FamilyContractTest {
             assertTrue(names.add(family.name()), family.name());
             assertFalse(family.unitCounts().isEmpty());
             assertTrue(family.atRunways() || family.atHelipads());
-            assertTrue(RuleSets.all().stream().anyMatch(rules -> rules.covers(family.key())), "some rule set covers " + family.key());
+            assertTrue(RuleSets.all().stream().anyMatch(rules -> rules.covers(family.ruleKey())), "some rule set covers " + family.key());
         }
         assertEquals(11, keys.size());
         RuleSets.all().forEach(rules -> rules.descriptor().families().forEach(family -> assertTrue(keys.contains(family), family)));
@@ -100,7 +100,7 @@ class FamilyContractTest {
         int refused = 0;
         for (RuleSet rules : RuleSets.all()) {
             for (IndicatorFamily family : Families.all()) {
-                if (!rules.covers(family.key())) {
+                if (!rules.covers(family.ruleKey())) {
                     SitingRequest request = (family.atRunways() ? Trials.runway() : Trials.helipad()).build();
                     String message = assertThrows(SitingException.class, () -> Families.site(family.key(), request, rules)).getMessage();
                     assertTrue(message.contains("does not cover"), message);

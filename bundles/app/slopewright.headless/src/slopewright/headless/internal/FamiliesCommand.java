@@ -56,6 +56,6 @@ final class FamiliesCommand extends Command {
     }
 
     private static List<String> ruleSets(IndicatorFamily family) {
-        return RuleSets.all().stream().filter(rules -> rules.covers(family.key())).map(RuleSet::key).distinct().toList();
+        return RuleSets.all().stream().filter(rules -> rules.covers(family.ruleKey())).map(RuleSet::key).distinct().toList();
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,6 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyFile;
 import slopewright.exchange.survey.SurveyHeights;
 import slopewright.exchange.survey.SurveyImport;
 import slopewright.exchange.survey.SurveyOrigin;
@@ -24,13 +26,23 @@ import slopewright.model.io.ProjectFileException;
 
 /** Brings a survey file into a project. */
 @CommandLine.Command(name = "import", sortOptions = false,
-        description = "Bring a survey file into a project and write the project anew. CSV with a header, GeoJSON, KML, or ASCII DXF in the "
-                + "grid of the project, by the ending of the file. Where the file is faulty nothing is written.")
+        description = "Bring a survey file into a project and write the project anew; the ending of the file says its format. Where the "
+                + "file is faulty nothing is written.")
 final class ImportCommand extends Command {
+
+    /** The endings of the formats that are registered. */
+    static final class Endings implements Iterable<String> {
+
+        @Override
+        public Iterator<String> iterator() {
+            return SurveyFile.endings().iterator();
+        }
+    }
 
     private static final List<String> FORMS = List.of("obstacles", "ground-levels", "obstacle-block");
 
-    @Parameters(paramLabel = "SURVEY_FILE", description = "survey file: .csv, .geojson, .json, .kml or .dxf")
+    @Parameters(paramLabel = "SURVEY_FILE", completionCandidates = Endings.class,
+            description = "survey file, which ends in .${COMPLETION-CANDIDATES}")
     private Path survey;
 
     @Option(names = "--into", required = true, paramLabel = "PROJECT", description = "project file to start from")

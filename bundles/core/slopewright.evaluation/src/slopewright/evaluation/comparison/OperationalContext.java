@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.FamilyEquipment;
 import slopewright.evaluation.portable.BatteryEndurance;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -56,8 +57,7 @@ public record OperationalContext(int leastUnits, int usualUnits, OptionalDouble 
                     Optional.empty(), List.of(Message.of("context.panels")));
         }
         Optional<Aerodrome> aerodrome = Optional.ofNullable(project.getAerodrome());
-        Optional<EquipmentType> type = aerodrome.flatMap(site -> site.getEquipmentTypes().stream()
-                .filter(each -> family.key().equals(each.getFamilyKey())).findFirst());
+        Optional<EquipmentType> type = FamilyEquipment.in(project, family).findFirst();
         List<Circuit> circuits = aerodrome.map(site -> site.getCircuits().stream().filter(each -> each.getAids().stream()
                 .anyMatch(aid -> family.key().equals(aid.getFamilyKey()))).toList()).orElse(List.of());
         Optional<Circuit> circuit = circuits.stream().filter(each -> each.getCapacityAh() != null).findFirst()

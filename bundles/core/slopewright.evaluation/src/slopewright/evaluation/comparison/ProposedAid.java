@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
+import slopewright.evaluation.FamilyEquipment;
 import slopewright.evaluation.LensLevel;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.Proposals;
@@ -17,7 +18,6 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.ClearanceChoice;
 import slopewright.model.EquipmentType;
-import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
@@ -78,8 +78,7 @@ record ProposedAid(ApproachAid aid, List<Message> remarks) {
     }
 
     private static Optional<EquipmentType> ofFamily(ApproachHost host, IndicatorFamily family) {
-        return Projects.project(host).map(Project::getAerodrome).flatMap(aerodrome -> aerodrome.getEquipmentTypes().stream()
-                .filter(type -> family.key().equals(type.getFamilyKey())).findFirst());
+        return Projects.project(host).flatMap(project -> FamilyEquipment.in(project, family).findFirst());
     }
 
     private static LensLevel lensLevel(ApproachAid aid, Optional<AidEvaluation> first) {

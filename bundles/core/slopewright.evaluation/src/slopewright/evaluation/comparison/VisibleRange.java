@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.FamilyEquipment;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
@@ -50,7 +51,7 @@ public record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, List<Mess
     /** Returns what the rule set publishes, or an estimate with the intensity of the project's equipment where it has some. */
     static VisibleRange of(Project project, IndicatorFamily family, Siting siting, RuleSet rules) {
         VisibleRange published = published(family, rules);
-        RangeEstimate estimate = RangeEstimate.of(siting, rules, conditions(project, siting.family()));
+        RangeEstimate estimate = RangeEstimate.of(siting, rules, conditions(project, family));
         List<Message> notes = new ArrayList<>(published.notes());
         if (!published.isKnown() && !estimate.seen().isEmpty()) {
             notes.add(Message.of("range.estimated", Words.quantity(estimate.seen().get(0).intensityCd(), Notation.CANDELA),
@@ -63,13 +64,8 @@ public record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, List<Mess
                 : new VisibleRange(estimate.byDayM(), estimate.atNightM(), notes);
     }
 
-    private static RangeConditions conditions(Project project, String family) {
-        if (project.getAerodrome() == null) {
-            return RangeConditions.unknown();
-        }
-        return project.getAerodrome().getEquipmentTypes().stream()
-                .filter(type -> family.equals(type.getFamilyKey()) && type.getIntensityCd() != null
-                        && type.getIntensityCd() > 0).findFirst()
+    private static RangeConditions conditions(Project project, IndicatorFamily family) {
+        return FamilyEquipment.in(project, family).filter(type -> type.getIntensityCd() != null && type.getIntensityCd() > 0).findFirst()
                 .map(RangeConditions::of).orElseGet(RangeConditions::unknown);
     }
 }

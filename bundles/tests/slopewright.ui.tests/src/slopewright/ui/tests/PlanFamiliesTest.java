@@ -66,7 +66,7 @@ class PlanFamiliesTest {
             plan.document().history().perform(SetAttribute.of(plan.document().project(), Literals.PROJECT__RULE_SET_KEY, key));
             RuleSet rules = plan.document().rules();
             for (IndicatorFamily family : Families.all()) {
-                if (open.containsKey(family.key()) && rules.covers(family.key())) {
+                if (open.containsKey(family.key()) && rules.covers(family.ruleKey())) {
                     assertTrue(plan.tools().contains(family.name()), family.name() + " is offered under " + key);
                     ApproachHost host = family.atRunways() ? family.key().startsWith("t-form") ? large : small : pad;
                     String problem = place(family, host);

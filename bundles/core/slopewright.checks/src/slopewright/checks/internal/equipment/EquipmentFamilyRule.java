@@ -5,15 +5,14 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.evaluation.FamilyEquipment;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
-import slopewright.siting.Families;
 
-/** The equipment is of the family of the aid. Severity fail: a unit of another family shows other colours, or others beside each other. */
 public final class EquipmentFamilyRule extends AidRule {
     /** Made by the service loader. */
     public EquipmentFamilyRule() {
@@ -35,7 +34,7 @@ public final class EquipmentFamilyRule extends AidRule {
         EquipmentType type = AidFacts.need(facts.aid().getEquipment(), Message.of("missing.equipment-type"));
         Argument name = ElementNames.of(type);
         String key = AidFacts.need(type.getFamilyKey(), Message.of("missing.EQUIP-01", name));
-        boolean same = Families.find(key).filter(family -> family.ruleKey().equals(facts.indicator().ruleKey())).isPresent();
+        boolean same = FamilyEquipment.serves(type, facts.indicator());
         outcomes.about(facts.aid()).met(same).saying(same ? "same" : "other", name, Words.name(key), Words.name(facts.familyName()))
                 .advising("choose").add();
     }

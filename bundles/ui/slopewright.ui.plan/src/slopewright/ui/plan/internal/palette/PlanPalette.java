@@ -88,7 +88,7 @@ public final class PlanPalette {
     private boolean covers(IndicatorFamily family) {
         try {
             RuleSet rules = document.rules();
-            return rules.covers(family.key());
+            return rules.covers(family.ruleKey());
         } catch (IllegalArgumentException e) {
             return true;
         }
