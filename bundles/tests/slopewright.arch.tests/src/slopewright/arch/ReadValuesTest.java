@@ -21,8 +21,8 @@ import org.junit.jupiter.api.Test;
  */
 class ReadValuesTest {
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
-    private static final List<String> UNITS = List.of("-m", "-ft", "-nm", "-mi", "-in", "-cm", "-deg", "-min", "-percent", "-s", "-hz", "-v",
-            "-cd", "-lx", "-times");
+    private static final List<String> UNITS = List.of("-m", "-ft", "-nm", "-deg", "-min", "-percent", "-s", "-hz", "-v", "-cd", "-lx",
+            "-times");
     private static final List<String> VARYING = List.of("near", "middle", "far", "day", "twilight", "night", "reduced", "enlarged",
             "small-runway", "glide-path", "very", "tradition", "helipad");
 
