@@ -14,6 +14,9 @@ public final class Lengths {
     /** The statute mile in metres, exact (5280 international feet). */
     public static final double METRES_PER_STATUTE_MILE = 5280 * METRES_PER_FOOT;
 
+    /** The international inch in metres, exact. */
+    public static final double METRES_PER_INCH = 0.0254;
+
     private Lengths() {
     }
 

@@ -136,9 +136,9 @@ public final class RuleSet {
         return Optional.ofNullable(choices.get(key)).map(this::confirmed);
     }
 
-    /** Returns the unit of the value with a key; {@code choice} or {@code flag} for a choice; empty where there is none, as for tables. */
+    /** Returns the unit in which the value with a key is printed; {@code choice} or {@code flag} for a choice; empty where there is none, as for tables. */
     public Optional<String> unit(String key) {
-        return find(key).map(CitedValue::unit).or(() -> choice(key).map(found -> found.word().kind().unit()));
+        return find(key).map(CitedValue::printedUnit).or(() -> choice(key).map(found -> found.word().kind().unit()));
     }
 
     /** Returns where a value, a choice or a table comes from, by its key; empty where there is none. */
@@ -191,7 +191,7 @@ public final class RuleSet {
     }
 
     /**
-     * Returns the number by which a person confirms a value, a choice or a table: the value itself, the place of the word among those of
+     * Returns the number by which a person confirms a value, a choice or a table: the value as printed, the place of the word among those of
      * its kind, or the control total of the table, which is the sum of all numbers that it prints.
      *
      * @param key key of the value or table
@@ -199,7 +199,7 @@ public final class RuleSet {
      */
     public OptionalDouble confirmable(String key) {
         if (values.containsKey(key)) {
-            return OptionalDouble.of(values.get(key).value());
+            return OptionalDouble.of(values.get(key).printed());
         }
         if (choices.containsKey(key)) {
             return OptionalDouble.of(choices.get(key).word().place());
@@ -226,7 +226,7 @@ public final class RuleSet {
      * Returns the rule set with a value replaced by a person's own.
      *
      * @param key    key of a value that the rule set has
-     * @param value  the new number, in the unit of the old one; for a choice the place of the word among those of its kind
+     * @param value  the new number, in the unit in which the old one is printed; for a choice the place of the word among those of its kind
      * @param reason why, and who says so; printed in reports
      * @return the changed rule set
      * @throws IllegalArgumentException where the rule set has no value with that key, or no word has that place
@@ -238,9 +238,9 @@ public final class RuleSet {
             return withChoice(chosen.get(), value, source);
         }
         CitedValue old = value(key);
-        String was = "instead of " + old.value() + " " + old.unit() + " (" + old.citation().text() + ")";
+        String was = "instead of " + old.printed() + " " + old.printedUnit() + " (" + old.citation().text() + ")";
         SortedMap<String, CitedValue> changed = new TreeMap<>(values);
-        changed.put(key, new CitedValue(value, old.unit(), new Citation(key, source, "", Provenance.OVERRIDE, was, "")));
+        changed.put(key, CitedValue.printed(value, old.printedUnit(), new Citation(key, source, "", Provenance.OVERRIDE, was, "")));
         return new RuleSet(descriptor, changed, choices, tables, confirmations);
     }
 

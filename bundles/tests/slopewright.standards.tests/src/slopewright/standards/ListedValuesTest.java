@@ -35,7 +35,7 @@ class ListedValuesTest {
         if (Set.of("choice", "flag").contains(unit)) {
             assertEquals(value, rules.choice(key).orElseThrow().word().key());
         } else {
-            assertEquals(Double.parseDouble(value), rules.value(key).value(), 1e-9);
+            assertEquals(Double.parseDouble(value), rules.value(key).printed(), 1e-9);
         }
         assertEquals(unit, rules.unit(key).orElseThrow());
         assertEquals(provenance, rules.citation(key).orElseThrow().provenance().key());

@@ -68,7 +68,7 @@ final class RuleSetsCommand extends Command {
             streams().sayf("    Note:     %s", descriptor.note());
             if (values) {
                 for (CitedValue value : rules.values()) {
-                    streams().sayf("      %-48s %10s %-6s %s [%s]", value.key(), value.value(), value.unit(),
+                    streams().sayf("      %-48s %10s %-6s %s [%s]", value.key(), value.printed(), value.printedUnit(),
                             value.citation().text(), value.citation().provenance().key());
                 }
                 rules.choices().forEach(choice -> streams().sayf("      %-48s %10s %-6s %s [%s]", choice.key(), choice.word().key(),
@@ -179,6 +179,8 @@ final class RuleSetsCommand extends Command {
             entry.put("key", value.key());
             Json.put(entry, "value", value.value());
             entry.put("unit", value.unit());
+            Json.put(entry, "printed", value.printed());
+            entry.put("printedUnit", value.printedUnit());
             entry.put("source", citation.source().title());
             entry.put("clause", citation.clause());
             entry.put("provenance", citation.provenance().key());

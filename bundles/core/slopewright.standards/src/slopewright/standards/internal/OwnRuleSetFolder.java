@@ -157,7 +157,7 @@ public final class OwnRuleSetFolder {
             if (!listed.add(key)) {
                 throw row.fault("the value " + key + " is listed twice");
             }
-            String was = base.find(key).map(value -> value.value() + " " + value.unit())
+            String was = base.find(key).map(value -> value.printed() + " " + value.printedUnit())
                     .or(() -> base.choice(key).map(choice -> choice.word().key())).orElseThrow();
             String instead = "instead of " + was + " (" + base.citation(key).orElseThrow().text() + ")";
             String note = row.text("note").isBlank() ? instead : row.text("note") + "; " + instead;
@@ -165,7 +165,7 @@ public final class OwnRuleSetFolder {
             if (RuleSetLoader.isChoice(row)) {
                 choices.put(key, new CitedChoice(RuleSetLoader.word(row), citation));
             } else {
-                values.put(key, new CitedValue(row.number("value"), unit, citation));
+                values.put(key, CitedValue.printed(row.number("value"), unit, citation));
             }
         }
     }
@@ -177,7 +177,7 @@ public final class OwnRuleSetFolder {
                 "## The columns source and provenance are not read: every value counts as the organisation's own.",
                 String.join(",", RuleSetLoader.VALUE_COLUMNS)));
         over.values().forEach(value -> lines.add((lines.size() == 3 ? "" : "## ")
-                + exampleRow(value.key(), plain(value.value()), value.unit())));
+                + exampleRow(value.key(), plain(value.printed()), value.printedUnit())));
         over.choices().forEach(choice -> lines.add("## " + exampleRow(choice.key(), choice.word().key(), choice.word().kind().unit())));
         Map<String, String> files = new LinkedHashMap<>();
         files.put(PROPERTIES, String.join("\n", "# An organisation's own rule set, laid over a shipped one.",

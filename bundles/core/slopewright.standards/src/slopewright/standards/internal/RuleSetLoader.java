@@ -30,7 +30,11 @@ public final class RuleSetLoader {
     private static final List<String> SOURCE_COLUMNS = List.of("key", "title", "edition");
     static final List<String> VALUE_COLUMNS = List.of("key", "value", "unit", "source", "clause", "provenance", "note");
     private static final List<String> UNITS = List.of("m", "ft", "deg", "min", "%", "NM", "s", "Hz", "V", "cd", "lx", "ratio", "count",
-            "year", "times", "code");
+            "year", "times", "code", "in", "mi");
+
+    private static final Map<String, List<String>> OF_ENDING = Map.of("-m", List.of("m", "ft", "in", "NM", "mi"), "-ft", List.of("ft"),
+            "-deg", List.of("deg"), "-min", List.of("min"), "-percent", List.of("%"), "-s", List.of("s"), "-hz", List.of("Hz"), "-v",
+            List.of("V"), "-lx", List.of("lx"), "-times", List.of("times"));
 
     private final DataFolder data;
     private final Map<String, Source> sources;
@@ -118,8 +122,7 @@ public final class RuleSetLoader {
         Optional<RuleSet> base = Optional.ofNullable(properties.getProperty("inherits")).map(from -> base(from, folder, file, heirs));
         Provenance atMost = atMost(properties.getProperty("inherits.as", Provenance.PUBLISHED.key()), file);
         Map<String, CitedValue> values = new TreeMap<>();
-        base.ifPresent(rules -> rules.values().forEach(value -> values.put(value.key(),
-                new CitedValue(value.value(), value.unit(), value.citation().atMost(atMost)))));
+        base.ifPresent(rules -> rules.values().forEach(value -> values.put(value.key(), value.atMost(atMost))));
         Map<String, CitedChoice> choices = new TreeMap<>();
         base.ifPresent(rules -> rules.choices().forEach(choice -> choices.put(choice.key(), choice.atMost(atMost))));
         readValues(folder + "/values.csv", values, choices);
@@ -172,7 +175,7 @@ public final class RuleSetLoader {
             if (isChoice(row)) {
                 choices.put(key, new CitedChoice(word(row), citation));
             } else {
-                values.put(key, new CitedValue(row.number("value"), unit(row), citation));
+                values.put(key, CitedValue.printed(row.number("value"), unit(row), citation));
             }
         }
     }
@@ -181,7 +184,16 @@ public final class RuleSetLoader {
         if (!UNITS.contains(row.text("unit"))) {
             throw row.fault("'" + row.text("unit") + "' is no unit of a rule set");
         }
+        if (!isOfKey(row.text("key"), row.text("unit"))) {
+            throw row.fault(row.text("key") + " is not given in " + row.text("unit"));
+        }
         return row.text("unit");
+    }
+
+    /** Returns whether the ending of a key allows a unit; a key without an ending that names one allows all. */
+    private static boolean isOfKey(String key, String unit) {
+        return OF_ENDING.entrySet().stream().filter(entry -> key.endsWith(entry.getKey())).findFirst()
+                .map(entry -> entry.getValue().contains(unit)).orElse(true);
     }
 
     /** Returns whether a row holds a word, and not a number. */

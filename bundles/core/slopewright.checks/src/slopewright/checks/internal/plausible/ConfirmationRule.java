@@ -61,7 +61,7 @@ public final class ConfirmationRule implements Rule {
         if (number.isEmpty()) {
             return "no-value";
         }
-        String unit = rules.get().find(key).map(CitedValue::unit).orElse(null);
+        String unit = rules.get().unit(key).orElse(null);
         if (unit != null && !unit.equals(confirmation.getUnit())) {
             return "unit";
         }
@@ -77,12 +77,12 @@ public final class ConfirmationRule implements Rule {
                 : ProjectRules.find(evaluation.project(), ProjectRules.stored(set)))
                 .flatMap(rules -> ProjectRules.find(evaluation.project(), rules.key() + ":" + rules.edition()))
                 .flatMap(rules -> rules.find(String.valueOf(override.getValueKey())));
-        if (printed.isEmpty() || printed.get().value() == 0 || override.getValue() == null) {
+        if (printed.isEmpty() || printed.get().printed() == 0 || override.getValue() == null) {
             return;
         }
-        double change = override.getValue() / printed.get().value();
+        double change = override.getValue() / printed.get().printed();
         outcomes.about(override).measured(Measure.between(change, 1 / MOST_CHANGE, MOST_CHANGE, ""))
                 .saying("override", Words.name(override.getValueKey()), Words.number(override.getValue()),
-                        Words.number(printed.get().value()), Words.number(MOST_CHANGE)).advising("compare").add();
+                        Words.number(printed.get().printed()), Words.number(MOST_CHANGE)).advising("compare").add();
     }
 }

@@ -46,10 +46,11 @@ public final class UnitPlaceRule extends AidRule {
                         .saying("axis", unit.name(), Words.m(out), Words.m(MOST_FROM_AXIS_M)).advising("correct").add();
             }
             level(facts, unit, outcomes);
-            if (facts.find("frangible").isEmpty() && unit.unit().getFrangible() == null) {
+            boolean ruled = facts.rules().choice(facts.indicator().ruleKey() + ".frangible").isPresent();
+            if (!ruled && unit.unit().getFrangible() == null) {
                 outcomes.notEvaluated(unit.unit(), List.of(Message.of("missing.frangible", Words.list(List.of(unit.name())))),
                         Message.of("DATA-56.unknown", unit.name()));
-            } else if (facts.find("frangible").isEmpty() && Boolean.FALSE.equals(unit.unit().getFrangible())) {
+            } else if (!ruled && Boolean.FALSE.equals(unit.unit().getFrangible())) {
                 outcomes.about(unit.unit()).met(false).saying("rigid", unit.name()).advising("mount").add();
             }
         }
