@@ -136,7 +136,10 @@ public final class RuleSet {
         return Optional.ofNullable(choices.get(key)).map(this::confirmed);
     }
 
-    /** Returns the unit in which the value with a key is printed; {@code choice} or {@code flag} for a choice; empty where there is none, as for tables. */
+    /**
+     * Returns the unit in which the value with a key is printed; {@code choice} or {@code flag} for a choice; empty where there is none, as
+     * for tables.
+     */
     public Optional<String> unit(String key) {
         return find(key).map(CitedValue::printedUnit).or(() -> choice(key).map(found -> found.word().kind().unit()));
     }
@@ -191,8 +194,8 @@ public final class RuleSet {
     }
 
     /**
-     * Returns the number by which a person confirms a value, a choice or a table: the value as printed, the place of the word among those of
-     * its kind, or the control total of the table, which is the sum of all numbers that it prints.
+     * Returns the number by which a person confirms a value, a choice or a table: the value as printed, the place of the word among those
+     * of its kind, or the control total of the table, which is the sum of all numbers that it prints.
      *
      * @param key key of the value or table
      * @return the number, empty where the rule set has none of that key
