@@ -1,5 +1,7 @@
 package slopewright.checks.internal.plausible;
 
+import java.util.List;
+
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
@@ -45,24 +47,25 @@ public final class ChosenSlopeRule extends AidRule {
             outcomes.about(aid).measured(Measure.within(slope, made, SAME_DEG, "deg"))
                     .saying("descent", Words.deg(slope), Words.deg(made), Words.deg(SAME_DEG)).advising("correct").add();
         }
-        any |= choice(aid.getSettings() == SettingsForm.GLIDE_PATH, facts.host().getGlidePath() != null, "settings", aid, outcomes);
-        any |= choice(aid.getClearance() == ClearanceChoice.CHOSEN, aid.getChosenClearanceM() != null, "clearance", aid, outcomes);
-        any |= choice(Boolean.TRUE.equals(aid.getPortable()) && facts.evaluation().project().getAerodrome().getCircuits().stream()
-                .anyMatch(circuit -> circuit.getAids().contains(aid)), hasBattery(facts), "portable", aid, outcomes);
+        if (aid.getSettings() == SettingsForm.GLIDE_PATH) {
+            any = true;
+            boolean there = facts.host().getGlidePath() != null;
+            outcomes.about(aid).met(there).saying(there ? "settings" : "settings-without").advising("choose").add();
+        }
+        if (aid.getClearance() == ClearanceChoice.CHOSEN) {
+            any = true;
+            boolean there = aid.getChosenClearanceM() != null;
+            outcomes.about(aid).met(there).saying(there ? "clearance" : "clearance-without").advising("choose").add();
+        }
+        List<Circuit> circuits = facts.evaluation().project().getAerodrome().getCircuits().stream()
+                .filter(circuit -> circuit.getAids().contains(aid)).toList();
+        if (Boolean.TRUE.equals(aid.getPortable()) && !circuits.isEmpty()) {
+            any = true;
+            boolean there = circuits.stream().anyMatch(circuit -> circuit.getCapacityAh() != null);
+            outcomes.about(aid).met(there).saying(there ? "portable" : "portable-without").advising("choose").add();
+        }
         if (!any) {
             throw Stop.notApplicable(Message.of("data.nothing-to-compare"));
         }
-    }
-
-    private static boolean hasBattery(AidFacts facts) {
-        return facts.evaluation().project().getAerodrome().getCircuits().stream()
-                .filter(circuit -> circuit.getAids().contains(facts.aid())).map(Circuit::getCapacityAh).anyMatch(found -> found != null);
-    }
-
-    private static boolean choice(boolean chosen, boolean there, String name, ApproachAid aid, OutcomeCollector outcomes) {
-        if (chosen) {
-            outcomes.about(aid).met(there).saying(there ? name : name + "-without").advising("choose").add();
-        }
-        return chosen;
     }
 }

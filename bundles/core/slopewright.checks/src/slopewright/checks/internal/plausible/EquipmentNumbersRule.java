@@ -15,7 +15,7 @@ import slopewright.siting.ElementNames;
  * a watt of its lamps gives no more than 500 candelas, and no less than one (own bands, wide around halogen lamps and diodes behind a
  * lens). A warning: what rests on the numbers is compared with the rule set by rules of its own.
  */
-public final class EquipmentRule implements Rule {
+public final class EquipmentNumbersRule implements Rule {
     private static final double LEVEL_DEG = 0.2;
     private static final double MOST_CD_PER_W = 500;
     private static final double LEAST_CD_PER_W = 1;
