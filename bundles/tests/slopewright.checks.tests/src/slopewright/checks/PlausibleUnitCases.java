@@ -86,9 +86,9 @@ final class PlausibleUnitCases {
         cases.add(RuleCase.of("DATA-55", Result.PASS, "14 to 28 V", Bases::row, sample -> supply(sample, 14, 28)));
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "13 to 28 V", Bases::row, sample -> supply(sample, 13, 28)));
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "28 to 22 V", Bases::row, sample -> supply(sample, 28, 22)));
-        // 60 000 cd of 120 W are 500 cd for a watt.
-        cases.add(RuleCase.of("DATA-55", Result.PASS, "500 cd for a watt", Bases::row, sample -> lamp(sample, 120)));
-        cases.add(RuleCase.of("DATA-55", Result.FAIL, "517 cd for a watt", Bases::row, sample -> lamp(sample, 116)));
+        // 15 000 cd of 30 W are 500 cd for a watt.
+        cases.add(RuleCase.of("DATA-55", Result.PASS, "500 cd for a watt", Bases::row, sample -> lamp(sample, 30)));
+        cases.add(RuleCase.of("DATA-55", Result.FAIL, "517 cd for a watt", Bases::row, sample -> lamp(sample, 29)));
     }
 
     private static void supply(Sample sample, double leastV, double mostV) {

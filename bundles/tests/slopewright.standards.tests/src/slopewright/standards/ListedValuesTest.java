@@ -72,6 +72,21 @@ class ListedValuesTest {
         }
     }
 
+    /** What differs from the older US edition, and only that, is listed for the refinements of 2022. */
+    @Test
+    void theRefinementsOf2022AreListed() throws IOException {
+        Set<String> listed = listed("faa:2022");
+        RuleSet rules = RuleSets.find("faa:2022").orElseThrow();
+        RuleSet older = RuleSets.find("faa:2010").orElseThrow();
+        for (CitedValue value : rules.values()) {
+            boolean same = older.find(value.key()).filter(value::equals).isPresent();
+            assertEquals(!same, listed.contains(value.key()), value.key());
+        }
+        CitedValue tolerance = rules.value("four-unit-row.inner-unit-to-edge-tolerance-ft");
+        assertEquals(10, tolerance.value(), "the published figure decides");
+        assertTrue(tolerance.citation().note().contains("25 ft"), "the disagreement is shown");
+    }
+
     /** A text that was not read cannot have published a value. */
     @ParameterizedTest
     @MethodSource("all")
@@ -105,7 +120,7 @@ class ListedValuesTest {
 
     @Test
     void ruleSetsAreFoundByKeyAndEdition() {
-        assertEquals(List.of("icao:9th", "icao:5th", "easa:2022", "faa:2010", "casa:guide"),
+        assertEquals(List.of("icao:9th", "icao:5th", "easa:2022", "faa:2010", "faa:2022", "casa:guide"),
                 RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList());
         assertEquals("9th", RuleSets.find("icao").orElseThrow().edition(), "the first of a key is its default edition");
         assertEquals("5th", RuleSets.find("icao:5th").orElseThrow().edition());

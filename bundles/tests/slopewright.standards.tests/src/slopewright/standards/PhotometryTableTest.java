@@ -73,4 +73,14 @@ class PhotometryTableTest {
     void aFigureIsConfirmedByItsTotal() {
         assertEquals(224100 + 23.7, RuleSets.find("icao:9th").orElseThrow().confirmable("table.fig-a2-22").orElseThrow(), 1e-9);
     }
+
+    /** AC 150/5345-28H Fig 3-1 as restated: white twice the red, out to 10 by 4 degrees; the older US edition prints none. */
+    @ParameterizedTest
+    @CsvSource({"white, 0, 0, 30000", "white, 3.9, 0, 20000", "white, 9.9, 0, 5000", "red, 5.9, 0, 7000", "red, 10, 0, 2500"})
+    void theUsCircularHasContoursForBothColours(String colour, double azimuthDeg, double elevationDeg, double intensityCd) {
+        PhotometryTable table = RuleSets.find("faa:2022").orElseThrow().photometry("four-unit-row", colour, false).orElseThrow();
+        assertEquals(OptionalDouble.of(intensityCd), table.intensityCd(azimuthDeg, elevationDeg));
+        assertEquals(Provenance.SECONDARY, table.citation().provenance());
+        assertTrue(RuleSets.find("faa:2010").orElseThrow().photometry("four-unit-row", colour, false).isEmpty());
+    }
 }

@@ -48,7 +48,7 @@ class StrictReadersTest {
 
     @Test
     void theDataAsTheyAreLoad() {
-        assertEquals(5, new RuleSetLoader(this::open).loadAll().size());
+        assertEquals(6, new RuleSetLoader(this::open).loadAll().size());
     }
 
     @ParameterizedTest
