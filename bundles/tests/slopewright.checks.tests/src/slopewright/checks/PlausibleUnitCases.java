@@ -98,6 +98,7 @@ final class PlausibleUnitCases {
 
     private static void lamp(Sample sample, double powerW) {
         type(sample).setIntensityCd(15_000.0);
+        type(sample).setIntensityCd(15_000.0);
         type(sample).setLampPowerW(powerW);
         type(sample).setLampsPerUnit(1);
     }
