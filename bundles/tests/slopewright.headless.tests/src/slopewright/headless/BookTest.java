@@ -69,7 +69,7 @@ class BookTest {
         assertEquals(0, Words.run("rule-sets", "--check", own.toString()).code());
         assertEquals(2, Words.run("rule-sets", "--new", own.toString(), "--over", "icao:9th").code(), "never over what is there");
         Files.writeString(own.resolve("values.csv"), Files.readString(own.resolve("values.csv"))
-                .replaceFirst("\n([^#\n]+),m,-,", "\n$1,ft,-,"));
+                .replaceFirst("\n([^#\n]+),deg,-,", "\n$1,ft,-,"));
         Words wrong = Words.run("rule-sets", "--check", own.toString());
         assertEquals(3, wrong.code());
         assertTrue(wrong.err().contains("values.csv:4: "), wrong.err());
