@@ -5,14 +5,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
+import slopewright.checks.Cure;
 import slopewright.checks.Outcome;
+import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
+import slopewright.messages.Words;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 
 /** Prints outcomes. */
 final class OutcomeTables {
+
+    private static final int MOST_ROWS = 2;
 
     private final Html html;
     private final ReportWords words;
@@ -30,11 +35,32 @@ final class OutcomeTables {
                 + words.render(outcome.title()), LinkedHashMap::new, Collectors.toList()));
         rules.forEach((rule, of) -> {
             html.group("rule").open("tr class=\"rule\"").element("td colspan=\"7\"", rule).close("tr");
-            of.forEach(outcome -> html.styledRow(style(outcome), List.of(outcome.elementPath(), words.verdict(outcome),
-                    words.value(outcome), words.limit(outcome), words.margin(outcome), words.explanation(outcome),
-                    outcome.citation().map(words::source).orElse(""))));
+            Map<String, List<Outcome>> alike = of.stream().filter(OutcomeTables::isSaidTogether)
+                    .collect(Collectors.groupingBy(words::verdict, LinkedHashMap::new, Collectors.toList()));
+            alike.values().removeIf(together -> together.size() <= MOST_ROWS);
+            of.stream().filter(outcome -> !isSaidTogether(outcome) || !alike.containsKey(words.verdict(outcome))).forEach(this::row);
+            alike.values().forEach(this::together);
         });
         html.endTable();
+    }
+
+    /** What was entered and is sound, and what a rule has nothing to say about, needs no row for each element. */
+    private static boolean isSaidTogether(Outcome outcome) {
+        return outcome.verdict() == Verdict.NOT_APPLICABLE || outcome.verdict() == Verdict.MET
+                && RuleCatalogue.find(outcome.rule()).filter(rule -> rule.cure() == Cure.ENTRY).isPresent();
+    }
+
+    private void row(Outcome outcome) {
+        html.styledRow(style(outcome), List.of(outcome.elementPath(), words.verdict(outcome), words.value(outcome), words.limit(outcome),
+                words.margin(outcome), words.explanation(outcome), outcome.citation().map(words::source).orElse("")));
+    }
+
+    /** Says how many elements came out alike, with the first of them as an example. */
+    private void together(List<Outcome> outcomes) {
+        Outcome first = outcomes.get(0);
+        html.styledRow(style(first), List.of(words.say("matrix-together", Words.count(outcomes.size())), words.verdict(first), "", "", "",
+                words.say("matrix-example", Words.name(first.elementPath()), Words.name(words.explanation(first))),
+                first.citation().map(words::source).orElse("")));
     }
 
     /** Prints findings, those that are not met first. */
