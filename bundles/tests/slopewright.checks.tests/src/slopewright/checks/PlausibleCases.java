@@ -179,10 +179,21 @@ final class PlausibleCases {
         cases.add(RuleCase.of("DATA-50", Result.PASS, "a fence as a line", Bases::row,
                 sample -> outline(sample, ObstacleKind.LINE, -900, 200, -850, 201, -800, 200)));
         cases.add(RuleCase.of("DATA-51", Result.PASS, "15 m below", Bases::row, sample -> sample.obstacle("hut", -900, 200, 85)));
-        cases.add(RuleCase.of("DATA-51", Result.FAIL, "a height above the ground", Bases::row,
-                sample -> sample.obstacle("mast", -900, 200, 60)));
-        cases.add(RuleCase.of("DATA-51", Result.FAIL, "one end of a line in feet", Bases::row,
-                sample -> outline(sample, ObstacleKind.LINE, -900, 200, -900, 300).getPlaces().get(1).setElevationM(33.5)));
+        cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "a height above the ground, or a valley", Bases::row,
+                sample -> sample.obstacle("mast", -900, 200, 84.9)));
+        cases.add(RuleCase.of("DATA-51", Result.PASS, "a mast on the ground of a valley", Bases::row,
+                sample -> sample.obstacle("mast", -900, 200, 60).getPlaces().get(0).setElevationM(20.0)));
+        cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "a top below its ground", Bases::row,
+                sample -> sample.obstacle("mast", -900, 200, 60).getPlaces().get(0).setElevationM(60.1)));
+        cases.add(RuleCase.of("DATA-51", Result.PASS, "6000 m above", Bases::row, sample -> sample.obstacle("hut", -900, 200, 6100)));
+        cases.add(RuleCase.of("DATA-51", Result.FAIL, "higher than any mountain", Bases::row,
+                sample -> sample.obstacle("hut", -900, 200, 6100.1)));
+        cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "one end of a line in feet", Bases::row, sample -> {
+            Obstacle line = outline(sample, ObstacleKind.LINE, -900, 200, -900, 300);
+            line.setTopElevationM(null);
+            line.getPlaces().get(0).setElevationM(110.0);
+            line.getPlaces().get(1).setElevationM(33.5);
+        }));
         cases.add(RuleCase.of("DATA-51", Result.FAIL, "shielded by nothing", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setShielded(true)));
         cases.add(RuleCase.of("DATA-51", Result.PASS, "shielded as a study says", Bases::row, sample -> {

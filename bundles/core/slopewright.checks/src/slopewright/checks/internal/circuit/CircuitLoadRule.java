@@ -2,10 +2,10 @@ package slopewright.checks.internal.circuit;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.checks.internal.Stop;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.circuit.AidLoad;
@@ -23,17 +23,12 @@ import slopewright.siting.ElementNames;
  * What hangs on a circuit is within the rating of what feeds it; the current that a battery is reckoned with is not less than its lamps
  * take. A warning: an overloaded circuit goes out, and one that is out shows nothing false.
  */
-public final class CircuitLoadRule implements Rule {
+public final class CircuitLoadRule extends ProjectRule {
     private static final double TO_KILO = 1000;
 
-    @Override
-    public String id() {
-        return "CIRC-03";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public CircuitLoadRule() {
+        super("CIRC-03", Severity.WARNING);
     }
 
     @Override

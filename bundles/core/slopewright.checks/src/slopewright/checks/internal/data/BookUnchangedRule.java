@@ -3,8 +3,8 @@ package slopewright.checks.internal.data;
 import java.util.List;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.BookUse;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
@@ -14,15 +14,10 @@ import slopewright.messages.Words;
  * The book of values that a project names is the one from which its entries were taken. A warning: the verdicts rest on the entries that
  * the project keeps, and do not change silently; somebody has to look at what the book says now.
  */
-public final class BookUnchangedRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-30";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class BookUnchangedRule extends ProjectRule {
+    /** Made by the service loader. */
+    public BookUnchangedRule() {
+        super("DATA-30", Severity.WARNING);
     }
 
     @Override

@@ -1,8 +1,8 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
@@ -11,15 +11,10 @@ import slopewright.messages.Words;
  * A rule set says nothing about families that it does not cover. A warning: another rule set may cover it, and until then nothing else was
  * checked, which the sentence says.
  */
-public final class CoveredFamilyRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-07";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class CoveredFamilyRule extends ProjectRule {
+    /** Made by the service loader. */
+    public CoveredFamilyRule() {
+        super("DATA-07", Severity.WARNING);
     }
 
     @Override

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EAttribute;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.BackgroundImage;
@@ -23,15 +23,10 @@ import slopewright.model.util.Ids;
  * Every date is one (year, month, day), and what a project rests on is no younger than the project. Measurements, inspections, notes and
  * confirmations may come after it. A warning: the numbers beside a wrong date may be right.
  */
-public final class DatesRule implements Rule {
-    @Override
-    public String id() {
-        return "REC-02";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class DatesRule extends ProjectRule {
+    /** Made by the service loader. */
+    public DatesRule() {
+        super("REC-02", Severity.WARNING);
     }
 
     @Override

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.obstacles.ObstacleField;
@@ -20,12 +21,12 @@ import slopewright.siting.site.SurveyPoints;
  * farther, a sign, a digit or the grid of its coordinates is wrong, and it would be taken to lie outside every surface. Severity fail: what
  * it is meant to be is compared with nothing.
  */
-public final class FarPlaceRule implements Rule {
+public final class FarPlaceRule extends ProjectRule {
     private static final double FAR_M = 50_000;
 
-    @Override
-    public String id() {
-        return "DATA-27";
+    /** Made by the service loader. */
+    public FarPlaceRule() {
+        super("DATA-27", Severity.FAIL);
     }
 
     @Override

@@ -1,8 +1,9 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.model.ApproachDirection;
@@ -13,10 +14,10 @@ import slopewright.model.util.Projects;
 import slopewright.siting.ElementNames;
 
 /** Threshold or helipad, approach slope: what everything else hangs on. Severity fail: without them nothing is known. */
-public final class HostDataRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-01";
+public final class HostDataRule extends ProjectRule {
+    /** Made by the service loader. */
+    public HostDataRule() {
+        super("DATA-01", Severity.FAIL);
     }
 
     @Override

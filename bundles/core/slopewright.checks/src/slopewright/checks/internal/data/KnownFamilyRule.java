@@ -3,7 +3,8 @@ package slopewright.checks.internal.data;
 import java.util.List;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
@@ -12,10 +13,10 @@ import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 
 /** A family that nobody knows cannot be checked. Severity fail: none of its signals is judged. */
-public final class KnownFamilyRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-06";
+public final class KnownFamilyRule extends ProjectRule {
+    /** Made by the service loader. */
+    public KnownFamilyRule() {
+        super("DATA-06", Severity.FAIL);
     }
 
     @Override

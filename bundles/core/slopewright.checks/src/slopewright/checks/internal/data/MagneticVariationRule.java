@@ -5,9 +5,9 @@ import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.checks.internal.Stop;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
@@ -29,18 +29,13 @@ import slopewright.siting.site.SiteFrame;
  * a chart rarely exceed, and its annual change to a tenth of a degree. A warning: the obstacle surface rests on true bearings; a unit that
  * is set by compass is off by the difference, and its set-up card is not ready.
  */
-public final class MagneticVariationRule implements Rule {
+public final class MagneticVariationRule extends ProjectRule {
     private static final double ALLOWED_DEG = 0.5;
     private static final double ALLOWED_CHANGE_DEG = 0.1;
 
-    @Override
-    public String id() {
-        return "DATA-21";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public MagneticVariationRule() {
+        super("DATA-21", Severity.WARNING);
     }
 
     @Override

@@ -1,9 +1,9 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -11,15 +11,10 @@ import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 
 /** An obstacle without place or height cannot be compared with anything. A warning: the rule that compares it says that it was not. */
-public final class ObstacleDataRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-11";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class ObstacleDataRule extends ProjectRule {
+    /** Made by the service loader. */
+    public ObstacleDataRule() {
+        super("DATA-11", Severity.WARNING);
     }
 
     @Override

@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Obstacle;
@@ -17,10 +18,10 @@ import slopewright.siting.ElementNames;
  * The top of an obstacle is that of its highest place, to the millimetre that the model keeps, where both are entered. Severity fail: one
  * of the two is wrong, and the higher one is compared.
  */
-public final class ObstacleElevationRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-20";
+public final class ObstacleElevationRule extends ProjectRule {
+    /** Made by the service loader. */
+    public ObstacleElevationRule() {
+        super("DATA-20", Severity.FAIL);
     }
 
     @Override

@@ -1,7 +1,8 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
@@ -9,10 +10,10 @@ import slopewright.messages.Words;
 import slopewright.standards.RuleSets;
 
 /** An aid may name a rule set of its own; it must exist. Severity fail: the aid is judged under rules that were not meant. */
-public final class OwnRuleSetRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-08";
+public final class OwnRuleSetRule extends ProjectRule {
+    /** Made by the service loader. */
+    public OwnRuleSetRule() {
+        super("DATA-08", Severity.FAIL);
     }
 
     @Override

@@ -1,9 +1,9 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
@@ -11,15 +11,10 @@ import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 
 /** A changed or confirmed value needs a name and a reason, or nobody can defend it. A warning: the value itself is used and shown. */
-public final class ReasonedOverrideRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-10";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class ReasonedOverrideRule extends ProjectRule {
+    /** Made by the service loader. */
+    public ReasonedOverrideRule() {
+        super("DATA-10", Severity.WARNING);
     }
 
     @Override

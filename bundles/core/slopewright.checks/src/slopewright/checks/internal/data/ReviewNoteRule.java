@@ -4,9 +4,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
@@ -14,15 +14,10 @@ import slopewright.model.ReviewNote;
 import slopewright.model.util.Ids;
 
 /** A review note is about an element and a rule that exist. A warning: a note that is about nothing answers nothing. */
-public final class ReviewNoteRule implements Rule {
-    @Override
-    public String id() {
-        return "REC-01";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class ReviewNoteRule extends ProjectRule {
+    /** Made by the service loader. */
+    public ReviewNoteRule() {
+        super("REC-01", Severity.WARNING);
     }
 
     @Override

@@ -3,8 +3,8 @@ package slopewright.checks.internal.data;
 import java.util.Optional;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
@@ -17,17 +17,12 @@ import slopewright.siting.ElementNames;
  * Two aids of one approach do not stand at one place: no unit of one stands within a metre of a unit of the other, which is about the size
  * of a unit. A warning: neither changes what the other shows, but one of them is not there, or a plan that was given up.
  */
-public final class SharedPlaceRule implements Rule {
+public final class SharedPlaceRule extends ProjectRule {
     private static final double UNIT_M = 1;
 
-    @Override
-    public String id() {
-        return "DATA-22";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public SharedPlaceRule() {
+        super("DATA-22", Severity.WARNING);
     }
 
     @Override

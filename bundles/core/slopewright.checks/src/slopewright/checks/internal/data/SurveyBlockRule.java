@@ -1,8 +1,9 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.SurveyBlock;
@@ -11,10 +12,10 @@ import slopewright.model.SurveyBlock;
  * Bulk survey data is kept beside the project; the reference must hold, or its points are compared with nothing. Severity fail: a point
  * of it may stand through a surface.
  */
-public final class SurveyBlockRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-09";
+public final class SurveyBlockRule extends ProjectRule {
+    /** Made by the service loader. */
+    public SurveyBlockRule() {
+        super("DATA-09", Severity.FAIL);
     }
 
     @Override

@@ -9,7 +9,8 @@ import org.eclipse.emf.ecore.EClass;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
@@ -21,13 +22,13 @@ import slopewright.siting.ElementNames;
  * Every number lies in the range that such a number can truly have: no accuracy is negative, no length is nothing, no elevation is above
  * the highest mountain. Severity fail: what is computed from such a number is not true, whatever it says.
  */
-public final class ValueRangeRule implements Rule {
+public final class ValueRangeRule extends ProjectRule {
     private record Ranged(EAttribute attribute, ValueRange range) {
     }
 
-    @Override
-    public String id() {
-        return "DATA-25";
+    /** Made by the service loader. */
+    public ValueRangeRule() {
+        super("DATA-25", Severity.FAIL);
     }
 
     @Override

@@ -1,24 +1,19 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 
 /** Heights are differences of elevations, so all must count from the same named datum. A warning: the name itself changes no number. */
-public final class VerticalDatumRule implements Rule {
-    @Override
-    public String id() {
-        return "DATA-12";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class VerticalDatumRule extends ProjectRule {
+    /** Made by the service loader. */
+    public VerticalDatumRule() {
+        super("DATA-12", Severity.WARNING);
     }
 
     @Override

@@ -4,7 +4,8 @@ import java.util.List;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.ProjectEvaluation;
@@ -22,10 +23,10 @@ import slopewright.standards.Citation;
  * Bulk survey points are compared with the obstacle surfaces like obstacles, and a point that stands through one is as grave. No review
  * note takes the place of the comparison. Severity fail, as for an obstacle.
  */
-public final class SurveyBlockObstaclesRule implements Rule {
-    @Override
-    public String id() {
-        return "OBS-06";
+public final class SurveyBlockObstaclesRule extends ProjectRule {
+    /** Made by the service loader. */
+    public SurveyBlockObstaclesRule() {
+        super("OBS-06", Severity.FAIL);
     }
 
     @Override

@@ -1,9 +1,9 @@
 package slopewright.checks.internal.obstacle;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -14,15 +14,10 @@ import slopewright.siting.ElementNames;
  * Every obstacle survey says when and by whom it was made, how far it reaches and how accurate it is, whether it names a place or is
  * only the source of obstacles; and no survey is exact. A warning, as whatever is to be cleared up.
  */
-public final class SurveyDataRule implements Rule {
-    @Override
-    public String id() {
-        return "OBS-09";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+public final class SurveyDataRule extends ProjectRule {
+    /** Made by the service loader. */
+    public SurveyDataRule() {
+        super("OBS-09", Severity.WARNING);
     }
 
     @Override

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
@@ -22,18 +22,13 @@ import slopewright.model.RunwayEnd;
  * Where no centre line is known between the ends of a runway, the ground may rise between them by one in a hundred of its length (own
  * band). A warning: heights count from the threshold; the elevation of the aerodrome stands on the papers.
  */
-public final class AerodromeElevationRule implements Rule {
+public final class AerodromeElevationRule extends ProjectRule {
     private static final double PUBLISHED_M = 1;
     private static final double RISE = 0.01;
 
-    @Override
-    public String id() {
-        return "DATA-42";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public AerodromeElevationRule() {
+        super("DATA-42", Severity.WARNING);
     }
 
     @Override

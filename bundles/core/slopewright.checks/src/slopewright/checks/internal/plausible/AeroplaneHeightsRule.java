@@ -2,8 +2,8 @@ package slopewright.checks.internal.plausible;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
@@ -15,20 +15,15 @@ import slopewright.siting.ElementNames;
  * nose, lower than the eye by a fifth of that height at least and no lower than the wheels. A light aeroplane has its eye no more than
  * 3.5 m above the path of its wheels (own bands). A warning: the heights are the operator's.
  */
-public final class AeroplaneHeightsRule implements Rule {
+public final class AeroplaneHeightsRule extends ProjectRule {
     private static final double LEAST_RATIO = 0.9;
     private static final double MOST_RATIO = 1.8;
     private static final double ANTENNA_RATIO = 0.2;
     private static final double MOST_LIGHT_M = 3.5;
 
-    @Override
-    public String id() {
-        return "DATA-49";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public AeroplaneHeightsRule() {
+        super("DATA-49", Severity.WARNING);
     }
 
     @Override

@@ -5,8 +5,8 @@ import java.util.Objects;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
@@ -21,21 +21,16 @@ import slopewright.siting.ElementNames;
  * (common practice). A battery lasts from one to a hundred hours (own band). The equipment has the brightness steps of its circuit. A
  * warning: nothing of it moves the signal while the light burns.
  */
-public final class CircuitRule implements Rule {
+public final class CircuitRule extends ProjectRule {
     private static final List<Double> SERIES_A = List.of(6.6, 20.0);
     private static final double SERIES_TOLERANCE_A = 0.1;
     private static final double SHARE = 0.25;
     private static final double LEAST_H = 1;
     private static final double MOST_H = 100;
 
-    @Override
-    public String id() {
-        return "DATA-44";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public CircuitRule() {
+        super("DATA-44", Severity.WARNING);
     }
 
     @Override

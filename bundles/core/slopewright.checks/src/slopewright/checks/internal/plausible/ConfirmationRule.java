@@ -7,8 +7,8 @@ import java.util.Set;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
 import slopewright.messages.Words;
@@ -23,17 +23,12 @@ import slopewright.standards.RuleSet;
  * it does. An override that changes a value more than fivefold, or its sign, has a wrong unit or digit (own band: no edition that was read
  * differs from another by that much). A warning: what rests on the value says so itself.
  */
-public final class ConfirmationRule implements Rule {
+public final class ConfirmationRule extends ProjectRule {
     private static final double MOST_CHANGE = 5;
 
-    @Override
-    public String id() {
-        return "DATA-40";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public ConfirmationRule() {
+        super("DATA-40", Severity.WARNING);
     }
 
     @Override

@@ -2,8 +2,8 @@ package slopewright.checks.internal.plausible;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
@@ -15,19 +15,14 @@ import slopewright.siting.ElementNames;
  * a watt of its lamps gives no more than 500 candelas, and no less than one (own bands, wide around halogen lamps and diodes behind a
  * lens). A warning: what rests on the numbers is compared with the rule set by rules of its own.
  */
-public final class EquipmentNumbersRule implements Rule {
+public final class EquipmentNumbersRule extends ProjectRule {
     private static final double LEVEL_DEG = 0.2;
     private static final double MOST_CD_PER_W = 500;
     private static final double LEAST_CD_PER_W = 1;
 
-    @Override
-    public String id() {
-        return "DATA-55";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public EquipmentNumbersRule() {
+        super("DATA-55", Severity.WARNING);
     }
 
     @Override

@@ -2,8 +2,8 @@ package slopewright.checks.internal.plausible;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.ApproachHost;
@@ -16,19 +16,14 @@ import slopewright.siting.ElementNames;
  * around 120 m; own band), abreast of where the path meets the level of the threshold, to a fifth of that distance, which is what the
  * ground before the antenna takes or gives (own band). A warning: the height over the threshold is measured in flight.
  */
-public final class GlidePathSiteRule implements Rule {
+public final class GlidePathSiteRule extends ProjectRule {
     private static final double NEAR_M = 60;
     private static final double FAR_M = 200;
     private static final double SHARE = 0.2;
 
-    @Override
-    public String id() {
-        return "DATA-60";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public GlidePathSiteRule() {
+        super("DATA-60", Severity.WARNING);
     }
 
     @Override

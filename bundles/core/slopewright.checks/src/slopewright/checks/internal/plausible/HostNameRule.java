@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
@@ -27,20 +27,15 @@ import slopewright.siting.magnetic.SiteVariation;
  * A runway is called by its two ends, and an approach to a helipad whose name ends with a number by its direction: three digits are
  * degrees, two are tens of degrees, true or magnetic, within ten degrees. A warning: no number rests on a name, it stands on every paper.
  */
-public final class HostNameRule implements Rule {
+public final class HostNameRule extends ProjectRule {
     private static final Pattern NUMBER = Pattern.compile(".*?(\\d{2,3})\\D*");
     private static final double ALLOWED_DEG = 10;
     private static final int TURN_DEG = 360;
     private static final int HALF_TURN_DEG = 180;
 
-    @Override
-    public String id() {
-        return "DATA-43";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public HostNameRule() {
+        super("DATA-43", Severity.WARNING);
     }
 
     @Override

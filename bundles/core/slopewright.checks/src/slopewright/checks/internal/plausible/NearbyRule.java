@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
@@ -27,7 +27,7 @@ import slopewright.siting.site.AerodromePlaces;
  * than any of the largest aerodromes reaches, and within ten metres of its level and three in a hundred of the distance (own bands).
  * Severity fail: the ground carries lenses and an edge keeps units away, so one that lies elsewhere is not there.
  */
-public final class NearbyRule implements Rule {
+public final class NearbyRule extends ProjectRule {
     private static final double NEAR_M = 5000;
     private static final double LEVEL_M = 10;
     private static final double RISE = 0.03;
@@ -35,14 +35,9 @@ public final class NearbyRule implements Rule {
     private record Landing(Place place, Double elevationM) {
     }
 
-    @Override
-    public String id() {
-        return "DATA-58";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.FAIL;
+    /** Made by the service loader. */
+    public NearbyRule() {
+        super("DATA-58", Severity.FAIL);
     }
 
     @Override

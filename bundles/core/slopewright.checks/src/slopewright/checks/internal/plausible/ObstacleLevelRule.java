@@ -7,9 +7,10 @@ import java.util.stream.Stream;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Helipad;
@@ -19,23 +20,21 @@ import slopewright.model.RunwayEnd;
 import slopewright.siting.ElementNames;
 
 /**
- * An obstacle does not end below where aeroplanes land: one that is more than fifteen metres below every threshold and helipad stands in no
- * obstacle surface, and who enters it has entered its height above the ground, feet, or another sign (own band: what lies in a valley is
- * no obstacle to an approach). Nor does it end more than six kilometres above, higher than any mountain beside an aerodrome. A shielded
- * obstacle says by what. Severity fail: an obstacle that is entered too low is not there for any surface.
+ * An obstacle that ends more than fifteen metres below every threshold and helipad stands in no obstacle surface. It may stand in a valley,
+ * or its height above the ground, or feet, were entered for its elevation: where the level of the ground at its place stands beside its top
+ * and fits it, two entries say the same and it is met; else it is not evaluated until that level is entered. No obstacle ends more than
+ * six kilometres above, higher than any mountain beside an aerodrome (own bands). A shielded obstacle says by what. Severity fail: an
+ * obstacle that is entered too low is not there for any surface.
  */
-public final class ObstacleLevelRule implements Rule {
+public final class ObstacleLevelRule extends ProjectRule {
     private static final double BELOW_M = 15;
     private static final double ABOVE_M = 6000;
+    private static final double LEAST_TALL_M = 0.5;
+    private static final double TALLEST_M = 700;
 
-    @Override
-    public String id() {
-        return "DATA-51";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.FAIL;
+    /** Made by the service loader. */
+    public ObstacleLevelRule() {
+        super("DATA-51", Severity.FAIL);
     }
 
     @Override
@@ -51,16 +50,9 @@ public final class ObstacleLevelRule implements Rule {
             return;
         }
         for (Obstacle obstacle : aerodrome.getObstacles()) {
-            List<Double> elevations = Stream.concat(Stream.of(obstacle).map(Obstacle::getTopElevationM),
-                    obstacle.getPlaces().stream().map(Place::getElevationM)).filter(Objects::nonNull).toList();
-            if (!elevations.isEmpty()) {
-                double low = elevations.stream().mapToDouble(Double::doubleValue).min().getAsDouble();
-                double high = elevations.stream().mapToDouble(Double::doubleValue).max().getAsDouble();
-                Measure measure = Measure.worse(Measure.atLeast(low, lowest.getAsDouble() - BELOW_M, "m"),
-                        Measure.atMost(high, lowest.getAsDouble() + ABOVE_M, "m"));
-                outcomes.about(obstacle).measured(measure).saying("level", ElementNames.of(obstacle), Words.m(low), Words.m(high),
-                        Words.m(lowest.getAsDouble()),
-                        Words.m(elevations.stream().mapToDouble(Double::doubleValue).average().getAsDouble())).advising("correct").add();
+            List<Double> tops = tops(obstacle);
+            if (!tops.isEmpty()) {
+                level(obstacle, tops, lowest.getAsDouble(), outcomes);
             }
             if (Boolean.TRUE.equals(obstacle.getShielded())) {
                 boolean named = obstacle.getShieldedBy() != null || obstacle.getShieldingStudy() != null
@@ -69,5 +61,29 @@ public final class ObstacleLevelRule implements Rule {
                         .advising("name").add();
             }
         }
+    }
+
+    /** The elevations of the places are those of tops where no top is entered for the whole, and of the ground where one is. */
+    private static List<Double> tops(Obstacle obstacle) {
+        return obstacle.getTopElevationM() != null ? List.of(obstacle.getTopElevationM())
+                : obstacle.getPlaces().stream().map(Place::getElevationM).filter(Objects::nonNull).toList();
+    }
+
+    private static boolean standsOnItsGround(Obstacle obstacle) {
+        Double top = obstacle.getTopElevationM();
+        return top != null && !obstacle.getPlaces().isEmpty() && obstacle.getPlaces().stream().map(Place::getElevationM)
+                .allMatch(ground -> ground != null && top - ground >= LEAST_TALL_M && top - ground <= TALLEST_M);
+    }
+
+    private static void level(Obstacle obstacle, List<Double> tops, double lowestM, OutcomeCollector outcomes) {
+        double low = tops.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double high = tops.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        Message text = Message.of("DATA-51.level", ElementNames.of(obstacle), Words.m(low), Words.m(high), Words.m(lowestM));
+        if (low < lowestM - BELOW_M && !standsOnItsGround(obstacle)) {
+            outcomes.notEvaluated(obstacle, List.of(Message.of("missing.ground-of", ElementNames.of(obstacle))),
+                    Message.of("DATA-51.low", text));
+            return;
+        }
+        outcomes.about(obstacle).measured(Measure.atMost(high, lowestM + ABOVE_M, "m")).saying(text).advising("correct").add();
     }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Obstacle;
@@ -20,20 +20,15 @@ import slopewright.siting.ElementNames;
  * None is longer than thirty kilometres (own band).
  * Severity fail: a place with a wrong digit moves the obstacle, and an area that is compared as a line leaves its middle out.
  */
-public final class ObstacleShapeRule implements Rule {
+public final class ObstacleShapeRule extends ProjectRule {
     private static final double LONGEST_M = 30_000;
     private static final double M_PER_DEG = 111_320;
     private static final double THIN = 0.01;
     private static final double OUTLINE = 0.5;
 
-    @Override
-    public String id() {
-        return "DATA-50";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.FAIL;
+    /** Made by the service loader. */
+    public ObstacleShapeRule() {
+        super("DATA-50", Severity.FAIL);
     }
 
     @Override

@@ -7,8 +7,8 @@ import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.geometry.Profile;
 import slopewright.messages.Words;
@@ -23,18 +23,13 @@ import slopewright.siting.ElementNames;
  * the edge by a few in a hundred); where the centre line is not known, as high as the threshold and three in a hundred of the distance from
  * it. Severity fail: the ground carries the lenses.
  */
-public final class ProfileBesideRunwayRule implements Rule {
+public final class ProfileBesideRunwayRule extends ProjectRule {
     private static final double BESIDE_M = 5;
     private static final double RISE = 0.03;
 
-    @Override
-    public String id() {
-        return "DATA-46";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.FAIL;
+    /** Made by the service loader. */
+    public ProfileBesideRunwayRule() {
+        super("DATA-46", Severity.FAIL);
     }
 
     @Override

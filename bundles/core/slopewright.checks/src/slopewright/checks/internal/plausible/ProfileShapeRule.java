@@ -5,8 +5,8 @@ import java.util.List;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Argument;
 import slopewright.messages.Words;
@@ -22,20 +22,15 @@ import slopewright.siting.ElementNames;
  * next no runway changes its gradient by more than five in a hundred (own band; Annex 14 Vol I, 3.1.15 allows 1.5 to 2), and no ground
  * beside it by more than ten. A warning: what rests on a wrong point is measured by rules of its own where another entry says it again.
  */
-public final class ProfileShapeRule implements Rule {
+public final class ProfileShapeRule extends ProjectRule {
     private static final double BEYOND_M = 500;
     private static final double RUNWAY_PERCENT = 5;
     private static final double GROUND_PERCENT = 10;
     private static final double PERCENT = 100;
 
-    @Override
-    public String id() {
-        return "DATA-45";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public ProfileShapeRule() {
+        super("DATA-45", Severity.WARNING);
     }
 
     @Override

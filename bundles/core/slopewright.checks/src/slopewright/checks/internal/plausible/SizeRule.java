@@ -2,8 +2,8 @@ package slopewright.checks.internal.plausible;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
@@ -19,7 +19,7 @@ import slopewright.model.RunwayEnd;
  * II, 3.1.20) and is no wider than three of it; a FATO is no longer than five TLOFs or three of its widths. A warning: sizes that decide
  * have rules of their own.
  */
-public final class SizeRule implements Rule {
+public final class SizeRule extends ProjectRule {
     private static final double STRIP_BEYOND_M = 1000;
     private static final int LARGE_CODE = 3;
     private static final double LARGE_LEAST_M = 100;
@@ -31,14 +31,9 @@ public final class SizeRule implements Rule {
     private static final double SAFETY_TIMES = 3;
     private static final double FATO_TIMES = 5;
 
-    @Override
-    public String id() {
-        return "DATA-54";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.WARNING;
+    /** Made by the service loader. */
+    public SizeRule() {
+        super("DATA-54", Severity.WARNING);
     }
 
     @Override

@@ -5,8 +5,8 @@ import java.util.Objects;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
@@ -19,17 +19,12 @@ import slopewright.siting.ElementNames;
  * survey has one class of accuracy. A survey is one of an approach, or of an obstacle that names it. Severity fail: the accuracy is added
  * to the obstacle, so one that is too good hides a penetration.
  */
-public final class SurveyAccuracyRule implements Rule {
+public final class SurveyAccuracyRule extends ProjectRule {
     private static final double MOST_RATIO = 1.4;
 
-    @Override
-    public String id() {
-        return "DATA-61";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.FAIL;
+    /** Made by the service loader. */
+    public SurveyAccuracyRule() {
+        super("DATA-61", Severity.FAIL);
     }
 
     @Override

@@ -6,9 +6,9 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
@@ -22,18 +22,13 @@ import slopewright.siting.site.SiteFrame;
  * A place that is entered in the grid of the aerodrome and in latitude and longitude is one place, to two metres, as survey and grid leave
  * it (own band). A place has both halves of its coordinates. Severity fail: one of the two is wrong, and only one is read.
  */
-public final class TwoCoordinatesRule implements Rule {
+public final class TwoCoordinatesRule extends ProjectRule {
     private static final double SAME_M = 2;
     private static final double M_PER_DEG = 111_320;
 
-    @Override
-    public String id() {
-        return "DATA-52";
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.FAIL;
+    /** Made by the service loader. */
+    public TwoCoordinatesRule() {
+        super("DATA-52", Severity.FAIL);
     }
 
     @Override
