@@ -21,6 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
+import slopewright.checks.Cure;
+import slopewright.checks.RuleCatalogue;
+
 /** Reports, commissioning sheets and set-up cards on the command line. */
 class DocumentCommandsTest {
 
@@ -39,7 +42,8 @@ class DocumentCommandsTest {
                 .replace("&lt;", "<").replace("&quot;", "\"").replace("&amp;", "&").replaceAll("\\s+", " ");
     }
 
-    /** What a report prints is what the check counts: every outcome with its value, limit and margin, to three decimals. */
+    /** What a report prints is what the check counts: every outcome of the layout, and every one that is
+     * not met or to be cleared up, with its value, limit and margin, to three decimals. */
     @Test
     void theNumbersOfAReportAreThoseOfTheCheck() throws IOException {
         for (String project : new String[] {DEMO, FAULTS}) {
@@ -51,13 +55,23 @@ class DocumentCommandsTest {
             List<List<String>> rows = ROW.matcher(matrix).results().map(row -> List.of(row.group(1), row.group(2), row.group(3))).toList();
             int compared = 0;
             for (JsonNode outcome : checked.get("outcomes")) {
+                if (isSaidTogether(outcome)) {
+                    continue;
+                }
                 assertTrue(rows.stream().anyMatch(row -> says(row.get(0), outcome, "value") && says(row.get(1), outcome, "limit")
                         && says(row.get(2), outcome, "margin")), outcome + " is not in the matrix");
                 compared += outcome.path("value").isNumber() ? 1 : 0;
             }
-            assertTrue(compared > 140, String.valueOf(compared));
+            assertTrue(compared > 100, String.valueOf(compared));
             assertTrue(text(out).contains(" " + checked.get("counts").get("met").asInt() + " "), checked.get("counts").toString());
         }
+    }
+
+    /** Sound entries and what a rule does not concern are counted together in the matrix. */
+    private static boolean isSaidTogether(JsonNode outcome) {
+        String verdict = outcome.get("verdict").asText();
+        return "not applicable".equals(verdict) || "met".equals(verdict)
+                && RuleCatalogue.find(outcome.get("rule").asText()).orElseThrow().cure() == Cure.ENTRY;
     }
 
     private static String notation(String unit) {
