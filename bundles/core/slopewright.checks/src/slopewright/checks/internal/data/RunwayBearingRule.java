@@ -38,9 +38,10 @@ public final class RunwayBearingRule extends HostRule {
         if (measured.isPresent()) {
             double apart = RunwayGeometry.apartDeg(bearing, measured.get());
             double distance = RunwayGeometry.betweenThresholdsM(end).orElseThrow();
-            double beside = distance * Math.sin(Math.toRadians(Math.min(apart, HALF_TURN_DEG / 2)));
+            double counted = Math.min(apart, HALF_TURN_DEG / 2);
+            double beside = distance * Math.sin(Math.toRadians(counted));
             outcomes.about(end).measured(Measure.atMost(beside, RunwayGeometry.THRESHOLDS_M, "m"))
-                    .step("beside", Words.m(distance), Words.deg(apart), Words.m(beside))
+                    .step("beside", Words.m(distance), Words.deg(counted), Words.m(beside))
                     .saying("thresholds", Words.degrees(bearing), Words.degrees(measured.get()), Words.m(beside),
                             Words.m(RunwayGeometry.THRESHOLDS_M)).advising("correct").add();
             return;
