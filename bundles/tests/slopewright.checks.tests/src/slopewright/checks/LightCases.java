@@ -19,6 +19,7 @@ final class LightCases {
         List<RuleCase> cases = new ArrayList<>();
         contours(cases);
         factors(cases);
+        beams(cases);
         return cases;
     }
 
@@ -98,5 +99,22 @@ final class LightCases {
         cases.add(RuleCase.of("LIGHT-02", Result.NOT_EVALUATED, "no white", LightCases::row,
                 sample -> sample.aid().getEquipment().getIntensities().removeIf(point -> point.getColour() == LightColour.WHITE)));
         cases.add(RuleCase.of("LIGHT-02", Result.NOT_APPLICABLE, "no factor was read", Bases::usRow, Sample::unchanged));
+    }
+
+    /** A quarter more than the 20 000 cd of the axis are 25 000 cd; six times the 9000 cd at 3 degrees below it are 54 000 cd. */
+    private static void beams(List<RuleCase> cases) {
+        cases.add(RuleCase.of("DATA-62", Result.PASS, "one beam", LightCases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-62", Result.PASS, "a quarter brighter outward", LightCases::row,
+                sample -> set(sample, LightColour.RED, 2, 0, 25_000)));
+        cases.add(RuleCase.of("DATA-62", Result.FAIL, "more than a quarter brighter outward", LightCases::row,
+                sample -> set(sample, LightColour.RED, 2, 0, 25_001)));
+        cases.add(RuleCase.of("DATA-62", Result.PASS, "six times its neighbour", LightCases::row,
+                sample -> set(sample, LightColour.RED, 0, -3.5, 54_000)));
+        cases.add(RuleCase.of("DATA-62", Result.FAIL, "more than six times its neighbour", LightCases::row,
+                sample -> set(sample, LightColour.RED, 0, -3.5, 54_001)));
+        cases.add(RuleCase.of("DATA-62", Result.FAIL, "the same direction twice", LightCases::row,
+                sample -> at(sample, LightColour.RED, -8, 0).setAzimuthDeg(8.0)));
+        cases.add(RuleCase.of("DATA-62", Result.NOT_EVALUATED, "no direction", LightCases::row,
+                sample -> at(sample, LightColour.RED, -8, 0).setAzimuthDeg(null)));
     }
 }

@@ -11,7 +11,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import javax.imageio.ImageIO;
 
@@ -21,7 +23,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 import slopewright.checks.Checks;
+import slopewright.checks.Cure;
 import slopewright.checks.Outcome;
+import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Verdict;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
@@ -43,6 +47,9 @@ class ReportsTest {
         for (String name : new String[] {"harrow-vale", "harrow-vale-faults"}) {
             String html = Demo.html(Demo.project(name));
             for (Outcome outcome : Checks.run(Demo.project(name), Optional.empty()).outcomes()) {
+                if (isSaidTogether(outcome)) {
+                    continue;
+                }
                 assertTrue(html.contains(Demo.escaped(outcome.explanation().english())), outcome.toString());
                 assertTrue(html.contains(Demo.escaped(outcome.elementPath())), outcome.toString());
                 outcome.citation().ifPresent(citation -> assertTrue(html.contains(Demo.escaped(citation.text())), citation.toString()));
@@ -71,17 +78,30 @@ class ReportsTest {
 
     /** One row an outcome, and one heading a rule. */
     @Test
-    void theMatrixHasARowForEveryOutcome() throws ReportException {
+    void theMatrixHasARowForEveryOutcomeThatCounts() throws ReportException {
         Project project = Demo.project("harrow-vale-faults");
         List<Outcome> outcomes = Checks.run(project, Optional.empty()).outcomes();
         String html = Demo.html(project);
         String matrix = html.substring(html.indexOf("<table class=\"outcomes\">"));
         matrix = matrix.substring(0, matrix.indexOf("</table>"));
         long rules = outcomes.stream().map(Outcome::rule).distinct().count();
-        assertEquals(outcomes.size() + rules + 1, matrix.split("<tr", -1).length - 1);
+        assertEquals(rows(outcomes) + rules + 1, matrix.split("<tr", -1).length - 1);
         assertEquals(rules, matrix.split("<tr class=\"rule\">", -1).length - 1);
         long failed = outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET).count();
         assertEquals(failed, matrix.split(">NOT MET \\(", -1).length - 1);
+    }
+
+    private static boolean isSaidTogether(Outcome outcome) {
+        return outcome.verdict() == Verdict.NOT_APPLICABLE
+                || outcome.verdict() == Verdict.MET && RuleCatalogue.find(outcome.rule()).orElseThrow().cure() == Cure.ENTRY;
+    }
+
+    /** Sound entries and what a rule does not concern make one row a rule where there are more than two of them. */
+    private static long rows(List<Outcome> outcomes) {
+        Map<String, Long> together = outcomes.stream().filter(ReportsTest::isSaidTogether)
+                .collect(Collectors.groupingBy(outcome -> outcome.rule() + outcome.result(), Collectors.counting()));
+        return outcomes.stream().filter(outcome -> !isSaidTogether(outcome)).count()
+                + together.values().stream().mapToLong(count -> count > 2 ? 1 : count).sum();
     }
 
     /** The calculation of the row at 09: 0.73 m and 330.46 m at 2 degrees 43 minutes make 16.41 m; less 6.60 m are 9.81 m. */

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 
 import slopewright.checks.Cure;
 import slopewright.checks.Outcome;
+import slopewright.checks.Result;
 import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
@@ -35,10 +36,10 @@ final class OutcomeTables {
                 + words.render(outcome.title()), LinkedHashMap::new, Collectors.toList()));
         rules.forEach((rule, of) -> {
             html.group("rule").open("tr class=\"rule\"").element("td colspan=\"7\"", rule).close("tr");
-            Map<String, List<Outcome>> alike = of.stream().filter(OutcomeTables::isSaidTogether)
-                    .collect(Collectors.groupingBy(words::verdict, LinkedHashMap::new, Collectors.toList()));
+            Map<Result, List<Outcome>> alike = of.stream().filter(OutcomeTables::isSaidTogether)
+                    .collect(Collectors.groupingBy(Outcome::result, LinkedHashMap::new, Collectors.toList()));
             alike.values().removeIf(together -> together.size() <= MOST_ROWS);
-            of.stream().filter(outcome -> !isSaidTogether(outcome) || !alike.containsKey(words.verdict(outcome))).forEach(this::row);
+            of.stream().filter(outcome -> !isSaidTogether(outcome) || !alike.containsKey(outcome.result())).forEach(this::row);
             alike.values().forEach(this::together);
         });
         html.endTable();
