@@ -18,11 +18,11 @@ import slopewright.model.MeasuredIntensity;
 import slopewright.siting.ElementNames;
 
 /**
- * The measured intensities of an equipment type make one beam. No direction is measured twice in one colour; at one elevation the light does
- * not grow by more than a quarter outward from the axis; and a point differs from its nearest neighbour by no more than six times, where
- * the steepest of the printed contours, that of the sector unit (Annex 14 Vol II, 4th ed., Fig 5-11: 1875 to 375 cd), falls five times
- * (own bands). Along the elevation nothing is asked, for the brightest direction of a filtered beam lies off its axis. A warning: whether
- * the light suffices is asked by rules of its own.
+ * The measured intensities of an equipment type make one beam. No direction is measured twice in one colour; at one elevation the light
+ * does not grow by more than a quarter outward from the axis; and a point differs from its nearest neighbour by no more than six times,
+ * where the steepest of the printed contours, that of the sector unit (Annex 14 Vol II, 4th ed., Fig 5-11: 1875 to 375 cd), falls five
+ * times (own bands). Along the elevation nothing is asked, for the brightest direction of a filtered beam lies off its axis. A warning:
+ * whether the light suffices is asked by rules of its own.
  */
 public final class MeasuredLightRule extends ProjectRule {
     private static final double SAME_DEG = 0.01;
