@@ -7,6 +7,7 @@ import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
+import slopewright.siting.Approach;
 import slopewright.siting.Families;
 import slopewright.siting.Input;
 import slopewright.siting.SitingRequest;
@@ -26,7 +27,7 @@ public final class CoreBench {
     public static void main(String[] args) throws Exception {
         RuleSet rules = RuleSets.find("icao").orElseThrow();
         SitingRequest request = SitingRequest.builder().set(Input.SLOPE, 3.0).set(Input.RUNWAY_WIDTH, 45.0).set(Input.CODE, 4.0)
-                .set(Input.EYE_TO_WHEEL, 6.63).instrument(true).build();
+                .set(Input.EYE_TO_WHEEL, 6.63).approach(Approach.INSTRUMENT).build();
         double siting = SurfaceBench.best(() -> {
             for (int i = 0; i < SITINGS; i++) {
                 if (Families.site("four-unit-row", request, rules).units().size() != 4) {
