@@ -166,6 +166,29 @@ class SetUpCardTest {
         assertTrue(text(card).contains(STOP));
     }
 
+    /** A rule that cannot be evaluated keeps the card from use by itself: nothing else stands against this one. */
+    @Test
+    void aRuleToBeClearedUpKeepsTheCardFromUse() throws ReportException {
+        clear();
+        assertTrue(html().isReady(), reasons(html()));
+        project.getAerodrome().getObstacleSurveys().forEach(survey -> survey.getHosts().remove(aid.eContainer()));
+        SetUpCard card = html();
+        assertFalse(card.isReady());
+        assertTrue(card.reasons().stream().allMatch(reason -> reason.english().startsWith("to clear up: ")), reasons(card));
+        assertTrue(reasons(card).contains("OBS-07"), reasons(card));
+        assertTrue(text(card).contains(STOP));
+    }
+
+    /** A rule that is met on a value which nobody confirmed keeps the card from use as well. */
+    @Test
+    void aValueThatNobodyConfirmedKeepsTheCardFromUse() throws ReportException {
+        clear();
+        project.getConfirmations().removeIf(confirmation -> "portable.supply-from-v".equals(confirmation.getValueKey()));
+        SetUpCard card = html();
+        assertFalse(card.isReady());
+        assertTrue(reasons(card).startsWith("[to clear up: BOX-08"), reasons(card));
+    }
+
     /** An obstacle of which nobody knows how high it stands keeps the card from use: nobody knows whether it is in the way. */
     @Test
     void anObstacleWithoutATopKeepsTheCardFromUse() throws ReportException {
