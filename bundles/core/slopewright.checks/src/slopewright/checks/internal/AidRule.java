@@ -6,7 +6,6 @@ import java.util.Set;
 
 import slopewright.checks.Cure;
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
@@ -20,25 +19,12 @@ import slopewright.siting.Trait;
  * A rule about approach aids: it goes through those that the rule set covers and whose family has the traits that it needs. A rule that
  * needs none is a general one and goes through all.
  */
-public abstract class AidRule implements Rule {
-    private final String id;
-    private final Severity severity;
+public abstract class AidRule extends ProjectRule {
     private final Set<Trait> needs;
 
     public AidRule(String id, Severity severity, Trait... needs) {
-        this.id = id;
-        this.severity = severity;
+        super(id, severity);
         this.needs = Set.of(needs);
-    }
-
-    @Override
-    public final String id() {
-        return id;
-    }
-
-    @Override
-    public final Severity severity() {
-        return severity;
     }
 
     /** Returns the traits of the families about which it has something to say; none for a general rule. */

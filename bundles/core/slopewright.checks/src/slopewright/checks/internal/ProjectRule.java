@@ -3,7 +3,7 @@ package slopewright.checks.internal;
 import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 
-/** A rule about the data of a project, whichever element they belong to. */
+/** What rules share: an id, and how grave it is where one is not met. */
 public abstract class ProjectRule implements Rule {
     private final String id;
     private final Severity severity;

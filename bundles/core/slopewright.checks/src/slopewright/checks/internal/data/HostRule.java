@@ -1,9 +1,9 @@
 package slopewright.checks.internal.data;
 
 import slopewright.checks.OutcomeCollector;
-import slopewright.checks.Rule;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.ProjectRule;
 import slopewright.checks.internal.Stop;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
@@ -15,23 +15,9 @@ import slopewright.model.util.Projects;
  * A rule about the data of runway ends and approach directions: it goes through those that have an aid, and through the other end of their
  * runway where it has a place or an elevation, for what is said there is a second statement about the runway.
  */
-abstract class HostRule implements Rule {
-    private final String id;
-    private final Severity severity;
-
+abstract class HostRule extends ProjectRule {
     HostRule(String id, Severity severity) {
-        this.id = id;
-        this.severity = severity;
-    }
-
-    @Override
-    public final String id() {
-        return id;
-    }
-
-    @Override
-    public final Severity severity() {
-        return severity;
+        super(id, severity);
     }
 
     @Override
