@@ -1,8 +1,11 @@
 package slopewright.siting;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -13,6 +16,8 @@ public final class Families {
 
     private static final List<IndicatorFamily> ALL = ServiceLoader.load(IndicatorFamily.class, Families.class.getClassLoader()).stream()
             .map(ServiceLoader.Provider::get).toList();
+    private static final Map<String, IndicatorFamily> BY_KEY = ALL.stream()
+            .collect(Collectors.toUnmodifiableMap(IndicatorFamily::key, Function.identity()));
 
     private Families() {
     }
@@ -24,7 +29,7 @@ public final class Families {
 
     /** Returns a family, empty where the key is unknown. */
     public static Optional<IndicatorFamily> find(String key) {
-        return ALL.stream().filter(family -> family.key().equals(key)).findFirst();
+        return Optional.ofNullable(BY_KEY.get(key));
     }
 
     /**

@@ -2,6 +2,7 @@ package slopewright.siting;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,27 +16,48 @@ import slopewright.geometry.FramePoint;
  * counts, not the slant distance: an eye far off the axis sees what an eye on the axis sees at the same distance along it.
  */
 public final class Signals {
-    private static final double LEAST_BAND_M = 1e-9;
+    /** A band of heights less than this is none, metres. */
+    public static final double LEAST_BAND_M = 1e-9;
+    private static final FramePoint ORIGIN = new FramePoint(0, 0, 0);
+    private static final Comparator<Edge> LOWEST_FIRST = (low, high) -> Double.compare(low.heightM(), high.heightM());
 
-    private static final Comparator<UnitPlan> RUNWAY_OUTWARD = Comparator.<UnitPlan>comparingInt(UnitPlan::bar)
-            .thenComparing(unit -> unit.place().rightM() > 0).thenComparingDouble(unit -> Math.abs(unit.place().rightM()));
+    private static final Comparator<UnitPlan> RUNWAY_OUTWARD = Signals::outward;
 
     private Signals() {
     }
 
+    private static int outward(UnitPlan first, UnitPlan second) {
+        if (first.bar() != second.bar()) {
+            return Integer.compare(first.bar(), second.bar());
+        }
+        double right = first.place().rightM();
+        double otherRight = second.place().rightM();
+        if (right > 0 != otherRight > 0) {
+            return right > 0 ? 1 : -1;
+        }
+        return Double.compare(Math.abs(right), Math.abs(otherRight));
+    }
+
     /** Returns units in the order of reading: near bar first, left before right, from the runway outward. */
     public static List<UnitPlan> inOrder(List<UnitPlan> units) {
-        List<UnitPlan> ordered = new ArrayList<>(units);
-        ordered.sort(RUNWAY_OUTWARD);
-        return List.copyOf(ordered);
+        for (int i = 1; i < units.size(); i++) {
+            if (RUNWAY_OUTWARD.compare(units.get(i - 1), units.get(i)) > 0) {
+                List<UnitPlan> ordered = new ArrayList<>(units);
+                ordered.sort(RUNWAY_OUTWARD);
+                return List.copyOf(ordered);
+            }
+        }
+        return List.copyOf(units);
     }
 
     /** Returns what each light shows to an eye, in the order of the units. */
     public static List<SeenUnit> lights(List<UnitPlan> units, FramePoint eye) {
-        return units.stream().map(unit -> {
+        List<SeenUnit> seen = new ArrayList<>(units.size());
+        for (UnitPlan unit : units) {
             double elevation = unit.elevationDeg(eye);
-            return new SeenUnit(unit, unit.lightAt(elevation), unit.isInTransition(elevation), elevation, OptionalDouble.empty());
-        }).toList();
+            seen.add(new SeenUnit(unit, unit.lightAt(elevation), unit.isInTransition(elevation), elevation, OptionalDouble.empty()));
+        }
+        return seen;
     }
 
     /**
@@ -51,7 +73,7 @@ public final class Signals {
         List<SeenUnit> seen = family.look(inOrder(units), eye);
         double distance = reference.alongM() - eye.alongM();
         double elevation = distance > 0 ? Angles.elevationDeg(eye.heightM() - reference.heightM(), distance) : Double.NaN;
-        boolean behind = seen.stream().anyMatch(one -> Double.isNaN(one.elevationDeg()));
+        boolean behind = seen.stream().anyMatch(unit -> Double.isNaN(unit.elevationDeg()));
         Map<String, Meaning> meanings = behind ? outside(family.meanings(seen)) : family.meanings(seen);
         return new Observation(seen, meanings, elevation, family.remarks(seen));
     }
@@ -72,39 +94,49 @@ public final class Signals {
      * @return the bound, empty where no height over the origin reads on slope
      */
     static Optional<OnSlopeBound> lowestOnSlope(IndicatorFamily family, List<UnitPlan> units, double allowanceDeg) {
-        FramePoint ground = new FramePoint(0, 0, 0);
-        List<OnSlopeBound> edges = new ArrayList<>();
+        List<Edge> edges = new ArrayList<>();
         for (UnitPlan unit : units) {
-            double distance = unit.axisDistanceM(ground);
+            double distance = unit.axisDistanceM(ORIGIN);
             if (distance > 0) {
-                unit.edges().forEach(edge -> edges.add(new OnSlopeBound(unit.id(), edge.angleDeg(),
-                        unit.place().heightM() + distance * Angles.tanDeg(edge.angleDeg()))));
+                for (SectorEdge edge : unit.edges()) {
+                    edges.add(new Edge(unit, distance, edge.angleDeg(),
+                            unit.place().heightM() + distance * Angles.tanDeg(edge.angleDeg())));
+                }
             }
         }
-        edges.sort(Comparator.comparingDouble(OnSlopeBound::heightM));
+        edges.sort(LOWEST_FIRST);
         List<UnitPlan> ordered = inOrder(units);
         for (int i = 0; i < edges.size(); i++) {
             double low = edges.get(i).heightM();
             double high = i + 1 < edges.size() ? edges.get(i + 1).heightM() : low + 1;
             if (high - low > LEAST_BAND_M && isOnSlope(family, ordered, new FramePoint(0, 0, (low + high) / 2))) {
-                OnSlopeBound bound = edges.get(i);
-                UnitPlan unit = units.stream().filter(one -> one.id().equals(bound.unitId())).findFirst().orElseThrow();
-                double angle = bound.angleDeg() - allowanceDeg;
-                return Optional.of(new OnSlopeBound(bound.unitId(), angle,
-                        unit.place().heightM() + unit.axisDistanceM(ground) * Angles.tanDeg(angle)));
+                return Optional.of(edges.get(i).bound(allowanceDeg));
             }
         }
         return Optional.empty();
     }
 
+    /** An edge of a unit with its height over the origin of the frame. */
+    private record Edge(UnitPlan unit, double axisDistanceM, double angleDeg, double heightM) {
+
+        private OnSlopeBound bound(double allowanceDeg) {
+            double angle = angleDeg - allowanceDeg;
+            return new OnSlopeBound(unit.id(), angle, unit.place().heightM() + axisDistanceM * Angles.tanDeg(angle));
+        }
+    }
+
     private static boolean isOnSlope(IndicatorFamily family, List<UnitPlan> ordered, FramePoint eye) {
         List<SeenUnit> seen = family.look(ordered, eye);
-        return seen.stream().noneMatch(one -> Double.isNaN(one.elevationDeg()))
-                && family.meanings(seen).values().iterator().next() == Meaning.ON_SLOPE;
+        for (SeenUnit unit : seen) {
+            if (Double.isNaN(unit.elevationDeg())) {
+                return false;
+            }
+        }
+        return family.meanings(seen).values().iterator().next() == Meaning.ON_SLOPE;
     }
 
     private static Map<String, Meaning> outside(Map<String, Meaning> meanings) {
-        Map<String, Meaning> none = new java.util.LinkedHashMap<>(meanings);
+        Map<String, Meaning> none = new LinkedHashMap<>(meanings);
         none.replaceAll((path, meaning) -> Meaning.OUTSIDE);
         return none;
     }

@@ -47,6 +47,9 @@ public record UnitPlan(String id, int bar, FramePoint place, double settingDeg, 
      * @return metres; zero or less where the eye is abeam or behind
      */
     public double axisDistanceM(FramePoint eye) {
+        if (azimuthDeg == 0) {
+            return place.alongM() - eye.alongM();
+        }
         double turn = Math.toRadians(azimuthDeg);
         return (place.alongM() - eye.alongM()) * Math.cos(turn) - (eye.rightM() - place.rightM()) * Math.sin(turn);
     }
@@ -91,7 +94,12 @@ public record UnitPlan(String id, int bar, FramePoint place, double settingDeg, 
 
     /** Returns whether an elevation lies in the change from one light to another. */
     public boolean isInTransition(double elevationDeg) {
-        return edges.stream().anyMatch(edge -> Math.abs(elevationDeg - edge.angleDeg()) <= Angles.minutesToDeg(edge.widthMinutes()) / 2);
+        for (SectorEdge edge : edges) {
+            if (Math.abs(elevationDeg - edge.angleDeg()) <= Angles.minutesToDeg(edge.widthMinutes()) / 2) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns the unit at another place. */

@@ -1,5 +1,6 @@
 package slopewright.standards;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,6 +63,7 @@ public final class RuleSet {
     private final Descriptor descriptor;
     private final SortedMap<String, CitedValue> values;
     private final SortedMap<String, CitedChoice> choices;
+    private final Map<String, CitedValue> byKey;
     private final Tables tables;
     private final Map<String, String> confirmations;
 
@@ -80,6 +82,7 @@ public final class RuleSet {
         this.descriptor = descriptor;
         this.values = values;
         this.choices = choices;
+        byKey = new HashMap<>(values);
         this.tables = tables;
         this.confirmations = Map.copyOf(confirmations);
     }
@@ -111,7 +114,8 @@ public final class RuleSet {
 
     /** Returns a value, empty where the rule set has none with that key. */
     public Optional<CitedValue> find(String key) {
-        return Optional.ofNullable(values.get(key)).map(this::confirmed);
+        CitedValue value = byKey.get(key);
+        return value == null ? Optional.empty() : Optional.of(confirmed(value));
     }
 
     /**
@@ -270,7 +274,7 @@ public final class RuleSet {
     }
 
     private CitedValue confirmed(CitedValue value) {
-        return value.withCitation(confirmed(value.citation()));
+        return confirmations.containsKey(value.key()) ? value.withCitation(confirmed(value.citation())) : value;
     }
 
     private CitedChoice confirmed(CitedChoice choice) {

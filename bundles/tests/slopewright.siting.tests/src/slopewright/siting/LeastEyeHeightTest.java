@@ -11,6 +11,7 @@ import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
 import java.util.List;
+import java.util.Random;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,6 +108,35 @@ class LeastEyeHeightTest {
             assertEquals(13, after.mehtM(), 1e-9, id);
             assertEquals(unit.settingDeg(), after.lowestOnSlopeDeg(), 1e-9, id);
         }
+    }
+
+    /** Whatever moves by how much: just above the bound the pattern reads on slope, just below it does not, nor anywhere lower. */
+    @ParameterizedTest
+    @CsvSource({"t-form, BOTH, 1.5, 0.03", "four-unit-row, RIGHT, 0.6, 0.15", "four-unit-row, BOTH, 0.6, 0.1",
+            "two-unit-row, LEFT, 1, 0.2"})
+    void theBoundIsWhereThePatternBegins(String family, Side side, double liftM, double raiseDeg) {
+        Siting laid = Families.site(family, runway().side(side).build(), rules("icao:5th"));
+        Random random = new Random(11);
+        int bounded = 0;
+        for (int trial = 0; trial < 200; trial++) {
+            List<UnitPlan> units = laid.units().stream().map(unit -> lifted(unit, random.nextGaussian() * liftM)
+                    .raised(random.nextGaussian() * raiseDeg)).toList();
+            double least = Double.NaN;
+            for (double height = 0; height < 40 && Double.isNaN(least); height += 0.002) {
+                if (Signals.observe(Families.get(family), units, laid.reference(), new FramePoint(0, 0, height)).meaning()
+                        == Meaning.ON_SLOPE) {
+                    least = height;
+                }
+            }
+            var found = Families.get(family).lowestOnSlope(units, 0);
+            if (!Double.isNaN(least)) {
+                assertEquals(least, found.orElseThrow().heightM(), 0.0021, "trial " + trial);
+                bounded++;
+            } else {
+                assertTrue(found.isEmpty(), "nothing reads on slope");
+            }
+        }
+        assertTrue(bounded > 100, bounded + " of 200 read on slope somewhere");
     }
 
     /** A red limit of 2 deg 48 lets the bars turn white only at 286.22 x tan 2.8 deg = 13.998 m, above where the fly-up units go out. */

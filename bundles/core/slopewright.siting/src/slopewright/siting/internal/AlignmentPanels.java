@@ -36,7 +36,6 @@ public final class AlignmentPanels implements IndicatorFamily {
     private static final int REAR = 2;
     private static final double SHOWN_ERROR_DEG = 0.5;
     private static final FramePoint ORIGIN = new FramePoint(0, 0, 0);
-    private static final int HALVINGS = 60;
 
     @Override
     public String key() {
@@ -115,24 +114,14 @@ public final class AlignmentPanels implements IndicatorFamily {
         return new UnitPlan(id, bar, new FramePoint(alongM, rightM, heightM), slopeDeg, 0, List.of());
     }
 
-    /** Returns from how far an error of the given size can be seen: range times range plus spacing over spacing is the height per split. */
+    /**
+     * Returns from how far an error of the given size can be seen: with k = apart x (tan of the eye's angle less tan of the slope), the
+     * tangent of the split is k over (range x (1 + tan squared) + tan x k).
+     */
     private static double readableRangeM(double apartM, double slopeDeg, double errorDeg, double resolutionDeg) {
-        double low = 0;
-        double high = 100_000;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (splitDeg(middle, apartM, slopeDeg, slopeDeg + errorDeg) >= resolutionDeg) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
-    private static double splitDeg(double rangeM, double apartM, double slopeDeg, double eyeDeg) {
-        double height = (rangeM + apartM) * Angles.tanDeg(eyeDeg);
-        return Math.abs(eyeDeg - Angles.elevationDeg(height - apartM * Angles.tanDeg(slopeDeg), rangeM));
+        double tan = Angles.tanDeg(slopeDeg + errorDeg);
+        double rise = apartM * (tan - Angles.tanDeg(slopeDeg));
+        return (rise / Angles.tanDeg(resolutionDeg) - tan * rise) / (1 + tan * tan);
     }
 
     @Override
@@ -148,7 +137,10 @@ public final class AlignmentPanels implements IndicatorFamily {
         return seen;
     }
 
-    /** The panels have no edges: the height at which the middle panel has just come up to what an eye can tell is found by halving. */
+    /**
+     * The panels have no edges: sought is the height h at which the middle panel has come up to what an eye can tell, t in tangents. With
+     * A and B for the tangents of the eye over the outer and the middle panels, A - B + t (1 + A B) = 0, which is quadratic in h.
+     */
     @Override
     public Optional<OnSlopeBound> lowestOnSlope(List<UnitPlan> units, double allowanceDeg) {
         double frontM = meanAxisM(units, FRONT);
@@ -158,19 +150,16 @@ public final class AlignmentPanels implements IndicatorFamily {
         }
         double frontHeight = LayoutBuilder.centre(LayoutBuilder.bar(units, FRONT)).heightM();
         double rearHeight = LayoutBuilder.centre(LayoutBuilder.bar(units, REAR)).heightM();
-        double low = Math.min(frontHeight, rearHeight);
-        double high = low + rearM;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            double offset = Angles.degToMinutes(Angles.elevationDeg(middle - frontHeight, frontM)
-                    - Angles.elevationDeg(middle - rearHeight, rearM));
-            if (offset > -RESOLUTION_MIN) {
-                high = middle;
-            } else {
-                low = middle;
-            }
+        double tan = Angles.tanDeg(Angles.minutesToDeg(RESOLUTION_MIN));
+        double square = tan / (frontM * rearM);
+        double linear = 1 / frontM - 1 / rearM - square * (frontHeight + rearHeight);
+        double constant = rearHeight / rearM - frontHeight / frontM + tan + square * frontHeight * rearHeight;
+        double root = linear * linear - 4 * square * constant;
+        if (linear <= 0 || root < 0) {
+            return Optional.empty();
         }
-        return Optional.of(new OnSlopeBound("", Angles.elevationDeg(high - rearHeight, rearM), high));
+        double height = -2 * constant / (linear + Math.sqrt(root));
+        return Optional.of(new OnSlopeBound("", Angles.elevationDeg(height - rearHeight, rearM), height));
     }
 
     @Override

@@ -38,6 +38,7 @@ final class LayoutBuilder {
     private final IndicatorFamily family;
     private final SitingRequest request;
     private final RuleReader reader;
+    private final String prefix;
     private final GroundLine ground;
     private final double slopeDeg;
     private final double turnDeg;
@@ -49,6 +50,7 @@ final class LayoutBuilder {
         this.family = family;
         this.request = request;
         reader = new RuleReader(rules);
+        prefix = family.ruleKey() + ".";
         ground = GroundLine.of(request);
         slopeDeg = Slopes.slopeDeg(request, reader);
         turnDeg = request.number(Input.AXIS_TURN).orElse(0.0);
@@ -107,7 +109,7 @@ final class LayoutBuilder {
     }
 
     String prefix() {
-        return family.ruleKey() + ".";
+        return prefix;
     }
 
     /** Returns the tangent of an angle in the plane of the turned axis, for a metre along the runway. */

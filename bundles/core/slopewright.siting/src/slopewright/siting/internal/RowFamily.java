@@ -18,7 +18,9 @@ import slopewright.siting.Input;
 import slopewright.siting.LevelSolution;
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
+import slopewright.siting.OnSlopeBound;
 import slopewright.siting.SeenUnit;
+import slopewright.siting.Signals;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingException;
 import slopewright.siting.SitingRequest;
@@ -36,14 +38,65 @@ import slopewright.standards.RuleSet;
  */
 abstract class RowFamily implements IndicatorFamily {
 
+    private static final FramePoint ORIGIN = new FramePoint(0, 0, 0);
+
     private final String key;
     private final String name;
     private final int count;
+    private final List<Integer> counts;
+    private final Names names;
 
     RowFamily(String key, String name, int count) {
         this.key = key;
         this.name = name;
         this.count = count;
+        counts = List.of(count);
+        names = new Names(key + ".");
+    }
+
+    /** The values that a row asks for. */
+    private static final class Names {
+
+        private final RuleName helipadSector = RuleName.of("helipad.on-slope-sector");
+        private final RuleName helipadOuterStep;
+        private final RuleName steepFrom;
+        private final RuleName verySteepFrom;
+        private final RuleName steepDifference;
+        private final RuleName verySteepDifference;
+        private final RuleName outer;
+        private final RuleName inner;
+        private final RuleName widenedOuter;
+        private final RuleName widenedInner;
+        private final RuleName transition;
+        private final RuleName levelFrom;
+        private final RuleName interceptTolerance;
+        private final RuleName groupFourExtra;
+        private final RuleName innerUnit;
+        private final RuleName spacing;
+        private final RuleName leastSpacing;
+        private final RuleName reducedSpacing;
+        private final RuleName smallRunwayInnerUnit;
+
+        Names(String prefix) {
+            helipadOuterStep = RuleName.of(prefix + "helipad-outer-step");
+            steepFrom = RuleName.of(prefix + "steep-from");
+            verySteepFrom = RuleName.of(prefix + "very-steep-from");
+            steepDifference = RuleName.of(prefix + "steep-difference");
+            verySteepDifference = RuleName.of(prefix + "very-steep-difference");
+            outer = RuleName.of(prefix + "outer-offset");
+            inner = RuleName.of(prefix + "inner-offset");
+            widenedOuter = RuleName.of(prefix + "glide-path-outer-offset");
+            widenedInner = RuleName.of(prefix + "glide-path-inner-offset");
+            transition = RuleName.of(prefix + "transition-width");
+            levelFrom = RuleName.of(prefix + "level-correction-from");
+            interceptTolerance = RuleName.of(prefix + "glide-path-distance-tolerance");
+            groupFourExtra = RuleName.of(prefix + "group-4-extra-distance");
+            innerUnit = RuleName.of(prefix + "inner-unit-to-edge");
+            spacing = RuleName.of(prefix + "unit-spacing");
+            leastSpacing = RuleName.of(prefix + "unit-spacing-least");
+            reducedSpacing = RuleName.of(prefix + "reduced-unit-spacing");
+            smallRunwayInnerUnit = RuleName.of(prefix + "small-runway-inner-unit-to-edge");
+        }
     }
 
     @Override
@@ -63,7 +116,7 @@ abstract class RowFamily implements IndicatorFamily {
 
     @Override
     public List<Integer> unitCounts() {
-        return List.of(count);
+        return counts;
     }
 
     @Override
@@ -91,11 +144,50 @@ abstract class RowFamily implements IndicatorFamily {
     public Siting assess(SitingRequest request, RuleSet rules, List<UnitPlan> units, UnshiftedDistance unshifted) {
         LayoutBuilder layout = new LayoutBuilder(this, request, rules);
         double lowestSetting = units.stream().mapToDouble(UnitPlan::settingDeg).min().orElseThrow();
-        layout.reader().minutes(layout.prefix() + "transition-width");
+        layout.reader().minutes(names.transition);
         FramePoint centre = LayoutBuilder.centre(units);
         OptionalDouble nominal = request.atHelipad() ? OptionalDouble.of(layout.nominalHeightM(centre, layout.slopeDeg()))
                 : OptionalDouble.empty();
         return layout.laid(units, centre, lowestSetting, nominal, unshifted);
+    }
+
+    /**
+     * A row reads on slope from where the last of its outer half turns white, up to where the first of its inner half does, on every side
+     * that it stands on. Units that show something else than red below white are searched edge by edge.
+     */
+    @Override
+    public Optional<OnSlopeBound> lowestOnSlope(List<UnitPlan> units, double allowanceDeg) {
+        List<UnitPlan> ordered = Signals.inOrder(units);
+        if (ordered.size() % count != 0) {
+            return IndicatorFamily.super.lowestOnSlope(units, allowanceDeg);
+        }
+        UnitPlan lowest = null;
+        double lowestM = Double.NEGATIVE_INFINITY;
+        double highestM = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < ordered.size(); i++) {
+            UnitPlan unit = ordered.get(i);
+            double distance = unit.axisDistanceM(ORIGIN);
+            if (distance <= 0 || !turnsFromRedToWhite(unit)) {
+                return IndicatorFamily.super.lowestOnSlope(units, allowanceDeg);
+            }
+            double height = unit.place().heightM() + distance * Angles.tanDeg(unit.edges().get(0).angleDeg());
+            if (i % count < count / 2) {
+                highestM = Math.min(highestM, height);
+            } else if (height >= lowestM) {
+                lowest = unit;
+                lowestM = height;
+            }
+        }
+        if (lowest == null || highestM - lowestM <= Signals.LEAST_BAND_M) {
+            return Optional.empty();
+        }
+        double angle = lowest.edges().get(0).angleDeg() - allowanceDeg;
+        return Optional.of(new OnSlopeBound(lowest.id(), angle,
+                lowest.place().heightM() + lowest.axisDistanceM(ORIGIN) * Angles.tanDeg(angle)));
+    }
+
+    private static boolean turnsFromRedToWhite(UnitPlan unit) {
+        return unit.edges().size() == 1 && Light.RED.equals(unit.edges().get(0).below()) && Light.WHITE.equals(unit.edges().get(0).above());
     }
 
     private static boolean isGroup4(SitingRequest request) {
@@ -103,12 +195,12 @@ abstract class RowFamily implements IndicatorFamily {
     }
 
     private boolean sitesOnIntercept(LayoutBuilder layout) {
-        return layout.reader().hasMetres(layout.prefix() + "glide-path-distance-tolerance");
+        return layout.reader().hasMetres(names.interceptTolerance);
     }
 
     private boolean widened(LayoutBuilder layout) {
         SitingRequest request = layout.request();
-        boolean possible = layout.reader().has(layout.prefix() + "glide-path-outer-offset-min");
+        boolean possible = layout.reader().has(names.widenedOuter.minutes());
         boolean wanted = request.settings().map(form -> form == SitingRequest.Settings.GLIDE_PATH)
                 .orElse(request.hasGlidePath() && (!sitesOnIntercept(layout) || isGroup4(request)));
         if (wanted && !possible && request.settings().isPresent()) {
@@ -120,10 +212,9 @@ abstract class RowFamily implements IndicatorFamily {
     /** Returns the settings less the slope from the runway outward, so highest first. */
     private double[] offsetsDeg(LayoutBuilder layout, boolean widened) {
         RuleReader reader = layout.reader();
-        String prefix = layout.prefix();
         if (layout.request().atHelipad()) {
-            double half = reader.sectorDegrees("helipad.on-slope-sector") / 2;
-            return count == 2 ? new double[] {half, -half} : fromHalf(half, half + reader.degrees(prefix + "helipad-outer-step"));
+            double half = reader.sectorDegrees(names.helipadSector) / 2;
+            return count == 2 ? new double[] {half, -half} : fromHalf(half, half + reader.degrees(names.helipadOuterStep));
         }
         double steep = steepDifferenceDeg(layout);
         if (steep > 0) {
@@ -132,23 +223,22 @@ abstract class RowFamily implements IndicatorFamily {
             }
             return count == 2 ? new double[] {steep / 2, -steep / 2} : fromHalf(steep / 2, steep * 1.5);
         }
-        String form = widened ? "glide-path-" : "";
-        double outer = reader.sectorDegrees(prefix + form + "outer-offset");
-        return count == 2 ? new double[] {outer, -outer} : fromHalf(reader.sectorDegrees(prefix + form + "inner-offset"), outer);
+        double outer = reader.sectorDegrees(widened ? names.widenedOuter : names.outer);
+        return count == 2 ? new double[] {outer, -outer}
+                : fromHalf(reader.sectorDegrees(widened ? names.widenedInner : names.inner), outer);
     }
 
     private static double[] fromHalf(double inner, double outer) {
         return new double[] {outer, inner, -inner, -outer};
     }
 
-    private static double steepDifferenceDeg(LayoutBuilder layout) {
+    private double steepDifferenceDeg(LayoutBuilder layout) {
         RuleReader reader = layout.reader();
-        String prefix = layout.prefix();
-        if (!reader.has(prefix + "steep-from-deg") || layout.slopeDeg() <= reader.rules().value(prefix + "steep-from-deg").value()) {
+        if (reader.rules().find(names.steepFrom.degrees()).filter(from -> layout.slopeDeg() > from.value()).isEmpty()) {
             return 0;
         }
-        boolean very = layout.slopeDeg() > reader.rules().value(prefix + "very-steep-from-deg").value();
-        return reader.degrees(prefix + (very ? "very-steep-difference" : "steep-difference"));
+        boolean very = layout.slopeDeg() > reader.rules().value(names.verySteepFrom.degrees()).value();
+        return reader.degrees(very ? names.verySteepDifference : names.steepDifference);
     }
 
     private LayoutBuilder.Laid lay(LayoutBuilder layout, double lowestDeg, Function<LayoutBuilder.Place, List<UnitPlan>> units) {
@@ -157,7 +247,7 @@ abstract class RowFamily implements IndicatorFamily {
             LayoutBuilder.Place place = request.atHelipad() ? layout.helipadPlace() : layout.given();
             return layout.lay(place, units.apply(place));
         }
-        double levelFrom = layout.reader().metres(layout.prefix() + "level-correction-from");
+        double levelFrom = layout.reader().metres(names.levelFrom);
         Optional<GlidePathIntercept> path = GlidePathIntercept.of(request, layout.slopeDeg());
         if (path.isEmpty()) {
             return layout.solveLeast(EyeTarget.eyeHeightM(request, layout.reader()), lowestDeg, levelFrom, units);
@@ -174,7 +264,7 @@ abstract class RowFamily implements IndicatorFamily {
         return layout.lay(place, units.apply(place));
     }
 
-    private static LayoutBuilder.Place atIntercept(LayoutBuilder layout, GlidePathIntercept path) {
+    private LayoutBuilder.Place atIntercept(LayoutBuilder layout, GlidePathIntercept path) {
         double distance = path.originM() + (isGroup4(layout.request()) ? groupFourExtraM(layout) : 0);
         return new LayoutBuilder.Place(new LevelSolution(distance, 0, LevelSolution.Method.GLIDE_PATH, distance,
                 layout.ground().lensAt(distance)));
@@ -201,11 +291,11 @@ abstract class RowFamily implements IndicatorFamily {
         return (least + most) / 2;
     }
 
-    private static double groupFourExtraM(LayoutBuilder layout) {
-        if (!layout.reader().hasMetres(layout.prefix() + "group-4-extra-distance")) {
+    private double groupFourExtraM(LayoutBuilder layout) {
+        if (!layout.reader().hasMetres(names.groupFourExtra)) {
             return 0;
         }
-        double extra = layout.reader().metres(layout.prefix() + "group-4-extra-distance");
+        double extra = layout.reader().metres(names.groupFourExtra);
         layout.reader().note(Message.of("siting.note.group-4", Words.mFt(extra)));
         return extra;
     }
@@ -220,7 +310,7 @@ abstract class RowFamily implements IndicatorFamily {
     private List<UnitPlan> units(LayoutBuilder layout, double[] offsets, LayoutBuilder.Place place) {
         RuleReader reader = layout.reader();
         double[] lateral = lateralM(layout);
-        double width = reader.minutes(layout.prefix() + "transition-width");
+        double width = reader.minutes(names.transition);
         boolean outerFirst = "outer-first".equals(reader.rules().descriptor().numbering());
         List<UnitPlan> units = new ArrayList<>();
         for (int i = 0; i < offsets.length; i++) {
@@ -237,19 +327,19 @@ abstract class RowFamily implements IndicatorFamily {
         String prefix = layout.prefix();
         SitingRequest request = layout.request();
         boolean lowCode = request.number(Input.CODE).filter(code -> Math.round(code) <= 2).isPresent();
-        String pattern = request.option("layout").orElse(lowCode && reader.hasMetres(prefix + "reduced-unit-spacing") ? "reduced"
-                : "standard");
-        String edge = prefix + "inner-unit-to-edge";
-        String spacing = prefix + "unit-spacing";
+        String pattern = request.option("layout").orElse(lowCode && reader.hasMetres(names.reducedSpacing) ? "reduced" : "standard");
+        RuleName edge = names.innerUnit;
+        RuleName spacing = names.spacing;
         if (!"standard".equals(pattern)) {
-            if (reader.hasMetres(prefix + pattern + "-unit-spacing")) {
-                edge = prefix + pattern + "-inner-unit-to-edge";
-                spacing = prefix + pattern + "-unit-spacing";
+            RuleName spacingOfPattern = RuleName.of(prefix + pattern + "-unit-spacing");
+            if (reader.hasMetres(spacingOfPattern)) {
+                edge = RuleName.of(prefix + pattern + "-inner-unit-to-edge");
+                spacing = spacingOfPattern;
                 reader.note(Message.of("reduced".equals(pattern) ? "siting.note.layout-reduced" : "siting.note.layout",
                         Words.term("layout." + pattern)));
-            } else if ("reduced".equals(pattern) && reader.hasMetres(prefix + "small-runway-inner-unit-to-edge")) {
-                edge = prefix + "small-runway-inner-unit-to-edge";
-                spacing = prefix + "unit-spacing-least";
+            } else if ("reduced".equals(pattern) && reader.hasMetres(names.smallRunwayInnerUnit)) {
+                edge = names.smallRunwayInnerUnit;
+                spacing = names.leastSpacing;
             } else {
                 throw new SitingException(Message.of("siting.refused.layout", Words.name(reader.rules().key()), Words.name(pattern),
                         Words.name(name)));

@@ -21,8 +21,10 @@ import slopewright.standards.RuleSet;
 /** Reads values of a rule set and remembers each that was used. For one siting. */
 final class RuleReader {
 
+    private static final int USUAL_COUNT = 48;
+
     private final RuleSet rules;
-    private final Map<String, Siting.CitedUse> used = new LinkedHashMap<>();
+    private final Map<String, Siting.CitedUse> used = new LinkedHashMap<>(USUAL_COUNT);
     private final List<Message> notes = new ArrayList<>();
 
     RuleReader(RuleSet rules) {
@@ -35,32 +37,49 @@ final class RuleReader {
 
     /** Returns a length in metres. */
     double metres(String key) {
-        Optional<CitedValue> inMetres = rules.find(key + "-m");
+        return metres(RuleName.of(key));
+    }
+
+    /** Returns a length in metres. */
+    double metres(RuleName name) {
+        Optional<CitedValue> inMetres = rules.find(name.metres());
         if (inMetres.isPresent()) {
             return use(inMetres.get());
         }
-        return Lengths.feetToMetres(use(value(key + "-ft")));
+        return Lengths.feetToMetres(use(value(name.feet())));
     }
 
     boolean hasMetres(String key) {
-        return rules.find(key + "-m").isPresent() || rules.find(key + "-ft").isPresent();
+        return hasMetres(RuleName.of(key));
+    }
+
+    boolean hasMetres(RuleName name) {
+        return has(name.metres()) || has(name.feet());
     }
 
     /** Returns an angle in decimal degrees; minutes of arc are converted. */
     double degrees(String key) {
-        Optional<CitedValue> inDegrees = rules.find(key + "-deg");
-        if (inDegrees.isPresent()) {
-            return use(inDegrees.get());
-        }
-        return Angles.minutesToDeg(use(value(key + "-min")));
+        return degrees(RuleName.of(key));
+    }
+
+    /** Returns an angle in decimal degrees; minutes of arc are converted. */
+    double degrees(RuleName name) {
+        return degrees(name, false);
     }
 
     /** Returns an angle that places the edge of a sector, decimal degrees; minutes of arc are converted. */
     double sectorDegrees(String key) {
-        double degrees = degrees(key);
-        List.of(key + "-deg", key + "-min").forEach(name -> used.computeIfPresent(name,
-                (same, use) -> new Siting.CitedUse(use.name(), use.value(), use.unit(), use.citation(), true)));
-        return degrees;
+        return sectorDegrees(RuleName.of(key));
+    }
+
+    /** Returns an angle that places the edge of a sector, decimal degrees; minutes of arc are converted. */
+    double sectorDegrees(RuleName name) {
+        return degrees(name, true);
+    }
+
+    private double degrees(RuleName name, boolean placesEdge) {
+        Optional<CitedValue> inDegrees = rules.find(name.degrees());
+        return inDegrees.isPresent() ? use(inDegrees.get(), placesEdge) : Angles.minutesToDeg(use(value(name.minutes()), placesEdge));
     }
 
     /** Returns the same in minutes of arc. */
@@ -71,6 +90,11 @@ final class RuleReader {
     /** Returns an angle in minutes of arc. */
     double minutes(String key) {
         return use(value(key + "-min"));
+    }
+
+    /** Returns an angle in minutes of arc. */
+    double minutes(RuleName name) {
+        return use(value(name.minutes()));
     }
 
     /** Returns a rate in hertz. */
@@ -96,7 +120,15 @@ final class RuleReader {
     }
 
     private double use(CitedValue value) {
-        used.putIfAbsent(value.key(), new Siting.CitedUse(value.key(), value.value(), value.unit(), value.citation()));
+        return use(value, false);
+    }
+
+    /** Remembers a value; one that places an edge anywhere in the layout is remembered as doing so. */
+    private double use(CitedValue value, boolean placesEdge) {
+        Siting.CitedUse before = used.get(value.key());
+        if (before == null || placesEdge && !before.isSector()) {
+            used.put(value.key(), new Siting.CitedUse(value.key(), value.value(), value.unit(), value.citation(), placesEdge));
+        }
         return value.value();
     }
 

@@ -3,9 +3,11 @@ package slopewright.siting.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
+import slopewright.geometry.Angles;
 import slopewright.geometry.Decimals;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.StoredResolution;
@@ -16,6 +18,7 @@ import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.Light;
 import slopewright.siting.Meaning;
+import slopewright.siting.OnSlopeBound;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.Side;
@@ -40,6 +43,7 @@ abstract class TFormFamily implements IndicatorFamily {
     /** How near a solved eye height comes to the wanted one, metres. */
     private static final double SOLVED_M = 1e-9;
     private static final int MOST_STEPS = 60;
+    private static final FramePoint ORIGIN = new FramePoint(0, 0, 0);
 
     private final String key;
     private final String name;
@@ -258,6 +262,48 @@ abstract class TFormFamily implements IndicatorFamily {
         List<SectorEdge> flyDown(double cutOffDeg) {
             return List.of(new SectorEdge(cutOffDeg, 0, Light.DARK, Light.WHITE), whiteToDark(topDeg));
         }
+    }
+
+    /**
+     * The bars are seen alone from where the last of them turns white and the last fly-up unit goes out, up to where a fly-down unit is lit
+     * or a beam ends. Units that show something else than those of this form are searched edge by edge.
+     */
+    @Override
+    public Optional<OnSlopeBound> lowestOnSlope(List<UnitPlan> units, double allowanceDeg) {
+        if (allowanceDeg != 0 || !units.stream().allMatch(TFormFamily::showsItsPart)) {
+            return IndicatorFamily.super.lowestOnSlope(units, allowanceDeg);
+        }
+        OnSlopeBound lowest = null;
+        double highestM = Double.POSITIVE_INFINITY;
+        boolean hasWing = false;
+        for (UnitPlan unit : units) {
+            SectorEdge from = unit.edges().get(unit.bar() == FLY_UP ? 1 : 0);
+            double fromM = heightM(unit, from);
+            if (unit.bar() == FLY_DOWN) {
+                highestM = Math.min(highestM, fromM);
+            } else if (lowest == null || fromM > lowest.heightM()) {
+                lowest = new OnSlopeBound(unit.id(), from.angleDeg(), fromM);
+            }
+            if (unit.bar() == WING) {
+                hasWing = true;
+                highestM = Math.min(highestM, heightM(unit, unit.edges().get(1)));
+            }
+        }
+        return lowest == null || lowest.heightM() >= highestM || !hasWing ? Optional.empty() : Optional.of(lowest);
+    }
+
+    private static double heightM(UnitPlan unit, SectorEdge edge) {
+        return unit.place().heightM() + unit.axisDistanceM(ORIGIN) * Angles.tanDeg(edge.angleDeg());
+    }
+
+    /** Returns whether a unit shows what its place in the form asks for, and stands before the eye. */
+    private static boolean showsItsPart(UnitPlan unit) {
+        if (unit.edges().size() != 2 || unit.axisDistanceM(ORIGIN) <= 0) {
+            return false;
+        }
+        Light below = unit.edges().get(0).below();
+        return unit.edges().get(0).above().equals(Light.WHITE) && unit.edges().get(1).above().equals(Light.DARK)
+                && below.equals(unit.bar() == FLY_DOWN ? Light.DARK : Light.RED) && unit.bar() >= WING && unit.bar() <= FLY_DOWN;
     }
 
     @Override
