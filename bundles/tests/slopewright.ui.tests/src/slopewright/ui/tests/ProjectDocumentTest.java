@@ -162,6 +162,7 @@ class ProjectDocumentTest {
         ProjectDocument killed = open(file);
         killed.history().perform(MoveAid.by(aid(killed), 12, 3));
         awaitCheck(killed);
+        Patience.await("the work is kept", () -> Files.exists(folder.resolve(".harrow-vale.slopewright.unsaved")));
         byte[] unsaved = ProjectFile.bytes(killed.project());
         ProjectDocument document = open(file);
         assertTrue(document.isRestored());

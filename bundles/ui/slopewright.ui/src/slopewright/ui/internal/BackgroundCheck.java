@@ -226,8 +226,9 @@ public final class BackgroundCheck {
         } catch (RuntimeException e) {
             deliver(taken.number, () -> problems.accept("a rule failed: " + e));
             status = new Status(IStatus.ERROR, "slopewright.ui", "The project could not be checked", e);
+        } finally {
+            taken.recovery.ifPresent(slot -> keep(slot, copy.copy()));
         }
-        taken.recovery.ifPresent(slot -> keep(slot, copy.copy()));
         return status;
     }
 
