@@ -216,12 +216,16 @@ public final class RuleSet {
 
     /** Returns where a table comes from, by the key with which a project confirms it; empty where there is none. */
     public Optional<Citation> tableCitation(String key) {
+        return tableCitations().stream().filter(citation -> citation.key().equals(key)).findFirst();
+    }
+
+    /** Returns where each table comes from. */
+    public List<Citation> tableCitations() {
         Stream<Optional<Citation>> all = Stream.of(wheelClearance().map(WheelClearanceTable::citation),
                 wheelClearance().map(WheelClearanceTable::desired), surface().map(SurfaceTable::citation),
                 heliportSurface().map(HeliportSurfaceTable::citation), aimingPoint().map(AimingPointTable::citation),
                 crossingHeight().map(CrossingHeightTable::citation));
-        return Stream.concat(all.flatMap(Optional::stream), tables.photometry().stream().map(PhotometryTable::citation))
-                .filter(citation -> citation.key().equals(key)).findFirst();
+        return Stream.concat(all.flatMap(Optional::stream), tables.photometry().stream().map(PhotometryTable::citation)).toList();
     }
 
     /** Returns the tables as they were read. */

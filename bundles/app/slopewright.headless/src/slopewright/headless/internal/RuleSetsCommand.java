@@ -43,8 +43,16 @@ final class RuleSetsCommand extends Command {
             + " KEY:EDITION or the folder of an own one")
     private List<String> compare = List.of();
 
+    @Option(names = "--to-confirm", arity = "1..*", paramLabel = "FILE", description = "list in Markdown every value that is not"
+            + " read in its published text, those first on which most verdicts of the projects rest, checked under its rule set")
+    private List<Path> toConfirm = List.of();
+
     @Override
     public Integer call() {
+        if (!toConfirm.isEmpty()) {
+            ValuesToConfirm.list(toConfirm.stream().map(ProjectFiles::load).toList()).forEach(streams()::say);
+            return ExitCodes.OK;
+        }
         if (check != null) {
             return check();
         }
