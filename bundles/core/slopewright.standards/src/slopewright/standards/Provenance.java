@@ -58,7 +58,7 @@ public enum Provenance {
      * @throws IllegalArgumentException where there is none; the message names the word
      */
     public static Provenance of(String key) {
-        return Arrays.stream(values()).filter(one -> one.key.equals(key)).findFirst()
+        return Arrays.stream(values()).filter(provenance -> provenance.key.equals(key)).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("'" + key + "' is no provenance"));
     }
 }

@@ -256,7 +256,7 @@ public final class RuleSet {
     }
 
     private RuleSet withChoice(CitedChoice old, double place, Source source) {
-        RuleChoice word = old.word().kind().words().stream().filter(one -> one.place() == place).findFirst().orElseThrow(
+        RuleChoice word = old.word().kind().words().stream().filter(choice -> choice.place() == place).findFirst().orElseThrow(
                 () -> new IllegalArgumentException(old.key() + " has no choice " + place));
         SortedMap<String, CitedChoice> changed = new TreeMap<>(choices);
         String was = "instead of " + old.word().key() + " (" + old.citation().text() + ")";

@@ -32,6 +32,6 @@ public final class RuleSets {
         int colon = name.indexOf(':');
         String key = colon < 0 ? name : name.substring(0, colon);
         String edition = colon < 0 ? "" : name.substring(colon + 1);
-        return BUNDLED.stream().filter(one -> one.key().equals(key) && (colon < 0 || one.edition().equals(edition))).findFirst();
+        return BUNDLED.stream().filter(rules -> rules.key().equals(key) && (colon < 0 || rules.edition().equals(edition))).findFirst();
     }
 }

@@ -140,7 +140,7 @@ class EvaluationCacheTest {
     }
 
     private static Outcome outcome(Project project) {
-        List<Outcome> found = Checks.run(project, Optional.empty()).outcomes().stream().filter(one -> "OBS-06".equals(one.rule()))
+        List<Outcome> found = Checks.run(project, Optional.empty()).outcomes().stream().filter(outcome -> "OBS-06".equals(outcome.rule()))
                 .toList();
         assertEquals(1, found.size());
         return found.get(0);

@@ -106,7 +106,8 @@ class RuleContractTest {
     @ParameterizedTest
     @MethodSource("rules")
     void everyRuleHasACaseThatPassesAndOneThatDoesNot(Rule rule) {
-        Set<Result> verdicts = cases().stream().filter(one -> one.rule().equals(rule.id())).flatMap(one -> one.expected().stream())
+        Set<Result> verdicts = cases().stream().filter(ruleCase -> ruleCase.rule().equals(rule.id())).flatMap(one -> one.expected()
+                .stream())
                 .collect(Collectors.toSet());
         assertTrue(verdicts.contains(Result.PASS) || NEVER_PASS.contains(rule.id()), rule.id() + " passes somewhere");
         assertTrue(verdicts.contains(COMPLETENESS.contains(rule.id()) ? Result.NOT_EVALUATED : Result.FAIL), rule.id()
@@ -117,12 +118,12 @@ class RuleContractTest {
     @ParameterizedTest
     @MethodSource("rules")
     void everyRuleIsNotEvaluatedWhereSomethingIsMissing(Rule rule) {
-        List<RuleCase> own = cases().stream().filter(one -> one.rule().equals(rule.id())).toList();
+        List<RuleCase> own = cases().stream().filter(ruleCase -> ruleCase.rule().equals(rule.id())).toList();
         if (NOTHING_MISSING.containsKey(rule.id())
-                || own.stream().anyMatch(one -> one.expected().equals(Optional.of(Result.NOT_EVALUATED)))) {
+                || own.stream().anyMatch(ruleCase -> ruleCase.expected().equals(Optional.of(Result.NOT_EVALUATED)))) {
             return;
         }
-        RuleCase passed = own.stream().filter(one -> one.expected().equals(Optional.of(Result.PASS))).findFirst().orElseThrow();
+        RuleCase passed = own.stream().filter(ruleCase -> ruleCase.expected().equals(Optional.of(Result.PASS))).findFirst().orElseThrow();
         Sample sample = passed.sample().get();
         sample.aid().getUnits().clear();
         assertEquals(Optional.of(Result.NOT_EVALUATED), heaviest(sample.outcomes(rule.id())), rule.id() + " without units");

@@ -176,7 +176,8 @@ class RulesOverFamiliesTest {
         Sample sample = covered.sample();
         List<Outcome> outcomes = covered.outcomes(sample);
         for (String rule : List.of("OBS-01", "WHEEL-02")) {
-            List<Outcome> found = outcomes.stream().filter(one -> one.rule().equals(rule) && one.elementId().equals(sample.aid().getId()))
+            List<Outcome> found = outcomes.stream()
+                    .filter(outcome -> outcome.rule().equals(rule) && outcome.elementId().equals(sample.aid().getId()))
                     .toList();
             assertFalse(found.isEmpty(), rule);
             for (Outcome outcome : found) {

@@ -394,7 +394,7 @@ final class Sample {
     List<Outcome> outcomes(String rule) {
         project.setStage(Stage.OPERATION);
         Ids.assign(project);
-        return Checks.run(project, Optional.of(rules), one -> one.id().equals(rule)).outcomes();
+        return Checks.run(project, Optional.of(rules), candidate -> candidate.id().equals(rule)).outcomes();
     }
 
     /** Returns what all rules say. */

@@ -29,7 +29,7 @@ class ProtectionSurfaceTest {
         var found = SURFACE.compare(new FramePoint(alongM, rightM, heightM), 0, 0);
         assertEquals(!"-".equals(excessM), SURFACE.contains(alongM, rightM));
         assertEquals(!"-".equals(excessM), found.isPresent());
-        found.ifPresent(one -> assertEquals(Double.parseDouble(excessM), one.excessM(), 1e-9));
+        found.ifPresent(crossing -> assertEquals(Double.parseDouble(excessM), crossing.excessM(), 1e-9));
     }
 
     @Test

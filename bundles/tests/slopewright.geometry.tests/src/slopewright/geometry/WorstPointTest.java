@@ -118,7 +118,7 @@ class WorstPointTest {
     }
 
     private static double distanceToM(List<FramePoint> line, FramePoint point) {
-        Coordinate[] corners = line.stream().map(one -> new Coordinate(one.alongM(), one.rightM())).toArray(Coordinate[]::new);
+        Coordinate[] corners = line.stream().map(corner -> new Coordinate(corner.alongM(), corner.rightM())).toArray(Coordinate[]::new);
         return FACTORY.createLineString(corners).distance(FACTORY.createPoint(new Coordinate(point.alongM(), point.rightM())));
     }
 
@@ -156,7 +156,7 @@ class WorstPointTest {
     }
 
     private static Polygon polygon(List<FramePoint> ring) {
-        List<Coordinate> corners = new ArrayList<>(ring.stream().map(one -> new Coordinate(one.alongM(), one.rightM())).toList());
+        List<Coordinate> corners = new ArrayList<>(ring.stream().map(point -> new Coordinate(point.alongM(), point.rightM())).toList());
         corners.add(corners.get(0));
         return FACTORY.createPolygon(corners.toArray(new Coordinate[0]));
     }

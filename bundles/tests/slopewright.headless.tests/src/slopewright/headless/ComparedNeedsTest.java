@@ -16,9 +16,9 @@ class ComparedNeedsTest {
     private static final String DEMO = Words.demo("harrow-vale/harrow-vale.slopewright").toString();
 
     private static JsonNode context(JsonNode compared, String family) {
-        for (JsonNode one : compared.get("families")) {
-            if (one.get("family").asText().equals(family)) {
-                return one.get("context");
+        for (JsonNode entry : compared.get("families")) {
+            if (entry.get("family").asText().equals(family)) {
+                return entry.get("context");
             }
         }
         throw new AssertionError("no " + family);

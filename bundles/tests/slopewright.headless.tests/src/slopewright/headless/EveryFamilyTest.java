@@ -55,7 +55,7 @@ class EveryFamilyTest {
     @Test
     void everyFamilyStandsOnce() throws ProjectFileException {
         Set<String> offered = new TreeSet<>();
-        Words.run("families", "--json").json().forEach(one -> offered.add(one.get("key").asText()));
+        Words.run("families", "--json").json().forEach(family -> offered.add(family.get("key").asText()));
         List<String> standing = aids().stream().map(ApproachAid::getFamilyKey).sorted().toList();
         assertEquals(List.copyOf(offered), standing);
         assertEquals(11, standing.size());

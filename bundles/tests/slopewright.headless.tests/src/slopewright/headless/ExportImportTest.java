@@ -116,7 +116,7 @@ class ExportImportTest {
         assertEquals(0, words.code(), words.err());
         assertTrue(words.err().contains("600 points added"), words.err());
         try (Stream<Path> files = Files.list(folder)) {
-            assertEquals(1, files.filter(one -> one.toString().endsWith(".swpoints")).count());
+            assertEquals(1, files.filter(path -> path.toString().endsWith(".swpoints")).count());
         }
         Path elsewhere = Files.createDirectory(folder.resolve("elsewhere")).resolve("p.slopewright");
         Words moved = Words.run("import", survey("obstacles.csv"), "--into", file.toString(), "-o", elsewhere.toString());

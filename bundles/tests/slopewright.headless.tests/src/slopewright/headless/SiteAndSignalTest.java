@@ -80,7 +80,7 @@ class SiteAndSignalTest {
                 + "--runway-width-m 45"
                 + " --along-m -1700 --height-m " + height).json();
         StringBuilder seen = new StringBuilder();
-        signal.get("seen").forEach(one -> seen.append(Character.toUpperCase(one.get("colour").asText().charAt(0))));
+        signal.get("seen").forEach(unit -> seen.append(Character.toUpperCase(unit.get("colour").asText().charAt(0))));
         assertEquals(pattern, seen.toString());
         assertEquals(meaning, signal.get("meaning").asText());
         assertEquals(elevationDeg, signal.get("elevationDeg").asDouble(), 1e-6);

@@ -91,7 +91,8 @@ class ModelContractTest {
     @MethodSource("concreteClasses")
     void everyElementHasAPlaceInAProject(EClass type) {
         if (type != SlopewrightPackage.Literals.PROJECT) {
-            assertTrue(all().flatMap(owner -> owner.getEAllContainments().stream()).anyMatch(one -> one.getEReferenceType() == type),
+            assertTrue(all().flatMap(owner -> owner.getEAllContainments().stream())
+                    .anyMatch(reference -> reference.getEReferenceType() == type),
                     type.getName());
         }
     }

@@ -40,7 +40,7 @@ final class Demo {
     }
 
     static ApproachAid aid(Project project, String name) {
-        return Projects.aids(project).stream().filter(one -> name.equals(one.getName())).findFirst().orElseThrow();
+        return Projects.aids(project).stream().filter(aid -> name.equals(aid.getName())).findFirst().orElseThrow();
     }
 
     static RuleSet rules(Project project, ApproachAid aid) {

@@ -122,7 +122,8 @@ class ReportsTest {
         Project project = Demo.project("harrow-vale");
         String before = Demo.text(Demo.html(project));
         assertFalse(before.contains("Remove or lower what penetrates"), before);
-        project.getAerodrome().getObstacles().stream().filter(one -> "Windle mast".equals(one.getName())).findFirst().orElseThrow()
+        project.getAerodrome().getObstacles().stream().filter(obstacle -> "Windle mast".equals(obstacle.getName())).findFirst()
+                .orElseThrow()
                 .setTopElevationM(400.0);
         String text = Demo.text(Demo.html(project));
         assertTrue(text.contains("Governing: Windle mast"), text);
@@ -144,8 +145,8 @@ class ReportsTest {
         assertTrue(text.contains("the operator's maintenance manual asks for less"), text);
         assertTrue(text.contains("Values to be confirmed"), text);
         assertTrue(text.contains("Values that were confirmed"), text);
-        for (ValueConfirmation one : project.getConfirmations()) {
-            assertTrue(text.contains(one.getValueKey()), one.getValueKey());
+        for (ValueConfirmation confirmation : project.getConfirmations()) {
+            assertTrue(text.contains(confirmation.getValueKey()), confirmation.getValueKey());
         }
     }
 

@@ -77,7 +77,7 @@ class FamilyContractTest {
     }
 
     static Stream<Case> runways() {
-        return cases().filter(one -> !one.helipad());
+        return cases().filter(ruleCase -> !ruleCase.helipad());
     }
 
     @Test

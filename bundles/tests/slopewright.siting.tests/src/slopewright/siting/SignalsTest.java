@@ -33,7 +33,7 @@ class SignalsTest {
         double slant = Math.toDegrees(Math.atan(aside.heightM() / Math.hypot(1000, 800)));
         assertTrue(slant < 2.5, "by the slant distance at 800 m it would read four reds");
         Observation seen = Signals.observe(ROW, aside);
-        seen.seen().forEach(one -> assertEquals(2.85, one.elevationDeg(), 1e-9));
+        seen.seen().forEach(seenUnit -> assertEquals(2.85, seenUnit.elevationDeg(), 1e-9));
         assertEquals(2.85, seen.elevationDeg(), 1e-9);
     }
 
@@ -57,7 +57,7 @@ class SignalsTest {
         Observation seen = Signals.observe(ROW, new FramePoint(Math.max(alongM, ROW.distanceM()), 20, 30));
         assertEquals(Meaning.OUTSIDE, seen.meaning());
         assertTrue(Double.isNaN(seen.elevationDeg()));
-        seen.seen().forEach(one -> assertEquals(Light.DARK, one.light()));
+        seen.seen().forEach(seenUnit -> assertEquals(Light.DARK, seenUnit.light()));
     }
 
     /** 3 minutes wide, half on each side of the setting (Annex 14 5.3.5.29 as read in Spain RD 862/2009). */

@@ -60,6 +60,6 @@ final class Trials {
     }
 
     static String colours(Observation seen) {
-        return seen.seen().stream().map(one -> one.light().colour().name().substring(0, 1)).collect(Collectors.joining());
+        return seen.seen().stream().map(seenUnit -> seenUnit.light().colour().name().substring(0, 1)).collect(Collectors.joining());
     }
 }

@@ -226,7 +226,7 @@ class UsWorkedExamplesTest {
         Siting siting = panels();
         for (int i = 0; i < errors.length; i++) {
             Observation seen = Signals.observe(siting, eye(siting, (rangeFt + 50) * FOOT, 3 + errors[i]));
-            SeenUnit middle = seen.seen().stream().filter(one -> "P2".equals(one.unit().id())).findFirst().orElseThrow();
+            SeenUnit middle = seen.seen().stream().filter(seenUnit -> "P2".equals(seenUnit.unit().id())).findFirst().orElseThrow();
             double split = middle.offsetMin().orElseThrow();
             assertEquals(expected[i], split, 0.0051, "the farther element moves the same way as the aircraft");
             assertEquals(expected[i] >= 1 ? Meaning.ABOVE : Meaning.ON_SLOPE, seen.meaning());

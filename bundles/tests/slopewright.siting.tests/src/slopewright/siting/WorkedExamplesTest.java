@@ -133,7 +133,7 @@ class WorkedExamplesTest {
     }
 
     private static long lit(Observation seen, int bar) {
-        return seen.seen().stream().filter(one -> one.unit().bar() == bar && one.light().colour() != Colour.NONE).count();
+        return seen.seen().stream().filter(seenUnit -> seenUnit.unit().bar() == bar && seenUnit.light().colour() != Colour.NONE).count();
     }
 
     /** Leg line 30 m from the edge, bar units at 6 m and 12 m about it (from memory, Fig 5-17). */

@@ -189,7 +189,7 @@ public final class ProjectDifference {
         Map<String, AidEvaluation> before = aids(older);
         List<ResultChange> changes = new ArrayList<>();
         aids(newer).forEach((id, aid) -> {
-            Optional<Siting> was = Optional.ofNullable(before.get(id)).flatMap(one -> one.siting().value());
+            Optional<Siting> was = Optional.ofNullable(before.get(id)).flatMap(earlier -> earlier.siting().value());
             Map<String, Double> then = was.map(ProjectDifference::quantities).orElse(Map.of());
             Map<String, Double> now = aid.siting().value().map(ProjectDifference::quantities).orElse(Map.of());
             List<String> names = new ArrayList<>(then.keySet());

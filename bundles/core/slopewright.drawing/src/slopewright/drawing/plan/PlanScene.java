@@ -114,7 +114,7 @@ public final class PlanScene {
     private double extent(boolean right) {
         double sign = right ? 1 : -1;
         double units = drawn.siting().units().stream().mapToDouble(unit -> sign * unit.place().rightM()).max().orElse(0);
-        double pad = Projects.helipad(drawn.host()).map(one -> one.getSafetyAreaWidthM()).orElse(0.0) / 2;
+        double pad = Projects.helipad(drawn.host()).map(helipad -> helipad.getSafetyAreaWidthM()).orElse(0.0) / 2;
         return Math.max(Math.max(pad, drawn.atRunway() ? ground.halfWidthM() : 0), units);
     }
 

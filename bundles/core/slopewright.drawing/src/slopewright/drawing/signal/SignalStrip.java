@@ -102,7 +102,7 @@ public record SignalStrip(double lowM, double highM, double slopeM, List<Column>
             low = Math.max(Math.min(0, eye.heightM()), eye.heightM() - (high - low) * 0.05);
         }
         List<Column> columns = new ArrayList<>();
-        for (UnitPlan unit : siting.units().stream().filter(one -> !one.edges().isEmpty()).sorted(acrossThenFar()).toList()) {
+        for (UnitPlan unit : siting.units().stream().filter(light -> !light.edges().isEmpty()).sorted(acrossThenFar()).toList()) {
             columns.add(new Column(unit, bands(unit, eye, drop, low, high)));
         }
         return new SignalStrip(low, high, base + distance * Angles.tanDeg(siting.slopeDeg()), columns,

@@ -43,7 +43,7 @@ public record SurfaceComparison(ProtectionSurface surface, long surveyed, List<O
 
     /** Returns the one of least margin among those that nothing named shields; empty where there is none. */
     public Optional<ObstacleComparison> governingUnshielded() {
-        return inside.stream().filter(one -> !one.shielding().isBacked()).min(LEAST_MARGIN);
+        return inside.stream().filter(comparison -> !comparison.shielding().isBacked()).min(LEAST_MARGIN);
     }
 
     /** Returns whether nothing was surveyed at all, so that nobody knows what stands there. */
@@ -63,6 +63,6 @@ public record SurfaceComparison(ProtectionSurface surface, long surveyed, List<O
 
     /** Returns the comparison of an element, empty where it lies outside or could not be compared. */
     public Optional<ObstacleComparison> of(Object element) {
-        return inside.stream().filter(one -> one.element() == element).findFirst();
+        return inside.stream().filter(comparison -> comparison.element() == element).findFirst();
     }
 }

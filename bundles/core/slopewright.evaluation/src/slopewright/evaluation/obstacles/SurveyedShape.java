@@ -61,8 +61,8 @@ public record SurveyedShape(Kind kind, List<FramePoint> points, double horizonta
     }
 
     /** Where place and obstacle both give a top, the higher one counts: no entry may lower what another one says. */
-    private static Double higher(Double one, Double other) {
-        return one == null || other == null ? one == null ? other : one : Double.valueOf(Math.max(one, other));
+    private static Double higher(Double first, Double second) {
+        return first == null || second == null ? first == null ? second : first : Double.valueOf(Math.max(first, second));
     }
 
     private static List<FramePoint> topsOf(Obstacle obstacle, SiteFrame frame) {

@@ -66,9 +66,9 @@ public final class Projects {
     }
 
     private static <T> Optional<T> ancestor(EObject element, Class<T> type) {
-        for (EObject one = element; one != null; one = one.eContainer()) {
-            if (type.isInstance(one)) {
-                return Optional.of(type.cast(one));
+        for (EObject part = element; part != null; part = part.eContainer()) {
+            if (type.isInstance(part)) {
+                return Optional.of(type.cast(part));
             }
         }
         return Optional.empty();
@@ -97,7 +97,7 @@ public final class Projects {
     /** Returns where an element stands, from the runway end or helipad downward: {@code runway 09 > PAPI left > unit A}. */
     public static String path(Identified element) {
         List<String> parts = new ArrayList<>();
-        for (EObject one = element; one instanceof Identified part; one = one.eContainer()) {
+        for (EObject ancestor = element; ancestor instanceof Identified part; ancestor = ancestor.eContainer()) {
             boolean isRunwayAboveEnd = part instanceof Runway && part != element;
             if (!(part instanceof Project) && !(part instanceof Aerodrome) && !isRunwayAboveEnd || part == element) {
                 parts.add(0, label(part));

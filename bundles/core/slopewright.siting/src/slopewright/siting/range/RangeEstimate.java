@@ -121,12 +121,12 @@ public record RangeEstimate(String family, double visibilityM, double extinction
 
     /** Returns how far it is seen under a light, metres; empty where no intensity is known. */
     public OptionalDouble rangeM(LightCondition condition) {
-        return seen.stream().filter(one -> one.condition() == condition).mapToDouble(one -> one.solution().rangeM()).findFirst();
+        return seen.stream().filter(range -> range.condition() == condition).mapToDouble(range -> range.solution().rangeM()).findFirst();
     }
 
     /** Returns the intensity of the weakest unit toward the eye under a light, candela; empty where none is known. */
     public OptionalDouble intensityCd(LightCondition condition) {
-        return seen.stream().filter(one -> one.condition() == condition).mapToDouble(SeenRange::intensityCd).findFirst();
+        return seen.stream().filter(range -> range.condition() == condition).mapToDouble(SeenRange::intensityCd).findFirst();
     }
 
     /** Returns how far it is seen by day, metres; empty where no intensity is known. */

@@ -42,12 +42,12 @@ public record Separation(Kind kind, double gapM, double apparentGapM, double spl
         List<Separation> all = new ArrayList<>();
         for (int i = 0; i < units.size(); i++) {
             for (int j = i + 1; j < units.size(); j++) {
-                UnitPlan one = units.get(i);
-                UnitPlan other = units.get(j);
-                double along = Math.abs(one.place().alongM() - other.place().alongM());
-                double right = Math.abs(one.place().rightM() - other.place().rightM());
-                boolean sameSide = one.place().rightM() * other.place().rightM() >= 0;
-                if (!sameSide || one.edges().isEmpty() || one.edges().equals(other.edges())) {
+                UnitPlan first = units.get(i);
+                UnitPlan second = units.get(j);
+                double along = Math.abs(first.place().alongM() - second.place().alongM());
+                double right = Math.abs(first.place().rightM() - second.place().rightM());
+                boolean sameSide = first.place().rightM() * second.place().rightM() >= 0;
+                if (!sameSide || first.edges().isEmpty() || first.edges().equals(second.edges())) {
                     continue;
                 }
                 Kind kind = along < ONE_PLACE_M ? Kind.SIDE_BY_SIDE : Kind.BEHIND;

@@ -87,7 +87,7 @@ class FlownApproachTest {
             for (SignalStrip.Band band : column.bands()) {
                 FramePoint at = eye.atHeight((band.lowM() + band.highM()) / 2);
                 Light seen = PilotPicture.toward(at, siting.reference()).observe(siting).seen().stream()
-                        .filter(one -> one.unit().equals(column.unit())).findFirst().orElseThrow().light();
+                        .filter(seenUnit -> seenUnit.unit().equals(column.unit())).findFirst().orElseThrow().light();
                 assertTrue(List.of(band.below(), band.above()).contains(seen), name + " " + column.unit().id());
             }
         }

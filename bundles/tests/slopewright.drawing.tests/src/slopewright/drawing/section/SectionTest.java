@@ -58,7 +58,7 @@ class SectionTest {
         Set<Double> shown = section.edges().stream().map(BeamEdge::angleDeg).collect(Collectors.toSet());
         drawn.siting().units().stream().flatMap(unit -> unit.edges().stream()).map(SectorEdge::angleDeg)
                 .filter(angle -> angle < drawn.siting().slopeDeg() + 2.5)
-                .forEach(angle -> assertTrue(shown.stream().anyMatch(one -> Math.abs(one - angle) < 1e-6), "edge at " + angle));
+                .forEach(angle -> assertTrue(shown.stream().anyMatch(ruleCase -> Math.abs(ruleCase - angle) < 1e-6), "edge at " + angle));
         drawn.siting().surface().ifPresent(plan -> assertTrue(texts(marks).stream().anyMatch(text -> text.startsWith("obstacle surface"))));
     }
 

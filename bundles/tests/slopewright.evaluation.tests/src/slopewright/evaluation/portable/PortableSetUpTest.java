@@ -233,7 +233,7 @@ class PortableSetUpTest {
         LevellingEffect effect = setUp(site).levelling();
         assertEquals(5, effect.minutes());
         assertEquals(5 / 60.0, effect.slopeErrorDeg(), 1e-12);
-        LevellingEffect.HeightError far = effect.heights().stream().filter(one -> one.distanceM() == 1000).findFirst().orElseThrow();
+        LevellingEffect.HeightError far = effect.heights().stream().filter(height -> height.distanceM() == 1000).findFirst().orElseThrow();
         assertEquals(1.4707, far.upM(), 5e-5);
         assertEquals(1.4703, far.downM(), 5e-5);
         assertEquals(5 * Math.tan(Math.toRadians(8)), effect.acrossEdgeMin(), 1e-4, "across the axis only the edge of the beam moves");

@@ -109,8 +109,9 @@ class ToleranceStudyTest {
     }
 
     private static double perUnit(ToleranceStudy study, Quantity quantity, ErrorSource.Kind kind, String subject) {
-        return study.sensitivities().stream().filter(one -> one.quantity() == quantity && one.source().kind() == kind
-                && one.source().subject().equals(subject)).findFirst().orElseThrow().perUnit();
+        return study.sensitivities().stream().filter(sensitivity -> sensitivity.quantity() == quantity
+                && sensitivity.source().kind() == kind && sensitivity.source().subject().equals(subject))
+                .findFirst().orElseThrow().perUnit();
     }
 
     /**
@@ -198,9 +199,9 @@ class ToleranceStudyTest {
             WorstCase worst = study.worst(quantity).orElseThrow();
             Distribution trials = study.distribution(quantity).orElseThrow();
             double before = worst.lowM();
-            for (Distribution.Percentile one : trials.percentiles()) {
-                assertTrue(one.valueM() >= before && one.valueM() <= worst.highM(), quantity + " " + one);
-                before = one.valueM();
+            for (Distribution.Percentile percentile : trials.percentiles()) {
+                assertTrue(percentile.valueM() >= before && percentile.valueM() <= worst.highM(), quantity + " " + percentile);
+                before = percentile.valueM();
             }
         }
     }

@@ -66,7 +66,7 @@ class MapExportTest {
     }
 
     private static MapFeature feature(MapDocument map, String id) {
-        return map.features().stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow(() -> new AssertionError(id));
+        return map.features().stream().filter(feature -> feature.id().equals(id)).findFirst().orElseThrow(() -> new AssertionError(id));
     }
 
     private static GeodesicData from09(double alongM, double rightM) {
@@ -109,7 +109,7 @@ class MapExportTest {
         double side = 5000 * Math.tan(Math.toRadians(8));
         double rise = 5000 * Math.tan(Math.toRadians(3.583333)) + (5000.0 * 5000 + side * side) / 2 / 6371008.8;
         at(from09(330.462 - 5000, -37.5 - side), 87.131 + rise, beam.positions().get(10));
-        assertTrue(beam.positions().stream().anyMatch(one -> near(one, from09(330.462 - 5000, -37.5 + side))));
+        assertTrue(beam.positions().stream().anyMatch(position -> near(position, from09(330.462 - 5000, -37.5 + side))));
     }
 
     private static boolean near(MapPosition one, GeodesicData place) {
@@ -130,7 +130,7 @@ class MapExportTest {
         at(from09(start, -inner), low, surface.positions().get(0));
         for (double side : new double[] {-outer, outer}) {
             GeodesicData corner = from09(start - length, side);
-            MapPosition found = surface.positions().stream().filter(one -> near(one, corner)).findFirst().orElseThrow();
+            MapPosition found = surface.positions().stream().filter(position -> near(position, corner)).findFirst().orElseThrow();
             assertEquals(high, found.elevationM(), 0.0005);
         }
     }
@@ -201,7 +201,7 @@ class MapExportTest {
         at(far, 180, second.positions().get(0));
         assertEquals(-excess, (double) surface.properties().get("marginM"), 0.001);
         assertTrue(surface.properties().get("governing").toString().endsWith("point far"), surface.properties().toString());
-        assertEquals(2, map.features().stream().filter(one -> "survey-point".equals(one.kind())).count());
+        assertEquals(2, map.features().stream().filter(feature -> "survey-point".equals(feature.kind())).count());
     }
 
     /** A line that no aerodrome has is named and left out; it takes no time and no room. */

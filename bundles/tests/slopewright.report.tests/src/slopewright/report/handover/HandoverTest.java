@@ -42,7 +42,7 @@ class HandoverTest {
     }
 
     private HandoverFile find(String fileName) {
-        return Deliverables.of(project).stream().filter(one -> one.fileName().equals(fileName)).findFirst().orElseThrow();
+        return Deliverables.of(project).stream().filter(file -> file.fileName().equals(fileName)).findFirst().orElseThrow();
     }
 
     @Test
@@ -50,9 +50,9 @@ class HandoverTest {
         List<HandoverFile> all = Deliverables.of(project);
         assertEquals(all.size(), all.stream().map(HandoverFile::key).distinct().count());
         assertEquals(all.size(), all.stream().map(HandoverFile::fileName).distinct().count());
-        long drawings = all.stream().filter(one -> one.kind().startsWith("drawing-")).count();
+        long drawings = all.stream().filter(file -> file.kind().startsWith("drawing-")).count();
         assertEquals(Projects.aids(project).size() * 7 * 3, drawings, "seven views in three forms of every aid");
-        assertTrue(all.stream().allMatch(one -> one.fileName().matches("[\\p{L}\\p{N}-]+\\.[a-z]+")), "names that every system takes");
+        assertTrue(all.stream().allMatch(file -> file.fileName().matches("[\\p{L}\\p{N}-]+\\.[a-z]+")), "names that every system takes");
     }
 
     /** Each kind is one service with a place of its own, and each file has a name for people in both languages. */
@@ -73,21 +73,21 @@ class HandoverTest {
     @Test
     void theBytesAreOfTheFormThatTheNameSays() throws Exception {
         String aid = Projects.path(Projects.aids(project).get(0));
-        for (HandoverFile one : Deliverables.of(project)) {
-            boolean about = one.subject().isEmpty() || one.subject().equals(aid);
-            if (about && (one.usual() || one.kind().equals("map"))) {
-                String start = new String(one.writer().write(new HandoverSource(project), OPTIONS), 0, 8, StandardCharsets.ISO_8859_1);
-                String expected = switch (one.extension()) {
+        for (HandoverFile file : Deliverables.of(project)) {
+            boolean about = file.subject().isEmpty() || file.subject().equals(aid);
+            if (about && (file.usual() || file.kind().equals("map"))) {
+                String start = new String(file.writer().write(new HandoverSource(project), OPTIONS), 0, 8, StandardCharsets.ISO_8859_1);
+                String expected = switch (file.extension()) {
                     case "pdf" -> "%PDF-";
                     case "xlsx" -> "PK";
                     case "csv" -> "runway";
                     case "geojson" -> "{";
                     default -> "<?xml";
                 };
-                assertTrue(start.startsWith(expected), one.fileName() + " begins with " + start);
+                assertTrue(start.startsWith(expected), file.fileName() + " begins with " + start);
             }
         }
-        byte[] picture = Deliverables.of(project).stream().flatMap(one -> one.picture().stream()).findFirst().orElseThrow()
+        byte[] picture = Deliverables.of(project).stream().flatMap(file -> file.picture().stream()).findFirst().orElseThrow()
                 .write(new HandoverSource(project), OPTIONS);
         assertEquals("PNG", new String(picture, 1, 3, StandardCharsets.ISO_8859_1));
     }
@@ -109,7 +109,8 @@ class HandoverTest {
 
     @Test
     void whatCanNotBeMadeIsSaidAndTheRestIsWritten() throws Exception {
-        HandoverFile drawing = Deliverables.of(project).stream().filter(one -> one.kind().equals("drawing-plan")).findFirst().orElseThrow();
+        HandoverFile drawing = Deliverables.of(project).stream().filter(file -> file.kind().equals("drawing-plan")).findFirst()
+                .orElseThrow();
         Projects.aids(project).forEach(aid -> aid.getUnits().clear());
         List<Handover.Entry> entries = Handover.write(project, List.of(drawing, find("schedule.csv")), folder.resolve("new/deep"), OPTIONS,
                 Set.of(), next -> true);

@@ -64,7 +64,8 @@ class MagneticModelTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/wmm-2025-second-copy.csv")
     void secondCopyOfTheCoefficients(int n, int m, double g, double h, double gDot, double hDot) {
-        double[] row = DataFile.bundled("/data/wmm/wmm-2025.csv").rows().stream().filter(one -> one[0] == n && one[1] == m).findFirst()
+        double[] row = DataFile.bundled("/data/wmm/wmm-2025.csv").rows().stream()
+                .filter(coefficients -> coefficients[0] == n && coefficients[1] == m).findFirst()
                 .orElseThrow();
         assertEquals(List.of(g, h, gDot, hDot), List.of(row[2], row[3], row[4], row[5]));
     }

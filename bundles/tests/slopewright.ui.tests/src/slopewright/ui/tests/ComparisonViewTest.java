@@ -88,7 +88,7 @@ class ComparisonViewTest {
     }
 
     private List<String> column(String title) {
-        int index = Stream.of(table().getColumns()).map(one -> one.getText()).toList().indexOf(title);
+        int index = Stream.of(table().getColumns()).map(column -> column.getText()).toList().indexOf(title);
         return Stream.of(table().getItems()).map(item -> item.getText(index)).toList();
     }
 
@@ -106,7 +106,7 @@ class ComparisonViewTest {
     @Test
     void everyColumnSortsBothWays() {
         compare();
-        int index = Stream.of(table().getColumns()).map(one -> one.getText()).toList().indexOf("Distance");
+        int index = Stream.of(table().getColumns()).map(column -> column.getText()).toList().indexOf("Distance");
         table().getColumn(index).notifyListeners(SWT.Selection, new Event());
         List<Double> up = distances();
         assertEquals(up.stream().sorted().toList(), up);

@@ -91,17 +91,17 @@ class FindingsViewTest {
     }
 
     private void press(String label) {
-        Button button = Widgets.all(root(), Button.class).filter(one -> one.getText().equals(label)).findFirst().orElseThrow();
+        Button button = Widgets.all(root(), Button.class).filter(widget -> widget.getText().equals(label)).findFirst().orElseThrow();
         button.notifyListeners(SWT.Selection, new Event());
     }
 
     private void run(String action) {
         IContributionItem[] items = view.getViewSite().getActionBars().getMenuManager().getItems();
         IAction found = Stream.of(items).filter(ActionContributionItem.class::isInstance).map(ActionContributionItem.class::cast)
-                .map(ActionContributionItem::getAction).filter(one -> one.getText().equals(action)).findFirst().orElseThrow();
+                .map(ActionContributionItem::getAction).filter(item -> item.getText().equals(action)).findFirst().orElseThrow();
         Stream.of(items).filter(ActionContributionItem.class::isInstance).map(ActionContributionItem.class::cast)
-                .map(ActionContributionItem::getAction).filter(one -> one.getStyle() == IAction.AS_RADIO_BUTTON)
-                .forEach(one -> one.setChecked(one == found));
+                .map(ActionContributionItem::getAction).filter(item -> item.getStyle() == IAction.AS_RADIO_BUTTON)
+                .forEach(item -> item.setChecked(item == found));
         found.run();
     }
 
@@ -120,7 +120,7 @@ class FindingsViewTest {
     @Test
     void findingsComeWorstFirstAndTheRestOnDemand() {
         List<Outcome> all = document.lastResult().orElseThrow().outcomes();
-        List<Outcome> findings = all.stream().filter(one -> one.weight().isPresent()).toList();
+        List<Outcome> findings = all.stream().filter(outcome -> outcome.weight().isPresent()).toList();
         assertFalse(findings.isEmpty(), "the layout has planted faults");
         assertEquals(findings.size(), rows().size());
         run("Plain list");
@@ -129,7 +129,7 @@ class FindingsViewTest {
         filter("All outcomes");
         assertEquals(all.size(), rows().size());
         filter("Met");
-        assertEquals(all.stream().filter(one -> one.verdict() == Verdict.MET).count(), rows().size());
+        assertEquals(all.stream().filter(outcome -> outcome.verdict() == Verdict.MET).count(), rows().size());
         filter("Findings");
         assertEquals(findings.size(), rows().size());
         run("Group by element");
@@ -143,7 +143,7 @@ class FindingsViewTest {
         List<String> elements = rows().stream().map(Outcome::elementPath).distinct().toList();
         assertEquals(elements.size(), view.tree().getItemCount());
         assertTrue(view.tree().getItem(0).getExpanded(), "headings are open");
-        assertEquals(rows().stream().map(one -> one.rule() + "  " + one.title()).toList(), painted());
+        assertEquals(rows().stream().map(row -> row.rule() + "  " + row.title()).toList(), painted());
         run("Group by rule");
         assertEquals(rows().stream().map(Outcome::rule).distinct().count(), view.tree().getItemCount());
         assertEquals(rows().stream().map(Outcome::elementPath).toList(), painted());
@@ -152,10 +152,10 @@ class FindingsViewTest {
 
     @Test
     void wordsNarrowTheRows() {
-        Text search = Widgets.all(root(), Text.class).filter(one -> (one.getStyle() & SWT.SEARCH) != 0).findFirst().orElseThrow();
+        Text search = Widgets.all(root(), Text.class).filter(text -> (text.getStyle() & SWT.SEARCH) != 0).findFirst().orElseThrow();
         search.setText("obs-01");
         assertFalse(rows().isEmpty());
-        assertTrue(rows().stream().allMatch(one -> one.rule().equals("OBS-01")), rows().toString());
+        assertTrue(rows().stream().allMatch(row -> row.rule().equals("OBS-01")), rows().toString());
         search.setText("no rule says such a thing");
         assertEquals(0, view.tree().getItemCount());
         search.setText("");
@@ -164,7 +164,7 @@ class FindingsViewTest {
     @Test
     void theNumberIsExplainedByItsFormula() {
         filter("All outcomes");
-        Outcome wheels = rows().stream().filter(one -> one.rule().equals("WHEEL-01") && one.margin().isPresent()).findFirst().orElseThrow();
+        Outcome wheels = rows().stream().filter(row -> row.rule().equals("WHEEL-01") && row.margin().isPresent()).findFirst().orElseThrow();
         select(wheels);
         assertTrue(view.explanation().contains("Wheel clearance = eye height"), view.explanation());
         String margin = String.format(Locale.ROOT, "margin %+.2f m", wheels.margin().getAsDouble());
@@ -189,8 +189,8 @@ class FindingsViewTest {
 
     @Test
     void aRemedyShowsWhatItChangesBeforeItIsApplied() {
-        Outcome penetrated = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET && one.rule().equals("OBS-01"))
-                .filter(one -> Ids.find(document.project(), one.elementId()).orElseThrow() instanceof ApproachAid).findFirst()
+        Outcome penetrated = rows().stream().filter(row -> row.verdict() == Verdict.NOT_MET && row.rule().equals("OBS-01"))
+                .filter(outcome -> Ids.find(document.project(), outcome.elementId()).orElseThrow() instanceof ApproachAid).findFirst()
                 .orElseThrow();
         select(penetrated);
         Patience.await("remedies are found", () -> view.remedies().size() >= 2);
@@ -202,7 +202,8 @@ class FindingsViewTest {
         press("Back");
         view.previewRemedy(indexOf("Consequences of displacing the threshold"));
         assertTrue(view.explanation().contains("Landing distance available"), view.explanation());
-        assertTrue(Widgets.all(root(), Button.class).noneMatch(one -> one.getText().equals("Apply")), "a proposal is not carried out");
+        assertTrue(Widgets.all(root(), Button.class).noneMatch(button -> button.getText().equals("Apply")),
+                "a proposal is not carried out");
         press("Back");
         view.previewRemedy(raise);
         press("Apply");
@@ -218,7 +219,7 @@ class FindingsViewTest {
 
     @Test
     void theSelectedFindingIsExplained() {
-        Outcome failed = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET && one.citation().isPresent()).findFirst()
+        Outcome failed = rows().stream().filter(row -> row.verdict() == Verdict.NOT_MET && row.citation().isPresent()).findFirst()
                 .orElseThrow();
         select(failed);
         assertTrue(view.explanation().contains(failed.explanation().english()), view.explanation());
@@ -239,8 +240,8 @@ class FindingsViewTest {
 
     @Test
     void aRemedyIsTriedOutFirstAndCuresTheFinding() {
-        Outcome settings = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET)
-                .filter(one -> one.title().english().toLowerCase(Locale.ROOT).contains("setting")).findFirst().orElseThrow();
+        Outcome settings = rows().stream().filter(row -> row.verdict() == Verdict.NOT_MET)
+                .filter(outcome -> outcome.title().english().toLowerCase(Locale.ROOT).contains("setting")).findFirst().orElseThrow();
         select(settings);
         Patience.await("a remedy is found for " + settings.title(), () -> !view.remedies().isEmpty());
         assertFalse(document.isDirty(), "the trial leaves the project alone");
@@ -248,22 +249,22 @@ class FindingsViewTest {
         assertTrue(document.isDirty());
         awaitCheck();
         List<Outcome> after = document.lastResult().orElseThrow().outcomes();
-        assertTrue(after.stream().noneMatch(one -> isSame(one, settings) && one.verdict() == Verdict.NOT_MET));
+        assertTrue(after.stream().noneMatch(outcome -> isSame(outcome, settings) && outcome.verdict() == Verdict.NOT_MET));
         document.history().undo();
         assertFalse(document.isDirty());
     }
 
     @Test
     void aPenetratedObstacleSurfaceHasRemediesThatClearIt() {
-        Outcome penetrated = rows().stream().filter(one -> one.verdict() == Verdict.NOT_MET && one.rule().equals("OBS-01"))
-                .filter(one -> Ids.find(document.project(), one.elementId()).orElseThrow() instanceof ApproachAid).findFirst()
+        Outcome penetrated = rows().stream().filter(row -> row.verdict() == Verdict.NOT_MET && row.rule().equals("OBS-01"))
+                .filter(outcome -> Ids.find(document.project(), outcome.elementId()).orElseThrow() instanceof ApproachAid).findFirst()
                 .orElseThrow();
         select(penetrated);
         Patience.await("a remedy is found", () -> !view.remedies().isEmpty());
         view.applyRemedy(0);
         awaitCheck();
         assertTrue(document.lastResult().orElseThrow().outcomes().stream()
-                .noneMatch(one -> isSame(one, penetrated) && one.verdict() == Verdict.NOT_MET), view.remedies().toString());
+                .noneMatch(outcome -> isSame(outcome, penetrated) && outcome.verdict() == Verdict.NOT_MET), view.remedies().toString());
     }
 
     @Test

@@ -54,7 +54,7 @@ class HandoverWizardTest {
     }
 
     private Button button(String text) {
-        return Widgets.all(dialog.getShell(), Button.class).filter(one -> one.getText().replace("&", "").startsWith(text)).findFirst()
+        return Widgets.all(dialog.getShell(), Button.class).filter(button -> button.getText().replace("&", "").startsWith(text)).findFirst()
                 .orElseThrow();
     }
 
@@ -66,7 +66,7 @@ class HandoverWizardTest {
     private void tick(String label) {
         Tree tree = Widgets.all(dialog.getShell(), Tree.class).findFirst().orElseThrow();
         TreeItem item = Stream.of(tree.getItems()).flatMap(heading -> Stream.of(heading.getItems()))
-                .filter(one -> one.getText().equals(label)).findFirst().orElseThrow();
+                .filter(widget -> widget.getText().equals(label)).findFirst().orElseThrow();
         item.setChecked(true);
         Event event = new Event();
         event.item = item;
@@ -134,7 +134,7 @@ class HandoverWizardTest {
 
     @Test
     void aWrongDateIsSaidAtOnce() {
-        Text date = Widgets.all(dialog.getShell(), Text.class).filter(one -> one.getText().matches("\\d{4}-\\d\\d-\\d\\d")).findFirst()
+        Text date = Widgets.all(dialog.getShell(), Text.class).filter(text -> text.getText().matches("\\d{4}-\\d\\d-\\d\\d")).findFirst()
                 .orElseThrow();
         date.setText("yesterday");
         assertTrue(dialog.getCurrentPage().getErrorMessage().contains("'yesterday' is no date"), dialog.getCurrentPage().getErrorMessage());

@@ -49,7 +49,7 @@ class MeasuredViewTest {
         view = (MeasuredView) page.showView(MeasuredView.ID);
         editor = page.openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
-        aid = Projects.aids(document.project()).stream().filter(one -> "four-unit-row".equals(one.getFamilyKey())).findFirst()
+        aid = Projects.aids(document.project()).stream().filter(candidate -> "four-unit-row".equals(candidate.getFamilyKey())).findFirst()
                 .orElseThrow();
         aid.getUnits().forEach(unit -> unit.setMeasured(null));
         document.viewState().choose(aid.getId());
@@ -67,7 +67,7 @@ class MeasuredViewTest {
     }
 
     private int column(String title) {
-        return Stream.of(table().getColumns()).map(one -> one.getText()).toList().indexOf(title);
+        return Stream.of(table().getColumns()).map(column -> column.getText()).toList().indexOf(title);
     }
 
     private void type(int row, String title, String text) {

@@ -82,12 +82,13 @@ class PilotViewTest {
     }
 
     private ApproachAid aid(String family) {
-        return Projects.aids(document.project()).stream().filter(one -> family.equals(one.getFamilyKey())).findFirst().orElseThrow();
+        return Projects.aids(document.project()).stream().filter(candidate -> family.equals(candidate.getFamilyKey())).findFirst()
+                .orElseThrow();
     }
 
     private void choose(String family) {
         document.viewState().choose(aid(family).getId());
-        Patience.await(family + " is seen", () -> shown().sight().filter(one -> one.indicator().aid() == aid(family)).isPresent());
+        Patience.await(family + " is seen", () -> shown().sight().filter(sight -> sight.indicator().aid() == aid(family)).isPresent());
     }
 
     private static void type(Text field, String number) {

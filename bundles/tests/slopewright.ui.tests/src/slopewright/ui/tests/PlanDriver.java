@@ -148,7 +148,7 @@ final class PlanDriver extends MouseDriver {
     /** The texts that are drawn in a layer of the plan, by its name in the program. */
     List<String> texts(String layer) {
         return planLayer(layer).getChildren().stream().filter(MarkFigure.class::isInstance)
-                .flatMap(one -> ((MarkFigure) one).marks().stream()).filter(Mark.Label.class::isInstance)
+                .flatMap(child -> ((MarkFigure) child).marks().stream()).filter(Mark.Label.class::isInstance)
                 .map(mark -> ((Mark.Label) mark).text()).toList();
     }
 

@@ -61,7 +61,7 @@ class PropertiesTest {
     @BeforeEach
     void open() throws Exception {
         document = ProjectDocument.open(DemoProjects.copy("every-family", folder));
-        aid = Projects.aids(document.project()).stream().filter(one -> one.getUnits().size() > 1).findFirst().orElseThrow();
+        aid = Projects.aids(document.project()).stream().filter(candidate -> candidate.getUnits().size() > 1).findFirst().orElseThrow();
         unit = aid.getUnits().get(0);
         unit.setMeasured(null);
         shell = new Shell(Display.getCurrent());
@@ -84,7 +84,7 @@ class PropertiesTest {
     }
 
     private IAction action(String text) {
-        return page.actions().stream().filter(one -> one.getText().equals(text)).findFirst().orElseThrow();
+        return page.actions().stream().filter(action -> action.getText().equals(text)).findFirst().orElseThrow();
     }
 
     private Tree tree() {
@@ -105,7 +105,8 @@ class PropertiesTest {
         assertTrue(groups().contains("Measured"), groups().toString());
         ElementPropertySource source = new ElementPropertySource(unit, new QuantityFormat(false, false));
         IPropertyDescriptor setting = Stream.of(source.getPropertyDescriptors())
-                .filter(one -> "Measured".equals(one.getCategory()) && one.getDisplayName().equals("Setting (°)")).findFirst()
+                .filter(descriptor -> "Measured".equals(descriptor.getCategory()) && descriptor.getDisplayName().equals("Setting (°)"))
+                        .findFirst()
                 .orElseThrow();
         source.setPropertyValue(setting.getId(), "3°12'");
         assertEquals(3.2, unit.getMeasured().getSettingDeg(), 1e-12);
@@ -137,10 +138,12 @@ class PropertiesTest {
     /** The eye height is lens height + distance x tan(lowest on-slope signal). */
     @Test
     void aDerivedValueSaysHowItComesAbout() {
-        ApproachAid row = Projects.aids(document.project()).stream().filter(one -> "four-unit-row".equals(one.getFamilyKey())).findFirst()
+        ApproachAid row = Projects.aids(document.project()).stream().filter(candidate -> "four-unit-row".equals(candidate.getFamilyKey()))
+                .findFirst()
                 .orElseThrow();
         ElementPropertySource source = new ElementPropertySource(row);
-        IPropertyDescriptor eye = Stream.of(source.getPropertyDescriptors()).filter(one -> one.getDisplayName().equals("Eye height (MEHT)"))
+        IPropertyDescriptor eye = Stream.of(source.getPropertyDescriptors())
+                .filter(descriptor -> descriptor.getDisplayName().equals("Eye height (MEHT)"))
                 .findFirst().orElseThrow();
         Siting siting = AidEvaluation.of(row).siting().orThrow();
         String formula = String.format(Locale.ROOT, "lowest on-slope signal) = %.2f m + %.2f m", siting.reference().heightM(),
@@ -148,7 +151,7 @@ class PropertiesTest {
         assertTrue(eye.getDescription().contains(formula), eye.getDescription());
         show(row);
         TreeItem item = Stream.of(tree().getItems()).flatMap(group -> Stream.of(group.getItems()))
-                .filter(one -> one.getText().equals("Eye height (MEHT)")).findFirst().orElseThrow();
+                .filter(widget -> widget.getText().equals("Eye height (MEHT)")).findFirst().orElseThrow();
         tree().setSelection(item);
         Event event = new Event();
         event.item = item;
@@ -159,7 +162,8 @@ class PropertiesTest {
     @Test
     void theReasonStandsAtTheCellWhileTyping() {
         ElementPropertySource source = new ElementPropertySource(unit, new QuantityFormat(false, false));
-        IPropertyDescriptor setting = Stream.of(source.getPropertyDescriptors()).filter(one -> one.getDisplayName().equals("Setting (°)"))
+        IPropertyDescriptor setting = Stream.of(source.getPropertyDescriptors())
+                .filter(descriptor -> descriptor.getDisplayName().equals("Setting (°)"))
                 .findFirst().orElseThrow();
         var editor = setting.createPropertyEditor(tree());
         Text text = (Text) editor.getControl();

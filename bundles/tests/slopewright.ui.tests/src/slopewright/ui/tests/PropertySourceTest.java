@@ -66,11 +66,12 @@ class PropertySourceTest {
     }
 
     private static IPropertyDescriptor descriptor(ElementPropertySource source, Object id) {
-        return Stream.of(source.getPropertyDescriptors()).filter(one -> one.getId().equals(id)).findFirst().orElseThrow();
+        return Stream.of(source.getPropertyDescriptors()).filter(descriptor -> descriptor.getId().equals(id)).findFirst().orElseThrow();
     }
 
     private static IPropertyDescriptor named(ElementPropertySource source, String name) {
-        return Stream.of(source.getPropertyDescriptors()).filter(one -> one.getDisplayName().equals(name)).findFirst().orElseThrow();
+        return Stream.of(source.getPropertyDescriptors()).filter(descriptor -> descriptor.getDisplayName().equals(name)).findFirst()
+                .orElseThrow();
     }
 
     private static String shown(ElementPropertySource source, IPropertyDescriptor descriptor) {
@@ -84,9 +85,9 @@ class PropertySourceTest {
         assertEquals("Along runway (m)", descriptor(source, Literals.LIGHT_UNIT__ALONG_M).getDisplayName());
         assertEquals("Place", descriptor(source, Literals.LIGHT_UNIT__ALONG_M).getCategory());
         for (Identified element : Ids.elements(document.project())) {
-            for (IPropertyDescriptor one : new ElementPropertySource(element, METRES).getPropertyDescriptors()) {
-                assertNotNull(one.getCategory(), one.getDisplayName());
-                assertFalse(one.getDescription().isBlank(), one.getDisplayName());
+            for (IPropertyDescriptor descriptor : new ElementPropertySource(element, METRES).getPropertyDescriptors()) {
+                assertNotNull(descriptor.getCategory(), descriptor.getDisplayName());
+                assertFalse(descriptor.getDescription().isBlank(), descriptor.getDisplayName());
             }
         }
     }
@@ -178,7 +179,7 @@ class PropertySourceTest {
     void anAidShowsWhatItGivesAsItStands() {
         Patience.await("the project is checked", () -> document.lastResult().isPresent());
         ApproachAid plain = Projects.aids(document.project()).stream()
-                .filter(one -> Projects.host(one).orElseThrow().getGlidePath() == null).findFirst().orElseThrow();
+                .filter(candidate -> Projects.host(candidate).orElseThrow().getGlidePath() == null).findFirst().orElseThrow();
         Siting laid = AidEvaluation.of(plain).siting().orThrow();
         ElementPropertySource source = new ElementPropertySource(plain, METRES);
         String height = shown(source, named(source, "Eye height (MEHT)"));
@@ -189,7 +190,8 @@ class PropertySourceTest {
         double least = AidEvaluation.of(plain).wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min().orElseThrow();
         assertEquals(least, Double.parseDouble(clearance.replace(" m", "")), 0.0051, clearance);
         assertTrue(named(source, "Wheels over threshold").getDescription().contains("["), "the source is named");
-        assertTrue(Stream.of(source.getPropertyDescriptors()).anyMatch(one -> "Rules".equals(one.getCategory())), "what the rules say");
+        assertTrue(Stream.of(source.getPropertyDescriptors())
+                .anyMatch(descriptor -> "Rules".equals(descriptor.getCategory())), "what the rules say");
     }
 
     @Test

@@ -33,7 +33,8 @@ final class SectionDriver extends MouseDriver {
 
     /** The edge that a unit shows. */
     BeamEdge edge(String unit) {
-        return view.canvas().section().orElseThrow().edges().stream().filter(one -> one.unit().id().equals(unit)).findFirst().orElseThrow();
+        return view.canvas().section().orElseThrow().edges().stream().filter(edge -> edge.unit().id().equals(unit)).findFirst()
+                .orElseThrow();
     }
 
     /** The texts that are drawn. */

@@ -138,7 +138,7 @@ class SectionViewTest {
             FramePoint place = view.canvas().crosshair().orElseThrow();
             assertEquals(section.world().worldX(at.x), place.alongM(), 1e-9);
             Observation seen = Signals.observe(laid(), place);
-            long white = seen.seen().stream().filter(one -> one.light().colour().key().equals("white")).count();
+            long white = seen.seen().stream().filter(seenUnit -> seenUnit.light().colour().key().equals("white")).count();
             String signal = section.value("Signal");
             assertEquals(white > 0, signal.contains(white + " white"), signal);
             assertEquals(white < 4, signal.contains(4 - white + " red"), signal);

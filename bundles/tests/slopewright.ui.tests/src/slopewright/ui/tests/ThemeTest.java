@@ -101,7 +101,8 @@ class ThemeTest {
     /** The background of the widgets of the window, as one that is made now gets it. */
     private static RGB background() {
         Shell shell = window().getShell();
-        return Widgets.all(shell, Composite.class).filter(one -> one.getClass().getSimpleName().equals("CTabFolder")).findFirst()
+        return Widgets.all(shell, Composite.class).filter(composite -> composite.getClass().getSimpleName().equals("CTabFolder"))
+                .findFirst()
                 .orElse(shell).getBackground().getRGB();
     }
 

@@ -99,7 +99,8 @@ class WizardTest {
 
     @Test
     void aTemplateFillsThePage() {
-        Combo start = Widgets.all(dialog.getShell(), Combo.class).filter(one -> "site.start".equals(one.getData("question"))).findFirst()
+        Combo start = Widgets.all(dialog.getShell(), Combo.class).filter(combo -> "site.start".equals(combo.getData("question")))
+                .findFirst()
                 .orElseThrow();
         start.select(2);
         start.notifyListeners(SWT.Selection, new Event());
@@ -137,7 +138,7 @@ class WizardTest {
     }
 
     private Text field(SiteNumber field) {
-        return Widgets.all(dialog.getShell(), Text.class).filter(one -> one.getData("field") == field).findFirst().orElseThrow();
+        return Widgets.all(dialog.getShell(), Text.class).filter(text -> text.getData("field") == field).findFirst().orElseThrow();
     }
 
     private void next() {

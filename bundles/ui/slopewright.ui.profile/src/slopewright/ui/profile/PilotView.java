@@ -86,9 +86,9 @@ public final class PilotView extends ViewPart {
     }
 
     private void switched(Optional<ProjectDocument> newDocument) {
-        document.ifPresent(one -> one.viewState().removeListener(looked));
+        document.ifPresent(open -> open.viewState().removeListener(looked));
         document = newDocument;
-        document.ifPresent(one -> one.viewState().addListener(looked));
+        document.ifPresent(open -> open.viewState().addListener(looked));
         restate();
     }
 
@@ -102,7 +102,7 @@ public final class PilotView extends ViewPart {
 
     /** Looks from another place; at another aid everything is read anew. */
     private void looked() {
-        if (stale || root.isDisposed() || !root.isVisible() || !page.isShowing(document.flatMap(one -> one.viewState().aid()))) {
+        if (stale || root.isDisposed() || !root.isVisible() || !page.isShowing(document.flatMap(open -> open.viewState().aid()))) {
             restate();
         } else {
             page.look();
@@ -132,7 +132,7 @@ public final class PilotView extends ViewPart {
         } else if (problem.isEmpty()) {
             say(Messages.get("pilot.empty.aid"), () -> follower.editor().ifPresent(getSite().getPage()::activate));
         } else {
-            String id = document.flatMap(one -> one.viewState().aid()).map(aid -> aid.getId()).orElse("");
+            String id = document.flatMap(open -> open.viewState().aid()).map(aid -> aid.getId()).orElse("");
             say(Messages.get("pilot.empty.layout", problem.get()), () -> follower.reveal(id));
         }
     }
@@ -223,7 +223,7 @@ public final class PilotView extends ViewPart {
     public void dispose() {
         ScreenTheme.removeListener(restate);
         Preferences.store().removePropertyChangeListener(preferences);
-        document.ifPresent(one -> one.viewState().removeListener(looked));
+        document.ifPresent(open -> open.viewState().removeListener(looked));
         if (follower != null) {
             follower.dispose();
         }

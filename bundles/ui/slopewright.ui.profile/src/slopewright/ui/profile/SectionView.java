@@ -95,7 +95,7 @@ public final class SectionView extends ViewPart {
         @Override
         public void perform(RecordedEdit edit) {
             try {
-                document.ifPresent(one -> one.history().perform(edit));
+                document.ifPresent(open -> open.history().perform(edit));
             } catch (EditException e) {
                 readout.show(String.valueOf(e.getMessage()), List.of(), List.of());
             }
@@ -103,7 +103,7 @@ public final class SectionView extends ViewPart {
 
         @Override
         public void look(FramePoint place) {
-            source.host().ifPresent(host -> document.ifPresent(one -> one.viewState().look(new Viewpoint(host.getId(), place))));
+            source.host().ifPresent(host -> document.ifPresent(open -> open.viewState().look(new Viewpoint(host.getId(), place))));
         }
     }
 
@@ -115,7 +115,7 @@ public final class SectionView extends ViewPart {
         empty = new EmptyPage(root);
         page = new Composite(root, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
-        bar = new SectionBar(page, aid -> document.ifPresent(one -> one.viewState().choose(aid.getId())), group -> {
+        bar = new SectionBar(page, aid -> document.ifPresent(open -> open.viewState().choose(aid.getId())), group -> {
             source.choose(group);
             show();
         }, factor -> canvas.exaggerate(factor));
@@ -173,9 +173,9 @@ public final class SectionView extends ViewPart {
     }
 
     private void switched(Optional<ProjectDocument> newDocument) {
-        document.ifPresent(one -> one.viewState().removeListener(viewStateChanged));
+        document.ifPresent(open -> open.viewState().removeListener(viewStateChanged));
         document = newDocument;
-        document.ifPresent(one -> one.viewState().addListener(viewStateChanged));
+        document.ifPresent(open -> open.viewState().addListener(viewStateChanged));
         shownAidId = Optional.empty();
         restate();
     }
@@ -190,7 +190,7 @@ public final class SectionView extends ViewPart {
 
     /** Another aid is a matter of reading everything anew; another place of the eye is not. */
     private void viewStateChanged() {
-        Optional<String> aidId = document.flatMap(one -> one.viewState().aid()).map(ApproachAid::getId);
+        Optional<String> aidId = document.flatMap(open -> open.viewState().aid()).map(ApproachAid::getId);
         if (stale || !aidId.equals(shownAidId)) {
             restate();
         } else {
@@ -230,7 +230,8 @@ public final class SectionView extends ViewPart {
 
     private Optional<FramePoint> eye() {
         String hostId = source.host().map(ApproachHost::getId).orElse("");
-        return document.flatMap(one -> one.viewState().viewpoint()).filter(one -> hostId.equals(one.hostId())).map(Viewpoint::eye);
+        return document.flatMap(open -> open.viewState().viewpoint()).filter(viewpoint -> hostId.equals(viewpoint.hostId()))
+                .map(Viewpoint::eye);
     }
 
     private void explain() {
@@ -304,7 +305,7 @@ public final class SectionView extends ViewPart {
     public void dispose() {
         ScreenTheme.removeListener(repaint);
         Preferences.store().removePropertyChangeListener(preferences);
-        document.ifPresent(one -> one.viewState().removeListener(viewStateChanged));
+        document.ifPresent(open -> open.viewState().removeListener(viewStateChanged));
         if (follower != null) {
             follower.dispose();
         }

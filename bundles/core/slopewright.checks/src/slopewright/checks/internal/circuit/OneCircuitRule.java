@@ -32,8 +32,8 @@ public final class OneCircuitRule extends AidRule {
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         List<Circuit> circuits = Circuits.of(facts);
-        boolean one = circuits.size() == 1;
+        boolean isShared = circuits.size() == 1;
         Argument names = Words.list(circuits.stream().map(ElementNames::of).toList());
-        outcomes.about(facts.aid()).met(one).saying(one ? "one" : "several", names).advising("join").add();
+        outcomes.about(facts.aid()).met(isShared).saying(isShared ? "one" : "several", names).advising("join").add();
     }
 }

@@ -52,7 +52,8 @@ abstract class ClearanceRule extends AidRule {
     }
 
     private static Case found(AidFacts facts, AeroplaneGroup group, WheelClearanceTable table) {
-        Optional<WheelClearance> found = facts.evaluation().wheelClearances().stream().filter(one -> one.group() == group).findFirst();
+        Optional<WheelClearance> found = facts.evaluation().wheelClearances().stream().filter(clearance -> clearance.group() == group)
+                .findFirst();
         WheelClearance clearance = found.orElseThrow(() -> Stop.missing(Message.of("missing.eye-to-wheel", ElementNames.of(group))));
         WheelClearanceTable.Group band = clearance.band().orElseThrow(() -> Stop.missing(Message.of("missing.clearance-band"),
                 Message.of("wheel.outside-table", ElementNames.of(group), Words.m(clearance.eyeToWheelM()))));

@@ -47,24 +47,24 @@ public final class IntensityTableRule extends AidRule {
         }
         List<MeasuredLight> lights = MeasuredLight.of(facts);
         List<Compared> compared = lights.stream().flatMap(light -> compare(facts, light).stream()).toList();
-        List<MeasuredLight.Direction> open = asked.stream().filter(one -> lights.stream().noneMatch(one::isTold)).toList();
+        List<MeasuredLight.Direction> open = asked.stream().filter(direction -> lights.stream().noneMatch(direction::isTold)).toList();
         Optional<Compared> worst = compared.stream().min((one, other) -> Double.compare(share(one), share(other)));
-        if (!open.isEmpty() && worst.filter(one -> !one.measure().isMet()).isEmpty()) {
+        if (!open.isEmpty() && worst.filter(comparison -> !comparison.measure().isMet()).isEmpty()) {
             outcomes.notEvaluated(facts.aid(), open.stream().map(MeasuredLight.Direction::name).toList(),
                     Message.of("LIGHT-01.open", ElementNames.of(facts.aid().getEquipment()), Words.count(open.size()),
                             Words.count(asked.size()), open.get(0).name()));
             return;
         }
-        Compared one = worst.orElseThrow();
-        outcomes.about(facts.aid()).measured(one.measure()).citing(one.citations())
+        Compared weakest = worst.orElseThrow();
+        outcomes.about(facts.aid()).measured(weakest.measure()).citing(weakest.citations())
                 .saying("compared", ElementNames.of(facts.aid().getEquipment()),
-                        Words.quantity(one.light().intensityCd(), Notation.CANDELA), one.light().name(),
-                        Words.quantity(one.measure().limit(), Notation.CANDELA), Words.count(compared.size()))
+                        Words.quantity(weakest.light().intensityCd(), Notation.CANDELA), weakest.light().name(),
+                        Words.quantity(weakest.measure().limit(), Notation.CANDELA), Words.count(compared.size()))
                 .advising("stronger").add();
     }
 
-    private static double share(Compared one) {
-        return one.light().intensityCd() / one.measure().limit();
+    private static double share(Compared light) {
+        return light.light().intensityCd() / light.measure().limit();
     }
 
     private static Optional<Compared> compare(AidFacts facts, MeasuredLight light) {

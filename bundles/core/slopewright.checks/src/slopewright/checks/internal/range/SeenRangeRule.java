@@ -34,33 +34,33 @@ public final class SeenRangeRule extends AidRule {
         List<UsefulRange.Seen> all = useful.ofEquipment();
         CitedValue visibility = useful.visibility();
         Argument seen = Words.list(all.stream().map(SeenRangeRule::sentence).toList());
-        boolean fails = all.stream().anyMatch(one -> one.mildRangeM() < one.expected().range().value());
+        boolean fails = all.stream().anyMatch(range -> range.mildRangeM() < range.expected().range().value());
         List<UsefulRange.Seen> disputed = all.stream().filter(UsefulRange.Seen::isDisputed).toList();
         if (!fails && !disputed.isEmpty()) {
-            UsefulRange.Seen one = disputed.get(0);
-            outcomes.notEvaluated(facts.aid(), List.of(Message.of("missing.eye-threshold", condition(one))),
-                    Message.of("RANGE-01.disputed", condition(one), Words.km(one.mildRangeM()), microlux(one.threshold().mildest()),
-                            Words.km(one.rangeM()), microlux(one.threshold().strictest()), Words.km(one.expected().range().value())));
+            UsefulRange.Seen range = disputed.get(0);
+            outcomes.notEvaluated(facts.aid(), List.of(Message.of("missing.eye-threshold", condition(range))),
+                    Message.of("RANGE-01.disputed", condition(range), Words.km(range.mildRangeM()), microlux(range.threshold().mildest()),
+                            Words.km(range.rangeM()), microlux(range.threshold().strictest()), Words.km(range.expected().range().value())));
             return;
         }
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(visibility, facts.common("range.contrast-threshold-percent"));
         Measure worst = null;
-        for (UsefulRange.Seen one : all) {
-            Measure measure = Measure.atLeast(fails ? one.mildRangeM() : one.rangeM(), one.expected().range().value(), "m");
+        for (UsefulRange.Seen range : all) {
+            Measure measure = Measure.atLeast(fails ? range.mildRangeM() : range.rangeM(), range.expected().range().value(), "m");
             worst = worst == null ? measure : Measure.worse(worst, measure);
-            entry.resting(one.expected().range(), fails ? one.threshold().mildest() : one.threshold().strictest());
-            entry.citing(one.output().uses().stream().map(Siting.CitedUse::citation).filter(Citation::toConfirm).toList());
+            entry.resting(range.expected().range(), fails ? range.threshold().mildest() : range.threshold().strictest());
+            entry.citing(range.output().uses().stream().map(Siting.CitedUse::citation).filter(Citation::toConfirm).toList());
         }
         entry.measured(worst).saying("compared", Words.km(visibility.value()), seen).advising("stronger").add();
     }
 
-    private static Message sentence(UsefulRange.Seen one) {
-        return Message.of("RANGE-01.seen", Words.km(one.rangeM()), condition(one), Words.km(one.expected().range().value()),
-                Words.quantity(one.intensityCd(), Notation.CANDELA));
+    private static Message sentence(UsefulRange.Seen range) {
+        return Message.of("RANGE-01.seen", Words.km(range.rangeM()), condition(range), Words.km(range.expected().range().value()),
+                Words.quantity(range.intensityCd(), Notation.CANDELA));
     }
 
-    private static Argument condition(UsefulRange.Seen one) {
-        return Words.term("light." + one.expected().condition().key());
+    private static Argument condition(UsefulRange.Seen range) {
+        return Words.term("light." + range.expected().condition().key());
     }
 
     private static Argument microlux(CitedValue value) {

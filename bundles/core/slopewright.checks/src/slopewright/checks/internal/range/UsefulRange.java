@@ -81,7 +81,7 @@ final class UsefulRange {
         }
         LightOutput output = LightOutput.of(facts.indicator(), facts.rules(), RangeConditions.of(type));
         double extinction = Allard.extinctionPerM(visibility().value(), facts.common("range.contrast-threshold-percent").value());
-        return expected.stream().map(one -> seen(one, output, extinction)).toList();
+        return expected.stream().map(range -> seen(range, output, extinction)).toList();
     }
 
     private Seen seen(Expected one, LightOutput output, double extinction) {

@@ -46,15 +46,16 @@ public final class SightLineRule extends AidRule {
         double turn = facts.aid().getAxisTurnDeg() == null ? 0 : facts.aid().getAxisTurnDeg();
         SurfaceComparison compared = Surfaces.compared(facts, new ProtectionSurface(unit.place().alongM(), unit.place().heightM(), 0,
                 Angles.tanDeg(sector.value()), range.value(), edge, turn));
-        Optional<ObstacleComparison> worst = compared.inside().stream().max(Comparator.comparingDouble(one -> excessM(one, unit)));
-        double excess = worst.map(one -> excessM(one, unit)).orElse(0.0);
+        Optional<ObstacleComparison> worst = compared.inside().stream()
+                .max(Comparator.comparingDouble(comparison -> excessM(comparison, unit)));
+        double excess = worst.map(comparison -> excessM(comparison, unit)).orElse(0.0);
         if (excess <= 0 && !compared.uncompared().isEmpty()) {
             throw Stop.missing(Message.of("list", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())),
                     Message.of("BOX-09.incomplete"));
         }
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(range, sector).advising("raise");
-        worst.ifPresentOrElse(one -> entry.measured(Measure.atMost(excess, 0, "m").strict())
-                .saying(excess > 0 ? "above" : "below", Words.name(one.label()), Words.m(Math.abs(excess)), Words.deg(edge)),
+        worst.ifPresentOrElse(comparison -> entry.measured(Measure.atMost(excess, 0, "m").strict())
+                .saying(excess > 0 ? "above" : "below", Words.name(comparison.label()), Words.m(Math.abs(excess)), Words.deg(edge)),
                 () -> entry.met(true).saying("clear", Words.degrees(sector.value())));
         entry.add();
     }

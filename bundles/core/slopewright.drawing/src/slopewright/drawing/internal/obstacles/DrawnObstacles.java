@@ -54,7 +54,7 @@ public final class DrawnObstacles {
         comparison.ifPresent(found -> found.inside().forEach(compared -> inside.put(compared.element(), compared)));
         Surroundings around = drawn.surroundings();
         List<ObstacleField.Placed> placed = around.obstacles().placed();
-        List<Extent> extents = around.keep(Kept.EXTENTS, () -> placed.stream().map(one -> Extent.of(one.shape())).toList());
+        List<Extent> extents = around.keep(Kept.EXTENTS, () -> placed.stream().map(obstacle -> Extent.of(obstacle.shape())).toList());
         List<DrawnObstacle> all = new ArrayList<>(placed.size());
         for (int i = 0; i < placed.size(); i++) {
             all.add(new DrawnObstacle(placed.get(i), extents.get(i), Optional.ofNullable(inside.get(placed.get(i).obstacle()))));

@@ -74,9 +74,9 @@ public class MarkFigure extends Figure {
         marks = arranged.stream().filter(Objects::nonNull).toList();
         Rectangle box = null;
         for (Mark mark : marks) {
-            Rectangle one = painter.bounds(mark);
-            if (!one.isEmpty()) {
-                box = box == null ? one : box.union(one);
+            Rectangle room = painter.bounds(mark);
+            if (!room.isEmpty()) {
+                box = box == null ? room : box.union(room);
             }
         }
         setBounds(box == null ? new Rectangle() : box);

@@ -180,7 +180,8 @@ final class PicturePainter {
     /** Returns how many pixels the closest two units are apart. */
     private double gapPx(Lens lens) {
         double least = lens.area().width / 2.0;
-        List<ScenePoint> places = sight.seen().stream().map(one -> sight.picture().place(one.unit().place())).flatMap(Optional::stream)
+        List<ScenePoint> places = sight.seen().stream().map(seenUnit -> sight.picture().place(seenUnit.unit().place()))
+                .flatMap(Optional::stream)
                 .toList();
         for (int i = 0; i < places.size(); i++) {
             for (int j = i + 1; j < places.size(); j++) {

@@ -73,7 +73,7 @@ public final class PilotControls {
         aids = combo("pilot.aid");
         aids.addListener(SWT.Selection, event -> target.choose(shownAids.get(aids.getSelectionIndex())));
         lights = combo("pilot.daylight");
-        lights.setItems(Stream.of(LIGHTS).map(one -> Messages.get("pilot.daylight." + one.name().toLowerCase(Locale.ROOT)))
+        lights.setItems(Stream.of(LIGHTS).map(daylight -> Messages.get("pilot.daylight." + daylight.name().toLowerCase(Locale.ROOT)))
                 .toArray(String[]::new));
         lights.addListener(SWT.Selection, event -> target.daylight(LIGHTS[lights.getSelectionIndex()]));
         heading("pilot.eye");

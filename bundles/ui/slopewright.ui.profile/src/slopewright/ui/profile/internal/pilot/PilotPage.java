@@ -53,7 +53,7 @@ public final class PilotPage {
 
         @Override
         public void choose(ApproachAid aid) {
-            document.ifPresent(one -> one.viewState().choose(aid.getId()));
+            document.ifPresent(open -> open.viewState().choose(aid.getId()));
         }
 
         @Override
@@ -70,7 +70,7 @@ public final class PilotPage {
 
         @Override
         public void onSlope() {
-            indicator.ifPresent(one -> look(one.onSlope(Math.max(0, 0 - eye().alongM()))));
+            indicator.ifPresent(sited -> look(sited.onSlope(Math.max(0, 0 - eye().alongM()))));
         }
 
         @Override
@@ -165,7 +165,7 @@ public final class PilotPage {
     public Optional<String> follow(Optional<ProjectDocument> newDocument) {
         document = newDocument;
         indicator = Optional.empty();
-        Optional<ApproachAid> aid = document.flatMap(one -> one.viewState().aid());
+        Optional<ApproachAid> aid = document.flatMap(open -> open.viewState().aid());
         if (aid.isEmpty()) {
             sight = Optional.empty();
             return Optional.empty();
@@ -197,13 +197,14 @@ public final class PilotPage {
     }
 
     private FramePoint eye() {
-        String hostId = indicator.map(one -> one.host().getId()).orElse("");
-        return document.flatMap(one -> one.viewState().viewpoint()).filter(one -> hostId.equals(one.hostId())).map(Viewpoint::eye)
+        String hostId = indicator.map(sited -> sited.host().getId()).orElse("");
+        return document.flatMap(open -> open.viewState().viewpoint()).filter(viewpoint -> hostId.equals(viewpoint.hostId()))
+                .map(Viewpoint::eye)
                 .orElseGet(() -> indicator.orElseThrow().usualEye());
     }
 
     private void place(FramePoint eye) {
-        indicator.ifPresent(one -> document.ifPresent(open -> open.viewState().look(new Viewpoint(one.host().getId(), eye))));
+        indicator.ifPresent(sited -> document.ifPresent(open -> open.viewState().look(new Viewpoint(sited.host().getId(), eye))));
     }
 
     /** Looks at the same indicator from where the eye is now. */
@@ -239,7 +240,7 @@ public final class PilotPage {
     private void togglePlay() {
         playback.play(!playback.isPlaying());
         if (playback.isPlaying()) {
-            indicator.ifPresent(one -> place(playback.eye(one)));
+            indicator.ifPresent(sited -> place(playback.eye(sited)));
         }
         bar.update(playback);
         moving.run();
@@ -247,7 +248,7 @@ public final class PilotPage {
 
     private void seek(double seconds) {
         playback.seek(seconds);
-        indicator.ifPresent(one -> place(playback.eye(one)));
+        indicator.ifPresent(sited -> place(playback.eye(sited)));
         show();
     }
 

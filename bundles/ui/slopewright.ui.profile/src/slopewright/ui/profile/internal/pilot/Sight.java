@@ -48,7 +48,7 @@ public record Sight(Indicator indicator, PilotPicture picture, Observation obser
 
     /** Tells whether anything flashes or pulsates. */
     boolean isTimed() {
-        return seen().stream().anyMatch(one -> rhythm(one).isTimed());
+        return seen().stream().anyMatch(seenUnit -> rhythm(seenUnit).isTimed());
     }
 
     LightCondition condition() {

@@ -64,7 +64,7 @@ final class TracePainter {
     }
 
     private void units(Playback.Sample sample, int x, int width, int top, int height) {
-        List<SeenUnit> seen = sample.observation().seen().stream().filter(one -> one.offsetMin().isEmpty()).toList();
+        List<SeenUnit> seen = sample.observation().seen().stream().filter(seenUnit -> seenUnit.offsetMin().isEmpty()).toList();
         for (int i = 0; i < seen.size(); i++) {
             int y = top + height * i / seen.size();
             gc.setBackground(Tints.of(LightMix.of(seen.get(i))));

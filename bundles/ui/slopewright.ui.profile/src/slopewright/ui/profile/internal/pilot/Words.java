@@ -59,7 +59,7 @@ final class Words {
             lines.add(Messages.get("pilot.words.elevation", angle(sight.observation().elevationDeg()),
                     angle(sight.indicator().siting().slopeDeg())));
         }
-        sight.seen().forEach(one -> lines.add(unit(one)));
+        sight.seen().forEach(seenUnit -> lines.add(unit(seenUnit)));
         beside().ifPresent(lines::add);
         sight.observation().remarks().forEach(remark -> lines.add(MessageTexts.of(remark)));
         rhythm().ifPresent(lines::add);
@@ -119,14 +119,14 @@ final class Words {
     }
 
     private Optional<String> beside() {
-        double widest = sight.seen().stream().mapToDouble(one -> one.unit().offAxisDeg(sight.eye())).reduce(0,
+        double widest = sight.seen().stream().mapToDouble(seenUnit -> seenUnit.unit().offAxisDeg(sight.eye())).reduce(0,
                 (one, other) -> Math.abs(other) > Math.abs(one) ? other : one);
         boolean any = sight.seen().stream().anyMatch(sight::isBeside);
         return any ? Optional.of(Messages.get("pilot.words.beam", angle(Math.abs(widest)))) : Optional.empty();
     }
 
     private Optional<String> rhythm() {
-        Optional<SeenUnit> timed = sight.seen().stream().filter(one -> sight.rhythm(one).isTimed()).findFirst();
+        Optional<SeenUnit> timed = sight.seen().stream().filter(seenUnit -> sight.rhythm(seenUnit).isTimed()).findFirst();
         return timed.map(seen -> {
             LightRhythm rhythm = sight.rhythm(seen);
             String rate = String.format(Locale.ROOT, "%.2f", rhythm.rateHz());
@@ -152,7 +152,8 @@ final class Words {
         long intensity = Math.round(found.intensityCd(sight.condition()).orElseThrow());
         lines.add(Messages.get("pilot.words.range", length(Math.rint(seen)), Messages.get("pilot.daylight." + sight.daylight().name()
                 .toLowerCase(Locale.ROOT)), length(found.visibilityM()), String.valueOf(intensity), found.provenance().key()));
-        found.separation().ifPresent(one -> lines.add(Messages.get("pilot.words.apart", length(Math.rint(one.clearRangeM())))));
+        found.separation()
+                .ifPresent(separation -> lines.add(Messages.get("pilot.words.apart", length(Math.rint(separation.clearRangeM())))));
         return lines;
     }
 }

@@ -42,13 +42,13 @@ record Grip(Kind kind, Optional<BeamEdge> edge, Optional<UnitPlan> unit) {
             return new Grip(Kind.EYE, Optional.empty(), Optional.empty());
         }
         Optional<Section> section = canvas.section();
-        Optional<UnitPlan> unit = section.flatMap(one -> one.siting().units().stream()
+        Optional<UnitPlan> unit = section.flatMap(drawn -> drawn.siting().units().stream()
                 .filter(plan -> distance(view, plan.place(), x, y) <= UNIT_PX)
                 .min(Comparator.comparingDouble(plan -> distance(view, plan.place(), x, y))));
         if (unit.isPresent()) {
             return new Grip(Kind.UNIT, Optional.empty(), unit);
         }
-        Optional<BeamEdge> edge = section.flatMap(one -> one.edges().stream().filter(ray -> distance(view, ray, x, y) <= EDGE_PX)
+        Optional<BeamEdge> edge = section.flatMap(drawn -> drawn.edges().stream().filter(ray -> distance(view, ray, x, y) <= EDGE_PX)
                 .min(Comparator.comparingDouble(ray -> distance(view, ray, x, y))));
         return edge.map(ray -> new Grip(Kind.EDGE, edge, Optional.of(ray.unit())))
                 .orElse(new Grip(Kind.GROUND, Optional.empty(), Optional.empty()));

@@ -201,8 +201,8 @@ public final class ReadoutPanel {
         int y = top;
         for (List<SeenUnit> row : lamps) {
             int x = left + (widest - row.size()) * (size + LAMP_GAP) / 2;
-            for (SeenUnit one : row) {
-                lamp(gc, one.light(), x, y, size);
+            for (SeenUnit seenUnit : row) {
+                lamp(gc, seenUnit.light(), x, y, size);
                 x += size + LAMP_GAP;
             }
             y += size + LAMP_GAP - 1;

@@ -56,8 +56,8 @@ public final class SectionBar {
         groups.addListener(SWT.Selection, event -> group.accept(shownGroups.get(groups.getSelectionIndex())));
         factors = combo("section.exaggeration", FACTOR_WIDTH);
         factors.add(Messages.get("section.exaggeration.fit"));
-        for (double one : FACTORS) {
-            factors.add(Messages.get("section.exaggeration.factor", String.valueOf(Math.round(one))));
+        for (double exaggeration : FACTORS) {
+            factors.add(Messages.get("section.exaggeration.factor", String.valueOf(Math.round(exaggeration))));
         }
         factors.select(0);
         factors.addListener(SWT.Selection, event -> factor.accept(factors.getSelectionIndex() == 0 ? OptionalDouble.empty()

@@ -46,9 +46,10 @@ public record SectionReading(FramePoint eye, Observation observation, OptionalDo
     /** Returns the lamps as the pilot sees them: rows of bars, the far one first, each from left to right. */
     public List<List<SeenUnit>> lamps() {
         Map<Integer, List<SeenUnit>> bars = new LinkedHashMap<>();
-        observation.seen().stream().filter(one -> one.offsetMin().isEmpty())
-                .sorted(Comparator.comparingInt((SeenUnit one) -> -one.unit().bar()).thenComparingDouble(one -> one.unit().place()
-                        .rightM())).forEach(one -> bars.computeIfAbsent(one.unit().bar(), bar -> new ArrayList<>()).add(one));
+        observation.seen().stream().filter(seenUnit -> seenUnit.offsetMin().isEmpty())
+                .sorted(Comparator.comparingInt((SeenUnit seenUnit) -> -seenUnit.unit().bar())
+                        .thenComparingDouble(seenUnit -> seenUnit.unit().place().rightM()))
+                .forEach(seenUnit -> bars.computeIfAbsent(seenUnit.unit().bar(), bar -> new ArrayList<>()).add(seenUnit));
         return List.copyOf(bars.values());
     }
 
@@ -81,20 +82,20 @@ public record SectionReading(FramePoint eye, Observation observation, OptionalDo
 
     /** Returns what the lights show in words, such as {@code 2 white, 2 red}. */
     public String signal() {
-        List<SeenUnit> panels = observation.seen().stream().filter(one -> one.offsetMin().isPresent()).toList();
+        List<SeenUnit> panels = observation.seen().stream().filter(seenUnit -> seenUnit.offsetMin().isPresent()).toList();
         if (!panels.isEmpty()) {
-            double offset = panels.stream().mapToDouble(one -> one.offsetMin().getAsDouble())
+            double offset = panels.stream().mapToDouble(panel -> panel.offsetMin().getAsDouble())
                     .reduce(0, (one, other) -> Math.abs(other) > Math.abs(one) ? other : one);
             return Messages.get(offset >= 0 ? "section.read.panel-above" : "section.read.panel-below",
                     String.valueOf(Math.round(Math.abs(offset) * 10) / 10.0));
         }
-        if (observation.seen().stream().allMatch(one -> Double.isNaN(one.elevationDeg()))) {
+        if (observation.seen().stream().allMatch(seenUnit -> Double.isNaN(seenUnit.elevationDeg()))) {
             return Messages.get("section.read.nothing");
         }
         Map<String, Integer> counts = new LinkedHashMap<>();
-        lamps().stream().flatMap(List::stream).forEach(one -> counts.merge(words(one.light()), 1, Integer::sum));
-        boolean one = counts.size() == 1 && counts.containsValue(1);
-        return one ? counts.keySet().iterator().next()
+        lamps().stream().flatMap(List::stream).forEach(seenUnit -> counts.merge(words(seenUnit.light()), 1, Integer::sum));
+        boolean isSingle = counts.size() == 1 && counts.containsValue(1);
+        return isSingle ? counts.keySet().iterator().next()
                 : String.join(", ", counts.entrySet().stream().map(entry -> entry.getValue() + " " + entry.getKey()).toList());
     }
 
