@@ -23,6 +23,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Circuit#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}</li>
  *   <li>{@link slopewright.model.Circuit#getSwitchOverS <em>Switch Over S</em>}</li>
  *   <li>{@link slopewright.model.Circuit#getStandby <em>Standby</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getAgeLeftPercent <em>Age Left Percent</em>}</li>
+ *   <li>{@link slopewright.model.Circuit#getColdLeftPercent <em>Cold Left Percent</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getCircuit()
@@ -239,5 +241,49 @@ public interface Circuit extends Named {
 	 * @generated
 	 */
 	void setStandby(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Age Left Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Age Left Percent</em>' attribute.
+	 * @see #setAgeLeftPercent(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_AgeLeftPercent()
+	 * @model
+	 * @generated
+	 */
+	Double getAgeLeftPercent();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getAgeLeftPercent <em>Age Left Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Age Left Percent</em>' attribute.
+	 * @see #getAgeLeftPercent()
+	 * @generated
+	 */
+	void setAgeLeftPercent(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Cold Left Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Cold Left Percent</em>' attribute.
+	 * @see #setColdLeftPercent(Double)
+	 * @see slopewright.model.SlopewrightPackage#getCircuit_ColdLeftPercent()
+	 * @model
+	 * @generated
+	 */
+	Double getColdLeftPercent();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Circuit#getColdLeftPercent <em>Cold Left Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Cold Left Percent</em>' attribute.
+	 * @see #getColdLeftPercent()
+	 * @generated
+	 */
+	void setColdLeftPercent(Double value);
 
 } // Circuit

@@ -37,6 +37,18 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.EquipmentType#getModulationPercent <em>Modulation Percent</em>}</li>
  *   <li>{@link slopewright.model.EquipmentType#getDataSource <em>Data Source</em>}</li>
  *   <li>{@link slopewright.model.EquipmentType#getIntensities <em>Intensities</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getPlateZero <em>Plate Zero</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getPlateSense <em>Plate Sense</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getPlateStepDeg <em>Plate Step Deg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getSlopeScaleStepDeg <em>Slope Scale Step Deg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getBubbleAccuracyMinutes <em>Bubble Accuracy Minutes</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getLowerHair <em>Lower Hair</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getUpperHair <em>Upper Hair</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getHandOrder <em>Hand Order</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getRecheckEveryH <em>Recheck Every H</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getStabilisedToDeg <em>Stabilised To Deg</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getPrintedDescents <em>Printed Descents</em>}</li>
+ *   <li>{@link slopewright.model.EquipmentType#getBrightnessLevels <em>Brightness Levels</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getEquipmentType()
@@ -551,5 +563,264 @@ public interface EquipmentType extends Named {
 	 * @generated
 	 */
 	EList<MeasuredIntensity> getIntensities();
+
+	/**
+	 * Returns the value of the '<em><b>Plate Zero</b></em>' attribute.
+	 * The literals are from the enumeration {@link slopewright.model.PlateZero}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Plate Zero</em>' attribute.
+	 * @see slopewright.model.PlateZero
+	 * @see #setPlateZero(PlateZero)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_PlateZero()
+	 * @model
+	 * @generated
+	 */
+	PlateZero getPlateZero();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getPlateZero <em>Plate Zero</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Plate Zero</em>' attribute.
+	 * @see slopewright.model.PlateZero
+	 * @see #getPlateZero()
+	 * @generated
+	 */
+	void setPlateZero(PlateZero value);
+
+	/**
+	 * Returns the value of the '<em><b>Plate Sense</b></em>' attribute.
+	 * The literals are from the enumeration {@link slopewright.model.PlateSense}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Plate Sense</em>' attribute.
+	 * @see slopewright.model.PlateSense
+	 * @see #setPlateSense(PlateSense)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_PlateSense()
+	 * @model
+	 * @generated
+	 */
+	PlateSense getPlateSense();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getPlateSense <em>Plate Sense</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Plate Sense</em>' attribute.
+	 * @see slopewright.model.PlateSense
+	 * @see #getPlateSense()
+	 * @generated
+	 */
+	void setPlateSense(PlateSense value);
+
+	/**
+	 * Returns the value of the '<em><b>Plate Step Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Plate Step Deg</em>' attribute.
+	 * @see #setPlateStepDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_PlateStepDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getPlateStepDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getPlateStepDeg <em>Plate Step Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Plate Step Deg</em>' attribute.
+	 * @see #getPlateStepDeg()
+	 * @generated
+	 */
+	void setPlateStepDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Slope Scale Step Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Slope Scale Step Deg</em>' attribute.
+	 * @see #setSlopeScaleStepDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_SlopeScaleStepDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getSlopeScaleStepDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getSlopeScaleStepDeg <em>Slope Scale Step Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Slope Scale Step Deg</em>' attribute.
+	 * @see #getSlopeScaleStepDeg()
+	 * @generated
+	 */
+	void setSlopeScaleStepDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Bubble Accuracy Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Bubble Accuracy Minutes</em>' attribute.
+	 * @see #setBubbleAccuracyMinutes(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_BubbleAccuracyMinutes()
+	 * @model
+	 * @generated
+	 */
+	Double getBubbleAccuracyMinutes();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getBubbleAccuracyMinutes <em>Bubble Accuracy Minutes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Bubble Accuracy Minutes</em>' attribute.
+	 * @see #getBubbleAccuracyMinutes()
+	 * @generated
+	 */
+	void setBubbleAccuracyMinutes(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Lower Hair</b></em>' attribute.
+	 * The literals are from the enumeration {@link slopewright.model.SightHair}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Lower Hair</em>' attribute.
+	 * @see slopewright.model.SightHair
+	 * @see #setLowerHair(SightHair)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_LowerHair()
+	 * @model
+	 * @generated
+	 */
+	SightHair getLowerHair();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getLowerHair <em>Lower Hair</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lower Hair</em>' attribute.
+	 * @see slopewright.model.SightHair
+	 * @see #getLowerHair()
+	 * @generated
+	 */
+	void setLowerHair(SightHair value);
+
+	/**
+	 * Returns the value of the '<em><b>Upper Hair</b></em>' attribute.
+	 * The literals are from the enumeration {@link slopewright.model.SightHair}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Upper Hair</em>' attribute.
+	 * @see slopewright.model.SightHair
+	 * @see #setUpperHair(SightHair)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_UpperHair()
+	 * @model
+	 * @generated
+	 */
+	SightHair getUpperHair();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getUpperHair <em>Upper Hair</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Upper Hair</em>' attribute.
+	 * @see slopewright.model.SightHair
+	 * @see #getUpperHair()
+	 * @generated
+	 */
+	void setUpperHair(SightHair value);
+
+	/**
+	 * Returns the value of the '<em><b>Hand Order</b></em>' attribute.
+	 * The literals are from the enumeration {@link slopewright.model.HandOrder}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Hand Order</em>' attribute.
+	 * @see slopewright.model.HandOrder
+	 * @see #setHandOrder(HandOrder)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_HandOrder()
+	 * @model
+	 * @generated
+	 */
+	HandOrder getHandOrder();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getHandOrder <em>Hand Order</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Hand Order</em>' attribute.
+	 * @see slopewright.model.HandOrder
+	 * @see #getHandOrder()
+	 * @generated
+	 */
+	void setHandOrder(HandOrder value);
+
+	/**
+	 * Returns the value of the '<em><b>Recheck Every H</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Recheck Every H</em>' attribute.
+	 * @see #setRecheckEveryH(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_RecheckEveryH()
+	 * @model
+	 * @generated
+	 */
+	Double getRecheckEveryH();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getRecheckEveryH <em>Recheck Every H</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Recheck Every H</em>' attribute.
+	 * @see #getRecheckEveryH()
+	 * @generated
+	 */
+	void setRecheckEveryH(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Stabilised To Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Stabilised To Deg</em>' attribute.
+	 * @see #setStabilisedToDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_StabilisedToDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getStabilisedToDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.EquipmentType#getStabilisedToDeg <em>Stabilised To Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Stabilised To Deg</em>' attribute.
+	 * @see #getStabilisedToDeg()
+	 * @generated
+	 */
+	void setStabilisedToDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Printed Descents</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.PrintedDescent}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Printed Descents</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_PrintedDescents()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<PrintedDescent> getPrintedDescents();
+
+	/**
+	 * Returns the value of the '<em><b>Brightness Levels</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.BrightnessLevel}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Brightness Levels</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getEquipmentType_BrightnessLevels()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<BrightnessLevel> getBrightnessLevels();
 
 } // EquipmentType

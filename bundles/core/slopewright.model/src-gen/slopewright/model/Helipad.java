@@ -24,6 +24,9 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Helipad#getEyeAboveSkidsM <em>Eye Above Skids M</em>}</li>
  *   <li>{@link slopewright.model.Helipad#getFloating <em>Floating</em>}</li>
  *   <li>{@link slopewright.model.Helipad#getDirections <em>Directions</em>}</li>
+ *   <li>{@link slopewright.model.Helipad#getDeckPitchDeg <em>Deck Pitch Deg</em>}</li>
+ *   <li>{@link slopewright.model.Helipad#getDeckRollDeg <em>Deck Roll Deg</em>}</li>
+ *   <li>{@link slopewright.model.Helipad#getDeckHeadingDeg <em>Deck Heading Deg</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getHelipad()
@@ -262,5 +265,71 @@ public interface Helipad extends Named {
 	 * @generated
 	 */
 	EList<ApproachDirection> getDirections();
+
+	/**
+	 * Returns the value of the '<em><b>Deck Pitch Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Deck Pitch Deg</em>' attribute.
+	 * @see #setDeckPitchDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getHelipad_DeckPitchDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getDeckPitchDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Helipad#getDeckPitchDeg <em>Deck Pitch Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Deck Pitch Deg</em>' attribute.
+	 * @see #getDeckPitchDeg()
+	 * @generated
+	 */
+	void setDeckPitchDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Deck Roll Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Deck Roll Deg</em>' attribute.
+	 * @see #setDeckRollDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getHelipad_DeckRollDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getDeckRollDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Helipad#getDeckRollDeg <em>Deck Roll Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Deck Roll Deg</em>' attribute.
+	 * @see #getDeckRollDeg()
+	 * @generated
+	 */
+	void setDeckRollDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Deck Heading Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Deck Heading Deg</em>' attribute.
+	 * @see #setDeckHeadingDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getHelipad_DeckHeadingDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getDeckHeadingDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Helipad#getDeckHeadingDeg <em>Deck Heading Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Deck Heading Deg</em>' attribute.
+	 * @see #getDeckHeadingDeg()
+	 * @generated
+	 */
+	void setDeckHeadingDeg(Double value);
 
 } // Helipad

@@ -211,6 +211,24 @@ public interface SlopewrightFactory extends EFactory {
 	MeasuredIntensity createMeasuredIntensity();
 
 	/**
+	 * Returns a new object of class '<em>Printed Descent</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Printed Descent</em>'.
+	 * @generated
+	 */
+	PrintedDescent createPrintedDescent();
+
+	/**
+	 * Returns a new object of class '<em>Brightness Level</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Brightness Level</em>'.
+	 * @generated
+	 */
+	BrightnessLevel createBrightnessLevel();
+
+	/**
 	 * Returns a new object of class '<em>Circuit</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -2082,13 +2082,40 @@ public interface SlopewrightPackage extends EPackage {
 	int HELIPAD__DIRECTIONS = NAMED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Deck Pitch Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HELIPAD__DECK_PITCH_DEG = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Deck Roll Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HELIPAD__DECK_ROLL_DEG = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Deck Heading Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HELIPAD__DECK_HEADING_DEG = NAMED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Helipad</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int HELIPAD_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+	int HELIPAD_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The number of operations of the '<em>Helipad</em>' class.
@@ -2943,13 +2970,121 @@ public interface SlopewrightPackage extends EPackage {
 	int EQUIPMENT_TYPE__INTENSITIES = NAMED_FEATURE_COUNT + 23;
 
 	/**
+	 * The feature id for the '<em><b>Plate Zero</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__PLATE_ZERO = NAMED_FEATURE_COUNT + 24;
+
+	/**
+	 * The feature id for the '<em><b>Plate Sense</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__PLATE_SENSE = NAMED_FEATURE_COUNT + 25;
+
+	/**
+	 * The feature id for the '<em><b>Plate Step Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__PLATE_STEP_DEG = NAMED_FEATURE_COUNT + 26;
+
+	/**
+	 * The feature id for the '<em><b>Slope Scale Step Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG = NAMED_FEATURE_COUNT + 27;
+
+	/**
+	 * The feature id for the '<em><b>Bubble Accuracy Minutes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES = NAMED_FEATURE_COUNT + 28;
+
+	/**
+	 * The feature id for the '<em><b>Lower Hair</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__LOWER_HAIR = NAMED_FEATURE_COUNT + 29;
+
+	/**
+	 * The feature id for the '<em><b>Upper Hair</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__UPPER_HAIR = NAMED_FEATURE_COUNT + 30;
+
+	/**
+	 * The feature id for the '<em><b>Hand Order</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__HAND_ORDER = NAMED_FEATURE_COUNT + 31;
+
+	/**
+	 * The feature id for the '<em><b>Recheck Every H</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__RECHECK_EVERY_H = NAMED_FEATURE_COUNT + 32;
+
+	/**
+	 * The feature id for the '<em><b>Stabilised To Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__STABILISED_TO_DEG = NAMED_FEATURE_COUNT + 33;
+
+	/**
+	 * The feature id for the '<em><b>Printed Descents</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__PRINTED_DESCENTS = NAMED_FEATURE_COUNT + 34;
+
+	/**
+	 * The feature id for the '<em><b>Brightness Levels</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int EQUIPMENT_TYPE__BRIGHTNESS_LEVELS = NAMED_FEATURE_COUNT + 35;
+
+	/**
 	 * The number of structural features of the '<em>Equipment Type</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int EQUIPMENT_TYPE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 24;
+	int EQUIPMENT_TYPE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 36;
 
 	/**
 	 * The number of operations of the '<em>Equipment Type</em>' class.
@@ -3034,6 +3169,116 @@ public interface SlopewrightPackage extends EPackage {
 	int MEASURED_INTENSITY_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link slopewright.model.impl.PrintedDescentImpl <em>Printed Descent</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.impl.PrintedDescentImpl
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getPrintedDescent()
+	 * @generated
+	 */
+	int PRINTED_DESCENT = 24;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTED_DESCENT__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Speed Kt</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTED_DESCENT__SPEED_KT = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Descent Ftmin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTED_DESCENT__DESCENT_FTMIN = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Slope Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTED_DESCENT__SLOPE_DEG = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Printed Descent</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTED_DESCENT_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of operations of the '<em>Printed Descent</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTED_DESCENT_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link slopewright.model.impl.BrightnessLevelImpl <em>Brightness Level</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.impl.BrightnessLevelImpl
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getBrightnessLevel()
+	 * @generated
+	 */
+	int BRIGHTNESS_LEVEL = 25;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIGHTNESS_LEVEL__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Power Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIGHTNESS_LEVEL__POWER_PERCENT = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Brightness Level</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIGHTNESS_LEVEL_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of operations of the '<em>Brightness Level</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BRIGHTNESS_LEVEL_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link slopewright.model.impl.CircuitImpl <em>Circuit</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3041,7 +3286,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getCircuit()
 	 * @generated
 	 */
-	int CIRCUIT = 24;
+	int CIRCUIT = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3161,13 +3406,31 @@ public interface SlopewrightPackage extends EPackage {
 	int CIRCUIT__STANDBY = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Age Left Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CIRCUIT__AGE_LEFT_PERCENT = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Cold Left Percent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int CIRCUIT__COLD_LEFT_PERCENT = NAMED_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Circuit</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int CIRCUIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int CIRCUIT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 12;
 
 	/**
 	 * The number of operations of the '<em>Circuit</em>' class.
@@ -3186,7 +3449,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getApproachAid()
 	 * @generated
 	 */
-	int APPROACH_AID = 25;
+	int APPROACH_AID = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3457,7 +3720,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightUnit()
 	 * @generated
 	 */
-	int LIGHT_UNIT = 26;
+	int LIGHT_UNIT = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3602,7 +3865,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getMeasuredUnit()
 	 * @generated
 	 */
-	int MEASURED_UNIT = 27;
+	int MEASURED_UNIT = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3702,7 +3965,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getInspection()
 	 * @generated
 	 */
-	int INSPECTION = 28;
+	int INSPECTION = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3829,7 +4092,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getBackgroundImage()
 	 * @generated
 	 */
-	int BACKGROUND_IMAGE = 29;
+	int BACKGROUND_IMAGE = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3992,7 +4255,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getTransition()
 	 * @generated
 	 */
-	int TRANSITION = 30;
+	int TRANSITION = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4083,7 +4346,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getApproachType()
 	 * @generated
 	 */
-	int APPROACH_TYPE = 31;
+	int APPROACH_TYPE = 33;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.GlidePathKind <em>Glide Path Kind</em>}' enum.
@@ -4093,7 +4356,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getGlidePathKind()
 	 * @generated
 	 */
-	int GLIDE_PATH_KIND = 32;
+	int GLIDE_PATH_KIND = 34;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.EdgeKind <em>Edge Kind</em>}' enum.
@@ -4103,7 +4366,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getEdgeKind()
 	 * @generated
 	 */
-	int EDGE_KIND = 33;
+	int EDGE_KIND = 35;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ObstacleKind <em>Obstacle Kind</em>}' enum.
@@ -4113,7 +4376,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getObstacleKind()
 	 * @generated
 	 */
-	int OBSTACLE_KIND = 34;
+	int OBSTACLE_KIND = 36;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.AidSide <em>Aid Side</em>}' enum.
@@ -4123,7 +4386,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getAidSide()
 	 * @generated
 	 */
-	int AID_SIDE = 35;
+	int AID_SIDE = 37;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.SettingsForm <em>Settings Form</em>}' enum.
@@ -4133,7 +4396,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getSettingsForm()
 	 * @generated
 	 */
-	int SETTINGS_FORM = 36;
+	int SETTINGS_FORM = 38;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ClearanceChoice <em>Clearance Choice</em>}' enum.
@@ -4143,7 +4406,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getClearanceChoice()
 	 * @generated
 	 */
-	int CLEARANCE_CHOICE = 37;
+	int CLEARANCE_CHOICE = 39;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightColour <em>Light Colour</em>}' enum.
@@ -4153,7 +4416,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightColour()
 	 * @generated
 	 */
-	int LIGHT_COLOUR = 38;
+	int LIGHT_COLOUR = 40;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightState <em>Light State</em>}' enum.
@@ -4163,7 +4426,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightState()
 	 * @generated
 	 */
-	int LIGHT_STATE = 39;
+	int LIGHT_STATE = 41;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.Stage <em>Stage</em>}' enum.
@@ -4173,7 +4436,47 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 40;
+	int STAGE = 42;
+
+	/**
+	 * The meta object id for the '{@link slopewright.model.PlateZero <em>Plate Zero</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.PlateZero
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateZero()
+	 * @generated
+	 */
+	int PLATE_ZERO = 43;
+
+	/**
+	 * The meta object id for the '{@link slopewright.model.PlateSense <em>Plate Sense</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.PlateSense
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateSense()
+	 * @generated
+	 */
+	int PLATE_SENSE = 44;
+
+	/**
+	 * The meta object id for the '{@link slopewright.model.SightHair <em>Sight Hair</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.SightHair
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getSightHair()
+	 * @generated
+	 */
+	int SIGHT_HAIR = 45;
+
+	/**
+	 * The meta object id for the '{@link slopewright.model.HandOrder <em>Hand Order</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.HandOrder
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getHandOrder()
+	 * @generated
+	 */
+	int HAND_ORDER = 46;
 
 
 	/**
@@ -5799,6 +6102,39 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getHelipad_Directions();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Helipad#getDeckPitchDeg <em>Deck Pitch Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Deck Pitch Deg</em>'.
+	 * @see slopewright.model.Helipad#getDeckPitchDeg()
+	 * @see #getHelipad()
+	 * @generated
+	 */
+	EAttribute getHelipad_DeckPitchDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Helipad#getDeckRollDeg <em>Deck Roll Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Deck Roll Deg</em>'.
+	 * @see slopewright.model.Helipad#getDeckRollDeg()
+	 * @see #getHelipad()
+	 * @generated
+	 */
+	EAttribute getHelipad_DeckRollDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Helipad#getDeckHeadingDeg <em>Deck Heading Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Deck Heading Deg</em>'.
+	 * @see slopewright.model.Helipad#getDeckHeadingDeg()
+	 * @see #getHelipad()
+	 * @generated
+	 */
+	EAttribute getHelipad_DeckHeadingDeg();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ApproachDirection <em>Approach Direction</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6464,6 +6800,138 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getEquipmentType_Intensities();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getPlateZero <em>Plate Zero</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Plate Zero</em>'.
+	 * @see slopewright.model.EquipmentType#getPlateZero()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_PlateZero();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getPlateSense <em>Plate Sense</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Plate Sense</em>'.
+	 * @see slopewright.model.EquipmentType#getPlateSense()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_PlateSense();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getPlateStepDeg <em>Plate Step Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Plate Step Deg</em>'.
+	 * @see slopewright.model.EquipmentType#getPlateStepDeg()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_PlateStepDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getSlopeScaleStepDeg <em>Slope Scale Step Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Slope Scale Step Deg</em>'.
+	 * @see slopewright.model.EquipmentType#getSlopeScaleStepDeg()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_SlopeScaleStepDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getBubbleAccuracyMinutes <em>Bubble Accuracy Minutes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bubble Accuracy Minutes</em>'.
+	 * @see slopewright.model.EquipmentType#getBubbleAccuracyMinutes()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_BubbleAccuracyMinutes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getLowerHair <em>Lower Hair</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lower Hair</em>'.
+	 * @see slopewright.model.EquipmentType#getLowerHair()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_LowerHair();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getUpperHair <em>Upper Hair</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Upper Hair</em>'.
+	 * @see slopewright.model.EquipmentType#getUpperHair()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_UpperHair();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getHandOrder <em>Hand Order</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hand Order</em>'.
+	 * @see slopewright.model.EquipmentType#getHandOrder()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_HandOrder();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getRecheckEveryH <em>Recheck Every H</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Recheck Every H</em>'.
+	 * @see slopewright.model.EquipmentType#getRecheckEveryH()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_RecheckEveryH();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.EquipmentType#getStabilisedToDeg <em>Stabilised To Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stabilised To Deg</em>'.
+	 * @see slopewright.model.EquipmentType#getStabilisedToDeg()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EAttribute getEquipmentType_StabilisedToDeg();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link slopewright.model.EquipmentType#getPrintedDescents <em>Printed Descents</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Printed Descents</em>'.
+	 * @see slopewright.model.EquipmentType#getPrintedDescents()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EReference getEquipmentType_PrintedDescents();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link slopewright.model.EquipmentType#getBrightnessLevels <em>Brightness Levels</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Brightness Levels</em>'.
+	 * @see slopewright.model.EquipmentType#getBrightnessLevels()
+	 * @see #getEquipmentType()
+	 * @generated
+	 */
+	EReference getEquipmentType_BrightnessLevels();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.MeasuredIntensity <em>Measured Intensity</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6516,6 +6984,70 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMeasuredIntensity_IntensityCd();
+
+	/**
+	 * Returns the meta object for class '{@link slopewright.model.PrintedDescent <em>Printed Descent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Printed Descent</em>'.
+	 * @see slopewright.model.PrintedDescent
+	 * @generated
+	 */
+	EClass getPrintedDescent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.PrintedDescent#getSpeedKt <em>Speed Kt</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Speed Kt</em>'.
+	 * @see slopewright.model.PrintedDescent#getSpeedKt()
+	 * @see #getPrintedDescent()
+	 * @generated
+	 */
+	EAttribute getPrintedDescent_SpeedKt();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.PrintedDescent#getDescentFtmin <em>Descent Ftmin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Descent Ftmin</em>'.
+	 * @see slopewright.model.PrintedDescent#getDescentFtmin()
+	 * @see #getPrintedDescent()
+	 * @generated
+	 */
+	EAttribute getPrintedDescent_DescentFtmin();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.PrintedDescent#getSlopeDeg <em>Slope Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Slope Deg</em>'.
+	 * @see slopewright.model.PrintedDescent#getSlopeDeg()
+	 * @see #getPrintedDescent()
+	 * @generated
+	 */
+	EAttribute getPrintedDescent_SlopeDeg();
+
+	/**
+	 * Returns the meta object for class '{@link slopewright.model.BrightnessLevel <em>Brightness Level</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Brightness Level</em>'.
+	 * @see slopewright.model.BrightnessLevel
+	 * @generated
+	 */
+	EClass getBrightnessLevel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.BrightnessLevel#getPowerPercent <em>Power Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Power Percent</em>'.
+	 * @see slopewright.model.BrightnessLevel#getPowerPercent()
+	 * @see #getBrightnessLevel()
+	 * @generated
+	 */
+	EAttribute getBrightnessLevel_PowerPercent();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.Circuit <em>Circuit</em>}'.
@@ -6636,6 +7168,28 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getCircuit_Standby();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Circuit#getAgeLeftPercent <em>Age Left Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Age Left Percent</em>'.
+	 * @see slopewright.model.Circuit#getAgeLeftPercent()
+	 * @see #getCircuit()
+	 * @generated
+	 */
+	EAttribute getCircuit_AgeLeftPercent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Circuit#getColdLeftPercent <em>Cold Left Percent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cold Left Percent</em>'.
+	 * @see slopewright.model.Circuit#getColdLeftPercent()
+	 * @see #getCircuit()
+	 * @generated
+	 */
+	EAttribute getCircuit_ColdLeftPercent();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.ApproachAid <em>Approach Aid</em>}'.
@@ -7555,6 +8109,46 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EEnum getStage();
+
+	/**
+	 * Returns the meta object for enum '{@link slopewright.model.PlateZero <em>Plate Zero</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Plate Zero</em>'.
+	 * @see slopewright.model.PlateZero
+	 * @generated
+	 */
+	EEnum getPlateZero();
+
+	/**
+	 * Returns the meta object for enum '{@link slopewright.model.PlateSense <em>Plate Sense</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Plate Sense</em>'.
+	 * @see slopewright.model.PlateSense
+	 * @generated
+	 */
+	EEnum getPlateSense();
+
+	/**
+	 * Returns the meta object for enum '{@link slopewright.model.SightHair <em>Sight Hair</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Sight Hair</em>'.
+	 * @see slopewright.model.SightHair
+	 * @generated
+	 */
+	EEnum getSightHair();
+
+	/**
+	 * Returns the meta object for enum '{@link slopewright.model.HandOrder <em>Hand Order</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Hand Order</em>'.
+	 * @see slopewright.model.HandOrder
+	 * @generated
+	 */
+	EEnum getHandOrder();
 
 	/**
 	 * Returns the factory that creates the instances of the model.
@@ -8806,6 +9400,30 @@ public interface SlopewrightPackage extends EPackage {
 		EReference HELIPAD__DIRECTIONS = eINSTANCE.getHelipad_Directions();
 
 		/**
+		 * The meta object literal for the '<em><b>Deck Pitch Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute HELIPAD__DECK_PITCH_DEG = eINSTANCE.getHelipad_DeckPitchDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Deck Roll Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute HELIPAD__DECK_ROLL_DEG = eINSTANCE.getHelipad_DeckRollDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Deck Heading Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute HELIPAD__DECK_HEADING_DEG = eINSTANCE.getHelipad_DeckHeadingDeg();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ApproachDirectionImpl <em>Approach Direction</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -9306,6 +9924,102 @@ public interface SlopewrightPackage extends EPackage {
 		EReference EQUIPMENT_TYPE__INTENSITIES = eINSTANCE.getEquipmentType_Intensities();
 
 		/**
+		 * The meta object literal for the '<em><b>Plate Zero</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__PLATE_ZERO = eINSTANCE.getEquipmentType_PlateZero();
+
+		/**
+		 * The meta object literal for the '<em><b>Plate Sense</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__PLATE_SENSE = eINSTANCE.getEquipmentType_PlateSense();
+
+		/**
+		 * The meta object literal for the '<em><b>Plate Step Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__PLATE_STEP_DEG = eINSTANCE.getEquipmentType_PlateStepDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Slope Scale Step Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG = eINSTANCE.getEquipmentType_SlopeScaleStepDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Bubble Accuracy Minutes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES = eINSTANCE.getEquipmentType_BubbleAccuracyMinutes();
+
+		/**
+		 * The meta object literal for the '<em><b>Lower Hair</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__LOWER_HAIR = eINSTANCE.getEquipmentType_LowerHair();
+
+		/**
+		 * The meta object literal for the '<em><b>Upper Hair</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__UPPER_HAIR = eINSTANCE.getEquipmentType_UpperHair();
+
+		/**
+		 * The meta object literal for the '<em><b>Hand Order</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__HAND_ORDER = eINSTANCE.getEquipmentType_HandOrder();
+
+		/**
+		 * The meta object literal for the '<em><b>Recheck Every H</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__RECHECK_EVERY_H = eINSTANCE.getEquipmentType_RecheckEveryH();
+
+		/**
+		 * The meta object literal for the '<em><b>Stabilised To Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute EQUIPMENT_TYPE__STABILISED_TO_DEG = eINSTANCE.getEquipmentType_StabilisedToDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Printed Descents</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference EQUIPMENT_TYPE__PRINTED_DESCENTS = eINSTANCE.getEquipmentType_PrintedDescents();
+
+		/**
+		 * The meta object literal for the '<em><b>Brightness Levels</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference EQUIPMENT_TYPE__BRIGHTNESS_LEVELS = eINSTANCE.getEquipmentType_BrightnessLevels();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.MeasuredIntensityImpl <em>Measured Intensity</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -9346,6 +10060,58 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MEASURED_INTENSITY__INTENSITY_CD = eINSTANCE.getMeasuredIntensity_IntensityCd();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.impl.PrintedDescentImpl <em>Printed Descent</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.impl.PrintedDescentImpl
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getPrintedDescent()
+		 * @generated
+		 */
+		EClass PRINTED_DESCENT = eINSTANCE.getPrintedDescent();
+
+		/**
+		 * The meta object literal for the '<em><b>Speed Kt</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTED_DESCENT__SPEED_KT = eINSTANCE.getPrintedDescent_SpeedKt();
+
+		/**
+		 * The meta object literal for the '<em><b>Descent Ftmin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTED_DESCENT__DESCENT_FTMIN = eINSTANCE.getPrintedDescent_DescentFtmin();
+
+		/**
+		 * The meta object literal for the '<em><b>Slope Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTED_DESCENT__SLOPE_DEG = eINSTANCE.getPrintedDescent_SlopeDeg();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.impl.BrightnessLevelImpl <em>Brightness Level</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.impl.BrightnessLevelImpl
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getBrightnessLevel()
+		 * @generated
+		 */
+		EClass BRIGHTNESS_LEVEL = eINSTANCE.getBrightnessLevel();
+
+		/**
+		 * The meta object literal for the '<em><b>Power Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BRIGHTNESS_LEVEL__POWER_PERCENT = eINSTANCE.getBrightnessLevel_PowerPercent();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.CircuitImpl <em>Circuit</em>}' class.
@@ -9436,6 +10202,22 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute CIRCUIT__STANDBY = eINSTANCE.getCircuit_Standby();
+
+		/**
+		 * The meta object literal for the '<em><b>Age Left Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CIRCUIT__AGE_LEFT_PERCENT = eINSTANCE.getCircuit_AgeLeftPercent();
+
+		/**
+		 * The meta object literal for the '<em><b>Cold Left Percent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute CIRCUIT__COLD_LEFT_PERCENT = eINSTANCE.getCircuit_ColdLeftPercent();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ApproachAidImpl <em>Approach Aid</em>}' class.
@@ -10148,6 +10930,46 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum STAGE = eINSTANCE.getStage();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.PlateZero <em>Plate Zero</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.PlateZero
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateZero()
+		 * @generated
+		 */
+		EEnum PLATE_ZERO = eINSTANCE.getPlateZero();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.PlateSense <em>Plate Sense</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.PlateSense
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateSense()
+		 * @generated
+		 */
+		EEnum PLATE_SENSE = eINSTANCE.getPlateSense();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.SightHair <em>Sight Hair</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.SightHair
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getSightHair()
+		 * @generated
+		 */
+		EEnum SIGHT_HAIR = eINSTANCE.getSightHair();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.HandOrder <em>Hand Order</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.HandOrder
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getHandOrder()
+		 * @generated
+		 */
+		EEnum HAND_ORDER = eINSTANCE.getHandOrder();
 
 	}
 

@@ -3,11 +3,16 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 import slopewright.model.EquipmentType;
+import slopewright.model.HandOrder;
 import slopewright.model.LightColour;
 import slopewright.model.LightState;
+import slopewright.model.PlateSense;
+import slopewright.model.PlateZero;
+import slopewright.model.SightHair;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.Transition;
 
@@ -43,6 +48,7 @@ final class EquipmentCases {
         cases.add(RuleCase.of("EQUIP-12", Result.NOT_APPLICABLE, "a rule set that prints none", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("EQUIP-13", Result.PASS, "a sheet", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("EQUIP-13", Result.NOT_EVALUATED, "no sheet", Bases::row, sample -> sample.equipment().setDataSource(" ")));
+        controls(cases);
         brightness(cases);
         beam(cases);
         lamps(cases);
@@ -83,6 +89,20 @@ final class EquipmentCases {
             sample.equipment().getSectors().get(0).setOffsetDeg(null);
         }));
         cases.add(RuleCase.of("EQUIP-02", Result.NOT_APPLICABLE, "sectors by make", Bases::padTriColour, Sample::unchanged));
+    }
+
+    private static void controls(List<RuleCase> cases) {
+        cases.add(RuleCase.of("EQUIP-14", Result.PASS, "all described", Bases::padTriColour, Sample::unchanged));
+        cases.add(RuleCase.of("EQUIP-14", Result.NOT_APPLICABLE, "a fixed row", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("EQUIP-14", Result.NOT_EVALUATED, "no equipment", Bases::padTriColour,
+                sample -> sample.aid().setEquipment(null)));
+        List<Consumer<EquipmentType>> gaps = List.of(type -> type.setPlateZero(PlateZero.NOT_STATED),
+                type -> type.setPlateSense(PlateSense.NOT_STATED), type -> type.setPlateStepDeg(null),
+                type -> type.setSlopeScaleStepDeg(null), type -> type.setBubbleAccuracyMinutes(null),
+                type -> type.setLowerHair(SightHair.NOT_STATED), type -> type.setUpperHair(SightHair.NOT_STATED),
+                type -> type.setHandOrder(HandOrder.NOT_STATED));
+        gaps.forEach(gap -> cases.add(RuleCase.of("EQUIP-14", Result.NOT_EVALUATED, "gap " + gaps.indexOf(gap), Bases::padTriColour,
+                sample -> gap.accept(sample.equipment()))));
     }
 
     private static Transition dark() {

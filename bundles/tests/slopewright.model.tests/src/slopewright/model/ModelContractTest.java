@@ -70,7 +70,7 @@ class ModelContractTest {
             if ("EDoubleObject".equals(attribute.getEAttributeType().getName()) && type != SlopewrightPackage.Literals.VALUE_OVERRIDE
                     && type != SlopewrightPackage.Literals.VALUE_CONFIRMATION) {
                 assertTrue(attribute.getName()
-                        .matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px|Hz|S|ChromaticityY)"),
+                        .matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px|Hz|S|H|ChromaticityY)"),
                         attribute.getName());
             }
         }

@@ -36,6 +36,8 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.CircuitImpl#getCableResistanceOhmPerKm <em>Cable Resistance Ohm Per Km</em>}</li>
  *   <li>{@link slopewright.model.impl.CircuitImpl#getSwitchOverS <em>Switch Over S</em>}</li>
  *   <li>{@link slopewright.model.impl.CircuitImpl#getStandby <em>Standby</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getAgeLeftPercent <em>Age Left Percent</em>}</li>
+ *   <li>{@link slopewright.model.impl.CircuitImpl#getColdLeftPercent <em>Cold Left Percent</em>}</li>
  * </ul>
  *
  * @generated
@@ -230,6 +232,46 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 	 * @ordered
 	 */
 	protected Boolean standby = STANDBY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getAgeLeftPercent() <em>Age Left Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAgeLeftPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double AGE_LEFT_PERCENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAgeLeftPercent() <em>Age Left Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAgeLeftPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double ageLeftPercent = AGE_LEFT_PERCENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getColdLeftPercent() <em>Cold Left Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getColdLeftPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double COLD_LEFT_PERCENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getColdLeftPercent() <em>Cold Left Percent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getColdLeftPercent()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double coldLeftPercent = COLD_LEFT_PERCENT_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -476,6 +518,52 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 	 * @generated
 	 */
 	@Override
+	public Double getAgeLeftPercent() {
+		return ageLeftPercent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAgeLeftPercent(Double newAgeLeftPercent) {
+		Double oldAgeLeftPercent = ageLeftPercent;
+		ageLeftPercent = newAgeLeftPercent;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__AGE_LEFT_PERCENT, oldAgeLeftPercent, ageLeftPercent));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getColdLeftPercent() {
+		return coldLeftPercent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setColdLeftPercent(Double newColdLeftPercent) {
+		Double oldColdLeftPercent = coldLeftPercent;
+		coldLeftPercent = newColdLeftPercent;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.CIRCUIT__COLD_LEFT_PERCENT, oldColdLeftPercent, coldLeftPercent));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.CIRCUIT__SUPPLY:
@@ -498,6 +586,10 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 				return getSwitchOverS();
 			case SlopewrightPackage.CIRCUIT__STANDBY:
 				return getStandby();
+			case SlopewrightPackage.CIRCUIT__AGE_LEFT_PERCENT:
+				return getAgeLeftPercent();
+			case SlopewrightPackage.CIRCUIT__COLD_LEFT_PERCENT:
+				return getColdLeftPercent();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -542,6 +634,12 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 			case SlopewrightPackage.CIRCUIT__STANDBY:
 				setStandby((Boolean)newValue);
 				return;
+			case SlopewrightPackage.CIRCUIT__AGE_LEFT_PERCENT:
+				setAgeLeftPercent((Double)newValue);
+				return;
+			case SlopewrightPackage.CIRCUIT__COLD_LEFT_PERCENT:
+				setColdLeftPercent((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -584,6 +682,12 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 			case SlopewrightPackage.CIRCUIT__STANDBY:
 				setStandby(STANDBY_EDEFAULT);
 				return;
+			case SlopewrightPackage.CIRCUIT__AGE_LEFT_PERCENT:
+				setAgeLeftPercent(AGE_LEFT_PERCENT_EDEFAULT);
+				return;
+			case SlopewrightPackage.CIRCUIT__COLD_LEFT_PERCENT:
+				setColdLeftPercent(COLD_LEFT_PERCENT_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -616,6 +720,10 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 				return SWITCH_OVER_S_EDEFAULT == null ? switchOverS != null : !SWITCH_OVER_S_EDEFAULT.equals(switchOverS);
 			case SlopewrightPackage.CIRCUIT__STANDBY:
 				return STANDBY_EDEFAULT == null ? standby != null : !STANDBY_EDEFAULT.equals(standby);
+			case SlopewrightPackage.CIRCUIT__AGE_LEFT_PERCENT:
+				return AGE_LEFT_PERCENT_EDEFAULT == null ? ageLeftPercent != null : !AGE_LEFT_PERCENT_EDEFAULT.equals(ageLeftPercent);
+			case SlopewrightPackage.CIRCUIT__COLD_LEFT_PERCENT:
+				return COLD_LEFT_PERCENT_EDEFAULT == null ? coldLeftPercent != null : !COLD_LEFT_PERCENT_EDEFAULT.equals(coldLeftPercent);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -648,6 +756,10 @@ public class CircuitImpl extends NamedImpl implements Circuit {
 		result.append(switchOverS);
 		result.append(", standby: ");
 		result.append(standby);
+		result.append(", ageLeftPercent: ");
+		result.append(ageLeftPercent);
+		result.append(", coldLeftPercent: ");
+		result.append(coldLeftPercent);
 		result.append(')');
 		return result.toString();
 	}

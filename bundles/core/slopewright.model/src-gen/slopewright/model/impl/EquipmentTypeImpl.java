@@ -17,8 +17,14 @@ import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
+import slopewright.model.BrightnessLevel;
 import slopewright.model.EquipmentType;
+import slopewright.model.HandOrder;
 import slopewright.model.MeasuredIntensity;
+import slopewright.model.PlateSense;
+import slopewright.model.PlateZero;
+import slopewright.model.PrintedDescent;
+import slopewright.model.SightHair;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.Transition;
 
@@ -54,6 +60,18 @@ import slopewright.model.Transition;
  *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getModulationPercent <em>Modulation Percent</em>}</li>
  *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getDataSource <em>Data Source</em>}</li>
  *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getIntensities <em>Intensities</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getPlateZero <em>Plate Zero</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getPlateSense <em>Plate Sense</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getPlateStepDeg <em>Plate Step Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getSlopeScaleStepDeg <em>Slope Scale Step Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getBubbleAccuracyMinutes <em>Bubble Accuracy Minutes</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getLowerHair <em>Lower Hair</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getUpperHair <em>Upper Hair</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getHandOrder <em>Hand Order</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getRecheckEveryH <em>Recheck Every H</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getStabilisedToDeg <em>Stabilised To Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getPrintedDescents <em>Printed Descents</em>}</li>
+ *   <li>{@link slopewright.model.impl.EquipmentTypeImpl#getBrightnessLevels <em>Brightness Levels</em>}</li>
  * </ul>
  *
  * @generated
@@ -518,6 +536,226 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 	 * @ordered
 	 */
 	protected EList<MeasuredIntensity> intensities;
+
+	/**
+	 * The default value of the '{@link #getPlateZero() <em>Plate Zero</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlateZero()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final PlateZero PLATE_ZERO_EDEFAULT = PlateZero.NOT_STATED;
+
+	/**
+	 * The cached value of the '{@link #getPlateZero() <em>Plate Zero</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlateZero()
+	 * @generated
+	 * @ordered
+	 */
+	protected PlateZero plateZero = PLATE_ZERO_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPlateSense() <em>Plate Sense</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlateSense()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final PlateSense PLATE_SENSE_EDEFAULT = PlateSense.NOT_STATED;
+
+	/**
+	 * The cached value of the '{@link #getPlateSense() <em>Plate Sense</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlateSense()
+	 * @generated
+	 * @ordered
+	 */
+	protected PlateSense plateSense = PLATE_SENSE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPlateStepDeg() <em>Plate Step Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlateStepDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double PLATE_STEP_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPlateStepDeg() <em>Plate Step Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPlateStepDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double plateStepDeg = PLATE_STEP_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSlopeScaleStepDeg() <em>Slope Scale Step Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSlopeScaleStepDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double SLOPE_SCALE_STEP_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSlopeScaleStepDeg() <em>Slope Scale Step Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSlopeScaleStepDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double slopeScaleStepDeg = SLOPE_SCALE_STEP_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getBubbleAccuracyMinutes() <em>Bubble Accuracy Minutes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBubbleAccuracyMinutes()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double BUBBLE_ACCURACY_MINUTES_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getBubbleAccuracyMinutes() <em>Bubble Accuracy Minutes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBubbleAccuracyMinutes()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double bubbleAccuracyMinutes = BUBBLE_ACCURACY_MINUTES_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLowerHair() <em>Lower Hair</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLowerHair()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final SightHair LOWER_HAIR_EDEFAULT = SightHair.NOT_STATED;
+
+	/**
+	 * The cached value of the '{@link #getLowerHair() <em>Lower Hair</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLowerHair()
+	 * @generated
+	 * @ordered
+	 */
+	protected SightHair lowerHair = LOWER_HAIR_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getUpperHair() <em>Upper Hair</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUpperHair()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final SightHair UPPER_HAIR_EDEFAULT = SightHair.NOT_STATED;
+
+	/**
+	 * The cached value of the '{@link #getUpperHair() <em>Upper Hair</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUpperHair()
+	 * @generated
+	 * @ordered
+	 */
+	protected SightHair upperHair = UPPER_HAIR_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getHandOrder() <em>Hand Order</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getHandOrder()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final HandOrder HAND_ORDER_EDEFAULT = HandOrder.NOT_STATED;
+
+	/**
+	 * The cached value of the '{@link #getHandOrder() <em>Hand Order</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getHandOrder()
+	 * @generated
+	 * @ordered
+	 */
+	protected HandOrder handOrder = HAND_ORDER_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRecheckEveryH() <em>Recheck Every H</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRecheckEveryH()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double RECHECK_EVERY_H_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRecheckEveryH() <em>Recheck Every H</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRecheckEveryH()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double recheckEveryH = RECHECK_EVERY_H_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getStabilisedToDeg() <em>Stabilised To Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStabilisedToDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double STABILISED_TO_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getStabilisedToDeg() <em>Stabilised To Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getStabilisedToDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double stabilisedToDeg = STABILISED_TO_DEG_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getPrintedDescents() <em>Printed Descents</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPrintedDescents()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<PrintedDescent> printedDescents;
+
+	/**
+	 * The cached value of the '{@link #getBrightnessLevels() <em>Brightness Levels</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBrightnessLevels()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<BrightnessLevel> brightnessLevels;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1076,12 +1314,272 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 	 * @generated
 	 */
 	@Override
+	public PlateZero getPlateZero() {
+		return plateZero;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPlateZero(PlateZero newPlateZero) {
+		PlateZero oldPlateZero = plateZero;
+		plateZero = newPlateZero == null ? PLATE_ZERO_EDEFAULT : newPlateZero;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__PLATE_ZERO, oldPlateZero, plateZero));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PlateSense getPlateSense() {
+		return plateSense;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPlateSense(PlateSense newPlateSense) {
+		PlateSense oldPlateSense = plateSense;
+		plateSense = newPlateSense == null ? PLATE_SENSE_EDEFAULT : newPlateSense;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__PLATE_SENSE, oldPlateSense, plateSense));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getPlateStepDeg() {
+		return plateStepDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPlateStepDeg(Double newPlateStepDeg) {
+		Double oldPlateStepDeg = plateStepDeg;
+		plateStepDeg = newPlateStepDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__PLATE_STEP_DEG, oldPlateStepDeg, plateStepDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getSlopeScaleStepDeg() {
+		return slopeScaleStepDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSlopeScaleStepDeg(Double newSlopeScaleStepDeg) {
+		Double oldSlopeScaleStepDeg = slopeScaleStepDeg;
+		slopeScaleStepDeg = newSlopeScaleStepDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG, oldSlopeScaleStepDeg, slopeScaleStepDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getBubbleAccuracyMinutes() {
+		return bubbleAccuracyMinutes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBubbleAccuracyMinutes(Double newBubbleAccuracyMinutes) {
+		Double oldBubbleAccuracyMinutes = bubbleAccuracyMinutes;
+		bubbleAccuracyMinutes = newBubbleAccuracyMinutes;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES, oldBubbleAccuracyMinutes, bubbleAccuracyMinutes));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SightHair getLowerHair() {
+		return lowerHair;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLowerHair(SightHair newLowerHair) {
+		SightHair oldLowerHair = lowerHair;
+		lowerHair = newLowerHair == null ? LOWER_HAIR_EDEFAULT : newLowerHair;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__LOWER_HAIR, oldLowerHair, lowerHair));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SightHair getUpperHair() {
+		return upperHair;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setUpperHair(SightHair newUpperHair) {
+		SightHair oldUpperHair = upperHair;
+		upperHair = newUpperHair == null ? UPPER_HAIR_EDEFAULT : newUpperHair;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__UPPER_HAIR, oldUpperHair, upperHair));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public HandOrder getHandOrder() {
+		return handOrder;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setHandOrder(HandOrder newHandOrder) {
+		HandOrder oldHandOrder = handOrder;
+		handOrder = newHandOrder == null ? HAND_ORDER_EDEFAULT : newHandOrder;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__HAND_ORDER, oldHandOrder, handOrder));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getRecheckEveryH() {
+		return recheckEveryH;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRecheckEveryH(Double newRecheckEveryH) {
+		Double oldRecheckEveryH = recheckEveryH;
+		recheckEveryH = newRecheckEveryH;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__RECHECK_EVERY_H, oldRecheckEveryH, recheckEveryH));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getStabilisedToDeg() {
+		return stabilisedToDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setStabilisedToDeg(Double newStabilisedToDeg) {
+		Double oldStabilisedToDeg = stabilisedToDeg;
+		stabilisedToDeg = newStabilisedToDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.EQUIPMENT_TYPE__STABILISED_TO_DEG, oldStabilisedToDeg, stabilisedToDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<PrintedDescent> getPrintedDescents() {
+		if (printedDescents == null) {
+			printedDescents = new EObjectContainmentEList<PrintedDescent>(PrintedDescent.class, this, SlopewrightPackage.EQUIPMENT_TYPE__PRINTED_DESCENTS);
+		}
+		return printedDescents;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<BrightnessLevel> getBrightnessLevels() {
+		if (brightnessLevels == null) {
+			brightnessLevels = new EObjectContainmentEList<BrightnessLevel>(BrightnessLevel.class, this, SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_LEVELS);
+		}
+		return brightnessLevels;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.EQUIPMENT_TYPE__SECTORS:
 				return ((InternalEList<?>)getSectors()).basicRemove(otherEnd, msgs);
 			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
 				return ((InternalEList<?>)getIntensities()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.EQUIPMENT_TYPE__PRINTED_DESCENTS:
+				return ((InternalEList<?>)getPrintedDescents()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_LEVELS:
+				return ((InternalEList<?>)getBrightnessLevels()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1142,6 +1640,30 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 				return getDataSource();
 			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
 				return getIntensities();
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_ZERO:
+				return getPlateZero();
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_SENSE:
+				return getPlateSense();
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_STEP_DEG:
+				return getPlateStepDeg();
+			case SlopewrightPackage.EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG:
+				return getSlopeScaleStepDeg();
+			case SlopewrightPackage.EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES:
+				return getBubbleAccuracyMinutes();
+			case SlopewrightPackage.EQUIPMENT_TYPE__LOWER_HAIR:
+				return getLowerHair();
+			case SlopewrightPackage.EQUIPMENT_TYPE__UPPER_HAIR:
+				return getUpperHair();
+			case SlopewrightPackage.EQUIPMENT_TYPE__HAND_ORDER:
+				return getHandOrder();
+			case SlopewrightPackage.EQUIPMENT_TYPE__RECHECK_EVERY_H:
+				return getRecheckEveryH();
+			case SlopewrightPackage.EQUIPMENT_TYPE__STABILISED_TO_DEG:
+				return getStabilisedToDeg();
+			case SlopewrightPackage.EQUIPMENT_TYPE__PRINTED_DESCENTS:
+				return getPrintedDescents();
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_LEVELS:
+				return getBrightnessLevels();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1229,6 +1751,44 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 				getIntensities().clear();
 				getIntensities().addAll((Collection<? extends MeasuredIntensity>)newValue);
 				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_ZERO:
+				setPlateZero((PlateZero)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_SENSE:
+				setPlateSense((PlateSense)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_STEP_DEG:
+				setPlateStepDeg((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG:
+				setSlopeScaleStepDeg((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES:
+				setBubbleAccuracyMinutes((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__LOWER_HAIR:
+				setLowerHair((SightHair)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__UPPER_HAIR:
+				setUpperHair((SightHair)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__HAND_ORDER:
+				setHandOrder((HandOrder)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__RECHECK_EVERY_H:
+				setRecheckEveryH((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__STABILISED_TO_DEG:
+				setStabilisedToDeg((Double)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PRINTED_DESCENTS:
+				getPrintedDescents().clear();
+				getPrintedDescents().addAll((Collection<? extends PrintedDescent>)newValue);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_LEVELS:
+				getBrightnessLevels().clear();
+				getBrightnessLevels().addAll((Collection<? extends BrightnessLevel>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1313,6 +1873,42 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
 				getIntensities().clear();
 				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_ZERO:
+				setPlateZero(PLATE_ZERO_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_SENSE:
+				setPlateSense(PLATE_SENSE_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_STEP_DEG:
+				setPlateStepDeg(PLATE_STEP_DEG_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG:
+				setSlopeScaleStepDeg(SLOPE_SCALE_STEP_DEG_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES:
+				setBubbleAccuracyMinutes(BUBBLE_ACCURACY_MINUTES_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__LOWER_HAIR:
+				setLowerHair(LOWER_HAIR_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__UPPER_HAIR:
+				setUpperHair(UPPER_HAIR_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__HAND_ORDER:
+				setHandOrder(HAND_ORDER_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__RECHECK_EVERY_H:
+				setRecheckEveryH(RECHECK_EVERY_H_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__STABILISED_TO_DEG:
+				setStabilisedToDeg(STABILISED_TO_DEG_EDEFAULT);
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PRINTED_DESCENTS:
+				getPrintedDescents().clear();
+				return;
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_LEVELS:
+				getBrightnessLevels().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1373,6 +1969,30 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 				return DATA_SOURCE_EDEFAULT == null ? dataSource != null : !DATA_SOURCE_EDEFAULT.equals(dataSource);
 			case SlopewrightPackage.EQUIPMENT_TYPE__INTENSITIES:
 				return intensities != null && !intensities.isEmpty();
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_ZERO:
+				return plateZero != PLATE_ZERO_EDEFAULT;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_SENSE:
+				return plateSense != PLATE_SENSE_EDEFAULT;
+			case SlopewrightPackage.EQUIPMENT_TYPE__PLATE_STEP_DEG:
+				return PLATE_STEP_DEG_EDEFAULT == null ? plateStepDeg != null : !PLATE_STEP_DEG_EDEFAULT.equals(plateStepDeg);
+			case SlopewrightPackage.EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG:
+				return SLOPE_SCALE_STEP_DEG_EDEFAULT == null ? slopeScaleStepDeg != null : !SLOPE_SCALE_STEP_DEG_EDEFAULT.equals(slopeScaleStepDeg);
+			case SlopewrightPackage.EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES:
+				return BUBBLE_ACCURACY_MINUTES_EDEFAULT == null ? bubbleAccuracyMinutes != null : !BUBBLE_ACCURACY_MINUTES_EDEFAULT.equals(bubbleAccuracyMinutes);
+			case SlopewrightPackage.EQUIPMENT_TYPE__LOWER_HAIR:
+				return lowerHair != LOWER_HAIR_EDEFAULT;
+			case SlopewrightPackage.EQUIPMENT_TYPE__UPPER_HAIR:
+				return upperHair != UPPER_HAIR_EDEFAULT;
+			case SlopewrightPackage.EQUIPMENT_TYPE__HAND_ORDER:
+				return handOrder != HAND_ORDER_EDEFAULT;
+			case SlopewrightPackage.EQUIPMENT_TYPE__RECHECK_EVERY_H:
+				return RECHECK_EVERY_H_EDEFAULT == null ? recheckEveryH != null : !RECHECK_EVERY_H_EDEFAULT.equals(recheckEveryH);
+			case SlopewrightPackage.EQUIPMENT_TYPE__STABILISED_TO_DEG:
+				return STABILISED_TO_DEG_EDEFAULT == null ? stabilisedToDeg != null : !STABILISED_TO_DEG_EDEFAULT.equals(stabilisedToDeg);
+			case SlopewrightPackage.EQUIPMENT_TYPE__PRINTED_DESCENTS:
+				return printedDescents != null && !printedDescents.isEmpty();
+			case SlopewrightPackage.EQUIPMENT_TYPE__BRIGHTNESS_LEVELS:
+				return brightnessLevels != null && !brightnessLevels.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1431,6 +2051,26 @@ public class EquipmentTypeImpl extends NamedImpl implements EquipmentType {
 		result.append(modulationPercent);
 		result.append(", dataSource: ");
 		result.append(dataSource);
+		result.append(", plateZero: ");
+		result.append(plateZero);
+		result.append(", plateSense: ");
+		result.append(plateSense);
+		result.append(", plateStepDeg: ");
+		result.append(plateStepDeg);
+		result.append(", slopeScaleStepDeg: ");
+		result.append(slopeScaleStepDeg);
+		result.append(", bubbleAccuracyMinutes: ");
+		result.append(bubbleAccuracyMinutes);
+		result.append(", lowerHair: ");
+		result.append(lowerHair);
+		result.append(", upperHair: ");
+		result.append(upperHair);
+		result.append(", handOrder: ");
+		result.append(handOrder);
+		result.append(", recheckEveryH: ");
+		result.append(recheckEveryH);
+		result.append(", stabilisedToDeg: ");
+		result.append(stabilisedToDeg);
 		result.append(')');
 		return result.toString();
 	}

@@ -41,6 +41,9 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.HelipadImpl#getEyeAboveSkidsM <em>Eye Above Skids M</em>}</li>
  *   <li>{@link slopewright.model.impl.HelipadImpl#getFloating <em>Floating</em>}</li>
  *   <li>{@link slopewright.model.impl.HelipadImpl#getDirections <em>Directions</em>}</li>
+ *   <li>{@link slopewright.model.impl.HelipadImpl#getDeckPitchDeg <em>Deck Pitch Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.HelipadImpl#getDeckRollDeg <em>Deck Roll Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.HelipadImpl#getDeckHeadingDeg <em>Deck Heading Deg</em>}</li>
  * </ul>
  *
  * @generated
@@ -245,6 +248,66 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 	 * @ordered
 	 */
 	protected EList<ApproachDirection> directions;
+
+	/**
+	 * The default value of the '{@link #getDeckPitchDeg() <em>Deck Pitch Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDeckPitchDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double DECK_PITCH_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDeckPitchDeg() <em>Deck Pitch Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDeckPitchDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double deckPitchDeg = DECK_PITCH_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDeckRollDeg() <em>Deck Roll Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDeckRollDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double DECK_ROLL_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDeckRollDeg() <em>Deck Roll Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDeckRollDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double deckRollDeg = DECK_ROLL_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDeckHeadingDeg() <em>Deck Heading Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDeckHeadingDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double DECK_HEADING_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDeckHeadingDeg() <em>Deck Heading Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDeckHeadingDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double deckHeadingDeg = DECK_HEADING_DEG_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -536,6 +599,75 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 	 * @generated
 	 */
 	@Override
+	public Double getDeckPitchDeg() {
+		return deckPitchDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDeckPitchDeg(Double newDeckPitchDeg) {
+		Double oldDeckPitchDeg = deckPitchDeg;
+		deckPitchDeg = newDeckPitchDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.HELIPAD__DECK_PITCH_DEG, oldDeckPitchDeg, deckPitchDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getDeckRollDeg() {
+		return deckRollDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDeckRollDeg(Double newDeckRollDeg) {
+		Double oldDeckRollDeg = deckRollDeg;
+		deckRollDeg = newDeckRollDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.HELIPAD__DECK_ROLL_DEG, oldDeckRollDeg, deckRollDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getDeckHeadingDeg() {
+		return deckHeadingDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDeckHeadingDeg(Double newDeckHeadingDeg) {
+		Double oldDeckHeadingDeg = deckHeadingDeg;
+		deckHeadingDeg = newDeckHeadingDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.HELIPAD__DECK_HEADING_DEG, oldDeckHeadingDeg, deckHeadingDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.HELIPAD__PLACE:
@@ -576,6 +708,12 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 				return getFloating();
 			case SlopewrightPackage.HELIPAD__DIRECTIONS:
 				return getDirections();
+			case SlopewrightPackage.HELIPAD__DECK_PITCH_DEG:
+				return getDeckPitchDeg();
+			case SlopewrightPackage.HELIPAD__DECK_ROLL_DEG:
+				return getDeckRollDeg();
+			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
+				return getDeckHeadingDeg();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -623,6 +761,15 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 				getDirections().clear();
 				getDirections().addAll((Collection<? extends ApproachDirection>)newValue);
 				return;
+			case SlopewrightPackage.HELIPAD__DECK_PITCH_DEG:
+				setDeckPitchDeg((Double)newValue);
+				return;
+			case SlopewrightPackage.HELIPAD__DECK_ROLL_DEG:
+				setDeckRollDeg((Double)newValue);
+				return;
+			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
+				setDeckHeadingDeg((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -668,6 +815,15 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 			case SlopewrightPackage.HELIPAD__DIRECTIONS:
 				getDirections().clear();
 				return;
+			case SlopewrightPackage.HELIPAD__DECK_PITCH_DEG:
+				setDeckPitchDeg(DECK_PITCH_DEG_EDEFAULT);
+				return;
+			case SlopewrightPackage.HELIPAD__DECK_ROLL_DEG:
+				setDeckRollDeg(DECK_ROLL_DEG_EDEFAULT);
+				return;
+			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
+				setDeckHeadingDeg(DECK_HEADING_DEG_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -702,6 +858,12 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 				return FLOATING_EDEFAULT == null ? floating != null : !FLOATING_EDEFAULT.equals(floating);
 			case SlopewrightPackage.HELIPAD__DIRECTIONS:
 				return directions != null && !directions.isEmpty();
+			case SlopewrightPackage.HELIPAD__DECK_PITCH_DEG:
+				return DECK_PITCH_DEG_EDEFAULT == null ? deckPitchDeg != null : !DECK_PITCH_DEG_EDEFAULT.equals(deckPitchDeg);
+			case SlopewrightPackage.HELIPAD__DECK_ROLL_DEG:
+				return DECK_ROLL_DEG_EDEFAULT == null ? deckRollDeg != null : !DECK_ROLL_DEG_EDEFAULT.equals(deckRollDeg);
+			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
+				return DECK_HEADING_DEG_EDEFAULT == null ? deckHeadingDeg != null : !DECK_HEADING_DEG_EDEFAULT.equals(deckHeadingDeg);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -734,6 +896,12 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 		result.append(eyeAboveSkidsM);
 		result.append(", floating: ");
 		result.append(floating);
+		result.append(", deckPitchDeg: ");
+		result.append(deckPitchDeg);
+		result.append(", deckRollDeg: ");
+		result.append(deckRollDeg);
+		result.append(", deckHeadingDeg: ");
+		result.append(deckHeadingDeg);
 		result.append(')');
 		return result.toString();
 	}

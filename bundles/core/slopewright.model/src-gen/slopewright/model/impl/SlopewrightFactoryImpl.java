@@ -78,6 +78,8 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 			case SlopewrightPackage.OBSTACLE_SURVEY: return createObstacleSurvey();
 			case SlopewrightPackage.EQUIPMENT_TYPE: return createEquipmentType();
 			case SlopewrightPackage.MEASURED_INTENSITY: return createMeasuredIntensity();
+			case SlopewrightPackage.PRINTED_DESCENT: return createPrintedDescent();
+			case SlopewrightPackage.BRIGHTNESS_LEVEL: return createBrightnessLevel();
 			case SlopewrightPackage.CIRCUIT: return createCircuit();
 			case SlopewrightPackage.APPROACH_AID: return createApproachAid();
 			case SlopewrightPackage.LIGHT_UNIT: return createLightUnit();
@@ -118,6 +120,14 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 				return createLightStateFromString(eDataType, initialValue);
 			case SlopewrightPackage.STAGE:
 				return createStageFromString(eDataType, initialValue);
+			case SlopewrightPackage.PLATE_ZERO:
+				return createPlateZeroFromString(eDataType, initialValue);
+			case SlopewrightPackage.PLATE_SENSE:
+				return createPlateSenseFromString(eDataType, initialValue);
+			case SlopewrightPackage.SIGHT_HAIR:
+				return createSightHairFromString(eDataType, initialValue);
+			case SlopewrightPackage.HAND_ORDER:
+				return createHandOrderFromString(eDataType, initialValue);
 			default:
 				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
 		}
@@ -151,6 +161,14 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 				return convertLightStateToString(eDataType, instanceValue);
 			case SlopewrightPackage.STAGE:
 				return convertStageToString(eDataType, instanceValue);
+			case SlopewrightPackage.PLATE_ZERO:
+				return convertPlateZeroToString(eDataType, instanceValue);
+			case SlopewrightPackage.PLATE_SENSE:
+				return convertPlateSenseToString(eDataType, instanceValue);
+			case SlopewrightPackage.SIGHT_HAIR:
+				return convertSightHairToString(eDataType, instanceValue);
+			case SlopewrightPackage.HAND_ORDER:
+				return convertHandOrderToString(eDataType, instanceValue);
 			default:
 				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
 		}
@@ -385,6 +403,28 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 	public MeasuredIntensity createMeasuredIntensity() {
 		MeasuredIntensityImpl measuredIntensity = new MeasuredIntensityImpl();
 		return measuredIntensity;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public PrintedDescent createPrintedDescent() {
+		PrintedDescentImpl printedDescent = new PrintedDescentImpl();
+		return printedDescent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BrightnessLevel createBrightnessLevel() {
+		BrightnessLevelImpl brightnessLevel = new BrightnessLevelImpl();
+		return brightnessLevel;
 	}
 
 	/**
@@ -661,6 +701,86 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 	 * @generated
 	 */
 	public String convertStageToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public PlateZero createPlateZeroFromString(EDataType eDataType, String initialValue) {
+		PlateZero result = PlateZero.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertPlateZeroToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public PlateSense createPlateSenseFromString(EDataType eDataType, String initialValue) {
+		PlateSense result = PlateSense.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertPlateSenseToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public SightHair createSightHairFromString(EDataType eDataType, String initialValue) {
+		SightHair result = SightHair.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSightHairToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public HandOrder createHandOrderFromString(EDataType eDataType, String initialValue) {
+		HandOrder result = HandOrder.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertHandOrderToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

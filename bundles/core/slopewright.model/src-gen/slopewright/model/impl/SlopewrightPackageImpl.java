@@ -18,6 +18,7 @@ import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.ApproachType;
 import slopewright.model.BackgroundImage;
+import slopewright.model.BrightnessLevel;
 import slopewright.model.Circuit;
 import slopewright.model.ClearanceChoice;
 import slopewright.model.EdgeKind;
@@ -25,6 +26,7 @@ import slopewright.model.EquipmentType;
 import slopewright.model.GlidePathAid;
 import slopewright.model.GlidePathKind;
 import slopewright.model.GroundLevel;
+import slopewright.model.HandOrder;
 import slopewright.model.Helipad;
 import slopewright.model.Identified;
 import slopewright.model.Inspection;
@@ -39,12 +41,16 @@ import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.Place;
+import slopewright.model.PlateSense;
+import slopewright.model.PlateZero;
+import slopewright.model.PrintedDescent;
 import slopewright.model.ProfilePoint;
 import slopewright.model.Project;
 import slopewright.model.ReviewNote;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SettingsForm;
+import slopewright.model.SightHair;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.Stage;
@@ -234,6 +240,20 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass printedDescentEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass brightnessLevelEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass circuitEClass = null;
 
 	/**
@@ -347,6 +367,34 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	private EEnum stageEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum plateZeroEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum plateSenseEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum sightHairEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum handOrderEEnum = null;
 
 	/**
 	 * Creates an instance of the model <b>Package</b>, registered with
@@ -1904,6 +1952,36 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getHelipad_DeckPitchDeg() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_DeckRollDeg() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getHelipad_DeckHeadingDeg() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getApproachDirection() {
 		return approachDirectionEClass;
 	}
@@ -2514,6 +2592,126 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getEquipmentType_PlateZero() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_PlateSense() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_PlateStepDeg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(26);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_SlopeScaleStepDeg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(27);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_BubbleAccuracyMinutes() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(28);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_LowerHair() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(29);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_UpperHair() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(30);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_HandOrder() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(31);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_RecheckEveryH() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(32);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getEquipmentType_StabilisedToDeg() {
+		return (EAttribute)equipmentTypeEClass.getEStructuralFeatures().get(33);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getEquipmentType_PrintedDescents() {
+		return (EReference)equipmentTypeEClass.getEStructuralFeatures().get(34);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getEquipmentType_BrightnessLevels() {
+		return (EReference)equipmentTypeEClass.getEStructuralFeatures().get(35);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMeasuredIntensity() {
 		return measuredIntensityEClass;
 	}
@@ -2556,6 +2754,66 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getMeasuredIntensity_IntensityCd() {
 		return (EAttribute)measuredIntensityEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getPrintedDescent() {
+		return printedDescentEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrintedDescent_SpeedKt() {
+		return (EAttribute)printedDescentEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrintedDescent_DescentFtmin() {
+		return (EAttribute)printedDescentEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrintedDescent_SlopeDeg() {
+		return (EAttribute)printedDescentEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getBrightnessLevel() {
+		return brightnessLevelEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getBrightnessLevel_PowerPercent() {
+		return (EAttribute)brightnessLevelEClass.getEStructuralFeatures().get(0);
 	}
 
 	/**
@@ -2666,6 +2924,26 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getCircuit_Standby() {
 		return (EAttribute)circuitEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_AgeLeftPercent() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getCircuit_ColdLeftPercent() {
+		return (EAttribute)circuitEClass.getEStructuralFeatures().get(11);
 	}
 
 	/**
@@ -3524,6 +3802,46 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EEnum getPlateZero() {
+		return plateZeroEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getPlateSense() {
+		return plateSenseEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getSightHair() {
+		return sightHairEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EEnum getHandOrder() {
+		return handOrderEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public SlopewrightFactory getSlopewrightFactory() {
 		return (SlopewrightFactory)getEFactoryInstance();
 	}
@@ -3712,6 +4030,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(helipadEClass, HELIPAD__EYE_ABOVE_SKIDS_M);
 		createEAttribute(helipadEClass, HELIPAD__FLOATING);
 		createEReference(helipadEClass, HELIPAD__DIRECTIONS);
+		createEAttribute(helipadEClass, HELIPAD__DECK_PITCH_DEG);
+		createEAttribute(helipadEClass, HELIPAD__DECK_ROLL_DEG);
+		createEAttribute(helipadEClass, HELIPAD__DECK_HEADING_DEG);
 
 		approachDirectionEClass = createEClass(APPROACH_DIRECTION);
 		createEAttribute(approachDirectionEClass, APPROACH_DIRECTION__TRUE_BEARING_DEG);
@@ -3779,12 +4100,32 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__MODULATION_PERCENT);
 		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__DATA_SOURCE);
 		createEReference(equipmentTypeEClass, EQUIPMENT_TYPE__INTENSITIES);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__PLATE_ZERO);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__PLATE_SENSE);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__PLATE_STEP_DEG);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__SLOPE_SCALE_STEP_DEG);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__BUBBLE_ACCURACY_MINUTES);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__LOWER_HAIR);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__UPPER_HAIR);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__HAND_ORDER);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__RECHECK_EVERY_H);
+		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__STABILISED_TO_DEG);
+		createEReference(equipmentTypeEClass, EQUIPMENT_TYPE__PRINTED_DESCENTS);
+		createEReference(equipmentTypeEClass, EQUIPMENT_TYPE__BRIGHTNESS_LEVELS);
 
 		measuredIntensityEClass = createEClass(MEASURED_INTENSITY);
 		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__COLOUR);
 		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__AZIMUTH_DEG);
 		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__ELEVATION_DEG);
 		createEAttribute(measuredIntensityEClass, MEASURED_INTENSITY__INTENSITY_CD);
+
+		printedDescentEClass = createEClass(PRINTED_DESCENT);
+		createEAttribute(printedDescentEClass, PRINTED_DESCENT__SPEED_KT);
+		createEAttribute(printedDescentEClass, PRINTED_DESCENT__DESCENT_FTMIN);
+		createEAttribute(printedDescentEClass, PRINTED_DESCENT__SLOPE_DEG);
+
+		brightnessLevelEClass = createEClass(BRIGHTNESS_LEVEL);
+		createEAttribute(brightnessLevelEClass, BRIGHTNESS_LEVEL__POWER_PERCENT);
 
 		circuitEClass = createEClass(CIRCUIT);
 		createEAttribute(circuitEClass, CIRCUIT__SUPPLY);
@@ -3797,6 +4138,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(circuitEClass, CIRCUIT__CABLE_RESISTANCE_OHM_PER_KM);
 		createEAttribute(circuitEClass, CIRCUIT__SWITCH_OVER_S);
 		createEAttribute(circuitEClass, CIRCUIT__STANDBY);
+		createEAttribute(circuitEClass, CIRCUIT__AGE_LEFT_PERCENT);
+		createEAttribute(circuitEClass, CIRCUIT__COLD_LEFT_PERCENT);
 
 		approachAidEClass = createEClass(APPROACH_AID);
 		createEAttribute(approachAidEClass, APPROACH_AID__FAMILY_KEY);
@@ -3890,6 +4233,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		lightColourEEnum = createEEnum(LIGHT_COLOUR);
 		lightStateEEnum = createEEnum(LIGHT_STATE);
 		stageEEnum = createEEnum(STAGE);
+		plateZeroEEnum = createEEnum(PLATE_ZERO);
+		plateSenseEEnum = createEEnum(PLATE_SENSE);
+		sightHairEEnum = createEEnum(SIGHT_HAIR);
+		handOrderEEnum = createEEnum(HAND_ORDER);
 	}
 
 	/**
@@ -3943,6 +4290,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		obstacleSurveyEClass.getESuperTypes().add(this.getNamed());
 		equipmentTypeEClass.getESuperTypes().add(this.getNamed());
 		measuredIntensityEClass.getESuperTypes().add(this.getIdentified());
+		printedDescentEClass.getESuperTypes().add(this.getIdentified());
+		brightnessLevelEClass.getESuperTypes().add(this.getIdentified());
 		circuitEClass.getESuperTypes().add(this.getNamed());
 		approachAidEClass.getESuperTypes().add(this.getNamed());
 		lightUnitEClass.getESuperTypes().add(this.getIdentified());
@@ -4117,6 +4466,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getHelipad_EyeAboveSkidsM(), ecorePackage.getEDoubleObject(), "eyeAboveSkidsM", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getHelipad_Floating(), ecorePackage.getEBooleanObject(), "floating", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getHelipad_Directions(), this.getApproachDirection(), null, "directions", null, 0, -1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_DeckPitchDeg(), ecorePackage.getEDoubleObject(), "deckPitchDeg", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_DeckRollDeg(), ecorePackage.getEDoubleObject(), "deckRollDeg", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_DeckHeadingDeg(), ecorePackage.getEDoubleObject(), "deckHeadingDeg", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(approachDirectionEClass, ApproachDirection.class, "ApproachDirection", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getApproachDirection_TrueBearingDeg(), ecorePackage.getEDoubleObject(), "trueBearingDeg", null, 0, 1, ApproachDirection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4184,12 +4536,32 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getEquipmentType_ModulationPercent(), ecorePackage.getEDoubleObject(), "modulationPercent", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getEquipmentType_DataSource(), ecorePackage.getEString(), "dataSource", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getEquipmentType_Intensities(), this.getMeasuredIntensity(), null, "intensities", null, 0, -1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_PlateZero(), this.getPlateZero(), "plateZero", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_PlateSense(), this.getPlateSense(), "plateSense", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_PlateStepDeg(), ecorePackage.getEDoubleObject(), "plateStepDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_SlopeScaleStepDeg(), ecorePackage.getEDoubleObject(), "slopeScaleStepDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_BubbleAccuracyMinutes(), ecorePackage.getEDoubleObject(), "bubbleAccuracyMinutes", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_LowerHair(), this.getSightHair(), "lowerHair", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_UpperHair(), this.getSightHair(), "upperHair", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_HandOrder(), this.getHandOrder(), "handOrder", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_RecheckEveryH(), ecorePackage.getEDoubleObject(), "recheckEveryH", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getEquipmentType_StabilisedToDeg(), ecorePackage.getEDoubleObject(), "stabilisedToDeg", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getEquipmentType_PrintedDescents(), this.getPrintedDescent(), null, "printedDescents", null, 0, -1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getEquipmentType_BrightnessLevels(), this.getBrightnessLevel(), null, "brightnessLevels", null, 0, -1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(measuredIntensityEClass, MeasuredIntensity.class, "MeasuredIntensity", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getMeasuredIntensity_Colour(), this.getLightColour(), "colour", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasuredIntensity_AzimuthDeg(), ecorePackage.getEDoubleObject(), "azimuthDeg", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasuredIntensity_ElevationDeg(), ecorePackage.getEDoubleObject(), "elevationDeg", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasuredIntensity_IntensityCd(), ecorePackage.getEDoubleObject(), "intensityCd", null, 0, 1, MeasuredIntensity.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(printedDescentEClass, PrintedDescent.class, "PrintedDescent", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPrintedDescent_SpeedKt(), ecorePackage.getEDoubleObject(), "speedKt", null, 0, 1, PrintedDescent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrintedDescent_DescentFtmin(), ecorePackage.getEDoubleObject(), "descentFtmin", null, 0, 1, PrintedDescent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrintedDescent_SlopeDeg(), ecorePackage.getEDoubleObject(), "slopeDeg", null, 0, 1, PrintedDescent.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(brightnessLevelEClass, BrightnessLevel.class, "BrightnessLevel", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBrightnessLevel_PowerPercent(), ecorePackage.getEDoubleObject(), "powerPercent", null, 0, 1, BrightnessLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(circuitEClass, Circuit.class, "Circuit", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getCircuit_Supply(), ecorePackage.getEString(), "supply", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4202,6 +4574,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getCircuit_CableResistanceOhmPerKm(), ecorePackage.getEDoubleObject(), "cableResistanceOhmPerKm", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCircuit_SwitchOverS(), ecorePackage.getEDoubleObject(), "switchOverS", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getCircuit_Standby(), ecorePackage.getEBooleanObject(), "standby", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_AgeLeftPercent(), ecorePackage.getEDoubleObject(), "ageLeftPercent", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCircuit_ColdLeftPercent(), ecorePackage.getEDoubleObject(), "coldLeftPercent", null, 0, 1, Circuit.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(approachAidEClass, ApproachAid.class, "ApproachAid", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getApproachAid_FamilyKey(), ecorePackage.getEString(), "familyKey", null, 0, 1, ApproachAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4338,6 +4712,33 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		addEEnumLiteral(stageEEnum, Stage.DESIGN);
 		addEEnumLiteral(stageEEnum, Stage.SET_UP);
 		addEEnumLiteral(stageEEnum, Stage.OPERATION);
+
+		initEEnum(plateZeroEEnum, PlateZero.class, "PlateZero");
+		addEEnumLiteral(plateZeroEEnum, PlateZero.NOT_STATED);
+		addEEnumLiteral(plateZeroEEnum, PlateZero.NORTH);
+		addEEnumLiteral(plateZeroEEnum, PlateZero.SOUTH);
+		addEEnumLiteral(plateZeroEEnum, PlateZero.LANDING_DIRECTION);
+
+		initEEnum(plateSenseEEnum, PlateSense.class, "PlateSense");
+		addEEnumLiteral(plateSenseEEnum, PlateSense.NOT_STATED);
+		addEEnumLiteral(plateSenseEEnum, PlateSense.CLOCKWISE);
+		addEEnumLiteral(plateSenseEEnum, PlateSense.ANTICLOCKWISE);
+
+		initEEnum(sightHairEEnum, SightHair.class, "SightHair");
+		addEEnumLiteral(sightHairEEnum, SightHair.NOT_STATED);
+		addEEnumLiteral(sightHairEEnum, SightHair.RED_LOWER_EDGE);
+		addEEnumLiteral(sightHairEEnum, SightHair.ON_SLOPE_LOWER_EDGE);
+		addEEnumLiteral(sightHairEEnum, SightHair.SLOPE);
+		addEEnumLiteral(sightHairEEnum, SightHair.ON_SLOPE_UPPER_EDGE);
+
+		initEEnum(handOrderEEnum, HandOrder.class, "HandOrder");
+		addEEnumLiteral(handOrderEEnum, HandOrder.NOT_STATED);
+		addEEnumLiteral(handOrderEEnum, HandOrder.TURN_LEVEL_SET);
+		addEEnumLiteral(handOrderEEnum, HandOrder.TURN_SET_LEVEL);
+		addEEnumLiteral(handOrderEEnum, HandOrder.LEVEL_TURN_SET);
+		addEEnumLiteral(handOrderEEnum, HandOrder.LEVEL_SET_TURN);
+		addEEnumLiteral(handOrderEEnum, HandOrder.SET_TURN_LEVEL);
+		addEEnumLiteral(handOrderEEnum, HandOrder.SET_LEVEL_TURN);
 
 		// Create resource
 		createResource(eNS_URI);

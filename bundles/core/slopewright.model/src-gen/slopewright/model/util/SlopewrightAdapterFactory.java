@@ -164,6 +164,14 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 				return createMeasuredIntensityAdapter();
 			}
 			@Override
+			public Adapter casePrintedDescent(PrintedDescent object) {
+				return createPrintedDescentAdapter();
+			}
+			@Override
+			public Adapter caseBrightnessLevel(BrightnessLevel object) {
+				return createBrightnessLevelAdapter();
+			}
+			@Override
 			public Adapter caseCircuit(Circuit object) {
 				return createCircuitAdapter();
 			}
@@ -544,6 +552,34 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createMeasuredIntensityAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link slopewright.model.PrintedDescent <em>Printed Descent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see slopewright.model.PrintedDescent
+	 * @generated
+	 */
+	public Adapter createPrintedDescentAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link slopewright.model.BrightnessLevel <em>Brightness Level</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see slopewright.model.BrightnessLevel
+	 * @generated
+	 */
+	public Adapter createBrightnessLevelAdapter() {
 		return null;
 	}
 

@@ -250,6 +250,20 @@ public class SlopewrightSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case SlopewrightPackage.PRINTED_DESCENT: {
+				PrintedDescent printedDescent = (PrintedDescent)theEObject;
+				T result = casePrintedDescent(printedDescent);
+				if (result == null) result = caseIdentified(printedDescent);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case SlopewrightPackage.BRIGHTNESS_LEVEL: {
+				BrightnessLevel brightnessLevel = (BrightnessLevel)theEObject;
+				T result = caseBrightnessLevel(brightnessLevel);
+				if (result == null) result = caseIdentified(brightnessLevel);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case SlopewrightPackage.CIRCUIT: {
 				Circuit circuit = (Circuit)theEObject;
 				T result = caseCircuit(circuit);
@@ -664,6 +678,36 @@ public class SlopewrightSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseMeasuredIntensity(MeasuredIntensity object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Printed Descent</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Printed Descent</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T casePrintedDescent(PrintedDescent object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Brightness Level</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Brightness Level</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseBrightnessLevel(BrightnessLevel object) {
 		return null;
 	}
 

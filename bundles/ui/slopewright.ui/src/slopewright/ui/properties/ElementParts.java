@@ -24,7 +24,8 @@ final class ElementParts {
     }
 
     private static final Set<EReference> LISTS = Set.of(Literals.APPROACH_AID__INSPECTIONS, Literals.AERODROME__CIRCUITS,
-            Literals.AERODROME__BACKGROUND_IMAGES, Literals.AERODROME__EQUIPMENT_TYPES);
+            Literals.AERODROME__BACKGROUND_IMAGES, Literals.AERODROME__EQUIPMENT_TYPES, Literals.EQUIPMENT_TYPE__PRINTED_DESCENTS,
+            Literals.EQUIPMENT_TYPE__BRIGHTNESS_LEVELS);
 
     private ElementParts() {
     }

@@ -33,6 +33,8 @@ public enum Quantity {
     FREQUENCY("Hz", "Hz", 2),
     /** Seconds. */
     TIME("S", "s", 1),
+    /** Hours. */
+    HOURS("H", "h", 2),
     /** Kilovolt-amperes. */
     APPARENT_POWER("Kva", "kVA", 2),
     /** Ohms a kilometre. */
