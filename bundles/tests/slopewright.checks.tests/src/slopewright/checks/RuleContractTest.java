@@ -62,7 +62,7 @@ class RuleContractTest {
     static List<RuleCase> cases() {
         return Stream.of(DataCases.all(), ContradictionCases.all(), RowCases.all(), RowLevelCases.all(), ClearanceCases.all(),
                 ObstacleCases.all(), OtherFamilyCases.all(), RangeCases.all(), LightCases.all(), SignalCases.all(), BookCases.all(),
-                EquipmentCases.all(), CircuitCases.all(), InspectionCases.all(), SitingCases.all(),
+                EquipmentCases.all(), FieldCases.all(), CircuitCases.all(), InspectionCases.all(), SitingCases.all(),
                 PlausibleCases.all(), PlausibleUnitCases.all())
                 .flatMap(List::stream)
                 .toList();
@@ -75,7 +75,7 @@ class RuleContractTest {
         assertTrue(ids.size() >= 80, ids.size() + " rules");
         Set<String> groups = ids.stream().map(id -> id.substring(0, id.indexOf('-'))).collect(Collectors.toSet());
         assertEquals(Set.of("DATA", "FAM", "ROW", "UNIT", "DIST", "EYE", "WHEEL", "ILS", "OBS", "SIG", "AIM", "BAR", "TF", "BOX", "PANEL",
-                "RANGE", "LIGHT", "EQUIP", "CIRC", "INSP", "REC"),
+                "RANGE", "LIGHT", "EQUIP", "CIRC", "INSP", "REC", "FIELD"),
                 groups);
     }
 

@@ -1,9 +1,13 @@
 package slopewright.evaluation.circuit;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
+import slopewright.model.ApproachAid;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
+import slopewright.model.util.Projects;
 
 /**
  * The load of one circuit; null where a number is not known, never zero.
@@ -28,7 +32,28 @@ public record CircuitLoad(Circuit circuit, List<AidLoad> aids) {
     /** Returns the power of the lamps of all aids, watts; null where that of one is not known, or there are none. */
     public Double powerW() {
         boolean known = !aids.isEmpty() && aids.stream().allMatch(aid -> aid.powerW() != null);
-        return known ? Double.valueOf(aids.stream().mapToDouble(AidLoad::powerW).sum()) : null;
+        return known ? Double.valueOf(counted().stream().mapToDouble(AidLoad::powerW).sum()) : null;
+    }
+
+    /**
+     * Returns the loads that burn at a time: a portable unit that serves several directions of a helipad stands in one of them, so its
+     * greatest load counts once.
+     */
+    public List<AidLoad> counted() {
+        Map<Object, AidLoad> counted = new LinkedHashMap<>();
+        for (AidLoad load : aids) {
+            counted.merge(unit(load.aid()), load, (first, second) -> watts(second) > watts(first) ? second : first);
+        }
+        return List.copyOf(counted.values());
+    }
+
+    private static Object unit(ApproachAid aid) {
+        boolean moved = Boolean.TRUE.equals(aid.getPortable()) && aid.getEquipment() != null && Projects.helipad(aid).isPresent();
+        return moved ? List.of(Projects.helipad(aid).get(), aid.getEquipment()) : aid;
+    }
+
+    private static double watts(AidLoad load) {
+        return load.powerW() == null ? 0 : load.powerW();
     }
 
     /** Returns what the cable takes, watts: current squared times resistance. */
@@ -56,15 +81,25 @@ public record CircuitLoad(Circuit circuit, List<AidLoad> aids) {
         return circuit.getCapacityAh() != null;
     }
 
-    /** Returns how long the full rated capacity feeds the circuit, hours; without a current, of the power at the lowest voltage. */
+    /** Returns what age and cold leave of the rated capacity, ampere-hours; null where there is no battery. */
+    public Double usableAh() {
+        return hasBattery() ? Double.valueOf(circuit.getCapacityAh() * share(circuit.getAgeLeftPercent()) * share(circuit
+                .getColdLeftPercent())) : null;
+    }
+
+    private static double share(Double percent) {
+        return percent == null ? 1 : percent / PERCENT;
+    }
+
+    /** Returns how long the battery feeds the circuit at most, hours; without a current, of the power at the lowest voltage. */
     public Double batteryHours() {
         Double current = circuit.getCurrentA() != null ? circuit.getCurrentA() : currentOfLampsA();
-        return !hasBattery() || current == null || !(current > 0) ? null : Double.valueOf(circuit.getCapacityAh() / current);
+        return !hasBattery() || current == null || !(current > 0) ? null : Double.valueOf(usableAh() / current);
     }
 
     private Double currentOfLampsA() {
         double sum = 0;
-        for (AidLoad aid : aids) {
+        for (AidLoad aid : counted()) {
             EquipmentType type = aid.aid().getEquipment();
             if (aid.powerW() == null || type == null || type.getMinVoltageV() == null || !(type.getMinVoltageV() > 0)) {
                 return null;

@@ -32,7 +32,8 @@ import slopewright.standards.Citation;
  * @param siting    the layout: as it stands in the project, or solved where the aid has no units yet
  * @param solved    whether the layout was solved
  * @param descent   the slope that follows from speed and rate of descent; empty where they were not entered
- * @param azimuth   where the unit is turned to
+ * @param azimuth   where the first unit is turned to
+ * @param hands     what the hand does to each unit
  * @param sight     the lines over which nothing may stand
  * @param levelling what a tilted unit does to the path
  * @param battery   endurance of the battery; empty where no battery was entered
@@ -42,7 +43,7 @@ import slopewright.standards.Citation;
  * @param citations where every number that was used comes from
  */
 public record PortableSetUp(String label, LocalDate date, Siting siting, boolean solved, Optional<DescentSlope> descent, Azimuth azimuth,
-        SightLines sight, LevellingEffect levelling, Optional<BatteryEndurance> battery, SectorSource sectors, List<Message> blockers,
+        List<HandUnit> hands, SightLines sight, LevellingEffect levelling, Optional<BatteryEndurance> battery, SectorSource sectors, List<Message> blockers,
         List<Message> notes, List<Citation> citations) {
 
     /** Where the edges of a unit's sectors come from. */
@@ -59,12 +60,13 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
     private static final double VARIATION_LIMIT_DEG = 0.5;
     private static final double USUAL_EDGE_DEG = 8;
     /** A millionth of a degree, the resolution at which angles are kept. */
-    private static final double RESOLUTION_MIN = 60e-6;
+    static final double RESOLUTION_MIN = 60e-6;
 
     /** Copies the lists. */
     public PortableSetUp {
         Objects.requireNonNull(siting);
         Objects.requireNonNull(sectors);
+        hands = List.copyOf(hands);
         blockers = List.copyOf(blockers);
         notes = List.copyOf(notes);
         citations = List.copyOf(citations);
@@ -82,8 +84,10 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         ApproachAid aid = evaluation.aid();
         Optional<DescentSlope> descent = DescentSlope.of(aid);
         Siting siting = evaluation.layout().orThrow();
-        Azimuth azimuth = Azimuth.of(evaluation.frame().orThrow().bearingDeg(), siting.units().get(0).azimuthDeg(),
-                SiteVariation.of(evaluation.host(), date));
+        SiteVariation variation = SiteVariation.of(evaluation.host(), date);
+        double bearing = evaluation.frame().orThrow().bearingDeg();
+        Azimuth azimuth = Azimuth.of(bearing, siting.units().get(0).azimuthDeg(), variation);
+        List<HandUnit> hands = HandUnit.of(siting, bearing, variation, aid.getEquipment());
         SightLines sight = SightLines.of(evaluation);
         LevellingEffect levelling = LevellingEffect.of(siting.slopeDeg(), sight.allowance().minutes(), edgeAzimuthDeg(aid));
         Attempt<Optional<BatteryEndurance>> battery = Attempt.of(() -> circuitBattery(evaluation));
@@ -91,9 +95,6 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         List<Message> notes = new ArrayList<>();
         descent.ifPresent(found -> notes.addAll(found.notes()));
         notes.add(Message.of("portable.tilt", Words.min(levelling.minutes()), sight.allowance().message()));
-        if (!Boolean.TRUE.equals(aid.getPortable())) {
-            notes.add(Message.of("portable.not-portable"));
-        }
         if (!evaluation.isLaidOut()) {
             notes.add(Message.of("portable.solved"));
         }
@@ -103,10 +104,13 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         battery.value().flatMap(found -> found).ifPresent(found -> notes.addAll(found.notes()));
         battery.reason().ifPresent(reason -> notes.add(Message.of("portable.battery-unknown", reason)));
         List<Message> blockers = new ArrayList<>(blockers(sectors, sight, EnteredSectors.differ(aid, siting)));
-        descent.flatMap(found -> offDescent(found, siting, sight.allowance())).ifPresent(blockers::add);
+        if (!Boolean.TRUE.equals(aid.getPortable())) {
+            blockers.add(Message.of("portable.not-portable"));
+        }
+        hands.forEach(hand -> betweenMarks(hand, sight.allowance()).ifPresent(blockers::add));
         offModel(evaluation, azimuth.variation(), date).ifPresent(blockers::add);
         Optional<BatteryEndurance> endurance = battery.value().flatMap(found -> found);
-        return new PortableSetUp(Projects.path(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, sight, levelling, endurance,
+        return new PortableSetUp(Projects.path(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, hands, sight, levelling, endurance,
                 sectors, blockers, notes, citations(siting, sectors == SectorSource.ENTERED, azimuth, sight, endurance, descent));
     }
 
@@ -116,11 +120,11 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         return Math.max(left, right);
     }
 
-    private static Optional<Message> offDescent(DescentSlope descent, Siting siting, SettingAllowance allowance) {
-        double gapMin = Angles.degToMinutes(siting.slopeDeg() - descent.slopeDeg());
-        return Math.abs(gapMin) - RESOLUTION_MIN <= allowance.accuracy().value() ? Optional.empty()
-                : Optional.of(Message.of("portable.off-descent", Words.degrees(siting.slopeDeg()), Words.degrees(Math.abs(gapMin) / 60),
-                        Words.term(gapMin > 0 ? "steeper" : "flatter"), Words.degrees(descent.slopeDeg())));
+    /** A mark that is farther from the setting than the setting may be off is another setting. */
+    private static Optional<Message> betweenMarks(HandUnit hand, SettingAllowance allowance) {
+        return hand.slope().filter(mark -> Math.abs(mark.offMin()) - RESOLUTION_MIN > allowance.accuracy().value())
+                .map(mark -> Message.of("portable.between-marks", Words.name(hand.unit().id()), Words.deg(mark.settingDeg()),
+                        Words.degrees(mark.markDeg()), Words.min(Math.abs(mark.offMin())), Words.min(allowance.accuracy().value())));
     }
 
     private static Optional<Message> offModel(AidEvaluation evaluation, SiteVariation variation, LocalDate date) {

@@ -81,7 +81,7 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         RuleSet rules = evaluation.rules();
         Surroundings surroundings = evaluation.surroundings().orThrow();
         SettingAllowance allowance = SettingAllowance.of(evaluation);
-        double half = Math.max(common(rules, "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid()));
+        double half = Math.max(common(rules, "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid())) + allowance.turnDeg();
         double range = common(rules, "obstacle.signal-range-m").value();
         Margin margin = margin(siting, rules);
         List<SightLine> red = new ArrayList<>();

@@ -1,5 +1,7 @@
 package slopewright.evaluation.portable;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
 import slopewright.geometry.FramePoint;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
@@ -8,6 +10,7 @@ import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.Helipad;
 import slopewright.model.LightColour;
+import slopewright.model.LightUnit;
 import slopewright.model.MagneticVariation;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
@@ -102,6 +105,20 @@ final class PortableSite {
         variation.setDate(date);
         variation.setSource("aeronautical chart, invented");
         aerodrome.setMagneticVariation(variation);
+    }
+
+    /** Makes a unit with the sectors that were entered, its lens level with the pad. */
+    LightUnit unit(double alongM, double rightM) {
+        LightUnit unit = MAKE.createLightUnit();
+        unit.setLabel("1");
+        unit.setBar(1);
+        unit.setAlongM(alongM);
+        unit.setRightM(rightM);
+        unit.setLensElevationM(100.0);
+        unit.setSettingDeg(6.0);
+        unit.setAzimuthOffsetDeg(0.0);
+        unit.getTransitions().addAll(EcoreUtil.copyAll(type.getSectors()));
+        return unit;
     }
 
     Circuit battery(Double capacityAh, Double currentA) {

@@ -8,6 +8,8 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.circuit.AidLoad;
+import slopewright.evaluation.circuit.CircuitLoad;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
@@ -49,7 +51,8 @@ public final class CircuitRule extends ProjectRule {
 
     private static void current(Circuit circuit, OutcomeCollector outcomes) {
         double current = circuit.getCurrentA();
-        double power = circuit.getAids().stream().mapToDouble(CircuitRule::powerW).sum();
+        double power = CircuitLoad.of(circuit).counted().stream().map(AidLoad::powerW).filter(Objects::nonNull).mapToDouble(
+                Double::doubleValue).sum();
         double volts = circuit.getAids().stream().map(ApproachAid::getEquipment).mapToDouble(CircuitRule::volts).average()
                 .orElse(Double.NaN);
         if (power > 0 && volts > 0) {
@@ -67,7 +70,7 @@ public final class CircuitRule extends ProjectRule {
                     .saying("series", ElementNames.of(circuit), Words.number(current), Words.number(nominal)).advising("correct").add();
         }
         if (circuit.getCapacityAh() != null && current > 0) {
-            double hours = circuit.getCapacityAh() / current;
+            double hours = CircuitLoad.of(circuit).usableAh() / current;
             outcomes.about(circuit).measured(Measure.between(hours, LEAST_H, MOST_H, "h"))
                     .saying("battery", ElementNames.of(circuit), Words.number(hours), Words.number(LEAST_H), Words.number(MOST_H))
                     .advising("correct").add();
@@ -82,12 +85,6 @@ public final class CircuitRule extends ProjectRule {
                         Words.count(circuit.getBrightnessSteps()), Words.count(type.getBrightnessSteps())).advising("correct").add();
             }
         }
-    }
-
-    private static double powerW(ApproachAid aid) {
-        EquipmentType type = aid.getEquipment();
-        return type == null || type.getLampPowerW() == null || type.getLampsPerUnit() == null ? 0
-                : aid.getUnits().size() * type.getLampPowerW() * type.getLampsPerUnit();
     }
 
     private static double volts(EquipmentType type) {

@@ -1,0 +1,2 @@
+/** Rules about setting an indicator up in the field, beside a pad and by hand. */
+package slopewright.checks.internal.field;
