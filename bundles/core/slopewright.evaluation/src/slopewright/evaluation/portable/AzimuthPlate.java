@@ -1,5 +1,6 @@
 package slopewright.evaluation.portable;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -47,10 +48,11 @@ public record AzimuthPlate(PlateZero zero, PlateSense sense, double stepDeg) {
      * @return the plate; empty where zero, sense or graduation is not entered
      */
     public static Optional<AzimuthPlate> of(EquipmentType type) {
-        boolean described = type != null && type.getPlateZero() != PlateZero.NOT_STATED && type.getPlateSense() != PlateSense.NOT_STATED
-                && type.getPlateStepDeg() != null && type.getPlateStepDeg() > 0;
-        return described ? Optional.of(new AzimuthPlate(type.getPlateZero(), type.getPlateSense(), type.getPlateStepDeg()))
-                : Optional.empty();
+        if (type == null || type.getPlateZero() == PlateZero.NOT_STATED || type.getPlateSense() == PlateSense.NOT_STATED
+                || type.getPlateStepDeg() == null || !(type.getPlateStepDeg() > 0)) {
+            return Optional.empty();
+        }
+        return Optional.of(new AzimuthPlate(type.getPlateZero(), type.getPlateSense(), type.getPlateStepDeg()));
     }
 
     /**
@@ -79,6 +81,6 @@ public record AzimuthPlate(PlateZero zero, PlateSense sense, double stepDeg) {
     }
 
     private static String term(Enum<?> literal) {
-        return literal.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return literal.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

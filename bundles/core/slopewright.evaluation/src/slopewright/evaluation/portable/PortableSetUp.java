@@ -11,7 +11,6 @@ import java.util.Set;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.Uncompared;
-import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
