@@ -53,7 +53,8 @@ final class FieldCases {
         cases.add(unit("FIELD-02", Result.FAIL, "abeam", 0, 20));
         cases.add(unit("FIELD-02", Result.FAIL, "20 m before the hover point", -20, 0));
         cases.add(RuleCase.of("FIELD-02", Result.NOT_APPLICABLE, "a runway", Bases::row, Sample::unchanged));
-        cases.add(RuleCase.of("FIELD-02", Result.NOT_EVALUATED, "no units", Bases::padTriColour, sample -> sample.aid().getUnits().clear()));
+        cases.add(RuleCase.of("FIELD-02", Result.NOT_EVALUATED, "no units", Bases::padTriColour,
+                sample -> sample.aid().getUnits().clear()));
         cases.add(RuleCase.of("FIELD-02", Result.FAIL, "the second unit of a pair", Bases::padPair,
                 sample -> sample.unit(1).setAlongM(-1.0)));
     }

@@ -57,8 +57,8 @@ final class BatteryCircuits {
             return BatteryEndurance.Left.ALL;
         }
         BatteryEndurance.Left left = new BatteryEndurance.Left(age == null ? FULL_PERCENT : age, cold == null ? FULL_PERCENT : cold);
-        notes.add(Message.of(age == null ? "battery.age-unknown" : cold == null ? "battery.cold-unknown" : "battery.left", Words.percent(left
-                .share() * FULL_PERCENT)));
+        notes.add(Message.of(age == null ? "battery.age-unknown" : cold == null ? "battery.cold-unknown" : "battery.left",
+                Words.percent(left.share() * FULL_PERCENT)));
         return left;
     }
 

@@ -102,8 +102,8 @@ public record BatteryEndurance(double capacityAh, double usableAh, double leastL
             throw new SitingException(Message.of("battery.zero-load"));
         }
         double usable = capacityAh * left.share();
-        return new BatteryEndurance(capacityAh, usable, least, most, usable / most, usable / least, supplyFromV, supplyToV, List.of(), notes,
-                citations);
+        return new BatteryEndurance(capacityAh, usable, least, most, usable / most, usable / least, supplyFromV, supplyToV, List.of(),
+                notes, citations);
     }
 
     /**
@@ -117,8 +117,8 @@ public record BatteryEndurance(double capacityAh, double usableAh, double leastL
         for (Double percent : powerPercents) {
             found.add(new Level(found.size() + 1, percent, leastHours * PERCENT / percent));
         }
-        return new BatteryEndurance(capacityAh, usableAh, leastLoadA, mostLoadA, leastHours, mostHours, supplyFromV, supplyToV, found, notes,
-                citations);
+        return new BatteryEndurance(capacityAh, usableAh, leastLoadA, mostLoadA, leastHours, mostHours, supplyFromV, supplyToV, found,
+                notes, citations);
     }
 
     /**

@@ -42,8 +42,8 @@ import slopewright.standards.Citation;
  * @param citations where every number that was used comes from
  */
 public record PortableSetUp(String label, LocalDate date, Siting siting, boolean solved, Optional<DescentSlope> descent, Azimuth azimuth,
-        List<HandUnit> hands, SightLines sight, LevellingEffect levelling, Optional<BatteryEndurance> battery, SectorSource sectors, List<Message> blockers,
-        List<Message> notes, List<Citation> citations) {
+        List<HandUnit> hands, SightLines sight, LevellingEffect levelling, Optional<BatteryEndurance> battery, SectorSource sectors,
+        List<Message> blockers, List<Message> notes, List<Citation> citations) {
 
     /** Where the edges of a unit's sectors come from. */
     public enum SectorSource {
@@ -109,8 +109,9 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         hands.forEach(hand -> betweenMarks(hand, sight.allowance()).ifPresent(blockers::add));
         offModel(evaluation, azimuth.variation(), date).ifPresent(blockers::add);
         Optional<BatteryEndurance> endurance = battery.value().flatMap(found -> found);
-        return new PortableSetUp(Projects.path(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, hands, sight, levelling, endurance,
-                sectors, blockers, notes, citations(siting, sectors == SectorSource.ENTERED, azimuth, sight, endurance, descent));
+        return new PortableSetUp(Projects.path(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, hands, sight, levelling,
+                endurance, sectors, blockers, notes,
+                citations(siting, sectors == SectorSource.ENTERED, azimuth, sight, endurance, descent));
     }
 
     private static double edgeAzimuthDeg(ApproachAid aid) {

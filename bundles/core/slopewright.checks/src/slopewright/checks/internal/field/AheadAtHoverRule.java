@@ -24,8 +24,10 @@ public final class AheadAtHoverRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         facts.helipad();
         for (UnitAt unit : facts.units()) {
-            guarded(unit.unit(), outcomes, () -> outcomes.about(unit.unit()).measured(Measure.atLeast(unit.alongM(), LEAST_M, "m").strict())
-                    .saying(unit.alongM() >= LEAST_M ? "ahead" : "passed", unit.name(), Words.m(Math.abs(unit.alongM()))).advising("move").add());
+            guarded(unit.unit(), outcomes, () -> outcomes.about(unit.unit())
+                    .measured(Measure.atLeast(unit.alongM(), LEAST_M, "m").strict())
+                    .saying(unit.alongM() >= LEAST_M ? "ahead" : "passed",
+                            unit.name(), Words.m(Math.abs(unit.alongM()))).advising("move").add());
         }
     }
 }

@@ -11,8 +11,8 @@ import slopewright.messages.Words;
 import slopewright.model.Helipad;
 
 /**
- * No unit stands on the FATO or in the safety area around it, both taken along the approach. The safety area is as much longer than the FATO
- * as it is wider. Severity fail: a helicopter that touches down short, long or beside strikes it.
+ * No unit stands on the FATO or in the safety area around it, both taken along the approach. The safety area is as much longer than the
+ * FATO as it is wider. Severity fail: a helicopter that touches down short, long or beside strikes it.
  */
 public final class PadClearRule extends AidRule {
     /** Made by the service loader. */
