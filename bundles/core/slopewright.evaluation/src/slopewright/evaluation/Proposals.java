@@ -135,6 +135,22 @@ public final class Proposals {
         return siting;
     }
 
+    /**
+     * Lays an aid out anew for another slope. The slope of the aid and the one that is wanted of its approach, where that is entered, are
+     * one slope said twice.
+     *
+     * @param aid      an aid in a runway end or approach direction
+     * @param slopeDeg the slope, decimal degrees
+     * @param rules    the rule set
+     * @return the layout
+     * @throws SitingException where no layout can be made; the message says why, and the units are as they were
+     */
+    public static Siting layOutForSlope(ApproachAid aid, double slopeDeg, RuleSet rules) {
+        aid.setSlopeDeg(slopeDeg);
+        Projects.host(aid).filter(host -> host.getDesiredSlopeDeg() != null).ifPresent(host -> host.setDesiredSlopeDeg(slopeDeg));
+        return layOut(aid, rules);
+    }
+
     private static void keep(LightUnit old, LightUnit unit) {
         unit.setId(old.getId());
         unit.setHeightAboveGroundM(old.getHeightAboveGroundM());

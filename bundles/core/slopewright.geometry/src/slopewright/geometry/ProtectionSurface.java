@@ -100,6 +100,21 @@ public record ProtectionSurface(double startAlongM, double startRightM, double s
         return new ProtectionSurface(startAlongM, startRightM, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, newTurnDeg);
     }
 
+    /**
+     * Returns the same surface turned about the origin of the frame, as it lies for another landing direction.
+     *
+     * @param byDeg decimal degrees, clockwise seen from above
+     */
+    public ProtectionSurface turnedAboutOrigin(double byDeg) {
+        if (byDeg == 0) {
+            return this;
+        }
+        double turn = Math.toRadians(byDeg);
+        return new ProtectionSurface(startAlongM * Math.cos(turn) - startRightM * Math.sin(turn),
+                startAlongM * Math.sin(turn) + startRightM * Math.cos(turn), startHeightM, innerEdgeM, divergence, lengthM, slopeDeg,
+                axisTurnDeg + byDeg);
+    }
+
     /** Returns the same surface moved along the runway, metres in the landing direction. */
     public ProtectionSurface movedM(double byM) {
         return new ProtectionSurface(startAlongM + byM, startRightM, startHeightM, innerEdgeM, divergence, lengthM, slopeDeg, axisTurnDeg);

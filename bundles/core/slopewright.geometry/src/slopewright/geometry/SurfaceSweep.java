@@ -9,6 +9,8 @@ public final class SurfaceSweep {
     private static final int BLOCK = 2048;
     private static final double PUSH = 1e300;
     private static final double FAR_BELOW = -1e100;
+    /** Covers what rounding does to a bound, metres. */
+    private static final double ROUNDING_M = 1e-6;
 
     private final double startAlongM;
     private final double startRightM;
@@ -19,6 +21,8 @@ public final class SurfaceSweep {
     private final double rise;
     private final double cosTurn;
     private final double sinTurn;
+    /** How far the sides of the outline move apart for each metre that it grows. */
+    private final double sideShare;
 
     /** Prepares a surface. */
     public SurfaceSweep(ProtectionSurface surface) {
@@ -31,6 +35,7 @@ public final class SurfaceSweep {
         rise = Angles.tanDeg(surface.slopeDeg());
         cosTurn = Math.cos(Math.toRadians(surface.axisTurnDeg()));
         sinTurn = Math.sin(Math.toRadians(surface.axisTurnDeg()));
+        sideShare = Math.hypot(1, surface.divergence());
     }
 
     /**
@@ -45,6 +50,30 @@ public final class SurfaceSweep {
         double offset = Math.abs(back * sinTurn + aside * cosTurn);
         boolean inside = outward >= 0 && outward <= lengthM && offset <= halfInnerEdgeM + outward * divergence;
         return inside ? heightM - startHeightM - outward * rise : Double.NaN;
+    }
+
+    /**
+     * Returns a bound for a shape: {@link ProtectionSurface} never compares it with a greater height above the surface. For searches that
+     * pass over what cannot decide.
+     *
+     * @param alongM    middle of a circle that holds the shape in plan, metres
+     * @param rightM    the same
+     * @param topM      its highest top, the accuracy of the height added, metres
+     * @param radiusM   radius of that circle, metres, zero or more
+     * @param accuracyM radius in which its true place may lie, metres, zero or more
+     * @return metres; negative infinity where the shape lies outside
+     */
+    public double mostExcessM(double alongM, double rightM, double topM, double radiusM, double accuracyM) {
+        double back = startAlongM - alongM;
+        double aside = rightM - startRightM;
+        double outward = back * cosTurn - aside * sinTurn;
+        double offset = Math.abs(back * sinTurn + aside * cosTurn);
+        double reach = radiusM + accuracyM + ROUNDING_M;
+        if (outward < -reach || outward > lengthM + reach || offset - outward * divergence > halfInnerEdgeM + reach * sideShare) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double lowest = rise >= 0 ? Math.max(0, outward - reach) : Math.min(lengthM, outward + reach);
+        return topM - startHeightM - lowest * rise + ROUNDING_M;
     }
 
     /**

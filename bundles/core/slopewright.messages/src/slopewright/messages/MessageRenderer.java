@@ -132,6 +132,7 @@ public final class MessageRenderer {
             case DEGREES_MINUTES -> decimalDegrees ? rounded(value, 4) + "°" : local(Angles.format(value));
             case DEGREES -> fixed(value, 2) + "°";
             case WHOLE_DEGREES -> plain(value) + "°";
+            case BEARING -> String.format(Locale.ROOT, "%03d°", Math.floorMod(Math.round(value), 360));
             case MINUTES -> fixed(value, 1) + "'";
             case PERCENT -> fixed(value, 2) + " %";
             case YEAR -> fixed(value, 1);

@@ -20,6 +20,8 @@ public enum Notation {
     DEGREES("deg"),
     /** Decimal degrees without decimals that say nothing: {@code 15°}. */
     WHOLE_DEGREES("deg"),
+    /** A bearing in whole degrees, in three digits: {@code 020°}. */
+    BEARING("deg"),
     /** Minutes of arc to the tenth: {@code 2.0'}. */
     MINUTES("min"),
     /** Per cent to the hundredth. */

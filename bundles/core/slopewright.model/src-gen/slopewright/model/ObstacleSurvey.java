@@ -20,6 +20,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.ObstacleSurvey#getHorizontalAccuracyM <em>Horizontal Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.ObstacleSurvey#getVerticalAccuracyM <em>Vertical Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.ObstacleSurvey#getHosts <em>Hosts</em>}</li>
+ *   <li>{@link slopewright.model.ObstacleSurvey#getAllRound <em>All Round</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getObstacleSurvey()
@@ -170,5 +171,27 @@ public interface ObstacleSurvey extends Named {
 	 * @generated
 	 */
 	EList<ApproachHost> getHosts();
+
+	/**
+	 * Returns the value of the '<em><b>All Round</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>All Round</em>' attribute.
+	 * @see #setAllRound(Boolean)
+	 * @see slopewright.model.SlopewrightPackage#getObstacleSurvey_AllRound()
+	 * @model
+	 * @generated
+	 */
+	Boolean getAllRound();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ObstacleSurvey#getAllRound <em>All Round</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>All Round</em>' attribute.
+	 * @see #getAllRound()
+	 * @generated
+	 */
+	void setAllRound(Boolean value);
 
 } // ObstacleSurvey

@@ -2699,13 +2699,22 @@ public interface SlopewrightPackage extends EPackage {
 	int OBSTACLE_SURVEY__HOSTS = NAMED_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>All Round</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OBSTACLE_SURVEY__ALL_ROUND = NAMED_FEATURE_COUNT + 7;
+
+	/**
 	 * The number of structural features of the '<em>Obstacle Survey</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int OBSTACLE_SURVEY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 7;
+	int OBSTACLE_SURVEY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
 
 	/**
 	 * The number of operations of the '<em>Obstacle Survey</em>' class.
@@ -6526,6 +6535,17 @@ public interface SlopewrightPackage extends EPackage {
 	EReference getObstacleSurvey_Hosts();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ObstacleSurvey#getAllRound <em>All Round</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>All Round</em>'.
+	 * @see slopewright.model.ObstacleSurvey#getAllRound()
+	 * @see #getObstacleSurvey()
+	 * @generated
+	 */
+	EAttribute getObstacleSurvey_AllRound();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.EquipmentType <em>Equipment Type</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9720,6 +9740,14 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EReference OBSTACLE_SURVEY__HOSTS = eINSTANCE.getObstacleSurvey_Hosts();
+
+		/**
+		 * The meta object literal for the '<em><b>All Round</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OBSTACLE_SURVEY__ALL_ROUND = eINSTANCE.getObstacleSurvey_AllRound();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.EquipmentTypeImpl <em>Equipment Type</em>}' class.

@@ -40,6 +40,7 @@ class AttributesTest {
             Map.entry("Obstacle.shielded", "DATA-51"), Map.entry("Obstacle.shieldingStudy", "DATA-51"),
             Map.entry("Obstacle.shieldingStudyDate", "REC-02"), Map.entry("Obstacle.shieldingStudyPerson", "OBS-01"),
             Map.entry("Obstacle.temporary", "DATA-50"), Map.entry("ObstacleSurvey.date", "OBS-07"),
+            Map.entry("ObstacleSurvey.allRound", "OBS-07"),
             Map.entry("EquipmentType.familyKey", "EQUIP-01"), Map.entry("EquipmentType.dataSource", "EQUIP-13"),
             Map.entry("EquipmentType.plateZero", "EQUIP-14"), Map.entry("EquipmentType.plateSense", "EQUIP-14"),
             Map.entry("EquipmentType.lowerHair", "EQUIP-14"), Map.entry("EquipmentType.upperHair", "EQUIP-14"),

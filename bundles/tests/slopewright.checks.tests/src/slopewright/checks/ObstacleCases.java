@@ -33,6 +33,12 @@ final class ObstacleCases {
         return 100 + (beforeM - 60) * RISE;
     }
 
+    private static void allRound(Sample sample, double reachM) {
+        sample.obstacleSurvey().setAllRound(true);
+        sample.obstacleSurvey().setHalfWidthM(null);
+        sample.obstacleSurvey().setReachM(reachM);
+    }
+
     private static void study(Obstacle obstacle, String person) {
         obstacle.setShielded(true);
         obstacle.setShieldingStudy("aeronautical study 7");
@@ -180,6 +186,9 @@ final class ObstacleCases {
                 sample -> sample.obstacleSurvey().setReachM(15_059.0)));
         cases.add(RuleCase.of("OBS-07", Result.FAIL, "1 574 m to each side", Bases::row,
                 sample -> sample.obstacleSurvey().setHalfWidthM(1_574.0)));
+        // All round the farthest corner counts: the root of 15 060² + 1 575² is 15 142.1 m.
+        cases.add(RuleCase.of("OBS-07", Result.PASS, "15 143 m all round, no width", Bases::row, sample -> allRound(sample, 15_143.0)));
+        cases.add(RuleCase.of("OBS-07", Result.FAIL, "15 142 m all round", Bases::row, sample -> allRound(sample, 15_142.0)));
         // Turned by 5 degrees the outer corner lies 15 000 m x sin 5 + 1 575 m x cos 5 = 2 876 m from the extended centre line.
         cases.add(RuleCase.of("OBS-07", Result.FAIL, "1 575 m beside a turned axis", Bases::row, sample -> {
             sample.obstacleSurvey().setHalfWidthM(1_575.0);

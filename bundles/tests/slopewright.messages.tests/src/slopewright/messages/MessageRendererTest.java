@@ -24,7 +24,8 @@ class MessageRendererTest {
             "MILLIMETRES|0.0005|0.001 m|0,001 m",
             "WHOLE_METRES|2.5|3 m|3 m", "KILOMETRES|7500|7.50 km|7,50 km", "DEGREES_MINUTES|2.75|2°45'|2°45'",
             "DEGREES|0.565|0.57°|0,57°",
-            "WHOLE_DEGREES|15|15°|15°", "WHOLE_DEGREES|7.5|7.5°|7,5°", "MINUTES|2.04|2.0'|2,0'", "PERCENT|1.255|1.26 %|1,26 %",
+            "WHOLE_DEGREES|15|15°|15°", "WHOLE_DEGREES|7.5|7.5°|7,5°",
+            "BEARING|20|020°|020°", "BEARING|359.6|000°|000°", "MINUTES|2.04|2.0'|2,0'", "PERCENT|1.255|1.26 %|1,26 %",
             "COUNT|9999|9999|9999", "COUNT|10000|10,000|10.000", "NUMBER|3.10|3.1|3,1", "NUMBER|-0.001|0|0",
                     "CANDELA|15000|15000 cd|15000 cd",
             "VOLTS|22.5|22.5 V|22,5 V"})

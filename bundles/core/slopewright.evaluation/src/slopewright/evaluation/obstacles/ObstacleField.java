@@ -33,7 +33,7 @@ public final class ObstacleField {
             return Projects.label(obstacle);
         }
 
-        private Optional<ObstacleComparison> compare(ProtectionSurface surface, DoubleUnaryOperator liftM) {
+        Optional<ObstacleComparison> compare(ProtectionSurface surface, DoubleUnaryOperator liftM) {
             return shape.compare(surface).map(worst -> new ObstacleComparison(obstacle, label(), lifted(worst, surface, liftM), shielding,
                     Optional.empty()));
         }

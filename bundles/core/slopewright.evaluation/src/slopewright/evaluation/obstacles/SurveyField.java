@@ -102,8 +102,7 @@ public final class SurveyField {
             if (Double.isNaN(excess)) {
                 continue;
             }
-            FramePoint point = point(i);
-            Optional<Penetration> exact = surface.compare(point, horizontalM, verticalM).map(plain -> lifted(plain, point, surface, liftM));
+            Optional<Penetration> exact = compare(i, surface, liftM);
             if (exact.isPresent()) {
                 inside++;
                 above += exact.get().excessM() > 0 ? 1 : 0;
@@ -114,6 +113,17 @@ public final class SurveyField {
             }
         }
         return new Result(inside, above, worst, governing);
+    }
+
+    /** Compares one point with a surface that rises by a lift over its plane. */
+    Optional<Penetration> compare(int index, ProtectionSurface surface, DoubleUnaryOperator liftM) {
+        FramePoint point = point(index);
+        return surface.compare(point, horizontalM, verticalM).map(plain -> lifted(plain, point, surface, liftM));
+    }
+
+    /** Returns by how much each point may stand higher, metres, zero or more. */
+    double verticalAccuracyM() {
+        return verticalM;
     }
 
     private Penetration lifted(Penetration worst, FramePoint point, ProtectionSurface surface, DoubleUnaryOperator liftM) {

@@ -64,10 +64,45 @@ public record SightLine(Kind kind, String unit, double angleDeg, double lowestAn
      */
     public record Sector(FramePoint lens, double axisTurnDeg, double halfDeg, double rangeM) {
 
-        private SurfaceComparison compare(Surroundings surroundings, double angleDeg, boolean curved) {
-            ProtectionSurface plane = new ProtectionSurface(lens.alongM(), lens.rightM(), lens.heightM(), 0, Angles.tanDeg(halfDeg), rangeM,
-                    angleDeg, axisTurnDeg);
-            return curved ? surroundings.compareSight(plane, Curvature.USUAL_REFRACTION) : surroundings.compare(plane);
+        private ProtectionSurface plane(double angleDeg) {
+            return new ProtectionSurface(lens.alongM(), lens.rightM(), lens.heightM(), 0, Angles.tanDeg(halfDeg), rangeM, angleDeg,
+                    axisTurnDeg);
+        }
+    }
+
+    /**
+     * A line before anything is compared with it.
+     *
+     * @param kind           what it is
+     * @param unit           name of the unit from whose lens it starts
+     * @param angleDeg       its elevation as the unit is set, decimal degrees
+     * @param lowestAngleDeg its elevation when the unit is off by its whole allowance, decimal degrees
+     * @param sector         the sector that it sweeps
+     * @param citations      where the angle comes from
+     */
+    public record Drawn(Kind kind, String unit, double angleDeg, double lowestAngleDeg, Sector sector, List<Citation> citations) {
+
+        /** Copies the citations. */
+        public Drawn {
+            Objects.requireNonNull(kind);
+            Objects.requireNonNull(unit);
+            Objects.requireNonNull(sector);
+            citations = List.copyOf(citations);
+        }
+
+        /** Returns the plane that the lowest line sweeps, without curvature. */
+        public ProtectionSurface lowest() {
+            return sector.plane(lowestAngleDeg);
+        }
+
+        /** Compares the line with everything that stands there. */
+        public SightLine compare(Surroundings surroundings) {
+            return new SightLine(kind, unit, angleDeg, lowestAngleDeg, compare(surroundings, sector.plane(angleDeg)),
+                    compare(surroundings, lowest()), citations);
+        }
+
+        private SurfaceComparison compare(Surroundings surroundings, ProtectionSurface plane) {
+            return kind.isCurved() ? surroundings.compareSight(plane, Curvature.USUAL_REFRACTION) : surroundings.compare(plane);
         }
     }
 
@@ -78,14 +113,6 @@ public record SightLine(Kind kind, String unit, double angleDeg, double lowestAn
         Objects.requireNonNull(asSet);
         Objects.requireNonNull(lowest);
         citations = List.copyOf(citations);
-    }
-
-    /** Compares a line with everything that stands there. */
-    static SightLine of(Kind kind, String unit, double angleDeg, double allowanceMin, Sector sector, Surroundings surroundings,
-            List<Citation> citations) {
-        double lowest = angleDeg - Angles.minutesToDeg(allowanceMin);
-        return new SightLine(kind, unit, angleDeg, lowest, sector.compare(surroundings, angleDeg, kind.isCurved()),
-                sector.compare(surroundings, lowest, kind.isCurved()), citations);
     }
 
     /** Returns the obstacle or survey point that stands highest against the lowest line; empty where none is in the sector. */

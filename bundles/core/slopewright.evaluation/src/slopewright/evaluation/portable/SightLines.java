@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
@@ -40,6 +41,7 @@ import slopewright.standards.RuleSets;
  */
 public record SightLines(List<SightLine> lines, Optional<SightLine> governing, double halfDeg, double rangeM, SettingAllowance allowance,
         boolean complete, List<Message> notes) {
+    private static final String RANGE = "obstacle.signal-range-m";
     private static final Comparator<SightLine> STRICTEST = Comparator.<SightLine>comparingDouble(line -> line.lowestMarginM()
             .orElse(Double.POSITIVE_INFINITY)).thenComparingDouble(SightLine::angleDeg);
 
@@ -78,22 +80,13 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
      */
     public static SightLines of(AidEvaluation evaluation) {
         Siting siting = evaluation.layout().orThrow();
-        RuleSet rules = evaluation.rules();
         Surroundings surroundings = evaluation.surroundings().orThrow();
         SettingAllowance allowance = SettingAllowance.of(evaluation);
-        double half = Math.max(common(rules, "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid())) + allowance.turnDeg();
-        double range = common(rules, "obstacle.signal-range-m").value();
-        Margin margin = margin(siting, rules);
-        List<SightLine> red = new ArrayList<>();
-        List<SightLine> margins = new ArrayList<>();
-        for (UnitPlan unit : siting.units()) {
-            SightLine.Sector sector = new SightLine.Sector(unit.place(), unit.azimuthDeg(), half, range);
-            OptionalDouble edge = redLowerEdgeDeg(evaluation.aid(), unit);
-            edge.ifPresent(angle -> red.add(SightLine.of(SightLine.Kind.RED_EDGE, unit.id(), angle, allowance.minutes(), sector,
-                    surroundings, List.of())));
-            margins.add(SightLine.of(SightLine.Kind.MARGIN, unit.id(), margin.angleDeg(), allowance.minutes(), sector, surroundings,
-                    margin.citations()));
-        }
+        double half = halfDeg(evaluation);
+        double range = common(evaluation.rules(), RANGE).value();
+        List<SightLine> all = draw(evaluation, siting).stream().map(drawn -> drawn.compare(surroundings)).toList();
+        List<SightLine> red = all.stream().filter(line -> line.kind() == SightLine.Kind.RED_EDGE).toList();
+        List<SightLine> margins = all.stream().filter(line -> line.kind() == SightLine.Kind.MARGIN).toList();
         List<Message> notes = new ArrayList<>();
         boolean complete = red.size() == siting.units().size();
         if (!complete) {
@@ -104,6 +97,35 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         red.stream().min(STRICTEST).ifPresent(lines::add);
         margins.stream().min(STRICTEST).ifPresent(lines::add);
         return new SightLines(lines, lines.stream().min(STRICTEST), half, range, allowance, complete, notes);
+    }
+
+    /**
+     * Draws the lines of a layout of an aid, compared with nothing yet.
+     *
+     * @param evaluation the evaluation of the aid
+     * @param siting     a layout of it, as it stands or as it is tried
+     * @return two lines of each unit, or only its margin where nobody says where its red begins
+     */
+    public static List<SightLine.Drawn> draw(AidEvaluation evaluation, Siting siting) {
+        RuleSet rules = evaluation.rules();
+        double allowanceDeg = Angles.minutesToDeg(SettingAllowance.of(evaluation).minutes());
+        double half = halfDeg(evaluation);
+        double range = common(rules, RANGE).value();
+        Margin margin = margin(siting, rules);
+        List<SightLine.Drawn> drawn = new ArrayList<>();
+        for (UnitPlan unit : siting.units()) {
+            SightLine.Sector sector = new SightLine.Sector(unit.place(), unit.azimuthDeg(), half, range);
+            redLowerEdgeDeg(evaluation.aid(), unit).ifPresent(angle -> drawn.add(new SightLine.Drawn(SightLine.Kind.RED_EDGE, unit.id(),
+                    angle, angle - allowanceDeg, sector, List.of())));
+            drawn.add(new SightLine.Drawn(SightLine.Kind.MARGIN, unit.id(), margin.angleDeg(), margin.angleDeg() - allowanceDeg, sector,
+                    margin.citations()));
+        }
+        return drawn;
+    }
+
+    private static double halfDeg(AidEvaluation evaluation) {
+        return Math.max(common(evaluation.rules(), "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid()))
+                + SettingAllowance.of(evaluation).turnDeg();
     }
 
     private static double beamDeg(ApproachAid aid) {

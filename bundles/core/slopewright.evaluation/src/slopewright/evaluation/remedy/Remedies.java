@@ -9,6 +9,7 @@ import java.util.function.DoubleUnaryOperator;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.LensLevel;
+import slopewright.evaluation.Proposals;
 import slopewright.evaluation.UnitGround;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
@@ -161,7 +162,7 @@ public final class Remedies {
         OptionalDouble gain = smallest(clear, ANGLE_STEP_DEG, GREATEST_SLOPE_GAIN_DEG);
         if (gain.isPresent()) {
             double slope = laid.slopeDeg() + gain.getAsDouble();
-            OptionalDouble step = firstClear(up(slope, SET_OUT_DEG), SET_OUT_DEG, (copy, to) -> RemedyChange.raiseSlope(copy, to, rules));
+            OptionalDouble step = firstClear(up(slope, SET_OUT_DEG), SET_OUT_DEG, (copy, to) -> Proposals.layOutForSlope(copy, to, rules));
             if (step.isPresent()) {
                 return Remedy.of(RemedyKind.RAISE_SLOPE, slope, step.getAsDouble(), Message.of("remedy.raise-slope",
                         Words.degrees(step.getAsDouble() - laid.slopeDeg()), Words.degrees(step.getAsDouble())));

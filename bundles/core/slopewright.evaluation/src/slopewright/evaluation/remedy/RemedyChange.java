@@ -34,7 +34,7 @@ public final class RemedyChange {
     public static void carryOut(Remedy remedy, ApproachAid aid, RuleSet rules) {
         double step = remedy.step().orElseThrow(() -> new SitingException(remedy.message()));
         switch (remedy.kind()) {
-            case RAISE_SLOPE -> raiseSlope(aid, step, rules);
+            case RAISE_SLOPE -> Proposals.layOutForSlope(aid, step, rules);
             case NARROW_BEAM -> {
                 if (remedy.onLeft()) {
                     aid.setBeamLeftLimitDeg(-step);
@@ -47,13 +47,6 @@ public final class RemedyChange {
             case MOVE_UPWIND_BY_CROSSING_HEIGHT, MOVE_UPWIND_UNTIL_CLEAR -> move(aid, step);
             default -> throw new IllegalStateException(remedy.kind().name());
         }
-    }
-
-    /** Raises the slope of the aid and the one that is wanted of its approach, where that is entered: they are one slope said twice. */
-    static void raiseSlope(ApproachAid aid, double slopeDeg, RuleSet rules) {
-        aid.setSlopeDeg(slopeDeg);
-        Projects.host(aid).filter(host -> host.getDesiredSlopeDeg() != null).ifPresent(host -> host.setDesiredSlopeDeg(slopeDeg));
-        Proposals.layOut(aid, rules);
     }
 
     static void turnAxis(ApproachAid aid, double byDeg) {

@@ -33,6 +33,7 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.ObstacleSurveyImpl#getHorizontalAccuracyM <em>Horizontal Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.impl.ObstacleSurveyImpl#getVerticalAccuracyM <em>Vertical Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.impl.ObstacleSurveyImpl#getHosts <em>Hosts</em>}</li>
+ *   <li>{@link slopewright.model.impl.ObstacleSurveyImpl#getAllRound <em>All Round</em>}</li>
  * </ul>
  *
  * @generated
@@ -167,6 +168,26 @@ public class ObstacleSurveyImpl extends NamedImpl implements ObstacleSurvey {
 	 * @ordered
 	 */
 	protected EList<ApproachHost> hosts;
+
+	/**
+	 * The default value of the '{@link #getAllRound() <em>All Round</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAllRound()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Boolean ALL_ROUND_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAllRound() <em>All Round</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAllRound()
+	 * @generated
+	 * @ordered
+	 */
+	protected Boolean allRound = ALL_ROUND_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -344,6 +365,29 @@ public class ObstacleSurveyImpl extends NamedImpl implements ObstacleSurvey {
 	 * @generated
 	 */
 	@Override
+	public Boolean getAllRound() {
+		return allRound;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAllRound(Boolean newAllRound) {
+		Boolean oldAllRound = allRound;
+		allRound = newAllRound;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.OBSTACLE_SURVEY__ALL_ROUND, oldAllRound, allRound));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.OBSTACLE_SURVEY__DATE:
@@ -360,6 +404,8 @@ public class ObstacleSurveyImpl extends NamedImpl implements ObstacleSurvey {
 				return getVerticalAccuracyM();
 			case SlopewrightPackage.OBSTACLE_SURVEY__HOSTS:
 				return getHosts();
+			case SlopewrightPackage.OBSTACLE_SURVEY__ALL_ROUND:
+				return getAllRound();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -395,6 +441,9 @@ public class ObstacleSurveyImpl extends NamedImpl implements ObstacleSurvey {
 				getHosts().clear();
 				getHosts().addAll((Collection<? extends ApproachHost>)newValue);
 				return;
+			case SlopewrightPackage.OBSTACLE_SURVEY__ALL_ROUND:
+				setAllRound((Boolean)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -428,6 +477,9 @@ public class ObstacleSurveyImpl extends NamedImpl implements ObstacleSurvey {
 			case SlopewrightPackage.OBSTACLE_SURVEY__HOSTS:
 				getHosts().clear();
 				return;
+			case SlopewrightPackage.OBSTACLE_SURVEY__ALL_ROUND:
+				setAllRound(ALL_ROUND_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -454,6 +506,8 @@ public class ObstacleSurveyImpl extends NamedImpl implements ObstacleSurvey {
 				return VERTICAL_ACCURACY_M_EDEFAULT == null ? verticalAccuracyM != null : !VERTICAL_ACCURACY_M_EDEFAULT.equals(verticalAccuracyM);
 			case SlopewrightPackage.OBSTACLE_SURVEY__HOSTS:
 				return hosts != null && !hosts.isEmpty();
+			case SlopewrightPackage.OBSTACLE_SURVEY__ALL_ROUND:
+				return ALL_ROUND_EDEFAULT == null ? allRound != null : !ALL_ROUND_EDEFAULT.equals(allRound);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -480,6 +534,8 @@ public class ObstacleSurveyImpl extends NamedImpl implements ObstacleSurvey {
 		result.append(horizontalAccuracyM);
 		result.append(", verticalAccuracyM: ");
 		result.append(verticalAccuracyM);
+		result.append(", allRound: ");
+		result.append(allRound);
 		result.append(')');
 		return result.toString();
 	}

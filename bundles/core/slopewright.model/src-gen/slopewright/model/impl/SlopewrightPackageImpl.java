@@ -2342,6 +2342,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getObstacleSurvey_AllRound() {
+		return (EAttribute)obstacleSurveyEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getEquipmentType() {
 		return equipmentTypeEClass;
 	}
@@ -4074,6 +4084,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__HORIZONTAL_ACCURACY_M);
 		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__VERTICAL_ACCURACY_M);
 		createEReference(obstacleSurveyEClass, OBSTACLE_SURVEY__HOSTS);
+		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__ALL_ROUND);
 
 		equipmentTypeEClass = createEClass(EQUIPMENT_TYPE);
 		createEAttribute(equipmentTypeEClass, EQUIPMENT_TYPE__FAMILY_KEY);
@@ -4510,6 +4521,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getObstacleSurvey_HorizontalAccuracyM(), ecorePackage.getEDoubleObject(), "horizontalAccuracyM", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getObstacleSurvey_VerticalAccuracyM(), ecorePackage.getEDoubleObject(), "verticalAccuracyM", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getObstacleSurvey_Hosts(), this.getApproachHost(), null, "hosts", null, 0, -1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getObstacleSurvey_AllRound(), ecorePackage.getEBooleanObject(), "allRound", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(equipmentTypeEClass, EquipmentType.class, "EquipmentType", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getEquipmentType_FamilyKey(), ecorePackage.getEString(), "familyKey", null, 0, 1, EquipmentType.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -3,13 +3,14 @@ package slopewright.checks.internal.obstacle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import slopewright.checks.Measure;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.Missing;
 import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.geometry.Angles;
-import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Argument;
 import slopewright.model.Aerodrome;
@@ -48,21 +49,12 @@ public final class SurveyCover {
 
     /** Returns how far a survey reaches against what an area needs, the nearer of distance and width; empty where it does not say. */
     static Optional<Measure> reach(ObstacleSurvey survey, ProtectionSurface area) {
-        if (survey.getReachM() == null || survey.getHalfWidthM() == null) {
+        OptionalDouble half = SurveyReach.halfWidthM(survey);
+        if (survey.getReachM() == null || half.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(Measure.worse(Measure.atLeast(survey.getReachM(), neededReachM(area), "m"),
-                Measure.atLeast(survey.getHalfWidthM(), neededHalfWidthM(area), "m")));
-    }
-
-    /** Returns how far out an area reaches, metres before the threshold. */
-    static double neededReachM(ProtectionSurface area) {
-        return area.corners().stream().mapToDouble(corner -> -corner.alongM()).max().orElseThrow();
-    }
-
-    /** Returns how far an area reaches from the extended centre line, metres. */
-    static double neededHalfWidthM(ProtectionSurface area) {
-        return area.corners().stream().mapToDouble(FramePoint::rightM).map(Math::abs).max().orElseThrow();
+        return Optional.of(Measure.worse(Measure.atLeast(survey.getReachM(), SurveyReach.neededReachM(survey, area), "m"),
+                Measure.atLeast(half.getAsDouble(), SurveyReach.neededHalfWidthM(area), "m")));
     }
 
     /** Returns the areas in which something decides about an aid: its obstacle surface, and the sector of its signal where there is one. */
@@ -86,7 +78,7 @@ public final class SurveyCover {
         missing.unless(Optional.ofNullable(survey.getDate()).filter(date -> !date.isBlank()).isPresent(), "missing.survey-date", name);
         boolean ofPlace = !survey.getHosts().isEmpty();
         missing.unless(!ofPlace || survey.getReachM() != null, "missing.survey-reach", name);
-        missing.unless(!ofPlace || survey.getHalfWidthM() != null, "missing.survey-half-width", name);
+        missing.unless(!ofPlace || SurveyReach.isAllRound(survey) || survey.getHalfWidthM() != null, "missing.survey-half-width", name);
         missing.unless(survey.getHorizontalAccuracyM() != null && survey.getVerticalAccuracyM() != null, "missing.survey-accuracy", name);
         missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source",
                 name);

@@ -13,6 +13,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Missing;
 import slopewright.checks.internal.Stop;
+import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
@@ -50,11 +51,11 @@ public final class SurveyCoverRule extends AidRule {
             return;
         }
         ObstacleSurvey best = whole.stream().max(Comparator.comparingDouble(survey -> worst(survey, areas).slack())).orElseThrow();
-        double reach = areas.stream().mapToDouble(SurveyCover::neededReachM).max().orElseThrow();
-        double halfWidth = areas.stream().mapToDouble(SurveyCover::neededHalfWidthM).max().orElseThrow();
+        double reach = areas.stream().mapToDouble(area -> SurveyReach.neededReachM(best, area)).max().orElseThrow();
+        double halfWidth = areas.stream().mapToDouble(SurveyReach::neededHalfWidthM).max().orElseThrow();
         outcomes.about(facts.aid()).measured(worst(best, areas))
                 .saying("compared", ElementNames.of(best), Words.name(best.getDate()), Words.wholeM(best.getReachM()),
-                        Words.wholeM(best.getHalfWidthM()), Words.wholeM(reach), Words.wholeM(halfWidth))
+                        Words.wholeM(SurveyReach.halfWidthM(best).orElseThrow()), Words.wholeM(reach), Words.wholeM(halfWidth))
                 .advising("survey").add();
     }
 

@@ -1,0 +1,210 @@
+package slopewright.evaluation.landing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Attempt;
+import slopewright.evaluation.obstacles.GoverningSearch;
+import slopewright.evaluation.obstacles.GoverningSearch.Standing;
+import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.SurveyReach;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Aerodrome;
+import slopewright.model.ApproachDirection;
+import slopewright.model.ObstacleSurvey;
+import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+
+/**
+ * Every landing direction in whole degrees and every settable slope of an aid at a helipad under its own rule set. In each the aid is laid
+ * out as if the direction were taken, and held against all that stands there: its obstacle surface, and for a portable unit, or one that is
+ * dark below, the lines of sight with the unit off by its whole allowance. What nobody knows is not evaluated and never clear.
+ *
+ * @param directions one a whole degree from true north, 0 to 359
+ * @param slopes     the slopes that were tried
+ * @param sighted    whether lines of sight count beside the obstacle surface
+ * @param notes      what a reader must know
+ */
+public record LandingDirections(List<LandingDirection> directions, SettableSlopes slopes, boolean sighted, List<Message> notes) {
+
+    /** How many directions there are. */
+    public static final int COUNT = 360;
+
+    /** Copies the lists. */
+    public LandingDirections {
+        directions = List.copyOf(directions);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Looks all round.
+     *
+     * @param evaluation the evaluation of an aid at a helipad
+     * @param slopes     the slopes to try
+     * @return the directions
+     * @throws SitingException where the aid is at no helipad, or there is no frame on the ground; the message says why
+     */
+    public static LandingDirections of(AidEvaluation evaluation, SettableSlopes slopes) {
+        if (!(evaluation.host() instanceof ApproachDirection)) {
+            throw new SitingException(Message.of("landing.no-helipad", Words.name(Projects.label(evaluation.host()))));
+        }
+        return new Search(evaluation, slopes).run();
+    }
+
+    /** Looks all round over the range of the unit in hand in the usual steps. */
+    public static LandingDirections of(AidEvaluation evaluation) {
+        return of(evaluation, SettableSlopes.of(evaluation, SettableSlopes.USUAL_STEP_DEG));
+    }
+
+    /** Returns the direction nearest to a bearing, decimal degrees from true north. */
+    public LandingDirection at(double trueDeg) {
+        return directions.get(Math.floorMod(Math.round(trueDeg), COUNT));
+    }
+
+    /**
+     * Returns the sectors in which every direction is clear from a whole degree of slope on: directions beside one another that are clear
+     * from the same whole degree, rounded up to a slope that is clear.
+     */
+    public List<ClearSector> sectors() {
+        List<ClearSector> found = new ArrayList<>();
+        OptionalDouble[] from = directions.stream().map(direction -> rounded(direction.clearFromDeg())).toArray(OptionalDouble[]::new);
+        int start = IntStream.range(0, COUNT).filter(i -> !from[i].equals(from[Math.floorMod(i - 1, COUNT)])).findFirst().orElse(0);
+        for (int done = 0; done < COUNT;) {
+            int first = Math.floorMod(start + done, COUNT);
+            int count = 1;
+            while (done + count < COUNT && from[(first + count) % COUNT].equals(from[first])) {
+                count++;
+            }
+            if (from[first].isPresent()) {
+                found.add(new ClearSector(first, (first + count - 1) % COUNT, from[first].getAsDouble()));
+            }
+            done += count;
+        }
+        found.sort(Comparator.comparingInt(ClearSector::fromTrueDeg));
+        return found;
+    }
+
+    /** Rounds a slope up to a whole degree, or to the steepest that can be set where no whole degree is left. */
+    private OptionalDouble rounded(OptionalDouble clearFromDeg) {
+        return clearFromDeg.isEmpty() ? clearFromDeg : OptionalDouble.of(Math.min(Math.ceil(clearFromDeg.getAsDouble() - 1e-9),
+                directions.get(0).cells().get(directions.get(0).cells().size() - 1).slopeDeg()));
+    }
+
+    /** Returns the clear sectors in sentences, or that there is none; bearings less a variation, decimal degrees: zero for true ones. */
+    public List<Message> sentences(double variationDeg) {
+        List<Message> found = sectors().stream().map(sector -> sector.message(variationDeg)).toList();
+        return found.isEmpty() ? List.of(Message.of("landing.none")) : found;
+    }
+
+    /** Returns the clear sector to which a direction has the least to be turned, the flattest of those; empty where there is none. */
+    public Optional<ClearSector> nearestSector(double trueDeg) {
+        return sectors().stream().min(Comparator.<ClearSector>comparingDouble(sector -> sector.turnDeg(trueDeg))
+                .thenComparingDouble(ClearSector::clearFromDeg));
+    }
+
+    /** The work itself. */
+    private static final class Search {
+        private final AidEvaluation evaluation;
+        private final double ownDeg;
+        private final List<Double> slopes;
+        private final SettableSlopes range;
+        private final Surroundings surroundings;
+        private final GoverningSearch search;
+        private final TrialLayouts layouts;
+        private final List<ObstacleSurvey> surveys;
+        private final List<ApproachDirection> named;
+        private final List<Message> uncompared;
+
+        private Search(AidEvaluation evaluation, SettableSlopes slopes) {
+            this.evaluation = evaluation;
+            this.slopes = slopes.degrees();
+            range = slopes;
+            ownDeg = evaluation.frame().orThrow().bearingDeg();
+            surroundings = evaluation.surroundings().orThrow();
+            search = new GoverningSearch(surroundings);
+            layouts = new TrialLayouts(evaluation);
+            Aerodrome aerodrome = evaluation.project().getAerodrome();
+            surveys = aerodrome == null ? List.of() : List.copyOf(aerodrome.getObstacleSurveys());
+            named = Projects.helipad(evaluation.host()).map(helipad -> List.copyOf(helipad.getDirections())).orElse(List.of());
+            uncompared = surroundings.uncompared().stream().map(found -> found.reason()).toList();
+        }
+
+        private LandingDirections run() {
+            boolean levelled = evaluation.project().getAerodrome() == null || evaluation.project().getAerodrome().getGroundLevels().isEmpty();
+            List<Attempt<List<TrialLayouts.Held>>> everywhere = levelled ? layouts() : List.of();
+            List<List<Attempt<List<TrialLayouts.Held>>>> each = new ArrayList<>();
+            for (int bearing = 0; bearing < COUNT; bearing++) {
+                layouts.turn(bearing);
+                each.add(levelled ? everywhere : layouts());
+            }
+            List<LandingDirection> found = IntStream.range(0, COUNT).parallel()
+                    .mapToObj(bearing -> direction(bearing, each.get(bearing))).toList();
+            List<Message> notes = new ArrayList<>();
+            notes.add(Message.of("landing.range", range.source(), Words.wholeDegrees(range.fromDeg()), Words.wholeDegrees(range.toDeg()),
+                    Words.degrees(range.stepDeg())));
+            notes.add(Message.of(layouts.isSighted() ? "landing.surface-and-sight" : "landing.surface-alone"));
+            return new LandingDirections(found, range, layouts.isSighted(), notes);
+        }
+
+        private List<Attempt<List<TrialLayouts.Held>>> layouts() {
+            return slopes.stream().map(layouts::at).toList();
+        }
+
+        private LandingDirection direction(int bearing, List<Attempt<List<TrialLayouts.Held>>> laid) {
+            double turn = bearing - ownDeg;
+            List<ProtectionSurface> surfaces = laid.stream().flatMap(attempt -> attempt.value().stream()).flatMap(List::stream)
+                    .map(TrialLayouts.Held::surface).toList();
+            GoverningSearch.Near near = surfaces.isEmpty() ? null : search.near(surfaces, turn);
+            List<LandingCell> cells = new ArrayList<>(slopes.size());
+            for (int i = 0; i < slopes.size(); i++) {
+                Attempt<List<TrialLayouts.Held>> held = laid.get(i);
+                cells.add(held.value().isPresent() ? cell(slopes.get(i), held.value().get(), near, bearing, turn)
+                        : new LandingCell(slopes.get(i), LandingCell.State.NOT_EVALUATED, Optional.empty(), Optional.empty(),
+                                held.reason()));
+            }
+            return new LandingDirection(bearing, cells);
+        }
+
+        private LandingCell cell(double slopeDeg, List<TrialLayouts.Held> held, GoverningSearch.Near near, int bearing, double turn) {
+            Optional<Standing> worst = Optional.empty();
+            Optional<LandingCell.Line> line = Optional.empty();
+            Optional<Message> blocked = Optional.empty();
+            for (TrialLayouts.Held against : held) {
+                Optional<Standing> found = near.governing(against.surface().turnedAboutOrigin(turn), against.isSight(),
+                        !against.mayBeShielded());
+                if (found.isPresent() && (worst.isEmpty() || found.get().marginM() < worst.get().marginM())) {
+                    worst = found;
+                    line = Optional.of(against.line());
+                }
+                blocked = blocked.isPresent() ? blocked : against.reason();
+            }
+            if (worst.filter(found -> found.worst().excessM() > 0).isPresent()) {
+                blocked = Optional.of(Message.of("landing.through", Words.name(worst.get().label()), Words.m(-worst.get().marginM()),
+                        line.get().message()));
+            }
+            Optional<Message> unknown = blocked.isPresent() ? Optional.empty() : unknown(held, bearing);
+            LandingCell.State state = blocked.isPresent() ? LandingCell.State.BLOCKED
+                    : unknown.isPresent() ? LandingCell.State.NOT_EVALUATED : LandingCell.State.CLEAR;
+            return new LandingCell(slopeDeg, state, line, worst, blocked.isPresent() ? blocked : unknown);
+        }
+
+        /** Returns what is not known of a direction in which nothing is known to stand through. */
+        private Optional<Message> unknown(List<TrialLayouts.Held> held, int bearing) {
+            if (!uncompared.isEmpty()) {
+                return Optional.of(Message.of("landing.uncompared", Words.list(uncompared)));
+            }
+            if (layouts.isSighted() && surroundings.count() == 0) {
+                return Optional.of(Message.of("portable.no-survey"));
+            }
+            boolean covered = held.stream().allMatch(against -> SurveyReach.covers(surveys, named, against.surface(), bearing));
+            return covered ? Optional.empty() : Optional.of(Message.of("landing.no-survey"));
+        }
+    }
+}

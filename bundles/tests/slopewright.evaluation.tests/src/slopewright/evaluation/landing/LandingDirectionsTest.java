@@ -1,0 +1,321 @@
+package slopewright.evaluation.landing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.TrialSite;
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.portable.SightLine;
+import slopewright.evaluation.portable.SightLines;
+import slopewright.model.ApproachType;
+import slopewright.model.EquipmentType;
+import slopewright.model.GroundLevel;
+import slopewright.model.LightColour;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
+import slopewright.model.ObstacleSurvey;
+import slopewright.model.Place;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.SurveyBlock;
+import slopewright.model.Transition;
+import slopewright.siting.SitingException;
+import slopewright.siting.descent.DescentSlope;
+
+/** Landing directions against hand arithmetic, and against the ordinary evaluation of each direction and slope by itself. */
+class LandingDirectionsTest {
+    private static final String SECTOR_RULES = "icao:9th";
+    private static final String TRI_COLOUR_RULES = "faa:2010";
+    private static final double SAME_M = 1e-6;
+    private static final SlopewrightFactory MAKE = SlopewrightFactory.eINSTANCE;
+
+    @TempDir
+    private Path folder;
+
+    /** A sector unit under the ICAO rules: surface from 3 m before the hover point, as the FATO is not entered, safety area 30 m wide. */
+    private static TrialSite sectorSite() {
+        TrialSite site = TrialSite.helipad("heliport-sector", 6);
+        site.aid().setPortable(false);
+        site.host().setApproachType(ApproachType.VISUAL);
+        return site.laidOut(SECTOR_RULES);
+    }
+
+    private static TrialSite triColourSite() {
+        TrialSite site = TrialSite.helipad("tri-colour", 6);
+        EquipmentType type = MAKE.createEquipmentType();
+        sector(type, -3, LightColour.NONE, LightColour.RED);
+        sector(type, -0.5, LightColour.RED, LightColour.GREEN);
+        sector(type, 0.5, LightColour.GREEN, LightColour.AMBER);
+        type.setMinSettingDeg(1.0);
+        type.setMaxSettingDeg(12.0);
+        site.aerodrome().getEquipmentTypes().add(type);
+        site.aid().setEquipment(type);
+        return site.laidOut(TRI_COLOUR_RULES);
+    }
+
+    private static void sector(EquipmentType type, double offsetDeg, LightColour below, LightColour above) {
+        Transition sector = MAKE.createTransition();
+        sector.setOffsetDeg(offsetDeg);
+        sector.setBelowColour(below);
+        sector.setAboveColour(above);
+        type.getSectors().add(sector);
+    }
+
+    private static ObstacleSurvey survey(TrialSite site, boolean allRound, double reachM, double halfWidthM) {
+        ObstacleSurvey survey = MAKE.createObstacleSurvey();
+        survey.setReachM(reachM);
+        survey.setHalfWidthM(halfWidthM);
+        survey.setAllRound(allRound);
+        survey.getHosts().add(site.host());
+        site.aerodrome().getObstacleSurveys().add(survey);
+        return survey;
+    }
+
+    private static LandingDirections directions(TrialSite site, String rules) {
+        return LandingDirections.of(site.evaluation(rules));
+    }
+
+    /**
+     * A mast due south, 1003 m before the hover point, 1000 tan 3 degrees = 52.4078 m high. A is the top of the flashing red,
+     * slope − 22.5' − 15'; the surface rises with A − 0.65° = slope − 1.275° (Annex 14 Vol II Table 5-1) from 3 m before the hover
+     * point. It clears the mast from slope − 1.275 ≥ 3, or 4.275°: in tenths from 4.3°. Its half width there is 15 + 10 % of the
+     * distance: 6° beside the axis the mast is 104.8 m off and the surface 114.5 m wide, 7° beside 122.2 m and 114.3 m.
+     */
+    @Test
+    void oneMastBlocksTheDirectionsThatLeadOverIt() {
+        TrialSite site = sectorSite();
+        site.mast("mast", -1003, 0, 1000 * Math.tan(Math.toRadians(3)));
+        survey(site, true, 4000, 0);
+        LandingDirections all = directions(site, SECTOR_RULES);
+        assertEquals(111, all.directions().get(0).cells().size(), "1° to 12° in tenths");
+        assertEquals(OptionalDouble.of(4.3), all.at(0).clearFromDeg());
+        assertEquals(OptionalDouble.of(4.3), all.at(6).clearFromDeg());
+        assertEquals(OptionalDouble.of(4.3), all.at(354).clearFromDeg());
+        assertEquals(OptionalDouble.of(1), all.at(7).clearFromDeg());
+        assertEquals(List.of(new ClearSector(7, 353, 1), new ClearSector(354, 6, 5)), all.sectors());
+        LandingCell at4 = all.at(0).at(4).orElseThrow();
+        assertEquals(LandingCell.State.BLOCKED, at4.state());
+        // 1000 (tan 2.725° − tan 3°) = 47.5950 − 52.4078
+        assertEquals(1000 * (Math.tan(Math.toRadians(2.725)) - Math.tan(Math.toRadians(3))), at4.marginM().orElseThrow(), 1e-3);
+        assertEquals("mast", at4.governing().orElseThrow().label());
+        assertEquals(LandingCell.Line.SURFACE, at4.line().orElseThrow());
+        assertEquals(new ClearSector(354, 6, 5), all.nearestSector(4).orElseThrow());
+    }
+
+    @Test
+    void withoutASurveyNothingIsClear() {
+        TrialSite site = sectorSite();
+        site.mast("mast", -1003, 0, 52);
+        LandingDirections all = directions(site, SECTOR_RULES);
+        assertTrue(all.directions().stream().noneMatch(LandingDirection::isClearSomewhere));
+        assertEquals(LandingCell.State.BLOCKED, all.at(0).at(4).orElseThrow().state());
+        assertEquals("landing.no-survey", all.at(90).at(6).orElseThrow().reason().orElseThrow().key());
+        assertEquals(List.of(), all.sectors());
+        assertEquals("no direction is clear", all.sentences(0).get(0).english());
+    }
+
+    /** The surface is 2500 m long from 3 m out and 15 + 250 m wide at its end: 2503 m and 265 m are just enough for its own direction. */
+    @Test
+    void aSurveyOfOneApproachCoversThatDirectionAndNotTheOpposite() {
+        TrialSite site = sectorSite();
+        survey(site, false, 2503, 265);
+        LandingDirections all = directions(site, SECTOR_RULES);
+        assertEquals(OptionalDouble.of(1), all.at(0).clearFromDeg());
+        assertFalse(all.at(1).isClearSomewhere(), "turned by a degree the far corner lies 308 m off the axis");
+        assertFalse(all.at(180).isClearSomewhere());
+    }
+
+    @Test
+    void aSurveyAllRoundMustReachTheFarCorner() {
+        TrialSite site = sectorSite();
+        // the far corner lies hypot(2503, 265) = 2516.99 m from the hover point
+        ObstacleSurvey survey = survey(site, true, 2516.9, 0);
+        assertEquals(List.of(), directions(site, SECTOR_RULES).sectors());
+        survey.setReachM(2517.1);
+        assertEquals(List.of(new ClearSector(0, 359, 1)), directions(site, SECTOR_RULES).sectors());
+    }
+
+    @Test
+    void anObstacleWithoutATopLeavesNothingClear() {
+        TrialSite site = sectorSite();
+        survey(site, true, 4000, 0);
+        site.unknownTop("nobody measured it", 8000);
+        LandingDirections all = directions(site, SECTOR_RULES);
+        assertTrue(all.directions().stream().flatMap(direction -> direction.cells().stream())
+                .allMatch(cell -> cell.state() == LandingCell.State.NOT_EVALUATED));
+    }
+
+    @Test
+    void withoutASafetyAreaOrAnApproachTypeNothingIsEvaluated() {
+        TrialSite site = sectorSite();
+        survey(site, true, 4000, 0);
+        site.host().setApproachType(ApproachType.NOT_STATED);
+        assertEquals("surface.none-without-approach",
+                directions(site, SECTOR_RULES).at(5).at(6).orElseThrow().reason().orElseThrow().key());
+        site.host().setApproachType(ApproachType.VISUAL);
+        site.aerodrome().getHelipads().get(0).setSafetyAreaWidthM(null);
+        assertEquals("surface.none-without-safety-area",
+                directions(site, SECTOR_RULES).at(5).at(6).orElseThrow().reason().orElseThrow().key());
+    }
+
+    @Test
+    void aRunwayHasNoDirectionsAllRound() {
+        AidEvaluation runway = TrialSite.runway("tri-colour").evaluation(TRI_COLOUR_RULES);
+        assertThrows(SitingException.class, () -> LandingDirections.of(runway));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4})
+    void everyDirectionIsWhatItsOwnEvaluationSays(long seed) {
+        TrialSite sector = sectorSite();
+        scatter(sector, new Random(seed), false);
+        survey(sector, true, 50_000, 0);
+        assertBruteForce(sector, SECTOR_RULES, new Random(seed), SettableSlopes.USUAL_STEP_DEG);
+        TrialSite portable = triColourSite();
+        scatter(portable, new Random(seed + 100), true);
+        survey(portable, true, 50_000, 0);
+        assertBruteForce(portable, TRI_COLOUR_RULES, new Random(seed), SettableSlopes.USUAL_STEP_DEG);
+    }
+
+    @Test
+    void groundThatDiffersByDirectionCounts() {
+        TrialSite portable = triColourSite();
+        portable.aid().getEquipment().setHeightAboveGroundM(0.5);
+        portable.aid().getUnits().clear();
+        for (double[] at : new double[][] {{600, 0, 103}, {-600, 0, 98}, {0, 600, 101}, {0, -600, 99.5}, {0, 0, 100}}) {
+            GroundLevel level = MAKE.createGroundLevel();
+            Place place = MAKE.createPlace();
+            place.setNorthM(at[0]);
+            place.setEastM(at[1]);
+            place.setElevationM(at[2]);
+            level.setPlace(place);
+            portable.aerodrome().getGroundLevels().add(level);
+        }
+        portable.laidOut(TRI_COLOUR_RULES);
+        scatter(portable, new Random(7), true);
+        survey(portable, true, 50_000, 0);
+        assertBruteForce(portable, TRI_COLOUR_RULES, new Random(7), 1);
+    }
+
+    /** Points, lines and areas of every accuracy all round, some shielded, and a block of survey points. */
+    private void scatter(TrialSite site, Random random, boolean low) {
+        for (int i = 0; i < 36; i++) {
+            double distance = 80 + 5000 * random.nextDouble() * random.nextDouble();
+            double angle = random.nextDouble() * 2 * Math.PI;
+            double top = distance * Math.tan(Math.toRadians((low ? 5 : 8) * Math.pow(random.nextDouble(), 3)));
+            double[] at = {distance * Math.cos(angle), distance * Math.sin(angle), top};
+            Obstacle obstacle = switch (i % 3) {
+                case 0 -> site.mast("mast " + i, at[0], at[1], at[2]);
+                case 1 -> site.obstacle("line " + i, ObstacleKind.LINE, at, beside(at, random), beside(at, random));
+                default -> site.obstacle("area " + i, ObstacleKind.AREA, at, beside(at, random), beside(at, random), beside(at, random));
+            };
+            obstacle.setHorizontalAccuracyM(i % 4 == 0 ? null : 8 * random.nextDouble());
+            obstacle.setVerticalAccuracyM(i % 5 == 0 ? null : 3 * random.nextDouble());
+            if (i % 11 == 0) {
+                obstacle.setShielded(true);
+                obstacle.setShieldingStudy("study, invented");
+                obstacle.setShieldingStudyDate("2026-05-01");
+                obstacle.setShieldingStudyPerson("A. Person");
+            }
+        }
+        double[][] points = new double[40][];
+        for (int i = 0; i < points.length; i++) {
+            double distance = 100 + 4000 * random.nextDouble();
+            double angle = random.nextDouble() * 2 * Math.PI;
+            points[i] = new double[] {distance * Math.cos(angle), distance * Math.sin(angle), distance * 0.02 * random.nextDouble()};
+        }
+        SurveyBlock block = site.block(folder, "block", points);
+        block.setHorizontalAccuracyM(4.0);
+        block.setVerticalAccuracyM(1.5);
+    }
+
+    private static double[] beside(double[] at, Random random) {
+        return new double[] {at[0] + 400 * (random.nextDouble() - 0.5), at[1] + 400 * (random.nextDouble() - 0.5),
+                at[2] * random.nextDouble()};
+    }
+
+    /** Lays the aid out for some directions and slopes as the edit does and evaluates each in the ordinary way. */
+    private static void assertBruteForce(TrialSite site, String rules, Random random, double stepDeg) {
+        AidEvaluation evaluation = site.evaluation(rules);
+        LandingDirections all = LandingDirections.of(evaluation, SettableSlopes.of(evaluation, stepDeg));
+        int blocked = 0;
+        int clear = 0;
+        for (int i = 0; i < 160; i++) {
+            int bearing = random.nextInt(360);
+            List<LandingCell> cells = all.at(bearing).cells();
+            LandingCell cell = cells.get(random.nextInt(cells.size()));
+            AidEvaluation alone = evaluation.trial(copy -> TakenDirection.take(copy, bearing, cell.slopeDeg(), evaluation.rules()));
+            SurfaceComparison surface = alone.obstacles().orThrow();
+            double margin = surface.governingUnshielded().map(ObstacleComparison::marginM).orElse(Double.POSITIVE_INFINITY);
+            boolean stands = surface.isPenetrated();
+            if (all.sighted()) {
+                for (SightLine line : SightLines.of(alone).lines()) {
+                    margin = Math.min(margin, line.lowestMarginM().orElse(Double.POSITIVE_INFINITY));
+                    stands |= line.isBlocked() || line.isBelowHorizon();
+                }
+            }
+            String where = bearing + "° at " + cell.slopeDeg() + "°";
+            assertEquals(margin, cell.marginM().orElse(Double.POSITIVE_INFINITY), SAME_M, where);
+            if (Math.abs(margin) > SAME_M) {
+                assertEquals(stands ? LandingCell.State.BLOCKED : LandingCell.State.CLEAR, cell.state(), where);
+            }
+            blocked += stands ? 1 : 0;
+            clear += stands ? 0 : 1;
+        }
+        assertTrue(blocked > 3 && clear > 3, "both kinds must be among those compared: " + blocked + " blocked, " + clear + " clear");
+    }
+
+    @Test
+    void windHasAPartAgainstAndAPartAcross() {
+        // 20 kt from 090°: landing toward 060° it blows 30° off the nose from the right: 20 cos 30° = 17.32, 20 sin 30° = 10
+        LandingWind wind = new LandingWind(90, 20);
+        assertEquals(17.3205, wind.headwindKt(60), 1e-4);
+        assertEquals(10, wind.crosswindKt(60), 1e-9);
+        assertEquals(-20, wind.headwindKt(270), 1e-9);
+        assertEquals(-20, wind.crosswindKt(180), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> new LandingWind(90, -1));
+    }
+
+    @Test
+    void theDescentFollowsFromTheSpeed() {
+        // over the ground: 80 kt × 101.2686 ft/min a knot × tan 6° = 851.5 ft/min
+        assertEquals(80 * 1852 / 0.3048 / 60 * Math.tan(Math.toRadians(6)),
+                new LandingSpeed(LandingSpeed.Kind.GROUND, 80).descentFtMin(6, 20).orElseThrow(), 1e-6);
+        // still air: along the path, 80 × 101.2686 × sin 6° = 846.8 ft/min
+        LandingSpeed air = new LandingSpeed(LandingSpeed.Kind.AIR, 80);
+        assertEquals(80 * 1852 / 0.3048 / 60 * Math.sin(Math.toRadians(6)), air.descentFtMin(6, 0).orElseThrow(), 1e-6);
+        // with wind it is the inverse of the slope that follows from speed, wind and descent
+        for (double wind : new double[] {-15, 10, 25}) {
+            double descent = air.descentFtMin(6, wind).orElseThrow();
+            assertEquals(6, DescentSlope.ofAirSpeed(80, OptionalDouble.of(wind), descent).slopeDeg(), 1e-9);
+        }
+        assertEquals(OptionalDouble.empty(), air.descentFtMin(6, 90));
+        assertThrows(SitingException.class, () -> new LandingSpeed(LandingSpeed.Kind.AIR, 0));
+    }
+
+    @Test
+    void sectorsTurnTheShortWay() {
+        ClearSector overNorth = new ClearSector(350, 20, 5);
+        assertEquals(31, overNorth.count());
+        assertTrue(overNorth.holds(0));
+        assertFalse(overNorth.holds(21));
+        assertEquals(10, overNorth.turnDeg(30), 1e-9);
+        assertEquals(20, overNorth.nearestDeg(30), 1e-9);
+        assertEquals(350, overNorth.nearestDeg(300), 1e-9);
+        assertEquals("020° to 055° is clear from 5°", new ClearSector(20, 55, 5).message(0).english());
+        assertEquals("018° to 053° is clear from 5.5°", new ClearSector(20, 55, 5.5).message(2).english());
+    }
+}
