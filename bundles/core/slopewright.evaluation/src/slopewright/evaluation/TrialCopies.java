@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Helipad;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
@@ -42,6 +43,11 @@ public final class TrialCopies {
     /** Returns the copy of a runway end or approach direction in a copy of its project. */
     public static ApproachHost of(ApproachHost host) {
         return copied(host);
+    }
+
+    /** Returns the copy of a helipad in a copy of its project. */
+    public static Helipad of(Helipad helipad) {
+        return copied(helipad);
     }
 
     @SuppressWarnings("unchecked")

@@ -103,6 +103,14 @@ final class ProjectFiles {
         return end(project, name);
     }
 
+    /** Finds a helipad by its id or name, or by those of one of its approach directions. */
+    static Helipad pad(Project project, String name) {
+        List<Helipad> all = project.getAerodrome() == null ? List.of() : project.getAerodrome().getHelipads();
+        return all.stream().filter(pad -> pad.getDirections().stream()
+                .anyMatch(direction -> name.equals(direction.getId()) || name.equals(direction.getDesignator()))).findFirst()
+                .orElseGet(() -> find(all, name, Helipad::getName, "helipad"));
+    }
+
     static ApproachAid aid(Project project, String name) {
         return find(Projects.aids(project), name, ApproachAid::getName, "approach aid");
     }

@@ -73,22 +73,54 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
      * from the same whole degree, rounded up to a slope that is clear.
      */
     public List<ClearSector> sectors() {
-        List<ClearSector> found = new ArrayList<>();
-        OptionalDouble[] from = directions.stream().map(direction -> rounded(direction.clearFromDeg())).toArray(OptionalDouble[]::new);
-        int start = IntStream.range(0, COUNT).filter(i -> !from[i].equals(from[Math.floorMod(i - 1, COUNT)])).findFirst().orElse(0);
+        List<OptionalDouble> from = directions.stream().map(direction -> rounded(direction.clearFromDeg())).toList();
+        return runs(from).stream().filter(run -> from.get(run.first()).isPresent())
+                .map(run -> new ClearSector(run.first(), run.last(), from.get(run.first()).getAsDouble())).toList();
+    }
+
+    /** Returns the sectors that are clear from no slope on, each with what stands against it. */
+    public List<ClosedSector> closedSectors() {
+        List<ClosedSector> found = new ArrayList<>();
+        for (Run run : runs(directions.stream().map(LandingDirections::closedBy).toList())) {
+            List<LandingCell> cells = IntStream.range(0, run.count()).mapToObj(i -> directions.get((run.first() + i) % COUNT))
+                    .filter(direction -> direction.clearFromDeg().isEmpty()).map(LandingDirection::telling).toList();
+            cells.stream().min(Comparator.comparingDouble(cell -> cell.marginM().orElse(Double.POSITIVE_INFINITY)))
+                    .ifPresent(cell -> found.add(new ClosedSector(run.first(), run.last(), cell)));
+        }
+        return found;
+    }
+
+    /** Returns what closes a direction, empty where nothing does: directions beside one another that are closed by the same are one run. */
+    private static List<Object> closedBy(LandingDirection direction) {
+        LandingCell cell = direction.telling();
+        return direction.clearFromDeg().isPresent() ? List.of()
+                : List.of(cell.state(), cell.governing().filter(found -> cell.state() == LandingCell.State.BLOCKED)
+                        .map(found -> (Object) found.label()).orElse(""));
+    }
+
+    /** Directions beside one another, the first and the last. */
+    private record Run(int first, int count) {
+        private int last() {
+            return (first + count - 1) % COUNT;
+        }
+    }
+
+    /** Returns the runs of directions that have the same value, the one that begins nearest after north first. */
+    private static List<Run> runs(List<?> values) {
+        int start = IntStream.range(0, COUNT).filter(i -> !values.get(i).equals(values.get(Math.floorMod(i - 1, COUNT)))).findFirst()
+                .orElse(0);
+        List<Run> runs = new ArrayList<>();
         for (int done = 0; done < COUNT;) {
-            int first = Math.floorMod(start + done, COUNT);
+            int first = (start + done) % COUNT;
             int count = 1;
-            while (done + count < COUNT && from[(first + count) % COUNT].equals(from[first])) {
+            while (done + count < COUNT && values.get((first + count) % COUNT).equals(values.get(first))) {
                 count++;
             }
-            if (from[first].isPresent()) {
-                found.add(new ClearSector(first, (first + count - 1) % COUNT, from[first].getAsDouble()));
-            }
+            runs.add(new Run(first, count));
             done += count;
         }
-        found.sort(Comparator.comparingInt(ClearSector::fromTrueDeg));
-        return found;
+        runs.sort(Comparator.comparingInt(Run::first));
+        return runs;
     }
 
     /** Rounds a slope up to a whole degree, or to the steepest that can be set where no whole degree is left. */
@@ -137,7 +169,8 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
         }
 
         private LandingDirections run() {
-            boolean levelled = evaluation.project().getAerodrome() == null || evaluation.project().getAerodrome().getGroundLevels().isEmpty();
+            Aerodrome aerodrome = evaluation.project().getAerodrome();
+            boolean levelled = aerodrome == null || aerodrome.getGroundLevels().isEmpty();
             List<Attempt<List<TrialLayouts.Held>>> everywhere = levelled ? layouts() : List.of();
             List<List<Attempt<List<TrialLayouts.Held>>>> each = new ArrayList<>();
             for (int bearing = 0; bearing < COUNT; bearing++) {

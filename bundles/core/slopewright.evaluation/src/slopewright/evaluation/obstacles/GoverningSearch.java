@@ -86,7 +86,8 @@ public final class GoverningSearch {
         List<FramePoint> points = found.shape().points();
         double along = points.stream().mapToDouble(FramePoint::alongM).average().orElseThrow();
         double right = points.stream().mapToDouble(FramePoint::rightM).average().orElseThrow();
-        double radius = points.stream().mapToDouble(point -> Math.hypot(point.alongM() - along, point.rightM() - right)).max().orElseThrow();
+        double radius = points.stream().mapToDouble(point -> Math.hypot(point.alongM() - along, point.rightM() - right)).max()
+                .orElseThrow();
         double top = points.stream().mapToDouble(FramePoint::heightM).max().orElseThrow() + found.shape().verticalAccuracyM();
         return new Circle(along, right, top, radius, found.shape().horizontalAccuracyM(), found.shielding().isBacked(), NO_BLOCK, number);
     }

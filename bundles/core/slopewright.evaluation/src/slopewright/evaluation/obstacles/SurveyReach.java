@@ -57,7 +57,8 @@ public final class SurveyReach {
      * @param area       the area in the frame of its own landing direction
      * @param bearingDeg that direction, decimal degrees from true north
      */
-    public static boolean covers(List<ObstacleSurvey> surveys, List<ApproachDirection> directions, ProtectionSurface area, double bearingDeg) {
+    public static boolean covers(List<ObstacleSurvey> surveys, List<ApproachDirection> directions, ProtectionSurface area,
+            double bearingDeg) {
         for (ObstacleSurvey survey : surveys) {
             for (ApproachDirection direction : directions) {
                 Double own = direction.getTrueBearingDeg();
