@@ -21,6 +21,7 @@ import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.portable.SightLine;
 import slopewright.evaluation.portable.SightLines;
+import slopewright.evaluation.remedy.OtherDirection;
 import slopewright.model.ApproachType;
 import slopewright.model.EquipmentType;
 import slopewright.model.GroundLevel;
@@ -113,6 +114,23 @@ class LandingDirectionsTest {
         assertEquals("mast", at4.governing().orElseThrow().label());
         assertEquals(LandingCell.Line.SURFACE, at4.line().orElseThrow());
         assertEquals(new ClearSector(354, 6, 5), all.nearestSector(4).orElseThrow());
+    }
+
+    /** The same mast: 7° is the nearest direction that is clear at any slope, but 4° turned 354° to 6° is clear from 5° as it lies. */
+    @Test
+    void theRemedyNamesTheNearestDirection() {
+        TrialSite site = sectorSite();
+        site.mast("mast", -1003, 0, 1000 * Math.tan(Math.toRadians(3)));
+        survey(site, true, 4000, 0);
+        assertEquals("stay with this landing direction and land on a slope from 5° on",
+                OtherDirection.of(site.evaluation(SECTOR_RULES)).orElseThrow().english());
+        // higher than any slope clears: 12° less 1.275° = 10.725°, at 1000 m 189.4 m
+        site.mast("tower", -1003, 0, 190);
+        assertEquals("land toward 007° true: 007° to 353° is clear from 1°",
+                OtherDirection.of(site.evaluation(SECTOR_RULES)).orElseThrow().english());
+        site.aerodrome().getObstacleSurveys().clear();
+        assertEquals("no other landing direction is known to be clear at any slope",
+                OtherDirection.of(site.evaluation(SECTOR_RULES)).orElseThrow().english());
     }
 
     @Test

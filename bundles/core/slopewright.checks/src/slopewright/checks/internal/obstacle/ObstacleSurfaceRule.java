@@ -15,6 +15,7 @@ import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.Shielding;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.evaluation.remedy.OtherDirection;
 import slopewright.evaluation.remedy.Remedies;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Argument;
@@ -69,6 +70,10 @@ public final class ObstacleSurfaceRule extends AidRule {
 
     /** What decides the remedies, beside the obstacles. */
     private record RemedyKey(EachKey each, Siting laid, SitingRequest request, String rules) {
+    }
+
+    /** What decides the other landing directions: the surveys as well. */
+    private record DirectionKey(RemedyKey remedies, List<List<Object>> surveys) {
     }
 
     private List<Outcome> each(AidFacts facts, SurfaceComparison compared, List<Citation> citations) {
@@ -141,8 +146,10 @@ public final class ObstacleSurfaceRule extends AidRule {
         if (penetrated && !facts.evaluation().isProposal()) {
             RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),
                     facts.laid(), facts.request(), facts.rules().key());
-            List<Message> remedies = facts.surroundings().keep(key,
-                    () -> Remedies.of(facts.evaluation()).stream().map(remedy -> remedy.message()).toList());
+            List<Message> remedies = new ArrayList<>(facts.surroundings().keep(key,
+                    () -> Remedies.of(facts.evaluation()).stream().map(remedy -> remedy.message()).toList()));
+            facts.surroundings().keep(new DirectionKey(key, SurveyCover.reaches(facts)), () -> OtherDirection.of(facts.evaluation()))
+                    .ifPresent(remedies::add);
             entry.advising("remedies", Words.list(remedies));
         }
         entry.add();

@@ -37,6 +37,13 @@ public final class SurveyCover {
         return new SurveyCover(aerodrome.getObstacleSurveys().stream().filter(survey -> survey.getHosts().contains(facts.host())).toList());
     }
 
+    /** Returns what decides how far the surveys of a project reach, with equality. */
+    static List<List<Object>> reaches(AidFacts facts) {
+        return facts.evaluation().project().getAerodrome().getObstacleSurveys().stream().map(survey -> List.<Object>of(
+                String.valueOf(survey.getReachM()), String.valueOf(survey.getHalfWidthM()), SurveyReach.isAllRound(survey),
+                survey.getHosts().stream().map(host -> String.valueOf(host.getId())).toList())).toList();
+    }
+
     /** Returns the surveys that name the place. */
     List<ObstacleSurvey> surveys() {
         return surveys;
