@@ -3,6 +3,7 @@ package slopewright.drawing;
 import java.util.Arrays;
 import java.util.Optional;
 
+import slopewright.drawing.landing.DirectionScene;
 import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.plan.PlanScene;
@@ -12,6 +13,8 @@ import slopewright.drawing.scene.Scene;
 import slopewright.drawing.section.SectionScene;
 import slopewright.drawing.signal.SignalScene;
 import slopewright.geometry.FramePoint;
+import slopewright.model.ApproachAid;
+import slopewright.model.util.Projects;
 
 /** The drawings that there are of an approach aid. */
 public enum View {
@@ -28,7 +31,9 @@ public enum View {
     /** What a pilot sees. */
     PILOT("pilot"),
     /** What every unit shows into which angle. */
-    SIGNALS("signals");
+    SIGNALS("signals"),
+    /** Which landing directions round a helipad are clear, and from which slope. */
+    DIRECTIONS("directions");
 
     private final String key;
 
@@ -51,6 +56,18 @@ public enum View {
         return this == PLAN || this == DETAIL || this == SURFACE;
     }
 
+    /** Tells whether an aid has what the view shows, as far as its place decides it. */
+    public boolean fits(ApproachAid aid) {
+        return this != DIRECTIONS || Projects.helipad(aid).isPresent();
+    }
+
+    private static Scene directions(DrawnAid drawn, PaperArea area) {
+        if (!DIRECTIONS.fits(drawn.aid())) {
+            throw new IllegalArgumentException(drawn.say("drawing.no-directions"));
+        }
+        return DirectionScene.of(drawn, area);
+    }
+
     /**
      * Draws the view.
      *
@@ -71,6 +88,7 @@ public enum View {
             case SURFACE -> PlanScene.surface(drawn, area);
             case PILOT -> PilotScene.of(drawn, eye, daylight, area);
             case SIGNALS -> SignalScene.of(drawn, area);
+            case DIRECTIONS -> directions(drawn, area);
         };
     }
 }

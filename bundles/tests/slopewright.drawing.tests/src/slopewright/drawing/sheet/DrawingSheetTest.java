@@ -44,7 +44,7 @@ class DrawingSheetTest {
     private static List<Sheet> sheets(DrawnAid drawn, SheetFormat format) {
         List<Sheet> sheets = new ArrayList<>();
         for (View view : View.values()) {
-            if (view != View.SIGNALS || SignalScene.fits(drawn.siting())) {
+            if (view.fits(drawn.aid()) && (view != View.SIGNALS || SignalScene.fits(drawn.siting()))) {
                 Scene scene = view.scene(drawn, format.area(0), PilotScene.eyeOnSlope(drawn, 900), Daylight.NIGHT);
                 sheets.add(Sheet.onPaper(scene, block(drawn.project(), scene.title()), format));
             }
