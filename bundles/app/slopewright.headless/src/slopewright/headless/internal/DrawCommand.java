@@ -40,7 +40,8 @@ final class DrawCommand extends Command {
     @Parameters(paramLabel = "FILE", description = "project file")
     private Path file;
 
-    @Option(names = "--view", required = true, paramLabel = "VIEW", description = "plan, section, near, detail, surface, pilot, signals or directions")
+    @Option(names = "--view", required = true, paramLabel = "VIEW",
+            description = "plan, section, near, detail, surface, pilot, signals or directions")
     private String view;
 
     @Option(names = "--aid", paramLabel = "ID", description = "approach aid, by id or name; may be left out where there is one")

@@ -1,5 +1,7 @@
 package slopewright.evaluation.landing;
 
+import java.util.Locale;
+
 import slopewright.evaluation.Proposals;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -30,7 +32,19 @@ public final class TakenDirection {
         if (!(host instanceof ApproachDirection direction)) {
             throw new SitingException(Message.of("landing.no-helipad", Words.name(Projects.label(host))));
         }
+        rename(direction, trueDeg);
         direction.setTrueBearingDeg(trueDeg);
         Proposals.layOutForSlope(aid, slopeDeg, rules);
+    }
+
+    /** A designator that holds the bearing in three digits holds the new one from now on; any other stays. */
+    private static void rename(ApproachDirection direction, double trueDeg) {
+        if (direction.getDesignator() != null && direction.getTrueBearingDeg() != null) {
+            direction.setDesignator(direction.getDesignator().replace(digits(direction.getTrueBearingDeg()), digits(trueDeg)));
+        }
+    }
+
+    private static String digits(double trueDeg) {
+        return String.format(Locale.ROOT, "%03d", Math.floorMod(Math.round(trueDeg), LandingDirections.COUNT));
     }
 }

@@ -36,7 +36,8 @@ public final class DrawingDeliverable implements Deliverable {
 
     @Override
     public List<Offer> about(ApproachAid aid) {
-        return Stream.of(View.values()).filter(view -> view.fits(aid)).flatMap(view -> FORMS.stream().map(form -> offer(aid.getId(), view, form))).toList();
+        return Stream.of(View.values()).filter(view -> view.fits(aid))
+                .flatMap(view -> FORMS.stream().map(form -> offer(aid.getId(), view, form))).toList();
     }
 
     private static Offer offer(String aidId, View view, Drawings.Format form) {
