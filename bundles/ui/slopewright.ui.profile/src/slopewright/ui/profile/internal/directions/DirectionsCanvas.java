@@ -39,7 +39,6 @@ final class DirectionsCanvas {
     private final WorldView view = new WorldView();
     private final Fonts fonts;
     private final MarkPainter painter;
-    private final Consumer<DirectionScene.Chosen> pointed;
     private final Consumer<DirectionScene.Chosen> chosen;
     private Optional<LandingDirections> found = Optional.empty();
     private Optional<DirectionScene.Told> told = Optional.empty();
@@ -54,7 +53,6 @@ final class DirectionsCanvas {
      * @param chosen  is told what was clicked, or reached with the keys
      */
     DirectionsCanvas(Composite parent, Consumer<DirectionScene.Chosen> pointed, Consumer<DirectionScene.Chosen> chosen) {
-        this.pointed = pointed;
         this.chosen = chosen;
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
         fonts = new Fonts(canvas);
@@ -83,7 +81,6 @@ final class DirectionsCanvas {
                 event.result = Messages.get("directions.canvas.help");
             }
         });
-        canvas.setToolTipText(Messages.get("directions.canvas.help"));
     }
 
     Canvas control() {

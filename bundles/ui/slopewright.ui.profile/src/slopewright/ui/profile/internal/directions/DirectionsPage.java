@@ -190,8 +190,8 @@ public final class DirectionsPage {
                 knots(air.crosswindKt(direction.trueDeg())))));
         evaluation.flatMap(aid -> LandingSpeed.of(aid.aid())).map(speed -> speed.descentFtMin(cell.slopeDeg(),
                 wind.map(air -> air.headwindKt(direction.trueDeg())).orElse(0.0))).filter(OptionalDouble::isPresent)
-                .ifPresent(rate -> lines.add(Messages.get("directions.descent", renderer().write(Words.quantity(rate.getAsDouble(),
-                        Notation.FEET_PER_MINUTE)))));
+                .ifPresent(rate -> lines.add(Messages.get("directions.descent", renderer().write(
+                        Words.quantity(Math.round(rate.getAsDouble()), Notation.FEET_PER_MINUTE)))));
         return lines;
     }
 
