@@ -10,8 +10,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import slopewright.blindness.Judge.Reason;
+import slopewright.checks.Outcome;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 
@@ -21,11 +24,15 @@ import slopewright.model.io.ProjectFile;
  */
 public final class Blindness {
     private static final double PERCENT = 100;
+    private static final int SHARE_OF_READ_BACKS = 5;
 
     private final Map<Corruption.Way, Map<Reason, Integer>> counts = new EnumMap<>(Corruption.Way.class);
     private final Map<String, Integer> blindFeatures = new TreeMap<>();
     private int blind;
+    private int blindByRules;
     private int all;
+    private int readBacks;
+    private int readBacksUnseen;
 
     private Blindness() {
     }
@@ -34,7 +41,8 @@ public final class Blindness {
      * Runs over project files.
      *
      * @param args {@code --sample N} for so many corruptions of each file, {@code --reasons} to list every corruption with its reason,
-     *             {@code --most-percent P} for the share without a reason that is let pass, then the files
+     *             {@code --most-percent P} for the share without a reason that is let pass, {@code --most-by-rules P} for that which only
+     *             the read-backs find, then the files
      */
     public static void main(String[] args) throws Exception {
         List<String> words = new ArrayList<>(List.of(args));
@@ -51,12 +59,19 @@ public final class Blindness {
             mostPercent = Double.parseDouble(words.remove(atMost + 1));
             words.remove(atMost);
         }
+        int byRules = words.indexOf("--most-by-rules");
+        double mostByRules = PERCENT;
+        if (byRules >= 0) {
+            mostByRules = Double.parseDouble(words.remove(byRules + 1));
+            words.remove(byRules);
+        }
         boolean sound = true;
         for (String file : words) {
             Blindness blindness = new Blindness();
             sound &= blindness.run(Path.of(file), sample, listed);
             blindness.print();
-            sound &= blindness.blind * PERCENT <= mostPercent * blindness.all;
+            sound &= blindness.blind * PERCENT <= mostPercent * blindness.all && blindness.readBacksUnseen == 0
+                    && blindness.blindByRules * PERCENT <= mostByRules * blindness.all;
         }
         System.exit(sound ? 0 : 1);
     }
@@ -64,17 +79,17 @@ public final class Blindness {
     private boolean run(Path file, int sample, boolean listed) throws Exception {
         Project project = ProjectFile.load(file);
         Results before = Results.of(project);
-        if (!before.open().isEmpty()) {
-            System.out.println(file + ": is not counted, for " + before.open().size() + " outcomes are open before anything is corrupted:");
-            before.open().stream().limit(10).forEach(outcome -> System.out.println("  " + outcome.rule() + " " + outcome.elementId() + " "
+        List<Outcome> open = Stream.concat(before.open().stream(), before.notReadBack().stream()).toList();
+        if (!open.isEmpty()) {
+            System.out.println(file + ": is not counted, for " + open.size() + " outcomes are open before anything is corrupted:");
+            open.stream().limit(10).forEach(outcome -> System.out.println("  " + outcome.rule() + " " + outcome.elementId() + " "
                     + outcome.explanation().english()));
             return false;
         }
-        List<Corruption> all = new ArrayList<>(Corruptions.of(project));
-        if (sample < all.size()) {
-            Collections.shuffle(all, new Random(20260601));
-            all = all.subList(0, sample);
-        }
+        Map<Boolean, List<Corruption>> parts = Corruptions.of(project).stream()
+                .collect(Collectors.partitioningBy(Corruption::isOfReadBack));
+        List<Corruption> all = new ArrayList<>(some(parts.get(false), sample));
+        all.addAll(some(parts.get(true), sample / SHARE_OF_READ_BACKS));
         Judge judge = new Judge(project, before);
         Map<String, List<Corruption>> byEntry = new HashMap<>();
         for (Corruption corruption : Corruptions.of(project)) {
@@ -84,15 +99,21 @@ public final class Blindness {
             }
         }
         for (Corruption corruption : all) {
-            Reason reason = judge.judge(corruption, byEntry.get(corruption.entry()));
-            counts.computeIfAbsent(corruption.way(), way -> new EnumMap<>(Reason.class)).merge(reason, 1, Integer::sum);
-            boolean isBlind = reason == Reason.NONE || reason == Reason.UNNAMED;
-            if (isBlind) {
-                blind++;
+            Judge.Judged judged = judge.judge(corruption, byEntry.get(corruption.entry()));
+            boolean isBlind = isBlind(judged.all());
+            if (corruption.isOfReadBack()) {
+                readBacks++;
+                readBacksUnseen += isBlind ? 1 : 0;
+            } else {
+                counts.computeIfAbsent(corruption.way(), way -> new EnumMap<>(Reason.class)).merge(judged.all(), 1, Integer::sum);
+                blind += isBlind ? 1 : 0;
+            }
+            if (isBlind(judged.byRules()) && !corruption.isOfReadBack()) {
+                blindByRules++;
                 blindFeatures.merge(corruption.feature(), 1, Integer::sum);
             }
-            if (listed || isBlind) {
-                System.out.println(word(reason) + " " + corruption.text());
+            if (listed || isBlind || isBlind(judged.byRules()) && !corruption.isOfReadBack()) {
+                System.out.println(word(judged.all()) + " " + corruption.text());
             }
         }
         if (!Results.of(project).outcomes().equals(before.outcomes())) {
@@ -100,6 +121,19 @@ public final class Blindness {
         }
         System.out.println(file + ": " + all.size() + " corruptions");
         return true;
+    }
+
+    private static List<Corruption> some(List<Corruption> corruptions, int most) {
+        if (most >= corruptions.size()) {
+            return corruptions;
+        }
+        List<Corruption> shuffled = new ArrayList<>(corruptions);
+        Collections.shuffle(shuffled, new Random(20260601));
+        return shuffled.subList(0, most);
+    }
+
+    private static boolean isBlind(Reason reason) {
+        return reason == Reason.NONE || reason == Reason.UNNAMED;
     }
 
     private static String word(Enum<?> value) {
@@ -123,6 +157,8 @@ public final class Blindness {
             }
             System.out.println();
         }
-        System.out.printf("%d corruptions, %d without a reason%n", all, blind);
+        System.out.printf(Locale.ROOT, "%d corruptions of entries: %d (%.2f %%) without a reason, %d (%.2f %%) were nothing read back%n",
+                all, blind, blind * PERCENT / Math.max(1, all), blindByRules, blindByRules * PERCENT / Math.max(1, all));
+        System.out.printf("%d corruptions of read-backs: %d not found%n", readBacks, readBacksUnseen);
     }
 }

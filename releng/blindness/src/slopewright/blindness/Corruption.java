@@ -4,6 +4,7 @@ package slopewright.blindness;
  * One wrong entry in a project.
  *
  * @param elementId id of the element that is corrupted
+ * @param partnerId id of the element with which an entry is exchanged, or which a list names no longer; else that of the element
  * @param label     what it is called
  * @param feature   class and feature
  * @param way       how it is corrupted
@@ -12,7 +13,8 @@ package slopewright.blindness;
  * @param carryOut  corrupts the project
  * @param undo      mends it again
  */
-record Corruption(String elementId, String label, String feature, Way way, String from, String to, Runnable carryOut, Runnable undo) {
+record Corruption(String elementId, String partnerId, String label, String feature, Way way, String from, String to, Runnable carryOut,
+        Runnable undo) {
 
     /** How an entry may go wrong. */
     enum Way {
@@ -65,6 +67,11 @@ record Corruption(String elementId, String label, String feature, Way way, Strin
     /** Returns the entry that is corrupted; all entries of an element that is taken out are one. */
     String entry() {
         return way == Way.ELEMENT_REMOVED ? elementId : elementId + " " + feature;
+    }
+
+    /** Returns whether it is a read-back that is corrupted, and not an entry. */
+    boolean isOfReadBack() {
+        return feature.startsWith("ReadBack");
     }
 
     /** Returns one line for a list. */

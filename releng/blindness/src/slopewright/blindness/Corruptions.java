@@ -117,7 +117,8 @@ final class Corruptions {
             for (Object target : targets) {
                 List<Object> without = new ArrayList<>(targets);
                 without.remove(target);
-                set(element, reference, Way.REMOVED, without);
+                add(element, (Identified) target, reference, Way.REMOVED, targets, without, () -> put(element, reference, without),
+                        () -> put(element, reference, targets));
             }
         } else if (element.eGet(reference) != null) {
             set(element, reference, Way.REMOVED, null);
@@ -153,8 +154,8 @@ final class Corruptions {
         EObject holder = element.eContainer();
         EReference place = element.eContainmentFeature();
         Object before = place.isMany() ? List.copyOf((List<?>) holder.eGet(place)) : element;
-        all.add(new Corruption(element.getId(), Projects.label(element), element.eClass().getName(), Way.ELEMENT_REMOVED, "there", "gone",
-                () -> EcoreUtil.remove(element), () -> {
+        all.add(new Corruption(element.getId(), element.getId(), Projects.label(element), element.eClass().getName(), Way.ELEMENT_REMOVED,
+                "there", "gone", () -> EcoreUtil.remove(element), () -> {
                     if (place.isMany()) {
                         put(holder, place, before);
                     } else {
@@ -169,7 +170,7 @@ final class Corruptions {
         if (Objects.equals(mine, theirs)) {
             return;
         }
-        add((Identified) element, feature, way, mine, theirs, () -> {
+        add((Identified) element, (Identified) other, feature, way, mine, theirs, () -> {
             element.eSet(feature, theirs);
             other.eSet(otherFeature, mine);
         }, () -> {
@@ -183,7 +184,7 @@ final class Corruptions {
         boolean same = Objects.equals(before, value)
                 || before instanceof Double was && value instanceof Double is && was.doubleValue() == is.doubleValue();
         if (!same) {
-            add(element, feature, way, before, value, () -> put(element, feature, value), () -> put(element, feature, before));
+            add(element, element, feature, way, before, value, () -> put(element, feature, value), () -> put(element, feature, before));
         }
     }
 
@@ -198,9 +199,11 @@ final class Corruptions {
         }
     }
 
-    private void add(Identified element, EStructuralFeature feature, Way way, Object from, Object to, Runnable carryOut, Runnable undo) {
-        all.add(new Corruption(element.getId(), Projects.label(element), feature.getEContainingClass().getName() + "." + feature.getName(),
-                way, String.valueOf(word(from)), String.valueOf(word(to)), carryOut, undo));
+    private void add(Identified element, Identified partner, EStructuralFeature feature, Way way, Object from, Object to,
+            Runnable carryOut, Runnable undo) {
+        String name = feature.getEContainingClass().getName() + "." + feature.getName();
+        all.add(new Corruption(element.getId(), partner.getId(), Projects.label(element), name, way, String.valueOf(word(from)),
+                String.valueOf(word(to)), carryOut, undo));
     }
 
     private static Object word(Object value) {

@@ -13,7 +13,6 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import slopewright.blindness.Corruption.Way;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
-import slopewright.evaluation.KeptForTheRecord;
 import slopewright.messages.Argument;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachHost;
@@ -21,6 +20,7 @@ import slopewright.model.Helipad;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.Project;
+import slopewright.model.ReadBack;
 import slopewright.model.Runway;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.util.Ids;
@@ -48,6 +48,8 @@ final class Judge {
          * taken out and other words alone.
          */
         LISTED_AND_MET,
+        /** Only the read-back finds it: an entry is not as a second person read it, and what holds it is named. */
+        FOUND_BY_READ_BACK,
         /** Something is open that does not name the element: the reader is warned, but not told where. */
         UNNAMED,
         /** None of these. */
@@ -62,8 +64,13 @@ final class Judge {
     private final TreeMap<String, String> made;
     private final TreeMap<String, String> listed;
     private final Set<String> away;
+    private final Set<String> kept;
     private final List<String> aids;
     private final List<String> exports;
+
+    /** What was judged: what the rules say, and what with the read-backs. */
+    record Judged(Reason byRules, Reason all) {
+    }
 
     Judge(Project project, Results before) {
         this.project = project;
@@ -71,21 +78,22 @@ final class Judge {
         made = before.figures(Judge::isMade);
         listed = before.figures(Judge::isListed);
         away = before.away();
+        kept = before.kept();
         aids = before.aids();
         exports = before.exports();
     }
 
     /** Carries a corruption out, judges it, and mends it. */
-    Reason judge(Corruption corruption, List<Corruption> ofSameEntry) {
-        Reason reason = judge(corruption);
-        if (reason == Reason.MEANS_THE_SAME && (!corruption.way().mayMean() || ofSameEntry.stream()
-                .map(this::judge).noneMatch(another -> another == Reason.FOUND || another == Reason.LISTED_AND_MET))) {
-            return Reason.NONE;
+    Judged judge(Corruption corruption, List<Corruption> ofSameEntry) {
+        Judged judged = judge(corruption);
+        if (judged.byRules() == Reason.MEANS_THE_SAME && (!corruption.way().mayMean() || ofSameEntry.stream().map(this::judge)
+                .map(Judged::byRules).noneMatch(another -> another == Reason.FOUND || another == Reason.LISTED_AND_MET))) {
+            return new Judged(Reason.NONE, judged.all() == Reason.MEANS_THE_SAME ? Reason.NONE : judged.all());
         }
-        return reason;
+        return judged.byRules() == Reason.MEANS_THE_SAME ? new Judged(judged.byRules(), judged.byRules()) : judged;
     }
 
-    private Reason judge(Corruption corruption) {
+    private Judged judge(Corruption corruption) {
         Set<String> ids = new HashSet<>();
         Set<String> names = new HashSet<>();
         name(corruption, ids, names);
@@ -98,9 +106,16 @@ final class Judge {
         }
     }
 
-    /** What an outcome may be about, and by what it may be called, to name the element. The holders of all things name nothing. */
     private void name(Corruption corruption, Set<String> ids, Set<String> names) {
-        Ids.find(project, corruption.elementId()).ifPresent(element -> {
+        name(corruption.elementId(), corruption.feature(), ids, names);
+        if (!corruption.partnerId().equals(corruption.elementId())) {
+            name(corruption.partnerId(), corruption.feature(), ids, names);
+        }
+    }
+
+    /** What an outcome may be about, and by what it may be called, to name the element. The holders of all things name nothing. */
+    private void name(String elementId, String featureName, Set<String> ids, Set<String> names) {
+        Ids.find(project, elementId).ifPresent(element -> {
             ids.add(element.getId());
             if (!(element instanceof LightUnit)) {
                 names.add(Projects.label(element));
@@ -119,9 +134,12 @@ final class Judge {
                     Ids.elements((Identified) holder).forEach(part -> ids.add(part.getId()));
                 }
             }
-            EStructuralFeature feature = element.eClass().getEStructuralFeature(corruption.feature().replaceFirst(".*\\.", ""));
+            EStructuralFeature feature = element.eClass().getEStructuralFeature(featureName.replaceFirst(".*\\.", ""));
             if (feature instanceof EReference reference && reference.isMany()) {
                 ((List<?>) element.eGet(reference)).forEach(target -> ids.add(((Identified) target).getId()));
+            }
+            if (element instanceof ReadBack readBack) {
+                ids.add(String.valueOf(readBack.getElementId()));
             }
             if (element instanceof ValueConfirmation confirmation) {
                 names.add(String.valueOf(confirmation.getValueKey()));
@@ -133,13 +151,21 @@ final class Judge {
         });
     }
 
-    private Reason judge(Corruption corruption, Set<String> ids, Set<String> names) {
+    private Judged judge(Corruption corruption, Set<String> ids, Set<String> names) {
         Results after;
         try {
             after = Results.of(project);
         } catch (IllegalArgumentException e) {
-            return Reason.FOUND;
+            return new Judged(Reason.FOUND, Reason.FOUND);
         }
+        Reason byRules = byRules(corruption, after, ids, names);
+        boolean open = byRules == Reason.NONE || byRules == Reason.UNNAMED || byRules == Reason.MEANS_THE_SAME;
+        boolean read = open && after.notReadBack().stream()
+                .anyMatch(outcome -> ids.contains(outcome.elementId()) || isNamed(outcome, names));
+        return new Judged(byRules, read ? Reason.FOUND_BY_READ_BACK : byRules);
+    }
+
+    private Reason byRules(Corruption corruption, Results after, Set<String> ids, Set<String> names) {
         if (corruption.way() == Way.ELEMENT_REMOVED && !after.open().isEmpty()) {
             return Reason.FOUND;
         }
@@ -152,7 +178,7 @@ final class Judge {
         TreeMap<String, String> now = after.figures(outcome -> true);
         boolean still = aids.equals(after.aids());
         if (still && made.equals(after.figures(Judge::isMade))
-                && (KeptForTheRecord.features().contains(corruption.feature()) || isAway(corruption))) {
+                && (kept.contains(corruption.entry()) && after.kept().contains(corruption.entry()) || isAway(corruption))) {
             return Reason.FOR_THE_RECORD;
         }
         if (still && now.equals(figures) && exports.equals(after.exports())) {
@@ -162,10 +188,11 @@ final class Judge {
         return corruption.way().mayMove() && moved ? Reason.LISTED_AND_MET : Reason.NONE;
     }
 
-    /** Whether the report lists the element, or what holds it, as one on which no result rests. */
+    /** Whether the report lists the element, what holds it, or what a list no longer names, as one on which no result rests. */
     private boolean isAway(Corruption corruption) {
-        return away.contains(corruption.elementId()) || Ids.find(project, corruption.elementId()).map(EObject::eContainer)
-                .filter(holder -> holder instanceof Identified part && away.contains(part.getId())).isPresent();
+        return away.contains(corruption.elementId()) || away.contains(corruption.partnerId())
+                && corruption.way() == Way.REMOVED || Ids.find(project, corruption.elementId()).map(EObject::eContainer)
+                        .filter(holder -> holder instanceof Identified part && away.contains(part.getId())).isPresent();
     }
 
     private static boolean isNamed(Outcome outcome, Set<String> names) {

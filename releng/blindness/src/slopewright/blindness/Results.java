@@ -32,10 +32,12 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.Project;
+import slopewright.model.util.Ids;
 
 /** Everything that a project gives: outcomes, the figures of its aids, and what is exported. */
 final class Results {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
+    private static final Set<String> READ_BACK = Set.of("REC-03", "REC-04");
 
     private final ProjectEvaluation evaluation;
     private final List<Outcome> outcomes;
@@ -63,17 +65,25 @@ final class Results {
         return outcomes;
     }
 
-    /** Returns what is not met or to clear up. */
+    /** Returns what is not met or to clear up by any rule but those about read-backs. */
     List<Outcome> open() {
-        return outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP)
-                .toList();
+        return outcomes.stream().filter(outcome -> isOpen(outcome) && !READ_BACK.contains(outcome.rule())).toList();
+    }
+
+    /** Returns what is not met or to clear up because entries are not as they were read back. */
+    List<Outcome> notReadBack() {
+        return outcomes.stream().filter(outcome -> isOpen(outcome) && READ_BACK.contains(outcome.rule())).toList();
+    }
+
+    private static boolean isOpen(Outcome outcome) {
+        return outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP;
     }
 
     /** Returns the outcomes by rule, element and number of their kind, without what things are called. */
     TreeMap<String, String> figures(Predicate<Outcome> wanted) {
         TreeMap<String, String> figures = new TreeMap<>();
         for (Outcome outcome : outcomes) {
-            if (wanted.test(outcome)) {
+            if (wanted.test(outcome) && !READ_BACK.contains(outcome.rule())) {
                 String key = outcome.rule() + " " + outcome.elementId();
                 String free = Stream.iterate(0, number -> number + 1).map(number -> key + " " + number)
                         .filter(name -> !figures.containsKey(name)).findFirst().orElseThrow();
@@ -99,6 +109,17 @@ final class Results {
     /** Returns the ids of the elements that the report lists as those on which no result rests. */
     Set<String> away() {
         return KeptForTheRecord.elements(evaluation).stream().map(Identified::getId).collect(Collectors.toSet());
+    }
+
+    /** Returns the entries that the report lists as those on which no result rests, each as id and feature joined by a blank. */
+    Set<String> kept() {
+        Set<String> kept = new HashSet<>();
+        for (Identified element : Ids.elements(evaluation.project())) {
+            element.eClass().getEAllAttributes().stream().filter(attribute -> KeptForTheRecord.contains(evaluation, element, attribute))
+                    .forEach(attribute -> kept.add(element.getId() + " " + attribute.getEContainingClass().getName() + "."
+                            + attribute.getName()));
+        }
+        return kept;
     }
 
     /** Returns what is handed over, as it is written. */

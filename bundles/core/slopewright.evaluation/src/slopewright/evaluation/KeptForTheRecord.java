@@ -15,9 +15,12 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
+import slopewright.model.ApproachType;
 import slopewright.model.Identified;
+import slopewright.model.Inspection;
 import slopewright.model.LightUnit;
 import slopewright.model.Obstacle;
+import slopewright.model.ObstacleSurvey;
 import slopewright.model.ProfilePoint;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
@@ -40,6 +43,7 @@ public final class KeptForTheRecord {
             "ValueConfirmation.source", "ValueConfirmation.person", "ValueConfirmation.date", "ValueConfirmation.edition",
             "ValueConfirmation.clause", "ValueConfirmation.secondPerson", "ValueOverride.reason", "ValueOverride.person",
             "ValueOverride.date", "MagneticVariation.source", "Aerodrome.verticalDatum", "Aerodrome.identifier");
+    private static final Set<ApproachType> NO_SWITCH_OVER = Set.of(ApproachType.VISUAL, ApproachType.PRECISION_CAT_II_III);
     private static final double GLIDE_PATH_REACH_M = 1000;
 
     private KeptForTheRecord() {
@@ -50,13 +54,38 @@ public final class KeptForTheRecord {
         return FEATURES.contains(feature.getEContainingClass().getName() + "." + feature.getName());
     }
 
+    /**
+     * Returns whether an entry of an element is kept for the record alone: its feature always is, or nothing looks at it where it stands.
+     * How far an obstacle survey reaches is asked where it names an approach; what lies under the approach, where the switch-over time of
+     * the supply is limited, which is before the indicator of an approach with instruments and of one that does not say; from how far an
+     * indicator was seen in flight, where the rule set says from how far.
+     */
+    public static boolean contains(ProjectEvaluation evaluation, Identified element, EStructuralFeature feature) {
+        if (contains(feature)) {
+            return true;
+        }
+        String name = feature.getEContainingClass().getName() + "." + feature.getName();
+        if (element instanceof ObstacleSurvey survey) {
+            return survey.getHosts().isEmpty() && Set.of("ObstacleSurvey.reachM", "ObstacleSurvey.halfWidthM").contains(name);
+        }
+        if (element instanceof RunwayEnd end) {
+            return name.equals("RunwayEnd.hazardousTerrain") && (end.getAids().isEmpty() || NO_SWITCH_OVER.contains(end.getApproachType()));
+        }
+        return element instanceof Inspection inspection && name.equals("Inspection.usableRangeM")
+                && evaluation.aids().stream().filter(aid -> aid.aid() == inspection.eContainer()).anyMatch(aid -> !asksRange(aid));
+    }
+
+    private static boolean asksRange(AidEvaluation aid) {
+        return aid.family().map(family -> aid.rules().find(family.ruleKey() + ".useful-range-day-m").isPresent()).orElse(true);
+    }
+
     /** Returns the features, each as class and name joined by a dot. */
     public static Set<String> features() {
         return FEATURES;
     }
 
     /**
-     * Returns which features of a project that are kept for the record have a value, and how often.
+     * Returns which features of a project have a value that is kept for the record, and how often.
      *
      * @param evaluation the project
      * @return the features as class and name joined by a dot, in the order in which they come up
@@ -65,7 +94,7 @@ public final class KeptForTheRecord {
         Map<String, Integer> found = new LinkedHashMap<>();
         for (Identified element : Ids.elements(evaluation.project())) {
             for (EAttribute attribute : element.eClass().getEAllAttributes()) {
-                if (contains(attribute) && element.eGet(attribute) != null) {
+                if (element.eGet(attribute) != null && contains(evaluation, element, attribute)) {
                     found.merge(attribute.getEContainingClass().getName() + "." + attribute.getName(), 1, Integer::sum);
                 }
             }

@@ -31,6 +31,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Project#getBookPath <em>Book Path</em>}</li>
  *   <li>{@link slopewright.model.Project#getBookSha256 <em>Book Sha256</em>}</li>
  *   <li>{@link slopewright.model.Project#getRuleSetFolder <em>Rule Set Folder</em>}</li>
+ *   <li>{@link slopewright.model.Project#getReadBacks <em>Read Backs</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getProject()
@@ -396,5 +397,17 @@ public interface Project extends Named {
 	 * @generated
 	 */
 	void setRuleSetFolder(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Read Backs</b></em>' containment reference list.
+	 * The list contents are of type {@link slopewright.model.ReadBack}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Read Backs</em>' containment reference list.
+	 * @see slopewright.model.SlopewrightPackage#getProject_ReadBacks()
+	 * @model containment="true"
+	 * @generated
+	 */
+	EList<ReadBack> getReadBacks();
 
 } // Project

@@ -349,13 +349,22 @@ public interface SlopewrightPackage extends EPackage {
 	int PROJECT__RULE_SET_FOLDER = NAMED_FEATURE_COUNT + 17;
 
 	/**
+	 * The feature id for the '<em><b>Read Backs</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PROJECT__READ_BACKS = NAMED_FEATURE_COUNT + 18;
+
+	/**
 	 * The number of structural features of the '<em>Project</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PROJECT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
+	int PROJECT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
 
 	/**
 	 * The number of operations of the '<em>Project</em>' class.
@@ -4348,6 +4357,79 @@ public interface SlopewrightPackage extends EPackage {
 	int TRANSITION_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link slopewright.model.impl.ReadBackImpl <em>Read Back</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.impl.ReadBackImpl
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getReadBack()
+	 * @generated
+	 */
+	int READ_BACK = 33;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READ_BACK__ID = IDENTIFIED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Element Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READ_BACK__ELEMENT_ID = IDENTIFIED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READ_BACK__PERSON = IDENTIFIED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READ_BACK__DATE = IDENTIFIED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READ_BACK__SHA256 = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Read Back</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READ_BACK_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of operations of the '<em>Read Back</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int READ_BACK_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
+
+	/**
 	 * The meta object id for the '{@link slopewright.model.ApproachType <em>Approach Type</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4355,7 +4437,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getApproachType()
 	 * @generated
 	 */
-	int APPROACH_TYPE = 33;
+	int APPROACH_TYPE = 34;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.GlidePathKind <em>Glide Path Kind</em>}' enum.
@@ -4365,7 +4447,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getGlidePathKind()
 	 * @generated
 	 */
-	int GLIDE_PATH_KIND = 34;
+	int GLIDE_PATH_KIND = 35;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.EdgeKind <em>Edge Kind</em>}' enum.
@@ -4375,7 +4457,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getEdgeKind()
 	 * @generated
 	 */
-	int EDGE_KIND = 35;
+	int EDGE_KIND = 36;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ObstacleKind <em>Obstacle Kind</em>}' enum.
@@ -4385,7 +4467,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getObstacleKind()
 	 * @generated
 	 */
-	int OBSTACLE_KIND = 36;
+	int OBSTACLE_KIND = 37;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.AidSide <em>Aid Side</em>}' enum.
@@ -4395,7 +4477,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getAidSide()
 	 * @generated
 	 */
-	int AID_SIDE = 37;
+	int AID_SIDE = 38;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.SettingsForm <em>Settings Form</em>}' enum.
@@ -4405,7 +4487,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getSettingsForm()
 	 * @generated
 	 */
-	int SETTINGS_FORM = 38;
+	int SETTINGS_FORM = 39;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.ClearanceChoice <em>Clearance Choice</em>}' enum.
@@ -4415,7 +4497,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getClearanceChoice()
 	 * @generated
 	 */
-	int CLEARANCE_CHOICE = 39;
+	int CLEARANCE_CHOICE = 40;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightColour <em>Light Colour</em>}' enum.
@@ -4425,7 +4507,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightColour()
 	 * @generated
 	 */
-	int LIGHT_COLOUR = 40;
+	int LIGHT_COLOUR = 41;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.LightState <em>Light State</em>}' enum.
@@ -4435,7 +4517,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getLightState()
 	 * @generated
 	 */
-	int LIGHT_STATE = 41;
+	int LIGHT_STATE = 42;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.Stage <em>Stage</em>}' enum.
@@ -4445,7 +4527,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 42;
+	int STAGE = 43;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.PlateZero <em>Plate Zero</em>}' enum.
@@ -4455,7 +4537,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateZero()
 	 * @generated
 	 */
-	int PLATE_ZERO = 43;
+	int PLATE_ZERO = 44;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.PlateSense <em>Plate Sense</em>}' enum.
@@ -4465,7 +4547,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateSense()
 	 * @generated
 	 */
-	int PLATE_SENSE = 44;
+	int PLATE_SENSE = 45;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.SightHair <em>Sight Hair</em>}' enum.
@@ -4475,7 +4557,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getSightHair()
 	 * @generated
 	 */
-	int SIGHT_HAIR = 45;
+	int SIGHT_HAIR = 46;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.HandOrder <em>Hand Order</em>}' enum.
@@ -4485,7 +4567,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getHandOrder()
 	 * @generated
 	 */
-	int HAND_ORDER = 46;
+	int HAND_ORDER = 47;
 
 
 	/**
@@ -4748,6 +4830,17 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getProject_RuleSetFolder();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link slopewright.model.Project#getReadBacks <em>Read Backs</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Read Backs</em>'.
+	 * @see slopewright.model.Project#getReadBacks()
+	 * @see #getProject()
+	 * @generated
+	 */
+	EReference getProject_ReadBacks();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.ValueOverride <em>Value Override</em>}'.
@@ -8031,6 +8124,60 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getTransition_AboveState();
 
 	/**
+	 * Returns the meta object for class '{@link slopewright.model.ReadBack <em>Read Back</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Read Back</em>'.
+	 * @see slopewright.model.ReadBack
+	 * @generated
+	 */
+	EClass getReadBack();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ReadBack#getElementId <em>Element Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Element Id</em>'.
+	 * @see slopewright.model.ReadBack#getElementId()
+	 * @see #getReadBack()
+	 * @generated
+	 */
+	EAttribute getReadBack_ElementId();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ReadBack#getPerson <em>Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Person</em>'.
+	 * @see slopewright.model.ReadBack#getPerson()
+	 * @see #getReadBack()
+	 * @generated
+	 */
+	EAttribute getReadBack_Person();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ReadBack#getDate <em>Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Date</em>'.
+	 * @see slopewright.model.ReadBack#getDate()
+	 * @see #getReadBack()
+	 * @generated
+	 */
+	EAttribute getReadBack_Date();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ReadBack#getSha256 <em>Sha256</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sha256</em>'.
+	 * @see slopewright.model.ReadBack#getSha256()
+	 * @see #getReadBack()
+	 * @generated
+	 */
+	EAttribute getReadBack_Sha256();
+
+	/**
 	 * Returns the meta object for enum '{@link slopewright.model.ApproachType <em>Approach Type</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8390,6 +8537,14 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PROJECT__RULE_SET_FOLDER = eINSTANCE.getProject_RuleSetFolder();
+
+		/**
+		 * The meta object literal for the '<em><b>Read Backs</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PROJECT__READ_BACKS = eINSTANCE.getProject_ReadBacks();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ValueOverrideImpl <em>Value Override</em>}' class.
@@ -10858,6 +11013,48 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute TRANSITION__ABOVE_STATE = eINSTANCE.getTransition_AboveState();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.impl.ReadBackImpl <em>Read Back</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.impl.ReadBackImpl
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getReadBack()
+		 * @generated
+		 */
+		EClass READ_BACK = eINSTANCE.getReadBack();
+
+		/**
+		 * The meta object literal for the '<em><b>Element Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READ_BACK__ELEMENT_ID = eINSTANCE.getReadBack_ElementId();
+
+		/**
+		 * The meta object literal for the '<em><b>Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READ_BACK__PERSON = eINSTANCE.getReadBack_Person();
+
+		/**
+		 * The meta object literal for the '<em><b>Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READ_BACK__DATE = eINSTANCE.getReadBack_Date();
+
+		/**
+		 * The meta object literal for the '<em><b>Sha256</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute READ_BACK__SHA256 = eINSTANCE.getReadBack_Sha256();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.ApproachType <em>Approach Type</em>}' enum.

@@ -29,6 +29,8 @@ class AttributesTest {
             Map.entry("ValueConfirmation.valueKey", "DATA-40"), Map.entry("ValueConfirmation.ruleSetKey", "DATA-40"),
             Map.entry("ValueConfirmation.value", "DATA-40"), Map.entry("ValueConfirmation.unit", "DATA-40"),
             Map.entry("ValueConfirmation.fromBook", "DATA-30"), Map.entry("ReviewNote.elementId", "REC-01"),
+            Map.entry("ReadBack.elementId", "REC-03"), Map.entry("ReadBack.person", "REC-03"),
+            Map.entry("ReadBack.date", "REC-03"), Map.entry("ReadBack.sha256", "REC-03"),
             Map.entry("ReviewNote.ruleId", "REC-01"), Map.entry("ReviewNote.date", "REC-02"), Map.entry("ReviewNote.resolved", "REC-01"),
             Map.entry("SurveyBlock.kind", "OBS-06"), Map.entry("SurveyBlock.path", "DATA-09"), Map.entry("SurveyBlock.sha256", "DATA-09"),
             Map.entry("Aerodrome.coordinateReference", "DATA-52"), Map.entry("MagneticVariation.date", "DATA-21"),

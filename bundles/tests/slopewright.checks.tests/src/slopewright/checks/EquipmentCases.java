@@ -153,5 +153,8 @@ final class EquipmentCases {
         cases.add(RuleCase.of("UNIT-06", Result.NOT_EVALUATED, "lamps not known", Bases::row,
                 sample -> sample.equipment().setLampsPerUnit(null)));
         cases.add(RuleCase.of("UNIT-06", Result.NOT_APPLICABLE, "panels", Bases::panels, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-06", Result.NOT_APPLICABLE, "panels, no lamp out", Bases::panels,
+                sample -> sample.unit(0).setLampsOut(0)));
+        cases.add(RuleCase.of("UNIT-06", Result.FAIL, "panels, a lamp out", Bases::panels, sample -> sample.unit(0).setLampsOut(1)));
     }
 }

@@ -2,6 +2,7 @@ package slopewright.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 import slopewright.model.LightColour;
 import slopewright.model.MeasuredIntensity;
@@ -101,20 +102,46 @@ final class LightCases {
         cases.add(RuleCase.of("LIGHT-02", Result.NOT_APPLICABLE, "no factor was read", Bases::usRow, Sample::unchanged));
     }
 
-    /** A quarter more than the 20 000 cd of the axis are 25 000 cd; six times the 9000 cd at 3 degrees below it are 54 000 cd. */
+    /**
+     * Own bands. A quarter more than the 20 000 cd of the axis are 25 000 cd, and than the 9000 cd at 3 degrees below 11 250 cd. A sixth of
+     * the 9000 cd at 6 degrees to the side are 1500 cd; half a degree from the 9000 cd at 3 degrees below, the light may fall to
+     * 9000 / (1.25 x 10^0.5 = 3.9528) = 2276.8 cd. A row is red below its setting and white above.
+     */
     private static void beams(List<RuleCase> cases) {
         cases.add(RuleCase.of("DATA-62", Result.PASS, "one beam", LightCases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-62", Result.PASS, "a quarter brighter outward", LightCases::row,
                 sample -> set(sample, LightColour.RED, 2, 0, 25_000)));
         cases.add(RuleCase.of("DATA-62", Result.FAIL, "more than a quarter brighter outward", LightCases::row,
                 sample -> set(sample, LightColour.RED, 2, 0, 25_001)));
-        cases.add(RuleCase.of("DATA-62", Result.PASS, "six times its neighbour", LightCases::row,
-                sample -> set(sample, LightColour.RED, 0, -3.5, 54_000)));
-        cases.add(RuleCase.of("DATA-62", Result.FAIL, "more than six times its neighbour", LightCases::row,
-                sample -> set(sample, LightColour.RED, 0, -3.5, 54_001)));
+        beam(cases, Result.PASS, "a quarter brighter beyond a dimmer direction",
+                sample -> set(sample, LightColour.RED, 0, -3.5, 11_250));
+        beam(cases, Result.FAIL, "brighter still beyond a dimmer direction", sample -> set(sample, LightColour.RED, 0, -3.5, 11_251));
+        beam(cases, Result.PASS, "a sixth of its neighbour two degrees away", sample -> set(sample, LightColour.RED, 8, 0, 1500));
+        beam(cases, Result.FAIL, "less than a sixth of its neighbour", sample -> set(sample, LightColour.RED, 8, 0, 1499));
+        beam(cases, Result.PASS, "a fall within half a degree", sample -> set(sample, LightColour.RED, 0, -3.5, 2277));
+        beam(cases, Result.FAIL, "a steeper fall within half a degree", sample -> set(sample, LightColour.RED, 0, -3.5, 2276));
+        beam(cases, Result.PASS, "a tenth of a degree apart", sample -> at(sample, LightColour.RED, 2, 0).setAzimuthDeg(0.1));
+        beam(cases, Result.FAIL, "0.09 of a degree apart", sample -> at(sample, LightColour.RED, 2, 0).setAzimuthDeg(0.09));
+        beam(cases, Result.PASS, "ten degrees from the next", sample -> at(sample, LightColour.RED, 8, 0).setAzimuthDeg(16.0));
+        beam(cases, Result.FAIL, "10.1 degrees from the next", sample -> at(sample, LightColour.RED, 8, 0).setAzimuthDeg(16.1));
+        beam(cases, Result.FAIL, "red above the setting", sample -> at(sample, LightColour.RED, 0, -3.5).setElevationDeg(3.5));
+        beam(cases, Result.FAIL, "white below the setting", sample -> at(sample, LightColour.WHITE, 0, 2).setElevationDeg(-2.0));
+        beam(cases, Result.FAIL, "green, which no row shows", sample -> at(sample, LightColour.RED, 8, 0).setColour(LightColour.GREEN));
+        beam(cases, Result.PASS, "red a tenth of a degree above the setting", sample -> at(sample, LightColour.RED, 2, 0)
+                .setElevationDeg(0.1));
+        beam(cases, Result.FAIL, "red 0.11 of a degree above the setting", sample -> at(sample, LightColour.RED, 2, 0)
+                .setElevationDeg(0.11));
+        beam(cases, Result.PASS, "no unit says what it shows", sample -> {
+            sample.units(unit -> unit.getTransitions().clear());
+            at(sample, LightColour.RED, 2, 0).setElevationDeg(0.11);
+        });
         cases.add(RuleCase.of("DATA-62", Result.FAIL, "the same direction twice", LightCases::row,
                 sample -> at(sample, LightColour.RED, -8, 0).setAzimuthDeg(8.0)));
         cases.add(RuleCase.of("DATA-62", Result.NOT_EVALUATED, "no direction", LightCases::row,
                 sample -> at(sample, LightColour.RED, -8, 0).setAzimuthDeg(null)));
+    }
+
+    private static void beam(List<RuleCase> cases, Result expected, String name, Consumer<Sample> change) {
+        cases.add(RuleCase.of("DATA-62", expected, name, LightCases::row, change));
     }
 }

@@ -3,6 +3,7 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.List;
 
+import slopewright.evaluation.ReadBacks;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.Circuit;
 import slopewright.model.Obstacle;
@@ -11,6 +12,7 @@ import slopewright.model.ProfilePoint;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
+import slopewright.model.util.Ids;
 
 /**
  * Cases of the rules about what cannot be true of a site. The bands are the project's own and stand in the rules; the runway of the base
@@ -181,10 +183,18 @@ final class PlausibleCases {
         cases.add(RuleCase.of("DATA-51", Result.PASS, "15 m below", Bases::row, sample -> sample.obstacle("hut", -900, 200, 85)));
         cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "a height above the ground, or a valley", Bases::row,
                 sample -> sample.obstacle("mast", -900, 200, 84.9)));
-        cases.add(RuleCase.of("DATA-51", Result.PASS, "a mast on the ground of a valley", Bases::row,
-                sample -> sample.obstacle("mast", -900, 200, 60).getPlaces().get(0).setElevationM(20.0)));
-        cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "a top below its ground", Bases::row,
-                sample -> sample.obstacle("mast", -900, 200, 60).getPlaces().get(0).setElevationM(60.1)));
+        cases.add(RuleCase.of("DATA-51", Result.PASS, "in a valley, as it was read back", Bases::row,
+                sample -> readBack(sample, sample.obstacle("mast", -900, 200, 60))));
+        cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "in a valley, changed since it was read back", Bases::row, sample -> {
+            Obstacle mast = sample.obstacle("mast", -900, 200, 60);
+            readBack(sample, mast);
+            mast.setTopElevationM(60.1);
+        }));
+        cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "one place far below the top of the whole", Bases::row, sample -> {
+            Obstacle line = outline(sample, ObstacleKind.LINE, -900, 200, -900, 300);
+            line.setTopElevationM(110.0);
+            line.getPlaces().get(1).setElevationM(33.5);
+        }));
         cases.add(RuleCase.of("DATA-51", Result.PASS, "6000 m above", Bases::row, sample -> sample.obstacle("hut", -900, 200, 6100)));
         cases.add(RuleCase.of("DATA-51", Result.FAIL, "higher than any mountain", Bases::row,
                 sample -> sample.obstacle("hut", -900, 200, 6100.1)));
@@ -278,5 +288,10 @@ final class PlausibleCases {
         sample.aid().getEquipment().setMinVoltageV(207.0);
         sample.aid().getEquipment().setMaxVoltageV(253.0);
         return circuit(sample, currentA);
+    }
+
+    private static void readBack(Sample sample, Obstacle obstacle) {
+        Ids.assign(sample.project());
+        ReadBacks.keep(sample.project(), List.of(obstacle), "B. Bole", "2026-01-06");
     }
 }

@@ -5,15 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.evaluation.ReadBacks;
 import slopewright.geometry.FramePoint;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachType;
 import slopewright.model.Obstacle;
+import slopewright.model.ReadBack;
 import slopewright.model.Runway;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
@@ -143,5 +146,21 @@ class ElementEditsTest {
         String wanted = EditHarness.text(other.project);
         EditHarness.cycle(sample.project, ReplaceContent.of("Restore", sample.project, other.project),
                 () -> assertEquals(wanted, EditHarness.text(sample.project)));
+    }
+
+    @Test
+    void aReadBackIsKeptOfWhatHoldsTheElement() {
+        LocalDate day = LocalDate.of(2026, 1, 6);
+        EditHarness.cycle(sample.project, KeepReadBack.of(List.of(sample.end.getThreshold(), sample.end), " B. Bole ", day), () -> {
+            assertEquals(List.of(sample.end.getId()), sample.project.getReadBacks().stream().map(ReadBack::getElementId).toList());
+            assertEquals("B. Bole", sample.project.getReadBacks().get(0).getPerson());
+            assertEquals(ReadBacks.State.SAME, ReadBacks.state(sample.project, sample.end.getThreshold()));
+        });
+        EditHarness.cycle(sample.project, KeepReadBack.of(List.of(sample.end), "C. Cole", day),
+                () -> assertEquals(List.of("C. Cole"), sample.project.getReadBacks().stream().map(ReadBack::getPerson).toList()));
+        sample.project.setAuthor("A. Ames");
+        assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.end), "a. ames", day));
+        assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.end), " ", day));
+        assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.project), "B. Bole", day));
     }
 }

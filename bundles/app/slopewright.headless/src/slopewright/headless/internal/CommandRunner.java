@@ -26,7 +26,7 @@ public final class CommandRunner {
                 new CompareVersionsCommand(), new SurfaceCommand(), new PortableCommand(), new DirectionsCommand(), new ToleranceCommand(),
                 new VariationCommand(), new ReportCommand(), new DrawCommand(), new ScheduleCommand(), new CardCommand(),
                 new CommissioningCommand(), new FamiliesCommand(), new RulesCommand(), new RuleSetsCommand(), new ExportCommand(),
-                new ImportCommand(), new TextCommand(), new BookCommand());
+                new ImportCommand(), new TextCommand(), new BookCommand(), new ReadBackCommand());
     }
 
     /** Runs the words of a command line and returns the exit code. */

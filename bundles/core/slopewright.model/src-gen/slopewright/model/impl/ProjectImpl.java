@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
 
 import slopewright.model.Aerodrome;
 import slopewright.model.Project;
+import slopewright.model.ReadBack;
 import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.Stage;
@@ -52,6 +53,7 @@ import slopewright.model.ValueOverride;
  *   <li>{@link slopewright.model.impl.ProjectImpl#getBookPath <em>Book Path</em>}</li>
  *   <li>{@link slopewright.model.impl.ProjectImpl#getBookSha256 <em>Book Sha256</em>}</li>
  *   <li>{@link slopewright.model.impl.ProjectImpl#getRuleSetFolder <em>Rule Set Folder</em>}</li>
+ *   <li>{@link slopewright.model.impl.ProjectImpl#getReadBacks <em>Read Backs</em>}</li>
  * </ul>
  *
  * @generated
@@ -366,6 +368,16 @@ public class ProjectImpl extends NamedImpl implements Project {
 	 * @ordered
 	 */
 	protected String ruleSetFolder = RULE_SET_FOLDER_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getReadBacks() <em>Read Backs</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReadBacks()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<ReadBack> readBacks;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -788,6 +800,19 @@ public class ProjectImpl extends NamedImpl implements Project {
 	 * @generated
 	 */
 	@Override
+	public EList<ReadBack> getReadBacks() {
+		if (readBacks == null) {
+			readBacks = new EObjectContainmentEList<ReadBack>(ReadBack.class, this, SlopewrightPackage.PROJECT__READ_BACKS);
+		}
+		return readBacks;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.PROJECT__AERODROME:
@@ -800,6 +825,8 @@ public class ProjectImpl extends NamedImpl implements Project {
 				return ((InternalEList<?>)getReviewNotes()).basicRemove(otherEnd, msgs);
 			case SlopewrightPackage.PROJECT__SURVEY_BLOCKS:
 				return ((InternalEList<?>)getSurveyBlocks()).basicRemove(otherEnd, msgs);
+			case SlopewrightPackage.PROJECT__READ_BACKS:
+				return ((InternalEList<?>)getReadBacks()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -848,6 +875,8 @@ public class ProjectImpl extends NamedImpl implements Project {
 				return getBookSha256();
 			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
 				return getRuleSetFolder();
+			case SlopewrightPackage.PROJECT__READ_BACKS:
+				return getReadBacks();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -919,6 +948,10 @@ public class ProjectImpl extends NamedImpl implements Project {
 			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
 				setRuleSetFolder((String)newValue);
 				return;
+			case SlopewrightPackage.PROJECT__READ_BACKS:
+				getReadBacks().clear();
+				getReadBacks().addAll((Collection<? extends ReadBack>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -985,6 +1018,9 @@ public class ProjectImpl extends NamedImpl implements Project {
 			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
 				setRuleSetFolder(RULE_SET_FOLDER_EDEFAULT);
 				return;
+			case SlopewrightPackage.PROJECT__READ_BACKS:
+				getReadBacks().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1033,6 +1069,8 @@ public class ProjectImpl extends NamedImpl implements Project {
 				return BOOK_SHA256_EDEFAULT == null ? bookSha256 != null : !BOOK_SHA256_EDEFAULT.equals(bookSha256);
 			case SlopewrightPackage.PROJECT__RULE_SET_FOLDER:
 				return RULE_SET_FOLDER_EDEFAULT == null ? ruleSetFolder != null : !RULE_SET_FOLDER_EDEFAULT.equals(ruleSetFolder);
+			case SlopewrightPackage.PROJECT__READ_BACKS:
+				return readBacks != null && !readBacks.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

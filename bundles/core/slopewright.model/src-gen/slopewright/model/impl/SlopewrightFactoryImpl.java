@@ -87,6 +87,7 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 			case SlopewrightPackage.INSPECTION: return createInspection();
 			case SlopewrightPackage.BACKGROUND_IMAGE: return createBackgroundImage();
 			case SlopewrightPackage.TRANSITION: return createTransition();
+			case SlopewrightPackage.READ_BACK: return createReadBack();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -502,6 +503,17 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 	public Transition createTransition() {
 		TransitionImpl transition = new TransitionImpl();
 		return transition;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public ReadBack createReadBack() {
+		ReadBackImpl readBack = new ReadBackImpl();
+		return readBack;
 	}
 
 	/**

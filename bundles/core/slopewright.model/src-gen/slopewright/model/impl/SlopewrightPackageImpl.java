@@ -46,6 +46,7 @@ import slopewright.model.PlateZero;
 import slopewright.model.PrintedDescent;
 import slopewright.model.ProfilePoint;
 import slopewright.model.Project;
+import slopewright.model.ReadBack;
 import slopewright.model.ReviewNote;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
@@ -297,6 +298,13 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	private EClass transitionEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass readBackEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -694,6 +702,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getProject_RuleSetFolder() {
 		return (EAttribute)projectEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getProject_ReadBacks() {
+		return (EReference)projectEClass.getEStructuralFeatures().get(18);
 	}
 
 	/**
@@ -3712,6 +3730,56 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EClass getReadBack() {
+		return readBackEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReadBack_ElementId() {
+		return (EAttribute)readBackEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReadBack_Person() {
+		return (EAttribute)readBackEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReadBack_Date() {
+		return (EAttribute)readBackEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReadBack_Sha256() {
+		return (EAttribute)readBackEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getApproachType() {
 		return approachTypeEEnum;
 	}
@@ -3901,6 +3969,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(projectEClass, PROJECT__BOOK_PATH);
 		createEAttribute(projectEClass, PROJECT__BOOK_SHA256);
 		createEAttribute(projectEClass, PROJECT__RULE_SET_FOLDER);
+		createEReference(projectEClass, PROJECT__READ_BACKS);
 
 		valueOverrideEClass = createEClass(VALUE_OVERRIDE);
 		createEAttribute(valueOverrideEClass, VALUE_OVERRIDE__VALUE_KEY);
@@ -4233,6 +4302,12 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(transitionEClass, TRANSITION__ABOVE_COLOUR);
 		createEAttribute(transitionEClass, TRANSITION__ABOVE_STATE);
 
+		readBackEClass = createEClass(READ_BACK);
+		createEAttribute(readBackEClass, READ_BACK__ELEMENT_ID);
+		createEAttribute(readBackEClass, READ_BACK__PERSON);
+		createEAttribute(readBackEClass, READ_BACK__DATE);
+		createEAttribute(readBackEClass, READ_BACK__SHA256);
+
 		// Create enums
 		approachTypeEEnum = createEEnum(APPROACH_TYPE);
 		glidePathKindEEnum = createEEnum(GLIDE_PATH_KIND);
@@ -4310,6 +4385,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		inspectionEClass.getESuperTypes().add(this.getNamed());
 		backgroundImageEClass.getESuperTypes().add(this.getNamed());
 		transitionEClass.getESuperTypes().add(this.getIdentified());
+		readBackEClass.getESuperTypes().add(this.getIdentified());
 
 		// Initialize classes, features, and operations; add parameters
 		initEClass(identifiedEClass, Identified.class, "Identified", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -4338,6 +4414,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getProject_BookPath(), ecorePackage.getEString(), "bookPath", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_BookSha256(), ecorePackage.getEString(), "bookSha256", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getProject_RuleSetFolder(), ecorePackage.getEString(), "ruleSetFolder", null, 0, 1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getProject_ReadBacks(), this.getReadBack(), null, "readBacks", null, 0, -1, Project.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(valueOverrideEClass, ValueOverride.class, "ValueOverride", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getValueOverride_ValueKey(), ecorePackage.getEString(), "valueKey", null, 0, 1, ValueOverride.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4669,6 +4746,12 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getTransition_BelowState(), this.getLightState(), "belowState", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getTransition_AboveColour(), this.getLightColour(), "aboveColour", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getTransition_AboveState(), this.getLightState(), "aboveState", null, 0, 1, Transition.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(readBackEClass, ReadBack.class, "ReadBack", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getReadBack_ElementId(), ecorePackage.getEString(), "elementId", null, 0, 1, ReadBack.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReadBack_Person(), ecorePackage.getEString(), "person", null, 0, 1, ReadBack.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReadBack_Date(), ecorePackage.getEString(), "date", null, 0, 1, ReadBack.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReadBack_Sha256(), ecorePackage.getEString(), "sha256", null, 0, 1, ReadBack.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		// Initialize enums and add enum literals
 		initEEnum(approachTypeEEnum, ApproachType.class, "ApproachType");

@@ -200,6 +200,10 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 				return createTransitionAdapter();
 			}
 			@Override
+			public Adapter caseReadBack(ReadBack object) {
+				return createReadBackAdapter();
+			}
+			@Override
 			public Adapter defaultCase(EObject object) {
 				return createEObjectAdapter();
 			}
@@ -678,6 +682,20 @@ public class SlopewrightAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createTransitionAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link slopewright.model.ReadBack <em>Read Back</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see slopewright.model.ReadBack
+	 * @generated
+	 */
+	public Adapter createReadBackAdapter() {
 		return null;
 	}
 

@@ -3,6 +3,7 @@ package slopewright.ui.properties;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -19,8 +20,12 @@ import slopewright.checks.Verdict;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.SetAttribute;
 import slopewright.edit.SetReferences;
+import slopewright.evaluation.ReadBacks;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
+import slopewright.model.Project;
+import slopewright.model.ReadBack;
+import slopewright.model.util.Projects;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.units.QuantityFormat;
@@ -64,6 +69,7 @@ public final class ElementPropertySource implements IPropertySource2 {
         }
         addReadOnly("id", AttributeInfo.classLabel(element.eClass()), "Id", String.valueOf(element.getId()),
                 PropertyTexts.get("id.help"));
+        Projects.project(element).ifPresent(this::addReadBack);
         if (element instanceof ApproachAid aid) {
             AidFigures.of(aid, format).forEach(figure -> addReadOnly("figure " + figure.name(), PropertyTexts.get("group.derived"),
                     figure.name(), figure.text(), figure.why()));
@@ -87,6 +93,16 @@ public final class ElementPropertySource implements IPropertySource2 {
     private static boolean isShown(EStructuralFeature feature) {
         return feature.isChangeable() && (feature instanceof EAttribute attribute && !attribute.isID() && !attribute.isMany()
                 || feature instanceof EReference reference && !reference.isContainment());
+    }
+
+    private void addReadBack(Project project) {
+        ReadBacks.holder(element).ifPresent(holder -> {
+            ReadBack readBack = ReadBacks.byElement(project).get(holder.getId());
+            String state = "readBack." + ReadBacks.state(project, holder).name().toLowerCase(Locale.ROOT);
+            addReadOnly("readBack", AttributeInfo.classLabel(element.eClass()), PropertyTexts.get("readBack"), readBack == null
+                    ? PropertyTexts.get(state) : PropertyTexts.get(state, readBack.getPerson(), readBack.getDate()),
+                    PropertyTexts.get("readBack.help"));
+        });
     }
 
     private void addOutcomes() {

@@ -1,5 +1,7 @@
 package slopewright.checks.internal.circuit;
 
+import java.util.Objects;
+
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
@@ -51,7 +53,7 @@ public final class CircuitLoadRule extends ProjectRule {
         if (load.aids().isEmpty()) {
             throw Stop.notApplicable(Message.of("CIRC-03.empty", name));
         }
-        double lamps = AidFacts.need(load.powerW(), Message.of("missing.lamp-power", name));
+        double lamps = AidFacts.need(load.powerW(), Message.of("missing.lamp-power", name, equipment(load)));
         if (load.hasBattery()) {
             battery(load, lamps, outcomes);
             return;
@@ -60,7 +62,7 @@ public final class CircuitLoadRule extends ProjectRule {
         double total = lamps + AidFacts.need(load.cableW(), Message.of("missing.cable", name));
         outcomes.about(load.circuit()).measured(Measure.atMost(total / TO_KILO, rating, "kVA"))
                 .step("circuit-load", watts(lamps), watts(total - lamps), watts(total))
-                .saying("compared", name, watts(total), watts(rating * TO_KILO)).advising("relieve").add();
+                .saying("compared", name, watts(total), watts(rating * TO_KILO), equipment(load)).advising("relieve").add();
     }
 
     /** At the highest voltage lamps of a power take the least current; a lower one that was entered cannot be theirs. */
@@ -71,12 +73,17 @@ public final class CircuitLoadRule extends ProjectRule {
         double least = lampsW / most;
         outcomes.about(load.circuit()).measured(Measure.atLeast(current, least, "A"))
                 .step("least-current", watts(lampsW), Words.quantity(most, Notation.VOLTS), Words.number(least))
-                .saying("battery", name, Words.number(current), Words.number(least)).advising("correct").add();
+                .saying("battery", name, Words.number(current), Words.number(least), equipment(load)).advising("correct").add();
     }
 
     private static double highestVoltageV(AidLoad load) {
         EquipmentType type = load.aid().getEquipment();
         return AidFacts.need(type.getMaxVoltageV(), Message.of("missing.highest-voltage-of", ElementNames.of(type)));
+    }
+
+    private static Argument equipment(CircuitLoad load) {
+        return Words.list(load.aids().stream().map(aid -> aid.aid().getEquipment()).filter(Objects::nonNull).distinct()
+                .map(ElementNames::of).toList());
     }
 
     private static Argument watts(double watts) {

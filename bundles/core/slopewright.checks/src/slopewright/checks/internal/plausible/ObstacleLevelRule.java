@@ -10,6 +10,7 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
@@ -21,16 +22,14 @@ import slopewright.siting.ElementNames;
 
 /**
  * An obstacle that ends more than fifteen metres below every threshold and helipad stands in no obstacle surface. It may stand in a valley,
- * or its height above the ground, or feet, were entered for its elevation: where the level of the ground at its place stands beside its top
- * and fits it, two entries say the same and it is met; else it is not evaluated until that level is entered. No obstacle ends more than
- * six kilometres above, higher than any mountain beside an aerodrome (own bands). A shielded obstacle says by what. Severity fail: an
- * obstacle that is entered too low is not there for any surface.
+ * or its height above the ground, or feet, were entered for its elevation: it is not evaluated until a second person has held its entries
+ * against the survey. No obstacle ends more than six kilometres above, higher than any mountain beside an aerodrome (own bands). Every
+ * place of an obstacle counts, beside the top of the whole, for each of them is one of a top. A shielded obstacle says by what. Severity
+ * fail: an obstacle that is entered too low is not there for any surface.
  */
 public final class ObstacleLevelRule extends ProjectRule {
     private static final double BELOW_M = 15;
     private static final double ABOVE_M = 6000;
-    private static final double LEAST_TALL_M = 0.5;
-    private static final double TALLEST_M = 700;
 
     /** Made by the service loader. */
     public ObstacleLevelRule() {
@@ -52,7 +51,8 @@ public final class ObstacleLevelRule extends ProjectRule {
         for (Obstacle obstacle : aerodrome.getObstacles()) {
             List<Double> tops = tops(obstacle);
             if (!tops.isEmpty()) {
-                level(obstacle, tops, lowest.getAsDouble(), outcomes);
+                boolean read = ReadBacks.state(evaluation.project(), obstacle) == ReadBacks.State.SAME;
+                level(obstacle, tops, lowest.getAsDouble(), read, outcomes);
             }
             if (Boolean.TRUE.equals(obstacle.getShielded())) {
                 boolean named = obstacle.getShieldedBy() != null || obstacle.getShieldingStudy() != null
@@ -63,24 +63,17 @@ public final class ObstacleLevelRule extends ProjectRule {
         }
     }
 
-    /** The elevations of the places are those of tops where no top is entered for the whole, and of the ground where one is. */
     private static List<Double> tops(Obstacle obstacle) {
-        return obstacle.getTopElevationM() != null ? List.of(obstacle.getTopElevationM())
-                : obstacle.getPlaces().stream().map(Place::getElevationM).filter(Objects::nonNull).toList();
+        return Stream.concat(Stream.of(obstacle).map(Obstacle::getTopElevationM), obstacle.getPlaces().stream().map(Place::getElevationM))
+                .filter(Objects::nonNull).toList();
     }
 
-    private static boolean standsOnItsGround(Obstacle obstacle) {
-        Double top = obstacle.getTopElevationM();
-        return top != null && !obstacle.getPlaces().isEmpty() && obstacle.getPlaces().stream().map(Place::getElevationM)
-                .allMatch(ground -> ground != null && top - ground >= LEAST_TALL_M && top - ground <= TALLEST_M);
-    }
-
-    private static void level(Obstacle obstacle, List<Double> tops, double lowestM, OutcomeCollector outcomes) {
+    private static void level(Obstacle obstacle, List<Double> tops, double lowestM, boolean isReadBack, OutcomeCollector outcomes) {
         double low = tops.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
         double high = tops.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
         Message text = Message.of("DATA-51.level", ElementNames.of(obstacle), Words.m(low), Words.m(high), Words.m(lowestM));
-        if (low < lowestM - BELOW_M && !standsOnItsGround(obstacle)) {
-            outcomes.notEvaluated(obstacle, List.of(Message.of("missing.ground-of", ElementNames.of(obstacle))),
+        if (low < lowestM - BELOW_M && !isReadBack) {
+            outcomes.notEvaluated(obstacle, List.of(Message.of("missing.read-back-of", ElementNames.of(obstacle))),
                     Message.of("DATA-51.low", text));
             return;
         }

@@ -19,12 +19,12 @@ import slopewright.siting.ElementNames;
 
 /**
  * A profile goes on from point to point, no further than the runway and half a kilometre, and bends as ground does: from one point to the
- * next no runway changes its gradient by more than five in a hundred (own band; Annex 14 Vol I, 3.1.15 allows 1.5 to 2), and no ground
+ * next no runway changes its gradient by more than three in a hundred (own band; Annex 14 Vol I, 3.1.15 allows 1.5 to 2), and no ground
  * beside it by more than ten. A warning: what rests on a wrong point is measured by rules of its own where another entry says it again.
  */
 public final class ProfileShapeRule extends ProjectRule {
     private static final double BEYOND_M = 500;
-    private static final double RUNWAY_PERCENT = 5;
+    private static final double RUNWAY_PERCENT = 3;
     private static final double GROUND_PERCENT = 10;
     private static final double PERCENT = 100;
 

@@ -8,6 +8,7 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Argument;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Obstacle;
@@ -16,7 +17,8 @@ import slopewright.siting.ElementNames;
 
 /**
  * An obstacle that names the source and the date of an obstacle survey was surveyed as accurately as that one, to two fifths (own band): a
- * survey has one class of accuracy. A survey is one of an approach, or of an obstacle that names it. Severity fail: the accuracy is added
+ * survey has one class of accuracy. A survey is one of an approach, or of an obstacle that names it; where one is neither, the obstacles
+ * that name no survey are said with it, for one of them may have named it. Severity fail: the accuracy is added
  * to the obstacle, so one that is too good hides a penetration.
  */
 public final class SurveyAccuracyRule extends ProjectRule {
@@ -33,9 +35,13 @@ public final class SurveyAccuracyRule extends ProjectRule {
         if (aerodrome == null) {
             return;
         }
+        List<Argument> open = aerodrome.getObstacles().stream()
+                .filter(obstacle -> aerodrome.getObstacleSurveys().stream().noneMatch(survey -> isOf(obstacle, survey)))
+                .map(ElementNames::of).toList();
         for (ObstacleSurvey survey : aerodrome.getObstacleSurveys()) {
             boolean used = !survey.getHosts().isEmpty() || aerodrome.getObstacles().stream().anyMatch(obstacle -> isOf(obstacle, survey));
-            outcomes.about(survey).met(used).saying(used ? "used" : "unused", ElementNames.of(survey)).advising("name").add();
+            outcomes.about(survey).met(used).saying(used ? "used" : open.isEmpty() ? "unused" : "unused-beside", ElementNames.of(survey),
+                    Words.list(open)).advising("name").add();
         }
         for (Obstacle obstacle : aerodrome.getObstacles()) {
             List<ObstacleSurvey> surveys = aerodrome.getObstacleSurveys().stream().filter(survey -> isOf(obstacle, survey)).toList();

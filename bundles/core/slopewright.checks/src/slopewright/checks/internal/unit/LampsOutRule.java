@@ -1,5 +1,6 @@
 package slopewright.checks.internal.unit;
 
+import java.util.List;
 import java.util.Optional;
 
 import slopewright.checks.Measure;
@@ -20,7 +21,8 @@ import slopewright.standards.CitedValue;
 
 /**
  * No more lamps of a unit are out than the rule set allows, and never all of them. Severity fail: a dark unit turns the pattern into
- * that of another slope. Where no limit is known, a unit with all lamps burning is met and one with a lamp out is to be cleared up.
+ * that of another slope. Where no limit is known, a unit with all lamps burning is met and one with a lamp out is to be cleared up. Of a
+ * panel, which has none, no lamp can be out.
  */
 public final class LampsOutRule extends AidRule {
     /** Made by the service loader. */
@@ -36,7 +38,8 @@ public final class LampsOutRule extends AidRule {
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         if (facts.indicator().has(Trait.PANELS)) {
-            throw Stop.notApplicable(Message.of("UNIT-06.unlit"));
+            unlit(facts, outcomes);
+            return;
         }
         EquipmentType type = AidFacts.need(facts.aid().getEquipment(), Message.of("missing.equipment-type"));
         int lamps = AidFacts.need(type.getLampsPerUnit(), Message.of("missing.lamps-of", ElementNames.of(type)));
@@ -44,6 +47,17 @@ public final class LampsOutRule extends AidRule {
         for (UnitAt unit : facts.units()) {
             guarded(unit.unit(), outcomes, () -> compare(unit, lamps, limit, outcomes));
         }
+    }
+
+    /** A panel has no lamp, so that none can be out: a count there belongs to another unit. */
+    private static void unlit(AidFacts facts, OutcomeCollector outcomes) {
+        List<UnitAt> wrong = facts.units().stream().filter(unit -> unit.unit().getLampsOut() != null && unit.unit().getLampsOut() != 0)
+                .toList();
+        if (wrong.isEmpty()) {
+            throw Stop.notApplicable(Message.of("UNIT-06.unlit"));
+        }
+        wrong.forEach(unit -> outcomes.about(unit.unit()).met(false).saying("no-lamp", unit.name(),
+                Words.count(unit.unit().getLampsOut())).advising("correct").add());
     }
 
     private static void compare(UnitAt unit, int lamps, Optional<CitedValue> limit, OutcomeCollector outcomes) {

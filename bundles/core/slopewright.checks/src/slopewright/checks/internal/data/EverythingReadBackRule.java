@@ -1,0 +1,55 @@
+package slopewright.checks.internal.data;
+
+import java.util.List;
+import java.util.Map;
+
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.ProjectRule;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.ReadBacks;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Identified;
+import slopewright.model.Project;
+import slopewright.model.ReadBack;
+import slopewright.model.Stage;
+import slopewright.siting.ElementNames;
+
+/**
+ * Everything that carries figures was read back by a second person, from the stage of setting up on: then foundations are poured and
+ * lenses are set by these figures, while a design still changes every day and would be read in vain. What was not read back is to clear up
+ * and not at fault, for its entries may be right. Where nothing at all was read back, one outcome says so instead of one an element.
+ */
+public final class EverythingReadBackRule extends ProjectRule {
+    /** Made by the service loader. */
+    public EverythingReadBackRule() {
+        super("REC-04", Severity.FAIL);
+    }
+
+    @Override
+    public Stage stage() {
+        return Stage.SET_UP;
+    }
+
+    @Override
+    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Project project = evaluation.project();
+        List<Identified> elements = ReadBacks.elements(project);
+        Map<String, ReadBack> known = ReadBacks.byElement(project);
+        List<Identified> open = elements.stream().filter(element -> !known.containsKey(element.getId())).toList();
+        if (elements.isEmpty()) {
+            return;
+        }
+        if (open.isEmpty()) {
+            outcomes.about(project).met(true).saying("whole", Words.count(elements.size())).add();
+        } else if (open.size() == elements.size()) {
+            outcomes.notEvaluated(project, List.of(Message.of("missing.read-backs")),
+                    Message.of("REC-04.none", Words.count(elements.size())));
+        } else {
+            open.forEach(element -> outcomes.notEvaluated(element,
+                    List.of(Message.of("missing.read-back-of", ElementNames.of(element))),
+                    Message.of("REC-04.open", ElementNames.of(element), Words.name(element.getId()))));
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package slopewright.headless;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Reading back on the command line; every name is invented. The demonstration is at the stage of setting up and was read back whole. */
+class ReadBackTest {
+    private static final Path DEMO = Path.of(System.getProperty("slopewright.root"), "demo-data/harrow-vale/harrow-vale.slopewright");
+
+    @TempDir
+    private Path folder;
+
+    private Path changed(String from, String to) throws IOException {
+        String text = Files.readString(DEMO);
+        assertTrue(text.contains(from), from);
+        return Files.writeString(folder.resolve("changed.slopewright"), text.replace(from, to));
+    }
+
+    @Test
+    void aChangedEntryIsToClearUpUntilItIsReadBackAgain() throws IOException {
+        Path file = changed("chainageM=\"1200.0\" elevationM=\"89.3\"", "chainageM=\"1200.0\" elevationM=\"89.4\"");
+        Words check = Words.run("check", file.toString(), "--rules", "REC");
+        assertEquals(1, check.code());
+        assertTrue(check.out().contains("09/27 (runway-1), or its read-back, was changed since N. Ferrow (invented) read it back"),
+                check.out());
+        Words list = Words.run("read-back", file.toString());
+        assertTrue(list.out().contains("[runway-1]: changed since it was read back by N. Ferrow (invented) on 2026-06-01"), list.out());
+        assertTrue(list.out().contains("elevationM = 89.4"), list.out());
+        assertTrue(list.out().contains("1 of 38 elements are not as they were read back"), list.out());
+
+        Path again = folder.resolve("again.slopewright");
+        Words kept = Words.run("read-back", file.toString(), "--by", "B. Bole", "--date", "2026-06-02", "-o", again.toString());
+        assertTrue(kept.out().contains("1 elements read back by B. Bole"), kept.out() + kept.err());
+        assertEquals(0, Words.run("check", again.toString()).code());
+        assertEquals(37, Files.readString(again).split("N. Ferrow", -1).length - 1);
+    }
+
+    @Test
+    void whatIsNotReadBackIsToClearUp() throws IOException {
+        Path file = changed("xmi:id=\"read-back-1\" elementId=\"aerodrome-1\"", "xmi:id=\"read-back-1\" elementId=\"gone\"");
+        Words check = Words.run("check", file.toString(), "--rules", "REC");
+        assertTrue(check.out().contains("gone was read back, and the project holds it no longer"), check.out());
+        assertTrue(check.out().contains("Harrow Vale (aerodrome-1) was not read back by a second person"), check.out());
+        Path again = folder.resolve("again.slopewright");
+        Words.run("read-back", file.toString(), "profile-point-1", "--by", "B. Bole", "--date", "2026-06-02", "-o", again.toString());
+        String text = Files.readString(again);
+        assertTrue(!text.contains("elementId=\"gone\"") && text.contains("elementId=\"runway-1\" person=\"B. Bole\""), text);
+    }
+
+    @Test
+    void halfAReadBackIsRefused() {
+        assertEquals(2, Words.run("read-back", DEMO.toString(), "--by", "B. Bole").code());
+        assertEquals(2, Words.run("read-back", DEMO.toString(), "nothing").code());
+        Path out = folder.resolve("out.slopewright");
+        Words author = Words.run("read-back", DEMO.toString(), "--by", "r. tamsin", "--date", "2026-06-02", "-o", out.toString());
+        assertEquals(2, author.code());
+        assertTrue(author.err().contains("is the author of the project") && !Files.exists(out), author.err());
+    }
+}
