@@ -229,6 +229,8 @@ final class RowCases {
             sample.aid().setEquipment(null);
             sample.unit(0).setSettingDeg(4.6);
         }));
+        cases.add(RuleCase.of("UNIT-03", Result.NOT_EVALUATED, "a type that says one end of its range", Bases::row,
+                sample -> sample.equipment().setMaxSettingDeg(null)));
         cases.add(RuleCase.of("UNIT-03", Result.NOT_EVALUATED, "no range", Bases::twoBar, sample -> sample.aid().setEquipment(null)));
         cases.add(RuleCase.of("UNIT-04", Result.PASS, "1.5 to 4.5", Bases::row, sample -> {
             sample.aid().getEquipment().setMinSettingDeg(1.5);

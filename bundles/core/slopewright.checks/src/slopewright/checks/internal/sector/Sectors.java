@@ -4,7 +4,9 @@ import java.util.List;
 
 import slopewright.checks.internal.AidFacts;
 import slopewright.messages.Message;
+import slopewright.model.Identified;
 import slopewright.model.Transition;
+import slopewright.siting.ElementNames;
 
 /** Compares the sectors of a unit with those of its equipment type. */
 public final class Sectors {
@@ -27,7 +29,8 @@ public final class Sectors {
             Transition laid = own.get(i);
             Transition wanted = entered.get(i);
             double from = AidFacts.need(laid.getOffsetDeg(), Message.of("missing.sector-edge"));
-            double to = AidFacts.need(wanted.getOffsetDeg(), Message.of("missing.sector-edge-of-type"));
+            double to = AidFacts.need(wanted.getOffsetDeg(), Message.of("missing.sector-edge-of-type",
+                    ElementNames.of((Identified) wanted.eContainer())));
             if (Math.abs(from - to) > SAME_DEG || !isAsSharp(laid, wanted) || laid.getAboveColour() != wanted.getAboveColour()
                     || laid.getBelowColour() != wanted.getBelowColour()
                     || laid.getAboveState() != wanted.getAboveState() || laid.getBelowState() != wanted.getBelowState()) {

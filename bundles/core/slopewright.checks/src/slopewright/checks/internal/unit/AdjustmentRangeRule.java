@@ -16,7 +16,10 @@ import slopewright.model.EquipmentType;
 import slopewright.siting.ElementNames;
 import slopewright.standards.CitedValue;
 
-/** Every setting can be set: one that cannot will not be that of the layout. Severity fail for that reason. */
+/**
+ * Every setting can be set: one that cannot will not be that of the layout. Severity fail for that reason. Of a type that says one end of
+ * its range nobody knows; the range of the rule set is not put in its place.
+ */
 public final class AdjustmentRangeRule extends AidRule {
     /** Made by the service loader. */
     public AdjustmentRangeRule() {
@@ -32,8 +35,10 @@ public final class AdjustmentRangeRule extends AidRule {
             return;
         }
         Optional<CitedValue> from = facts.find("setting-range-from-deg");
-        if (from.isEmpty()) {
-            throw Stop.missing(Message.of("missing.adjustment-range"));
+        boolean half = type != null && (type.getMinSettingDeg() == null) != (type.getMaxSettingDeg() == null);
+        if (half || from.isEmpty()) {
+            throw Stop.missing(type == null ? Message.of("missing.equipment-type")
+                    : Message.of("missing.adjustment-range", ElementNames.of(type)));
         }
         CitedValue to = facts.value("setting-range-to-deg");
         compare(facts, from.get().value(), to.value(), Message.of("UNIT-03.unit-of-rules"), entry.resting(from.get(), to));
