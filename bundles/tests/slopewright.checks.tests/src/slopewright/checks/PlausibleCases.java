@@ -108,11 +108,19 @@ final class PlausibleCases {
     }
 
     private static void profiles(List<RuleCase> cases) {
-        // Up by 5 m on 200 m is 2.5 %, then down by as much: a change of 5 %.
-        cases.add(RuleCase.of("DATA-45", Result.PASS, "changes by 5 %", Bases::row,
-                sample -> centreLine(sample, 0, 100, 200, 105, 400, 100)));
-        cases.add(RuleCase.of("DATA-45", Result.FAIL, "changes by 5.1 %", Bases::row,
-                sample -> centreLine(sample, 0, 100, 200, 105.1, 400, 100)));
+        // Up by 3 m on 200 m is 1.5 %, then down by as much: a change of 3 %; by 4 m, one of 4 %.
+        cases.add(RuleCase.of("DATA-45", Result.PASS, "changes by 3 %", Bases::row,
+                sample -> centreLine(sample, 0, 100, 200, 103, 400, 100)));
+        cases.add(RuleCase.of("DATA-45", Result.FAIL, "changes by 3.1 %", Bases::row,
+                sample -> centreLine(sample, 0, 100, 200, 103.1, 400, 100)));
+        cases.add(RuleCase.of("DATA-45", Result.PASS, "code number 2, changes by 4 %", Bases::row, sample -> {
+            sample.runway().setCodeNumber(2);
+            centreLine(sample, 0, 100, 200, 104, 400, 100);
+        }));
+        cases.add(RuleCase.of("DATA-45", Result.FAIL, "code number 2, changes by 4.1 %", Bases::row, sample -> {
+            sample.runway().setCodeNumber(2);
+            centreLine(sample, 0, 100, 200, 104.1, 400, 100);
+        }));
         cases.add(RuleCase.of("DATA-45", Result.FAIL, "goes back", Bases::row, sample -> centreLine(sample, 0, 100, 600, 100, 183, 100)));
         cases.add(RuleCase.of("DATA-45", Result.FAIL, "beyond the runway", Bases::row, sample -> centreLine(sample, 0, 100, 2901, 100)));
         cases.add(RuleCase.of("DATA-45", Result.FAIL, "half a point", Bases::row, sample -> {
@@ -233,6 +241,10 @@ final class PlausibleCases {
     }
 
     private static void sizes(List<RuleCase> cases) {
+        // Half of the 45 m of code number 4; 45 ft are 13.7 m.
+        cases.add(RuleCase.of("DATA-54", Result.PASS, "22.5 m wide, code number 4", Bases::row, sample -> sample.runway().setWidthM(22.5)));
+        cases.add(RuleCase.of("DATA-54", Result.FAIL, "22.4 m wide, code number 4", Bases::row, sample -> sample.runway().setWidthM(22.4)));
+        cases.add(RuleCase.of("DATA-54", Result.FAIL, "a width in feet", Bases::row, sample -> sample.runway().setWidthM(13.7)));
         cases.add(RuleCase.of("DATA-54", Result.PASS, "the whole runway", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-54", Result.FAIL, "a landing distance in feet as metres back", Bases::row,
                 sample -> sample.end().setLandingDistanceM(731.5)));

@@ -6,6 +6,7 @@ import java.util.Map;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Message;
@@ -19,7 +20,8 @@ import slopewright.siting.ElementNames;
 /**
  * Everything that carries figures was read back by a second person, from the stage of setting up on: then foundations are poured and
  * lenses are set by these figures, while a design still changes every day and would be read in vain. What was not read back is to clear up
- * and not at fault, for its entries may be right. Where nothing at all was read back, one outcome says so instead of one an element.
+ * and not at fault, for its entries may be right. Where nothing at all was read back, one outcome says so instead of one an element;
+ * of a proposal it says nothing.
  */
 public final class EverythingReadBackRule extends ProjectRule {
     /** Made by the service loader. */
@@ -38,7 +40,7 @@ public final class EverythingReadBackRule extends ProjectRule {
         List<Identified> elements = ReadBacks.elements(project);
         Map<String, ReadBack> known = ReadBacks.byElement(project);
         List<Identified> open = elements.stream().filter(element -> !known.containsKey(element.getId())).toList();
-        if (elements.isEmpty()) {
+        if (elements.isEmpty() || evaluation.aids().stream().anyMatch(AidEvaluation::isProposal)) {
             return;
         }
         if (open.isEmpty()) {

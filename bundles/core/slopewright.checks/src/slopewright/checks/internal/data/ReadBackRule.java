@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Argument;
@@ -24,7 +25,7 @@ import slopewright.siting.ElementNames;
  * What was read back stands as it was read: once, by somebody who is not the author of the project, of an element that is still there. It
  * asks at every stage, for who changes a sealed entry wants it read again, or made a slip. An entry that was changed since is to clear up
  * and not at fault: the new one may be the right one, and only the sheet that it comes from says so. Severity fail where a read-back is
- * none: nobody else looked, whatever the seal says.
+ * none: nobody else looked, whatever the seal says. Of a proposal, which nobody wants to keep yet, it says nothing.
  */
 public final class ReadBackRule extends ProjectRule {
     /** Made by the service loader. */
@@ -34,6 +35,9 @@ public final class ReadBackRule extends ProjectRule {
 
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        if (evaluation.aids().stream().anyMatch(AidEvaluation::isProposal)) {
+            return;
+        }
         Project project = evaluation.project();
         Map<String, Identified> elements = ReadBacks.elements(project).stream()
                 .collect(Collectors.toMap(Identified::getId, Function.identity(), (first, again) -> first));
