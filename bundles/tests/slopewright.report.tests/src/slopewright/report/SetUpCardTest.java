@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import slopewright.checks.Checks;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
@@ -48,9 +49,10 @@ class SetUpCardTest {
         project.getAerodrome().getMagneticVariation().setDate("2026-01-01");
     }
 
-    /** Makes a unit of the demo one against which nothing stands: a variation as the model has it, and every value confirmed. */
+    /** Makes a unit of the demo one against which nothing stands: a variation as the model has it, read back, and every value confirmed. */
     private void clear() {
         project.getAerodrome().getMagneticVariation().setVariationDeg(-2.46 - 0.15 * 151 / 365);
+        ReadBacks.keep(project, ReadBacks.elements(project), "N. Example", "2026-05-30");
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
         Checks.run(evaluation, rule -> true).outcomes().stream().flatMap(outcome -> outcome.citations().stream())
                 .filter(Citation::toConfirm).map(Citation::key).distinct().forEach(key -> evaluation.aid(aid).rules().find(key)
