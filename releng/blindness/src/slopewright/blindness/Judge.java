@@ -40,7 +40,8 @@ final class Judge {
         FOR_THE_RECORD,
         /**
          * No figure, no verdict and nothing that is exported moves, although the entry is read: another corruption of the same entry is
-         * found, or listed. So a second statement stands for what is taken out, and another word says the same here.
+         * found, or listed. So a second statement stands for what is taken out, another word says the same here, and two elements that
+         * exchange all in which they differ are each other.
          */
         MEANS_THE_SAME,
         /**
@@ -181,7 +182,8 @@ final class Judge {
                 && (kept.contains(corruption.entry()) && after.kept().contains(corruption.entry()) || isAway(corruption))) {
             return Reason.FOR_THE_RECORD;
         }
-        if (still && now.equals(figures) && exports.equals(after.exports())) {
+        boolean same = now.equals(figures) || corruption.way() == Way.SWAPPED && sorted(now).equals(sorted(figures));
+        if (still && same && exports.equals(after.exports())) {
             return Reason.MEANS_THE_SAME;
         }
         boolean moved = !still || moves(after.figures(Judge::isListed)) || !exports.equals(after.exports());
@@ -214,6 +216,11 @@ final class Judge {
     /** What stands listed with its figure: met, or not at this stage. */
     private static boolean isListed(Outcome outcome) {
         return outcome.verdict() == Verdict.MET || outcome.message().key().equals(NOT_YET);
+    }
+
+    /** The figures without the elements they are about: two elements that exchange all in which they differ are each other. */
+    private static List<String> sorted(Map<String, String> figures) {
+        return figures.values().stream().sorted().toList();
     }
 
     private boolean moves(Map<String, String> after) {
