@@ -20,8 +20,8 @@ import slopewright.siting.ElementNames;
 /**
  * A profile goes on from point to point, no further than the runway and half a kilometre, and bends as ground does: from one point to the
  * next no runway changes its gradient by more than twice what Annex 14 Vol I, 3.1.15 allows, which is 1.5 in a hundred for code numbers 3
- * and 4 and 2 for 1 and 2 (own band, so that an old runway fits), and no ground beside it by more than ten. A warning: what rests on a wrong
- * point is measured by rules of its own where another entry says it again.
+ * and 4 and 2 for 1 and 2 (own band, so that an old runway fits), and no ground beside it by more than ten. A warning: what rests on a
+ * wrong point is measured by rules of its own where another entry says it again.
  */
 public final class ProfileShapeRule extends ProjectRule {
     private static final double BEYOND_M = 500;
