@@ -48,18 +48,35 @@ public final class SetUpGate {
      * @return a sentence each, what is not met first; empty where nothing stands against it
      */
     public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, PortableSetUp found) {
+        return new SetUpGate(aid).reasons(evaluation, found.citations(), found.blockers(), found.restingToConfirm());
+    }
+
+    /**
+     * Returns what stands against a set-up that cannot even be worked out: the cause of that first.
+     *
+     * @param evaluation the evaluation of the project
+     * @param aid        the evaluation of the aid in it
+     * @param cause      why there is no set-up
+     * @return a sentence each, never empty
+     */
+    public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, Message cause) {
+        List<Message> reasons = new ArrayList<>(List.of(Message.of("set-up.none", cause)));
+        reasons.addAll(new SetUpGate(aid).reasons(evaluation, List.of(), List.of(), List.of()));
+        return reasons;
+    }
+
+    private List<Message> reasons(ProjectEvaluation evaluation, List<Citation> citations, List<Message> blockers, List<Citation> open) {
         Stage own = evaluation.project().getStage();
         Stage reached = own.compareTo(Stage.SET_UP) < 0 ? Stage.SET_UP : own;
         List<Outcome> outcomes = Checks.run(evaluation.only(aid.aid()), reached, rule -> true).outcomes();
-        SetUpGate gate = new SetUpGate(aid);
-        found.citations().stream().map(Citation::key).forEach(gate.usedKeys::add);
-        outcomes.stream().flatMap(outcome -> outcome.citations().stream()).map(Citation::key).forEach(gate.usedKeys::add);
+        citations.stream().map(Citation::key).forEach(usedKeys::add);
+        outcomes.stream().flatMap(outcome -> outcome.citations().stream()).map(Citation::key).forEach(usedKeys::add);
         List<Message> reasons = new ArrayList<>();
-        gate.add(outcomes, Verdict.NOT_MET, reasons);
-        reasons.addAll(found.blockers());
-        gate.add(outcomes, Verdict.TO_CLEAR_UP, reasons);
-        found.restingToConfirm().forEach(citation -> reasons.add(Message.of("set-up.to-confirm", Verdict.TO_CLEAR_UP.term(),
-                Words.name(citation.key()), Words.name(citation.text()))));
+        add(outcomes, Verdict.NOT_MET, reasons);
+        reasons.addAll(blockers);
+        add(outcomes, Verdict.TO_CLEAR_UP, reasons);
+        open.forEach(citation -> reasons.add(Message.of("set-up.to-confirm", Verdict.TO_CLEAR_UP.term(), Words.name(citation.key()), Words
+                .name(citation.text()))));
         return reasons;
     }
 

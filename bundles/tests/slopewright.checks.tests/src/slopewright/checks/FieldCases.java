@@ -23,6 +23,7 @@ final class FieldCases {
         speeds(cases);
         descent(cases);
         beam(cases);
+        deck(cases);
         return cases;
     }
 
@@ -122,5 +123,43 @@ final class FieldCases {
                 sample -> sample.equipment().setBeamWidthDeg(null)));
         // 23.8 m ahead and 4 m beside, the eye at the hover is atan(4 / 23.8) = 9.5 degrees off.
         cases.add(RuleCase.of("FIELD-05", Result.FAIL, "beside the hover", Bases::padTriColour, sample -> sample.unit(0).setRightM(4.0)));
+    }
+
+    private static RuleCase deck(Result result, String what, Double pitchDeg, Double rollDeg, Double swingDeg, Double heldToDeg) {
+        return RuleCase.of("FIELD-06", result, what, Bases::padTriColour, sample -> {
+            Helipad pad = Projects.helipad(sample.host()).orElseThrow();
+            pad.setFloating(true);
+            pad.setDeckPitchDeg(pitchDeg);
+            pad.setDeckRollDeg(rollDeg);
+            pad.setDeckHeadingDeg(swingDeg);
+            sample.equipment().setStabilisedToDeg(heldToDeg);
+        });
+    }
+
+    /**
+     * The on-slope sector is one degree wide. Pitch and roll of 0.3 and 0.4 degrees make 0.5 at once, half of it; 0.3 and 0.41 make 0.508.
+     * Annex 14 Vol II, 5.3.6: a HAPI holds its beam to a quarter of a degree on a floating deck.
+     */
+    private static void deck(List<RuleCase> cases) {
+        cases.add(RuleCase.of("FIELD-06", Result.NOT_APPLICABLE, "a firm pad", Bases::padTriColour, Sample::unchanged));
+        cases.add(RuleCase.of("FIELD-06", Result.NOT_APPLICABLE, "a runway", Bases::row, Sample::unchanged));
+        cases.add(deck(Result.PASS, "half the sector", 0.3, 0.4, 2.0, null));
+        cases.add(deck(Result.FAIL, "more than half", 0.3, 0.41, 2.0, null));
+        cases.add(deck(Result.PASS, "held to half the sector", 5.0, 8.0, 2.0, 0.5));
+        cases.add(deck(Result.FAIL, "held to 0.51 degrees", 5.0, 8.0, 2.0, 0.51));
+        cases.add(deck(Result.NOT_EVALUATED, "no pitch", null, 0.4, 2.0, null));
+        cases.add(deck(Result.NOT_EVALUATED, "no roll, though held", 0.3, null, 2.0, 0.1));
+        cases.add(deck(Result.NOT_EVALUATED, "no swing", 0.3, 0.4, null, null));
+        for (double heldTo : new double[] {0.25, 0.26}) {
+            cases.add(RuleCase.of("FIELD-06", heldTo > 0.25 ? Result.FAIL : Result.PASS, "a HAPI held to " + heldTo, Bases::padSectorOfToday,
+                    sample -> {
+                        Helipad pad = Projects.helipad(sample.host()).orElseThrow();
+                        pad.setFloating(true);
+                        pad.setDeckPitchDeg(3.0);
+                        pad.setDeckRollDeg(3.0);
+                        pad.setDeckHeadingDeg(2.0);
+                        sample.equipment().setStabilisedToDeg(heldTo);
+                    }));
+        }
     }
 }

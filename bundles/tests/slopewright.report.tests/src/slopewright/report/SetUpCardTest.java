@@ -24,6 +24,7 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
+import slopewright.model.HandOrder;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
@@ -103,34 +104,66 @@ class SetUpCardTest {
         String text = format == Reports.Format.PDF ? Demo.pdfText(card.bytes()) : text(card);
         for (String expected : List.of("Set-up card", "Caution", "2026-06-01", "7\u00b002.4'", "26.72 m past the hover point",
                 "73.9\u00b0 by compass (70.0\u00b0 true)", "ground", "Sight line", "lower edge of the red sector",
-                "red | 6\u00b032.4' | green | 7\u00b032.4' | amber", "Keep the power off", "for at most 13.1 h")) {
+                "red | 6\u00b032.4' | green | 7\u00b032.4' | amber")) {
             assertTrue(text.contains(expected), expected + " is not in " + text);
         }
         Cautions.in(Locale.ENGLISH).forEach(caution -> assertTrue(text.contains(caution), caution));
     }
 
     /**
-     * A card that goes into the field is one sheet, on both papers and in both languages. The variation is entered as the World Magnetic
-     * Model of 2025 gives it there on that day, -2.46 degrees (its published coefficients), so that nothing stands against the card.
+     * A card that goes into the field is two pages at most, on every paper and in both languages. The variation is entered as the World
+     * Magnetic Model of 2025 gives it there on that day, -2.46 degrees (its published coefficients), so that nothing stands against the
+     * card. Carried toward 250 - -2.46 = 252 by compass, 26.7 m; the zero of the plate lies to the south, so that it reads 72 - 180 + 360 =
+     * 252; 7.04 degrees are nearest to the mark 7.00; 55 Ah at 4.2 A last 13.1 h.
      */
     @ParameterizedTest
-    @EnumSource(PaperSize.class)
-    void theCardIsOnePage(PaperSize paper) throws ReportException, IOException {
+    @EnumSource(CardPaper.class)
+    void theCardIsTwoPagesOfSteps(CardPaper paper) throws ReportException, IOException {
         clear();
-        SetUpCard ready = card(paper, Locale.ENGLISH, Reports.Format.HTML);
+        SetUpCard ready = html();
         assertTrue(ready.isReady(), reasons(ready));
-        assertTrue(text(ready).contains("Set up by"), "a card for use is signed");
         assertFalse(text(ready).contains(STOP));
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
-            SetUpCard card = card(paper, language, Reports.Format.PDF);
+            SetUpCard card = SetUpCards.write(ProjectEvaluation.of(project, Optional.empty()), aid, DAY, new ReportOptions(DAY.toString()).in(
+                    language), paper, Reports.Format.PDF);
             try (PDDocument document = Loader.loadPDF(card.bytes())) {
-                assertEquals(1, document.getNumberOfPages(), language.toString());
+                assertEquals(2, document.getNumberOfPages(), language.toString());
                 assertEquals(language.getLanguage(), document.getDocumentCatalog().getLanguage());
             }
+            String text = Demo.pdfText(card.bytes()).replace('\u00a0', ' ').replace('\u2002', ' ');
+            boolean german = language.equals(Locale.GERMAN);
+            for (String expected : german ? List.of("252\u00b0 26,7 m", "Null auf 180\u00b0. Drehen auf 252\u00b0", "7,00\u00b0",
+                    "Libelle in die Mitte", "13,1 h", "Aufgestellt von") : List.of("252\u00b0 26.7 m", "Plate zero to 180\u00b0. Turn to 252\u00b0",
+                            "7.00\u00b0", "Bubble in the middle", "All below the lower hair lower hair: lower edge of the red",
+                            "22 to 28 V. Lasts at most 13.1 h", "Check again every 2 h", "Valid on 2026-06-01 only.",
+                            "Obstacles as surveyed on 2026-05-12", "Set up by")) {
+                assertTrue(text.contains(expected), expected + " is not in " + text);
+            }
+            int turn = text.indexOf(german ? "Drehen auf" : "Turn to");
+            int level = text.indexOf(german ? "Libelle in die" : "Bubble in");
+            int set = text.indexOf(german ? "Neigung einstellen" : "Set the slope");
+            assertTrue(turn > 0 && turn < level && level < set, "in the order of the unit in hand");
         }
-        String german = Demo.pdfText(card(paper, Locale.GERMAN, Reports.Format.PDF).bytes());
-        assertTrue(german.contains("7\u00b002,4' = 7,040\u00b0"), german);
-        assertTrue(german.contains("rot | 6\u00b032,4' | gr\u00fcn"), german);
+    }
+
+    /** The order of the hand is that of the unit. */
+    @Test
+    void theStepsFollowTheOrderOfTheUnit() throws ReportException {
+        clear();
+        aid.getEquipment().setHandOrder(HandOrder.SET_LEVEL_TURN);
+        String text = text(html());
+        assertTrue(text.indexOf("Set the slope") < text.indexOf("Bubble in") && text.indexOf("Bubble in") < text.indexOf("Turn to"), text);
+    }
+
+    /** Steps of 18 and values of 28 points at least, also under a template of one's own. */
+    @Test
+    void theTypeIsLarge() throws ReportException {
+        clear();
+        String markup = new String(html().bytes(), StandardCharsets.UTF_8);
+        assertTrue(markup.contains("body.card p.step { font-size: 18pt !important;"), "steps");
+        assertTrue(markup.contains("body.card p.value { font-size: 28pt !important;"), "values");
+        assertEquals(8, markup.split("class=\"tick\"", -1).length - 1, "a box for each step");
+        assertEquals(8, markup.split("<svg", -1).length - 2, "a picture for each step, and one of the signals");
     }
 
     /** The demo's entered variation of -3.94 degrees on the day is 1.48 from the model's -2.46, more than the 0.5 that may be. */

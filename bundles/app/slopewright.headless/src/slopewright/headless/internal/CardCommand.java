@@ -7,12 +7,12 @@ import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import slopewright.report.CardPaper;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportException;
 import slopewright.report.Reports;
 import slopewright.report.SetUpCard;
 import slopewright.report.SetUpCards;
-import slopewright.siting.SitingException;
 
 /** Writes the set-up card of a portable unit. */
 @CommandLine.Command(name = "card", sortOptions = false,
@@ -33,8 +33,9 @@ final class CardCommand extends Command {
             description = "day of the set-up, of the form 2026-01-31, for the magnetic variation (default today)")
     private LocalDate date;
 
-    @Option(names = "--paper", defaultValue = "a4", paramLabel = "SIZE", description = "a4 (default) or letter")
-    private PaperSize paper;
+    @Option(names = "--paper", defaultValue = "a4", paramLabel = "SIZE",
+            description = "a4 (default), letter, or a5 for the pocket, without the details")
+    private CardPaper paper;
 
     @Override
     public Integer call() {
@@ -43,12 +44,10 @@ final class CardCommand extends Command {
         AidWords.Named named = words.load();
         try {
             LocalDate day = date == null ? LocalDate.now() : date;
-            SetUpCard card = SetUpCards.write(words.projectEvaluation(named), named.aid(), day, language.options(day.toString(), paper),
+            SetUpCard card = SetUpCards.write(words.projectEvaluation(named), named.aid(), day, language.options(day.toString(), PaperSize.A4), paper,
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT)));
             output.write(card.bytes());
             return card.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
-        } catch (SitingException e) {
-            throw new UsageException("approach aid " + named.aid().getId() + ": " + e.getMessage());
         } catch (ReportException e) {
             throw new InputException(e.getMessage());
         }

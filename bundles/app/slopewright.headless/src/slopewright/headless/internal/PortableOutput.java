@@ -1,16 +1,21 @@
 package slopewright.headless.internal;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import slopewright.evaluation.portable.BatteryEndurance;
+import slopewright.evaluation.portable.HandUnit;
 import slopewright.evaluation.portable.LevellingEffect;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.portable.SightLine;
 import slopewright.messages.Message;
+import slopewright.model.ApproachAid;
+import slopewright.model.util.Projects;
 import slopewright.siting.descent.DescentSlope;
 import slopewright.standards.Citation;
 
@@ -20,11 +25,24 @@ final class PortableOutput {
     private PortableOutput() {
     }
 
-    static ObjectNode json(String aid, PortableSetUp found, List<Message> reasons) {
+    static ObjectNode json(ApproachAid aid, LocalDate day, Optional<PortableSetUp> found, List<Message> reasons) {
         ObjectNode node = Json.object();
-        node.put("aid", aid);
-        node.put("label", found.label());
-        node.put("date", found.date().toString());
+        node.put("aid", aid.getId());
+        node.put("label", Projects.path(aid));
+        node.put("date", day.toString());
+        found.ifPresent(setUp -> fill(node, setUp));
+        node.put("ready", reasons.isEmpty());
+        reasons.stream().map(Message::english).forEach(node.putArray("blockers")::add);
+        ArrayNode notes = node.putArray("notes");
+        ArrayNode citations = node.putArray("citations");
+        found.ifPresent(setUp -> {
+            setUp.notes().stream().map(Message::english).forEach(notes::add);
+            setUp.citations().forEach(citation -> citations.add(citation(citation)));
+        });
+        return node;
+    }
+
+    private static void fill(ObjectNode node, PortableSetUp found) {
         node.put("family", found.siting().family());
         node.put("ruleSet", found.siting().ruleSet());
         node.put("edition", found.siting().edition());
@@ -40,16 +58,33 @@ final class PortableOutput {
         Json.put(azimuth, "beamMagneticDeg", found.azimuth().beamMagneticDeg());
         Json.put(azimuth, "variationDeg", found.azimuth().variation().variationDeg());
         azimuth.put("variationSource", found.azimuth().variation().source().english());
+        hands(node, found);
         sight(node, found);
         node.set("levelling", levelling(found.levelling()));
         found.battery().ifPresent(battery -> node.set("battery", battery(battery)));
         node.put("sectors", found.sectors().name().toLowerCase(Locale.ROOT));
-        node.put("ready", reasons.isEmpty());
-        reasons.stream().map(Message::english).forEach(node.putArray("blockers")::add);
-        found.notes().stream().map(Message::english).forEach(node.putArray("notes")::add);
-        ArrayNode citations = node.putArray("citations");
-        found.citations().forEach(citation -> citations.add(citation(citation)));
-        return node;
+    }
+
+    /** What the hand does to each unit. */
+    private static void hands(ObjectNode node, PortableSetUp found) {
+        ArrayNode hands = node.putArray("hands");
+        for (HandUnit hand : found.hands()) {
+            ObjectNode entry = hands.addObject();
+            entry.put("unit", hand.unit().id());
+            Json.put(entry, "walkM", hand.walkM());
+            Json.put(entry, "walkTrueDeg", hand.walkTrueDeg());
+            Json.put(entry, "walkMagneticDeg", hand.walkMagneticDeg());
+            Json.put(entry, "beamTrueDeg", hand.beamTrueDeg());
+            Json.put(entry, "beamMagneticDeg", hand.beamMagneticDeg());
+            Json.put(entry, "settingDeg", hand.unit().settingDeg());
+            hand.plate().ifPresent(reading -> {
+                ObjectNode plate = entry.putObject("plate");
+                Json.put(plate, "zeroMagneticDeg", reading.zeroMagneticDeg());
+                Json.put(plate, "readingDeg", reading.exactDeg());
+                Json.put(plate, "markDeg", reading.markDeg());
+            });
+            hand.slope().ifPresent(mark -> Json.put(entry, "slopeMarkDeg", mark.markDeg()));
+        }
     }
 
     private static ObjectNode descent(DescentSlope descent) {
@@ -109,10 +144,18 @@ final class PortableOutput {
     private static ObjectNode battery(BatteryEndurance battery) {
         ObjectNode node = Json.object();
         Json.put(node, "capacityAh", battery.capacityAh());
+        Json.put(node, "usableAh", battery.usableAh());
         Json.put(node, "leastHours", battery.leastHours());
         Json.put(node, "mostHours", battery.mostHours());
         Json.put(node, "supplyFromV", battery.supplyFromV());
         Json.put(node, "supplyToV", battery.supplyToV());
+        ArrayNode levels = node.putArray("levels");
+        for (BatteryEndurance.Level level : battery.levels()) {
+            ObjectNode entry = levels.addObject();
+            entry.put("step", level.step());
+            Json.put(entry, "powerPercent", level.powerPercent());
+            Json.put(entry, "hours", level.hours());
+        }
         return node;
     }
 

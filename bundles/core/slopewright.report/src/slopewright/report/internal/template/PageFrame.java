@@ -18,6 +18,7 @@ public final class PageFrame {
     private final ReportOptions options;
     private final ReportWords words;
     private final String ruleSet;
+    private final String paper;
 
     /**
      * Makes the frame of a document.
@@ -27,6 +28,19 @@ public final class PageFrame {
      * @param ruleSet the rule set by its honest name
      */
     public PageFrame(Project project, ReportOptions options, String ruleSet) {
+        this(project, options, ruleSet, options.paper().key());
+    }
+
+    /**
+     * Makes the frame of a document on a paper of its own.
+     *
+     * @param project the project
+     * @param options date, template and language
+     * @param ruleSet the rule set by its honest name
+     * @param paper   name of the paper in a style sheet
+     */
+    public PageFrame(Project project, ReportOptions options, String ruleSet, String paper) {
+        this.paper = paper;
         this.project = project;
         this.options = options;
         this.ruleSet = ruleSet;
@@ -91,7 +105,7 @@ public final class PageFrame {
 
     private String style() {
         String[] page = words.say("page-of", Words.name("|"), Words.name("|")).split("\\|", -1);
-        return "\n" + TemplateFiles.style(options.template().files()).replace("size: A4", "size: " + options.paper().key())
+        return "\n" + TemplateFiles.style(options.template().files()).replace("size: A4", "size: " + paper)
                 .replace("width: 267mm", "width: " + options.paper().wideMm() + "mm")
                 .replace("$(foot)", inStyle(words.say("foot"))).replace("$(page)", inStyle(page[0])).replace("$(of)", inStyle(page[1]));
     }

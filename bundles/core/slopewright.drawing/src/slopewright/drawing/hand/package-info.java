@@ -1,0 +1,2 @@
+/** Pictures of what a hand does at a portable unit. */
+package slopewright.drawing.hand;
