@@ -151,8 +151,8 @@ final class FieldCases {
         cases.add(deck(Result.NOT_EVALUATED, "no roll, though held", 0.3, null, 2.0, 0.1));
         cases.add(deck(Result.NOT_EVALUATED, "no swing", 0.3, 0.4, null, null));
         for (double heldTo : new double[] {0.25, 0.26}) {
-            cases.add(RuleCase.of("FIELD-06", heldTo > 0.25 ? Result.FAIL : Result.PASS, "a HAPI held to " + heldTo, Bases::padSectorOfToday,
-                    sample -> {
+            cases.add(RuleCase.of("FIELD-06", heldTo > 0.25 ? Result.FAIL : Result.PASS, "a HAPI held to " + heldTo,
+                    Bases::padSectorOfToday, sample -> {
                         Helipad pad = Projects.helipad(sample.host()).orElseThrow();
                         pad.setFloating(true);
                         pad.setDeckPitchDeg(3.0);

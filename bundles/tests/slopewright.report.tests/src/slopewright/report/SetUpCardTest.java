@@ -124,8 +124,8 @@ class SetUpCardTest {
         assertTrue(ready.isReady(), reasons(ready));
         assertFalse(text(ready).contains(STOP));
         for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
-            SetUpCard card = SetUpCards.write(ProjectEvaluation.of(project, Optional.empty()), aid, DAY, new ReportOptions(DAY.toString()).in(
-                    language), paper, Reports.Format.PDF);
+            SetUpCard card = SetUpCards.write(ProjectEvaluation.of(project, Optional.empty()), aid, DAY,
+                    new ReportOptions(DAY.toString()).in(language), paper, Reports.Format.PDF);
             try (PDDocument document = Loader.loadPDF(card.bytes())) {
                 assertEquals(2, document.getNumberOfPages(), language.toString());
                 assertEquals(language.getLanguage(), document.getDocumentCatalog().getLanguage());
@@ -133,7 +133,8 @@ class SetUpCardTest {
             String text = Demo.pdfText(card.bytes()).replace('\u00a0', ' ').replace('\u2002', ' ');
             boolean german = language.equals(Locale.GERMAN);
             for (String expected : german ? List.of("252\u00b0 26,7 m", "Null auf 180\u00b0. Drehen auf 252\u00b0", "7,00\u00b0",
-                    "Libelle in die Mitte", "13,1 h", "Aufgestellt von") : List.of("252\u00b0 26.7 m", "Plate zero to 180\u00b0. Turn to 252\u00b0",
+                    "Libelle in die Mitte", "13,1 h", "Aufgestellt von") : List.of("252\u00b0 26.7 m",
+                            "Plate zero to 180\u00b0. Turn to 252\u00b0",
                             "7.00\u00b0", "Bubble in the middle", "All below the lower hair lower hair: lower edge of the red",
                             "22 to 28 V. Lasts at most 13.1 h", "Check again every 2 h", "Valid on 2026-06-01 only.",
                             "Obstacles as surveyed on 2026-05-12", "Set up by")) {

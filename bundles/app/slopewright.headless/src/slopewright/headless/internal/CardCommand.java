@@ -44,7 +44,8 @@ final class CardCommand extends Command {
         AidWords.Named named = words.load();
         try {
             LocalDate day = date == null ? LocalDate.now() : date;
-            SetUpCard card = SetUpCards.write(words.projectEvaluation(named), named.aid(), day, language.options(day.toString(), PaperSize.A4), paper,
+            SetUpCard card = SetUpCards.write(words.projectEvaluation(named), named.aid(), day,
+                    language.options(day.toString(), PaperSize.A4), paper,
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT)));
             output.write(card.bytes());
             return card.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;

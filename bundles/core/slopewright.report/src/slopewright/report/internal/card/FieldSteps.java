@@ -45,7 +45,8 @@ final class FieldSteps {
     private static final double VARIATION_CHANGE_DEG = 0.5;
     private static final double DAYS_A_YEAR = 365.25;
     private static final int CHECKS = 4;
-    private static final String TIMES = "<table class=\"times\"><colgroup><col style=\"width:30%\" /><col /><col /><col /><col /></colgroup><tbody>";
+    private static final String TIMES = "<table class=\"times\"><colgroup><col style=\"width:30%\" /><col /><col /><col />"
+            + "<col /></colgroup><tbody>";
     private static final double FULL_DEG = 360;
 
     private final Html html;
@@ -74,9 +75,10 @@ final class FieldSteps {
                 values(hand -> bearing(hand.walkMagneticDeg()) + "\u2002" + words.fixed(hand.walkM(), 1) + "\u00a0m"), "");
         order().forEach(name -> handle(pictures, name));
         step(pictures, HandScenes.sight(say("sight")), say("sight"), List.of(), hairs());
-        step(pictures, HandScenes.battery(say("battery-alone")), found.battery().map(battery -> say("battery", Words.number(Math.round(battery
-                .supplyFromV())), Words.number(Math.round(battery.supplyToV())))).orElse(say("battery-alone")),
-                found.battery().map(battery -> words.fixed(battery.leastHours(), 1) + "\u00a0h").stream().toList(), levels());
+        String battery = found.battery().map(power -> say("battery", Words.number(Math.round(power.supplyFromV())),
+                Words.number(Math.round(power.supplyToV())))).orElse(say("battery-alone"));
+        step(pictures, HandScenes.battery(battery), battery,
+                found.battery().map(power -> words.fixed(power.leastHours(), 1) + "\u00a0h").stream().toList(), levels());
         step(pictures, HandScenes.lights(say("on"), lights()), say("on"), List.of(), say("read"));
         html.raw("</tbody></table>\n");
         again();
@@ -171,8 +173,8 @@ final class FieldSteps {
     /** Boxes for the times at which bubble, lamp and battery were looked at again. */
     private void again() {
         Double every = type == null ? null : type.getRecheckEveryH();
-        html.open("div class=\"again\"").element("p class=\"step\"", every == null ? say("again") : say("again-every", Words.name(words.plain(
-                every)))).raw(TIMES);
+        html.open("div class=\"again\"").element("p class=\"step\"", every == null ? say("again")
+                : say("again-every", Words.name(words.plain(every)))).raw(TIMES);
         for (String what : List.of("bubble", "lamp", "battery")) {
             html.raw("<tr>").element("th scope=\"row\"", say("look-" + what));
             for (int i = 0; i < CHECKS; i++) {
@@ -185,9 +187,9 @@ final class FieldSteps {
 
     /** How long the card holds, and who set the unit up. */
     private void holds() {
-        html.open("div class=\"holds\"").element("p class=\"hold\"", say("valid-on", Words.name(found.date().toString()), Words.name(words.signed(
-                found.azimuth().variation().variationDeg(), 1)), Words.name(variationUntil().map(LocalDate::toString)
-                        .orElse(say("not-known")))));
+        html.open("div class=\"holds\"").element("p class=\"hold\"", say("valid-on", Words.name(found.date().toString()),
+                Words.name(words.signed(found.azimuth().variation().variationDeg(), 1)),
+                Words.name(variationUntil().map(LocalDate::toString).orElse(say("not-known")))));
         html.element("p class=\"hold\"", say("obstacles-of", Words.name(surveyed().orElse(say("not-known")))));
         html.raw(TIMES);
         for (String role : List.of("set-up-by", "checked-by")) {
