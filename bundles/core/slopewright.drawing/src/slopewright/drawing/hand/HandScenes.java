@@ -29,8 +29,8 @@ public final class HandScenes {
     private static final Style SOLID = Style.fill(Ink.TEXT);
     private static final double SMALL_MM = 2.2;
     private static final double LARGE_MM = 3.2;
-    private static final double RIM = 30;
-    private static final double NUMBERS = 39;
+    private static final double RIM = 29;
+    private static final double NUMBERS = 38;
     private static final int PIECES = 48;
     private static final double FULL_DEG = 360;
     private static final int MOST_DECIMALS = 3;
