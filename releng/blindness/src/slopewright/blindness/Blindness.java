@@ -145,7 +145,7 @@ public final class Blindness {
                 .forEach(entry -> System.out.printf("%5d %s%n", entry.getValue(), entry.getKey()));
         System.out.printf("%-16s", "");
         for (Reason reason : Reason.values()) {
-            System.out.printf("%16s", word(reason));
+            System.out.printf("%20s", word(reason));
         }
         System.out.println();
         for (Map.Entry<Corruption.Way, Map<Reason, Integer>> row : counts.entrySet()) {
@@ -153,7 +153,7 @@ public final class Blindness {
             for (Reason reason : Reason.values()) {
                 int count = row.getValue().getOrDefault(reason, 0);
                 all += count;
-                System.out.printf("%16d", count);
+                System.out.printf("%20d", count);
             }
             System.out.println();
         }
