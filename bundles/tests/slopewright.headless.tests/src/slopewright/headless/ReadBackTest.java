@@ -33,13 +33,14 @@ class ReadBackTest {
         Words list = Words.run("read-back", file.toString());
         assertTrue(list.out().contains("[runway-1]: changed since it was read back by N. Ferrow (invented) on 2026-06-01"), list.out());
         assertTrue(list.out().contains("elevationM = 89.4"), list.out());
-        assertTrue(list.out().contains("1 of 38 elements are not as they were read back"), list.out());
+        long all = Files.readAllLines(DEMO).stream().filter(line -> line.contains("<readBacks ")).count();
+        assertTrue(list.out().contains("1 of " + all + " elements are not as they were read back"), list.out());
 
         Path again = folder.resolve("again.slopewright");
         Words kept = Words.run("read-back", file.toString(), "--by", "B. Bole", "--date", "2026-06-02", "-o", again.toString());
         assertTrue(kept.out().contains("1 elements read back by B. Bole"), kept.out() + kept.err());
         assertEquals(0, Words.run("check", again.toString()).code());
-        assertEquals(37, Files.readString(again).split("N. Ferrow", -1).length - 1);
+        assertEquals(all - 1, Files.readString(again).split("N. Ferrow", -1).length - 1);
     }
 
     @Test

@@ -24,11 +24,14 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
+import slopewright.model.ApproachHost;
 import slopewright.model.HandOrder;
 import slopewright.model.Obstacle;
+import slopewright.model.ObstacleSurvey;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
+import slopewright.model.util.Projects;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 
@@ -207,7 +210,9 @@ class SetUpCardTest {
     void aRuleToBeClearedUpKeepsTheCardFromUse() throws ReportException {
         clear();
         assertTrue(html().isReady(), reasons(html()));
-        project.getAerodrome().getObstacleSurveys().forEach(survey -> survey.getHosts().remove(aid.eContainer()));
+        ApproachHost elsewhere = Projects.hosts(project).stream().filter(host -> host != aid.eContainer()).findFirst().orElseThrow();
+        project.getAerodrome().getObstacleSurveys().stream().map(ObstacleSurvey::getHosts).filter(hosts -> hosts.remove(aid.eContainer()))
+                .forEach(hosts -> hosts.add(elsewhere));
         SetUpCard card = html();
         assertFalse(card.isReady());
         assertTrue(card.reasons().stream().allMatch(reason -> reason.english().startsWith("to clear up: ")), reasons(card));
