@@ -153,8 +153,8 @@ class SetUpCardTest {
     /** The order of the hand is that of the unit. */
     @Test
     void theStepsFollowTheOrderOfTheUnit() throws ReportException {
-        clear();
         aid.getEquipment().setHandOrder(HandOrder.SET_LEVEL_TURN);
+        clear();
         String text = text(html());
         assertTrue(text.indexOf("Set the slope") < text.indexOf("Bubble in") && text.indexOf("Bubble in") < text.indexOf("Turn to"), text);
     }

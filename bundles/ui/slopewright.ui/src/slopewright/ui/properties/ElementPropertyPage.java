@@ -47,6 +47,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
 
     private final Optional<ProjectDocument> document;
     private final List<SheetAction> sheetActions = SheetAction.all();
+    private final ReadBackAction readBack = new ReadBackAction();
     private Optional<Identified> shown = Optional.empty();
     private Composite whole;
     private StyledText why;
@@ -144,6 +145,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
         super.makeContributions(menu, bar, status);
         menu.add(new Separator());
         sheetActions.forEach(menu::add);
+        menu.add(readBack);
         sheetActions.stream().filter(SheetAction::isFrequent).forEach(bar::add);
         updateActions();
     }
@@ -158,6 +160,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
 
     private void updateActions() {
         sheetActions.forEach(action -> action.offer(shown));
+        readBack.offer(shown);
     }
 
     /** Returns what can be added to the element that is shown, for menus of others and for tests. */
