@@ -5,7 +5,7 @@ public enum CardPaper {
     /** 210 by 297 mm: the steps, and a page of details behind them. */
     A4("A4", 26),
     /** 8.5 by 11 in: the steps, and a page of details behind them. */
-    LETTER("letter", 23),
+    LETTER("letter", 22),
     /** 148 by 210 mm, for the pocket: the steps alone. */
     A5("A5", 26);
 

@@ -78,6 +78,28 @@ public final class Signals {
         return new Observation(seen, meanings, elevation, family.remarks(seen));
     }
 
+    /**
+     * Returns what an eye sees of units whose beams have limits. Outside the beam of a unit there is nothing to be seen of it, and where
+     * one of them cannot be seen the pattern says nothing.
+     *
+     * @param family    the family, for the meaning of the pattern
+     * @param units     the units in any order
+     * @param reference the siting's reference point
+     * @param eye       the eye in the same frame
+     * @param limits    how far the beams reach
+     * @return the observation
+     */
+    public static Observation observe(IndicatorFamily family, List<UnitPlan> units, FramePoint reference, FramePoint eye,
+            BeamLimits limits) {
+        Observation within = observe(family, units, reference, eye);
+        if (units.stream().allMatch(unit -> limits.contains(unit, eye))) {
+            return within;
+        }
+        List<SeenUnit> seen = within.seen().stream().map(unit -> limits.contains(unit.unit(), eye) ? unit
+                : new SeenUnit(unit.unit(), Light.DARK, false, unit.elevationDeg(), OptionalDouble.empty())).toList();
+        return new Observation(seen, outside(within.meanings()), within.elevationDeg(), within.remarks());
+    }
+
     /** Returns what an eye sees of a solved layout. */
     public static Observation observe(Siting siting, FramePoint eye) {
         return observe(Families.get(siting.family()), siting.units(), siting.reference(), eye);

@@ -6,12 +6,14 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import slopewright.model.BrightnessLevel;
 import slopewright.model.EquipmentType;
 import slopewright.model.HandOrder;
 import slopewright.model.LightColour;
 import slopewright.model.LightState;
 import slopewright.model.PlateSense;
 import slopewright.model.PlateZero;
+import slopewright.model.PrintedDescent;
 import slopewright.model.SightHair;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.Transition;
@@ -49,6 +51,8 @@ final class EquipmentCases {
         cases.add(RuleCase.of("EQUIP-13", Result.PASS, "a sheet", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("EQUIP-13", Result.NOT_EVALUATED, "no sheet", Bases::row, sample -> sample.equipment().setDataSource(" ")));
         controls(cases);
+        printed(cases);
+        knob(cases);
         brightness(cases);
         beam(cases);
         lamps(cases);
@@ -103,6 +107,46 @@ final class EquipmentCases {
                 type -> type.setHandOrder(HandOrder.NOT_STATED));
         gaps.forEach(gap -> cases.add(RuleCase.of("EQUIP-14", Result.NOT_EVALUATED, "gap " + gaps.indexOf(gap), Bases::padTriColour,
                 sample -> gap.accept(sample.equipment()))));
+    }
+
+    private static RuleCase plate(Result result, String what, Double speedKt, Double descentFtmin, Double slopeDeg) {
+        return RuleCase.of("EQUIP-15", result, what, Bases::padTriColour, sample -> {
+            PrintedDescent printed = SlopewrightFactory.eINSTANCE.createPrintedDescent();
+            printed.setSpeedKt(speedKt);
+            printed.setDescentFtmin(descentFtmin);
+            printed.setSlopeDeg(slopeDeg);
+            sample.equipment().getPrintedDescents().add(printed);
+        });
+    }
+
+    /** 60 kt are 6076.1 ft/min: 1000 ft/min make atan(0.16458) = 9.346 degrees and asin(0.16458) = 9.473. */
+    private static void printed(List<RuleCase> cases) {
+        cases.add(RuleCase.of("EQUIP-15", Result.NOT_APPLICABLE, "none", Bases::padTriColour, Sample::unchanged));
+        cases.add(plate(Result.PASS, "9.5 degrees", 60.0, 1000.0, 9.5));
+        cases.add(plate(Result.PASS, "0.249 less than the tangent", 60.0, 1000.0, 9.097));
+        cases.add(plate(Result.FAIL, "0.251 less than the tangent", 60.0, 1000.0, 9.095));
+        cases.add(plate(Result.PASS, "0.249 more than the sine", 60.0, 1000.0, 9.722));
+        cases.add(plate(Result.FAIL, "0.252 more than the sine", 60.0, 1000.0, 9.725));
+        cases.add(plate(Result.NOT_EVALUATED, "no slope", 60.0, 1000.0, null));
+    }
+
+    private static RuleCase steps(Result result, String what, Double... percents) {
+        return RuleCase.of("EQUIP-16", result, what, Bases::padTriColour, sample -> {
+            sample.equipment().setBrightnessSteps(3);
+            for (Double percent : percents) {
+                BrightnessLevel level = SlopewrightFactory.eINSTANCE.createBrightnessLevel();
+                level.setPowerPercent(percent);
+                sample.equipment().getBrightnessLevels().add(level);
+            }
+        });
+    }
+
+    private static void knob(List<RuleCase> cases) {
+        cases.add(steps(Result.NOT_APPLICABLE, "none"));
+        cases.add(steps(Result.PASS, "three that rise", 10.0, 30.0, 100.0));
+        cases.add(steps(Result.FAIL, "two of three", 10.0, 100.0));
+        cases.add(steps(Result.FAIL, "two alike", 30.0, 30.0, 100.0));
+        cases.add(steps(Result.NOT_EVALUATED, "one unknown", 10.0, null, 100.0));
     }
 
     private static Transition dark() {

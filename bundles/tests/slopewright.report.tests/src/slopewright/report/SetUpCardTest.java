@@ -20,18 +20,27 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import slopewright.checks.Checks;
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.EquipmentType;
 import slopewright.model.HandOrder;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
+import slopewright.model.PlateSense;
+import slopewright.model.PlateZero;
 import slopewright.model.Project;
+import slopewright.model.SightHair;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.util.Projects;
+import slopewright.report.internal.card.CardDocument;
+import slopewright.report.internal.pdf.PdfDocument;
+import slopewright.report.internal.pdf.Pictures;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 
@@ -147,6 +156,41 @@ class SetUpCardTest {
             int level = text.indexOf(german ? "Libelle in die" : "Bubble in");
             int set = text.indexOf(german ? "Neigung einstellen" : "Set the slope");
             assertTrue(turn > 0 && turn < level && level < set, "in the order of the unit in hand");
+        }
+    }
+
+    /**
+     * Both units of a pair stand on every paper, in two pages: 31.397 m on and 3.048 m to either side they are 31.54 m away, 5.545 degrees
+     * to either side of the landing direction of 100, with 1.50 + 0.05 x 151 / 365 degrees of variation 093 and 104 by compass; the low one
+     * is set to 5.25 degrees and the high one to 6.75. The beam looks to 278 by compass, a plate with its zero to the north that counts
+     * anticlockwise reads 82.
+     */
+    @ParameterizedTest
+    @EnumSource(CardPaper.class)
+    void bothUnitsOfAPairStandOnTheCard(CardPaper paper) throws ReportException, IOException {
+        Project family = Demo.project("every-family");
+        ApproachAid pair = Demo.aid(family, "Heliport pair");
+        EquipmentType type = pair.getEquipment();
+        type.setPlateZero(PlateZero.NORTH);
+        type.setPlateSense(PlateSense.ANTICLOCKWISE);
+        type.setPlateStepDeg(1.0);
+        type.setSlopeScaleStepDeg(0.25);
+        type.setLowerHair(SightHair.RED_LOWER_EDGE);
+        type.setUpperHair(SightHair.SLOPE);
+        type.setHandOrder(HandOrder.LEVEL_SET_TURN);
+        AidEvaluation evaluation = ProjectEvaluation.of(family, Optional.empty()).aid(pair);
+        for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
+            Pictures pictures = new Pictures(false);
+            CardDocument document = new CardDocument(evaluation, Optional.of(PortableSetUp.of(evaluation, DAY)), DAY, List.of(),
+                    new ReportOptions(DAY.toString()).in(language), paper);
+            byte[] bytes = PdfDocument.write(document.write(pictures), pictures, document.title(), DAY.toString());
+            try (PDDocument pages = Loader.loadPDF(bytes)) {
+                assertEquals(2, pages.getNumberOfPages(), language.toString());
+            }
+            String text = Demo.pdfText(bytes).replaceAll("[\\s\u00a0\u2002]+", " ").replace(',', '.');
+            for (String expected : List.of("low 093\u00b0 31.5 m high 104\u00b0 31.5 m", "low 5.25\u00b0 high 6.75\u00b0", " 82\u00b0")) {
+                assertTrue(text.contains(expected), expected + " is not in " + text);
+            }
         }
     }
 

@@ -22,6 +22,7 @@ import slopewright.siting.Meaning;
 import slopewright.siting.Observation;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.Signals;
+import slopewright.siting.Siting;
 
 /** Tells what is seen from a point. */
 @CommandLine.Command(name = "signal", sortOptions = false,
@@ -68,7 +69,10 @@ final class SignalCommand extends Command {
     public Integer call() {
         FramePoint eye = new FramePoint(length("--along-m", along), length("--right-m", right), length("--height-m", height));
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, aid, end, helipad));
-        Observation observation = Signals.observe(source.family(), source.siting().units(), source.siting().reference(), eye);
+        Siting siting = source.siting();
+        Observation observation = source.beam().filter(beam -> source.family().displayForm() != IndicatorFamily.DisplayForm.PANELS)
+                .map(beam -> Signals.observe(source.family(), siting.units(), siting.reference(), eye, beam))
+                .orElseGet(() -> Signals.observe(source.family(), siting.units(), siting.reference(), eye));
         List<Entry> entries = byBar ? byBar(observation) : observation.seen().stream().map(seen -> new Entry(seen.unit().id(), seen))
                 .toList();
         if (json) {
@@ -145,7 +149,8 @@ final class SignalCommand extends Command {
             String shown = seen.offsetMin().isPresent() ? String.format(Locale.ROOT, "%.2f' above the line of the outer panels",
                     seen.offsetMin().getAsDouble()) : seen.light().form().key() + " " + seen.light().colour().key()
                             + (seen.inTransition() ? ", changing" : "");
-            streams().sayf("%-12s %-28s eye at %s", entry.id(), shown, SitingOutput.angle(seen.elevationDeg()));
+            streams().sayf("%-12s %-28s eye %s", entry.id(), shown, Double.isNaN(seen.elevationDeg()) ? "abeam or behind"
+                    : "at " + SitingOutput.angle(seen.elevationDeg()));
         }
         for (Map.Entry<String, Meaning> path : observation.meanings().entrySet()) {
             streams().say("Meaning" + Optional.of(path.getKey()).filter(name -> !name.isEmpty()).map(name -> " for the " + name

@@ -16,6 +16,7 @@ import slopewright.evaluation.LensLevel;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.siting.BeamLimits;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
@@ -31,8 +32,9 @@ import slopewright.standards.RuleSet;
  * @param family the family
  * @param siting the layout
  * @param notes  what was taken for granted on the way
+ * @param beam   how far the beams reach to the side; empty where nobody says
  */
-record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
+record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, Optional<BeamLimits> beam) {
 
     /** What names an element of a file. */
     record Names(Path file, String aid, String end, String helipad) {
@@ -65,7 +67,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
 
     private static SitingSource standing(AidEvaluation evaluation) {
         Siting siting = ProjectFiles.standing(evaluation);
-        return new SitingSource(evaluation.family().orElseThrow(), siting, List.of());
+        return new SitingSource(evaluation.family().orElseThrow(), siting, List.of(), BeamLimits.of(evaluation.aid()));
     }
 
     /** A family that stands on both sides of a runway, whatever was asked for, is no answer to a question for one side. */
@@ -99,7 +101,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes) {
             SitingRequest request = host.map(there -> withLenses(there, family, given, notes)).orElse(given);
             Siting siting = Families.site(family, request, rules);
             refuseOtherSide(spec, siting);
-            return new SitingSource(Families.get(family), siting, notes);
+            return new SitingSource(Families.get(family), siting, notes, Optional.empty());
         } catch (SitingException e) {
             throw new UsageException(host.map(there -> Projects.label(there) + ": ").orElse("") + e.getMessage());
         }

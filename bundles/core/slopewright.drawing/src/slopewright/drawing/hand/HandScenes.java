@@ -29,6 +29,8 @@ public final class HandScenes {
     private static final Style SOLID = Style.fill(Ink.TEXT);
     private static final double SMALL_MM = 2.2;
     private static final double LARGE_MM = 3.2;
+    /** By how much the directions of several units are drawn apart, so that they are told from each other. */
+    private static final double APART = 3;
     private static final double RIM = 29;
     private static final double NUMBERS = 38;
     private static final int PIECES = 48;
@@ -83,17 +85,15 @@ public final class HandScenes {
         head(scene, from + FULL_DEG / 2, east(from, 12), north(from, 12));
         circle(scene, LINE, 0, 0, 9);
         scene.label(0, 0, origin, Anchor.MIDDLE, LARGE_MM, -LARGE_MM / 2, Ink.TEXT, "");
+        double first = hands.get(0).walkMagneticDeg();
+        double mean = hands.stream().mapToDouble(hand -> turn(first, hand.walkMagneticDeg())).average().orElse(0);
         for (HandUnit hand : hands) {
             double reach = Math.max(22, 40 * hand.walkM() / far);
-            double bearing = hand.walkMagneticDeg();
+            double bearing = first + mean + APART * (turn(first, hand.walkMagneticDeg()) - mean);
             spoke(scene, THICK, bearing, 9, reach - 5);
             double x = east(bearing, reach);
             double y = north(bearing, reach);
             scene.box(SOLID, "", x - 5, y - 5, x + 5, y + 5);
-            if (hands.size() > 1) {
-                scene.label(x + (x < 0 ? 8 : -8), y, hand.unit().id(), x < 0 ? Anchor.START : Anchor.END, SMALL_MM, -SMALL_MM / 2, Ink.TEXT,
-                        "");
-            }
         }
         compass(scene);
         return build(scene, title);
@@ -217,6 +217,11 @@ public final class HandScenes {
 
     private static Scene build(SceneBuilder scene, String title) {
         return scene.build(title, SQUARE, 1, List.of(), List.of(), Scene.Unit.NO_LENGTH);
+    }
+
+    /** Returns the turn from one bearing to another, decimal degrees, to the right more than zero. */
+    private static double turn(double fromDeg, double toDeg) {
+        return Angles.normaliseBearingDeg(toDeg - fromDeg + FULL_DEG / 2) - FULL_DEG / 2;
     }
 
     private static double east(double bearingDeg, double radius) {

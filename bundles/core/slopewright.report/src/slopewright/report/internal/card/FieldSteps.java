@@ -78,7 +78,7 @@ final class FieldSteps {
         String battery = found.battery().map(power -> say("battery", Words.number(Math.round(power.supplyFromV())),
                 Words.number(Math.round(power.supplyToV())))).orElse(say("battery-alone"));
         step(pictures, HandScenes.battery(battery), battery,
-                found.battery().map(power -> words.fixed(power.leastHours(), 1) + "\u00a0h").stream().toList(), levels());
+                found.battery().map(power -> new Value("", words.fixed(power.leastHours(), 1) + "\u00a0h")).stream().toList(), levels());
         step(pictures, HandScenes.lights(say("on"), lights()), say("on"), List.of(), say("read"));
         html.raw("</tbody></table>\n");
         again();
@@ -116,23 +116,26 @@ final class FieldSteps {
         }
     }
 
-    /** Returns the value of every unit; one where all have the same. */
-    private List<String> values(Function<HandUnit, String> value) {
-        List<String> all = found.hands().stream().map(value).toList();
-        if (all.stream().distinct().count() == 1) {
-            return List.of(all.get(0));
-        }
-        List<String> named = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
-            named.add(found.hands().get(i).unit().id() + "\u2002" + all.get(i));
-        }
-        return named;
+    /** Returns the value of every unit with its name; one without where all have the same. */
+    private List<Value> values(Function<HandUnit, String> value) {
+        List<Value> all = found.hands().stream().map(hand -> new Value(hand.unit().id(), value.apply(hand))).toList();
+        return all.stream().map(Value::text).distinct().count() == 1 ? List.of(new Value("", all.get(0).text())) : all;
     }
 
-    private void step(Pictures pictures, Scene picture, String text, List<String> values, String small) {
+    /** What the hand sets, and at which unit; the name is empty where it is every one. */
+    private record Value(String unit, String text) {
+    }
+
+    private void step(Pictures pictures, Scene picture, String text, List<Value> values, String small) {
         html.raw("<tr><td><div class=\"tick\"></div></td><td>").raw(pictures.add(picture, paper.pictureMm(), paper.pictureMm()))
                 .raw("</td><td>").element("p class=\"step\"", text);
-        values.forEach(value -> html.element("p class=\"value\"", value));
+        for (Value value : values) {
+            html.open("p class=\"value\"");
+            if (!value.unit().isEmpty()) {
+                html.element("span", value.unit()).text("\u2002");
+            }
+            html.text(value.text()).close("p");
+        }
         if (!small.isEmpty()) {
             html.element("p class=\"hint\"", small);
         }
