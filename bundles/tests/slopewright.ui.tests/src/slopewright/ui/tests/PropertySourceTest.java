@@ -194,6 +194,19 @@ class PropertySourceTest {
                 .anyMatch(descriptor -> "Rules".equals(descriptor.getCategory())), "what the rules say");
     }
 
+    /** The demonstration was read back whole. */
+    @Test
+    void whoReadAnElementBackIsShown() {
+        ElementPropertySource source = new ElementPropertySource(unit, METRES);
+        assertEquals("by N. Ferrow (invented) on 2026-06-01", shown(source, named(source, "Read back")));
+        unit.setSettingDeg(unit.getSettingDeg() + 0.01);
+        source = new ElementPropertySource(unit, METRES);
+        assertEquals("changed since N. Ferrow (invented) read it back on 2026-06-01", shown(source, named(source, "Read back")));
+        document.project().getReadBacks().clear();
+        source = new ElementPropertySource(unit, METRES);
+        assertEquals("by nobody yet", shown(source, named(source, "Read back")));
+    }
+
     @Test
     void elementsAdaptToTheirSource() {
         assertNotNull(Adapters.adapt(unit, IPropertySource.class));
