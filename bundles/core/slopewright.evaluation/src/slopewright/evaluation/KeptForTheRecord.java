@@ -16,6 +16,7 @@ import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachType;
+import slopewright.model.EquipmentType;
 import slopewright.model.Identified;
 import slopewright.model.Inspection;
 import slopewright.model.LightUnit;
@@ -44,6 +45,8 @@ public final class KeptForTheRecord {
             "ValueConfirmation.clause", "ValueConfirmation.secondPerson", "ValueOverride.reason", "ValueOverride.person",
             "ValueOverride.date", "MagneticVariation.source", "Aerodrome.verticalDatum", "Aerodrome.identifier");
     private static final Set<ApproachType> NO_SWITCH_OVER = Set.of(ApproachType.VISUAL, ApproachType.PRECISION_CAT_II_III);
+    private static final Set<String> HAND_CONTROLS = Set.of("EquipmentType.plateZero", "EquipmentType.plateSense",
+            "EquipmentType.lowerHair", "EquipmentType.upperHair", "EquipmentType.handOrder");
     private static final double GLIDE_PATH_REACH_M = 1000;
 
     private KeptForTheRecord() {
@@ -58,7 +61,7 @@ public final class KeptForTheRecord {
      * Returns whether an entry of an element is kept for the record alone: its feature always is, or nothing looks at it where it stands.
      * How far an obstacle survey reaches is asked where it names an approach; what lies under the approach, where the switch-over time of
      * the supply is limited, which is before the indicator of an approach with instruments and of one that does not say; from how far an
-     * indicator was seen in flight, where the rule set says from how far.
+     * indicator was seen in flight, where the rule set says from how far; the controls for the hand, of equipment of a portable indicator.
      */
     public static boolean contains(ProjectEvaluation evaluation, Identified element, EStructuralFeature feature) {
         if (contains(feature)) {
@@ -70,6 +73,10 @@ public final class KeptForTheRecord {
         }
         if (element instanceof RunwayEnd end) {
             return name.equals("RunwayEnd.hazardousTerrain") && (end.getAids().isEmpty() || NO_SWITCH_OVER.contains(end.getApproachType()));
+        }
+        if (element instanceof EquipmentType type) {
+            return HAND_CONTROLS.contains(name) && evaluation.aids().stream().map(AidEvaluation::aid)
+                    .noneMatch(aid -> aid.getEquipment() == type && Boolean.TRUE.equals(aid.getPortable()));
         }
         return element instanceof Inspection inspection && name.equals("Inspection.usableRangeM")
                 && evaluation.aids().stream().filter(aid -> aid.aid() == inspection.eContainer()).anyMatch(aid -> !asksRange(aid));
@@ -94,7 +101,8 @@ public final class KeptForTheRecord {
         Map<String, Integer> found = new LinkedHashMap<>();
         for (Identified element : Ids.elements(evaluation.project())) {
             for (EAttribute attribute : element.eClass().getEAllAttributes()) {
-                if (element.eGet(attribute) != null && contains(evaluation, element, attribute)) {
+                if (contains(attribute) ? element.eGet(attribute) != null
+                        : element.eIsSet(attribute) && contains(evaluation, element, attribute)) {
                     found.merge(attribute.getEContainingClass().getName() + "." + attribute.getName(), 1, Integer::sum);
                 }
             }

@@ -10,6 +10,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.junit.jupiter.api.Test;
 
 import slopewright.model.ApproachType;
+import slopewright.model.EquipmentType;
 import slopewright.model.Identified;
 import slopewright.model.Inspection;
 import slopewright.model.ObstacleSurvey;
@@ -66,5 +67,16 @@ class KeptForTheRecordTest {
         assertFalse(isKept(inspection, Literals.INSPECTION__ON_SLOPE_ANGLE_DEG));
         site.aid().setFamilyKey("t-form");
         assertTrue(isKept(inspection, Literals.INSPECTION__USABLE_RANGE_M));
+    }
+
+    @Test
+    void theControlsForTheHandAreAskedOfAPortableIndicator() {
+        EquipmentType type = MAKE.createEquipmentType();
+        project.getAerodrome().getEquipmentTypes().add(type);
+        site.aid().setEquipment(type);
+        assertTrue(isKept(type, Literals.EQUIPMENT_TYPE__HAND_ORDER));
+        assertFalse(isKept(type, Literals.EQUIPMENT_TYPE__BEAM_WIDTH_DEG));
+        site.aid().setPortable(true);
+        assertFalse(isKept(type, Literals.EQUIPMENT_TYPE__HAND_ORDER));
     }
 }
