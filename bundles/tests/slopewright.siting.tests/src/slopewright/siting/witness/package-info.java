@@ -1,0 +1,2 @@
+/** Layouts held against the second implementation. */
+package slopewright.siting.witness;

@@ -1,0 +1,2 @@
+/** Values held against the second transcription. */
+package slopewright.standards.witness;
