@@ -1,5 +1,6 @@
 package slopewright.ui.properties;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,6 +15,7 @@ import slopewright.evaluation.WheelClearance;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.evaluation.portable.HandUnit;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
@@ -21,6 +23,7 @@ import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
+import slopewright.siting.magnetic.SiteVariation;
 import slopewright.standards.Citation;
 import slopewright.standards.WheelClearanceTable;
 import slopewright.ui.MessageTexts;
@@ -87,6 +90,33 @@ final class AidFigures {
         siting.surface().ifPresent(surface -> add("figure.surface", format.showWithUnit(surface.slopeDeg(), Quantity.ANGLE),
                 PropertyTexts.get("figure.surface.why", length(-surface.startAlongM()), texts(surface.citations().stream()))));
         obstacles(evaluation.obstacles());
+        if (Boolean.TRUE.equals(evaluation.aid().getPortable())) {
+            hands(evaluation, siting);
+        }
+    }
+
+    /** What the hand does at each unit of a portable aid, with the magnetic variation of today. */
+    private void hands(AidEvaluation evaluation, Siting siting) {
+        Attempt<List<HandUnit>> hands = Attempt.of(() -> HandUnit.of(siting, evaluation.frame().orThrow().bearingDeg(),
+                SiteVariation.of(evaluation.host(), LocalDate.now()), evaluation.aid().getEquipment()));
+        for (HandUnit hand : hands.value().orElse(List.of())) {
+            String unit = hand.unit().id();
+            String which = siting.units().size() == 1 ? "" : " (" + unit + ")";
+            addOf("figure.walk", which, PropertyTexts.get("figure.walk.text", degrees(hand.walkMagneticDeg()), length(hand.walkM())),
+                    PropertyTexts.get("figure.walk.why", unit));
+            hand.plate().ifPresent(reading -> addOf("figure.plate", which, degrees(reading.markDeg()),
+                    PropertyTexts.get("figure.plate.why", unit, degrees(reading.zeroMagneticDeg()), degrees(hand.beamMagneticDeg()))));
+            hand.slope().ifPresent(mark -> addOf("figure.mark", which, degrees(mark.markDeg()), PropertyTexts.get("figure.mark.why", unit,
+                    renderer.write(Words.min(Math.abs(mark.offMin()))))));
+        }
+    }
+
+    private void addOf(String name, String which, String text, String why) {
+        figures.add(new Figure(PropertyTexts.get(name) + which, text, why));
+    }
+
+    private String degrees(double valueDeg) {
+        return renderer.write(Words.degrees(valueDeg));
     }
 
     private String eyeHeightStep(Siting siting) {
