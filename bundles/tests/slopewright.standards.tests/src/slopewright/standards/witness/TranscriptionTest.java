@@ -20,7 +20,7 @@ import slopewright.witness.Transcription;
 class TranscriptionTest {
 
     private static final int LEAST_COMPARED = 740;
-    private static final int LEAST_KEYS = 300;
+    private static final int LEAST_KEYS = 290;
     private static final double SAME = 1e-12;
 
     @Test
