@@ -80,6 +80,28 @@ class DirectionsTest {
         assertEquals(0, words.code(), words.out());
     }
 
+    /** A mast 300 m due east at 30° closes landing due west, which leads over it. */
+    @Test
+    void whatIsSightedClosesItsDirection() {
+        String out = folder.resolve("sighted.slopewright").toString();
+        Words sighted = Words.run("sight", demo(), "--helipad", "North pad", "--name", "crane", "--bearing-deg", "90",
+                "--distance-m", "300", "--angle-deg", "30", "--date", "2026-07-01", "-o", out);
+        assertEquals(0, sighted.code(), sighted.err());
+        assertTrue(sighted.out().contains("top 30.00° above the horizon by clinometer"), sighted.out());
+        Words words = Words.run("directions", out, "--aid", "approach-aid-4", "--step-deg", "1", "--date", "2026-07-01", "--json");
+        JsonNode west = words.json().get("directions").get(270);
+        assertEquals("blocked", west.get("state").asText());
+        assertEquals("crane", west.get("governing").asText());
+        assertEquals(2, refused("--bearing-deg 90 --distance-m 300"), "neither height nor angle");
+        assertEquals(2, refused("--bearing-deg 90 --distance-m 300 --height-m 3 --sag-m 1"), "a sag without a line");
+        assertEquals(2, refused("--bearing-deg 90 --distance-m 300 --height-m 3 --to-distance-m 9"), "a line without its bearing");
+    }
+
+    private int refused(String measured) {
+        return Words.line("sight " + demo() + " --helipad helipad-1 --name crane " + measured + " -o " + folder.resolve("x.slopewright"))
+                .code();
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"--aid approach-aid-4 --helipad North | name either an approach aid",
         "--aid approach-aid-1 | landing directions all round are looked for at helipads alone", "--wind 240 --aid approach-aid-4 | 240/15",
