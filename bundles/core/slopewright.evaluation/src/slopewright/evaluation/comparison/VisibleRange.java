@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.FamilyEquipment;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
@@ -38,6 +39,12 @@ public record VisibleRange(OptionalDouble dayM, OptionalDouble nightM, List<Mess
         OptionalDouble day = value(rules, family.ruleKey() + ".range-day-m");
         OptionalDouble night = value(rules, family.ruleKey() + ".range-night-m");
         return new VisibleRange(day, night, day.isEmpty() && night.isEmpty() ? List.of() : List.of(Message.of("range.published")));
+    }
+
+    /** Returns how far an aid is seen as it is laid out. */
+    public static VisibleRange of(AidEvaluation evaluation, Siting siting) {
+        return evaluation.family().map(family -> of(evaluation.project(), family, siting, evaluation.rules()))
+                .orElseGet(() -> new VisibleRange(OptionalDouble.empty(), OptionalDouble.empty(), List.of()));
     }
 
     private boolean isKnown() {
