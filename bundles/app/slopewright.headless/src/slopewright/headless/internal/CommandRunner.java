@@ -25,8 +25,9 @@ public final class CommandRunner {
         return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new CompareRuleSetsCommand(),
                 new CompareVersionsCommand(), new SurfaceCommand(), new PortableCommand(), new DirectionsCommand(), new SightCommand(),
                 new ToleranceCommand(), new VariationCommand(), new ReportCommand(), new DrawCommand(), new ScheduleCommand(),
-                new CardCommand(), new CommissioningCommand(), new FamiliesCommand(), new RulesCommand(), new RuleSetsCommand(),
-                new ExportCommand(), new ImportCommand(), new TextCommand(), new BookCommand(), new ReadBackCommand());
+                new CardCommand(), new BriefingCommand(), new PocketCommand(), new CommissioningCommand(), new FamiliesCommand(),
+                new RulesCommand(), new RuleSetsCommand(), new ExportCommand(), new ImportCommand(), new TextCommand(), new BookCommand(),
+                new ReadBackCommand());
     }
 
     /** Runs the words of a command line and returns the exit code. */

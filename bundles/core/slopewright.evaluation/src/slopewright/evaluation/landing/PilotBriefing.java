@@ -88,8 +88,8 @@ public record PilotBriefing(String label, LocalDate date, Azimuth azimuth, Sitin
         List<PathHeight> heights = DoubleStream.of(NAUTICAL_MILES).mapToObj(miles -> height(siting, miles, datum)).toList();
         List<ObstacleComparison> obstacles = evaluation.obstacles().value().map(compared -> compared.inside().stream()
                 .sorted(Comparator.comparingDouble(ObstacleComparison::marginM)).limit(MOST_OBSTACLES).toList()).orElse(List.of());
-        return new PilotBriefing(Projects.path(evaluation.aid()), date, azimuth, siting, bands, heights, VisibleRange.of(evaluation, siting),
-                obstacles);
+        return new PilotBriefing(Projects.path(evaluation.aid()), date, azimuth, siting, bands, heights,
+                VisibleRange.of(evaluation, siting), obstacles);
     }
 
     private static LightRhythm rhythm(AidEvaluation evaluation, SeenUnit seen) {

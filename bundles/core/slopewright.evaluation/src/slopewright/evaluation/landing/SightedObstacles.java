@@ -58,7 +58,8 @@ public final class SightedObstacles {
         List<FramePoint> ring = new ArrayList<>();
         for (int i = 0; i < CROWN_CORNERS; i++) {
             double angle = 2 * Math.PI * i / CROWN_CORNERS;
-            ring.add(new FramePoint(middle.alongM() + reach * Math.cos(angle), middle.rightM() + reach * Math.sin(angle), middle.heightM()));
+            ring.add(new FramePoint(middle.alongM() + reach * Math.cos(angle), middle.rightM() + reach * Math.sin(angle),
+                    middle.heightM()));
         }
         return made(name, ObstacleKind.AREA, List.of(top), ring, Message.of("landing.sighted.tree", top.message(), Words.m(radiusM)));
     }
@@ -109,8 +110,10 @@ public final class SightedObstacles {
             place.setElevationM(Math.round((frame.originElevationM() + point.heightM()) * 1000) / 1000.0);
             obstacle.getPlaces().add(place);
         }
-        obstacle.setHorizontalAccuracyM(upM(sightings.stream().mapToDouble(top -> top.horizontalAccuracyM(instrument)).max().orElseThrow()));
-        obstacle.setVerticalAccuracyM(upM(sightings.stream().mapToDouble(top -> top.verticalAccuracyM(instrument)).max().orElseThrow()));
+        obstacle.setHorizontalAccuracyM(upM(sightings.stream().mapToDouble(top -> top.horizontalAccuracyM(instrument)).max()
+                .orElseThrow()));
+        obstacle.setVerticalAccuracyM(upM(sightings.stream().mapToDouble(top -> top.verticalAccuracyM(instrument)).max()
+                .orElseThrow()));
         obstacle.setSource(Message.of("landing.sighted.source").english());
         obstacle.setRemarks(Message.of("landing.sighted", measured, instrument.message()).english());
         return obstacle;

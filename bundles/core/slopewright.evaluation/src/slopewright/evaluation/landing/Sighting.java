@@ -37,8 +37,8 @@ public record Sighting(double trueDeg, double distanceM, OptionalDouble heightM,
          * @throws SitingException where one is negative or no number
          */
         public Instrument {
-            double least = Math.min(Math.min(Math.min(bearingDeg, distanceM), Math.min(distancePercent, angleDeg)), Math.min(heightM, eyeM));
-            if (!(least >= 0) || !Double.isFinite(bearingDeg + distanceM + distancePercent + angleDeg + heightM + eyeM)) {
+            boolean negative = bearingDeg < 0 || distanceM < 0 || distancePercent < 0 || angleDeg < 0 || heightM < 0 || eyeM < 0;
+            if (negative || !Double.isFinite(bearingDeg + distanceM + distancePercent + angleDeg + heightM + eyeM)) {
                 throw new SitingException(Message.of("landing.sighted.negative"));
             }
         }

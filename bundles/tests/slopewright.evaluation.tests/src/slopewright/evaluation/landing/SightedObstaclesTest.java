@@ -29,8 +29,8 @@ class SightedObstaclesTest {
     }
 
     /**
-     * Due east, 500 m, 4°: 1.6 + 500 tan 4° = 36.5634 m. The distance may be 25 m out, the bearing 2°: root of 25² + (525 sin 2°)² = 31.03 m.
-     * Half a degree and 25 m more make 525 tan 4.5° = 41.3189 against 500 tan 4° = 34.9634: 6.3555 m, rounded up to 6.36.
+     * Due east, 500 m, 4°: 1.6 + 500 tan 4° = 36.5634 m. The distance may be 25 m out, the bearing 2°: root of 25² + (525 sin 2°)² =
+     * 31.03 m. Half a degree and 25 m more make 525 tan 4.5° = 41.3189 against 500 tan 4° = 34.9634: 6.3555 m, rounded up to 6.36.
      */
     @Test
     void aMastByClinometer() {
