@@ -42,8 +42,9 @@ import slopewright.standards.RuleSets;
 public record SightLines(List<SightLine> lines, Optional<SightLine> governing, double halfDeg, double rangeM, SettingAllowance allowance,
         boolean complete, List<Message> notes) {
     private static final String RANGE = "obstacle.signal-range-m";
-    private static final Comparator<SightLine> STRICTEST = Comparator.<SightLine>comparingDouble(line -> line.lowestMarginM()
-            .orElse(Double.POSITIVE_INFINITY)).thenComparingDouble(SightLine::angleDeg);
+    /** What points into the ground is never clear, whatever stands there; then what clears by less, then what is flatter. */
+    private static final Comparator<SightLine> STRICTEST = Comparator.comparing((SightLine line) -> !line.isBelowHorizon())
+            .thenComparingDouble(line -> line.lowestMarginM().orElse(Double.POSITIVE_INFINITY)).thenComparingDouble(SightLine::angleDeg);
 
     /** Copies the lists. */
     public SightLines {

@@ -17,6 +17,10 @@ import slopewright.evaluation.TrialSite;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.LightColour;
+import slopewright.model.LightState;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.Transition;
 
 /**
  * What makes a sight line clear, and what never does. The portable unit stands 3.8 / tan 6 = 36.155 m beyond the hover point, its lowest
@@ -154,5 +158,31 @@ class SightLinesTest {
         site.mast("mast", -1000, 0, 10);
         SightLine line = SightLines.of(site.evaluation("faa")).line(SightLine.Kind.MARGIN).orElseThrow();
         assertEquals(second.getLabel(), line.unit(), "the lower lens has the lower line");
+    }
+
+    /**
+     * The second unit of a pair is turned away from the mast before the first, and its red begins 10 degrees below its setting of 6.75:
+     * 3.25 degrees below the horizon. Nothing stands in its sector, and it is not clear.
+     */
+    @Test
+    void anEdgeBelowTheHorizonOfOneUnitOfAPairIsNotClear() {
+        TrialSite site = TrialSite.helipad("heliport-pair", 6).laidOut("faa");
+        site.mast("mast", -1000, 0, 10);
+        site.aid().getUnits().forEach(unit -> {
+            Transition edge = SlopewrightFactory.eINSTANCE.createTransition();
+            edge.setOffsetDeg(unit == site.aid().getUnits().get(0) ? -3.0 : -10.0);
+            edge.setWidthMinutes(3.0);
+            edge.setBelowColour(LightColour.NONE);
+            edge.setBelowState(LightState.OFF);
+            edge.setAboveColour(LightColour.RED);
+            unit.getTransitions().add(0, edge);
+        });
+        site.aid().getUnits().get(1).setAzimuthOffsetDeg(25.0);
+        SightLines lines = SightLines.of(site.evaluation("faa"));
+        SightLine red = lines.line(SightLine.Kind.RED_EDGE).orElseThrow();
+        assertEquals(-3.25, red.angleDeg(), 1e-9);
+        assertTrue(red.marginM().isEmpty(), "nothing stands in its sector");
+        assertFalse(lines.isClear());
+        assertTrue(red.isBelowHorizon());
     }
 }
