@@ -82,7 +82,7 @@ class FieldDocumentsTest {
         Project project = Demo.project("every-family");
         String text = Demo.text(Demo.html(project));
         for (ApproachAid aid : Projects.aids(project)) {
-            assertTrue(text.contains(Projects.path(aid)), Projects.path(aid));
+            assertTrue(text.contains(Projects.path(aid).replace(" > ", ", ")), Projects.path(aid));
             assertTrue(CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS, Reports.Format.HTML).length > 1000);
         }
         assertFalse(text.contains("No layout could be worked out"), text);

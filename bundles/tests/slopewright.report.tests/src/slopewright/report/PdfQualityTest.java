@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Calendar;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -23,6 +24,9 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+
+import slopewright.model.io.Program;
+import slopewright.testkit.DemoProjects;
 
 /** The file form of a report: for archives, for readers of the screen, for the printer. */
 class PdfQualityTest {
@@ -78,7 +82,6 @@ class PdfQualityTest {
     void pagesAreNumberedListedAndBookmarked() throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             int pages = document.getNumberOfPages();
-            int wide = 0;
             for (int page = 1; page <= pages; page++) {
                 PDFTextStripper stripper = new PDFTextStripper();
                 stripper.setStartPage(page);
@@ -87,9 +90,9 @@ class PdfQualityTest {
                 assertEquals(page > 1, text.contains("Page " + page + " of " + pages), text);
                 assertEquals(page > 1, text.contains("Harrow Vale: visual approach slope indicators"), text);
                 PDRectangle size = document.getPage(page - 1).getMediaBox();
-                wide += size.getWidth() > size.getHeight() ? 1 : 0;
+                assertTrue(size.getWidth() < size.getHeight(), "every page stands upright");
             }
-            assertTrue(wide > 3 && wide < pages / 2, wide + " of " + pages);
+            assertTrue(pages <= 45, "four indicators in " + pages + " pages");
             int chapters = 0;
             int sections = 0;
             for (var item : document.getDocumentCatalog().getDocumentOutline().children()) {
@@ -102,6 +105,36 @@ class PdfQualityTest {
             }
             assertEquals(11, chapters);
             assertTrue(sections > 40, String.valueOf(sections));
+        }
+    }
+
+    /**
+     * What an inspector decides on stands on the first page: verdict, each indicator, the state of the project that it was made from. The
+     * figures are those of the calculation that ReportsTest works out; the hash is that of sha256sum.
+     */
+    @Test
+    void theFirstPageIsEnoughToDecide() throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setEndPage(1);
+            String text = stripper.getText(document);
+            for (String expected : List.of("PAPI 09", "PAPI 27", "APAPI 03", "Portable unit", "330.46 m", "eye 16.41 m", "D 3\u00b035'",
+                    "0 not met, 0 to clear up", "9.81 m", "Prepared by", "Caution", "slopewright " + Program.VERSION)) {
+                assertTrue(text.contains(expected), expected + " in " + text);
+            }
+            Process sum = new ProcessBuilder("sha256sum", DemoProjects.file("harrow-vale").toString()).start();
+            String digits = new String(sum.getInputStream().readAllBytes(), StandardCharsets.UTF_8).substring(0, 12);
+            assertTrue(text.contains(digits), digits + " in " + text);
+        }
+    }
+
+    /** The threshold of 09 lies at 47.3 north, 11.9 west; unit D 330.462 m on from it and 37.5 m to the left, as the schedule has it. */
+    @Test
+    void everyPlaceStandsThereAsCoordinates() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            String text = new PDFTextStripper().getText(document);
+            assertTrue(text.contains("threshold 47\u00b018'00.000\" N 11\u00b054'00.000\" W 0.000 0.000 86.400"), text);
+            assertTrue(text.contains(" 330.462 -37.500 87.131"), text);
         }
     }
 

@@ -17,6 +17,7 @@ import slopewright.checks.Severity;
 import slopewright.checks.Stages;
 import slopewright.model.Project;
 import slopewright.model.Stage;
+import slopewright.model.io.Program;
 import slopewright.model.util.Projects;
 
 /** Runs every rule on one or more projects. */

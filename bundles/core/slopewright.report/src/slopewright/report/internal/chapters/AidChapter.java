@@ -61,6 +61,7 @@ final class AidChapter {
 
     private void layout(Siting siting) {
         units(siting);
+        new CoordinateSection(html, source.project(), aid).write(siting);
         new CalculationSection(html, aid, source.outcomes(aid)).write(siting);
         wheels();
         new SignalTable(html).write(siting);

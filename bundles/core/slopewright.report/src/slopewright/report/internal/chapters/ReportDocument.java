@@ -16,7 +16,11 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
 import slopewright.model.Project;
+import slopewright.model.io.Program;
+import slopewright.model.io.ProjectStamp;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.report.Cautions;
 import slopewright.report.ReportException;
@@ -111,6 +115,7 @@ public final class ReportDocument {
         parts.put("logo", () -> Stream.of("logo.png", "logo.jpg", "logo.svg").flatMap(file -> slots.picture(file, "logo", alternative)
                 .stream()).findFirst().orElse(""));
         parts.put("verdict", () -> made(conclusion::write));
+        parts.put("summary", () -> made(part -> new SummaryTable(part, source).write()));
         parts.put("cautions", () -> made(PageFrame::cautions));
         parts.put("contents", () -> CONTENTS);
         return parts;
@@ -138,12 +143,12 @@ public final class ReportDocument {
             }
         });
         chapters.put("chapter.indicators", () -> source.evaluation().aids().forEach(aid -> {
-            html.chapterOf(Projects.path(aid.aid()).replace(" > ", ", "));
+            html.freshChapterOf(Projects.path(aid.aid()).replace(" > ", ", "));
             new AidChapter(html, source, aid, pictures).write();
         }));
         chapters.put("chapter.compliance", () -> {
-            html.open("div class=\"locked wide\"").chapter("compliance");
-            outcomes.matrix(source.result().outcomes());
+            html.open("div class=\"locked\"").freshChapter("compliance");
+            outcomes.matrix(source.result().outcomes(), this::brief);
             html.close("div");
         });
         chapters.put("chapter.sources", () -> locked(() -> {
@@ -161,6 +166,12 @@ public final class ReportDocument {
         return chapters;
     }
 
+    /** Returns a unit with its aid, all else by its own name. */
+    private String brief(Outcome outcome) {
+        return Ids.find(source.project(), outcome.elementId()).map(element -> element.eContainer() instanceof ApproachAid aid
+                ? Projects.label(aid) + " " + Projects.label(element) : Projects.label(element)).orElse(outcome.elementPath());
+    }
+
     /** Writes a part in whose style no template has a say. */
     private void locked(Runnable part) {
         html.open("div class=\"locked\"");
@@ -169,7 +180,7 @@ public final class ReportDocument {
     }
 
     private void result(OutcomeTables outcomes) {
-        html.chapter("result");
+        html.freshChapter("result");
         conclusion.write(html);
         Map<Verdict, Integer> counts = source.result().counts();
         long toConfirm = source.result().outcomes().stream()
@@ -192,6 +203,9 @@ public final class ReportDocument {
         Facts facts = html.newFacts().add("rule-set", ruleSet)
                 .add("stage", words.render(Message.of("plain", Stages.term(source.result().stage()))))
                 .add("about-rules", source.result().rules().descriptor().note());
+        facts.add("program", Program.text()).add("project-file", ProjectStamp.of(source.project())
+                .map(stamp -> words.say(stamp.isSaved() ? "stamp.saved" : "stamp.not-saved", Words.name(stamp.sha256())))
+                .orElseGet(() -> words.say("stamp.none")));
         source.evaluation().aids().stream().map(AidEvaluation::rules).map(words::ruleSet).distinct()
                 .filter(other -> !other.equals(ruleSet)).forEach(other -> facts.add("other-rule-set", other));
         html.section("rules").facts(facts).remark("provenance-classes");

@@ -57,16 +57,25 @@ public final class Html {
         return List.copyOf(headings);
     }
 
-    /** Adds the heading of a numbered chapter: {@code report.chapter.KEY}. */
+    /** Adds the heading of a numbered chapter that follows on the page: {@code report.chapter.KEY}. */
     public Html chapter(String key) {
-        return chapterOf(words.say("chapter." + key));
+        return chapter("h2", words.say("chapter." + key));
     }
 
-    /** Adds the heading of a numbered chapter about something that has a name. */
-    public Html chapterOf(String title) {
+    /** Adds the heading of a numbered chapter on a fresh page: {@code report.chapter.KEY}. */
+    public Html freshChapter(String key) {
+        return freshChapterOf(words.say("chapter." + key));
+    }
+
+    /** Adds the heading of a numbered chapter about something that has a name, on a fresh page. */
+    public Html freshChapterOf(String title) {
+        return chapter("h2 class=\"fresh\"", title);
+    }
+
+    private Html chapter(String element, String title) {
         chapter++;
         section = 0;
-        return heading("h2", String.valueOf(chapter), title);
+        return heading(element, String.valueOf(chapter), title);
     }
 
     /** Adds the heading of a section, numbered inside its chapter: {@code report.section.KEY}. */

@@ -166,8 +166,13 @@ public final class ReportWords {
 
     /** Returns document, clause, provenance and confirmation of a citation. */
     public String source(Citation citation) {
-        String known = citation.text() + " [" + provenance(citation) + "]";
+        String known = briefSource(citation);
         return citation.confirmation().isEmpty() ? known : known + ", " + say("confirmed-by", Words.name(citation.confirmation()));
+    }
+
+    /** Returns document, clause and provenance of a citation. */
+    public String briefSource(Citation citation) {
+        return citation.text() + " [" + provenance(citation) + "]";
     }
 
     /** Returns document, clause, provenance and confirmation of a citation, and whether it is still to be confirmed. */

@@ -4,8 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Project;
+import slopewright.model.io.Program;
+import slopewright.model.io.ProjectStamp;
 import slopewright.report.internal.html.ReportWords;
 
 /** What the placeholders for text stand for. */
@@ -47,6 +50,10 @@ public final class ProjectWords {
         texts.put("report.title", title);
         texts.put("report.rule-set", ruleSet);
         texts.put("report.date", date);
+        texts.put("report.program", Program.text());
+        texts.put("report.project-file", ProjectStamp.of(project)
+                .map(stamp -> words.say(stamp.isSaved() ? "stamp.saved" : "stamp.not-saved", Words.name(stamp.brief())))
+                .orElseGet(() -> words.say("stamp.none")));
         texts.putAll(words.labels());
         return texts;
     }

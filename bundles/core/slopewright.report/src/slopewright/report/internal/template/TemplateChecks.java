@@ -55,8 +55,8 @@ public final class TemplateChecks {
 
     private Map<String, Supplier<String>> parts(String file) {
         List<String> names = switch (file) {
-            case "cover.html" -> List.of("logo", "verdict", "cautions", "contents");
-            case "report.html" -> Stream.concat(Stream.of("logo", "verdict", "cautions", "contents", "cover", "sign-off"),
+            case "cover.html" -> List.of("logo", "verdict", "summary", "cautions", "contents");
+            case "report.html" -> Stream.concat(Stream.of("logo", "verdict", "summary", "cautions", "contents", "cover", "sign-off"),
                     CHAPTERS.stream()).toList();
             case "sign-off.html" -> List.of("logo");
             default -> List.of();
