@@ -3,25 +3,18 @@ package slopewright.report;
 /** The paper of a document. */
 public enum PaperSize {
     /** 210 by 297 mm. */
-    A4("A4", 267),
+    A4("A4"),
     /** 8.5 by 11 in. */
-    LETTER("letter", 249);
+    LETTER("letter");
 
     private final String key;
-    private final int wideMm;
 
-    PaperSize(String key, int wideMm) {
+    PaperSize(String key) {
         this.key = key;
-        this.wideMm = wideMm;
     }
 
     /** Returns its name in a style sheet. */
     public String key() {
         return key;
-    }
-
-    /** Returns the width inside the margins of a page on its side, millimetres. */
-    public int wideMm() {
-        return wideMm;
     }
 }

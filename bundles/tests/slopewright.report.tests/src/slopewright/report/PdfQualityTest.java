@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Calendar;
 import java.util.HashSet;
@@ -123,8 +124,10 @@ class PdfQualityTest {
                 assertTrue(text.contains(expected), expected + " in " + text);
             }
             Process sum = new ProcessBuilder("sha256sum", DemoProjects.file("harrow-vale").toString()).start();
-            String digits = new String(sum.getInputStream().readAllBytes(), StandardCharsets.UTF_8).substring(0, 12);
-            assertTrue(text.contains(digits), digits + " in " + text);
+            try (InputStream said = sum.getInputStream()) {
+                String digits = new String(said.readAllBytes(), StandardCharsets.UTF_8).substring(0, 12);
+                assertTrue(text.contains(digits), digits + " in " + text);
+            }
         }
     }
 

@@ -23,9 +23,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 import slopewright.checks.Checks;
-import slopewright.checks.Cure;
 import slopewright.checks.Outcome;
-import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Verdict;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,9 +31,11 @@ class ProjectStampTest {
 
     private static String sha256sum(Path file) throws Exception {
         Process process = new ProcessBuilder("sha256sum", file.toString()).start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(0, process.waitFor());
-        return said.substring(0, 64);
+        try (InputStream said = process.getInputStream()) {
+            String digits = new String(said.readAllBytes(), StandardCharsets.UTF_8).substring(0, 64);
+            assertEquals(0, process.waitFor());
+            return digits;
+        }
     }
 
     @Test

@@ -51,7 +51,10 @@ class HandoverTest {
         assertEquals(all.size(), all.stream().map(HandoverFile::key).distinct().count());
         assertEquals(all.size(), all.stream().map(HandoverFile::fileName).distinct().count());
         long drawings = all.stream().filter(file -> file.kind().startsWith("drawing-")).count();
-        assertEquals(Projects.aids(project).size() * 7 * 3, drawings, "seven views in three forms of every aid");
+        long atHelipads = Projects.aids(project).stream().filter(aid -> Projects.helipad(Projects.host(aid).orElseThrow()).isPresent())
+                .count();
+        assertEquals((Projects.aids(project).size() * 7 + atHelipads) * 3, drawings,
+                "seven views in three forms of every aid, and the landing directions where it stands at a helipad");
         assertTrue(all.stream().allMatch(file -> file.fileName().matches("[\\p{L}\\p{N}-]+\\.[a-z]+")), "names that every system takes");
     }
 

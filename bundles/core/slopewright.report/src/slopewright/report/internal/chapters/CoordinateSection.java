@@ -52,7 +52,8 @@ final class CoordinateSection {
         }
         heads.addAll(List.of("along-m", "right-m", "elevation-m"));
         html.section("coordinates").table("numbers", widths(heads), heads.toArray(String[]::new));
-        row(frame.get(), words.term(aid.host() instanceof RunwayEnd ? "threshold" : "hover-point"), new FramePoint(0, 0, 0), geodetic, grid);
+        String origin = words.term(aid.host() instanceof RunwayEnd ? "threshold" : "hover-point");
+        row(frame.get(), origin, new FramePoint(0, 0, 0), geodetic, grid);
         row(frame.get(), words.term("reference"), siting.reference(), geodetic, grid);
         for (UnitPlan unit : siting.units()) {
             row(frame.get(), unit.id(), unit.place(), geodetic, grid);

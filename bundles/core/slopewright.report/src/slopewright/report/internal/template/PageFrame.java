@@ -106,7 +106,6 @@ public final class PageFrame {
     private String style() {
         String[] page = words.say("page-of", Words.name("|"), Words.name("|")).split("\\|", -1);
         return "\n" + TemplateFiles.style(options.template().files()).replace("size: A4", "size: " + paper)
-                .replace("width: 267mm", "width: " + options.paper().wideMm() + "mm")
                 .replace("$(foot)", inStyle(words.say("foot"))).replace("$(page)", inStyle(page[0])).replace("$(of)", inStyle(page[1]));
     }
 
