@@ -47,7 +47,7 @@ public final class MovingDeckRule extends AidRule {
         double allowed = limit.map(value -> Angles.degToMinutes(value.value())).orElse(half);
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).measured(Measure.atMost(tilt, allowed, "min"));
         limit.ifPresent(value -> entry.resting(value));
-        entry.saying(motion.get().held() ? "held" : "moving", Words.min(tilt), Words.min(allowed), 
+        entry.saying(motion.get().held() ? "held" : "moving", Words.min(tilt), Words.min(allowed),
                 Words.min(Math.max(0, 2 * (half - tilt))), Words.min(2 * half)).advising("stabilise").add();
     }
 }

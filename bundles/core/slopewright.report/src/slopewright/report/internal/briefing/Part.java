@@ -13,7 +13,6 @@ import java.util.Objects;
  */
 record Part(String title, List<String> heads, List<List<String>> rows, List<String> lines) {
 
-    /** Copies the lists. */
     Part {
         Objects.requireNonNull(title);
         heads = List.copyOf(heads);
