@@ -44,7 +44,6 @@ final class DirectionsOutput {
      */
     record Asked(Optional<LandingSpeed> speed, Optional<LandingWind> wind, OptionalDouble variationDeg, boolean slopes) {
 
-        /** Refuses missing parts. */
         Asked {
             Objects.requireNonNull(speed);
             Objects.requireNonNull(wind);
