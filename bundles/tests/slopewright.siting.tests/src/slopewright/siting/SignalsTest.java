@@ -10,6 +10,8 @@ import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -126,5 +128,22 @@ class SignalsTest {
         assertThrows(IllegalArgumentException.class, () -> new UnitPlan("1", 1, place, 3, 0, List.of(low, low)), "an overlap");
         assertThrows(IllegalArgumentException.class, () -> new SectorEdge(Double.NaN, 3, Light.RED, Light.WHITE));
         assertThrows(IllegalArgumentException.class, () -> new SectorEdge(3, -1, Light.RED, Light.WHITE));
+    }
+
+    /**
+     * Near red, middle white, far red (US pack 2.2: a bar farther on is set higher, so the middle one cannot be white while the near one is
+     * red): no pattern of a healthy system, so neither path is told, though middle and far alone would read on the upper one.
+     */
+    @Test
+    void barsOutOfOrderTellNoPathAtAll() {
+        List<SeenUnit> seen = List.of(bar(1, Light.RED), bar(2, Light.WHITE), bar(3, Light.RED));
+        assertEquals(Map.of("lower", Meaning.OUTSIDE, "upper", Meaning.OUTSIDE), Families.get("three-bar").meanings(seen));
+        List<SeenUnit> healthy = List.of(bar(1, Light.WHITE), bar(2, Light.WHITE), bar(3, Light.RED));
+        assertEquals(Map.of("lower", Meaning.ABOVE, "upper", Meaning.ON_SLOPE), Families.get("three-bar").meanings(healthy));
+    }
+
+    private static SeenUnit bar(int number, Light light) {
+        UnitPlan unit = UnitPlan.twoColour("B" + number, number, new FramePoint(200.0 * number, 40, 0), 3, 3, Light.RED, Light.WHITE);
+        return new SeenUnit(unit, light, false, 3, OptionalDouble.empty());
     }
 }

@@ -210,6 +210,7 @@ abstract class BarFamily implements IndicatorFamily {
         return Sides.place(units, count >= twoSidedFrom ? Side.BOTH : layout.request().side());
     }
 
+    /** Two bars that a healthy system does not show together make the whole pattern none: no path of it is told. */
     @Override
     public Map<String, Meaning> meanings(List<SeenUnit> seen) {
         List<Colour> colours = new ArrayList<>();
@@ -222,6 +223,9 @@ abstract class BarFamily implements IndicatorFamily {
         Map<String, Meaning> meanings = new LinkedHashMap<>();
         for (int i = 1; i < colours.size(); i++) {
             meanings.put(pathName(i), ofPair(colours.get(i - 1), colours.get(i)));
+        }
+        if (meanings.containsValue(Meaning.OUTSIDE)) {
+            meanings.replaceAll((path, meaning) -> Meaning.OUTSIDE);
         }
         return meanings;
     }

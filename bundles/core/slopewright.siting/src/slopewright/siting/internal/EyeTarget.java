@@ -97,6 +97,17 @@ final class EyeTarget {
         return clearance;
     }
 
+    /** Returns the eye height that the minimum clearance of the aeroplane asks for, metres; empty where no table or no aeroplane says. */
+    static OptionalDouble leastEyeHeightM(SitingRequest request, RuleReader reader) {
+        Optional<WheelClearanceTable> table = reader.rules().wheelClearance();
+        Optional<WheelClearanceTable.Group> group = table.flatMap(found -> request.number(Input.EYE_TO_WHEEL).flatMap(found::group));
+        if (group.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        reader.use("wheel-clearance-minimum-m", group.get().minimumM(), "m", table.orElseThrow().citation());
+        return OptionalDouble.of(request.need(Input.EYE_TO_WHEEL) + group.get().minimumM());
+    }
+
     /** Returns the wheel clearance that an eye height leaves, empty where no aeroplane was given. */
     static OptionalDouble wheelClearanceM(SitingRequest request, double eyeHeightM) {
         return request.number(Input.EYE_TO_WHEEL).map(height -> OptionalDouble.of(eyeHeightM - height)).orElse(OptionalDouble.empty());

@@ -259,9 +259,21 @@ abstract class RowFamily implements IndicatorFamily {
         if (!request.has(Input.GLIDE_PATH_ANGLE)) {
             layout.reader().note(Message.of("siting.note.glide-path-angle-taken", Words.deg(layout.slopeDeg())));
         }
-        LayoutBuilder.Place place = sitesOnIntercept(layout) ? atIntercept(layout, path.get())
-                : besideGlidePath(layout, path.get(), levelFrom);
-        return layout.lay(place, units.apply(place));
+        if (sitesOnIntercept(layout)) {
+            LayoutBuilder.Place intercept = atIntercept(layout, path.get());
+            return layout.lay(intercept, units.apply(intercept));
+        }
+        LayoutBuilder.Place place = besideGlidePath(layout, path.get(), levelFrom);
+        LayoutBuilder.Laid laid = layout.lay(place, units.apply(place));
+        OptionalDouble least = EyeTarget.leastEyeHeightM(request, layout.reader());
+        if (least.isEmpty() || laid.bound().heightM() >= least.getAsDouble()) {
+            return laid;
+        }
+        LayoutBuilder.Laid farther = layout.solveLeast(least.getAsDouble(), lowestDeg, levelFrom, units);
+        layout.reader().note(Message.of("siting.note.glide-path-minimum", Words.m(place.distanceM()),
+                Words.m(laid.bound().heightM() - request.need(Input.EYE_TO_WHEEL)),
+                Words.m(least.getAsDouble() - request.need(Input.EYE_TO_WHEEL)), Words.m(farther.place().distanceM())));
+        return farther;
     }
 
     private LayoutBuilder.Place atIntercept(LayoutBuilder layout, GlidePathIntercept path) {
@@ -270,7 +282,10 @@ abstract class RowFamily implements IndicatorFamily {
                 layout.ground().lensAt(distance)));
     }
 
-    /** The slope through the origin of the glide path, raised by the mean height of the eye over the antenna, meets the lenses. */
+    /**
+     * The slope through the origin of the glide path, raised by the mean height of the eye over the antenna, meets the lenses (Annex 14 Vol I
+     * Fig 5-19 b). Where the wheels would then have less than the minimum clearance, the row goes out until they have it (the same, c).
+     */
     private static LayoutBuilder.Place besideGlidePath(LayoutBuilder layout, GlidePathIntercept path, double levelFromM) {
         double mean = meanEyeToAntennaM(layout.request());
         layout.reader().note(Message.of("siting.note.beside-glide-path", Words.m(path.originM()), Words.m(mean)));
