@@ -283,8 +283,8 @@ abstract class RowFamily implements IndicatorFamily {
     }
 
     /**
-     * The slope through the origin of the glide path, raised by the mean height of the eye over the antenna, meets the lenses (Annex 14 Vol I
-     * Fig 5-19 b). Where the wheels would then have less than the minimum clearance, the row goes out until they have it (the same, c).
+     * The slope through the origin of the glide path, raised by the mean height of the eye over the antenna, meets the lenses (Annex 14
+     * Vol I Fig 5-19 b). Where the wheels would then have less than the minimum clearance, the row goes out until they have it (c there).
      */
     private static LayoutBuilder.Place besideGlidePath(LayoutBuilder layout, GlidePathIntercept path, double levelFromM) {
         double mean = meanEyeToAntennaM(layout.request());
