@@ -65,6 +65,20 @@ public final class SetUpGate {
         return reasons;
     }
 
+    /**
+     * Returns what of all outcomes concerns an aid: of its parts, its host, all that stands around and the values that it rests on.
+     *
+     * @param aid      the evaluation of the aid
+     * @param outcomes outcomes of its project
+     * @return those, in the same order
+     */
+    public static List<Outcome> concerning(AidEvaluation aid, List<Outcome> outcomes) {
+        SetUpGate gate = new SetUpGate(aid);
+        outcomes.stream().filter(gate::concerns).flatMap(outcome -> outcome.citations().stream()).map(Citation::key)
+                .forEach(gate.usedKeys::add);
+        return outcomes.stream().filter(gate::concerns).toList();
+    }
+
     private List<Message> reasons(ProjectEvaluation evaluation, List<Citation> citations, List<Message> blockers, List<Citation> open) {
         Stage own = evaluation.project().getStage();
         Stage reached = own.compareTo(Stage.SET_UP) < 0 ? Stage.SET_UP : own;

@@ -36,11 +36,14 @@ final class FieldCases {
 
     private static void pad(List<RuleCase> cases) {
         cases.add(RuleCase.of("FIELD-01", Result.PASS, "as laid out", Bases::padTriColour, Sample::unchanged));
-        cases.add(unit("FIELD-01", Result.PASS, "at the edge of the safety area", 15, 0));
+        // A safety area of 30 m by 30 m reaches 15 m along the approach and, turned by 45 degrees, 15 x 1.41421 = 21.2132 m.
+        cases.add(unit("FIELD-01", Result.PASS, "clear however the FATO lies", 21.22, 0));
+        cases.add(unit("FIELD-01", Result.NOT_EVALUATED, "a centimetre nearer, in a corner of it if it is turned", 21.21, 0));
+        cases.add(unit("FIELD-01", Result.NOT_EVALUATED, "at the edge of the safety area along the approach", 15, 0));
         cases.add(unit("FIELD-01", Result.FAIL, "a centimetre in the safety area", 14.99, 0));
         cases.add(unit("FIELD-01", Result.FAIL, "at the edge of the FATO", 10, 0));
         cases.add(unit("FIELD-01", Result.FAIL, "on the FATO", 5, 5));
-        cases.add(unit("FIELD-01", Result.PASS, "15 m beside", 0, -15));
+        cases.add(unit("FIELD-01", Result.NOT_EVALUATED, "15 m beside", 0, -15));
         cases.add(unit("FIELD-01", Result.FAIL, "14 m beside", 0, 14));
         cases.add(RuleCase.of("FIELD-01", Result.NOT_APPLICABLE, "a runway", Bases::row, Sample::unchanged));
         List<Consumer<Helipad>> gaps = List.of(pad -> pad.setFatoLengthM(null), pad -> pad.setFatoWidthM(null),

@@ -107,6 +107,24 @@ class ReportsTest {
                 matrix.split(": NOT MET \\(", -1).length - 1);
     }
 
+    /** What is open about something that indicators share is open in the row of each, first page or not; 4 aids, one without a fault. */
+    @Test
+    void whatIsSharedIsOpenInEveryRowOfTheFirstPage() throws ReportException {
+        Project project = Demo.project("harrow-vale");
+        assertEquals(4, rowsWithoutFindings(project));
+        project.getAerodrome().setVerticalDatum(null);
+        List<Outcome> open = Checks.run(project, Optional.empty()).outcomes().stream()
+                .filter(outcome -> outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP).toList();
+        assertFalse(open.isEmpty());
+        assertEquals(0, rowsWithoutFindings(project), open.toString());
+    }
+
+    private static int rowsWithoutFindings(Project project) throws ReportException {
+        String html = Demo.html(project);
+        String table = html.substring(html.indexOf("<table class=\"summary\">"));
+        return table.substring(0, table.indexOf("</table>")).split("0 not met, 0 to clear up", -1).length - 1;
+    }
+
     /** The calculation of the row at 09: 0.73 m and 330.46 m at 2 degrees 43 minutes make 16.41 m; less 6.60 m are 9.81 m. */
     @Test
     void theCalculationPutsNumbersIntoTheFormulas() throws ReportException {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.SetUpGate;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
@@ -42,7 +43,7 @@ final class SummaryTable {
     }
 
     private void row(AidEvaluation aid) {
-        List<Outcome> outcomes = source.outcomes(aid);
+        List<Outcome> outcomes = SetUpGate.concerning(aid, source.result().outcomes());
         int notMet = count(outcomes, Verdict.NOT_MET);
         int toClearUp = count(outcomes, Verdict.TO_CLEAR_UP);
         html.open(notMet > 0 ? "tr class=\"fail\"" : toClearUp > 0 ? "tr class=\"warning\"" : "tr").open("td")
