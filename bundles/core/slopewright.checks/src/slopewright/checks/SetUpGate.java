@@ -16,8 +16,6 @@ import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
-import slopewright.model.GroundLevel;
-import slopewright.model.RunwayEnd;
 import slopewright.model.Stage;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
@@ -106,7 +104,6 @@ public final class SetUpGate {
         return element.isEmpty() || concerns(element.get());
     }
 
-    /** Ground levels are held against the profile of a runway, so they say nothing about a helipad. */
     private boolean concerns(EObject element) {
         if (element instanceof EquipmentType type) {
             return type == aid.aid().getEquipment();
@@ -116,9 +113,6 @@ public final class SetUpGate {
         }
         if (element instanceof AeroplaneGroup group) {
             return aid.host().getRegularGroups().contains(group);
-        }
-        if (element instanceof GroundLevel) {
-            return aid.host() instanceof RunwayEnd;
         }
         if (element instanceof ValueConfirmation confirmation) {
             return usedKeys.contains(confirmation.getValueKey());

@@ -28,6 +28,7 @@ import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.EquipmentType;
+import slopewright.model.GroundLevel;
 import slopewright.model.HandOrder;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
@@ -284,6 +285,17 @@ class SetUpCardTest {
         SetUpCard card = html();
         assertFalse(card.isReady(), reasons(card));
         assertTrue(reasons(card).contains("Heliport shed"), reasons(card));
+    }
+
+    /** Levels near the axis of a pad are the ground of its unit; one that was changed since it was read back is to clear up. */
+    @Test
+    void aGroundLevelThatWasChangedKeepsTheCardFromUse() throws ReportException {
+        clear();
+        assertTrue(html().isReady(), reasons(html()));
+        GroundLevel level = project.getAerodrome().getGroundLevels().get(0);
+        level.getPlace().setElevationM(level.getPlace().getElevationM() + 0.001);
+        assertFalse(html().isReady());
+        assertTrue(reasons(html()).contains("(" + level.getId() + "), or its read-back, was changed since N. Example"), reasons(html()));
     }
 
     /** What is wrong with an indicator at the other end of the aerodrome says nothing about this unit. */
