@@ -44,10 +44,10 @@ public final class KeepReadBack extends RecordedEdit {
         }
         Project project = Projects.project(holders.iterator().next())
                 .orElseThrow(() -> new EditException("what is part of no project cannot be read back"));
-        if (person == null || person.isBlank()) {
+        if (!ReadBacks.isName(person)) {
             throw new EditException("a read-back names the person who read");
         }
-        if (project.getAuthor() != null && project.getAuthor().strip().equalsIgnoreCase(person.strip())) {
+        if (ReadBacks.isAuthor(project, person)) {
             throw new EditException(person + " is the author of the project; a second person reads back");
         }
         return new KeepReadBack(project, List.copyOf(holders), person.strip(), date);

@@ -3,13 +3,16 @@ package slopewright.evaluation;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
@@ -17,12 +20,14 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import slopewright.model.Aerodrome;
 import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
 import slopewright.model.Named;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
 import slopewright.model.ReviewNote;
+import slopewright.model.Runway;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 
@@ -31,11 +36,22 @@ import slopewright.model.util.Ids;
  * only one place states can be wrong and still be likely; no rule finds it, two people do. What was read back is sealed: a later change of
  * one digit, of the name or of the date breaks the seal.
  * <p>
- * What has a name of its own, and a ground level, is read back by itself, with all that it holds and that is not. An entry on which no
- * result rests ({@link KeptForTheRecord}) is not sealed, so that a remark can be written at any time. Entries that are not set leave no
- * trace, so that a seal holds when the model gains an attribute.
+ * What has a name of its own, and a ground level, is read back by itself, with all that it holds and that is not, and with what holds it:
+ * an aid at another end of the runway is another aid. Of the ends of a runway the order counts too, for the first is where its distances
+ * begin. An entry on which no result rests ({@link KeptForTheRecord}) is not sealed, so that a remark can be written at any time; the
+ * vertical datum is sealed nevertheless, for it says what every height means. Entries that are not set leave no trace, so that a seal holds
+ * when the model gains an attribute.
+ * <p>
+ * What the project itself says for all that it holds, the rule set, the stage and the values that replace published ones, is read back with
+ * the aerodrome. Its date is not: every read-back is held against it (rule REC-03), so that it can move on without breaking seals.
+ * Neither are notes and confirmations, which others write later over their own names; a confirmation that has another value than the
+ * rule set confirms nothing.
  */
 public final class ReadBacks {
+    private static final Set<String> SEALED_NEVERTHELESS = Set.of("Aerodrome.verticalDatum");
+    private static final Set<String> WRITTEN_LATER = Set.of("Project.date", "Project.confirmations", "Project.reviewNotes",
+            "Project.readBacks");
+
     /** How an element stands to what was read back of it. */
     public enum State {
         /** It has entries as they were read back. */
@@ -73,14 +89,28 @@ public final class ReadBacks {
     /** Returns the entries of an element and of what is read back with it, one a line: for reading aloud, and for the seal. */
     public static List<String> entries(Identified element) {
         List<String> lines = new ArrayList<>();
-        write(element, "", element.eClass().getName(), lines);
+        lines.add(element.eClass().getName());
+        if (element.eContainer() instanceof Identified container) {
+            lines.add("  held by " + container.getId() + " as " + element.eContainmentFeature().getName()
+                    + (container instanceof Runway runway ? " " + (runway.getEnds().indexOf(element) + 1) : ""));
+        }
+        write(element, "", lines);
+        if (element instanceof Aerodrome && element.eContainer() instanceof Project project) {
+            lines.add("  project: Project");
+            write(project, "  ", lines);
+        }
         return lines;
     }
 
-    private static void write(EObject element, String indent, String heading, List<String> lines) {
-        lines.add(indent + heading);
+    private static boolean isSealed(EStructuralFeature feature) {
+        String name = feature.getEContainingClass().getName() + "." + feature.getName();
+        return !feature.isTransient() && !WRITTEN_LATER.contains(name)
+                && (SEALED_NEVERTHELESS.contains(name) || !KeptForTheRecord.contains(feature));
+    }
+
+    private static void write(EObject element, String indent, List<String> lines) {
         List<EStructuralFeature> features = element.eClass().getEAllStructuralFeatures().stream()
-                .filter(feature -> !feature.isTransient() && element.eIsSet(feature) && !KeptForTheRecord.contains(feature))
+                .filter(feature -> element.eIsSet(feature) && isSealed(feature))
                 .sorted(Comparator.comparing(EStructuralFeature::getName)).toList();
         for (EStructuralFeature feature : features) {
             String name = indent + "  " + feature.getName() + " = ";
@@ -90,8 +120,10 @@ public final class ReadBacks {
             } else if (!((EReference) feature).isContainment()) {
                 lines.add(name + String.join(" ", list(element, feature).stream().map(target -> ((Identified) target).getId()).toList()));
             } else {
-                list(element, feature).stream().filter(part -> !isReadBack(part))
-                        .forEach(part -> write(part, indent + "  ", feature.getName() + ": " + part.eClass().getName(), lines));
+                list(element, feature).stream().filter(part -> !isReadBack(part)).forEach(part -> {
+                    lines.add(indent + "  " + feature.getName() + ": " + part.eClass().getName());
+                    write(part, indent + "  ", lines);
+                });
             }
         }
     }
@@ -123,6 +155,31 @@ public final class ReadBacks {
     /** Returns whether the entries of an element are those of a read-back. */
     public static boolean holds(ReadBack readBack, Identified element) {
         return seal(element, readBack.getPerson(), readBack.getDate()).equals(readBack.getSha256());
+    }
+
+    /**
+     * Returns whether a name is that of the author of a project: by its letters alone, so that points, blanks, accents and capitals tell
+     * no two people apart, in any order of the words, and without what is put in brackets.
+     *
+     * @param project the project; where it names no author, nobody is
+     * @param person  a name, may be null
+     */
+    public static boolean isAuthor(Project project, String person) {
+        List<String> author = words(project.getAuthor());
+        List<String> reader = words(person);
+        return !author.isEmpty() && (String.join("", author).equals(String.join("", reader))
+                || author.stream().sorted().toList().equals(reader.stream().sorted().toList()));
+    }
+
+    /** Returns whether a text names anybody: it has a letter. */
+    public static boolean isName(String text) {
+        return !words(text).isEmpty();
+    }
+
+    private static List<String> words(String name) {
+        String plain = Normalizer.normalize(name == null ? "" : name, Normalizer.Form.NFKD).replaceAll("\\p{M}|\\([^)]*\\)", "");
+        return List.of(plain.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT).split("[^\\p{L}]+")).stream()
+                .filter(word -> !word.isEmpty()).toList();
     }
 
     /** Returns the read-backs of a project by the id of their element; of two of one element, the first. */

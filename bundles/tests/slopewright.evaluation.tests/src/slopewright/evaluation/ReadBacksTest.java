@@ -13,13 +13,18 @@ import org.junit.jupiter.api.Test;
 
 import slopewright.evaluation.ReadBacks.State;
 import slopewright.model.Aerodrome;
+import slopewright.model.ApproachAid;
 import slopewright.model.EquipmentType;
 import slopewright.model.GroundLevel;
 import slopewright.model.MeasuredIntensity;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.Stage;
+import slopewright.model.ValueOverride;
 import slopewright.model.util.Ids;
 
 /** What a read-back seals, and what breaks it. */
@@ -58,12 +63,13 @@ class ReadBacksTest {
     }
 
     /**
-     * By sha256sum over the lines: ground-level-1, B. Bole, 2026-01-06, GroundLevel, "  place: Place", "    elevationM = 86.6",
-     * "    latitudeDeg = 47.3", "    longitudeDeg = -11.9", joined by line feeds, none at the end.
+     * By sha256sum over the lines: ground-level-1, B. Bole, 2026-01-06, GroundLevel, "  held by aerodrome-1 as groundLevels",
+     * "  place: Place", "    elevationM = 86.6", "    latitudeDeg = 47.3", "    longitudeDeg = -11.9", joined by line
+     * feeds, none at the end.
      */
     @Test
     void theSealIsThatOfTheLines() {
-        assertEquals("d4d78731fe3947973d2eebb843a799675d930dc700037d067ed1aa79d4f3d727", ReadBacks.seal(ground, "B. Bole", "2026-01-06"));
+        assertEquals("3d6c3d39b7d0157dc98ab7464d90fdc1c7de1b89a169df0678a0b962ce5e8235", ReadBacks.seal(ground, "B. Bole", "2026-01-06"));
     }
 
     @Test
@@ -109,6 +115,69 @@ class ReadBacksTest {
         type.setRemarks("looked at");
         assertEquals(State.SAME, ReadBacks.state(project, ground));
         assertEquals(State.SAME, ReadBacks.state(project, type));
+    }
+
+    /** The same aid at the other end of a runway is another aid, and a runway is measured from the first of its ends. */
+    @Test
+    void whatIsMovedBreaksItsSeal() {
+        Runway runway = MAKE.createRunway();
+        RunwayEnd west = MAKE.createRunwayEnd();
+        RunwayEnd east = MAKE.createRunwayEnd();
+        ApproachAid aid = MAKE.createApproachAid();
+        runway.getEnds().addAll(List.of(west, east));
+        west.getAids().add(aid);
+        aerodrome.getRunways().add(runway);
+        Ids.assign(project);
+        keep();
+        east.getAids().add(aid);
+        assertEquals(State.CHANGED, ReadBacks.state(project, aid));
+        assertEquals(State.SAME, ReadBacks.state(project, west));
+        west.getAids().add(aid);
+        assertEquals(State.SAME, ReadBacks.state(project, aid));
+        runway.getEnds().move(0, east);
+        assertEquals(State.CHANGED, ReadBacks.state(project, west));
+        assertEquals(State.CHANGED, ReadBacks.state(project, east));
+    }
+
+    /** What every height means, and by which values all is judged. */
+    @Test
+    void theDatumAndWhatTheProjectSaysForAllAreReadBackWithTheAerodrome() {
+        ValueOverride override = MAKE.createValueOverride();
+        override.setValue(0.5);
+        project.getOverrides().add(override);
+        Ids.assign(project);
+        List<Runnable> changes = List.of(() -> aerodrome.setVerticalDatum("another sea level"),
+                () -> aerodrome.setCoordinateReference("local"), () -> aerodrome.setGeoidOffsetM(52.4),
+                () -> project.setRuleSetKey("icao:9th"), () -> project.setRuleSetFolder("rules"), () -> project.setStage(Stage.SET_UP),
+                () -> override.setValue(0.4), () -> override.setUnit("m"), () -> project.getOverrides().clear());
+        for (Runnable change : changes) {
+            keep();
+            assertEquals(State.SAME, ReadBacks.state(project, aerodrome));
+            change.run();
+            assertEquals(State.CHANGED, ReadBacks.state(project, aerodrome), "change " + changes.indexOf(change));
+            assertEquals(State.SAME, ReadBacks.state(project, type));
+        }
+        keep();
+        project.setDate("2026-02-01");
+        project.setRevision("B");
+        project.getConfirmations().add(MAKE.createValueConfirmation());
+        Ids.assign(project);
+        assertEquals(State.SAME, ReadBacks.state(project, aerodrome));
+    }
+
+    @Test
+    void theAuthorIsKnownByTheLettersOfTheName() {
+        assertFalse(ReadBacks.isAuthor(project, "R. Tamsin"));
+        assertFalse(ReadBacks.isAuthor(project, null));
+        project.setAuthor("R. Támsin");
+        for (String same : List.of("R. Támsin", "R Tamsin", "r.tamsin ", "Tamsin, R.", "RTAMSIN", "R. Támsin",
+                "R. Tamsin (surveyor)")) {
+            assertTrue(ReadBacks.isAuthor(project, same), same);
+        }
+        for (String different : List.of("S. Tamsin", "R. Tamson", "", "..")) {
+            assertFalse(ReadBacks.isAuthor(project, different), different);
+        }
+        assertFalse(ReadBacks.isName(" .1"));
     }
 
     @Test

@@ -37,7 +37,7 @@ class ReadBackTest {
         assertTrue(list.out().contains("1 of " + all + " elements are not as they were read back"), list.out());
 
         Path again = folder.resolve("again.slopewright");
-        Words kept = Words.run("read-back", file.toString(), "--by", "B. Bole", "--date", "2026-06-02", "-o", again.toString());
+        Words kept = Words.run("read-back", file.toString(), "--by", "B. Bole", "--date", "2026-06-01", "-o", again.toString());
         assertTrue(kept.out().contains("1 elements read back by B. Bole"), kept.out() + kept.err());
         assertEquals(0, Words.run("check", again.toString()).code());
         assertEquals(all - 1, Files.readString(again).split("N. Ferrow", -1).length - 1);
@@ -55,12 +55,36 @@ class ReadBackTest {
         assertTrue(!text.contains("elementId=\"gone\"") && text.contains("elementId=\"runway-1\" person=\"B. Bole\""), text);
     }
 
+    /** Without an author, or with a day that is not over by the date of the project, nobody can rely on the seal. */
+    @Test
+    void aReadBackNeedsAnAuthorAndADayOfTheProject() throws IOException {
+        Path nobody = changed(" author=\"R. Tamsin\"", "");
+        Words check = Words.run("check", nobody.toString(), "--rules", "REC");
+        assertEquals(1, check.code());
+        assertTrue(check.out().contains("Read-backs count only in a project that has a date and names its author"), check.out());
+        for (String day : new String[] {"1900-01-01", "2099-01-01"}) {
+            Path again = folder.resolve("day-" + day + ".slopewright");
+            Words.run("read-back", DEMO.toString(), "runway-1", "--by", "B. Bole", "--date", day, "-o", again.toString());
+            Words read = Words.run("check", again.toString(), "--rules", "REC");
+            assertEquals(1, read.code(), day);
+            assertTrue(read.out().contains("09/27 (runway-1) was read back by B. Bole on " + day), read.out());
+        }
+    }
+
+    /** To ask at another stage than that of the project changes nothing that was read back; to write another into the file does. */
+    @Test
+    void theStageIsReadBackAsItStandsInTheFile() throws IOException {
+        assertEquals(0, Words.run("check", DEMO.toString(), "--rules", "REC", "--stage", "design").code());
+        Path design = changed(" stage=\"SET_UP\"", "");
+        assertEquals(1, Words.run("check", design.toString(), "--rules", "REC").code());
+    }
+
     @Test
     void halfAReadBackIsRefused() {
         assertEquals(2, Words.run("read-back", DEMO.toString(), "--by", "B. Bole").code());
         assertEquals(2, Words.run("read-back", DEMO.toString(), "nothing").code());
         Path out = folder.resolve("out.slopewright");
-        Words author = Words.run("read-back", DEMO.toString(), "--by", "r. tamsin", "--date", "2026-06-02", "-o", out.toString());
+        Words author = Words.run("read-back", DEMO.toString(), "--by", "R Tamsin", "--date", "2026-06-02", "-o", out.toString());
         assertEquals(2, author.code());
         assertTrue(author.err().contains("is the author of the project") && !Files.exists(out), author.err());
     }

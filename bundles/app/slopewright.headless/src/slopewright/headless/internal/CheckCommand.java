@@ -15,6 +15,7 @@ import slopewright.checks.Rule;
 import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
 import slopewright.checks.Stages;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
 import slopewright.model.Stage;
 import slopewright.model.io.Program;
@@ -109,13 +110,14 @@ final class CheckCommand extends Command {
         return Stages.find(stage).orElseThrow(() -> new UsageException("--stage takes design, set-up or operation, not '" + stage + "'"));
     }
 
+    /** Checks a file as it was read, for its stage is read back too; what is printed names the stage that was asked for. */
     private CheckedFile check(Path file) {
         Project project = ProjectFiles.load(file);
-        if (stage != null) {
-            project.setStage(stage());
-        }
+        Stage asked = stage == null ? project.getStage() : stage();
         try {
-            return new CheckedFile(file, project, Checks.run(project, Optional.ofNullable(ruleSet), this::isWanted));
+            CheckResult result = Checks.run(ProjectEvaluation.of(project, Optional.ofNullable(ruleSet)), asked, this::isWanted);
+            project.setStage(asked);
+            return new CheckedFile(file, project, result);
         } catch (IllegalArgumentException e) {
             throw new InputException(file + ": " + e.getMessage());
         }

@@ -44,7 +44,7 @@ final class ReadBackCommand extends Command {
     @Override
     public Integer call() {
         boolean keeps = person != null || date != null || output.file().isPresent();
-        if (keeps && (person == null || person.isBlank() || date == null || output.file().isEmpty())) {
+        if (keeps && (!ReadBacks.isName(person) || date == null || output.file().isEmpty())) {
             throw new UsageException("to keep a read-back, name who read it with --by, when with --date, and the file for the changed "
                     + "project with -o");
         }
@@ -54,7 +54,7 @@ final class ReadBackCommand extends Command {
             print(project, elements);
             return ExitCodes.OK;
         }
-        if (project.getAuthor() != null && project.getAuthor().strip().equalsIgnoreCase(person.strip())) {
+        if (ReadBacks.isAuthor(project, person)) {
             throw new UsageException(person + " is the author of the project; a second person reads back");
         }
         ReadBacks.tidy(project);

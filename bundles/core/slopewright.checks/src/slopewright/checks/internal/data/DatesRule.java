@@ -54,7 +54,8 @@ public final class DatesRule extends ProjectRule {
         }
     }
 
-    private static boolean isDate(EAttribute attribute) {
+    /** Returns whether an attribute of the model is a date. */
+    static boolean isDate(EAttribute attribute) {
         return attribute.getName().equals("date") || attribute.getName().endsWith("Date");
     }
 
