@@ -129,9 +129,14 @@ final class FieldCases {
     }
 
     private static RuleCase deck(Result result, String what, Double pitchDeg, Double rollDeg, Double swingDeg, Double heldToDeg) {
+        return deck(result, what, true, pitchDeg, rollDeg, swingDeg, heldToDeg);
+    }
+
+    private static RuleCase deck(Result result, String what, Boolean floating, Double pitchDeg, Double rollDeg, Double swingDeg,
+            Double heldToDeg) {
         return RuleCase.of("FIELD-06", result, what, Bases::padTriColour, sample -> {
             Helipad pad = Projects.helipad(sample.host()).orElseThrow();
-            pad.setFloating(true);
+            pad.setFloating(floating);
             pad.setDeckPitchDeg(pitchDeg);
             pad.setDeckRollDeg(rollDeg);
             pad.setDeckHeadingDeg(swingDeg);
@@ -153,6 +158,11 @@ final class FieldCases {
         cases.add(deck(Result.NOT_EVALUATED, "no pitch", null, 0.4, 2.0, null));
         cases.add(deck(Result.NOT_EVALUATED, "no roll, though held", 0.3, null, 2.0, 0.1));
         cases.add(deck(Result.NOT_EVALUATED, "no swing", 0.3, 0.4, null, null));
+        cases.add(deck(Result.NOT_EVALUATED, "nobody says whether it floats", null, 0.3, 0.4, 2.0, null));
+        cases.add(deck(Result.NOT_EVALUATED, "a swing alone", null, null, null, 2.0, null));
+        cases.add(deck(Result.FAIL, "said not to float, and moving", false, 0.3, 0.4, 2.0, null));
+        cases.add(deck(Result.FAIL, "said not to float, and swinging", false, null, null, 2.0, null));
+        cases.add(deck(Result.NOT_APPLICABLE, "said not to float nor to move", false, 0.0, 0.0, 0.0, null));
         for (double heldTo : new double[] {0.25, 0.26}) {
             cases.add(RuleCase.of("FIELD-06", heldTo > 0.25 ? Result.FAIL : Result.PASS, "a HAPI held to " + heldTo,
                     Bases::padSectorOfToday, sample -> {

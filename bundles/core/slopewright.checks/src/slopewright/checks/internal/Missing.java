@@ -20,6 +20,11 @@ public final class Missing {
         }
     }
 
+    /** Notes an input as missing. */
+    public void add(Message name) {
+        names.add(name);
+    }
+
     /** Returns what is missing. */
     public List<Message> names() {
         return List.copyOf(names);

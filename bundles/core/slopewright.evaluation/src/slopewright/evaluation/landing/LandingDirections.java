@@ -236,8 +236,15 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
             if (layouts.isSighted() && surroundings.count() == 0) {
                 return Optional.of(Message.of("portable.no-survey"));
             }
-            boolean covered = held.stream().allMatch(against -> SurveyReach.covers(surveys, named, against.surface(), bearing));
-            return covered ? Optional.empty() : Optional.of(Message.of("landing.no-survey"));
+            for (TrialLayouts.Held against : held) {
+                if (!SurveyReach.covers(surveys, named, against.surface(), bearing)) {
+                    List<Message> lacking = SurveyReach.reaching(surveys, named, against.surface(), bearing).stream()
+                            .flatMap(survey -> SurveyReach.lacking(survey).stream()).toList();
+                    return Optional.of(lacking.isEmpty() ? Message.of("landing.no-survey")
+                            : Message.of("landing.survey-lacking", Words.list(lacking)));
+                }
+            }
+            return Optional.empty();
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.portable.SlopeScale;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
@@ -32,6 +33,7 @@ public record SettableSlopes(double fromDeg, double toDeg, double stepDeg, Messa
     private static final String TO = "setting-range-to-deg";
     private static final String TAKEN_OVER = "heliport-sector.";
     private static final int MOST = 2000;
+    private static final double ROUNDING = 1e-9;
 
     /**
      * Checks the numbers.
@@ -49,14 +51,14 @@ public record SettableSlopes(double fromDeg, double toDeg, double stepDeg, Messa
      * Reads the range of the unit of an aid: of its equipment, else of its family in the rule set, else that of a sector unit, taken over.
      *
      * @param evaluation the evaluation of the aid
-     * @param stepDeg    from one slope to the next, decimal degrees
+     * @param stepDeg    from one slope to the next, decimal degrees; where the unit has a scale, the next whole number of its marks
      * @return the slopes
      * @throws SitingException where the range of the equipment makes none
      */
     public static SettableSlopes of(AidEvaluation evaluation, double stepDeg) {
         EquipmentType type = evaluation.aid().getEquipment();
         if (type != null && type.getMinSettingDeg() != null && type.getMaxSettingDeg() != null) {
-            return new SettableSlopes(type.getMinSettingDeg(), type.getMaxSettingDeg(), stepDeg,
+            return onMarks(type, type.getMinSettingDeg(), type.getMaxSettingDeg(), stepDeg,
                     Message.of("landing.range-of-equipment", Words.name(String.valueOf(type.getName()))));
         }
         RuleSet rules = evaluation.rules();
@@ -64,12 +66,22 @@ public record SettableSlopes(double fromDeg, double toDeg, double stepDeg, Messa
         Optional<CitedValue> from = rules.find(family + FROM);
         Optional<CitedValue> to = rules.find(family + TO);
         if (from.isPresent() && to.isPresent()) {
-            return new SettableSlopes(from.get().value(), to.get().value(), stepDeg,
+            return onMarks(type, from.get().value(), to.get().value(), stepDeg,
                     Message.of("landing.range-of-rules", Words.name(from.get().citation().text())));
         }
         RuleSet other = RuleSets.find("icao").orElseThrow();
-        return new SettableSlopes(other.value(TAKEN_OVER + FROM).value(), other.value(TAKEN_OVER + TO).value(), stepDeg,
+        return onMarks(type, other.value(TAKEN_OVER + FROM).value(), other.value(TAKEN_OVER + TO).value(), stepDeg,
                 Message.of("landing.range-taken-over", Words.name(other.value(TAKEN_OVER + FROM).citation().text())));
+    }
+
+    /** Between two marks of its scale a unit cannot be set: the slopes are those of the marks, every one or every so many. */
+    private static SettableSlopes onMarks(EquipmentType type, double fromDeg, double toDeg, double stepDeg, Message source) {
+        Optional<SlopeScale> scale = SlopeScale.of(type).filter(found -> stepDeg > 0);
+        if (scale.isEmpty()) {
+            return new SettableSlopes(fromDeg, toDeg, stepDeg, source);
+        }
+        double mark = scale.get().stepDeg();
+        return new SettableSlopes(Math.ceil(fromDeg / mark - ROUNDING) * mark, toDeg, Math.ceil(stepDeg / mark - ROUNDING) * mark, source);
     }
 
     /** Returns the slopes, the lowest first, decimal degrees. */

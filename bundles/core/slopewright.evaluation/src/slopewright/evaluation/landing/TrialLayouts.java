@@ -9,10 +9,14 @@ import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.Proposals;
 import slopewright.evaluation.TrialCopies;
+import slopewright.evaluation.portable.DeckMotion;
+import slopewright.evaluation.portable.SettingAllowance;
 import slopewright.evaluation.portable.SightLine;
 import slopewright.evaluation.portable.SightLines;
+import slopewright.evaluation.portable.SlopeScale;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.EquipmentType;
@@ -83,6 +87,9 @@ final class TrialLayouts {
         if (unsettable.isPresent()) {
             return Attempt.failure(unsettable.get());
         }
+        if (DeckMotion.isUnknown(evaluation.host())) {
+            return Attempt.failure(Message.of("landing.deck-unknown"));
+        }
         if (siting.surface().isEmpty()) {
             return Attempt.failure(siting.noSurface().orElse(Message.of("siting.no-surface")));
         }
@@ -110,6 +117,14 @@ final class TrialLayouts {
         boolean within = type == null || siting.units().stream().mapToDouble(UnitPlan::settingDeg).allMatch(
                 setting -> !(type.getMinSettingDeg() != null && setting < type.getMinSettingDeg() - ROUNDING_DEG)
                         && !(type.getMaxSettingDeg() != null && setting > type.getMaxSettingDeg() + ROUNDING_DEG));
-        return within ? Optional.empty() : Optional.of(Message.of("landing.unsettable"));
+        return within ? betweenMarks(siting) : Optional.of(Message.of("landing.unsettable"));
+    }
+
+    /** What the card refuses, because its nearest mark is another setting, is no slope that can be set. */
+    private Optional<Message> betweenMarks(Siting siting) {
+        SettingAllowance allowance = SettingAllowance.of(evaluation, siting);
+        return SlopeScale.of(copy.getEquipment()).flatMap(scale -> siting.units().stream().map(unit -> scale.mark(unit.settingDeg()))
+                .filter(allowance::isOtherSetting).findFirst()).map(mark -> Message.of("landing.between-marks",
+                        Words.min(Math.abs(mark.offMin())), Words.min(allowance.accuracy().value())));
     }
 }

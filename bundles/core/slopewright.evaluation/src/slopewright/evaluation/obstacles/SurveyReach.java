@@ -1,5 +1,6 @@
 package slopewright.evaluation.obstacles;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -7,8 +8,10 @@ import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.StoredResolution;
+import slopewright.messages.Message;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ObstacleSurvey;
+import slopewright.siting.ElementNames;
 
 /**
  * How far obstacle surveys reach over an area in the frame of an approach: outward from the threshold or hover point and to either side of
@@ -50,7 +53,8 @@ public final class SurveyReach {
     }
 
     /**
-     * Returns whether one of some surveys reaches over an area as it lies for another landing direction at the same hover point.
+     * Returns whether one of some surveys that say everything of themselves reaches over an area as it lies for another landing
+     * direction at the same hover point.
      *
      * @param surveys    surveys of the project
      * @param directions approach directions of the helipad
@@ -59,15 +63,47 @@ public final class SurveyReach {
      */
     public static boolean covers(List<ObstacleSurvey> surveys, List<ApproachDirection> directions, ProtectionSurface area,
             double bearingDeg) {
-        for (ObstacleSurvey survey : surveys) {
-            for (ApproachDirection direction : directions) {
-                Double own = direction.getTrueBearingDeg();
-                if (own != null && survey.getHosts().contains(direction) && coversTurned(survey, area, bearingDeg - own)) {
-                    return true;
-                }
-            }
+        return reaching(surveys, directions, area, bearingDeg).stream().anyMatch(survey -> lacking(survey).isEmpty());
+    }
+
+    /** Returns the surveys that reach over an area as it lies for another landing direction, whatever else they say of themselves. */
+    public static List<ObstacleSurvey> reaching(List<ObstacleSurvey> surveys, List<ApproachDirection> directions, ProtectionSurface area,
+            double bearingDeg) {
+        return surveys.stream().filter(survey -> reaches(survey, directions, area, bearingDeg)).toList();
+    }
+
+    private static boolean reaches(ObstacleSurvey survey, List<ApproachDirection> directions, ProtectionSurface area, double bearingDeg) {
+        return directions.stream().filter(direction -> direction.getTrueBearingDeg() != null && survey.getHosts().contains(direction))
+                .anyMatch(direction -> coversTurned(survey, area, bearingDeg - direction.getTrueBearingDeg()));
+    }
+
+    /** Returns what a survey does not say of itself, by its names in the catalogue; how far it reaches matters where it names a place. */
+    public static List<Message> lacking(ObstacleSurvey survey) {
+        boolean reaches = survey.getHosts().isEmpty() || survey.getReachM() != null;
+        boolean wide = survey.getHosts().isEmpty() || isAllRound(survey) || survey.getHalfWidthM() != null;
+        List<Message> lacking = new ArrayList<>();
+        unless(isSaid(survey.getDate()), "missing.survey-date", survey, lacking);
+        unless(reaches, "missing.survey-reach", survey, lacking);
+        unless(wide, "missing.survey-half-width", survey, lacking);
+        unless(isAccuracy(survey.getHorizontalAccuracyM()) && isAccuracy(survey.getVerticalAccuracyM()), "missing.survey-accuracy", survey,
+                lacking);
+        unless(isSaid(survey.getSource()), "missing.survey-source", survey, lacking);
+        return lacking;
+    }
+
+    private static boolean isSaid(String text) {
+        return text != null && !text.isBlank();
+    }
+
+    /** No survey is exact. */
+    private static boolean isAccuracy(Double accuracyM) {
+        return accuracyM != null && accuracyM > 0;
+    }
+
+    private static void unless(boolean there, String key, ObstacleSurvey survey, List<Message> lacking) {
+        if (!there) {
+            lacking.add(Message.of(key, ElementNames.of(survey)));
         }
-        return false;
     }
 
     private static boolean coversTurned(ObstacleSurvey survey, ProtectionSurface area, double turnDeg) {

@@ -1,6 +1,7 @@
 package slopewright.evaluation.portable;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import slopewright.geometry.Angles;
 import slopewright.model.ApproachHost;
@@ -18,9 +19,21 @@ import slopewright.model.util.Projects;
  */
 public record DeckMotion(double tiltMin, double swingDeg, boolean held) {
 
-    /** Returns whether a helipad floats, so that its motion has to be known. */
+    /** Returns whether motion of a helipad is entered: only what moves has a pitch, a roll or a swing. */
+    public static boolean isEntered(Helipad pad) {
+        return Stream.of(Optional.ofNullable(pad.getDeckPitchDeg()), Optional.ofNullable(pad.getDeckRollDeg()),
+                Optional.ofNullable(pad.getDeckHeadingDeg())).flatMap(Optional::stream).anyMatch(motionDeg -> motionDeg != 0);
+    }
+
+    /** Returns whether a helipad floats, or motion of it is entered, whatever is said of it, so that its motion has to be known. */
     public static boolean isFloating(ApproachHost host) {
-        return Projects.helipad(host).filter(pad -> Boolean.TRUE.equals(pad.getFloating())).isPresent();
+        return Projects.helipad(host).filter(pad -> Boolean.TRUE.equals(pad.getFloating()) || isEntered(pad)).isPresent();
+    }
+
+    /** Returns whether a helipad may move and nobody says for certain that it floats, or by how much it pitches, rolls and swings. */
+    public static boolean isUnknown(ApproachHost host) {
+        return isFloating(host) && Projects.helipad(host).filter(pad -> Boolean.TRUE.equals(pad.getFloating())
+                && pad.getDeckPitchDeg() != null && pad.getDeckRollDeg() != null && pad.getDeckHeadingDeg() != null).isEmpty();
     }
 
     /**
@@ -28,7 +41,7 @@ public record DeckMotion(double tiltMin, double swingDeg, boolean held) {
      *
      * @param host the approach
      * @param type the equipment; null where there is none
-     * @return the motion; empty where the deck does not float, or its motion is not entered
+     * @return the motion; empty where the deck does not float, or its motion is not entered in full
      */
     public static Optional<DeckMotion> of(ApproachHost host, EquipmentType type) {
         Helipad pad = Projects.helipad(host).orElse(null);

@@ -122,7 +122,7 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
 
     /** A mark that is farther from the setting than the setting may be off is another setting. */
     private static Optional<Message> betweenMarks(HandUnit hand, SettingAllowance allowance) {
-        return hand.slope().filter(mark -> Math.abs(mark.offMin()) - RESOLUTION_MIN > allowance.accuracy().value())
+        return hand.slope().filter(allowance::isOtherSetting)
                 .map(mark -> Message.of("portable.between-marks", Words.name(hand.unit().id()), Words.deg(mark.settingDeg()),
                         Words.degrees(mark.markDeg()), Words.min(Math.abs(mark.offMin())), Words.min(allowance.accuracy().value())));
     }

@@ -13,6 +13,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.Siting;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSets;
@@ -45,18 +46,33 @@ public record SettingAllowance(CitedValue accuracy, boolean takenOver, List<Part
     }
 
     /**
-     * Reads the allowance of an aid.
+     * Reads the allowance of an aid as it stands, or as it would be laid out.
      *
      * @param evaluation the evaluation of the aid
      * @return the allowance
      */
     public static SettingAllowance of(AidEvaluation evaluation) {
+        return of(evaluation, evaluation.layout().value());
+    }
+
+    /**
+     * Reads the allowance of an aid in a layout of it: what the marks leave is that of the settings of this layout.
+     *
+     * @param evaluation the evaluation of the aid
+     * @param layout     a layout of it, as it stands or as it is tried
+     * @return the allowance
+     */
+    public static SettingAllowance of(AidEvaluation evaluation, Siting layout) {
+        return of(evaluation, Optional.of(layout));
+    }
+
+    private static SettingAllowance of(AidEvaluation evaluation, Optional<Siting> layout) {
         String family = evaluation.family().map(IndicatorFamily::ruleKey).orElse("");
         EquipmentType type = evaluation.aid().getEquipment();
         Optional<CitedValue> own = evaluation.rules().find(family + ".setting-accuracy-min");
         List<Part> others = new ArrayList<>();
         tilt(evaluation.rules().find(family + ".tilt-switch-off-deg"), type).ifPresent(others::add);
-        SlopeScale.of(type).ifPresent(scale -> evaluation.layout().value().ifPresent(siting -> {
+        SlopeScale.of(type).ifPresent(scale -> layout.ifPresent(siting -> {
             double off = siting.units().stream().mapToDouble(unit -> Math.abs(scale.mark(unit.settingDeg()).offMin())).max().orElse(0);
             if (off > PortableSetUp.RESOLUTION_MIN) {
                 others.add(new Part(off, Message.of("portable.off-mark", Words.min(off)), Optional.empty()));
@@ -85,6 +101,11 @@ public record SettingAllowance(CitedValue accuracy, boolean takenOver, List<Part
                 : Stream.of(new Part(type.getBubbleAccuracyMinutes(), Message.of("portable.bubble", Words.min(type
                         .getBubbleAccuracyMinutes())), Optional.empty()));
         return Stream.concat(cited, bubble).max(Comparator.comparingDouble(Part::minutes));
+    }
+
+    /** Returns whether a mark is farther from the setting than the setting may be off, so that it is another setting. */
+    public boolean isOtherSetting(SlopeScale.Mark mark) {
+        return Math.abs(mark.offMin()) - PortableSetUp.RESOLUTION_MIN > accuracy.value();
     }
 
     /** Returns the whole allowance, minutes of arc. */

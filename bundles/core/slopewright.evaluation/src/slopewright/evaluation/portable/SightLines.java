@@ -82,8 +82,8 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
     public static SightLines of(AidEvaluation evaluation) {
         Siting siting = evaluation.layout().orThrow();
         Surroundings surroundings = evaluation.surroundings().orThrow();
-        SettingAllowance allowance = SettingAllowance.of(evaluation);
-        double half = halfDeg(evaluation);
+        SettingAllowance allowance = SettingAllowance.of(evaluation, siting);
+        double half = halfDeg(evaluation, allowance);
         double range = common(evaluation.rules(), RANGE).value();
         List<SightLine> all = draw(evaluation, siting).stream().map(drawn -> drawn.compare(surroundings)).toList();
         List<SightLine> red = all.stream().filter(line -> line.kind() == SightLine.Kind.RED_EDGE).toList();
@@ -109,8 +109,9 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
      */
     public static List<SightLine.Drawn> draw(AidEvaluation evaluation, Siting siting) {
         RuleSet rules = evaluation.rules();
-        double allowanceDeg = Angles.minutesToDeg(SettingAllowance.of(evaluation).minutes());
-        double half = halfDeg(evaluation);
+        SettingAllowance allowance = SettingAllowance.of(evaluation, siting);
+        double allowanceDeg = Angles.minutesToDeg(allowance.minutes());
+        double half = halfDeg(evaluation, allowance);
         double range = common(rules, RANGE).value();
         Margin margin = margin(siting, rules);
         List<SightLine.Drawn> drawn = new ArrayList<>();
@@ -124,9 +125,9 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         return drawn;
     }
 
-    private static double halfDeg(AidEvaluation evaluation) {
+    private static double halfDeg(AidEvaluation evaluation, SettingAllowance allowance) {
         return Math.max(common(evaluation.rules(), "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid()))
-                + SettingAllowance.of(evaluation).turnDeg();
+                + allowance.turnDeg();
     }
 
     private static double beamDeg(ApproachAid aid) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.function.Consumer;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,7 @@ import slopewright.evaluation.remedy.OtherDirection;
 import slopewright.model.ApproachType;
 import slopewright.model.EquipmentType;
 import slopewright.model.GroundLevel;
+import slopewright.model.Helipad;
 import slopewright.model.LightColour;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
@@ -34,7 +36,6 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.SurveyBlock;
 import slopewright.model.Transition;
 import slopewright.siting.SitingException;
-import slopewright.siting.descent.DescentSlope;
 
 /** Landing directions against hand arithmetic, and against the ordinary evaluation of each direction and slope by itself. */
 class LandingDirectionsTest {
@@ -80,6 +81,10 @@ class LandingDirectionsTest {
         survey.setReachM(reachM);
         survey.setHalfWidthM(halfWidthM);
         survey.setAllRound(allRound);
+        survey.setDate("2026-05-01");
+        survey.setSource("survey, invented");
+        survey.setHorizontalAccuracyM(0.5);
+        survey.setVerticalAccuracyM(0.3);
         survey.getHosts().add(site.host());
         site.aerodrome().getObstacleSurveys().add(survey);
         return survey;
@@ -166,6 +171,50 @@ class LandingDirectionsTest {
         assertEquals(List.of(new ClearSector(0, 359, 1)), directions(site, SECTOR_RULES).sectors());
     }
 
+    /** What a survey must say of itself is what rule OBS-09 asks of it. */
+    @Test
+    void aSurveyThatDoesNotSayEverythingOfItselfCoversNothing() {
+        List<Consumer<ObstacleSurvey>> gaps = List.of(survey -> survey.setDate(null), survey -> survey.setSource(" "),
+                survey -> survey.setHorizontalAccuracyM(null), survey -> survey.setVerticalAccuracyM(null));
+        for (Consumer<ObstacleSurvey> gap : gaps) {
+            TrialSite site = sectorSite();
+            ObstacleSurvey survey = survey(site, true, 4000, 0);
+            assertEquals(LandingCell.State.CLEAR, directions(site, SECTOR_RULES).at(90).at(6).orElseThrow().state());
+            gap.accept(survey);
+            LandingCell cell = directions(site, SECTOR_RULES).at(90).at(6).orElseThrow();
+            assertEquals(LandingCell.State.NOT_EVALUATED, cell.state());
+            assertEquals("landing.survey-lacking", cell.reason().orElseThrow().key());
+            survey(site, true, 4000, 0);
+            assertEquals(LandingCell.State.CLEAR, directions(site, SECTOR_RULES).at(90).at(6).orElseThrow().state(),
+                    "a whole one beside it");
+        }
+    }
+
+    /** Rule FIELD-06 asks for pitch, roll and swing of a deck that floats, and whether one floats for which they are entered. */
+    @Test
+    void aDeckOfUnknownMotionIsNotEvaluated() {
+        TrialSite site = sectorSite();
+        survey(site, true, 4000, 0);
+        Helipad pad = site.aerodrome().getHelipads().get(0);
+        pad.setFloating(true);
+        assertNotEvaluated(site);
+        pad.setDeckPitchDeg(0.3);
+        pad.setDeckRollDeg(0.4);
+        assertNotEvaluated(site);
+        pad.setDeckHeadingDeg(2.0);
+        assertEquals(LandingCell.State.CLEAR, directions(site, SECTOR_RULES).at(5).at(6).orElseThrow().state());
+        pad.setFloating(null);
+        assertNotEvaluated(site);
+        pad.setFloating(false);
+        assertNotEvaluated(site);
+    }
+
+    private static void assertNotEvaluated(TrialSite site) {
+        LandingCell cell = directions(site, SECTOR_RULES).at(5).at(6).orElseThrow();
+        assertEquals(LandingCell.State.NOT_EVALUATED, cell.state());
+        assertEquals("landing.deck-unknown", cell.reason().orElseThrow().key());
+    }
+
     @Test
     void anObstacleWithoutATopLeavesNothingClear() {
         TrialSite site = sectorSite();
@@ -206,6 +255,35 @@ class LandingDirectionsTest {
         scatter(portable, new Random(seed + 100), true);
         survey(portable, true, 50_000, 0);
         assertBruteForce(portable, TRI_COLOUR_RULES, new Random(seed), SettableSlopes.USUAL_STEP_DEG);
+    }
+
+    /** Marks every 0.15°: the 6° as it stands is on one, 40 × 0.15; what is tried is up to 0.075° = 4.5' off, and 5' are allowed. */
+    @Test
+    void theMarksOfTheTriedSlopeCount() {
+        TrialSite portable = triColourSite();
+        portable.aid().getEquipment().setSlopeScaleStepDeg(0.15);
+        scatter(portable, new Random(11), true);
+        survey(portable, true, 50_000, 0);
+        AidEvaluation evaluation = portable.evaluation(TRI_COLOUR_RULES);
+        assertBruteForce(evaluation, new SettableSlopes(1, 12, 0.1, SettableSlopes.of(evaluation, 0.1).source()), new Random(11));
+    }
+
+    /** Marks every 0.25°: 6.1° is 0.1° = 6' from 6°, more than the 5' by which a setting may be off; 6.2° is 3' from 6.25°. */
+    @Test
+    void whatLiesBetweenTwoMarksIsNoSlopeThatCanBeSet() {
+        TrialSite portable = triColourSite();
+        portable.aid().getEquipment().setSlopeScaleStepDeg(0.25);
+        survey(portable, true, 50_000, 0);
+        portable.mast("far away", -5000, 0, -300);
+        AidEvaluation evaluation = portable.evaluation(TRI_COLOUR_RULES);
+        SettableSlopes marks = SettableSlopes.of(evaluation, 0.1);
+        LandingDirection north = LandingDirections.of(evaluation, new SettableSlopes(1, 12, 0.1, marks.source())).at(0);
+        assertEquals("landing.between-marks", north.at(6.1).orElseThrow().reason().orElseThrow().key());
+        assertFalse(north.at(6.1).orElseThrow().isClear());
+        assertTrue(north.at(6.2).orElseThrow().isClear());
+        assertEquals(List.of(1.0, 1.25, 1.5), marks.degrees().subList(0, 3));
+        assertEquals(1 + 11 * 4, marks.degrees().size(), "1° to 12° in quarters");
+        assertEquals(0.5, SettableSlopes.of(evaluation, 0.3).stepDeg(), 1e-9, "every second mark");
     }
 
     @Test
@@ -268,7 +346,11 @@ class LandingDirectionsTest {
     /** Lays the aid out for some directions and slopes as the edit does and evaluates each in the ordinary way. */
     private static void assertBruteForce(TrialSite site, String rules, Random random, double stepDeg) {
         AidEvaluation evaluation = site.evaluation(rules);
-        LandingDirections all = LandingDirections.of(evaluation, SettableSlopes.of(evaluation, stepDeg));
+        assertBruteForce(evaluation, SettableSlopes.of(evaluation, stepDeg), random);
+    }
+
+    private static void assertBruteForce(AidEvaluation evaluation, SettableSlopes slopes, Random random) {
+        LandingDirections all = LandingDirections.of(evaluation, slopes);
         int blocked = 0;
         int clear = 0;
         for (int i = 0; i < 160; i++) {
@@ -294,46 +376,5 @@ class LandingDirectionsTest {
             clear += stands ? 0 : 1;
         }
         assertTrue(blocked > 3 && clear > 3, "both kinds must be among those compared: " + blocked + " blocked, " + clear + " clear");
-    }
-
-    @Test
-    void windHasAPartAgainstAndAPartAcross() {
-        // 20 kt from 090°: landing toward 060° it blows 30° off the nose from the right: 20 cos 30° = 17.32, 20 sin 30° = 10
-        LandingWind wind = new LandingWind(90, 20);
-        assertEquals(17.3205, wind.headwindKt(60), 1e-4);
-        assertEquals(10, wind.crosswindKt(60), 1e-9);
-        assertEquals(-20, wind.headwindKt(270), 1e-9);
-        assertEquals(-20, wind.crosswindKt(180), 1e-9);
-        assertThrows(IllegalArgumentException.class, () -> new LandingWind(90, -1));
-    }
-
-    @Test
-    void theDescentFollowsFromTheSpeed() {
-        // over the ground: 80 kt × 101.2686 ft/min a knot × tan 6° = 851.5 ft/min
-        assertEquals(80 * 1852 / 0.3048 / 60 * Math.tan(Math.toRadians(6)),
-                new LandingSpeed(LandingSpeed.Kind.GROUND, 80).descentFtMin(6, 20).orElseThrow(), 1e-6);
-        // still air: along the path, 80 × 101.2686 × sin 6° = 846.8 ft/min
-        LandingSpeed air = new LandingSpeed(LandingSpeed.Kind.AIR, 80);
-        assertEquals(80 * 1852 / 0.3048 / 60 * Math.sin(Math.toRadians(6)), air.descentFtMin(6, 0).orElseThrow(), 1e-6);
-        // with wind it is the inverse of the slope that follows from speed, wind and descent
-        for (double wind : new double[] {-15, 10, 25}) {
-            double descent = air.descentFtMin(6, wind).orElseThrow();
-            assertEquals(6, DescentSlope.ofAirSpeed(80, OptionalDouble.of(wind), descent).slopeDeg(), 1e-9);
-        }
-        assertEquals(OptionalDouble.empty(), air.descentFtMin(6, 90));
-        assertThrows(SitingException.class, () -> new LandingSpeed(LandingSpeed.Kind.AIR, 0));
-    }
-
-    @Test
-    void sectorsTurnTheShortWay() {
-        ClearSector overNorth = new ClearSector(350, 20, 5);
-        assertEquals(31, overNorth.count());
-        assertTrue(overNorth.holds(0));
-        assertFalse(overNorth.holds(21));
-        assertEquals(10, overNorth.turnDeg(30), 1e-9);
-        assertEquals(20, overNorth.nearestDeg(30), 1e-9);
-        assertEquals(350, overNorth.nearestDeg(300), 1e-9);
-        assertEquals("020° to 055° is clear from 5°", new ClearSector(20, 55, 5).message(0).english());
-        assertEquals("018° to 053° is clear from 5.5°", new ClearSector(20, 55, 5.5).message(2).english());
     }
 }

@@ -17,6 +17,7 @@ import slopewright.evaluation.TrialSite;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.Helipad;
 import slopewright.model.LightColour;
 import slopewright.model.LightState;
 import slopewright.model.SlopewrightFactory;
@@ -114,6 +115,23 @@ class SightLinesTest {
         assertEquals(35, lines.allowance().minutes(), 1e-9);
         SightLine line = lines.line(SightLine.Kind.MARGIN).orElseThrow();
         assertEquals(35 / 60.0, line.angleDeg() - line.lowestAngleDeg(), 1e-9);
+    }
+
+    /** hypot(0.3, 0.4) = 0.5 degrees = 30 minutes beside the 5 of setting, and 2 degrees of swing, whatever is said of the pad. */
+    @Test
+    void motionThatIsEnteredCountsWhateverIsSaidOfThePad() {
+        TrialSite site = TrialSite.helipad("tri-colour", 6).laidOut("faa");
+        assertEquals(5, SightLines.of(site.evaluation("faa")).allowance().minutes(), 1e-9);
+        Helipad pad = site.aerodrome().getHelipads().get(0);
+        pad.setDeckPitchDeg(0.3);
+        pad.setDeckRollDeg(0.4);
+        pad.setDeckHeadingDeg(2.0);
+        for (Boolean floating : new Boolean[] {null, true, false}) {
+            pad.setFloating(floating);
+            SettingAllowance allowance = SightLines.of(site.evaluation("faa")).allowance();
+            assertEquals(35, allowance.minutes(), 1e-9, "floating " + floating);
+            assertEquals(2, allowance.turnDeg(), 1e-9, "floating " + floating);
+        }
     }
 
     /**

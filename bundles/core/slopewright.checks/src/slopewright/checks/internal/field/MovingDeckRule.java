@@ -18,7 +18,8 @@ import slopewright.standards.CitedValue;
 
 /**
  * On a deck that moves, what is left of the motion is no more than the rule set lets the beam move, or than half the on-slope sector where
- * it says nothing: beyond that an eye on the slope sees another sector. Severity fail: the signal says on slope where it is not.
+ * it says nothing: beyond that an eye on the slope sees another sector. Motion of a pad that is said not to float contradicts itself; of a
+ * pad of which nobody says whether it floats it is to be cleared up. Severity fail: the signal says on slope where it is not.
  */
 public final class MovingDeckRule extends AidRule {
     /** Made by the service loader. */
@@ -32,12 +33,17 @@ public final class MovingDeckRule extends AidRule {
         if (!DeckMotion.isFloating(facts.host())) {
             throw Stop.notApplicable(Message.of("FIELD-06.firm"));
         }
+        if (Boolean.FALSE.equals(pad.getFloating())) {
+            outcomes.about(facts.aid()).met(false).saying("contradiction").advising("say").add();
+            return;
+        }
         Missing missing = new Missing();
+        missing.unless(pad.getFloating() != null, "missing.deck-floating");
         missing.unless(pad.getDeckPitchDeg() != null, "missing.deck-pitch");
         missing.unless(pad.getDeckRollDeg() != null, "missing.deck-roll");
         missing.unless(pad.getDeckHeadingDeg() != null, "missing.deck-heading");
         Optional<DeckMotion> motion = DeckMotion.of(facts.host(), facts.aid().getEquipment());
-        if (motion.isEmpty()) {
+        if (motion.isEmpty() || pad.getFloating() == null) {
             missing.report(facts.aid(), outcomes, Message.of("FIELD-06.firm"));
             return;
         }

@@ -12,11 +12,9 @@ import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.geometry.Angles;
 import slopewright.geometry.ProtectionSurface;
-import slopewright.messages.Argument;
 import slopewright.model.Aerodrome;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.Project;
-import slopewright.siting.ElementNames;
 import slopewright.standards.CitedValue;
 
 /**
@@ -80,15 +78,8 @@ public final class SurveyCover {
 
     /** Returns what a survey does not say of itself; how far it reaches matters where it names a place. */
     static Missing lacking(ObstacleSurvey survey) {
-        Argument name = ElementNames.of(survey);
         Missing missing = new Missing();
-        missing.unless(Optional.ofNullable(survey.getDate()).filter(date -> !date.isBlank()).isPresent(), "missing.survey-date", name);
-        boolean ofPlace = !survey.getHosts().isEmpty();
-        missing.unless(!ofPlace || survey.getReachM() != null, "missing.survey-reach", name);
-        missing.unless(!ofPlace || SurveyReach.isAllRound(survey) || survey.getHalfWidthM() != null, "missing.survey-half-width", name);
-        missing.unless(survey.getHorizontalAccuracyM() != null && survey.getVerticalAccuracyM() != null, "missing.survey-accuracy", name);
-        missing.unless(Optional.ofNullable(survey.getSource()).filter(source -> !source.isBlank()).isPresent(), "missing.survey-source",
-                name);
+        SurveyReach.lacking(survey).forEach(missing::add);
         return missing;
     }
 }

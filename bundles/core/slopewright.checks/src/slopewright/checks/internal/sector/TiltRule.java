@@ -7,6 +7,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
+import slopewright.evaluation.portable.DeckMotion;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.MeasuredUnit;
@@ -31,7 +32,7 @@ public final class TiltRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
-        boolean floating = !facts.atRunway() && Boolean.TRUE.equals(facts.helipad().getFloating());
+        boolean floating = DeckMotion.isFloating(facts.host());
         CitedValue limit = facts.angle(floating ? "floating-deck-beam" : "tilt-switch-off");
         boolean anyMeasured = facts.units().stream().anyMatch(unit -> measured(unit) != null);
         if (!floating && !anyMeasured) {
