@@ -21,12 +21,13 @@ import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.siting.Siting;
 import slopewright.standards.Citation;
 
 /**
- * Says what stands against setting a portable unit up: every rule that is not met or to be cleared up, of the aid, its host and all that
- * stands around, what the set-up itself names, and every value to be confirmed on which it rests. What is not known to
- * concern only something else counts.
+ * Says what stands against setting a portable unit up, or against landing on any indicator: every rule that is not met or to be cleared
+ * up, of the aid, its host and all that stands around, what the set-up itself names, and every value to be confirmed on which it rests.
+ * What is not known to concern only something else counts.
  */
 public final class SetUpGate {
 
@@ -47,6 +48,19 @@ public final class SetUpGate {
      */
     public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, PortableSetUp found) {
         return new SetUpGate(aid).reasons(evaluation, found.citations(), found.blockers(), found.restingToConfirm());
+    }
+
+    /**
+     * Returns what stands against landing on an indicator that is not set up in the field; the same rules ask as before a set-up.
+     *
+     * @param evaluation the evaluation of the project
+     * @param aid        the evaluation of the aid in it
+     * @param siting     its layout as it stands
+     * @return a sentence each, what is not met first; empty where nothing stands against it
+     */
+    public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, Siting siting) {
+        List<Citation> citations = siting.citations().stream().map(use -> use.citation()).distinct().toList();
+        return new SetUpGate(aid).reasons(evaluation, citations, List.of(), citations.stream().filter(Citation::toConfirm).toList());
     }
 
     /**

@@ -21,7 +21,7 @@ import slopewright.report.internal.pdf.Pictures;
 
 /**
  * Writes what is carried beside the set-up card: the briefing for the pilot, and a sheet for the pocket. While something stands against
- * setting a portable unit up, each says so first, as the card does.
+ * setting a portable unit up, or against landing on a fixed one, each says so first, as the card does.
  */
 public final class FieldPapers {
 
@@ -53,8 +53,10 @@ public final class FieldPapers {
     public static SetUpCard briefing(ProjectEvaluation evaluation, ApproachAid aid, LocalDate date, ReportOptions options, Form form)
             throws ReportException {
         AidEvaluation own = evaluation.aid(aid);
-        List<Message> reasons = Boolean.TRUE.equals(aid.getPortable()) ? reasons(evaluation, own, PortableSetUp.of(own, date)) : List.of();
-        BriefingDocument document = new BriefingDocument(own, PilotBriefing.of(own, date), reasons, options);
+        PilotBriefing found = PilotBriefing.of(own, date);
+        List<Message> reasons = Boolean.TRUE.equals(aid.getPortable()) ? SetUpGate.reasons(evaluation, own, PortableSetUp.of(own, date))
+                : SetUpGate.reasons(evaluation, own, found.siting());
+        BriefingDocument document = new BriefingDocument(own, found, reasons, options);
         return new SetUpCard(switch (form) {
             case PDF -> pdf(document.page(), new Pictures(false), document.title(), options);
             case HTML -> document.phone().getBytes(StandardCharsets.UTF_8);
@@ -79,16 +81,12 @@ public final class FieldPapers {
             ReportOptions options, Reports.Format format) throws ReportException {
         AidEvaluation own = evaluation.aid(aid);
         PortableSetUp found = PortableSetUp.of(own, date);
-        List<Message> reasons = reasons(evaluation, own, found);
+        List<Message> reasons = SetUpGate.reasons(evaluation, own, found);
         PocketDocument document = new PocketDocument(own, found, wind, reasons, options);
         Pictures pictures = new Pictures(format == Reports.Format.HTML);
         String xhtml = document.page(pictures);
         return new SetUpCard(format == Reports.Format.HTML ? xhtml.getBytes(StandardCharsets.UTF_8)
                 : pdf(xhtml, pictures, document.title(), options), reasons);
-    }
-
-    private static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation own, PortableSetUp found) {
-        return SetUpGate.reasons(evaluation, own, found);
     }
 
     private static byte[] pdf(String xhtml, Pictures pictures, String title, ReportOptions options) throws ReportException {

@@ -18,7 +18,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Whatever must keep a portable unit from use does so at both doors: {@code card} is not for use, has no step to follow and says why first,
@@ -71,6 +73,10 @@ class NotForUseTest {
                 set("no mark near the setting", "slopeScaleStepDeg=\"0.25\"", "slopeScaleStepDeg=\"0.4\"", "cannot be set to"),
                 set("nobody says that it is portable", "portable=\"true\"", "portable=\"false\"", "not marked as portable"),
                 new Spoilt("a deck of unknown motion", NotForUseTest::afloat, "FIELD-06"),
+                set("motion of a deck that is said not to float", "floating=\"false\"",
+                        "floating=\"false\" deckPitchDeg=\"0.1\" deckRollDeg=\"0.1\" deckHeadingDeg=\"1.0\"", "FIELD-06"),
+                set("motion of a deck, and nobody says that it floats", "floating=\"false\"",
+                        "deckPitchDeg=\"0.1\" deckRollDeg=\"0.1\" deckHeadingDeg=\"1.0\"", "FIELD-06"),
                 set("sectors of another unit", "<sectors xmi:id=\"transition-15\" offsetDeg=\"-0.5\"",
                         "<sectors xmi:id=\"transition-15\" offsetDeg=\"-0.4\"", "The sectors of the unit in the layout"),
                 set("a battery whose supply does not fit", "minVoltageV=\"22.0\"", "minVoltageV=\"23.5\"", "BOX-08"));
@@ -141,6 +147,31 @@ class NotForUseTest {
         Words text = Words.run("portable", project, "--aid", AID, "--date", DAY);
         assertEquals(1, text.code());
         assertTrue(text.out().lines().anyMatch(line -> line.startsWith("Not for use: ") && line.contains(spoilt.reason())), text.out());
+    }
+
+    /** PAPI 27 of the faulty demo looks through Cold Barrow hill, and no top of Windle mast before PAPI 09 is known: see its findings. */
+    @ParameterizedTest
+    @CsvSource({"approach-aid-2,Cold Barrow hill", "approach-aid-1,Windle mast"})
+    void theBriefingOfAFixedIndicatorIsNotForUse(String aid, String obstacle) throws IOException {
+        Path file = folder.resolve("briefing.txt");
+        Words words = Words.run("briefing", Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString(), "--aid", aid,
+                "--date", DAY, "-o", file.toString());
+        assertEquals(1, words.code(), words.err());
+        String text = Files.readString(file);
+        assertTrue(text.startsWith("NOT FOR USE\n- "), text);
+        assertTrue(text.lines().anyMatch(line -> line.startsWith("- ") && line.contains("OBS-01") && line.contains(obstacle)), text);
+        assertTrue(text.contains("Not compared: the top elevation of obstacle Windle mast is missing."), text);
+        assertFalse(text.contains("| -"), "what stands above the surface is not below it by a negative height");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"approach-aid-1", "approach-aid-2", "approach-aid-3", AID})
+    void nothingStandsAgainstTheBriefingsOfTheDemo(String aid) throws IOException {
+        Path file = folder.resolve("briefing.txt");
+        Words words = Words.run("briefing", Words.demo("harrow-vale/harrow-vale.slopewright").toString(), "--aid", aid, "--date", DAY, "-o",
+                file.toString());
+        assertEquals(0, words.code(), words.err());
+        assertFalse(Files.readString(file).contains("NOT FOR USE"));
     }
 
     /** The same shed beside a bubble alone leaves 0.72 m with the unit off by 12.4 minutes: the tilt is what blocks, not the shed. */

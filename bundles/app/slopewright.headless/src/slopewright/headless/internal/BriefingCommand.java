@@ -17,7 +17,7 @@ import slopewright.siting.SitingException;
 /** Writes what a pilot is told. */
 @CommandLine.Command(name = "briefing", sortOptions = false,
         description = "Write the briefing for the pilot: PDF, HTML for a telephone, or plain text by the ending of the file. It says "
-                + "NOT FOR USE, and the command exits 1, where something stands against setting a portable unit up.")
+                + "NOT FOR USE, and the command exits 1, where something stands against the use of the indicator.")
 final class BriefingCommand extends Command {
 
     @Mixin

@@ -34,7 +34,7 @@ public final class BriefingDocument {
      *
      * @param aid     the evaluation of the aid
      * @param found   what the pilot is told
-     * @param reasons what stands against the use of a portable unit; empty where nothing does
+     * @param reasons what stands against the use of the aid; empty where nothing does
      * @param options date, paper, template and language
      */
     public BriefingDocument(AidEvaluation aid, PilotBriefing found, List<Message> reasons, ReportOptions options) {
@@ -146,12 +146,24 @@ public final class BriefingDocument {
                 words.say("briefing.height"), words.say("briefing.height-m"), words.say("briefing.altitude")), rows, List.of());
     }
 
+    /** What stands above the surface is never said to lie below it. */
+    private String margin(double metres) {
+        return metres < 0 ? words.say("briefing.above", Words.m(-metres)) : write(Words.m(metres));
+    }
+
     private Part obstacles() {
         List<List<String>> rows = found.obstacles().stream().map(obstacle -> List.of(obstacle.label(),
-                write(Words.wholeM(-obstacle.worst().point().alongM())), write(Words.m(obstacle.marginM())))).toList();
-        List<String> lines = aid.obstacles().value().isEmpty()
-                ? List.of(words.say("briefing.no-surface", aid.obstacles().reason().orElseThrow()))
-                : rows.isEmpty() ? List.of(words.say("briefing.no-obstacle")) : List.of();
+                write(Words.wholeM(-obstacle.worst().point().alongM())), margin(obstacle.marginM()))).toList();
+        List<String> lines = new ArrayList<>();
+        aid.obstacles().reason().ifPresent(reason -> lines.add(words.say("briefing.no-surface", reason)));
+        aid.obstacles().value().ifPresent(compared -> {
+            if (compared.isUnsurveyed()) {
+                lines.add(words.say("briefing.no-entry"));
+            } else if (rows.isEmpty()) {
+                lines.add(words.say("briefing.no-obstacle"));
+            }
+            compared.uncompared().forEach(uncompared -> lines.add(words.say("briefing.no-surface", uncompared.reason())));
+        });
         return new Part(words.say("briefing.obstacles"), List.of(words.say("briefing.obstacle"), words.say("briefing.before"),
                 words.say("briefing.margin")), rows, lines);
     }

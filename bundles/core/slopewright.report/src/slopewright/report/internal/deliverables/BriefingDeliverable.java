@@ -8,7 +8,7 @@ import slopewright.model.ApproachAid;
 import slopewright.report.FieldPapers;
 import slopewright.report.handover.Deliverable;
 
-/** The briefing for the pilot, to print, for a telephone, and to copy; it says on itself where a portable unit is not for use. */
+/** The briefing for the pilot, to print, for a telephone, and to copy; it says on itself where the indicator is not for use. */
 public final class BriefingDeliverable implements Deliverable {
 
     @Override
