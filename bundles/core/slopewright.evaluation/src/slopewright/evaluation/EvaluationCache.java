@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 import slopewright.evaluation.obstacles.ObstacleField;
 import slopewright.evaluation.obstacles.Surroundings;
@@ -13,17 +15,19 @@ import slopewright.evaluation.obstacles.SurveyField;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.Identified;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
 /**
- * What one evaluation of a project leaves for the next: obstacles and survey points in their frames, and what they were compared with. An
- * evaluation with a cache says the same as one without. It belongs to one project, the same objects each time; what has changed since the
- * last evaluation must be named. Not for several threads.
+ * What one evaluation of a project leaves for the next: obstacles and survey points in their frames, and what they were compared with, and
+ * what was worked out from the site alone. An evaluation with a cache says the same as one without. It belongs to one project, the same
+ * objects each time; what has changed since the last evaluation must be named. Not for several threads.
  */
 public final class EvaluationCache {
 
@@ -35,6 +39,7 @@ public final class EvaluationCache {
     private final Map<SiteFrame, ObstacleField> obstacles = new HashMap<>();
     private final Map<SiteFrame, Surroundings> surroundings = new HashMap<>();
     private final Map<SurveyIn, SurveyField> surveys = new HashMap<>();
+    private final Map<Object, Object> ofSite = new HashMap<>();
     private final SurveyStore store;
     private final boolean reads;
     private boolean isWaiting;
@@ -83,6 +88,25 @@ public final class EvaluationCache {
             obstacles.replaceAll((frame, field) -> field.after(all, obstacle -> isChanged(obstacle, changed)));
             surroundings.clear();
         }
+        if (!idsOfAids(project).containsAll(changed)) {
+            ofSite.clear();
+        }
+    }
+
+    private static Set<String> idsOfAids(Project project) {
+        return Projects.aids(project).stream().flatMap(aid -> Ids.elements(aid).stream()).map(Identified::getId)
+                .collect(Collectors.toSet());
+    }
+
+    /** Returns what was worked out from the site alone, from the last time where nothing but aids has changed since. */
+    @SuppressWarnings("unchecked")
+    <T> T keepOfSite(Object key, Supplier<T> work) {
+        Object found = ofSite.get(key);
+        if (found == null) {
+            found = work.get();
+            ofSite.put(key, found);
+        }
+        return (T) found;
     }
 
     private static boolean isChanged(Obstacle obstacle, Set<String> changed) {
@@ -133,7 +157,8 @@ public final class EvaluationCache {
             surveys.clear();
         }
         surveys.keySet().removeIf(old -> old.key().file().path().equals(key.file().path()) && !old.key().file().equals(key.file()));
-        SurveyField fresh = new SurveyField(placed.points(), placed.places(), wanted.horizontalM(), wanted.verticalM());
+        SurveyField fresh = new SurveyField(placed.points(), placed.places(), placed.tiles(), wanted.horizontalM(),
+                wanted.verticalM());
         surveys.put(wanted, fresh);
         return fresh;
     }

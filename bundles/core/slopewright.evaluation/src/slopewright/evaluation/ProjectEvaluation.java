@@ -3,11 +3,14 @@ package slopewright.evaluation;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Identified;
 import slopewright.model.Project;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
@@ -20,12 +23,20 @@ public final class ProjectEvaluation {
     private final Project project;
     private final RuleSet rules;
     private final List<AidEvaluation> aids;
+    private final Optional<EvaluationCache> cache;
     private final Function<SiteFrame, Surroundings> surroundings;
     private final Function<String, Optional<IndicatorFamily>> families;
+    private List<Identified> elements;
 
-    private ProjectEvaluation(Project project, Optional<String> ruleSet, Function<SiteFrame, Surroundings> surroundings,
-            Function<String, Optional<IndicatorFamily>> families, boolean proposal) {
+    private ProjectEvaluation(Project project, Optional<String> ruleSet, EvaluationCache cache,
+            Function<String, Optional<IndicatorFamily>> families) {
+        this(project, ruleSet, Optional.of(cache), frame -> cache.surroundings(project, frame), families, false);
+    }
+
+    private ProjectEvaluation(Project project, Optional<String> ruleSet, Optional<EvaluationCache> cache,
+            Function<SiteFrame, Surroundings> surroundings, Function<String, Optional<IndicatorFamily>> families, boolean proposal) {
         this.project = project;
+        this.cache = cache;
         this.surroundings = surroundings;
         this.families = families;
         rules = ProjectRules.of(project, ruleSet);
@@ -34,6 +45,7 @@ public final class ProjectEvaluation {
 
     private ProjectEvaluation(ProjectEvaluation whole, List<AidEvaluation> aids) {
         this.project = whole.project;
+        this.cache = whole.cache;
         this.surroundings = whole.surroundings;
         this.families = whole.families;
         this.rules = whole.rules;
@@ -66,7 +78,7 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException as above
      */
     public static ProjectEvaluation of(Project project, Optional<String> ruleSet, EvaluationCache cache) {
-        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), Families::find, false);
+        return new ProjectEvaluation(project, ruleSet, cache, Families::find);
     }
 
     /**
@@ -79,8 +91,7 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException as above
      */
     public static ProjectEvaluation of(Project project, Optional<String> ruleSet, Function<String, Optional<IndicatorFamily>> families) {
-        EvaluationCache cache = new EvaluationCache();
-        return new ProjectEvaluation(project, ruleSet, frame -> cache.surroundings(project, frame), families, false);
+        return new ProjectEvaluation(project, ruleSet, new EvaluationCache(), families);
     }
 
     /** Returns the project. */
@@ -91,6 +102,26 @@ public final class ProjectEvaluation {
     /** Returns the rule set of the project itself; an aid may have another. */
     public RuleSet rules() {
         return rules;
+    }
+
+    /** Returns every element of the project that has an id, the project first, in document order. */
+    public List<Identified> elements() {
+        if (elements == null) {
+            elements = List.copyOf(Ids.elements(project));
+        }
+        return elements;
+    }
+
+    /**
+     * Returns what a computation gives that looks at no aid and at nothing which an aid holds: from the last evaluation with the same
+     * cache, where nothing but aids has changed since.
+     *
+     * @param key  everything that decides the result beside the project, with equality
+     * @param work the computation
+     * @param <T>  what it gives, immutable
+     */
+    public <T> T keepOfSite(Object key, Supplier<T> work) {
+        return cache.isPresent() ? cache.get().keepOfSite(key, work) : work.get();
     }
 
     /** Returns every approach aid in document order. */
@@ -118,7 +149,7 @@ public final class ProjectEvaluation {
      * @throws IllegalArgumentException where a rule set or an override is unknown; the message says which
      */
     public ProjectEvaluation trial(Project copy, Optional<String> ruleSet) {
-        return new ProjectEvaluation(copy, ruleSet, surroundings, families, true);
+        return new ProjectEvaluation(copy, ruleSet, Optional.empty(), surroundings, families, true);
     }
 
     /**

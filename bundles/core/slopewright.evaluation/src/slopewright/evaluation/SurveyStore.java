@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.geometry.PointTiles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Project;
@@ -30,7 +31,7 @@ final class SurveyStore {
     }
 
     /** Points with their places in a frame; shared, never changed. */
-    record Placed(SurveyPoints points, SurveyPoints.InFrame places) {
+    record Placed(SurveyPoints points, SurveyPoints.InFrame places, PointTiles tiles) {
     }
 
     private final Map<SurveyFile, SurveyPoints> points = new HashMap<>();
@@ -71,7 +72,8 @@ final class SurveyStore {
         }
         Attempt<Placed> fresh = Attempt.of(() -> {
             SurveyPoints read = read(key.file(), block);
-            return new Placed(read, read.toFrame(key.frame()));
+            SurveyPoints.InFrame places = read.toFrame(key.frame());
+            return new Placed(read, places, new PointTiles(places.alongM(), places.rightM(), places.heightM()));
         });
         keep(key, fresh);
         return fresh;

@@ -77,6 +77,22 @@ public final class SurfaceSweep {
     }
 
     /**
+     * Returns whether the whole of a circle in plan lies under or over the surface; no where it is too near the outline to tell.
+     *
+     * @param alongM  its middle, metres
+     * @param rightM  the same
+     * @param radiusM its radius, metres, zero or more
+     */
+    public boolean holdsCircle(double alongM, double rightM, double radiusM) {
+        double back = startAlongM - alongM;
+        double aside = rightM - startRightM;
+        double outward = back * cosTurn - aside * sinTurn;
+        double offset = Math.abs(back * sinTurn + aside * cosTurn);
+        double reach = radiusM + ROUNDING_M;
+        return outward >= reach && outward <= lengthM - reach && offset - outward * divergence <= halfInnerEdgeM - reach * sideShare;
+    }
+
+    /**
      * Compares a run of points.
      *
      * @param alongM  places, metres

@@ -1,6 +1,5 @@
 package slopewright.evaluation.obstacles;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
+import slopewright.geometry.PointTiles;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.SurfaceSweep;
 import slopewright.siting.site.SurveyPoints;
@@ -43,6 +44,7 @@ public final class SurveyField {
 
     private final SurveyPoints points;
     private final SurveyPoints.InFrame places;
+    private final PointTiles tiles;
     private final double horizontalM;
     private final double verticalM;
     private final Map<ProtectionSurface, Result> kept = new LinkedHashMap<>(MOST_KEPT, 0.75f, true) {
@@ -60,11 +62,13 @@ public final class SurveyField {
      *
      * @param points      the points
      * @param places      their places in the frame
+     * @param tiles       the same places put together in tiles
      * @param horizontalM radius in which the true place of each may lie, metres, zero or more
      * @param verticalM   by how much each may stand higher, metres, zero or more
      */
-    public SurveyField(SurveyPoints points, SurveyPoints.InFrame places, double horizontalM, double verticalM) {
+    public SurveyField(SurveyPoints points, SurveyPoints.InFrame places, PointTiles tiles, double horizontalM, double verticalM) {
         this.points = points;
+        this.tiles = tiles;
         this.horizontalM = horizontalM;
         this.verticalM = verticalM;
         this.places = places;
@@ -90,29 +94,59 @@ public final class SurveyField {
         return compareAll(surface, liftM);
     }
 
-    /** The sweep over a surface that is larger and lower by the accuracy finds those that may matter; these are compared exactly. */
+    /**
+     * A point is compared exactly where it may stand above, or as high as every one before it, or may lie on the outline. Of all others a
+     * bound, of the point or of its whole tile, says enough: they lie inside and decide nothing.
+     */
     private Result compareAll(ProtectionSurface surface, DoubleUnaryOperator liftM) {
-        SurfaceSweep coarse = new SurfaceSweep(grown(surface));
+        SurfaceSweep sweep = new SurfaceSweep(surface);
         int inside = 0;
         int above = 0;
         int worst = -1;
+        double highest = Double.NEGATIVE_INFINITY;
         Optional<Penetration> governing = Optional.empty();
-        for (int i = 0; i < count(); i++) {
-            double excess = coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i]);
-            if (Double.isNaN(excess)) {
+        for (int tile = 0; tile < tiles.count(); tile++) {
+            double mostOfTile = tiles.mostExcessM(tile, sweep, horizontalM, verticalM);
+            if (mostOfTile == Double.NEGATIVE_INFINITY) {
                 continue;
             }
-            Optional<Penetration> exact = compare(i, surface, liftM);
-            if (exact.isPresent()) {
-                inside++;
-                above += exact.get().excessM() > 0 ? 1 : 0;
-                if (governing.isEmpty() || exact.get().excessM() > governing.get().excessM()) {
-                    governing = exact;
-                    worst = i;
+            if (mostOfTile < Math.min(0, highest) && tiles.isInside(tile, sweep)) {
+                inside += tiles.to(tile) - tiles.from(tile);
+                continue;
+            }
+            for (int at = tiles.from(tile); at < tiles.to(tile); at++) {
+                int i = tiles.index(at);
+                double most = mostExcessM(sweep, i);
+                if (most == Double.NEGATIVE_INFINITY) {
+                    continue;
+                }
+                if (most < Math.min(0, highest) && !Double.isNaN(excessM(sweep, i))) {
+                    inside++;
+                    continue;
+                }
+                Optional<Penetration> exact = compare(i, surface, liftM);
+                if (exact.isPresent()) {
+                    double excess = exact.get().excessM();
+                    inside++;
+                    above += excess > 0 ? 1 : 0;
+                    if (governing.isEmpty() || excess > highest || excess == highest && i < worst) {
+                        governing = exact;
+                        highest = excess;
+                        worst = i;
+                    }
                 }
             }
         }
         return new Result(inside, above, worst, governing);
+    }
+
+    private double excessM(SurfaceSweep sweep, int index) {
+        return sweep.excessM(places.alongM()[index], places.rightM()[index], places.heightM()[index]);
+    }
+
+    /** A bound of the height of a point above a surface, metres; negative infinity where it lies outside. */
+    private double mostExcessM(SurfaceSweep sweep, int index) {
+        return sweep.mostExcessM(places.alongM()[index], places.rightM()[index], places.heightM()[index] + verticalM, 0, horizontalM);
     }
 
     /** Compares one point with a surface that rises by a lift over its plane. */
@@ -139,21 +173,31 @@ public final class SurveyField {
      * @return their indices, the least margin first
      */
     public List<Integer> leastMargins(ProtectionSurface surface, int most) {
-        record Hit(int index, double excessM) {
-        }
-        SurfaceSweep coarse = new SurfaceSweep(grown(surface));
-        PriorityQueue<Hit> highest = new PriorityQueue<>(Comparator.comparingDouble(Hit::excessM));
-        for (int i = 0; i < count(); i++) {
-            if (Double.isNaN(coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i]))) {
-                continue;
+        SurfaceSweep sweep = new SurfaceSweep(surface);
+        Comparator<Hit> leastFirst = Comparator.comparingDouble(Hit::excessM).thenComparing(Hit::index, Comparator.reverseOrder());
+        PriorityQueue<Hit> highest = new PriorityQueue<>(leastFirst);
+        for (int tile = 0; tile < tiles.count(); tile++) {
+            if (mayCount(tiles.mostExcessM(tile, sweep, horizontalM, verticalM), highest.size() < most ? null : highest.peek())) {
+                for (int at = tiles.from(tile); at < tiles.to(tile); at++) {
+                    int i = tiles.index(at);
+                    if (mayCount(mostExcessM(sweep, i), highest.size() < most ? null : highest.peek())) {
+                        surface.compare(point(i), horizontalM, verticalM).ifPresent(hit -> highest.add(new Hit(i, hit.excessM())));
+                        if (highest.size() > most) {
+                            highest.remove();
+                        }
+                    }
+                }
             }
-            int index = i;
-            surface.compare(point(i), horizontalM, verticalM).ifPresent(hit -> highest.add(new Hit(index, hit.excessM())));
-            if (highest.size() > most) {
-                highest.remove();
-            }
         }
-        return highest.stream().sorted(Comparator.comparingDouble(Hit::excessM).reversed()).map(Hit::index).toList();
+        return highest.stream().sorted(leastFirst.reversed()).map(Hit::index).toList();
+    }
+
+    private record Hit(int index, double excessM) {
+    }
+
+    /** Returns whether what has a bound may stand as high as the least of those that count so far, of which there may be room for more. */
+    private static boolean mayCount(double bound, Hit least) {
+        return bound != Double.NEGATIVE_INFINITY && (least == null || !(bound < least.excessM()));
     }
 
     /** Returns the radius in which the true place of each point may lie, metres, zero or more. */
@@ -172,7 +216,21 @@ public final class SurveyField {
 
     /** Returns whether no point stands above a surface, its accuracy on the safe side. */
     boolean isClear(ProtectionSurface surface) {
-        return kept.containsKey(surface) ? kept.get(surface).above() == 0 : above(surface, 1).isEmpty();
+        return kept.containsKey(surface) ? kept.get(surface).above() == 0
+                : mayStandAbove(surface).noneMatch(i -> above(i, surface).isPresent());
+    }
+
+    /** The points that a bound does not show to stand below a surface, or beside it. */
+    private IntStream mayStandAbove(ProtectionSurface surface) {
+        SurfaceSweep sweep = new SurfaceSweep(surface);
+        return IntStream.range(0, tiles.count()).filter(tile -> tiles.mostExcessM(tile, sweep, horizontalM, verticalM) > 0)
+                .flatMap(tile -> IntStream.range(tiles.from(tile), tiles.to(tile))).map(tiles::index)
+                .filter(i -> mostExcessM(sweep, i) > 0);
+    }
+
+    private Optional<Above> above(int index, ProtectionSurface surface) {
+        return surface.compare(point(index), horizontalM, verticalM).filter(exact -> exact.excessM() > 0)
+                .map(exact -> new Above(index, point(index), exact.excessM()));
     }
 
     /**
@@ -182,32 +240,11 @@ public final class SurveyField {
      * @param most    how many at most
      */
     public List<Above> above(ProtectionSurface surface, int most) {
-        SurfaceSweep coarse = new SurfaceSweep(grown(surface));
-        List<Above> found = new ArrayList<>();
-        for (int i = 0; i < count() && found.size() < most; i++) {
-            double excess = coarse.excessM(places.alongM()[i], places.rightM()[i], places.heightM()[i] + verticalM);
-            if (!Double.isNaN(excess)) {
-                FramePoint point = point(i);
-                int index = i;
-                surface.compare(point, horizontalM, verticalM).filter(exact -> exact.excessM() > 0)
-                        .ifPresent(exact -> found.add(new Above(index, point, exact.excessM())));
-            }
-        }
-        return found;
+        return mayStandAbove(surface).sorted().mapToObj(i -> above(i, surface)).flatMap(Optional::stream).limit(most).toList();
     }
 
     /** Returns the points in the frame, in the order of the block; the arrays are shared and must not be changed. */
     public SurveyPoints.InFrame places() {
         return places;
-    }
-
-    private ProtectionSurface grown(ProtectionSurface surface) {
-        double turn = Math.toRadians(surface.axisTurnDeg());
-        double back = 2 * horizontalM / Math.max(0.1, Math.cos(turn)) + 1;
-        double side = 2 * (horizontalM * Math.hypot(1, surface.divergence())
-                + back * (Math.abs(Math.tan(turn)) + surface.divergence())) + 1;
-        return new ProtectionSurface(surface.startAlongM() + back, surface.startRightM(), surface.startHeightM(),
-                surface.innerEdgeM() + 2 * side, surface.divergence(), surface.lengthM() + 3 * back, surface.slopeDeg(),
-                        surface.axisTurnDeg());
     }
 }

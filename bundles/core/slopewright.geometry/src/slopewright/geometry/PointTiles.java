@@ -1,0 +1,140 @@
+package slopewright.geometry;
+
+import java.util.Arrays;
+
+/**
+ * Points put together in tiles of neighbours, so that a comparison with a surface can pass over a whole tile where a bound says enough.
+ * What stands in a tile is known by index; the points themselves stay where they are. Immutable, safe for use by many threads at once.
+ */
+public final class PointTiles {
+
+    private static final int POINTS_IN_A_TILE = 256;
+    private static final int STEPS = 1 << 15;
+
+    private final int[] order;
+    private final double[] alongM;
+    private final double[] rightM;
+    private final double[] radiusM;
+    private final double[] topM;
+
+    /**
+     * Puts points together, each beside its neighbours in plan however unevenly they are spread.
+     *
+     * @param alongM  places in the frame, metres
+     * @param rightM  places in the frame, metres
+     * @param heightM heights in the frame, metres
+     */
+    public PointTiles(double[] alongM, double[] rightM, double[] heightM) {
+        order = neighbours(alongM, rightM);
+        int tiles = (order.length + POINTS_IN_A_TILE - 1) / POINTS_IN_A_TILE;
+        this.alongM = new double[tiles];
+        this.rightM = new double[tiles];
+        radiusM = new double[tiles];
+        topM = new double[tiles];
+        for (int tile = 0; tile < tiles; tile++) {
+            Range along = new Range();
+            Range right = new Range();
+            Range height = new Range();
+            for (int at = from(tile); at < to(tile); at++) {
+                along.take(alongM[order[at]]);
+                right.take(rightM[order[at]]);
+                height.take(heightM[order[at]]);
+            }
+            this.alongM[tile] = along.middle();
+            this.rightM[tile] = right.middle();
+            radiusM[tile] = Math.hypot(along.half(), right.half());
+            topM[tile] = height.most;
+        }
+    }
+
+    /** The least and the most of some numbers; one that is no number makes both none. */
+    private static final class Range {
+        private double least = Double.POSITIVE_INFINITY;
+        private double most = Double.NEGATIVE_INFINITY;
+
+        private void take(double number) {
+            least = Math.min(least, number);
+            most = Math.max(most, number);
+        }
+
+        private double middle() {
+            return (least + most) / 2;
+        }
+
+        private double half() {
+            return (most - least) / 2;
+        }
+    }
+
+    /** The indices in the order of a curve that fills the plane: the bits of both places in turn. */
+    private static int[] neighbours(double[] alongM, double[] rightM) {
+        Range along = new Range();
+        Range right = new Range();
+        for (int i = 0; i < alongM.length; i++) {
+            along.take(alongM[i]);
+            right.take(rightM[i]);
+        }
+        long[] keys = new long[alongM.length];
+        for (int i = 0; i < keys.length; i++) {
+            long curve = spread(step(alongM[i], along)) << 1 | spread(step(rightM[i], right));
+            keys[i] = curve << Integer.SIZE | i;
+        }
+        Arrays.sort(keys);
+        int[] order = new int[keys.length];
+        for (int i = 0; i < order.length; i++) {
+            order[i] = (int) keys[i];
+        }
+        return order;
+    }
+
+    private static int step(double place, Range range) {
+        return (int) Math.min(STEPS - 1.0, (place - range.least) / Math.max(range.most - range.least, Double.MIN_NORMAL) * STEPS);
+    }
+
+    /** Puts a nought before each of the lower fifteen bits. */
+    private static long spread(int bits) {
+        long wide = bits & STEPS - 1;
+        wide = (wide | wide << 8) & 0x00FF00FFL;
+        wide = (wide | wide << 4) & 0x0F0F0F0FL;
+        wide = (wide | wide << 2) & 0x33333333L;
+        return (wide | wide << 1) & 0x55555555L;
+    }
+
+    /** Returns how many tiles there are. */
+    public int count() {
+        return topM.length;
+    }
+
+    /** Returns the first position of a tile, for {@link #index}. */
+    public int from(int tile) {
+        return tile * POINTS_IN_A_TILE;
+    }
+
+    /** Returns the position after the last of a tile. */
+    public int to(int tile) {
+        return Math.min(order.length, from(tile) + POINTS_IN_A_TILE);
+    }
+
+    /** Returns the index of the point at a position. */
+    public int index(int position) {
+        return order[position];
+    }
+
+    /**
+     * Returns a bound for all points of a tile, as {@link SurfaceSweep#mostExcessM} gives it.
+     *
+     * @param tile      the tile
+     * @param surface   the surface
+     * @param accuracyM radius in which the true place of each point may lie, metres, zero or more
+     * @param higherM   by how much each may stand higher, metres, zero or more
+     * @return metres; negative infinity where every point lies outside
+     */
+    public double mostExcessM(int tile, SurfaceSweep surface, double accuracyM, double higherM) {
+        return surface.mostExcessM(alongM[tile], rightM[tile], topM[tile] + higherM, radiusM[tile], accuracyM);
+    }
+
+    /** Returns whether every point of a tile lies under or over a surface; no where the tile is too near its outline to tell. */
+    public boolean isInside(int tile, SurfaceSweep surface) {
+        return surface.holdsCircle(alongM[tile], rightM[tile], radiusM[tile]);
+    }
+}
