@@ -71,6 +71,13 @@ public final class ReadBacks {
                 : Ids.elements(project).stream().filter(element -> element != project && isReadBack(element)).toList();
     }
 
+    /** Returns the elements of a project that was evaluated which are read back, in document order. */
+    public static List<Identified> elements(ProjectEvaluation evaluation) {
+        Project project = evaluation.project();
+        return project.getAerodrome() == null ? List.of()
+                : evaluation.elements().stream().filter(element -> element != project && isReadBack(element)).toList();
+    }
+
     /** Returns what is read back as one with an element: itself, or what holds it; empty for the project and for notes. */
     public static Optional<Identified> holder(Identified element) {
         for (EObject part = element; part instanceof Identified found && !(part instanceof Project); part = part.eContainer()) {
@@ -191,8 +198,13 @@ public final class ReadBacks {
 
     /** Returns how an element, or what holds it, stands to what was read back of it. */
     public static State state(Project project, Identified element) {
+        return state(byElement(project), element);
+    }
+
+    /** Returns the same for many elements, with what {@link #byElement} gives of their project. */
+    public static State state(Map<String, ReadBack> byElement, Identified element) {
         Optional<Identified> holder = holder(element);
-        Optional<ReadBack> readBack = holder.map(found -> byElement(project).get(found.getId()));
+        Optional<ReadBack> readBack = holder.map(found -> byElement.get(found.getId()));
         return readBack.isEmpty() ? State.ABSENT : holds(readBack.get(), holder.get()) ? State.SAME : State.CHANGED;
     }
 

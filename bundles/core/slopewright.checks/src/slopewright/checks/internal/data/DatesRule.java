@@ -3,8 +3,6 @@ package slopewright.checks.internal.data;
 import java.time.LocalDate;
 import java.util.Optional;
 
-import org.eclipse.emf.ecore.EAttribute;
-
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
@@ -17,7 +15,6 @@ import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
-import slopewright.model.util.Ids;
 
 /**
  * Every date is one (year, month, day), and what a project rests on is no younger than the project. Measurements, inspections, notes and
@@ -34,7 +31,8 @@ public final class DatesRule extends ProjectRule {
         Project project = evaluation.project();
         Optional<LocalDate> issued = SurveyDays.date(project.getDate());
         long[] good = {0};
-        Ids.elements(project).forEach(element -> element.eClass().getEAllAttributes().stream().filter(DatesRule::isDate)
+        DateAttributes dates = new DateAttributes();
+        evaluation.elements().forEach(element -> dates.of(element.eClass())
                 .forEach(attribute -> {
                     String text = (String) element.eGet(attribute);
                     if (text == null || text.isBlank()) {
@@ -52,11 +50,6 @@ public final class DatesRule extends ProjectRule {
         if (good[0] > 0) {
             outcomes.about(project).met(true).saying("dates", Words.count(good[0])).add();
         }
-    }
-
-    /** Returns whether an attribute of the model is a date. */
-    static boolean isDate(EAttribute attribute) {
-        return attribute.getName().equals("date") || attribute.getName().endsWith("Date");
     }
 
     private static boolean isEvidence(Identified element) {

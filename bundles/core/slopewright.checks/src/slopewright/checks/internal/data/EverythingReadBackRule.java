@@ -37,7 +37,7 @@ public final class EverythingReadBackRule extends ProjectRule {
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
         Project project = evaluation.project();
-        List<Identified> elements = ReadBacks.elements(project);
+        List<Identified> elements = ReadBacks.elements(evaluation);
         Map<String, ReadBack> known = ReadBacks.byElement(project);
         List<Identified> open = elements.stream().filter(element -> !known.containsKey(element.getId())).toList();
         if (elements.isEmpty() || evaluation.aids().stream().anyMatch(AidEvaluation::isProposal)) {

@@ -3,26 +3,23 @@ package slopewright.checks.internal.data;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.Missing;
-import slopewright.checks.internal.ProjectRule;
-import slopewright.evaluation.ProjectEvaluation;
+import slopewright.checks.internal.SiteRule;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
+import slopewright.model.Project;
 
 /** An obstacle without place or height cannot be compared with anything. A warning: the rule that compares it says that it was not. */
-public final class ObstacleDataRule extends ProjectRule {
+public final class ObstacleDataRule extends SiteRule {
     /** Made by the service loader. */
     public ObstacleDataRule() {
         super("DATA-11", Severity.WARNING);
     }
 
     @Override
-    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        if (evaluation.project().getAerodrome() == null) {
-            return;
-        }
-        for (Obstacle obstacle : evaluation.project().getAerodrome().getObstacles()) {
+    protected void check(Project project, OutcomeCollector outcomes) {
+        for (Obstacle obstacle : project.getAerodrome().getObstacles()) {
             Missing missing = new Missing();
             int least = obstacle.getKind() == ObstacleKind.AREA ? 3 : obstacle.getKind() == ObstacleKind.LINE ? 2 : 1;
             missing.unless(obstacle.getPlaces().size() >= least, least == 1 ? "missing.place" : "missing.places", Words.count(least));

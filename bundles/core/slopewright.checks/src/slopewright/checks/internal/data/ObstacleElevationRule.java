@@ -7,29 +7,26 @@ import java.util.OptionalDouble;
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
-import slopewright.checks.internal.ProjectRule;
-import slopewright.evaluation.ProjectEvaluation;
+import slopewright.checks.internal.SiteRule;
 import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
+import slopewright.model.Project;
 import slopewright.siting.ElementNames;
 
 /**
  * The top of an obstacle is that of its highest place, to the millimetre that the model keeps, where both are entered. Severity fail: one
  * of the two is wrong, and the higher one is compared.
  */
-public final class ObstacleElevationRule extends ProjectRule {
+public final class ObstacleElevationRule extends SiteRule {
     /** Made by the service loader. */
     public ObstacleElevationRule() {
         super("DATA-20", Severity.FAIL);
     }
 
     @Override
-    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        if (evaluation.project().getAerodrome() == null) {
-            return;
-        }
-        List<Obstacle> obstacles = evaluation.project().getAerodrome().getObstacles();
+    protected void check(Project project, OutcomeCollector outcomes) {
+        List<Obstacle> obstacles = project.getAerodrome().getObstacles();
         int compared = 0;
         int contradicting = 0;
         for (Obstacle obstacle : obstacles) {
@@ -46,7 +43,7 @@ public final class ObstacleElevationRule extends ProjectRule {
             }
         }
         if (compared > 0 && contradicting == 0) {
-            outcomes.about(evaluation.project().getAerodrome()).met(true).saying("agree", Words.count(compared)).add();
+            outcomes.about(project.getAerodrome()).met(true).saying("agree", Words.count(compared)).add();
         }
     }
 

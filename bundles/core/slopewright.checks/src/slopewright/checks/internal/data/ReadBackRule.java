@@ -53,13 +53,14 @@ public final class ReadBackRule extends ProjectRule {
             return;
         }
         Project project = evaluation.project();
-        Map<String, Identified> elements = ReadBacks.elements(project).stream()
+        Map<String, Identified> elements = ReadBacks.elements(evaluation).stream()
                 .collect(Collectors.toMap(Identified::getId, Function.identity(), (first, again) -> first));
         List<Message> without = withoutMeasure(project);
         if (!without.isEmpty() && !project.getReadBacks().isEmpty()) {
             outcomes.notEvaluated(project, without, Message.of("REC-03.without"));
         }
-        Optional<LocalDate> earliest = elements.values().stream().flatMap(ReadBackRule::dates).min(LocalDate::compareTo);
+        DateAttributes dates = new DateAttributes();
+        Optional<LocalDate> earliest = elements.values().stream().flatMap(element -> dates(element, dates)).min(LocalDate::compareTo);
         Set<String> seen = new HashSet<>();
         int sound = 0;
         for (ReadBack readBack : project.getReadBacks()) {
@@ -69,7 +70,7 @@ public final class ReadBackRule extends ProjectRule {
                         Message.of("REC-03.gone", name(readBack.getElementId())));
                 continue;
             }
-            String fault = fault(project, readBack, element, seen.add(element.getId()));
+            String fault = fault(project, readBack, element, dates, seen.add(element.getId()));
             String doubt = doubt(project, readBack, element, earliest);
             Argument[] words = {ElementNames.of(element), name(element.getId()), name(readBack.getPerson()), name(readBack.getDate())};
             if (!fault.isEmpty()) {
@@ -97,7 +98,7 @@ public final class ReadBackRule extends ProjectRule {
         return missing;
     }
 
-    private static String fault(Project project, ReadBack readBack, Identified element, boolean first) {
+    private static String fault(Project project, ReadBack readBack, Identified element, DateAttributes dates, boolean first) {
         String person = readBack.getPerson();
         Optional<LocalDate> day = SurveyDays.date(readBack.getDate());
         if (!ReadBacks.isName(person) || day.isEmpty()) {
@@ -106,7 +107,7 @@ public final class ReadBackRule extends ProjectRule {
         if (ReadBacks.isAuthor(project, person)) {
             return "author";
         }
-        return dates(element).anyMatch(day.get()::isBefore) ? "before" : first ? "" : "twice";
+        return dates(element, dates).anyMatch(day.get()::isBefore) ? "before" : first ? "" : "twice";
     }
 
     private static String doubt(Project project, ReadBack readBack, Identified element, Optional<LocalDate> earliest) {
@@ -121,11 +122,11 @@ public final class ReadBackRule extends ProjectRule {
     }
 
     /** The dates of what is read back as one with an element. */
-    private static Stream<LocalDate> dates(EObject element) {
-        Stream<LocalDate> own = element instanceof MagneticVariation ? Stream.empty() : element.eClass().getEAllAttributes().stream()
-                .filter(DatesRule::isDate).map(date -> SurveyDays.date((String) element.eGet(date))).flatMap(Optional::stream);
+    private static Stream<LocalDate> dates(EObject element, DateAttributes known) {
+        Stream<LocalDate> own = element instanceof MagneticVariation ? Stream.empty() : known.of(element.eClass()).stream()
+                .map(date -> SurveyDays.date((String) element.eGet(date))).flatMap(Optional::stream);
         return Stream.concat(own, element.eContents().stream().filter(part -> !(part instanceof Identified held)
-                || ReadBacks.holder(held).filter(holder -> holder == held).isEmpty()).flatMap(ReadBackRule::dates));
+                || ReadBacks.holder(held).filter(holder -> holder == held).isEmpty()).flatMap(part -> dates(part, known)));
     }
 
     private static Argument name(String text) {

@@ -11,7 +11,6 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.model.ReviewNote;
-import slopewright.model.util.Ids;
 
 /** A review note is about an element and a rule that exist. A warning: a note that is about nothing answers nothing. */
 public final class ReviewNoteRule extends ProjectRule {
@@ -22,7 +21,7 @@ public final class ReviewNoteRule extends ProjectRule {
 
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        Set<String> elements = Ids.elements(evaluation.project()).stream().map(Identified::getId).collect(Collectors.toSet());
+        Set<String> elements = evaluation.elements().stream().map(Identified::getId).collect(Collectors.toSet());
         for (ReviewNote note : evaluation.project().getReviewNotes()) {
             boolean element = note.getElementId() == null || elements.contains(note.getElementId());
             boolean rule = note.getRuleId() == null || RuleCatalogue.find(note.getRuleId()).isPresent();

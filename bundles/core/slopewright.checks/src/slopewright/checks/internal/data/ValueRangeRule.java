@@ -14,7 +14,6 @@ import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
-import slopewright.model.util.Ids;
 import slopewright.model.util.ValueRange;
 import slopewright.siting.ElementNames;
 
@@ -36,7 +35,7 @@ public final class ValueRangeRule extends ProjectRule {
         Map<EClass, List<Ranged>> known = new HashMap<>();
         int compared = 0;
         int outside = 0;
-        for (Identified element : Ids.elements(evaluation.project())) {
+        for (Identified element : evaluation.elements()) {
             for (Ranged ranged : known.computeIfAbsent(element.eClass(), ValueRangeRule::ranged)) {
                 if (element.eGet(ranged.attribute()) instanceof Number number) {
                     compared++;

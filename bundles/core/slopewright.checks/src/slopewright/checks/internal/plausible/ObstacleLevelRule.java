@@ -1,6 +1,7 @@
 package slopewright.checks.internal.plausible;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -8,8 +9,7 @@ import java.util.stream.Stream;
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
-import slopewright.checks.internal.ProjectRule;
-import slopewright.evaluation.ProjectEvaluation;
+import slopewright.checks.internal.SiteRule;
 import slopewright.evaluation.ReadBacks;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -17,6 +17,8 @@ import slopewright.model.Aerodrome;
 import slopewright.model.Helipad;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
+import slopewright.model.Project;
+import slopewright.model.ReadBack;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.ElementNames;
 
@@ -27,7 +29,7 @@ import slopewright.siting.ElementNames;
  * place of an obstacle counts, beside the top of the whole, for each of them is one of a top. A shielded obstacle says by what. Severity
  * fail: an obstacle that is entered too low is not there for any surface.
  */
-public final class ObstacleLevelRule extends ProjectRule {
+public final class ObstacleLevelRule extends SiteRule {
     private static final double BELOW_M = 15;
     private static final double ABOVE_M = 6000;
 
@@ -37,21 +39,19 @@ public final class ObstacleLevelRule extends ProjectRule {
     }
 
     @Override
-    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        Aerodrome aerodrome = evaluation.project().getAerodrome();
-        if (aerodrome == null) {
-            return;
-        }
+    protected void check(Project project, OutcomeCollector outcomes) {
+        Aerodrome aerodrome = project.getAerodrome();
         OptionalDouble lowest = Stream.concat(aerodrome.getRunways().stream().flatMap(runway -> runway.getEnds().stream())
                 .map(RunwayEnd::getThresholdElevationM), aerodrome.getHelipads().stream().map(Helipad::getElevationM))
                 .filter(Objects::nonNull).mapToDouble(Double::doubleValue).min();
         if (lowest.isEmpty()) {
             return;
         }
+        Map<String, ReadBack> known = ReadBacks.byElement(project);
         for (Obstacle obstacle : aerodrome.getObstacles()) {
             List<Double> tops = tops(obstacle);
             if (!tops.isEmpty()) {
-                boolean read = ReadBacks.state(evaluation.project(), obstacle) == ReadBacks.State.SAME;
+                boolean read = ReadBacks.state(known, obstacle) == ReadBacks.State.SAME;
                 level(obstacle, tops, lowest.getAsDouble(), read, outcomes);
             }
             if (Boolean.TRUE.equals(obstacle.getShielded())) {

@@ -6,12 +6,12 @@ import java.util.List;
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
-import slopewright.checks.internal.ProjectRule;
-import slopewright.evaluation.ProjectEvaluation;
+import slopewright.checks.internal.SiteRule;
 import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.Place;
+import slopewright.model.Project;
 import slopewright.siting.ElementNames;
 
 /**
@@ -20,7 +20,7 @@ import slopewright.siting.ElementNames;
  * None is longer than thirty kilometres (own band).
  * Severity fail: a place with a wrong digit moves the obstacle, and an area that is compared as a line leaves its middle out.
  */
-public final class ObstacleShapeRule extends ProjectRule {
+public final class ObstacleShapeRule extends SiteRule {
     private static final double LONGEST_M = 30_000;
     private static final double M_PER_DEG = 111_320;
     private static final double THIN = 0.01;
@@ -32,11 +32,8 @@ public final class ObstacleShapeRule extends ProjectRule {
     }
 
     @Override
-    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        if (evaluation.project().getAerodrome() == null) {
-            return;
-        }
-        List<Obstacle> obstacles = evaluation.project().getAerodrome().getObstacles();
+    protected void check(Project project, OutcomeCollector outcomes) {
+        List<Obstacle> obstacles = project.getAerodrome().getObstacles();
         boolean sound = true;
         for (Obstacle obstacle : obstacles) {
             List<double[]> places = points(obstacle);
@@ -54,7 +51,7 @@ public final class ObstacleShapeRule extends ProjectRule {
         }
         if (sound && !obstacles.isEmpty()) {
             long temporary = obstacles.stream().filter(obstacle -> Boolean.TRUE.equals(obstacle.getTemporary())).count();
-            outcomes.about(evaluation.project().getAerodrome()).met(true)
+            outcomes.about(project.getAerodrome()).met(true)
                     .saying("sound", Words.count(obstacles.size()), Words.count(temporary)).add();
         }
     }

@@ -6,13 +6,13 @@ import java.util.Objects;
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
-import slopewright.checks.internal.ProjectRule;
-import slopewright.evaluation.ProjectEvaluation;
+import slopewright.checks.internal.SiteRule;
 import slopewright.messages.Argument;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
+import slopewright.model.Project;
 import slopewright.siting.ElementNames;
 
 /**
@@ -21,7 +21,7 @@ import slopewright.siting.ElementNames;
  * that name no survey are said with it, for one of them may have named it. Severity fail: the accuracy is added
  * to the obstacle, so one that is too good hides a penetration.
  */
-public final class SurveyAccuracyRule extends ProjectRule {
+public final class SurveyAccuracyRule extends SiteRule {
     private static final double MOST_RATIO = 1.4;
 
     /** Made by the service loader. */
@@ -30,11 +30,8 @@ public final class SurveyAccuracyRule extends ProjectRule {
     }
 
     @Override
-    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        Aerodrome aerodrome = evaluation.project().getAerodrome();
-        if (aerodrome == null) {
-            return;
-        }
+    protected void check(Project project, OutcomeCollector outcomes) {
+        Aerodrome aerodrome = project.getAerodrome();
         List<Argument> open = aerodrome.getObstacles().stream()
                 .filter(obstacle -> aerodrome.getObstacleSurveys().stream().noneMatch(survey -> isOf(obstacle, survey)))
                 .map(ElementNames::of).toList();

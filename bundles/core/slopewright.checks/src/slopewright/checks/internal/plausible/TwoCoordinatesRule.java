@@ -8,11 +8,11 @@ import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidRule;
-import slopewright.checks.internal.ProjectRule;
-import slopewright.evaluation.ProjectEvaluation;
+import slopewright.checks.internal.SiteRule;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.model.Place;
+import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.siting.ElementNames;
 import slopewright.siting.site.AerodromePlaces;
@@ -22,7 +22,7 @@ import slopewright.siting.site.SiteFrame;
  * A place that is entered in the grid of the aerodrome and in latitude and longitude is one place, to two metres, as survey and grid leave
  * it (own band). A place has both halves of its coordinates. Severity fail: one of the two is wrong, and only one is read.
  */
-public final class TwoCoordinatesRule extends ProjectRule {
+public final class TwoCoordinatesRule extends SiteRule {
     private static final double SAME_M = 2;
     private static final double M_PER_DEG = 111_320;
 
@@ -32,18 +32,15 @@ public final class TwoCoordinatesRule extends ProjectRule {
     }
 
     @Override
-    public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        if (evaluation.project().getAerodrome() == null) {
-            return;
-        }
-        for (Identified element : Ids.elements(evaluation.project().getAerodrome())) {
+    protected void check(Project project, OutcomeCollector outcomes) {
+        for (Identified element : Ids.elements(project.getAerodrome())) {
             if (element instanceof Place place) {
-                AidRule.guarded(place, outcomes, () -> check(evaluation, place, outcomes));
+                AidRule.guarded(place, outcomes, () -> check(project, place, outcomes));
             }
         }
     }
 
-    private static void check(ProjectEvaluation evaluation, Place place, OutcomeCollector outcomes) {
+    private static void check(Project project, Place place, OutcomeCollector outcomes) {
         boolean geodetic = place.getLatitudeDeg() != null && place.getLongitudeDeg() != null;
         boolean half = (place.getLatitudeDeg() == null) != (place.getLongitudeDeg() == null)
                 || (place.getEastM() == null) != (place.getNorthM() == null);
@@ -51,7 +48,7 @@ public final class TwoCoordinatesRule extends ProjectRule {
             outcomes.about(place).met(false).saying("half", ElementNames.of((Identified) place.eContainer())).advising("correct").add();
             return;
         }
-        AerodromePlaces places = AerodromePlaces.of(evaluation.project().getAerodrome());
+        AerodromePlaces places = AerodromePlaces.of(project.getAerodrome());
         if (!geodetic || place.getEastM() == null || places.isPlane() || !places.hasGrid()) {
             return;
         }
