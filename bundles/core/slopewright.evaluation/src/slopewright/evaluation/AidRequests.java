@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import slopewright.messages.Message;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
+import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.ApproachType;
 import slopewright.model.ClearanceChoice;
@@ -100,7 +101,7 @@ public final class AidRequests {
         if (host instanceof RunwayEnd end) {
             putRunway(builder, end);
         }
-        Projects.helipad(host).ifPresent(helipad -> putHelipad(builder, helipad));
+        Projects.helipad(host).ifPresent(helipad -> putHelipad(builder, helipad, host));
         if (host.getGlidePath() != null) {
             putGlidePath(builder, host, host.getGlidePath());
         }
@@ -122,9 +123,10 @@ public final class AidRequests {
         };
     }
 
-    private static void putHelipad(SitingRequest.Builder builder, Helipad helipad) {
+    private static void putHelipad(SitingRequest.Builder builder, Helipad helipad, ApproachHost host) {
         builder.set(Input.HOVER_HEIGHT, helipad.getHoverHeightM()).set(Input.EYE_ABOVE_SKIDS, helipad.getEyeAboveSkidsM());
-        builder.set(Input.SAFETY_AREA_WIDTH, helipad.getSafetyAreaWidthM()).set(Input.FATO_LENGTH, helipad.getFatoLengthM());
+        Double landing = host instanceof ApproachDirection direction ? direction.getTrueBearingDeg() : null;
+        builder.set(Input.SAFETY_AREA_WIDTH, helipad.getSafetyAreaWidthM()).set(Input.FATO_LENGTH, PadArea.alongM(helipad, landing));
     }
 
     private static void putGlidePath(SitingRequest.Builder builder, ApproachHost host, GlidePathAid path) {

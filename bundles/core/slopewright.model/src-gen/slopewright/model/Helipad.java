@@ -27,6 +27,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Helipad#getDeckPitchDeg <em>Deck Pitch Deg</em>}</li>
  *   <li>{@link slopewright.model.Helipad#getDeckRollDeg <em>Deck Roll Deg</em>}</li>
  *   <li>{@link slopewright.model.Helipad#getDeckHeadingDeg <em>Deck Heading Deg</em>}</li>
+ *   <li>{@link slopewright.model.Helipad#getFatoBearingDeg <em>Fato Bearing Deg</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getHelipad()
@@ -331,5 +332,27 @@ public interface Helipad extends Named {
 	 * @generated
 	 */
 	void setDeckHeadingDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Fato Bearing Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Fato Bearing Deg</em>' attribute.
+	 * @see #setFatoBearingDeg(Double)
+	 * @see slopewright.model.SlopewrightPackage#getHelipad_FatoBearingDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getFatoBearingDeg();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Helipad#getFatoBearingDeg <em>Fato Bearing Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Fato Bearing Deg</em>' attribute.
+	 * @see #getFatoBearingDeg()
+	 * @generated
+	 */
+	void setFatoBearingDeg(Double value);
 
 } // Helipad

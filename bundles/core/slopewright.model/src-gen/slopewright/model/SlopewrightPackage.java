@@ -2118,13 +2118,22 @@ public interface SlopewrightPackage extends EPackage {
 	int HELIPAD__DECK_HEADING_DEG = NAMED_FEATURE_COUNT + 13;
 
 	/**
+	 * The feature id for the '<em><b>Fato Bearing Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int HELIPAD__FATO_BEARING_DEG = NAMED_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Helipad</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int HELIPAD_FEATURE_COUNT = NAMED_FEATURE_COUNT + 14;
+	int HELIPAD_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The number of operations of the '<em>Helipad</em>' class.
@@ -6237,6 +6246,17 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getHelipad_DeckHeadingDeg();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Helipad#getFatoBearingDeg <em>Fato Bearing Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fato Bearing Deg</em>'.
+	 * @see slopewright.model.Helipad#getFatoBearingDeg()
+	 * @see #getHelipad()
+	 * @generated
+	 */
+	EAttribute getHelipad_FatoBearingDeg();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ApproachDirection <em>Approach Direction</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9597,6 +9617,14 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute HELIPAD__DECK_HEADING_DEG = eINSTANCE.getHelipad_DeckHeadingDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Fato Bearing Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute HELIPAD__FATO_BEARING_DEG = eINSTANCE.getHelipad_FatoBearingDeg();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ApproachDirectionImpl <em>Approach Direction</em>}' class.

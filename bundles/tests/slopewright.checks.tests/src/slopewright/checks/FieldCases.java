@@ -34,6 +34,14 @@ final class FieldCases {
         });
     }
 
+    private static RuleCase turned(Result result, String what, double fatoDeg, double alongM, double rightM) {
+        return RuleCase.of("FIELD-01", result, what, Bases::padTriColour, sample -> {
+            sample.pad().setFatoBearingDeg(fatoDeg);
+            sample.unit(0).setAlongM(alongM);
+            sample.unit(0).setRightM(rightM);
+        });
+    }
+
     private static void pad(List<RuleCase> cases) {
         cases.add(RuleCase.of("FIELD-01", Result.PASS, "as laid out", Bases::padTriColour, Sample::unchanged));
         // A safety area of 30 m by 30 m reaches 15 m along the approach and, turned by 45 degrees, 15 x 1.41421 = 21.2132 m.
@@ -45,6 +53,15 @@ final class FieldCases {
         cases.add(unit("FIELD-01", Result.FAIL, "on the FATO", 5, 5));
         cases.add(unit("FIELD-01", Result.NOT_EVALUATED, "15 m beside", 0, -15));
         cases.add(unit("FIELD-01", Result.FAIL, "14 m beside", 0, 14));
+        // Landing toward 090. Turned by 45 degrees a corner points ahead, 15 x 1.41421 = 21.2132 m away, and 14.5 m ahead and 14.5 m beside
+        // are 20.5 m straight across a side. Lying 060, across it is 150, 60 degrees to the right: 14.99 m are 7.495 m ahead and 12.982 m
+        // beside, 15.01 m are 7.505 m and 12.999 m.
+        cases.add(turned(Result.PASS, "at the edge, and so the FATO lies", 90, 15, 0));
+        cases.add(turned(Result.FAIL, "in the corner that points ahead", 45, 21.21, 0));
+        cases.add(turned(Result.PASS, "a centimetre before that corner", 45, 21.22, 0));
+        cases.add(turned(Result.PASS, "across a side", 45, 14.5, 14.5));
+        cases.add(turned(Result.FAIL, "a centimetre within a side", 60, 7.495, 12.982));
+        cases.add(turned(Result.PASS, "a centimetre outside of it, said the other way round", 240, 7.505, 12.999));
         cases.add(RuleCase.of("FIELD-01", Result.NOT_APPLICABLE, "a runway", Bases::row, Sample::unchanged));
         List<Consumer<Helipad>> gaps = List.of(pad -> pad.setFatoLengthM(null), pad -> pad.setFatoWidthM(null),
                 pad -> pad.setSafetyAreaWidthM(null));

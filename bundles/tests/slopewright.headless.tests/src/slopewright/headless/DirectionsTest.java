@@ -38,17 +38,25 @@ class DirectionsTest {
         // the demo's 80 kt are over the ground: 80 × 101.2686 × tan(slope)
         assertEquals(80 * 1852 / 0.3048 / 60 * Math.tan(Math.toRadians(north.get("slopeDeg").asDouble())),
                 north.get("descentFtmin").asDouble(), 1e-6);
-        assertTrue(found.get("sectors").get(0).get("text").asText().matches("\\d{3}°( to \\d{3}°)? is clear from [0-9.]+°"));
+        // The lens is 0.5 m and the eye 3.8 m over the pad: 3.3 m / tan 7.25° = 25.94 m and / tan 7.5° = 25.07 m before the hover
+        // point. A corner of the safety area, 36 m square, may lie 18 × 1.41421 = 25.46 m away.
+        assertTrue(found.get("sectors").get(0).get("text").asText().matches("\\d{3}°( to \\d{3}°)? is clear from [0-9.]+° to 7°"));
+        assertEquals(7.25, directionAt(found, 100).get("clearToDeg").asDouble(), 1e-9);
         Words text = Words.run("directions", demo(), "--helipad", "North pad", "--wind", "240/15", "--date", "2026-07-01");
         assertEquals(0, text.code());
         assertTrue(text.out().contains(found.get("sectors").get(0).get("text").asText()), text.out());
+    }
+
+    private static JsonNode directionAt(JsonNode found, int trueDeg) {
+        return found.get("directions").get(trueDeg);
     }
 
     @Test
     void theTableHasARowADirectionOrASlope() {
         Words rows = Words.run("directions", demo(), "--aid", "approach-aid-4", "--step-deg", "1", "--date", "2026-07-01", "--csv");
         assertEquals(1 + 360, rows.out().lines().count());
-        assertTrue(rows.out().startsWith("trueDeg,magneticDeg,state,clearFromDeg,"), rows.out().lines().findFirst().orElseThrow());
+        assertTrue(rows.out().startsWith("trueDeg,magneticDeg,state,clearFromDeg,clearToDeg,"),
+                rows.out().lines().findFirst().orElseThrow());
         Words all = Words.run("directions", demo(), "--aid", "approach-aid-4", "--step-deg", "1", "--slopes", "--date", "2026-07-01",
                 "--csv");
         assertEquals(1 + 360 * 12, all.out().lines().count(), "1° to 12° in whole degrees");

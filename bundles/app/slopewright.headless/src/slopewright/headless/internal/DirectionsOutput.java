@@ -27,8 +27,8 @@ import slopewright.standards.RuleSet;
 
 /** Writes the landing directions round a helipad as text, as JSON and as a table. */
 final class DirectionsOutput {
-    private static final List<String> COLUMNS = List.of("trueDeg", "magneticDeg", "state", "clearFromDeg", "headwindKt", "crosswindKt",
-            "descentFtmin", "slopeDeg", "marginM", "line", "governing", "reason");
+    private static final List<String> COLUMNS = List.of("trueDeg", "magneticDeg", "state", "clearFromDeg", "clearToDeg", "headwindKt",
+            "crosswindKt", "descentFtmin", "slopeDeg", "marginM", "line", "governing", "reason");
 
     private final AidEvaluation evaluation;
     private final LandingDirections found;
@@ -84,14 +84,13 @@ final class DirectionsOutput {
         found.sentences(0).forEach(sentence -> out.say(sentence.english()));
         List<ClearSector> sectors = found.sectors();
         if (!sectors.isEmpty()) {
-            String form = "%-12s %-12s %10s %18s %18s %20s";
+            String form = "%-12s %-12s %14s %18s %18s %20s";
             out.say("");
             out.sayf(form, "Clear, true", "magnetic", "from slope", "headwind kt", "crosswind kt", "descent ft/min");
             sectors.forEach(sector -> out.sayf(form, span(sector.fromTrueDeg(), sector.toTrueDeg(), OptionalDouble.of(0)),
-                    span(sector.fromTrueDeg(), sector.toTrueDeg(), asked.variationDeg()), String.format(Locale.ROOT, "%.1f°",
-                            sector.clearFromDeg()), range(sector, asked::headwindKt), range(sector, asked::crosswindKt), asked.speed()
-                                    .isEmpty() ? "-" : range(sector, bearing -> asked.descentFtMin(sector.clearFromDeg(), bearing).orElse(
-                                            Double.NaN))));
+                    span(sector.fromTrueDeg(), sector.toTrueDeg(), asked.variationDeg()), slopes(sector),
+                    range(sector, asked::headwindKt), range(sector, asked::crosswindKt), asked.speed().isEmpty() ? "-"
+                            : range(sector, bearing -> asked.descentFtMin(sector.clearFromDeg(), bearing).orElse(Double.NaN))));
         }
         List<ClosedSector> closed = found.closedSectors();
         if (!closed.isEmpty()) {
@@ -114,6 +113,11 @@ final class DirectionsOutput {
 
     private static String bearing(double deg) {
         return String.format(Locale.ROOT, "%03d", Math.floorMod(Math.round(deg), LandingDirections.COUNT));
+    }
+
+    private static String slopes(ClearSector sector) {
+        return String.format(Locale.ROOT, "%.1f°", sector.clearFromDeg()) + (sector.clearToDeg().isEmpty() ? ""
+                : String.format(Locale.ROOT, " to %.1f°", sector.clearToDeg().getAsDouble()));
     }
 
     private static String range(ClearSector sector, ToDoubleFunction<Double> of) {
@@ -155,6 +159,7 @@ final class DirectionsOutput {
             Json.put(entry, "fromMagneticDeg", asked.magneticDeg(sector.fromTrueDeg()));
             Json.put(entry, "toMagneticDeg", asked.magneticDeg(sector.toTrueDeg()));
             Json.put(entry, "clearFromDeg", sector.clearFromDeg());
+            Json.put(entry, "clearToDeg", sector.clearToDeg());
             entry.put("text", sector.message(0).english());
         }
         ArrayNode directions = node.putArray("directions");
@@ -168,6 +173,7 @@ final class DirectionsOutput {
         Json.put(node, "trueDeg", direction.trueDeg());
         Json.put(node, "magneticDeg", asked.magneticDeg(direction.trueDeg()));
         Json.put(node, "clearFromDeg", direction.clearFromDeg());
+        Json.put(node, "clearToDeg", direction.clearToDeg());
         Json.put(node, "headwindKt", asked.headwindKt(direction.trueDeg()));
         Json.put(node, "crosswindKt", asked.crosswindKt(direction.trueDeg()));
         put(node, direction, direction.telling());
@@ -201,7 +207,7 @@ final class DirectionsOutput {
 
     private List<SheetCell> row(LandingDirection direction, LandingCell cell) {
         return List.of(SheetCell.number(direction.trueDeg(), 0), number(asked.magneticDeg(direction.trueDeg()), 1),
-                SheetCell.text(cell.state().key()), number(direction.clearFromDeg(), 2),
+                SheetCell.text(cell.state().key()), number(direction.clearFromDeg(), 2), number(direction.clearToDeg(), 2),
                 SheetCell.number(asked.headwindKt(direction.trueDeg()) + 0.0, 1),
                 SheetCell.number(asked.crosswindKt(direction.trueDeg()) + 0.0, 1),
                 number(asked.descentFtMin(cell.slopeDeg(), direction.trueDeg()), 0), SheetCell.number(cell.slopeDeg(), 2),

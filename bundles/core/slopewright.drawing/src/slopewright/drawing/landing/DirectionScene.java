@@ -158,7 +158,8 @@ public final class DirectionScene {
             }
         }
         rings();
-        limit();
+        limit(false);
+        limit(true);
         compass();
         names();
         told.own().ifPresent(this::own);
@@ -241,20 +242,20 @@ public final class DirectionScene {
         scene.area(style, "", circle);
     }
 
-    /** The slope from which every steeper one is clear, as a heavy line from direction to direction. */
-    private void limit() {
+    /** The slope from which every steeper one is clear, or the one up to which, as a heavy line from direction to direction. */
+    private void limit(boolean steepest) {
         List<Double> run = new ArrayList<>();
         for (int i = 0; i <= LandingDirections.COUNT; i++) {
-            OptionalDouble from = found.at(i).clearFromDeg();
-            if (from.isEmpty() || i == LandingDirections.COUNT) {
+            OptionalDouble at = steepest ? found.at(i).clearToDeg() : found.at(i).clearFromDeg();
+            if (at.isEmpty() || i == LandingDirections.COUNT) {
                 flush(run);
                 continue;
             }
-            double radius = Math.max(0, from.getAsDouble() - found.slopes().stepDeg() / 2);
+            double radius = Math.max(0, at.getAsDouble() + found.slopes().stepDeg() / (steepest ? 2 : -2));
             for (double bearing : new double[] {i - 0.5, i + 0.5}) {
-                ScenePoint at = place(bearing, radius);
-                run.add(at.x());
-                run.add(at.y());
+                ScenePoint corner = place(bearing, radius);
+                run.add(corner.x());
+                run.add(corner.y());
             }
         }
     }

@@ -13,6 +13,7 @@ import slopewright.drawing.scene.Style;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Words;
 import slopewright.model.EdgeKind;
+import slopewright.model.Helipad;
 import slopewright.model.Place;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
@@ -115,7 +116,20 @@ final class PlanGround {
 
     private void square(Double length, Double width, Style style, String id) {
         if (length != null && width != null) {
-            scene.box(style, id, -length / 2, -width / 2, length / 2, width / 2);
+            double turn = Projects.helipad(drawn.host()).map(Helipad::getFatoBearingDeg)
+                    .map(lies -> Math.toRadians(drawn.frame().bearingDeg() - lies)).orElse(0.0);
+            if (turn == 0) {
+                scene.box(style, id, -length / 2, -width / 2, length / 2, width / 2);
+                return;
+            }
+            double[] corners = new double[8];
+            for (int i = 0; i < 4; i++) {
+                double along = length / 2 * (i < 2 ? -1 : 1);
+                double left = width / 2 * (i == 1 || i == 2 ? 1 : -1);
+                corners[2 * i] = along * Math.cos(turn) - left * Math.sin(turn);
+                corners[2 * i + 1] = along * Math.sin(turn) + left * Math.cos(turn);
+            }
+            scene.area(style, id, corners);
         }
     }
 

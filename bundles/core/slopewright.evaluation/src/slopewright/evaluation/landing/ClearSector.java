@@ -1,5 +1,7 @@
 package slopewright.evaluation.landing;
 
+import java.util.OptionalDouble;
+
 import slopewright.geometry.Angles;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
@@ -7,13 +9,26 @@ import slopewright.messages.Notation;
 import slopewright.messages.Words;
 
 /**
- * Landing directions beside one another in each of which every settable slope from one on is clear.
+ * Landing directions beside one another in each of which every settable slope from one on is clear, up to another where steeper ones are
+ * not.
  *
  * @param fromTrueDeg first direction, whole degrees from true north
  * @param toTrueDeg   last direction, clockwise from the first; less than the first where north lies between
  * @param clearFromDeg the slope from which all of them are clear, decimal degrees
+ * @param clearToDeg  the slope up to which they are, decimal degrees; empty where every steeper one is clear too
  */
-public record ClearSector(int fromTrueDeg, int toTrueDeg, double clearFromDeg) {
+public record ClearSector(int fromTrueDeg, int toTrueDeg, double clearFromDeg, OptionalDouble clearToDeg) {
+
+    /** Makes a sector in which every steeper slope is clear too. */
+    public ClearSector(int fromTrueDeg, int toTrueDeg, double clearFromDeg) {
+        this(fromTrueDeg, toTrueDeg, clearFromDeg, OptionalDouble.empty());
+    }
+
+    /** Returns the clear slopes: the one from which on, or from which to which. */
+    public Argument slopes() {
+        return clearToDeg.isEmpty() ? Words.wholeDegrees(clearFromDeg)
+                : Message.of("landing.slopes", Words.wholeDegrees(clearFromDeg), Words.wholeDegrees(clearToDeg.getAsDouble()));
+    }
 
     /** Returns how many directions it holds. */
     public int count() {
@@ -47,7 +62,7 @@ public record ClearSector(int fromTrueDeg, int toTrueDeg, double clearFromDeg) {
     /** Returns the sector in a sentence, bearings as they are turned by a variation: zero for true bearings. */
     public Message message(double variationDeg) {
         String key = count() == LandingDirections.COUNT ? "landing.all-round" : count() == 1 ? "landing.one-direction" : "landing.sector";
-        return Message.of(key, bearing(fromTrueDeg - variationDeg), bearing(toTrueDeg - variationDeg), Words.wholeDegrees(clearFromDeg));
+        return Message.of(key, bearing(fromTrueDeg - variationDeg), bearing(toTrueDeg - variationDeg), slopes());
     }
 
     private static Argument bearing(double deg) {

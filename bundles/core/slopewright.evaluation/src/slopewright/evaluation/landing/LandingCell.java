@@ -41,7 +41,9 @@ public record LandingCell(double slopeDeg, State state, Optional<Line> line, Opt
         /** The lower edge of the red sector, the unit off by its whole allowance. */
         RED_EDGE,
         /** The published margin below the lowest on-slope signal, the unit off by its whole allowance. */
-        MARGIN;
+        MARGIN,
+        /** The pad with its safety area, on which no unit may stand; how the FATO lies may not be known. */
+        PAD;
 
         /** Returns the word used in output. */
         public String key() {
@@ -63,6 +65,11 @@ public record LandingCell(double slopeDeg, State state, Optional<Line> line, Opt
         if (reason.isPresent() == (state == State.CLEAR)) {
             throw new IllegalArgumentException("a slope is clear or there is a reason why not");
         }
+    }
+
+    /** Returns whether it would place a unit on the pad or in its safety area, or may do so. */
+    public boolean isOnPad() {
+        return line.filter(against -> against == Line.PAD).isPresent();
     }
 
     /** Returns whether it is clear. */

@@ -18,13 +18,34 @@ public record LandingDirection(double trueDeg, List<LandingCell> cells) {
         cells = List.copyOf(cells);
     }
 
-    /** Returns the lowest slope that is clear and from which every steeper one is clear too, decimal degrees; empty where none is. */
+    /**
+     * Returns the lowest slope that is clear and from which every steeper one is clear too, up to the steepest that is, decimal degrees;
+     * empty where none is.
+     */
     public OptionalDouble clearFromDeg() {
+        int i = steepestClear();
         OptionalDouble lowest = OptionalDouble.empty();
-        for (int i = cells.size() - 1; i >= 0 && cells.get(i).isClear(); i--) {
+        for (; i >= 0 && cells.get(i).isClear(); i--) {
             lowest = OptionalDouble.of(cells.get(i).slopeDeg());
         }
         return lowest;
+    }
+
+    /**
+     * Returns the steepest slope that is clear, decimal degrees; empty where none is, or where it is the steepest that can be set. A
+     * steeper one would place a unit on the pad, or cannot be set.
+     */
+    public OptionalDouble clearToDeg() {
+        int i = steepestClear();
+        return i < 0 || i == cells.size() - 1 ? OptionalDouble.empty() : OptionalDouble.of(cells.get(i).slopeDeg());
+    }
+
+    private int steepestClear() {
+        int i = cells.size() - 1;
+        while (i >= 0 && !cells.get(i).isClear()) {
+            i--;
+        }
+        return i;
     }
 
     /** Returns whether at least one slope is clear. */
@@ -40,11 +61,12 @@ public record LandingDirection(double trueDeg, List<LandingCell> cells) {
     }
 
     /**
-     * Returns what is said about the direction as a whole: its steepest slope where nothing is clear from anywhere, else the one from which
-     * it is clear.
+     * Returns what is said about the direction as a whole: its steepest slope where nothing is clear from anywhere, of those that place no
+     * unit on the pad where there are such, else the one from which it is clear.
      */
     public LandingCell telling() {
         OptionalDouble from = clearFromDeg();
-        return from.isEmpty() ? cells.get(cells.size() - 1) : at(from.getAsDouble()).orElseThrow();
+        return from.isPresent() ? at(from.getAsDouble()).orElseThrow()
+                : cells.stream().filter(cell -> !cell.isOnPad()).reduce((flatter, steeper) -> steeper).orElse(cells.get(cells.size() - 1));
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.PadArea;
 import slopewright.evaluation.obstacles.GoverningSearch;
 import slopewright.evaluation.obstacles.GoverningSearch.Standing;
 import slopewright.evaluation.obstacles.Surroundings;
@@ -69,13 +70,17 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
     }
 
     /**
-     * Returns the sectors in which every direction is clear from a whole degree of slope on: directions beside one another that are clear
-     * from the same whole degree, rounded up to a slope that is clear.
+     * Returns the sectors in which every direction is clear from a whole degree of slope on, up to the same whole degree where steeper ones
+     * are not: rounded up and down to slopes that are clear, or as they are where no whole degree lies between.
      */
     public List<ClearSector> sectors() {
-        List<OptionalDouble> from = directions.stream().map(direction -> rounded(direction.clearFromDeg())).toList();
-        return runs(from).stream().filter(run -> from.get(run.first()).isPresent())
-                .map(run -> new ClearSector(run.first(), run.last(), from.get(run.first()).getAsDouble())).toList();
+        List<Clear> clear = directions.stream().map(this::rounded).toList();
+        return runs(clear).stream().filter(run -> clear.get(run.first()).from().isPresent()).map(run -> new ClearSector(run.first(),
+                run.last(), clear.get(run.first()).from().getAsDouble(), clear.get(run.first()).to())).toList();
+    }
+
+    /** From which slope on a direction is clear, and up to which where that is not the steepest, decimal degrees. */
+    private record Clear(OptionalDouble from, OptionalDouble to) {
     }
 
     /** Returns the sectors that are clear from no slope on, each with what stands against it. */
@@ -123,10 +128,19 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
         return runs;
     }
 
-    /** Rounds a slope up to a whole degree, or to the steepest that can be set where no whole degree is left. */
-    private OptionalDouble rounded(OptionalDouble clearFromDeg) {
-        return clearFromDeg.isEmpty() ? clearFromDeg : OptionalDouble.of(Math.min(Math.ceil(clearFromDeg.getAsDouble() - 1e-9),
-                directions.get(0).cells().get(directions.get(0).cells().size() - 1).slopeDeg()));
+    /** Rounds the clear slopes of a direction inward to whole degrees, where such are left. */
+    private Clear rounded(LandingDirection direction) {
+        OptionalDouble from = direction.clearFromDeg();
+        OptionalDouble to = direction.clearToDeg();
+        if (from.isEmpty()) {
+            return new Clear(from, to);
+        }
+        double up = Math.ceil(from.getAsDouble() - 1e-9);
+        double down = Math.floor(to.orElse(slopes.degrees().get(slopes.degrees().size() - 1)) + 1e-9);
+        if (down < up) {
+            return to.isPresent() ? new Clear(from, to) : new Clear(OptionalDouble.of(Math.min(up, slopes.toDeg())), to);
+        }
+        return new Clear(OptionalDouble.of(up), to.isPresent() ? OptionalDouble.of(down) : to);
     }
 
     /** Returns the clear sectors in sentences, or that there is none; bearings less a variation, decimal degrees: zero for true ones. */
@@ -170,7 +184,8 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
 
         private LandingDirections run() {
             Aerodrome aerodrome = evaluation.project().getAerodrome();
-            boolean levelled = aerodrome == null || aerodrome.getGroundLevels().isEmpty();
+            boolean levelled = (aerodrome == null || aerodrome.getGroundLevels().isEmpty())
+                    && Projects.helipad(evaluation.host()).filter(pad -> PadArea.bearing(pad).isPresent()).isEmpty();
             List<Attempt<List<TrialLayouts.Held>>> everywhere = levelled ? layouts() : List.of();
             List<List<Attempt<List<TrialLayouts.Held>>>> each = new ArrayList<>();
             for (int bearing = 0; bearing < COUNT; bearing++) {
@@ -221,6 +236,13 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
             if (worst.filter(found -> found.worst().excessM() > 0).isPresent()) {
                 blocked = Optional.of(Message.of("landing.through", Words.name(worst.get().label()), Words.m(-worst.get().marginM()),
                         line.get().message()));
+            }
+            Optional<PadArea.Where> onPad = held.stream().flatMap(against -> against.onPad().stream()).findFirst();
+            if (blocked.isEmpty() && onPad.isPresent()) {
+                boolean unknown = onPad.get() == PadArea.Where.UNKNOWN;
+                return new LandingCell(slopeDeg, unknown ? LandingCell.State.NOT_EVALUATED : LandingCell.State.BLOCKED, Optional.of(
+                        LandingCell.Line.PAD), Optional.empty(), Optional.of(Message.of(unknown ? "landing.fato-bearing"
+                                : "landing.on-pad")));
             }
             Optional<Message> unknown = blocked.isPresent() ? Optional.empty() : unknown(held, bearing);
             LandingCell.State state = blocked.isPresent() ? LandingCell.State.BLOCKED

@@ -1,12 +1,14 @@
 package slopewright.evaluation.landing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.PadArea;
 import slopewright.evaluation.Proposals;
 import slopewright.evaluation.TrialCopies;
 import slopewright.evaluation.portable.DeckMotion;
@@ -41,8 +43,9 @@ final class TrialLayouts {
      * @param line    what it is
      * @param surface the surface or plane, in the frame of its landing direction
      * @param reason  why it blocks whatever stands there; empty where it does not
+     * @param onPad   where a unit of the layout stands on the pad, or may do so; empty where all are clear of it
      */
-    record Held(LandingCell.Line line, ProtectionSurface surface, Optional<Message> reason) {
+    record Held(LandingCell.Line line, ProtectionSurface surface, Optional<Message> reason, Optional<PadArea.Where> onPad) {
 
         boolean isSight() {
             return line == LandingCell.Line.RED_EDGE;
@@ -94,7 +97,8 @@ final class TrialLayouts {
             return Attempt.failure(siting.noSurface().orElse(Message.of("siting.no-surface")));
         }
         List<Held> held = new ArrayList<>();
-        held.add(new Held(LandingCell.Line.SURFACE, siting.surface().map(SurfacePlan::geometry).orElseThrow(), Optional.empty()));
+        held.add(new Held(LandingCell.Line.SURFACE, siting.surface().map(SurfacePlan::geometry).orElseThrow(), Optional.empty(), onPad(
+                siting)));
         if (sighted) {
             List<SightLine.Drawn> lines = SightLines.draw(evaluation, siting);
             lines.forEach(line -> held.add(held(line)));
@@ -105,10 +109,17 @@ final class TrialLayouts {
         return Attempt.success(held);
     }
 
+    /** Returns where the unit stands that stands worst on the pad or in its safety area; empty where all are clear, or no size is known. */
+    private Optional<PadArea.Where> onPad(Siting siting) {
+        return Projects.helipad(direction).flatMap(PadArea::of).flatMap(area -> siting.units().stream()
+                .map(unit -> area.standing(unit.place(), direction.getTrueBearingDeg()).where())
+                .filter(where -> where != PadArea.Where.CLEAR).min(Comparator.naturalOrder()));
+    }
+
     private static Held held(SightLine.Drawn line) {
         Optional<Message> below = line.lowestAngleDeg() < 0
                 ? Optional.of(Message.of("landing.below-horizon", line.kind().message())) : Optional.empty();
-        return new Held(LandingCell.Line.valueOf(line.kind().name()), line.lowest(), below);
+        return new Held(LandingCell.Line.valueOf(line.kind().name()), line.lowest(), below, Optional.empty());
     }
 
     /** A pair sets its units above and below the slope: each of them must be within the range. */

@@ -39,7 +39,8 @@ public final class OtherDirection {
             return Message.of("remedy.no-direction");
         }
         ClearSector sector = nearest.get();
-        return sector.turnDeg(ownDeg) == 0 ? Message.of("remedy.direction-steeper", Words.wholeDegrees(sector.clearFromDeg()))
+        return sector.turnDeg(ownDeg) == 0 ? Message.of(sector.clearToDeg().isPresent() ? "remedy.direction-between"
+                : "remedy.direction-steeper", sector.slopes())
                 : Message.of("remedy.direction", Words.quantity(sector.nearestDeg(ownDeg), Notation.BEARING), sector.message(0));
     }
 }

@@ -44,6 +44,7 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.HelipadImpl#getDeckPitchDeg <em>Deck Pitch Deg</em>}</li>
  *   <li>{@link slopewright.model.impl.HelipadImpl#getDeckRollDeg <em>Deck Roll Deg</em>}</li>
  *   <li>{@link slopewright.model.impl.HelipadImpl#getDeckHeadingDeg <em>Deck Heading Deg</em>}</li>
+ *   <li>{@link slopewright.model.impl.HelipadImpl#getFatoBearingDeg <em>Fato Bearing Deg</em>}</li>
  * </ul>
  *
  * @generated
@@ -308,6 +309,26 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 	 * @ordered
 	 */
 	protected Double deckHeadingDeg = DECK_HEADING_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFatoBearingDeg() <em>Fato Bearing Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFatoBearingDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double FATO_BEARING_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFatoBearingDeg() <em>Fato Bearing Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFatoBearingDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double fatoBearingDeg = FATO_BEARING_DEG_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -668,6 +689,29 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 	 * @generated
 	 */
 	@Override
+	public Double getFatoBearingDeg() {
+		return fatoBearingDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFatoBearingDeg(Double newFatoBearingDeg) {
+		Double oldFatoBearingDeg = fatoBearingDeg;
+		fatoBearingDeg = newFatoBearingDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.HELIPAD__FATO_BEARING_DEG, oldFatoBearingDeg, fatoBearingDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.HELIPAD__PLACE:
@@ -714,6 +758,8 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 				return getDeckRollDeg();
 			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
 				return getDeckHeadingDeg();
+			case SlopewrightPackage.HELIPAD__FATO_BEARING_DEG:
+				return getFatoBearingDeg();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -770,6 +816,9 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
 				setDeckHeadingDeg((Double)newValue);
 				return;
+			case SlopewrightPackage.HELIPAD__FATO_BEARING_DEG:
+				setFatoBearingDeg((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -824,6 +873,9 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
 				setDeckHeadingDeg(DECK_HEADING_DEG_EDEFAULT);
 				return;
+			case SlopewrightPackage.HELIPAD__FATO_BEARING_DEG:
+				setFatoBearingDeg(FATO_BEARING_DEG_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -864,6 +916,8 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 				return DECK_ROLL_DEG_EDEFAULT == null ? deckRollDeg != null : !DECK_ROLL_DEG_EDEFAULT.equals(deckRollDeg);
 			case SlopewrightPackage.HELIPAD__DECK_HEADING_DEG:
 				return DECK_HEADING_DEG_EDEFAULT == null ? deckHeadingDeg != null : !DECK_HEADING_DEG_EDEFAULT.equals(deckHeadingDeg);
+			case SlopewrightPackage.HELIPAD__FATO_BEARING_DEG:
+				return FATO_BEARING_DEG_EDEFAULT == null ? fatoBearingDeg != null : !FATO_BEARING_DEG_EDEFAULT.equals(fatoBearingDeg);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -902,6 +956,8 @@ public class HelipadImpl extends NamedImpl implements Helipad {
 		result.append(deckRollDeg);
 		result.append(", deckHeadingDeg: ");
 		result.append(deckHeadingDeg);
+		result.append(", fatoBearingDeg: ");
+		result.append(fatoBearingDeg);
 		result.append(')');
 		return result.toString();
 	}

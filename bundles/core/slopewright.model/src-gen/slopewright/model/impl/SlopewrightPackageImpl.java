@@ -2000,6 +2000,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getHelipad_FatoBearingDeg() {
+		return (EAttribute)helipadEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getApproachDirection() {
 		return approachDirectionEClass;
 	}
@@ -4112,6 +4122,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(helipadEClass, HELIPAD__DECK_PITCH_DEG);
 		createEAttribute(helipadEClass, HELIPAD__DECK_ROLL_DEG);
 		createEAttribute(helipadEClass, HELIPAD__DECK_HEADING_DEG);
+		createEAttribute(helipadEClass, HELIPAD__FATO_BEARING_DEG);
 
 		approachDirectionEClass = createEClass(APPROACH_DIRECTION);
 		createEAttribute(approachDirectionEClass, APPROACH_DIRECTION__TRUE_BEARING_DEG);
@@ -4557,6 +4568,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getHelipad_DeckPitchDeg(), ecorePackage.getEDoubleObject(), "deckPitchDeg", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getHelipad_DeckRollDeg(), ecorePackage.getEDoubleObject(), "deckRollDeg", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getHelipad_DeckHeadingDeg(), ecorePackage.getEDoubleObject(), "deckHeadingDeg", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getHelipad_FatoBearingDeg(), ecorePackage.getEDoubleObject(), "fatoBearingDeg", null, 0, 1, Helipad.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(approachDirectionEClass, ApproachDirection.class, "ApproachDirection", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getApproachDirection_TrueBearingDeg(), ecorePackage.getEDoubleObject(), "trueBearingDeg", null, 0, 1, ApproachDirection.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -215,6 +215,39 @@ class LandingDirectionsTest {
         assertEquals("landing.deck-unknown", cell.reason().orElseThrow().key());
     }
 
+    /**
+     * The steeper the slope, the nearer the unit: eye 3.8 m over the pad and a lens between it and 0.5 m make 15.5 to 17.9 m at 12 degrees,
+     * 23.5 to 27.1 m at 8 and more than 37 m at 5. A FATO of 20 m in a safety area of 40 m reaches 20 m along the approach, and 28.3 m
+     * over its corners.
+     */
+    @Test
+    void aUnitOnThePadIsNoClearDirection() {
+        TrialSite site = triColourSite();
+        site.mast("far", -2000, 0, 1);
+        survey(site, true, 20_000, 0);
+        Helipad pad = site.aerodrome().getHelipads().get(0);
+        pad.setFatoLengthM(20.0);
+        pad.setFatoWidthM(20.0);
+        pad.setSafetyAreaWidthM(40.0);
+        LandingDirections unknown = directions(site, TRI_COLOUR_RULES);
+        assertCell(unknown, 45, 12, LandingCell.State.BLOCKED, "landing.on-pad");
+        assertCell(unknown, 45, 8, LandingCell.State.NOT_EVALUATED, "landing.fato-bearing");
+        assertCell(unknown, 45, 5, LandingCell.State.CLEAR, "");
+        pad.setFatoBearingDeg(0.0);
+        LandingDirections known = directions(site, TRI_COLOUR_RULES);
+        assertCell(known, 0, 12, LandingCell.State.BLOCKED, "landing.on-pad");
+        assertCell(known, 0, 8, LandingCell.State.CLEAR, "");
+        assertCell(known, 270, 8, LandingCell.State.CLEAR, "");
+        assertCell(known, 45, 8, LandingCell.State.BLOCKED, "landing.on-pad");
+        assertCell(known, 45, 5, LandingCell.State.CLEAR, "");
+    }
+
+    private static void assertCell(LandingDirections all, int trueDeg, double slopeDeg, LandingCell.State state, String reason) {
+        LandingCell cell = all.at(trueDeg).at(slopeDeg).orElseThrow();
+        assertEquals(state, cell.state(), () -> trueDeg + " at " + slopeDeg + ": " + cell.reason());
+        assertEquals(reason, cell.reason().map(found -> found.key()).orElse(""));
+    }
+
     @Test
     void anObstacleWithoutATopLeavesNothingClear() {
         TrialSite site = sectorSite();

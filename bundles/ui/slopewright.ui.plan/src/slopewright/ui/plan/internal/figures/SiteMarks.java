@@ -39,8 +39,9 @@ public final class SiteMarks {
         if (centre.isEmpty()) {
             return List.of();
         }
-        PlanAxis axis = pad.getDirections().stream().flatMap(direction -> context.axis(direction).stream()).findFirst()
-                .orElse(new PlanAxis(new PlanPoint(centre.get().x(), centre.get().y()), 0));
+        PlanAxis axis = pad.getDirections().stream().filter(direction -> direction.getTrueBearingDeg() != null)
+                .flatMap(direction -> context.axis(direction).stream().map(found -> lying(pad, direction, found))).findFirst()
+                .orElse(new PlanAxis(new PlanPoint(centre.get().x(), centre.get().y()), value(pad.getFatoBearingDeg(), 0)));
         double safety = value(pad.getSafetyAreaWidthM(), 0);
         double length = value(pad.getFatoLengthM(), 20);
         double width = value(pad.getFatoWidthM(), length);
@@ -52,6 +53,12 @@ public final class SiteMarks {
         ScenePoint under = new ScenePoint(centre.get().x(), centre.get().y() - below);
         marks.text(under, Projects.label(pad), Mark.Anchor.MIDDLE, 2.4, -2.5, Ink.TEXT);
         return marks.list();
+    }
+
+    /** Turns the axis of a direction along the FATO, where it is known how that lies. */
+    private static PlanAxis lying(Helipad pad, ApproachDirection direction, PlanAxis axis) {
+        return pad.getFatoBearingDeg() == null ? axis
+                : new PlanAxis(axis.origin(), axis.bearingDeg() + pad.getFatoBearingDeg() - direction.getTrueBearingDeg());
     }
 
     private static double value(Double number, double otherwise) {

@@ -180,8 +180,11 @@ public final class DirectionsPage {
 
     private List<String> lines(LandingDirection direction, LandingCell cell) {
         List<String> lines = new ArrayList<>();
-        direction.clearFromDeg().ifPresentOrElse(from -> lines.add(Messages.get("directions.clear-from",
-                renderer().write(Words.degrees(from)))), () -> lines.add(Messages.get("directions.clear-never")));
+        direction.clearFromDeg().ifPresentOrElse(from -> lines.add(direction.clearToDeg().isEmpty()
+                ? Messages.get("directions.clear-from", renderer().write(Words.degrees(from)))
+                : Messages.get("directions.clear-between", renderer().write(Words.degrees(from)),
+                        renderer().write(Words.degrees(direction.clearToDeg().getAsDouble())))),
+                () -> lines.add(Messages.get("directions.clear-never")));
         cell.governing().ifPresent(standing -> lines.add(Messages.get("directions.governing", standing.label(),
                 renderer().write(Words.m(standing.marginM())), renderer().render(cell.line().orElseThrow().message()))));
         cell.reason().map(Message.class::cast).ifPresent(reason -> lines.add(renderer().render(reason)));
