@@ -12,6 +12,7 @@ import slopewright.evaluation.ReadBacks;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.standards.SignedNames;
 
 /** Keeps that a second person held the entries of elements against their source. */
 public final class KeepReadBack extends RecordedEdit {
@@ -44,7 +45,7 @@ public final class KeepReadBack extends RecordedEdit {
         }
         Project project = Projects.project(holders.iterator().next())
                 .orElseThrow(() -> new EditException("what is part of no project cannot be read back"));
-        if (!ReadBacks.isName(person)) {
+        if (!SignedNames.isName(person)) {
             throw new EditException("a read-back names the person who read");
         }
         if (ReadBacks.isAuthor(project, person)) {

@@ -3,6 +3,7 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Set;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.ProjectRules;
 import slopewright.standards.Citation;
 import slopewright.standards.RuleSet;
 
@@ -19,14 +21,28 @@ public final class RestingValues {
     /**
      * One value that verdicts rest on.
      *
-     * @param rules     its rule set
-     * @param key       its key, or that of a table
-     * @param value     the number, or the control total of the table
-     * @param unit      its unit; empty for a table
-     * @param citation  where it comes from
-     * @param restsOnIt how many verdicts rest on it
+     * @param rules    its rule set, as its document has it: without what a project overrides or confirms
+     * @param key      its key, or that of a table
+     * @param value    the number, or the control total of the table
+     * @param unit     its unit; empty for a table
+     * @param citation where it comes from
+     * @param outcomes the verdicts that rest on it
      */
-    public record Resting(RuleSet rules, String key, double value, String unit, Citation citation, int restsOnIt) {
+    public record Resting(RuleSet rules, String key, double value, String unit, Citation citation, List<Outcome> outcomes) {
+        /** Copies the list. */
+        public Resting {
+            outcomes = List.copyOf(outcomes);
+        }
+
+        /** Returns how many verdicts rest on it. */
+        public int restsOnIt() {
+            return outcomes.size();
+        }
+
+        /** Returns key and edition of its rule set, joined by a colon. */
+        public String ruleSet() {
+            return name(rules);
+        }
     }
 
     private record Name(String ruleSet, String key) {
@@ -45,22 +61,41 @@ public final class RestingValues {
      */
     public static List<Resting> of(Collection<ProjectEvaluation> evaluations) {
         RestingValues values = new RestingValues();
-        evaluations.forEach(values::add);
-        return values.found.values().stream().sorted(Comparator.comparingInt(Resting::restsOnIt).reversed()
+        evaluations.forEach(evaluation -> values.add(evaluation, Checks.run(evaluation, rule -> true).outcomes()));
+        return values.sorted();
+    }
+
+    /**
+     * Collects the values of one project that was checked.
+     *
+     * @param evaluation the project
+     * @param outcomes   its outcomes
+     * @return the values, those that most rests on first
+     */
+    public static List<Resting> of(ProjectEvaluation evaluation, List<Outcome> outcomes) {
+        RestingValues values = new RestingValues();
+        values.add(evaluation, outcomes);
+        return values.sorted();
+    }
+
+    private List<Resting> sorted() {
+        return found.values().stream().sorted(Comparator.comparingInt(Resting::restsOnIt).reversed()
                 .thenComparing(Resting::key)).toList();
     }
 
-    private void add(ProjectEvaluation evaluation) {
+    private void add(ProjectEvaluation evaluation, List<Outcome> outcomes) {
         Set<RuleSet> all = new LinkedHashSet<>(List.of(evaluation.rules()));
         evaluation.aids().stream().map(AidEvaluation::rules).forEach(all::add);
         List<RuleSet> named = new ArrayList<>();
         Set<String> names = new LinkedHashSet<>();
         all.stream().filter(rules -> names.add(name(rules))).forEach(named::add);
-        for (Outcome outcome : Checks.run(evaluation, rule -> true).outcomes()) {
+        Map<String, RuleSet> printed = new HashMap<>();
+        named.forEach(rules -> printed.put(name(rules), ProjectRules.find(evaluation.project(), name(rules)).orElse(rules)));
+        for (Outcome outcome : outcomes) {
             Set<String> keys = new LinkedHashSet<>();
             for (Citation citation : outcome.citations()) {
                 named.stream().filter(rules -> keys.add(name(rules) + " " + citation.key()) && holds(rules, citation))
-                        .forEach(rules -> count(rules, citation));
+                        .forEach(rules -> count(printed.get(name(rules)), citation.key(), outcome));
             }
         }
     }
@@ -75,10 +110,17 @@ public final class RestingValues {
                 && own.clause().equals(citation.clause())).isPresent();
     }
 
-    private void count(RuleSet rules, Citation citation) {
-        String unit = rules.unit(citation.key()).orElse("");
-        rules.confirmable(citation.key()).ifPresent(number -> found.merge(new Name(name(rules), citation.key()),
-                new Resting(rules, citation.key(), number, unit, citation, 1),
-                (was, is) -> new Resting(was.rules(), was.key(), was.value(), was.unit(), was.citation(), was.restsOnIt() + 1)));
+    private void count(RuleSet rules, String key, Outcome outcome) {
+        if (rules.confirmable(key).isPresent() && rules.citation(key).isPresent()) {
+            found.merge(new Name(name(rules), key), new Resting(rules, key, rules.confirmable(key).getAsDouble(),
+                    rules.unit(key).orElse(""), rules.citation(key).get(), List.of(outcome)), (was, is) -> new Resting(was.rules(),
+                            was.key(), was.value(), was.unit(), was.citation(), joined(was.outcomes(), outcome)));
+        }
+    }
+
+    private static List<Outcome> joined(List<Outcome> outcomes, Outcome another) {
+        List<Outcome> all = new ArrayList<>(outcomes);
+        all.add(another);
+        return all;
     }
 }

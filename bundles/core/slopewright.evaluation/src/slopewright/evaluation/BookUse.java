@@ -1,5 +1,7 @@
 package slopewright.evaluation;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +29,7 @@ public final class BookUse {
         SAME,
         /** The book has changed since. */
         CHANGED,
-        /** The book is not there, or is damaged; the entries that the project keeps count. */
+        /** The book is not there; the entries that the project keeps count. */
         ABSENT
     }
 
@@ -39,12 +41,41 @@ public final class BookUse {
         if (project.getBookPath() == null || project.getBookPath().isBlank()) {
             return State.NONE;
         }
-        try {
-            Path base = ProjectFile.folder(project).orElse(Path.of(""));
-            ValueBook book = ValueBook.read(base.resolve(project.getBookPath()).normalize());
-            return book.sha256().equals(project.getBookSha256()) ? State.SAME : State.CHANGED;
-        } catch (StandardsException | java.nio.file.InvalidPathException e) {
+        Optional<Path> file = file(project);
+        if (file.filter(Files::exists).isEmpty()) {
             return State.ABSENT;
+        }
+        try {
+            return ValueBook.read(file.get()).sha256().equals(project.getBookSha256()) ? State.SAME : State.CHANGED;
+        } catch (StandardsException e) {
+            return State.CHANGED;
+        }
+    }
+
+    /** Returns the file of the book that a project names, empty where it names none that could be one. */
+    public static Optional<Path> file(Project project) {
+        if (project.getBookPath() == null || project.getBookPath().isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(ProjectFile.folder(project).orElse(Path.of("")).resolve(project.getBookPath()).normalize());
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Returns how a project in a folder names a book: by the way from the folder, with slashes; by the whole path where there is none.
+     *
+     * @param book   the file of the book
+     * @param folder the folder of the project file
+     */
+    public static String path(Path book, Path folder) {
+        Path whole = book.toAbsolutePath().normalize();
+        try {
+            return folder.toAbsolutePath().normalize().relativize(whole).toString().replace('\\', '/');
+        } catch (IllegalArgumentException e) {
+            return whole.toString();
         }
     }
 
@@ -61,12 +92,12 @@ public final class BookUse {
         project.getConfirmations().removeIf(confirmation -> Boolean.TRUE.equals(confirmation.getFromBook()));
         project.getOverrides().removeIf(override -> override.getReason() != null && override.getReason().startsWith(MARK));
         List<ValueBook.Entry> entries = book.entries().stream().filter(ValueBook.Entry::isSigned)
-                .filter(entry -> resting.contains(entry.ruleSet() + " " + entry.key())).toList();
+                .filter(entry -> resting.contains(entry.name())).toList();
         for (ValueBook.Entry entry : entries) {
-            if (entry.decision() == ValueBook.Decision.CONFIRMED) {
-                project.getConfirmations().add(confirmation(entry));
-            } else if (entry.decision() == ValueBook.Decision.CORRECTED) {
+            if (entry.decision() == ValueBook.Decision.CORRECTED) {
                 project.getOverrides().add(override(entry));
+            } else {
+                Confirmations.keep(project, confirmation(entry));
             }
         }
         project.setBookPath(path);
@@ -89,6 +120,11 @@ public final class BookUse {
         made.setPerson(entry.person());
         made.setDate(entry.date());
         made.setSecondPerson(entry.secondPerson());
+        made.setSecondDate(entry.secondDate());
+        if (entry.decision() == ValueBook.Decision.REJECTED) {
+            made.setRejected(true);
+            made.setReason(entry.reason());
+        }
         made.setFromBook(true);
         return made;
     }

@@ -23,6 +23,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.ProfilePoint;
+import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Ids;
@@ -41,9 +42,7 @@ public final class KeptForTheRecord {
             "BackgroundImage.hidden", "Runway.surface", "Runway.paved", "GlidePathAid.kind", "MeasuredUnit.person",
             "MeasuredUnit.instrument", "MeasuredUnit.date", "Inspection.organisation", "ReviewNote.text",
             "ReviewNote.person", "EquipmentType.massKg", "EquipmentType.supply", "Circuit.supply", "AeroplaneGroup.sharePercent",
-            "ValueConfirmation.source", "ValueConfirmation.person", "ValueConfirmation.date", "ValueConfirmation.edition",
-            "ValueConfirmation.clause", "ValueConfirmation.secondPerson", "ValueOverride.reason", "ValueOverride.person",
-            "ValueOverride.date", "MagneticVariation.source", "Aerodrome.verticalDatum", "Aerodrome.identifier");
+            "ValueOverride.reason", "ValueOverride.person", "ValueOverride.date", "MagneticVariation.source", "Aerodrome.verticalDatum");
     private static final Set<ApproachType> NO_SWITCH_OVER = Set.of(ApproachType.VISUAL, ApproachType.PRECISION_CAT_II_III);
     private static final Set<String> HAND_CONTROLS = Set.of("EquipmentType.plateZero", "EquipmentType.plateSense",
             "EquipmentType.lowerHair", "EquipmentType.upperHair", "EquipmentType.handOrder");
@@ -61,13 +60,18 @@ public final class KeptForTheRecord {
      * Returns whether an entry of an element is kept for the record alone: its feature always is, or nothing looks at it where it stands.
      * How far an obstacle survey reaches is asked where it names an approach; what lies under the approach, where the switch-over time of
      * the supply is limited, which is before the indicator of an approach with instruments and of one that does not say; from how far an
-     * indicator was seen in flight, where the rule set says from how far; the controls for the hand, of equipment of a portable indicator.
+     * indicator was seen in flight, where the rule set says from how far; the controls for the hand, of equipment of a portable indicator;
+     * how the aerodrome is called, where values are confirmed for it.
      */
     public static boolean contains(ProjectEvaluation evaluation, Identified element, EStructuralFeature feature) {
         if (contains(feature)) {
             return true;
         }
         String name = feature.getEContainingClass().getName() + "." + feature.getName();
+        if (element instanceof Aerodrome aerodrome) {
+            return name.equals("Aerodrome.identifier") && aerodrome.eContainer() instanceof Project project
+                    && project.getConfirmations().isEmpty();
+        }
         if (element instanceof ObstacleSurvey survey) {
             return survey.getHosts().isEmpty() && Set.of("ObstacleSurvey.reachM", "ObstacleSurvey.halfWidthM").contains(name);
         }

@@ -18,7 +18,7 @@ import slopewright.standards.StandardsException;
 
 /**
  * The rule set of a project and of each of its aids: the one that is named, with the overrides and confirmations of the project. A
- * confirmation counts only for the edition that it names, and only with the very number that the edition has.
+ * confirmation counts only for the edition that it names, with the very number that the edition has, and as it was sealed.
  */
 public final class ProjectRules {
     /** The rule set of a project that names none. */
@@ -50,9 +50,10 @@ public final class ProjectRules {
             }
         }
         for (ValueConfirmation confirmation : project.getConfirmations()) {
-            if (confirms(rules, confirmation)) {
-                rules = rules.withConfirmation(confirmation.getValueKey(), text(confirmation.getSource(), confirmation.getPerson(),
-                        confirmation.getDate()));
+            if (counts(rules, confirmation)) {
+                String by = text(confirmation.getSource(), confirmation.getPerson(), confirmation.getDate());
+                rules = Boolean.TRUE.equals(confirmation.getRejected()) ? rules.withRejection(confirmation.getValueKey(),
+                        confirmation.getReason() + " (" + by + ")") : rules.withConfirmation(confirmation.getValueKey(), by);
             }
         }
         return rules;
@@ -119,26 +120,31 @@ public final class ProjectRules {
     }
 
     /**
-     * Returns whether a confirmation counts for a rule set: it names the rule set with its edition and a value of it, and gives the number
-     * that the rule set has (the control total of a table), its source and a person.
+     * Returns whether what a project says of a value counts for a rule set: it fits, and is whole and sealed.
      *
      * @param rules        a rule set
-     * @param confirmation the confirmation
+     * @param confirmation a confirmation or rejection
      */
-    public static boolean confirms(RuleSet rules, ValueConfirmation confirmation) {
+    public static boolean counts(RuleSet rules, ValueConfirmation confirmation) {
+        return fits(rules, confirmation) && Confirmations.isWhole(confirmation) && Confirmations.isSealed(confirmation);
+    }
+
+    /**
+     * Returns whether a confirmation is one of a rule set: it names the rule set with its edition and a value of it, and gives the number
+     * that the rule set has (the control total of a table) with its unit.
+     *
+     * @param rules        a rule set
+     * @param confirmation a confirmation or rejection
+     */
+    public static boolean fits(RuleSet rules, ValueConfirmation confirmation) {
         if (confirmation.getValueKey() == null || confirmation.getValue() == null || confirmation.getRuleSetKey() == null
-                || !isFor(rules, confirmation.getRuleSetKey()) || !isGiven(confirmation.getSource())
-                        || !isGiven(confirmation.getPerson())) {
+                || !isFor(rules, confirmation.getRuleSetKey())) {
             return false;
         }
         OptionalDouble number = rules.confirmable(confirmation.getValueKey());
         boolean unit = rules.unit(confirmation.getValueKey()).map(known -> known.equals(confirmation.getUnit())).orElse(true);
         return unit && number.isPresent()
                 && Math.abs(number.getAsDouble() - confirmation.getValue()) <= SAME * Math.max(1, Math.abs(number.getAsDouble()));
-    }
-
-    private static boolean isGiven(String text) {
-        return text != null && !text.isBlank();
     }
 
     private static boolean isFor(RuleSet rules, String name) {

@@ -3,13 +3,11 @@ package slopewright.evaluation;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +28,7 @@ import slopewright.model.ReviewNote;
 import slopewright.model.Runway;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
+import slopewright.standards.SignedNames;
 
 /**
  * Read-backs: a second person held the entries of an element against the sheet that they come from. A level, a length or a longitude that
@@ -165,28 +164,13 @@ public final class ReadBacks {
     }
 
     /**
-     * Returns whether a name is that of the author of a project: by its letters alone, so that points, blanks, accents and capitals tell
-     * no two people apart, in any order of the words, and without what is put in brackets.
+     * Returns whether a name is that of the author of a project, see {@link SignedNames}.
      *
      * @param project the project; where it names no author, nobody is
      * @param person  a name, may be null
      */
     public static boolean isAuthor(Project project, String person) {
-        List<String> author = words(project.getAuthor());
-        List<String> reader = words(person);
-        return !author.isEmpty() && (String.join("", author).equals(String.join("", reader))
-                || author.stream().sorted().toList().equals(reader.stream().sorted().toList()));
-    }
-
-    /** Returns whether a text names anybody: it has a letter. */
-    public static boolean isName(String text) {
-        return !words(text).isEmpty();
-    }
-
-    private static List<String> words(String name) {
-        String plain = Normalizer.normalize(name == null ? "" : name, Normalizer.Form.NFKD).replaceAll("\\p{M}|\\([^)]*\\)", "");
-        return List.of(plain.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT).split("[^\\p{L}]+")).stream()
-                .filter(word -> !word.isEmpty()).toList();
+        return SignedNames.isSame(project.getAuthor(), person);
     }
 
     /** Returns the read-backs of a project by the id of their element; of two of one element, the first. */

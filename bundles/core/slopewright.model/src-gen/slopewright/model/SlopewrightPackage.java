@@ -594,13 +594,49 @@ public interface SlopewrightPackage extends EPackage {
 	int VALUE_CONFIRMATION__FROM_BOOK = IDENTIFIED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Second Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__SECOND_DATE = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Rejected</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__REJECTED = IDENTIFIED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__REASON = IDENTIFIED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int VALUE_CONFIRMATION__SHA256 = IDENTIFIED_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Value Confirmation</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int VALUE_CONFIRMATION_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 11;
+	int VALUE_CONFIRMATION_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 15;
 
 	/**
 	 * The number of operations of the '<em>Value Confirmation</em>' class.
@@ -5070,6 +5106,50 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getValueConfirmation_FromBook();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getSecondDate <em>Second Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Second Date</em>'.
+	 * @see slopewright.model.ValueConfirmation#getSecondDate()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_SecondDate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getRejected <em>Rejected</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rejected</em>'.
+	 * @see slopewright.model.ValueConfirmation#getRejected()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_Rejected();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getReason <em>Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reason</em>'.
+	 * @see slopewright.model.ValueConfirmation#getReason()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_Reason();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ValueConfirmation#getSha256 <em>Sha256</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sha256</em>'.
+	 * @see slopewright.model.ValueConfirmation#getSha256()
+	 * @see #getValueConfirmation()
+	 * @generated
+	 */
+	EAttribute getValueConfirmation_Sha256();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ReviewNote <em>Review Note</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8729,6 +8809,38 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute VALUE_CONFIRMATION__FROM_BOOK = eINSTANCE.getValueConfirmation_FromBook();
+
+		/**
+		 * The meta object literal for the '<em><b>Second Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__SECOND_DATE = eINSTANCE.getValueConfirmation_SecondDate();
+
+		/**
+		 * The meta object literal for the '<em><b>Rejected</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__REJECTED = eINSTANCE.getValueConfirmation_Rejected();
+
+		/**
+		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__REASON = eINSTANCE.getValueConfirmation_Reason();
+
+		/**
+		 * The meta object literal for the '<em><b>Sha256</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute VALUE_CONFIRMATION__SHA256 = eINSTANCE.getValueConfirmation_Sha256();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ReviewNoteImpl <em>Review Note</em>}' class.

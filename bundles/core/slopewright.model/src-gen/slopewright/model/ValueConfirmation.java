@@ -23,6 +23,10 @@ package slopewright.model;
  *   <li>{@link slopewright.model.ValueConfirmation#getClause <em>Clause</em>}</li>
  *   <li>{@link slopewright.model.ValueConfirmation#getSecondPerson <em>Second Person</em>}</li>
  *   <li>{@link slopewright.model.ValueConfirmation#getFromBook <em>From Book</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getSecondDate <em>Second Date</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getRejected <em>Rejected</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getReason <em>Reason</em>}</li>
+ *   <li>{@link slopewright.model.ValueConfirmation#getSha256 <em>Sha256</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getValueConfirmation()
@@ -271,5 +275,93 @@ public interface ValueConfirmation extends Identified {
 	 * @generated
 	 */
 	void setFromBook(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Second Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Second Date</em>' attribute.
+	 * @see #setSecondDate(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_SecondDate()
+	 * @model
+	 * @generated
+	 */
+	String getSecondDate();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getSecondDate <em>Second Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Second Date</em>' attribute.
+	 * @see #getSecondDate()
+	 * @generated
+	 */
+	void setSecondDate(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Rejected</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Rejected</em>' attribute.
+	 * @see #setRejected(Boolean)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Rejected()
+	 * @model
+	 * @generated
+	 */
+	Boolean getRejected();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getRejected <em>Rejected</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Rejected</em>' attribute.
+	 * @see #getRejected()
+	 * @generated
+	 */
+	void setRejected(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Reason</em>' attribute.
+	 * @see #setReason(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Reason()
+	 * @model
+	 * @generated
+	 */
+	String getReason();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getReason <em>Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Reason</em>' attribute.
+	 * @see #getReason()
+	 * @generated
+	 */
+	void setReason(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Sha256</em>' attribute.
+	 * @see #setSha256(String)
+	 * @see slopewright.model.SlopewrightPackage#getValueConfirmation_Sha256()
+	 * @model
+	 * @generated
+	 */
+	String getSha256();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ValueConfirmation#getSha256 <em>Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sha256</em>' attribute.
+	 * @see #getSha256()
+	 * @generated
+	 */
+	void setSha256(String value);
 
 } // ValueConfirmation

@@ -19,7 +19,9 @@ public enum Provenance {
     /** In use in the trade, without a source. */
     COMMON_PRACTICE("common-practice", true),
     /** Remembered, not seen; to be verified against the issued document. */
-    FROM_MEMORY("from-memory", true);
+    FROM_MEMORY("from-memory", true),
+    /** Held against the document by a named person who says that it is not to be used. */
+    REJECTED("rejected", true);
 
     private final String key;
     private final boolean toConfirm;

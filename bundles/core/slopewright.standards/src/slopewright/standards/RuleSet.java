@@ -66,6 +66,7 @@ public final class RuleSet {
     private final Map<String, CitedValue> byKey;
     private final Tables tables;
     private final Map<String, String> confirmations;
+    private final Map<String, String> rejections;
 
     /** Makes a rule set of its parts, without choices. */
     public RuleSet(Descriptor descriptor, Map<String, CitedValue> values, Tables tables) {
@@ -74,17 +75,18 @@ public final class RuleSet {
 
     /** Makes a rule set of its parts. */
     public RuleSet(Descriptor descriptor, Map<String, CitedValue> values, Map<String, CitedChoice> choices, Tables tables) {
-        this(descriptor, new TreeMap<>(values), new TreeMap<>(choices), tables, Map.of());
+        this(descriptor, new TreeMap<>(values), new TreeMap<>(choices), tables, Map.of(), Map.of());
     }
 
     private RuleSet(Descriptor descriptor, SortedMap<String, CitedValue> values, SortedMap<String, CitedChoice> choices, Tables tables,
-            Map<String, String> confirmations) {
+            Map<String, String> confirmations, Map<String, String> rejections) {
         this.descriptor = descriptor;
         this.values = values;
         this.choices = choices;
         byKey = new HashMap<>(values);
         this.tables = tables;
         this.confirmations = Map.copyOf(confirmations);
+        this.rejections = Map.copyOf(rejections);
     }
 
     /** Returns what it is called and covers. */
@@ -252,7 +254,7 @@ public final class RuleSet {
         String was = "instead of " + old.printed() + " " + old.printedUnit() + " (" + old.citation().text() + ")";
         SortedMap<String, CitedValue> changed = new TreeMap<>(values);
         changed.put(key, CitedValue.printed(value, old.printedUnit(), new Citation(key, source, "", Provenance.OVERRIDE, was, "")));
-        return new RuleSet(descriptor, changed, choices, tables, confirmations);
+        return new RuleSet(descriptor, changed, choices, tables, confirmations, rejections);
     }
 
     private RuleSet withChoice(CitedChoice old, double place, Source source) {
@@ -261,7 +263,7 @@ public final class RuleSet {
         SortedMap<String, CitedChoice> changed = new TreeMap<>(choices);
         String was = "instead of " + old.word().key() + " (" + old.citation().text() + ")";
         changed.put(old.key(), new CitedChoice(word, new Citation(old.key(), source, "", Provenance.OVERRIDE, was, "")));
-        return new RuleSet(descriptor, values, changed, tables, confirmations);
+        return new RuleSet(descriptor, values, changed, tables, confirmations, rejections);
     }
 
     /**
@@ -274,11 +276,26 @@ public final class RuleSet {
     public RuleSet withConfirmation(String key, String by) {
         Map<String, String> changed = new LinkedHashMap<>(confirmations);
         changed.put(key, by);
-        return new RuleSet(descriptor, values, choices, tables, changed);
+        return new RuleSet(descriptor, values, choices, tables, changed, rejections);
+    }
+
+    /**
+     * Returns the rule set with a value or table rejected by a person: it still stands in for what the document says, but whatever rests
+     * on it is to clear up, however well it was known.
+     *
+     * @param key key of the value or table
+     * @param by  who rejected it, and why
+     * @return the changed rule set
+     */
+    public RuleSet withRejection(String key, String by) {
+        Map<String, String> changed = new LinkedHashMap<>(rejections);
+        changed.put(key, by);
+        return new RuleSet(descriptor, values, choices, tables, confirmations, changed);
     }
 
     private CitedValue confirmed(CitedValue value) {
-        return confirmations.containsKey(value.key()) ? value.withCitation(confirmed(value.citation())) : value;
+        return confirmations.containsKey(value.key()) || rejections.containsKey(value.key())
+                ? value.withCitation(confirmed(value.citation())) : value;
     }
 
     private CitedChoice confirmed(CitedChoice choice) {
@@ -286,6 +303,10 @@ public final class RuleSet {
     }
 
     private Citation confirmed(Citation citation) {
+        String against = rejections.get(citation.key());
+        if (against != null) {
+            return new Citation(citation.key(), citation.source(), citation.clause(), Provenance.REJECTED, against, "");
+        }
         String by = confirmations.get(citation.key());
         return by == null ? citation : citation.confirmed(by);
     }

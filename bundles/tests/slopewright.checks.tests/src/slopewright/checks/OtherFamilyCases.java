@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
+import slopewright.evaluation.Confirmations;
 import slopewright.model.LightUnit;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.Transition;
@@ -185,7 +186,8 @@ final class OtherFamilyCases {
             confirmation.setUnit("deg");
             confirmation.setSource("data plate of the unit");
             confirmation.setPerson("J. Doe");
-            sample.project().getConfirmations().add(confirmation);
+            confirmation.setDate("2026-05-01");
+            Confirmations.keep(sample.project(), confirmation);
         }));
         cases.add(RuleCase.of("BOX-08", Result.NOT_APPLICABLE, "not portable", Bases::triColour, Sample::unchanged));
         cases.add(RuleCase.of("BOX-08", Result.PASS, "22 to 28 V", Bases::padTriColour, Sample::unchanged));

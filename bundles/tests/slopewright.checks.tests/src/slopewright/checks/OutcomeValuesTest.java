@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import slopewright.evaluation.AidLayouts;
+import slopewright.evaluation.Confirmations;
 import slopewright.messages.Message;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueConfirmation;
@@ -151,7 +152,8 @@ class OutcomeValuesTest {
             confirmation.setUnit("m");
             confirmation.setSource("the issued figure");
             confirmation.setPerson("J. Doe");
-            sample.project().getConfirmations().add(confirmation);
+            confirmation.setDate("2026-05-01");
+            Confirmations.keep(sample.project(), confirmation);
         }
         Outcome settled = only(sample, "ROW-04");
         assertFalse(settled.toConfirm());

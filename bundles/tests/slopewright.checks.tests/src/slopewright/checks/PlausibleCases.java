@@ -3,6 +3,7 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.List;
 
+import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ReadBacks;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.Circuit;
@@ -43,7 +44,8 @@ final class PlausibleCases {
         confirmation.setUnit(unit);
         confirmation.setSource("a case");
         confirmation.setPerson("J. Doe");
-        sample.project().getConfirmations().add(confirmation);
+        confirmation.setDate("2026-05-01");
+        sample.project().getConfirmations().add(Confirmations.sealed(sample.project(), confirmation));
         return confirmation;
     }
 
@@ -59,6 +61,14 @@ final class PlausibleCases {
                 sample -> confirm(sample, key, 0.3, "m").setRuleSetKey("icao:99th")));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "no person", Bases::row,
                 sample -> confirm(sample, key, 0.3, "m").setPerson(" ")));
+        cases.add(RuleCase.of("DATA-40", Result.FAIL, "no date", Bases::row,
+                sample -> confirm(sample, key, 0.3, "m").setDate(null)));
+        cases.add(RuleCase.of("DATA-40", Result.FAIL, "a later clause than was sealed", Bases::row,
+                sample -> confirm(sample, key, 0.3, "m").setClause("8.3")));
+        cases.add(RuleCase.of("DATA-40", Result.FAIL, "rejected without a reason", Bases::row,
+                sample -> Confirmations.sealed(sample.project(), rejected(confirm(sample, key, 0.3, "m"), null))));
+        cases.add(RuleCase.of("DATA-40", Result.PASS, "rejected with a reason", Bases::row,
+                sample -> Confirmations.sealed(sample.project(), rejected(confirm(sample, key, 0.3, "m"), "not in our copy"))));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "twice", Bases::row, sample -> {
             confirm(sample, key, 0.3, "m");
             confirm(sample, key, 0.3, "m");
@@ -66,6 +76,12 @@ final class PlausibleCases {
         cases.add(RuleCase.of("DATA-40", Result.PASS, "changed fivefold", Bases::row, sample -> change(sample, key, 1.5)));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed sixfold", Bases::row, sample -> change(sample, key, 1.8)));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed in sign", Bases::row, sample -> change(sample, key, -0.3)));
+    }
+
+    private static ValueConfirmation rejected(ValueConfirmation confirmation, String reason) {
+        confirmation.setRejected(true);
+        confirmation.setReason(reason);
+        return confirmation;
     }
 
     private static void change(Sample sample, String key, double value) {

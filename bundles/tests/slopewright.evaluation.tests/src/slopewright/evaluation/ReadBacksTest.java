@@ -26,6 +26,7 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.Stage;
 import slopewright.model.ValueOverride;
 import slopewright.model.util.Ids;
+import slopewright.standards.SignedNames;
 
 /** What a read-back seals, and what breaks it. */
 class ReadBacksTest {
@@ -177,7 +178,7 @@ class ReadBacksTest {
         for (String different : List.of("S. Tamsin", "R. Tamson", "", "..")) {
             assertFalse(ReadBacks.isAuthor(project, different), different);
         }
-        assertFalse(ReadBacks.isName(" .1"));
+        assertFalse(SignedNames.isName(" .1"));
     }
 
     @Test

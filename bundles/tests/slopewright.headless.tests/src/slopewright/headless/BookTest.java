@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** An organisation's book of values and own rule set on the command line; every name is invented. */
 class BookTest {
     private static final Path DEMO = Path.of(System.getProperty("slopewright.root"), "demo-data/every-family/every-family.slopewright");
-    private static final String ROW = "faa:2010,two-bar.far-offset-deg,0.25,deg,from-memory,";
+    private static final String ROW = "faa:2010,two-bar.far-offset-deg,0.25,deg,";
 
     @TempDir
     private Path folder;

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import slopewright.checks.Checks;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.ReadBacks;
@@ -70,7 +71,7 @@ class SetUpCardTest {
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
         Checks.run(evaluation, rule -> true).outcomes().stream().flatMap(outcome -> outcome.citations().stream())
                 .filter(Citation::toConfirm).map(Citation::key).distinct().forEach(key -> evaluation.aid(aid).rules().find(key)
-                        .ifPresent(value -> project.getConfirmations().add(confirmation(key, value))));
+                        .ifPresent(value -> Confirmations.keep(project, confirmation(key, value))));
     }
 
     private static ValueConfirmation confirmation(String key, CitedValue value) {

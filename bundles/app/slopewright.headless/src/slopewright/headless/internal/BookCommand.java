@@ -3,19 +3,15 @@ package slopewright.headless.internal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.checks.BookKeeping;
 import slopewright.checks.RestingValues;
 import slopewright.evaluation.BookUse;
 import slopewright.evaluation.ProjectEvaluation;
@@ -60,54 +56,31 @@ final class BookCommand extends Command {
         }
     }
 
-    private static List<RestingValues.Resting> resting(List<Project> loaded) {
+    private static List<BookKeeping.Row> rows(List<Project> loaded, Optional<ValueBook> known) {
         try {
-            return RestingValues.of(loaded.stream().map(project -> ProjectEvaluation.of(project, Optional.empty())).toList());
+            return BookKeeping.rows(RestingValues.of(loaded.stream().map(project -> ProjectEvaluation.of(project, Optional.empty()))
+                    .toList()), known);
         } catch (IllegalArgumentException e) {
             throw new InputException(e.getMessage());
         }
     }
 
     private Integer collect() {
-        Map<String, ValueBook.Entry> known = new LinkedHashMap<>();
-        if (Files.exists(book)) {
-            read(book).entries().forEach(entry -> known.put(entry.ruleSet() + " " + entry.key(), entry));
-        }
-        List<ValueBook.Entry> entries = new ArrayList<>();
-        Set<String> listed = new HashSet<>();
-        for (RestingValues.Resting value : resting(projects.stream().map(ProjectFiles::load).toList())) {
-            String ruleSet = value.rules().key() + ":" + value.rules().edition();
-            if (value.citation().provenance().needsConfirmation() || known.containsKey(ruleSet + " " + value.key())) {
-                listed.add(ruleSet + " " + value.key());
-                entries.add(merged(Optional.ofNullable(known.get(ruleSet + " " + value.key())), ValueBook.Entry.open(ruleSet, value.key(),
-                        value.value(), value.unit(), value.citation().provenance().key(), value.restsOnIt())));
-            }
-        }
-        known.forEach((name, entry) -> {
-            if (!listed.contains(name)) {
-                entries.add(entry);
-            }
-        });
+        Optional<ValueBook> known = Files.exists(book) ? Optional.of(read(book)) : Optional.empty();
+        ValueBook collected = BookKeeping.book(rows(projects.stream().map(ProjectFiles::load).toList(), known));
         Path target = output.file().orElse(book);
-        output.write(target, new ValueBook(entries, "").text().getBytes(StandardCharsets.UTF_8), target.equals(book));
-        streams().sayf("%s: %d values, %d of them not decided", target, entries.size(),
-                entries.stream().filter(entry -> !entry.isSigned()).count());
+        output.write(target, collected.text().getBytes(StandardCharsets.UTF_8), target.equals(book));
+        streams().sayf("%s: %d values, %d of them to confirm and not signed", target, collected.entries().size(),
+                collected.entries().stream().filter(entry -> !entry.isSigned() && BookKeeping.isToConfirm(entry)).count());
         return ExitCodes.OK;
-    }
-
-    /** What was decided stays as long as the number is the same; the weight is that of now. */
-    private static ValueBook.Entry merged(Optional<ValueBook.Entry> old, ValueBook.Entry fresh) {
-        return old.filter(entry -> entry.value() == fresh.value() && entry.unit().equals(fresh.unit()))
-                .map(entry -> new ValueBook.Entry(fresh.ruleSet(), fresh.key(), fresh.value(), fresh.unit(), fresh.provenance(),
-                        fresh.restsOnIt(), entry.decision(), entry.ownValue(), entry.reason(), entry.document(), entry.edition(),
-                        entry.clause(), entry.person(), entry.date(), entry.secondPerson(), entry.secondDate()))
-                .orElse(fresh);
     }
 
     private Integer list() {
         for (ValueBook.Entry entry : read(book).entries()) {
-            streams().sayf("%-10s %4d  %-10s %-48s %s %s [%s]", entry.isSigned() ? entry.decision().key() : "not signed",
-                    entry.restsOnIt(), entry.ruleSet(), entry.key(), Double.toString(entry.value()), entry.unit(), entry.provenance());
+            String lacks = entry.decision() == ValueBook.Decision.OPEN ? "open" : entry.lacks().stream().map(ValueBook.Lack::key)
+                    .reduce((all, lack) -> all + ", " + lack).map(all -> "lacks " + all).orElse(entry.decision().key());
+            streams().sayf("%-10s %4d  %-10s %-48s %s %s [%s] %s", lacks, entry.restsOnIt(), entry.ruleSet(), entry.key(),
+                    Double.toString(entry.value()), entry.unit(), entry.provenance(), entry.source());
         }
         return ExitCodes.OK;
     }
@@ -115,11 +88,8 @@ final class BookCommand extends Command {
     private Integer take() {
         Path target = output.file().orElseThrow(() -> new UsageException("--into needs -o, the file for the changed project"));
         Project project = ProjectFiles.load(into);
-        Set<String> names = resting(List.of(project)).stream().map(value -> value.rules().key() + ":" + value.rules().edition() + " "
-                + value.key()).collect(Collectors.toSet());
-        Path folder = target.toAbsolutePath().normalize().getParent();
-        String path = folder.relativize(book.toAbsolutePath().normalize()).toString().replace('\\', '/');
-        int taken = BookUse.take(project, read(book), path, names);
+        Set<String> names = BookKeeping.resting(rows(List.of(project), Optional.empty()));
+        int taken = BookUse.take(project, read(book), BookUse.path(book, target.toAbsolutePath().normalize().getParent()), names);
         output.write(target, ProjectFile.bytes(project), false);
         streams().sayf("%s: %d entries taken from %s", target, taken, book);
         return ExitCodes.OK;

@@ -12,13 +12,16 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ReadBacks;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
+import slopewright.model.ValueConfirmation;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.standards.SignedNames;
 
 /** Lists the entries of elements to read them aloud, and keeps that a second person read them back. */
 @CommandLine.Command(name = "read-back", sortOptions = false, description = {"Print the entries of elements, to hold them against the "
@@ -44,7 +47,7 @@ final class ReadBackCommand extends Command {
     @Override
     public Integer call() {
         boolean keeps = person != null || date != null || output.file().isPresent();
-        if (keeps && (!ReadBacks.isName(person) || date == null || output.file().isEmpty())) {
+        if (keeps && (!SignedNames.isName(person) || date == null || output.file().isEmpty())) {
             throw new UsageException("to keep a read-back, name who read it with --by, when with --date, and the file for the changed "
                     + "project with -o");
         }
@@ -59,9 +62,20 @@ final class ReadBackCommand extends Command {
         }
         ReadBacks.tidy(project);
         ReadBacks.keep(project, elements, person.strip(), date.toString());
+        List<ValueConfirmation> confirmations = confirmations(project);
+        for (ValueConfirmation confirmation : confirmations) {
+            try {
+                Confirmations.signOff(project, confirmation, person.strip(), date.toString());
+            } catch (IllegalArgumentException e) {
+                throw new UsageException(e.getMessage());
+            }
+        }
         Path target = output.file().orElseThrow();
         output.write(target, ProjectFile.bytes(project), false);
         streams().sayf("%s: %d elements read back by %s", target, elements.size(), person.strip());
+        if (!confirmations.isEmpty()) {
+            streams().sayf("%s: %d confirmations signed off by %s", target, confirmations.size(), person.strip());
+        }
         return ExitCodes.OK;
     }
 
@@ -72,10 +86,20 @@ final class ReadBackCommand extends Command {
         }
         List<Identified> found = new ArrayList<>();
         for (String name : names) {
-            Optional<Identified> element = Ids.find(project, name).flatMap(ReadBacks::holder);
+            Optional<Identified> named = Ids.find(project, name);
+            if (named.filter(ValueConfirmation.class::isInstance).isPresent()) {
+                continue;
+            }
+            Optional<Identified> element = named.flatMap(ReadBacks::holder);
             found.add(element.orElseThrow(() -> new UsageException("there is no element '" + name + "' that can be read back")));
         }
         return found.stream().distinct().toList();
+    }
+
+    /** What is said of values: what was named, or all that is not as it was sealed. */
+    private List<ValueConfirmation> confirmations(Project project) {
+        return names.isEmpty() ? Confirmations.unsealed(project) : project.getConfirmations().stream()
+                .filter(confirmation -> names.contains(confirmation.getId())).toList();
     }
 
     private void print(Project project, List<Identified> elements) {
@@ -87,6 +111,11 @@ final class ReadBackCommand extends Command {
                     : (state == ReadBacks.State.SAME ? "as read back" : "changed since it was read back") + " by " + readBack.getPerson()
                     + " on " + readBack.getDate()));
             ReadBacks.entries(element).forEach(line -> streams().say("  " + line));
+        }
+        for (ValueConfirmation confirmation : confirmations(project)) {
+            streams().say(confirmation.getValueKey() + " [" + confirmation.getId() + "]: " + (Confirmations.isSealed(confirmation)
+                    ? "as it was confirmed" : "not sealed, or changed since it was"));
+            Confirmations.entries(confirmation).forEach(line -> streams().say("  " + line));
         }
         int all = ReadBacks.elements(project).size();
         long open = ReadBacks.elements(project).stream()

@@ -920,6 +920,46 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getValueConfirmation_SecondDate() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Rejected() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Reason() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getValueConfirmation_Sha256() {
+		return (EAttribute)valueConfirmationEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getReviewNote() {
 		return reviewNoteEClass;
 	}
@@ -4002,6 +4042,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__CLAUSE);
 		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__SECOND_PERSON);
 		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__FROM_BOOK);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__SECOND_DATE);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__REJECTED);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__REASON);
+		createEAttribute(valueConfirmationEClass, VALUE_CONFIRMATION__SHA256);
 
 		reviewNoteEClass = createEClass(REVIEW_NOTE);
 		createEAttribute(reviewNoteEClass, REVIEW_NOTE__ELEMENT_ID);
@@ -4448,6 +4492,10 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getValueConfirmation_Clause(), ecorePackage.getEString(), "clause", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getValueConfirmation_SecondPerson(), ecorePackage.getEString(), "secondPerson", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getValueConfirmation_FromBook(), ecorePackage.getEBooleanObject(), "fromBook", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_SecondDate(), ecorePackage.getEString(), "secondDate", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Rejected(), ecorePackage.getEBooleanObject(), "rejected", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getValueConfirmation_Sha256(), ecorePackage.getEString(), "sha256", null, 0, 1, ValueConfirmation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(reviewNoteEClass, ReviewNote.class, "ReviewNote", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getReviewNote_ElementId(), ecorePackage.getEString(), "elementId", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -30,6 +30,10 @@ import slopewright.model.ValueConfirmation;
  *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getClause <em>Clause</em>}</li>
  *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getSecondPerson <em>Second Person</em>}</li>
  *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getFromBook <em>From Book</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getSecondDate <em>Second Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getRejected <em>Rejected</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getReason <em>Reason</em>}</li>
+ *   <li>{@link slopewright.model.impl.ValueConfirmationImpl#getSha256 <em>Sha256</em>}</li>
  * </ul>
  *
  * @generated
@@ -254,6 +258,86 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 	 * @ordered
 	 */
 	protected Boolean fromBook = FROM_BOOK_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSecondDate() <em>Second Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSecondDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SECOND_DATE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSecondDate() <em>Second Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSecondDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected String secondDate = SECOND_DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getRejected() <em>Rejected</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRejected()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Boolean REJECTED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getRejected() <em>Rejected</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRejected()
+	 * @generated
+	 * @ordered
+	 */
+	protected Boolean rejected = REJECTED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getReason() <em>Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String REASON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getReason() <em>Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected String reason = REASON_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSha256() <em>Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSha256()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SHA256_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSha256() <em>Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSha256()
+	 * @generated
+	 * @ordered
+	 */
+	protected String sha256 = SHA256_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -533,6 +617,98 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 	 * @generated
 	 */
 	@Override
+	public String getSecondDate() {
+		return secondDate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSecondDate(String newSecondDate) {
+		String oldSecondDate = secondDate;
+		secondDate = newSecondDate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__SECOND_DATE, oldSecondDate, secondDate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Boolean getRejected() {
+		return rejected;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRejected(Boolean newRejected) {
+		Boolean oldRejected = rejected;
+		rejected = newRejected;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__REJECTED, oldRejected, rejected));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getReason() {
+		return reason;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setReason(String newReason) {
+		String oldReason = reason;
+		reason = newReason;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__REASON, oldReason, reason));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSha256() {
+		return sha256;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSha256(String newSha256) {
+		String oldSha256 = sha256;
+		sha256 = newSha256;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.VALUE_CONFIRMATION__SHA256, oldSha256, sha256));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.VALUE_CONFIRMATION__VALUE_KEY:
@@ -557,6 +733,14 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 				return getSecondPerson();
 			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
 				return getFromBook();
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_DATE:
+				return getSecondDate();
+			case SlopewrightPackage.VALUE_CONFIRMATION__REJECTED:
+				return getRejected();
+			case SlopewrightPackage.VALUE_CONFIRMATION__REASON:
+				return getReason();
+			case SlopewrightPackage.VALUE_CONFIRMATION__SHA256:
+				return getSha256();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -601,6 +785,18 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 				return;
 			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
 				setFromBook((Boolean)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_DATE:
+				setSecondDate((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__REJECTED:
+				setRejected((Boolean)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__REASON:
+				setReason((String)newValue);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__SHA256:
+				setSha256((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -647,6 +843,18 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
 				setFromBook(FROM_BOOK_EDEFAULT);
 				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_DATE:
+				setSecondDate(SECOND_DATE_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__REJECTED:
+				setRejected(REJECTED_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__REASON:
+				setReason(REASON_EDEFAULT);
+				return;
+			case SlopewrightPackage.VALUE_CONFIRMATION__SHA256:
+				setSha256(SHA256_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -681,6 +889,14 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 				return SECOND_PERSON_EDEFAULT == null ? secondPerson != null : !SECOND_PERSON_EDEFAULT.equals(secondPerson);
 			case SlopewrightPackage.VALUE_CONFIRMATION__FROM_BOOK:
 				return FROM_BOOK_EDEFAULT == null ? fromBook != null : !FROM_BOOK_EDEFAULT.equals(fromBook);
+			case SlopewrightPackage.VALUE_CONFIRMATION__SECOND_DATE:
+				return SECOND_DATE_EDEFAULT == null ? secondDate != null : !SECOND_DATE_EDEFAULT.equals(secondDate);
+			case SlopewrightPackage.VALUE_CONFIRMATION__REJECTED:
+				return REJECTED_EDEFAULT == null ? rejected != null : !REJECTED_EDEFAULT.equals(rejected);
+			case SlopewrightPackage.VALUE_CONFIRMATION__REASON:
+				return REASON_EDEFAULT == null ? reason != null : !REASON_EDEFAULT.equals(reason);
+			case SlopewrightPackage.VALUE_CONFIRMATION__SHA256:
+				return SHA256_EDEFAULT == null ? sha256 != null : !SHA256_EDEFAULT.equals(sha256);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -717,6 +933,14 @@ public class ValueConfirmationImpl extends IdentifiedImpl implements ValueConfir
 		result.append(secondPerson);
 		result.append(", fromBook: ");
 		result.append(fromBook);
+		result.append(", secondDate: ");
+		result.append(secondDate);
+		result.append(", rejected: ");
+		result.append(rejected);
+		result.append(", reason: ");
+		result.append(reason);
+		result.append(", sha256: ");
+		result.append(sha256);
 		result.append(')');
 		return result.toString();
 	}

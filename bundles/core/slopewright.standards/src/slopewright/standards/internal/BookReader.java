@@ -39,9 +39,10 @@ public final class BookReader {
                 throw row.fault("the value " + row.text("key") + " of " + row.text("rule_set") + " is listed twice");
             }
             entries.add(new ValueBook.Entry(row.text("rule_set"), row.text("key"), row.number("value"),
-                    row.isBlank("unit") ? "" : row.text("unit"), row.text("provenance"), (int) row.number("rests_on_it"), decision, own,
-                    row.text("reason"), row.text("document"), row.text("edition"), row.text("clause"), row.text("person"),
-                    row.text("date"), row.text("second_person"), row.text("second_date")));
+                    row.isBlank("unit") ? "" : row.text("unit"), row.text("provenance"), row.text("source"),
+                    (int) row.number("rests_on_it"), row.text("results"), decision, own, row.text("reason"), row.text("document"),
+                    row.text("edition"), row.text("clause"), row.text("person"), row.text("date"), row.text("second_person"),
+                    row.text("second_date")));
         }
         return entries;
     }

@@ -27,6 +27,7 @@ import slopewright.model.MagneticVariation;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
 import slopewright.siting.ElementNames;
+import slopewright.standards.SignedNames;
 
 /**
  * What was read back stands as it was read: once, by somebody who is not the author of the project, of an element that is still there. It
@@ -89,7 +90,7 @@ public final class ReadBackRule extends ProjectRule {
 
     private static List<Message> withoutMeasure(Project project) {
         List<Message> missing = new ArrayList<>();
-        if (!ReadBacks.isName(project.getAuthor())) {
+        if (!SignedNames.isName(project.getAuthor())) {
             missing.add(Message.of("missing.project-author"));
         }
         if (SurveyDays.date(project.getDate()).isEmpty()) {
@@ -101,7 +102,7 @@ public final class ReadBackRule extends ProjectRule {
     private static String fault(Project project, ReadBack readBack, Identified element, DateAttributes dates, boolean first) {
         String person = readBack.getPerson();
         Optional<LocalDate> day = SurveyDays.date(readBack.getDate());
-        if (!ReadBacks.isName(person) || day.isEmpty()) {
+        if (!SignedNames.isName(person) || day.isEmpty()) {
             return "unsigned";
         }
         if (ReadBacks.isAuthor(project, person)) {

@@ -9,6 +9,7 @@ import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
+import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
 import slopewright.messages.Words;
@@ -19,9 +20,10 @@ import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 
 /**
- * A confirmation names a value of a rule set with its very number and unit, once; another confirms nothing, and its author believes that
- * it does. An override that changes a value more than fivefold, or its sign, has a wrong unit or digit (own band: no edition that was read
- * differs from another by that much). A warning: what rests on the value says so itself.
+ * A confirmation names a value of a rule set with its very number and unit, once, with source, person and date, and is as it was sealed
+ * ({@link Confirmations}); another confirms nothing, and its author believes that it does. An override that changes a value more than
+ * fivefold, or its sign, has a wrong unit or digit (own band: no edition that was read differs from another by that much). A warning:
+ * what rests on the value says so itself.
  */
 public final class ConfirmationRule extends ProjectRule {
     private static final double MOST_CHANGE = 5;
@@ -36,7 +38,8 @@ public final class ConfirmationRule extends ProjectRule {
         Set<String> seen = new HashSet<>();
         for (ValueConfirmation confirmation : evaluation.project().getConfirmations()) {
             String fault = fault(evaluation.project(), confirmation, seen);
-            outcomes.about(confirmation).met(fault.isEmpty()).saying(fault.isEmpty() ? "fits" : fault,
+            String fits = Boolean.TRUE.equals(confirmation.getRejected()) ? "rejected" : "fits";
+            outcomes.about(confirmation).met(fault.isEmpty()).saying(fault.isEmpty() ? fits : fault,
                     Words.name(confirmation.getValueKey()), Words.name(confirmation.getRuleSetKey()),
                     Words.name(String.valueOf(confirmation.getValue())), Words.name(confirmation.getUnit())).advising("compare").add();
         }
@@ -60,10 +63,20 @@ public final class ConfirmationRule extends ProjectRule {
         if (unit != null && !unit.equals(confirmation.getUnit())) {
             return "unit";
         }
-        if (!ProjectRules.confirms(rules.get(), confirmation)) {
+        if (!ProjectRules.fits(rules.get(), confirmation)) {
             return "number";
         }
+        if (!Confirmations.isWhole(confirmation) || Boolean.TRUE.equals(confirmation.getRejected()) && isBlank(confirmation.getReason())) {
+            return "lacking";
+        }
+        if (!Confirmations.isSealed(confirmation)) {
+            return "seal";
+        }
         return seen.add(rules.get().key() + ":" + rules.get().edition() + " " + key) ? "" : "twice";
+    }
+
+    private static boolean isBlank(String text) {
+        return text == null || text.isBlank();
     }
 
     private static void compare(ProjectEvaluation evaluation, ValueOverride override, OutcomeCollector outcomes) {

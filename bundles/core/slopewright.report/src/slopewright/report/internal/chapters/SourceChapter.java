@@ -6,7 +6,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import slopewright.evaluation.BookUse;
 import slopewright.evaluation.KeptForTheRecord;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
@@ -19,6 +22,7 @@ import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.ElementNames;
 import slopewright.siting.Siting;
+import slopewright.siting.ValueNames;
 import slopewright.standards.Citation;
 import slopewright.standards.Source;
 
@@ -90,12 +94,24 @@ final class SourceChapter {
             html.paragraph("none");
             return;
         }
-        html.table("fine", List.of(36, 36, 16, 12), "value", "against", "person", "date");
-        for (ValueConfirmation confirmation : source.project().getConfirmations()) {
-            html.row(List.of(key(confirmation.getValueKey(), confirmation.getRuleSetKey()), words.orUnknown(confirmation.getSource()),
-                    words.orUnknown(confirmation.getPerson()), words.orUnknown(confirmation.getDate())));
+        html.table("fine", List.of(32, 12, 28, 14, 14), "value", "number", "against", "person", "signed-off");
+        for (ValueConfirmation said : source.project().getConfirmations()) {
+            boolean rejected = Boolean.TRUE.equals(said.getRejected());
+            String number = words.orUnknown(said.getValue(), said.getUnit() == null ? "" : said.getUnit());
+            html.row(List.of(words.render(Message.of("plain", ValueNames.of(String.valueOf(said.getValueKey())))) + ": "
+                    + key(said.getValueKey(), said.getRuleSetKey()), rejected ? number + ", " + words.term("provenance.rejected") : number,
+                    joined(said.getSource(), said.getEdition(), said.getClause(), rejected ? said.getReason() : null),
+                    joined(said.getPerson(), said.getDate()), joined(said.getSecondPerson(), said.getSecondDate())));
         }
         html.endTable();
+        if (BookUse.state(source.project()) != BookUse.State.NONE) {
+            html.paragraph("book", Words.name(source.project().getBookPath()), Words.name(String.valueOf(source.project()
+                    .getBookSha256())));
+        }
+    }
+
+    private static String joined(String... parts) {
+        return Stream.of(parts).filter(part -> part != null && !part.isBlank()).collect(Collectors.joining(", "));
     }
 
     /** What the project holds that no result rests on. */
