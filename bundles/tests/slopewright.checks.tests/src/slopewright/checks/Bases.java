@@ -166,4 +166,14 @@ final class Bases {
         measured.setSettingDeg(unit.getSettingDeg() + offDeg);
         unit.setMeasured(measured);
     }
+
+    /** Measures every unit of a left row at its angle, off its place along the runway, outward from it, and in level. */
+    static void build(Sample sample, double offAlongM, double offOutwardM, double offLevelM) {
+        for (LightUnit unit : sample.aid().getUnits()) {
+            measure(unit, 0);
+            unit.getMeasured().setAlongM(unit.getAlongM() + offAlongM);
+            unit.getMeasured().setRightM(unit.getRightM() - offOutwardM);
+            unit.getMeasured().setLensElevationM(unit.getLensElevationM() + offLevelM);
+        }
+    }
 }

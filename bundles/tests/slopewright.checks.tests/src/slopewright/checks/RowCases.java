@@ -5,6 +5,7 @@ import java.util.List;
 
 import slopewright.model.AidSide;
 import slopewright.model.LightUnit;
+import slopewright.model.MeasuredUnit;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SettingsForm;
@@ -26,6 +27,7 @@ final class RowCases {
         settings(cases);
         square(cases);
         units(cases);
+        built(cases);
         return cases;
     }
 
@@ -241,8 +243,34 @@ final class RowCases {
         cases.add(RuleCase.of("UNIT-04", Result.FAIL, "heliport indicator to 10", Bases::padSector,
                 sample -> sample.aid().getEquipment().setMaxSettingDeg(10.0)));
         cases.add(RuleCase.of("UNIT-04", Result.NOT_EVALUATED, "no type", Bases::row, sample -> sample.aid().setEquipment(null)));
-        cases.add(RuleCase.of("UNIT-05", Result.PASS, "2.9' off", Bases::row, sample -> Bases.measure(sample.unit(0), 2.9 / 60)));
+        cases.add(RuleCase.of("UNIT-05", Result.PASS, "2.9' off in use", Bases::row, sample -> Bases.measure(sample.unit(0), 2.9 / 60)));
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "6' off under a rule set without a tolerance", Bases::triColour,
+                sample -> Bases.measure(sample.unit(0), 0.1)));
+        cases.add(RuleCase.of("UNIT-05", Result.PASS, "as set under a rule set without a tolerance", Bases::triColour,
+                sample -> Bases.measure(sample.unit(0), 0)));
         cases.add(RuleCase.of("UNIT-05", Result.FAIL, "4' off", Bases::row, sample -> Bases.measure(sample.unit(0), -4.0 / 60)));
         cases.add(RuleCase.of("UNIT-05", Result.NOT_APPLICABLE, "not measured", Bases::row, Sample::unchanged));
+    }
+
+    /**
+     * A row measured elsewhere than planned. The inner unit stands 15 m from the edge, 1 m may be off; the eye height over the threshold
+     * may be 0.3 m less, which are about 6 m along the runway at 3 degrees; units may differ by 0.05 m in level.
+     */
+    private static void built(List<RuleCase> cases) {
+        cases.add(RuleCase.of("UNIT-09", Result.NOT_APPLICABLE, "nothing measured", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-09", Result.PASS, "built as planned", Bases::row, sample -> Bases.build(sample, 0, 0, 0)));
+        cases.add(RuleCase.of("UNIT-09", Result.PASS, "0.9 m farther out", Bases::row, sample -> Bases.build(sample, 0, 0.9, 0)));
+        cases.add(RuleCase.of("UNIT-09", Result.FAIL, "5 m closer to the edge", Bases::row, sample -> Bases.build(sample, 0, -5, 0)));
+        cases.add(RuleCase.of("UNIT-09", Result.FAIL, "100 m nearer to the threshold", Bases::row,
+                sample -> Bases.build(sample, -100, 0, 0)));
+        cases.add(RuleCase.of("UNIT-09", Result.FAIL, "1 m lower", Bases::row, sample -> Bases.build(sample, 0, 0, -1)));
+        cases.add(RuleCase.of("UNIT-09", Result.FAIL, "one lens 0.2 m lower", Bases::row, sample -> {
+            Bases.build(sample, 0, 0, 0);
+            MeasuredUnit found = sample.unit(1).getMeasured();
+            found.setLensElevationM(found.getLensElevationM() - 0.2);
+        }));
+        cases.add(RuleCase.of("UNIT-09", Result.PASS, "0.29 m lower", Bases::row, sample -> Bases.build(sample, 0, 0, -0.29)));
+        cases.add(RuleCase.of("UNIT-09", Result.PASS, "an angle that is judged by itself", Bases::row,
+                sample -> Bases.measure(sample.unit(3), 2.9 / 60)));
     }
 }

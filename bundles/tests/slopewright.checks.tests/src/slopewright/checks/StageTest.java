@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import slopewright.messages.MessageRenderer;
@@ -60,6 +61,13 @@ class StageTest {
         Outcome outcome = at(stage, 0.5).get(0);
         assertEquals(Verdict.NOT_MET, outcome.verdict());
         assertEquals(Severity.FAIL, outcome.severity());
+    }
+
+    /** Set within 1', set again in use beyond 3' (values.csv, setting-accuracy-min and reset-beyond-min). */
+    @ParameterizedTest
+    @CsvSource({"SET_UP, 0.9, PASS", "SET_UP, 1.1, FAIL", "OPERATION, 1.1, PASS", "OPERATION, 3.1, FAIL", "DESIGN, 1.1, FAIL"})
+    void anAngleIsHeldAgainstTheToleranceOfItsStage(Stage stage, double offMin, Result expected) {
+        assertEquals(expected, at(stage, offMin / 60).get(0).result());
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ReadBacks;
 import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.evaluation.asbuilt.SettingTolerance;
 import slopewright.messages.Message;
@@ -23,6 +24,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Ids;
 
 /** Measured units and flight inspections of the row at 27: slope 3.5 degrees, 278.217 m, lenses 0.442 m below the threshold. */
 class AsBuiltTest {
@@ -69,8 +71,13 @@ class AsBuiltTest {
         return inspection;
     }
 
+    private void readBack() {
+        Ids.assign(project);
+        ReadBacks.keep(project, ReadBacks.elements(project), "N. Ferrow", "2026-06-01");
+    }
+
     private String sheet() throws ReportException {
-        return Demo.text(new String(CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS, Reports.Format.HTML),
+        return Demo.text(new String(CommissioningSheets.write(Demo.evaluation(project), aid, Demo.OPTIONS, Reports.Format.HTML),
                 StandardCharsets.UTF_8));
     }
 
@@ -150,6 +157,7 @@ class AsBuiltTest {
         inspection.setObstacleClear(true);
         assertEquals(List.of(), findings());
         assertEquals("as planned", built().flights().get(0).advice().orElseThrow().english());
+        readBack();
         String text = sheet();
         assertTrue(text.contains("As measured and flown, the indicator keeps the tolerances of the rule set."), text);
         assertTrue(text.contains("Twin-jet, narrow body"), text);
@@ -163,5 +171,37 @@ class AsBuiltTest {
         assertTrue(findings.contains("Wheels of Twin-jet, narrow body clear the threshold by"), findings);
         assertTrue(findings.contains("through the obstacle surface as built"), findings);
         assertTrue(findings.contains("Unit A: raise by 90.0'."), findings);
+    }
+
+    /** The row at 27 was measured where a row may not stand: the inner unit 15 m from the edge, 1 m may be off; here 10 m. */
+    @Test
+    void whatTheRulesSayOfWhatWasBuiltStandsAgainstAcceptance() throws ReportException {
+        measureAll(0);
+        aid.getUnits().forEach(unit -> unit.getMeasured().setRightM(unit.getRightM() + 5));
+        Inspection inspection = inspection();
+        inspection.setOnSlopeAngleDeg(3.5);
+        inspection.setUsableRangeM(9000.0);
+        inspection.setObstacleClear(true);
+        readBack();
+        assertEquals(List.of(), findings());
+        String text = sheet();
+        assertTrue(text.contains("cannot be accepted on this sheet"), text);
+        assertTrue(text.contains("As measured, PAPI 27 does not keep ROW-03"), text);
+    }
+
+    /** Built as planned, but the plan itself is not kept: the spacing is 9 m, 1 m may be off; here 12 m from B to A. */
+    @Test
+    void whatTheRulesSayOfThePlanStandsAgainstAcceptance() throws ReportException {
+        LightUnit outer = aid.getUnits().get(3);
+        outer.setRightM(outer.getRightM() - 3);
+        measureAll(0);
+        Inspection inspection = inspection();
+        inspection.setOnSlopeAngleDeg(3.5);
+        inspection.setUsableRangeM(9000.0);
+        inspection.setObstacleClear(true);
+        readBack();
+        String text = sheet();
+        assertTrue(text.contains("cannot be accepted on this sheet"), text);
+        assertTrue(text.contains("ROW-04"), text);
     }
 }

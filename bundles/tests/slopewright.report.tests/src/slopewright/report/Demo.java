@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
 
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
@@ -41,6 +42,10 @@ final class Demo {
 
     static ApproachAid aid(Project project, String name) {
         return Projects.aids(project).stream().filter(aid -> name.equals(aid.getName())).findFirst().orElseThrow();
+    }
+
+    static ProjectEvaluation evaluation(Project project) {
+        return ProjectEvaluation.of(project, Optional.empty());
     }
 
     static RuleSet rules(Project project, ApproachAid aid) {

@@ -36,8 +36,8 @@ class FieldDocumentsTest {
     void theSheetOfAnIndicatorThatWasNotMeasuredLeavesRoom(Reports.Format format) throws ReportException, IOException {
         Project project = Demo.project("harrow-vale");
         ApproachAid aid = Demo.aid(project, "PAPI 27");
-        byte[] written = CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS, format);
-        assertArrayEquals(written, CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS, format));
+        byte[] written = CommissioningSheets.write(Demo.evaluation(project), aid, Demo.OPTIONS, format);
+        assertArrayEquals(written, CommissioningSheets.write(Demo.evaluation(project), aid, Demo.OPTIONS, format));
         String text = format == Reports.Format.PDF ? Demo.pdfText(written) : Demo.text(new String(written, StandardCharsets.UTF_8));
         assertTrue(text.contains("No unit has a measured angle yet"), text);
         assertTrue(text.contains("Flight inspection"), text);
@@ -57,7 +57,7 @@ class FieldDocumentsTest {
         measured.setDate("2026-05-30");
         measured.setInstrument("clinometer 7");
         unit.setMeasured(measured);
-        String text = Demo.text(new String(CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS,
+        String text = Demo.text(new String(CommissioningSheets.write(Demo.evaluation(project), aid, Demo.OPTIONS,
                 Reports.Format.HTML), StandardCharsets.UTF_8));
         assertTrue(text.contains("-3.0"), text);
         assertTrue(text.contains("raise by 3.0'"), text);
@@ -72,8 +72,8 @@ class FieldDocumentsTest {
         Project project = Demo.project("harrow-vale");
         ApproachAid aid = Demo.aid(project, "PAPI 27");
         aid.getUnits().get(0).setSettingDeg(null);
-        SitingException thrown = assertThrows(SitingException.class, () -> CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS,
-                Reports.Format.HTML));
+        SitingException thrown = assertThrows(SitingException.class, () -> CommissioningSheets.write(Demo.evaluation(project),
+                aid, Demo.OPTIONS, Reports.Format.HTML));
         assertTrue(thrown.getMessage().contains("setting"), thrown.getMessage());
     }
 
@@ -83,7 +83,7 @@ class FieldDocumentsTest {
         String text = Demo.text(Demo.html(project));
         for (ApproachAid aid : Projects.aids(project)) {
             assertTrue(text.contains(Projects.path(aid).replace(" > ", ", ")), Projects.path(aid));
-            assertTrue(CommissioningSheets.write(AidEvaluation.of(aid), Demo.OPTIONS, Reports.Format.HTML).length > 1000);
+            assertTrue(CommissioningSheets.write(Demo.evaluation(project), aid, Demo.OPTIONS, Reports.Format.HTML).length > 1000);
         }
         assertFalse(text.contains("No layout could be worked out"), text);
         assertFalse(text.contains("NaN"), text);

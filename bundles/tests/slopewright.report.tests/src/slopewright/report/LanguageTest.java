@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
@@ -86,7 +85,7 @@ class LanguageTest {
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
         for (ApproachAid aid : Projects.aids(project)) {
             for (Locale language : List.of(Locale.ENGLISH, Locale.GERMAN)) {
-                String sheet = text(CommissioningSheets.write(AidEvaluation.of(aid), options(language), Reports.Format.HTML));
+                String sheet = text(CommissioningSheets.write(evaluation, aid, options(language), Reports.Format.HTML));
                 assertFalse(KEY.matcher(sheet).find(), sheet);
                 assertTrue(sheet.contains(Cautions.in(language).get(1)), sheet);
                 if (Boolean.TRUE.equals(aid.getPortable())) {

@@ -46,7 +46,7 @@ final class CommissioningCommand extends Command {
                 language.language());
         AidWords.Named named = words.load();
         try {
-            output.write(CommissioningSheets.write(named.evaluation(), options,
+            output.write(CommissioningSheets.write(words.projectEvaluation(named), named.aid(), options,
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (SitingException e) {
             throw new UsageException("approach aid " + named.aid().getId() + ": " + e.getMessage());

@@ -112,8 +112,7 @@ public record AsBuilt(AidEvaluation plan, AidEvaluation measured, List<Unit> uni
     public static AsBuilt of(AidEvaluation evaluation) {
         ApproachAid aid = evaluation.aid();
         Siting planned = evaluation.siting().orThrow();
-        AidEvaluation measured = aid.getUnits().stream().noneMatch(unit -> unit.getMeasured() != null) ? evaluation
-                : evaluation.trial(copy -> copy.getUnits().forEach(AsBuilt::takeMeasured));
+        AidEvaluation measured = measured(evaluation).orElse(evaluation);
         measured.siting().orThrow();
         SettingTolerance tolerance = SettingTolerance.of(evaluation.rules(), evaluation.family().orElseThrow());
         double datumM = AidLayouts.datumM(evaluation.host()).orElseThrow();
@@ -123,6 +122,17 @@ public record AsBuilt(AidEvaluation plan, AidEvaluation measured, List<Unit> uni
                 ? OptionalDouble.empty() : OptionalDouble.of(Angles.degToMinutes(flight.getOnSlopeAngleDeg() - planned.slopeDeg())), range))
                 .toList();
         return new AsBuilt(evaluation, measured, units, flights, tolerance, AcceptanceFindings.of(measured, units, flights, tolerance));
+    }
+
+    /**
+     * Evaluates an aid as it was measured; units that were not measured count as planned.
+     *
+     * @param evaluation the evaluation of the aid as it is planned
+     * @return the evaluation of a copy of it; empty where nothing was measured
+     */
+    public static Optional<AidEvaluation> measured(AidEvaluation evaluation) {
+        return evaluation.aid().getUnits().stream().noneMatch(unit -> unit.getMeasured() != null) ? Optional.empty()
+                : Optional.of(evaluation.trial(copy -> copy.getUnits().forEach(AsBuilt::takeMeasured)));
     }
 
     private static void takeMeasured(LightUnit unit) {

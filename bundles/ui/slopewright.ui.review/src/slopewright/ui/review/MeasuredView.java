@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -22,10 +23,12 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 
+import slopewright.checks.AsBuiltVerdicts;
 import slopewright.checks.CheckResult;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.evaluation.asbuilt.AsBuilt;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
@@ -176,8 +179,9 @@ public final class MeasuredView extends ViewPart {
         } else {
             lines.add(Messages.get("measured.nothing"));
         }
-        lines.add(Messages.get(built.findings().isEmpty() ? "measured.accept" : "measured.against"));
-        built.findings().forEach(finding -> lines.add("  " + MessageTexts.of(finding)));
+        List<Message> against = Stream.concat(built.findings().stream(), AsBuiltVerdicts.messages(built.plan()).stream()).toList();
+        lines.add(Messages.get(against.isEmpty() ? "measured.accept" : "measured.against"));
+        against.forEach(finding -> lines.add("  " + MessageTexts.of(finding)));
         return String.join("\n", lines);
     }
 

@@ -1,6 +1,7 @@
 package slopewright.checks.internal.unit;
 
 import java.util.List;
+import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
@@ -9,13 +10,18 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
+import slopewright.evaluation.asbuilt.SettingTolerance;
 import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Stage;
 import slopewright.standards.CitedValue;
 
-/** Units that were measured still point where they were set: one that does not shows another slope. Severity fail for that reason. */
+/**
+ * Units that were measured still point where they were set: one that does not shows another slope. Severity fail for that reason. A unit
+ * in use may be off by what the rule set lets pass before it is set again, one that is set up by no more than the accuracy of setting.
+ * Where the rule set gives neither, nobody knows whether a difference may be.
+ */
 public final class MeasuredSettingRule extends AidRule {
     /** Made by the service loader. */
     public MeasuredSettingRule() {
@@ -29,21 +35,33 @@ public final class MeasuredSettingRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
-        CitedValue limit = facts.value("reset-beyond-min");
+        SettingTolerance tolerance = SettingTolerance.of(facts.rules(), facts.indicator());
+        boolean inUse = facts.evaluation().project().getStage() == Stage.OPERATION;
+        Optional<CitedValue> limit = inUse ? tolerance.resetBeyond().or(tolerance::accuracy) : tolerance.limit();
         List<UnitAt> measured = facts.units().stream()
                 .filter(unit -> unit.unit().getMeasured() != null && unit.unit().getMeasured().getSettingDeg() != null).toList();
         if (measured.isEmpty()) {
             throw Stop.notApplicable(Message.of("outcome.no-measured-angle"));
         }
         for (UnitAt unit : measured) {
-            guarded(unit.unit(), outcomes, () -> {
-                double found = unit.unit().getMeasured().getSettingDeg();
-                double off = Angles.degToMinutes(Math.abs(found - unit.settingDeg()));
-                outcomes.about(unit.unit()).measured(Measure.atMost(off, limit.value(), "min")).resting(limit)
-                        .saying("compared", unit.name(), Words.deg(found), Words.min(off), Words.deg(unit.settingDeg()),
-                                Words.min(limit.value()))
-                        .advising("reset").add();
-            });
+            guarded(unit.unit(), outcomes, () -> compare(unit, limit, outcomes));
         }
+    }
+
+    private static void compare(UnitAt unit, Optional<CitedValue> limit, OutcomeCollector outcomes) {
+        double found = unit.unit().getMeasured().getSettingDeg();
+        double off = Angles.degToMinutes(Math.abs(found - unit.settingDeg()));
+        if (limit.isEmpty()) {
+            Measure none = Measure.atMost(off, 0, "min");
+            if (!none.isMet()) {
+                throw Stop.missing(Message.of("missing.setting-tolerance"), Message.of("UNIT-05.no-tolerance", unit.name(),
+                        Words.deg(found), Words.min(off), Words.deg(unit.settingDeg())));
+            }
+            outcomes.about(unit.unit()).measured(none).saying("as-set", unit.name(), Words.deg(found)).add();
+            return;
+        }
+        CitedValue most = limit.get();
+        outcomes.about(unit.unit()).measured(Measure.atMost(off, most.value(), "min")).resting(most).saying("compared", unit.name(),
+                Words.deg(found), Words.min(off), Words.deg(unit.settingDeg()), Words.min(most.value())).advising("reset").add();
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 
 import slopewright.evaluation.WheelClearance;
 import slopewright.evaluation.asbuilt.AsBuilt;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Inspection;
 import slopewright.model.util.Projects;
@@ -116,12 +117,13 @@ final class AsBuiltSection {
         return String.join(", ", parts);
     }
 
-    /** Adds what stands against acceptance. */
-    void certificate() {
+    /** Adds what stands against acceptance: what was measured and flown, and what the rules say of the plan and of what was built. */
+    void certificate(List<Message> rules) {
         html.open("div class=\"keep\"").part("certificate");
-        boolean clear = result.findings().isEmpty();
+        List<Message> against = Stream.concat(result.findings().stream(), rules.stream()).toList();
+        boolean clear = against.isEmpty();
         html.element("p class=\"locked verdict " + (clear ? "clear" : "open") + "\"", words.say(clear ? "accepted" : "not-accepted"));
-        html.list(words.render(result.findings()));
+        html.list(words.render(against));
         result.accuracy().ifPresent(accuracy -> html.remark("setting-accuracy", Words.min(accuracy.value()), Words.name(words
                 .sourceAndState(accuracy.citation()))));
         result.resetBeyond().ifPresent(beyond -> html.remark("set-again-beyond", Words.min(beyond.value()), Words.name(words

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 
+import slopewright.checks.SetUpGate;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.geometry.Angles;
 import slopewright.messages.Words;
@@ -35,6 +37,7 @@ public final class CommissioningDocument {
 
     private final ReportWords words;
     private final Html html;
+    private final ProjectEvaluation evaluation;
     private final AidEvaluation aid;
     private final ReportOptions options;
     private final AsBuilt built;
@@ -43,11 +46,13 @@ public final class CommissioningDocument {
     /**
      * Starts a sheet.
      *
-     * @param aid     the evaluation of an aid
-     * @param options date, paper, template and language
+     * @param evaluation the evaluation of the project
+     * @param aid        that of an aid in it
+     * @param options    date, paper, template and language
      * @throws slopewright.siting.SitingException where its layout cannot be worked out
      */
-    public CommissioningDocument(AidEvaluation aid, ReportOptions options) {
+    public CommissioningDocument(ProjectEvaluation evaluation, AidEvaluation aid, ReportOptions options) {
+        this.evaluation = evaluation;
         this.aid = aid;
         this.options = options;
         words = new ReportWords(options.language());
@@ -85,7 +90,7 @@ public final class CommissioningDocument {
         AsBuiltSection results = new AsBuiltSection(html, built);
         results.results();
         results.flights();
-        results.certificate();
+        results.certificate(SetUpGate.reasons(evaluation, aid, siting));
         return new PageFrame(aid.project(), options, ruleSet).document(title(), "report", html.toString());
     }
 

@@ -17,7 +17,7 @@ public final class CommissioningDeliverable implements Deliverable {
 
     @Override
     public List<Offer> about(ApproachAid aid) {
-        return List.of(new Offer("commissioning", "pdf", true, (source, options) -> CommissioningSheets.write(source.aid(aid.getId()),
-                options.report(), Reports.Format.PDF)));
+        return List.of(new Offer("commissioning", "pdf", true, (source, options) -> CommissioningSheets.write(source
+                .evaluation(), source.aid(aid.getId()).aid(), options.report(), Reports.Format.PDF)));
     }
 }
