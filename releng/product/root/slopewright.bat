@@ -28,7 +28,7 @@ if "%~1"=="" goto window
 if not "%~2"=="" goto words
 if /i "%~x1"==".slopewright" if exist "%~f1" goto file
 :words
-"%JAVA%" -Djava.awt.headless=true %OPTIONS% -jar "%LAUNCHER%" -nosplash -application slopewright.headless.cli -data @none %*
+"%JAVA%" -Djava.awt.headless=true -XX:TieredStopAtLevel=1 %OPTIONS% -jar "%HERE%command-line\slopewright-cli.jar" %*
 exit /b %ERRORLEVEL%
 :file
 "%JAVA%" %OPTIONS% -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%" "%~f1"

@@ -3,6 +3,7 @@ package slopewright.headless.internal;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -32,6 +33,11 @@ abstract class Command implements Callable<Integer> {
 
     CommandSpec spec() {
         return spec;
+    }
+
+    /** Returns the word that calls it. */
+    final String name() {
+        return getClass().getAnnotation(CommandLine.Command.class).name();
     }
 
     /** Adds options that are not annotated. */

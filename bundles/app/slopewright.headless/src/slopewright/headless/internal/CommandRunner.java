@@ -32,7 +32,7 @@ public final class CommandRunner {
 
     /** Runs the words of a command line and returns the exit code. */
     public int run(String[] args) {
-        CommandLine line = build();
+        CommandLine line = build(args.length == 0 ? "" : args[0]);
         PrintWriter out = new PrintWriter(streams.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(streams.err, false, StandardCharsets.UTF_8);
         line.setOut(out);
@@ -69,8 +69,15 @@ public final class CommandRunner {
 
     /** Returns the words of all commands, as they are parsed. */
     CommandLine build() {
+        return build("");
+    }
+
+    /** Returns the words of one command, for putting them together takes longer than many a command; of all where none has the name. */
+    private CommandLine build(String name) {
+        List<Command> all = commands();
+        List<Command> named = all.stream().filter(command -> command.name().equals(name)).toList();
         CommandLine line = new CommandLine(new TopCommand());
-        for (Command command : commands()) {
+        for (Command command : named.isEmpty() ? all : named) {
             command.connect(streams);
             CommandSpec spec = CommandSpec.forAnnotatedObject(command);
             command.extend(spec);
