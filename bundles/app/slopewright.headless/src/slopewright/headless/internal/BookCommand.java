@@ -16,7 +16,6 @@ import slopewright.checks.RestingValues;
 import slopewright.evaluation.BookUse;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
-import slopewright.model.io.ProjectFile;
 import slopewright.standards.StandardsException;
 import slopewright.standards.ValueBook;
 
@@ -69,7 +68,12 @@ final class BookCommand extends Command {
         Optional<ValueBook> known = Files.exists(book) ? Optional.of(read(book)) : Optional.empty();
         ValueBook collected = BookKeeping.book(rows(projects.stream().map(ProjectFiles::load).toList(), known));
         Path target = output.file().orElse(book);
-        output.write(target, collected.text().getBytes(StandardCharsets.UTF_8), target.equals(book));
+        byte[] bytes = collected.text().getBytes(StandardCharsets.UTF_8);
+        if (known.isPresent() && target.equals(book)) {
+            FileOutput.renew(book, bytes, known.get().sha256());
+        } else {
+            output.write(target, bytes);
+        }
         streams().sayf("%s: %d values, %d of them to confirm and not signed", target, collected.entries().size(),
                 collected.entries().stream().filter(entry -> !entry.isSigned() && BookKeeping.isToConfirm(entry)).count());
         return ExitCodes.OK;
@@ -90,7 +94,7 @@ final class BookCommand extends Command {
         Project project = ProjectFiles.load(into);
         Set<String> names = BookKeeping.resting(rows(List.of(project), Optional.empty()));
         int taken = BookUse.take(project, read(book), BookUse.path(book, target.toAbsolutePath().normalize().getParent()), names);
-        output.write(target, ProjectFile.bytes(project), false);
+        output.write(target, project);
         streams().sayf("%s: %d entries taken from %s", target, taken, book);
         return ExitCodes.OK;
     }

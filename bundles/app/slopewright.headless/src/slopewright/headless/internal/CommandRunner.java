@@ -110,6 +110,10 @@ public final class CommandRunner {
             input.messages().forEach(message -> streams.warn(name + ": " + oneLine(message)));
             return ExitCodes.INPUT;
         }
+        if (e instanceof OutputException) {
+            streams.warn(name + ": " + oneLine(String.valueOf(e.getMessage())));
+            return ExitCodes.INTERNAL;
+        }
         return broken(name, e);
     }
 

@@ -1,6 +1,7 @@
 package slopewright.headless.internal;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -22,7 +23,6 @@ import slopewright.exchange.survey.SurveyOrigin;
 import slopewright.model.Project;
 import slopewright.model.io.AtomicFile;
 import slopewright.model.io.ProjectFile;
-import slopewright.model.io.ProjectFileException;
 
 /** Brings a survey file into a project. */
 @CommandLine.Command(name = "import", sortOptions = false,
@@ -101,7 +101,7 @@ final class ImportCommand extends Command {
                 default -> block(project, origin);
             };
             if (!"obstacle-block".equals(form)) {
-                output.write(bytes(project));
+                output.write(project);
             }
             tell(result);
         } catch (ExchangeException e) {
@@ -140,39 +140,48 @@ final class ImportCommand extends Command {
         return file.toAbsolutePath().normalize().getParent();
     }
 
-    /** What is to be written is read again for proof first, so that nothing is replaced by what cannot be read. */
-    private byte[] bytes(Project project) {
-        try {
-            return ProjectFile.provenBytes(project, output.file().toString());
-        } catch (ProjectFileException e) {
-            throw new InputException(e.getMessage());
-        }
-    }
-
     /** Writes the block first and the project that refers to it after; a block that is there already is the same one. */
     private SurveyImport.Result block(Project project, SurveyOrigin origin) throws ExchangeException {
         SurveyImport.Block block = SurveyImport.block(project, survey, origin);
         Path file = folder(output.file()).resolve(block.fileName());
-        boolean fresh = !Files.exists(file);
+        boolean made = make(file, block.bytes());
         boolean written = false;
         try {
-            if (!fresh && !Arrays.equals(Files.readAllBytes(file), block.bytes())) {
-                throw new UsageException(file + " is there already and holds something else; nothing was written");
-            }
-            if (fresh) {
-                AtomicFile.create(file, block.bytes());
-            }
-            output.write(bytes(project));
+            output.write(project);
             written = true;
-        } catch (IOException e) {
-            throw new UsageException(file + ": " + AtomicFile.reason(e));
         } finally {
-            if (fresh && !written) {
+            if (made && !written && !isReferredTo(block.fileName())) {
                 file.toFile().delete();
             }
         }
         streams().warn("slopewright import: the points are in " + file + "; keep it beside the project");
         return block.result();
+    }
+
+    /** Makes the file of a block, and returns whether it was not there before; another import of the same points may make it meanwhile. */
+    private static boolean make(Path file, byte[] bytes) {
+        try {
+            try {
+                AtomicFile.create(file, bytes);
+                return true;
+            } catch (FileAlreadyExistsException e) {
+                if (!Arrays.equals(Files.readAllBytes(file), bytes)) {
+                    throw new UsageException(file + " is there already and holds something else; nothing was written");
+                }
+                return false;
+            }
+        } catch (IOException e) {
+            throw FileOutput.failed(file, e);
+        }
+    }
+
+    /** Returns whether another import has made a project of this name that needs the block. */
+    private boolean isReferredTo(String blockName) {
+        try {
+            return Files.exists(output.file()) && Files.readString(output.file()).contains(blockName);
+        } catch (IOException e) {
+            return true;
+        }
     }
 
     private void tell(SurveyImport.Result result) {

@@ -1,13 +1,11 @@
 package slopewright.headless.internal;
 
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.Optional;
 
 import picocli.CommandLine.Option;
 
-import slopewright.model.io.AtomicFile;
+import slopewright.model.Project;
 
 /** Where a command writes its file, where it writes one at all. */
 final class OptionalOutput {
@@ -23,17 +21,12 @@ final class OptionalOutput {
     }
 
     /** Writes a file whole or not at all; without leave to replace one it is made only where there still is none. */
-    void write(Path target, byte[] bytes, boolean mayReplace) {
-        try {
-            if (force || mayReplace) {
-                AtomicFile.replace(target, bytes);
-            } else {
-                AtomicFile.create(target, bytes);
-            }
-        } catch (FileAlreadyExistsException e) {
-            throw new UsageException(target + " is there already; nothing was written. Use --force to replace it");
-        } catch (IOException e) {
-            throw new UsageException(target + ": cannot be written: " + AtomicFile.reason(e));
-        }
+    void write(Path target, byte[] bytes) {
+        FileOutput.write(target, bytes, force);
+    }
+
+    /** Writes a project, as {@link FileOutput#write(Path, Project, boolean)} does. */
+    void write(Path target, Project project) {
+        FileOutput.write(target, project, force);
     }
 }

@@ -1,7 +1,5 @@
 package slopewright.headless.internal;
 
-import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -9,7 +7,7 @@ import java.util.Locale;
 
 import picocli.CommandLine.Option;
 
-import slopewright.model.io.AtomicFile;
+import slopewright.model.Project;
 
 /** Where a command writes its file, and whether it may replace one. */
 final class OutputOptions {
@@ -39,7 +37,7 @@ final class OutputOptions {
     /** Refuses to replace a file unless that was asked for; to be called before any work is done. */
     void check() {
         if (Files.exists(file) && !force) {
-            throw thereAlready();
+            throw FileOutput.thereAlready(file);
         }
         Path folder = file.toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
@@ -47,22 +45,13 @@ final class OutputOptions {
         }
     }
 
-    private UsageException thereAlready() {
-        return new UsageException(file + " is there already; nothing was written. Use --force to replace it");
-    }
-
     /** Writes the file whole or not at all; without leave to replace one it is made only where there still is none. */
     void write(byte[] bytes) {
-        try {
-            if (force) {
-                AtomicFile.replace(file, bytes);
-            } else {
-                AtomicFile.create(file, bytes);
-            }
-        } catch (FileAlreadyExistsException e) {
-            throw thereAlready();
-        } catch (IOException e) {
-            throw new UsageException(file + ": cannot be written: " + AtomicFile.reason(e));
-        }
+        FileOutput.write(file, bytes, force);
+    }
+
+    /** Writes a project into the file, as {@link FileOutput#write(Path, Project, boolean)} does. */
+    void write(Project project) {
+        FileOutput.write(file, project, force);
     }
 }

@@ -18,7 +18,6 @@ import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
 import slopewright.model.ValueConfirmation;
-import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.standards.SignedNames;
@@ -71,7 +70,7 @@ final class ReadBackCommand extends Command {
             }
         }
         Path target = output.file().orElseThrow();
-        output.write(target, ProjectFile.bytes(project), false);
+        output.write(target, project);
         streams().sayf("%s: %d elements read back by %s", target, elements.size(), person.strip());
         if (!confirmations.isEmpty()) {
             streams().sayf("%s: %d confirmations signed off by %s", target, confirmations.size(), person.strip());

@@ -1,6 +1,7 @@
 package slopewright.headless.internal;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +13,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
+import slopewright.model.io.AtomicFile;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.OwnRuleSets;
@@ -128,10 +130,10 @@ final class RuleSetsCommand extends Command {
             }
             Files.createDirectories(fresh);
             for (Map.Entry<String, String> file : OwnRuleSets.template(base).entrySet()) {
-                Files.writeString(fresh.resolve(file.getKey()), file.getValue());
+                AtomicFile.create(fresh.resolve(file.getKey()), file.getValue().getBytes(StandardCharsets.UTF_8));
             }
         } catch (IOException e) {
-            throw new InputException(fresh + ": cannot be written: " + e.getMessage());
+            throw FileOutput.failed(fresh, e);
         }
         streams().say(fresh + ": a starting point over " + base.key() + ":" + base.edition() + "; fill it in and run --check");
         return ExitCodes.OK;

@@ -20,7 +20,6 @@ import slopewright.model.Helipad;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
-import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Ids;
 import slopewright.siting.SitingException;
 import slopewright.siting.magnetic.SiteVariation;
@@ -108,9 +107,9 @@ final class SightCommand extends Command {
             obstacle.setDate(String.valueOf(date == null ? LocalDate.now() : date));
             project.getAerodrome().getObstacles().add(obstacle);
             Ids.assign(project);
-            ProjectFile.save(project, output.file());
+            output.write(project);
             streams().sayf("%s: %s", obstacle.getId(), obstacle.getRemarks());
-        } catch (SitingException | ProjectFileException e) {
+        } catch (SitingException e) {
             throw new UsageException(e.getMessage());
         }
         return ExitCodes.OK;

@@ -7,7 +7,6 @@ import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.URIUtil;
@@ -19,6 +18,7 @@ import org.eclipse.osgi.service.datalocation.Location;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
+import slopewright.model.io.AtomicFile;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.site.SiteWizard;
 import slopewright.ui.document.ProjectDocument;
@@ -91,7 +91,7 @@ public final class ShellCommands {
                     throw new IOException(Messages.get("demo.none"));
                 }
                 Files.createDirectories(folder);
-                Files.copy(in, file, StandardCopyOption.REPLACE_EXISTING);
+                AtomicFile.replace(file, in.readAllBytes());
             }
         }
         return file;

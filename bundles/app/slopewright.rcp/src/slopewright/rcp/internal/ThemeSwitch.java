@@ -1,13 +1,14 @@
 package slopewright.rcp.internal;
 
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.e4.ui.css.swt.theme.ITheme;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
+import slopewright.model.io.AtomicFile;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.theme.ScreenTheme;
 
@@ -55,7 +56,8 @@ public final class ThemeSwitch {
     /** Notes the language where the start script looks for it, since it is fixed before the preferences can be read. */
     private static void keepLanguage() {
         try {
-            Files.writeString(ShellCommands.folder("language"), Preferences.store().getString(Preferences.LANGUAGE));
+            AtomicFile.replace(ShellCommands.folder("language"),
+                    Preferences.store().getString(Preferences.LANGUAGE).getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             ILog.get().warn("The language of the next start cannot be kept", e);
         }

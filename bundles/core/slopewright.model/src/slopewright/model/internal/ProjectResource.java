@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
@@ -24,6 +25,9 @@ public final class ProjectResource extends XMIResourceImpl {
 
     /** The elements by id while a file is being read; null at any other time. */
     private Map<String, EObject> read;
+
+    /** SHA-256 of the file when it was read or written last; null where it was not. */
+    private String seen;
 
     /** Makes an empty resource. */
     public ProjectResource(URI uri) {
@@ -58,6 +62,16 @@ public final class ProjectResource extends XMIResourceImpl {
         } finally {
             read = null;
         }
+    }
+
+    /** Returns the SHA-256 of the file when it was read or written last, empty where it was not. */
+    public Optional<String> seen() {
+        return Optional.ofNullable(seen);
+    }
+
+    /** Notes what the file held when it was read or written. */
+    public void see(Optional<String> sha256) {
+        seen = sha256.orElse(null);
     }
 
     /**

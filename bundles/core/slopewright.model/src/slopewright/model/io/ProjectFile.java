@@ -24,6 +24,7 @@ import org.xml.sax.SAXParseException;
 
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.internal.FileDigest;
 import slopewright.model.internal.ProjectResource;
 import slopewright.model.internal.Writability;
 import slopewright.model.util.Ids;
@@ -55,12 +56,18 @@ public final class ProjectFile {
     public static Project load(Path file) throws ProjectFileException {
         String name = file.toString();
         try (InputStream in = Files.newInputStream(file)) {
-            Project project = load(in, name);
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            Project project = load(new ByteArrayInputStream(bytes), name);
             settle(project, file);
+            resource(project).ifPresent(resource -> resource.see(Optional.of(FileDigest.sha256(bytes))));
             return project;
         } catch (IOException e) {
             throw unreadable(name, e);
         }
+    }
+
+    private static Optional<ProjectResource> resource(Project project) {
+        return Optional.ofNullable(project.eResource()).filter(ProjectResource.class::isInstance).map(ProjectResource.class::cast);
     }
 
     /**
@@ -107,11 +114,23 @@ public final class ProjectFile {
 
     /** Says that a project belongs to a file; what lies beside that file belongs to it too. */
     public static void settle(Project project, Path file) {
-        URI uri = URI.createFileURI(file.toAbsolutePath().normalize().toString());
+        URI uri = uri(file);
         if (project.eResource() == null) {
             new ProjectResource(uri).getContents().add(project);
         }
+        if (!uri.equals(project.eResource().getURI())) {
+            resource(project).ifPresent(resource -> resource.see(Optional.empty()));
+        }
         project.eResource().setURI(uri);
+    }
+
+    /** Returns the SHA-256 of the file of a project when it was loaded or saved last, empty where it was not. */
+    public static Optional<String> seen(Project project) {
+        return resource(project).flatMap(ProjectResource::seen);
+    }
+
+    private static URI uri(Path file) {
+        return URI.createFileURI(file.toAbsolutePath().normalize().toString());
     }
 
     /** Returns the folder in which the project was loaded or saved last, empty where it has no file yet. */
@@ -124,7 +143,9 @@ public final class ProjectFile {
     public static Project copy(Project project) {
         Project copy = EcoreUtil.copy(project);
         if (project.eResource() != null) {
-            new ProjectResource(project.eResource().getURI()).getContents().add(copy);
+            ProjectResource beside = new ProjectResource(project.eResource().getURI());
+            resource(project).ifPresent(resource -> beside.see(resource.seen()));
+            beside.getContents().add(copy);
         }
         return copy;
     }
@@ -238,25 +259,67 @@ public final class ProjectFile {
      * was there is kept under the name of the file with {@value #PREVIOUS_SUFFIX}.
      *
      * @param project the project
+     * @param file    the file; where it exists it must be a project that can be read, and where the project was loaded from it, the same
+     *                one as then
+     * @throws ProjectFileException where it cannot be written; then the file is what it was. Its cause is a {@link FileChangedException}
+     *                              where another program changed the file meanwhile
+     */
+    public static void save(Project project, Path file) throws ProjectFileException {
+        Optional<String> seen = resource(project).filter(resource -> uri(file).equals(resource.getURI())).flatMap(ProjectResource::seen);
+        save(project, file, AtomicFile.Terms.keeping(PREVIOUS_SUFFIX).whileStill(seen));
+    }
+
+    /**
+     * Saves a project as {@link #save} does, though another program may have changed the file meanwhile: what that one wrote is what is
+     * kept.
+     *
+     * @param project the project
      * @param file    the file; where it exists it must be a project that can be read
      * @throws ProjectFileException where it cannot be written; then the file is what it was
      */
-    public static void save(Project project, Path file) throws ProjectFileException {
-        String name = file.toString();
+    public static void saveOver(Project project, Path file) throws ProjectFileException {
+        save(project, file, AtomicFile.Terms.keeping(PREVIOUS_SUFFIX));
+    }
+
+    /**
+     * Saves a project into a file that is not there yet.
+     *
+     * @param project the project
+     * @param file    the file
+     * @throws ProjectFileException where it cannot be written; its cause is a {@link java.nio.file.FileAlreadyExistsException} where
+     *                              the file is there, which is what it was
+     */
+    public static void create(Project project, Path file) throws ProjectFileException {
+        byte[] bytes = provenBytes(project, file.toString());
+        write(project, file, bytes, () -> AtomicFile.create(file, bytes));
+    }
+
+    private static void save(Project project, Path file, AtomicFile.Terms terms) throws ProjectFileException {
         if (Files.exists(file)) {
             try {
                 load(file);
             } catch (ProjectFileException e) {
-                throw whole(name, "is there already and is no project that can be read (" + e.reason()
+                throw whole(file.toString(), "is there already and is no project that can be read (" + e.reason()
                         + "); it was left as it is. Save under another name", e);
             }
         }
-        byte[] bytes = provenBytes(project, name);
+        byte[] bytes = provenBytes(project, file.toString());
+        write(project, file, bytes, () -> AtomicFile.replace(file, bytes, terms));
+    }
+
+    /** Writes a file. */
+    private interface Writing {
+
+        void run() throws IOException;
+    }
+
+    private static void write(Project project, Path file, byte[] bytes, Writing writing) throws ProjectFileException {
         try {
-            AtomicFile.replace(file, PREVIOUS_SUFFIX, bytes);
-            settle(project, file);
+            writing.run();
         } catch (IOException e) {
-            throw whole(name, "cannot be written: " + AtomicFile.reason(e), e);
+            throw whole(file.toString(), "cannot be written: " + AtomicFile.reason(e), e);
         }
+        settle(project, file);
+        resource(project).ifPresent(resource -> resource.see(Optional.of(FileDigest.sha256(bytes))));
     }
 }

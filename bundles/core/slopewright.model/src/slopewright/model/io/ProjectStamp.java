@@ -3,10 +3,7 @@ package slopewright.model.io;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.Optional;
 
 import org.eclipse.emf.common.util.URI;
@@ -14,6 +11,7 @@ import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.model.Project;
+import slopewright.model.internal.FileDigest;
 
 /**
  * By what a person tells which state of a project something was made from.
@@ -38,8 +36,8 @@ public record ProjectStamp(String sha256, boolean isSaved) {
         } catch (IllegalStateException e) {
             return Optional.empty();
         }
-        return Optional.of(saved(project, bytes).map(file -> new ProjectStamp(sha256(file), true))
-                .orElseGet(() -> new ProjectStamp(sha256(bytes), false)));
+        return Optional.of(saved(project, bytes).map(file -> new ProjectStamp(FileDigest.sha256(file), true))
+                .orElseGet(() -> new ProjectStamp(FileDigest.sha256(bytes), false)));
     }
 
     /** Returns the bytes of the file where it holds the project as it stands, be it in another arrangement. */
@@ -55,14 +53,6 @@ public record ProjectStamp(String sha256, boolean isSaved) {
             return same ? Optional.of(found) : Optional.empty();
         } catch (IOException | ProjectFileException e) {
             return Optional.empty();
-        }
-    }
-
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
         }
     }
 

@@ -2,10 +2,12 @@ package slopewright.model.io;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -71,6 +73,58 @@ class ProjectSaveTest {
         ProjectFile.save(ProjectFile.load(file), file);
         assertArrayEquals(bytes, Files.readAllBytes(file));
         assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("zyx.slopewright.previous")));
+    }
+
+    /** Two programs have the same file open: what the one saved is not lost by the other, which is told. */
+    @Test
+    void whatAnotherProgramSavedMeanwhileIsNotOverwritten() throws Exception {
+        Path file = folder.resolve("zyx.slopewright");
+        ProjectFile.save(named("first"), file);
+        Project here = ProjectFile.load(file);
+        Project there = ProjectFile.load(file);
+        Project copy = ProjectFile.copy(here);
+        there.setName("there");
+        ProjectFile.save(there, file);
+        for (Project late : List.of(here, copy)) {
+            late.setName("here");
+            ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.save(late, file));
+            assertInstanceOf(FileChangedException.class, fault.getCause());
+            assertTrue(fault.getMessage().contains("another program changed it"), fault::getMessage);
+        }
+        assertEquals("there", nameIn(file));
+        there.setName("there again");
+        ProjectFile.save(there, file);
+        assertEquals("there again", nameIn(file));
+        ProjectFile.saveOver(here, file);
+        assertEquals("here", nameIn(file));
+        assertEquals("there again", nameIn(folder.resolve("zyx.slopewright.previous")));
+        here.setName("and goes on");
+        ProjectFile.save(here, file);
+        assertEquals("and goes on", nameIn(file));
+    }
+
+    @Test
+    void whatIsSavedElsewhereOrWasRemovedMeanwhileIsSaved() throws Exception {
+        Path file = folder.resolve("zyx.slopewright");
+        Path other = folder.resolve("other.slopewright");
+        ProjectFile.save(named("first"), file);
+        ProjectFile.save(named("other"), other);
+        Project project = ProjectFile.load(file);
+        ProjectFile.save(project, other);
+        assertEquals("first", nameIn(other));
+        Files.delete(other);
+        ProjectFile.save(project, other);
+        assertEquals("first", nameIn(other));
+    }
+
+    @Test
+    void aProjectIsMadeOnlyWhereThereIsNoFile() throws Exception {
+        Path file = folder.resolve("zyx.slopewright");
+        ProjectFile.create(named("first"), file);
+        ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.create(named("second"), file));
+        assertInstanceOf(FileAlreadyExistsException.class, fault.getCause());
+        assertEquals("first", nameIn(file));
+        assertEquals(List.of("zyx.slopewright"), files());
     }
 
     @ParameterizedTest

@@ -3,12 +3,14 @@ package slopewright.ui.tests;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
@@ -26,7 +28,9 @@ import slopewright.checks.Checks;
 import slopewright.edit.MoveAid;
 import slopewright.edit.SetAttribute;
 import slopewright.model.ApproachAid;
+import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.io.FileChangedException;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
@@ -196,6 +200,67 @@ class ProjectDocumentTest {
         Files.setLastModifiedTime(kept, FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() - 60_000));
         assertFalse(open(file).isRestored());
         assertEquals("older", Files.readString(folder.resolve(".harrow-vale.slopewright.unsaved.old")));
+    }
+
+    /** A clock that went back makes the work look older than the file that it goes on from. */
+    @Test
+    void workThatGoesOnFromTheFileComesBackWhateverTheClockSays() throws Exception {
+        Path file = DemoProjects.copy("harrow-vale", folder);
+        ProjectDocument killed = open(file);
+        killed.history().perform(MoveAid.by(aid(killed), 12, 3));
+        Path kept = folder.resolve(".harrow-vale.slopewright.unsaved");
+        Patience.await("the work is kept", () -> Files.exists(kept));
+        Files.setLastModifiedTime(kept, FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() - 3_600_000));
+        assertTrue(open(file).isRestored());
+    }
+
+    @Test
+    void workOnAnotherContentThanTheFileHoldsIsPutAside() throws Exception {
+        Path file = DemoProjects.copy("harrow-vale", folder);
+        ProjectDocument killed = open(file);
+        killed.history().perform(MoveAid.by(aid(killed), 12, 3));
+        Path kept = folder.resolve(".harrow-vale.slopewright.unsaved");
+        Patience.await("the work is kept", () -> Files.exists(kept));
+        byte[] work = Files.readAllBytes(kept);
+        Project other = ProjectFile.load(file);
+        other.setName("saved by another program");
+        ProjectFile.save(other, file);
+        Files.setLastModifiedTime(kept, FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() + 3_600_000));
+        assertFalse(open(file).isRestored());
+        assertArrayEquals(work, Files.readAllBytes(folder.resolve(".harrow-vale.slopewright.unsaved.old")));
+    }
+
+    @Test
+    void aLinkInThePlaceOfUnsavedWorkIsNeitherReadNorFollowed() throws Exception {
+        Path file = DemoProjects.copy("harrow-vale", folder);
+        Path elsewhere = DemoProjects.copy("harrow-vale-faults", Files.createDirectory(folder.resolve("elsewhere")));
+        byte[] bytes = Files.readAllBytes(elsewhere);
+        Path link = Files.createSymbolicLink(folder.resolve(".harrow-vale.slopewright.unsaved"), elsewhere);
+        ProjectDocument document = open(file);
+        assertFalse(document.isRestored());
+        document.history().perform(MoveAid.by(aid(document), 12, 3));
+        Patience.await("the work is kept", () -> Files.isRegularFile(link, LinkOption.NOFOLLOW_LINKS));
+        assertArrayEquals(bytes, Files.readAllBytes(elsewhere));
+    }
+
+    @Test
+    void aFileThatAnotherProgramChangedIsOnlySavedOverWhenAsked() throws Exception {
+        Path file = DemoProjects.copy("harrow-vale", folder);
+        ProjectDocument document = open(file);
+        document.history().perform(MoveAid.by(aid(document), 12, 3));
+        Project other = ProjectFile.load(file);
+        other.setName("saved by another program");
+        ProjectFile.save(other, file);
+        ProjectFileException changed = assertThrows(ProjectFileException.class, document::save);
+        assertInstanceOf(FileChangedException.class, changed.getCause());
+        assertTrue(document.isDirty());
+        assertEquals("saved by another program", ProjectFile.load(file).getName());
+        document.saveOver(file);
+        assertFalse(document.isDirty());
+        assertArrayEquals(ProjectFile.bytes(document.project()), Files.readAllBytes(file));
+        assertEquals("saved by another program", ProjectFile.load(folder.resolve("harrow-vale.slopewright.previous")).getName());
+        document.history().undo();
+        document.save();
     }
 
     @Test

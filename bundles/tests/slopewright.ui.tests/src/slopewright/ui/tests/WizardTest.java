@@ -32,6 +32,7 @@ import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.site.SiteWizard;
 import slopewright.rcp.internal.site.Templates;
@@ -125,8 +126,12 @@ class WizardTest {
     @Test
     void aProjectIsKeptAsTemplate() throws IOException {
         int before = Templates.all().size();
-        Path file = SiteWizard.keepAsTemplate(wizard.draft().project(), "My field / 2");
+        Project project = wizard.draft().project();
+        ProjectFile.settle(project, Path.of("fields", "mine.slopewright"));
+        Optional<Path> home = ProjectFile.folder(project);
+        Path file = SiteWizard.keepAsTemplate(project, "My field / 2");
         try {
+            assertEquals(home, ProjectFile.folder(project), "what lies beside the project's own file still belongs to it");
             assertEquals("My field - 2.slopewright", String.valueOf(file.getFileName()));
             List<Templates.Template> all = Templates.all();
             assertEquals(before + 1, all.size());

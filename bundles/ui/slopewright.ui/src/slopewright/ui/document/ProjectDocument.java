@@ -77,6 +77,7 @@ public final class ProjectDocument {
         this.path = path;
         this.isNew = isNew;
         this.recovery = new RecoveryFile(path);
+        this.recovery.goesOnFrom(ProjectFile.seen(project));
         this.viewState = new ViewState(project);
         project.eAdapters().add(owner);
         restore();
@@ -244,11 +245,28 @@ public final class ProjectDocument {
      * Saves the project into a file, which is its file from then on.
      *
      * @param file the file
-     * @throws ProjectFileException where it cannot be written; then nothing has changed
+     * @throws ProjectFileException where it cannot be written; then nothing has changed. Its cause is a
+     *                              {@link slopewright.model.io.FileChangedException} where another program changed the file meanwhile
      */
     public void saveAs(Path file) throws ProjectFileException {
         Path target = file.toAbsolutePath().normalize();
         ProjectFile.save(project, target);
+        saved(target);
+    }
+
+    /**
+     * Saves the project into its file, though another program has changed that file meanwhile; what that one wrote is kept beside it.
+     *
+     * @param file the file, which is that of the project from then on
+     * @throws ProjectFileException where it cannot be written; then nothing has changed
+     */
+    public void saveOver(Path file) throws ProjectFileException {
+        Path target = file.toAbsolutePath().normalize();
+        ProjectFile.saveOver(project, target);
+        saved(target);
+    }
+
+    private void saved(Path target) {
         recovery.discard();
         if (!target.equals(path)) {
             path = target;
@@ -256,6 +274,7 @@ public final class ProjectDocument {
             recovery.discard();
             check.moved(target);
         }
+        recovery.goesOnFrom(ProjectFile.seen(project));
         isNew = false;
         restored = false;
         history.markSaved();

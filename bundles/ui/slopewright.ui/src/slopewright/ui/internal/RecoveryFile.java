@@ -1,11 +1,17 @@
 package slopewright.ui.internal;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.UserPrincipal;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.eclipse.core.runtime.ILog;
 
@@ -23,8 +29,11 @@ public final class RecoveryFile {
     /** How the name of a recovery file ends. */
     public static final String SUFFIX = ".unsaved";
 
+    private static final Pattern BASE = Pattern.compile("<!-- unsaved work over ([0-9a-f]{64}) -->\\s*$");
+
     private final Path project;
     private final Path file;
+    private Optional<String> base = Optional.empty();
     private long generation;
 
     /** A permission to write, void once the recovery file was discarded. */
@@ -49,6 +58,11 @@ public final class RecoveryFile {
         return file;
     }
 
+    /** Says what the project file holds that the work goes on from; empty where there is none yet. */
+    public synchronized void goesOnFrom(Optional<String> sha256) {
+        base = sha256;
+    }
+
     /** Returns a permission to write that holds until the file is discarded. */
     public Slot slot() {
         return new Slot();
@@ -63,7 +77,7 @@ public final class RecoveryFile {
             return;
         }
         try {
-            AtomicFile.replace(file, bytes);
+            AtomicFile.replace(file, withBase(bytes), AtomicFile.Terms.OWN);
         } catch (IOException e) {
             generation++;
             ILog.get().warn("Unsaved work cannot be kept in " + file, e);
@@ -80,19 +94,27 @@ public final class RecoveryFile {
         }
     }
 
+    private byte[] withBase(byte[] bytes) {
+        byte[] last = base.map(sha256 -> "<!-- unsaved work over " + sha256 + " -->\n").orElse("").getBytes(StandardCharsets.US_ASCII);
+        byte[] whole = Arrays.copyOf(bytes, bytes.length + last.length);
+        System.arraycopy(last, 0, whole, bytes.length, last.length);
+        return whole;
+    }
+
     /**
-     * Reads unsaved work that an earlier run left.
+     * Reads unsaved work that an earlier run left. It belongs to the project file where it went on from what that holds, whatever the clock
+     * says; work that does not say so, where it is not older than the project file. A link, or a file of another user, is not read.
      *
      * @param saved the project as it was saved
-     * @return the work, empty where there is none, where it is the same as what was saved, or where the project file is newer; work that
-     *         is older than the project file or cannot be read is put aside, not removed
+     * @return the work, empty where there is none, or where it is the same as what was saved; work that does not belong to the project file
+     *         any more or cannot be read is put aside, not removed
      */
     public synchronized Optional<Project> read(Project saved) {
-        if (!Files.isRegularFile(file)) {
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || !isOfThisUser()) {
             return Optional.empty();
         }
         try {
-            if (Files.exists(project) && Files.getLastModifiedTime(project).compareTo(Files.getLastModifiedTime(file)) > 0) {
+            if (Files.exists(project) && !belongs(saved)) {
                 putAside();
                 return Optional.empty();
             }
@@ -107,9 +129,34 @@ public final class RecoveryFile {
         return Optional.empty();
     }
 
+    private boolean belongs(Project saved) throws IOException {
+        Matcher goesOnFrom = BASE.matcher(Files.readString(file, StandardCharsets.ISO_8859_1));
+        return goesOnFrom.find() ? ProjectFile.seen(saved).equals(Optional.of(goesOnFrom.group(1)))
+                : Files.getLastModifiedTime(project).compareTo(Files.getLastModifiedTime(file)) <= 0;
+    }
+
+    /** Where files have owners that can be told, work of somebody else is left alone. */
+    @SuppressWarnings("resource") // the file system of the machine is never closed
+    private boolean isOfThisUser() {
+        try {
+            if (Files.getFileAttributeView(file, PosixFileAttributeView.class) == null) {
+                return true;
+            }
+            UserPrincipal user = FileSystems.getDefault().getUserPrincipalLookupService()
+                    .lookupPrincipalByName(System.getProperty("user.name"));
+            boolean isOwn = user.equals(Files.getOwner(file, LinkOption.NOFOLLOW_LINKS));
+            if (!isOwn) {
+                ILog.get().warn("The unsaved work in " + file + " is of another user and was not read");
+            }
+            return isOwn;
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
     private void putAside() {
         try {
-            Files.move(file, file.resolveSibling(file.getFileName() + ".old"), StandardCopyOption.REPLACE_EXISTING);
+            AtomicFile.putAside(file, ".old");
         } catch (IOException e) {
             ILog.get().warn("The unsaved work in " + file + " cannot be put aside", e);
         }

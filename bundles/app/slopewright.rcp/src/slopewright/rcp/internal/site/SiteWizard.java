@@ -104,7 +104,7 @@ public final class SiteWizard extends Wizard {
     }
 
     /**
-     * Keeps a project as a template.
+     * Keeps a project as a template; the project itself stays that of its own file.
      *
      * @param project the project
      * @param name    what the template is called
@@ -115,7 +115,7 @@ public final class SiteWizard extends Wizard {
         Path file = Templates.folder().resolve(name.replaceAll("[^\\p{L}\\p{N} .-]+", "-") + ProjectInput.FILE_SUFFIX);
         Files.createDirectories(file.getParent());
         try {
-            ProjectFile.save(project, file);
+            ProjectFile.save(ProjectFile.copy(project), file);
         } catch (ProjectFileException e) {
             throw new IOException(e.getMessage(), e);
         }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,15 +43,11 @@ public final class Templates {
                 if (file.isPresent()) {
                     return ProjectFile.load(file.get());
                 }
-                Path copy = Files.createTempFile(key, ProjectInput.FILE_SUFFIX);
                 try (InputStream in = Templates.class.getResourceAsStream("/templates/" + key + ProjectInput.FILE_SUFFIX)) {
                     if (in == null) {
                         throw new IOException(Messages.get("template.none", key));
                     }
-                    Files.copy(in, copy, StandardCopyOption.REPLACE_EXISTING);
-                    return ProjectFile.load(copy);
-                } finally {
-                    Files.deleteIfExists(copy);
+                    return ProjectFile.load(in, key);
                 }
             } catch (ProjectFileException e) {
                 throw new IOException(e.getMessage(), e);

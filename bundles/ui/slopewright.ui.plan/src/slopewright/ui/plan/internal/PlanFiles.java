@@ -9,6 +9,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 
+import slopewright.model.io.FileChangedException;
+import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
@@ -32,18 +34,27 @@ public final class PlanFiles {
 
     /** Saves the project into its file; returns whether it was. */
     public boolean save() {
-        try {
-            document.save();
-            return true;
-        } catch (ProjectFileException e) {
-            return failed(e);
-        }
+        return document.path().map(this::saveAs).orElse(false);
     }
 
     /** Saves the project into another file; returns whether it was. */
     public boolean saveAs(Path file) {
         try {
             document.saveAs(file);
+            return true;
+        } catch (ProjectFileException e) {
+            return e.getCause() instanceof FileChangedException ? askAndSaveOver(file, e) : failed(e);
+        }
+    }
+
+    private boolean askAndSaveOver(Path file, ProjectFileException changed) {
+        String[] answers = {Messages.get("save.over"), Messages.get("save.not")};
+        String question = Messages.get("save.changed", changed.getMessage(), file.getFileName() + ProjectFile.PREVIOUS_SUFFIX);
+        if (MessageDialog.open(MessageDialog.WARNING, shell.get(), Messages.get("save.failed"), question, SWT.NONE, answers) != 0) {
+            return false;
+        }
+        try {
+            document.saveOver(file);
             return true;
         } catch (ProjectFileException e) {
             return failed(e);
