@@ -22,7 +22,6 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Colour;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
-import slopewright.siting.Input;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;
 import slopewright.siting.SectorEdge;
@@ -133,26 +132,18 @@ public final class AidLayouts {
             throw new SitingException(Message.of("evaluation.refused.no-units"));
         }
         SitingRequest request = AidRequests.of(aid);
-        return family.assess(request, rules, units, unshifted(aid, family, request, rules, units));
+        double standsM = family.assess(request, rules, units, UnshiftedDistance.unknown(Message.of("siting.no-surface"))).distanceM();
+        return family.assess(request, rules, units, UnshiftedDistance.of(unshiftedM(aid, standsM)));
     }
 
     /**
-     * Returns the distance before any shift that cures a penetration: the one that was entered with a reason, or the one that the rule set
-     * gives for lenses at the level at which they stand, so that a level difference alone is no shift.
+     * Returns the distance before any shift that cures a penetration: the one that was entered with a reason, and else that at which the
+     * aid stands, for nobody said that it was moved. A shift leads away from the threshold, so none was farther from it before.
      */
-    private static UnshiftedDistance unshifted(ApproachAid aid, IndicatorFamily family, SitingRequest request, RuleSet rules,
-            List<UnitPlan> units) {
+    private static double unshiftedM(ApproachAid aid, double standsM) {
         String reason = aid.getUnshiftedDistanceReason();
-        if (aid.getUnshiftedDistanceM() != null && reason != null && !reason.isBlank()) {
-            return UnshiftedDistance.of(aid.getUnshiftedDistanceM());
-        }
-        double lens = units.stream().mapToDouble(unit -> unit.place().heightM()).average().orElseThrow();
-        try {
-            return UnshiftedDistance.of(family.site(request.toBuilder().ground(null).set(Input.GROUND_SLOPE, null)
-                    .set(Input.LENS_ABOVE_GROUND, null).set(Input.LENS_HEIGHT, lens).build(), rules).distanceM());
-        } catch (SitingException e) {
-            return UnshiftedDistance.unknown(e.reason());
-        }
+        boolean entered = aid.getUnshiftedDistanceM() != null && reason != null && !reason.isBlank();
+        return entered ? Math.min(aid.getUnshiftedDistanceM(), standsM) : standsM;
     }
 
     /**

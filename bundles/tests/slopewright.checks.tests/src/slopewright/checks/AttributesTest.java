@@ -56,7 +56,7 @@ class AttributesTest {
             Map.entry("MeasuredIntensity.colour", "RANGE-01"), Map.entry("Circuit.standby", "CIRC-02"),
             Map.entry("ApproachAid.familyKey", "DATA-06"), Map.entry("ApproachAid.ruleSetKey", "DATA-08"),
             Map.entry("ApproachAid.side", "DATA-56"), Map.entry("ApproachAid.settings", "DATA-59"),
-            Map.entry("ApproachAid.clearance", "DATA-59"), Map.entry("ApproachAid.unshiftedDistanceReason", "DIST-01"),
+            Map.entry("ApproachAid.clearance", "DATA-59"), Map.entry("ApproachAid.unshiftedDistanceReason", "DATA-59"),
             Map.entry("ApproachAid.portable", "DATA-59"), Map.entry("LightUnit.label", "DATA-48"),
             Map.entry("LightUnit.frangible", "DATA-56"), Map.entry("Inspection.date", "REC-02"), Map.entry("Inspection.person", "INSP-01"),
             Map.entry("Inspection.obstacleClear", "INSP-05"), Map.entry("Transition.belowColour", "SIG-01"),

@@ -141,6 +141,11 @@ final class PlausibleUnitCases {
                 sample -> sample.aid().setClearance(ClearanceChoice.CHOSEN)));
         cases.add(RuleCase.of("DATA-59", Result.FAIL, "portable on the series circuit", Bases::row,
                 sample -> sample.aid().setPortable(true)));
+        // The row clears the wheels by 9 m on 2 degrees 48 minutes; the minimum of 5 m is 4 m / tan = 81.8 m nearer (Table 5-2).
+        cases.add(RuleCase.of("DATA-59", Result.PASS, "81 m before a shift", Bases::rowOfToday, sample -> shift(sample, 81, "hill")));
+        cases.add(RuleCase.of("DATA-59", Result.FAIL, "83 m before a shift", Bases::rowOfToday, sample -> shift(sample, 83, "hill")));
+        cases.add(RuleCase.of("DATA-59", Result.FAIL, "a shift to the threshold", Bases::rowOfToday, sample -> shift(sample, -1, "hill")));
+        cases.add(RuleCase.of("DATA-59", Result.FAIL, "a shift without reason", Bases::rowOfToday, sample -> shift(sample, 50, " ")));
         // 15 m / tan 3 degrees = 286.2 m, a fifth of which is 57.2 m; the antenna of the base stands at 286 m, 120 m beside.
         cases.add(RuleCase.of("DATA-60", Result.PASS, "286 m", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("DATA-60", Result.PASS, "343 m", Bases::rowBesideGlidePath,
@@ -188,5 +193,10 @@ final class PlausibleUnitCases {
         obstacle.setDate("2026-01-02");
         obstacle.setHorizontalAccuracyM(0.5);
         obstacle.setVerticalAccuracyM(accuracyM);
+    }
+
+    private static void shift(Sample sample, double byM, String reason) {
+        sample.aid().setUnshiftedDistanceM(sample.unit(0).getAlongM() - byM);
+        sample.aid().setUnshiftedDistanceReason(reason);
     }
 }

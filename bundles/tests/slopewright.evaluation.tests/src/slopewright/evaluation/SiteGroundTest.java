@@ -217,40 +217,38 @@ class SiteGroundTest {
     }
 
     /**
-     * D1 + 60 m from the indicator (Table 5-3 of the 9th edition): lenses 1 m up give (15 - 1) / 0.0489082 = 286.25 m, so a row at 326.25 m
-     * was moved 40 m and its surface starts 20 m before the threshold, whatever profile somebody entered.
+     * D1 + 60 m from the indicator, D1 before any move that cures a penetration (Table 5-3 of the 9th edition, note e): where nobody says
+     * that it was moved, the surface starts 60 m before the threshold, however far the row stands.
      */
     @Test
-    void theUnshiftedDistanceIsSolvedAtTheLevelOfTheLenses() {
+    void whatNobodySaysWasMovedStandsWhereItAlwaysStood() {
         end.getSiteProfile().addAll(List.of(point(0, 50), point(900, 41)));
-        Siting moved = standing(326.25, 51, "icao:9th");
-        assertEquals(286.25, moved.unshifted().distanceM().orElseThrow(), 0.005);
-        assertEquals(-20, moved.surface().orElseThrow().startAlongM(), 0.005);
-        assertEquals(GroundSource.UNITS, moved.ground());
+        Siting stands = standing(326.25, 51, "icao:9th");
+        assertEquals(326.25, stands.unshifted().distanceM().orElseThrow(), 0.005);
+        assertEquals(-60, stands.surface().orElseThrow().startAlongM(), 0.005);
+        assertEquals(GroundSource.UNITS, stands.ground());
     }
 
+    /** By hand: 310 m less 300 m are a move of 10 m, so the surface starts 50 m before the threshold; 340 m is no move away from it. */
     @Test
     void anUnshiftedDistanceCountsOnlyWithItsReason() {
         aid.setUnshiftedDistanceM(300.0);
-        assertEquals(306.70, standing(310, 50, "icao:9th").unshifted().distanceM().orElseThrow(), 0.005);
+        assertEquals(310, standing(310, 50, "icao:9th").unshifted().distanceM().orElseThrow(), 1e-9);
         aid.setUnshiftedDistanceReason(" ");
-        assertEquals(306.70, standing(310, 50, "icao:9th").unshifted().distanceM().orElseThrow(), 0.005);
+        assertEquals(310, standing(310, 50, "icao:9th").unshifted().distanceM().orElseThrow(), 1e-9);
         aid.setUnshiftedDistanceReason("moved 10 m upwind in 2019 for the trees");
         assertEquals(300, standing(310, 50, "icao:9th").unshifted().distanceM().orElseThrow(), 1e-9);
         assertEquals(-50, standing(310, 50, "icao:9th").surface().orElseThrow().startAlongM(), 1e-9);
+        aid.setUnshiftedDistanceM(340.0);
+        assertEquals(-60, standing(310, 50, "icao:9th").surface().orElseThrow().startAlongM(), 1e-9);
     }
 
-    /** Without eye height and aeroplane no distance can be solved: the surface of the 9th edition is not evaluated, that of the 5th is. */
+    /** Where it stands is known without any aeroplane. */
     @Test
-    void whereItCannotBeSolvedTheSurfaceIsNotEvaluated() {
+    void theSurfaceNeedsNoSolvedDistance() {
         aid.setTargetEyeHeightM(null);
-        Siting unknown = standing(310, 50, "icao:9th");
-        assertTrue(unknown.surface().isEmpty());
-        assertEquals("surface.none-without-unshifted", unknown.noSurface().orElseThrow().key());
-        assertEquals(-60, standing(310, 50, "icao:5th").surface().orElseThrow().startAlongM(), 1e-9);
-        aid.setUnshiftedDistanceM(310.0);
-        aid.setUnshiftedDistanceReason("never moved");
         assertEquals(-60, standing(310, 50, "icao:9th").surface().orElseThrow().startAlongM(), 1e-9);
+        assertEquals(-60, standing(310, 50, "icao:5th").surface().orElseThrow().startAlongM(), 1e-9);
     }
 
     /** Nothing is taken for granted: a file that does not say how it is approached has no surface of the printed table. */

@@ -218,7 +218,8 @@ public final class Remedies {
 
     private Remedy moveUntilClear() {
         OptionalDouble by = smallest(move -> isClear(surface.movedM(move)), LENGTH_STEP_M, GREATEST_MOVE_M);
-        return moved(RemedyKind.MOVE_UPWIND_UNTIL_CLEAR, by, RemedyChange::move, "remedy.move", Message.of("remedy.move-none"));
+        return moved(RemedyKind.MOVE_UPWIND_UNTIL_CLEAR, by, (copy, step) -> RemedyChange.moveWithSurface(copy, step, laid.distanceM()),
+                "remedy.move", Message.of("remedy.move-none"));
     }
 
     private Remedy moveByCrossingHeight() {

@@ -44,7 +44,8 @@ public final class RemedyChange {
             }
             case TURN_AXIS -> turnAxis(aid, step);
             case DISPLACE_THRESHOLD -> displace(aid, step);
-            case MOVE_UPWIND_BY_CROSSING_HEIGHT, MOVE_UPWIND_UNTIL_CLEAR -> move(aid, step);
+            case MOVE_UPWIND_BY_CROSSING_HEIGHT -> move(aid, step);
+            case MOVE_UPWIND_UNTIL_CLEAR -> moveWithSurface(aid, step, AidLayouts.evaluate(aid, rules).distanceM());
             default -> throw new IllegalStateException(remedy.kind().name());
         }
     }
@@ -60,6 +61,16 @@ public final class RemedyChange {
                 ground.setAlong(unit, unit.getAlongM() + byM);
             }
         }
+    }
+
+    /** Moves the units, and keeps with a reason at which distance they stood: the obstacle surface moves with them. */
+    static void moveWithSurface(ApproachAid aid, double byM, double stoodM) {
+        if (aid.getUnshiftedDistanceM() == null || aid.getUnshiftedDistanceReason() == null
+                || aid.getUnshiftedDistanceReason().isBlank()) {
+            aid.setUnshiftedDistanceM(UnitGround.rounded(stoodM));
+            aid.setUnshiftedDistanceReason(Message.of("remedy.moved-reason").english());
+        }
+        move(aid, byM);
     }
 
     /**

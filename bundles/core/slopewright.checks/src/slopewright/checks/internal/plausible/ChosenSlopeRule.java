@@ -1,6 +1,7 @@
 package slopewright.checks.internal.plausible;
 
 import java.util.List;
+import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
@@ -8,17 +9,23 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
+import slopewright.evaluation.WheelClearance;
+import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ClearanceChoice;
 import slopewright.model.Circuit;
 import slopewright.model.SettingsForm;
+import slopewright.siting.ElementNames;
+import slopewright.siting.Siting;
 
 /**
  * The slope that an aid names is the one that is wanted of the approach, and the one that its speed and its rate of descent make, to three
  * minutes of arc, to which slopes are set (own band). Settings beside a glide path have one to go by, a chosen wheel clearance is entered,
- * and a portable unit does not hang on a circuit without a battery. Severity fail: one of two entries is wrong, and the other decides.
+ * and a portable unit does not hang on a circuit without a battery. A
+ * distance before a shift has its reason, is not the greater one, and gave the minimum wheel clearance: the obstacle surface moves by the
+ * rest (Annex 14 Vol I, 9th ed., Table 5-3 note e and Fig 5-19 a to c). Severity fail: one of two entries is wrong, and the other decides.
  */
 public final class ChosenSlopeRule extends AidRule {
     private static final double SAME_DEG = 0.05;
@@ -57,6 +64,7 @@ public final class ChosenSlopeRule extends AidRule {
             boolean there = aid.getChosenClearanceM() != null;
             outcomes.about(aid).met(there).saying(there ? "clearance" : "clearance-without").advising("choose").add();
         }
+        any |= shift(facts, outcomes);
         List<Circuit> circuits = facts.evaluation().project().getAerodrome().getCircuits().stream()
                 .filter(circuit -> circuit.getAids().contains(aid)).toList();
         if (Boolean.TRUE.equals(aid.getPortable()) && !circuits.isEmpty()) {
@@ -67,5 +75,35 @@ public final class ChosenSlopeRule extends AidRule {
         if (!any) {
             throw Stop.notApplicable(Message.of("data.nothing-to-compare"));
         }
+    }
+
+    private static boolean shift(AidFacts facts, OutcomeCollector outcomes) {
+        ApproachAid aid = facts.aid();
+        if (aid.getUnshiftedDistanceM() == null) {
+            return false;
+        }
+        double before = aid.getUnshiftedDistanceM();
+        if (aid.getUnshiftedDistanceReason() == null || aid.getUnshiftedDistanceReason().isBlank()) {
+            outcomes.about(aid).met(false).saying("shift-without", Words.m(before)).advising("choose").add();
+            return true;
+        }
+        Optional<Siting> laid = facts.evaluation().siting().value();
+        if (laid.isEmpty()) {
+            return false;
+        }
+        double stands = laid.get().distanceM();
+        outcomes.about(aid).measured(Measure.atMost(before, stands, "m")).saying("shift", Words.m(before), Words.m(stands))
+                .advising("choose").add();
+        double lower = (stands - before) * Angles.tanDeg(laid.get().lowestOnSlopeDeg());
+        boolean light = facts.host().getRegularGroups().stream().allMatch(group -> Boolean.TRUE.equals(group.getLightNonTurbojet()));
+        for (WheelClearance wheels : facts.evaluation().wheelClearances()) {
+            wheels.band().ifPresent(band -> {
+                double least = light ? band.lightAeroplaneM().orElse(band.minimumM()) : band.minimumM();
+                outcomes.about(aid).measured(Measure.atLeast(wheels.clearanceM() - lower, least, "m"))
+                        .saying("shift-wheels", Words.m(before), ElementNames.of(wheels.group()), Words.m(wheels.clearanceM() - lower),
+                                Words.m(least)).advising("choose").add();
+            });
+        }
+        return true;
     }
 }
