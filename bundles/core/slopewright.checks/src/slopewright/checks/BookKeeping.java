@@ -40,8 +40,7 @@ public final class BookKeeping {
         List<Row> rows = new ArrayList<>();
         Set<String> listed = new HashSet<>();
         for (RestingValues.Resting value : values) {
-            ValueBook.Entry now = ValueBook.Entry.open(value.ruleSet(), value.key(), value.value(), value.unit(),
-                    value.citation().provenance().key(), value.citation().text(), value.restsOnIt(), rules(value));
+            ValueBook.Entry now = entry(value);
             Optional<ValueBook.Entry> old = Optional.ofNullable(known.get(now.name()));
             listed.add(now.name());
             rows.add(new Row(old.map(entry -> entry.asNow(now)).orElse(now), Optional.of(value), old.isPresent()));
@@ -49,6 +48,12 @@ public final class BookKeeping {
         known.values().stream().filter(entry -> !listed.contains(entry.name()))
                 .forEach(entry -> rows.add(new Row(entry, Optional.empty(), true)));
         return List.copyOf(rows);
+    }
+
+    /** Returns the row of a value at which nobody has looked. */
+    public static ValueBook.Entry entry(RestingValues.Resting value) {
+        return ValueBook.Entry.open(value.ruleSet(), value.key(), value.value(), value.unit(), value.citation().provenance().key(),
+                value.citation().text(), value.restsOnIt(), rules(value));
     }
 
     private static String rules(RestingValues.Resting value) {

@@ -10,6 +10,7 @@ import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.ObstacleField;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -19,9 +20,11 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
+import slopewright.siting.OnSlopeBound;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.site.SiteFrame;
+import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.standards.WheelClearanceTable;
 
@@ -241,6 +244,26 @@ public final class AidEvaluation {
      */
     public OptionalDouble marginM() {
         return obstacles().value().map(SurfaceComparison::marginM).orElseGet(OptionalDouble::empty);
+    }
+
+    /**
+     * Returns what bounds the on-slope signal for the least eye height that is published of an aid at a runway: the edge less what the rule
+     * set takes off it for that (Annex 14 Vol I, 2.12 e), 2'), whatever is taken off for the siting. Empty where nobody knows, and where
+     * the rule set takes nothing off for it.
+     */
+    public Optional<PublishedHeight> published() {
+        return Projects.helipad(host).isPresent() ? Optional.empty() : siting().value().flatMap(found -> family().flatMap(family -> rules
+                .find(family.ruleKey() + ".published-eye-height-allowance-min").flatMap(taken -> family.lowestOnSlope(found.units(),
+                        Angles.minutesToDeg(taken.value())).map(bound -> new PublishedHeight(bound, taken)))));
+    }
+
+    /**
+     * The least eye height that is published.
+     *
+     * @param bound what bounds it, and how high it is
+     * @param taken what the rule set takes off the edge, minutes
+     */
+    public record PublishedHeight(OnSlopeBound bound, CitedValue taken) {
     }
 
     /** Returns the wheel clearance of each aeroplane group in regular use that has a height; empty at helipads, or where nobody knows. */

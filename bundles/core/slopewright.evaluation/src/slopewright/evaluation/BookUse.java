@@ -97,7 +97,9 @@ public final class BookUse {
             if (entry.decision() == ValueBook.Decision.CORRECTED) {
                 project.getOverrides().add(override(entry));
             } else {
-                Confirmations.keep(project, confirmation(entry));
+                ValueConfirmation taken = confirmation(entry);
+                taken.setFromBook(true);
+                Confirmations.keep(project, taken);
             }
         }
         project.setBookPath(path);
@@ -108,7 +110,8 @@ public final class BookUse {
 
     private static final String MARK = "book of values: ";
 
-    private static ValueConfirmation confirmation(ValueBook.Entry entry) {
+    /** Returns what an entry of a book says of a value, as a project keeps it: unsealed and part of nothing yet. */
+    public static ValueConfirmation confirmation(ValueBook.Entry entry) {
         ValueConfirmation made = SlopewrightFactory.eINSTANCE.createValueConfirmation();
         made.setRuleSetKey(entry.ruleSet());
         made.setValueKey(entry.key());
@@ -119,13 +122,14 @@ public final class BookUse {
         made.setClause(entry.clause());
         made.setPerson(entry.person());
         made.setDate(entry.date());
-        made.setSecondPerson(entry.secondPerson());
-        made.setSecondDate(entry.secondDate());
+        if (!entry.secondPerson().isBlank()) {
+            made.setSecondPerson(entry.secondPerson());
+            made.setSecondDate(entry.secondDate());
+        }
         if (entry.decision() == ValueBook.Decision.REJECTED) {
             made.setRejected(true);
             made.setReason(entry.reason());
         }
-        made.setFromBook(true);
         return made;
     }
 

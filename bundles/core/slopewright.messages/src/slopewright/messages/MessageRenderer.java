@@ -138,6 +138,7 @@ public final class MessageRenderer {
             case YEAR -> fixed(value, 1);
             case COUNT -> grouped(Math.round(value));
             case NUMBER -> plain(value);
+            case EXACT -> exact(value);
             case THOUSANDTHS -> fixed(value, 3);
             default -> plain(value) + " " + notation.unit();
         };
@@ -154,6 +155,12 @@ public final class MessageRenderer {
         }
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
         return local((rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString());
+    }
+
+    /** Writes a number with every digit that it has, however small it is: one that is held against a document. */
+    public String exact(double value) {
+        return Double.isFinite(value) ? fixed(value, Math.max(0, BigDecimal.valueOf(value).stripTrailingZeros().scale()))
+                : local(String.valueOf(value));
     }
 
     /** Writes a number to the hundredth, without decimals that say nothing. */

@@ -30,6 +30,8 @@ public enum Notation {
     COUNT(""),
     /** A number to the hundredth, without decimals where it has none. */
     NUMBER(""),
+    /** A number of no unit with every digit that it has. */
+    EXACT(""),
     /** A number to the thousandth, such as a coordinate of colour. */
     THOUSANDTHS(""),
     /** Candela. */

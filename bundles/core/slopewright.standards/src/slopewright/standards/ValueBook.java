@@ -52,7 +52,7 @@ public record ValueBook(List<Entry> entries, String sha256) {
     public enum Lack {
         /** Nobody has decided. */
         DECISION,
-        /** The number of the document, where it says otherwise; another one than that of the rule set. */
+        /** The number of the document, where it says otherwise; another one than that of the rule set. A table has none. */
         OWN_VALUE,
         /** Why it was corrected or rejected. */
         REASON,
@@ -103,6 +103,8 @@ public record ValueBook(List<Entry> entries, String sha256) {
             String results, Decision decision, Optional<Double> ownValue, String reason, String document, String edition, String clause,
             String person, String date, String secondPerson, String secondDate) {
 
+        private static final double SAME = 1e-9;
+
         /** Refuses missing parts. */
         public Entry {
             Objects.requireNonNull(decision);
@@ -149,12 +151,18 @@ public record ValueBook(List<Entry> entries, String sha256) {
                     ownValue, reason, document, edition, clause, person, date, secondPerson, secondDate);
         }
 
+        /** Returns whether a number is that of the value, within the last digit that a computer holds. */
+        public boolean isValue(double number) {
+            return Math.abs(number - value) <= SAME * Math.max(1, Math.abs(value));
+        }
+
         /** Returns what it lacks of a decision, in the order in which one asks for it; without the second person. */
         public List<Lack> lacksToDecide() {
             List<Lack> lacks = new ArrayList<>();
             boolean corrected = decision == Decision.CORRECTED;
             add(lacks, decision != Decision.OPEN, Lack.DECISION);
-            add(lacks, !corrected || ownValue.filter(own -> Double.isFinite(own) && own != value).isPresent(), Lack.OWN_VALUE);
+            add(lacks, !corrected || !unit.isEmpty() && ownValue.filter(own -> Double.isFinite(own) && !isValue(own)).isPresent(),
+                    Lack.OWN_VALUE);
             add(lacks, !corrected && decision != Decision.REJECTED || says(reason), Lack.REASON);
             add(lacks, says(document), Lack.DOCUMENT);
             add(lacks, !edition.isBlank(), Lack.EDITION);

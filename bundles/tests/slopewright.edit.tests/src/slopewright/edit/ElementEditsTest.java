@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.evaluation.BookUse;
+import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ReadBacks;
 import slopewright.geometry.FramePoint;
 import slopewright.model.AeroplaneGroup;
@@ -20,9 +23,11 @@ import slopewright.model.ReadBack;
 import slopewright.model.Runway;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.ValueConfirmation;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
+import slopewright.standards.ValueBook;
 
 /** Edits of any element through the cycle of execute, undo and redo. */
 class ElementEditsTest {
@@ -162,5 +167,47 @@ class ElementEditsTest {
         assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.end), "a. ames", day));
         assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.end), " ", day));
         assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.project), "B. Bole", day));
+    }
+
+    private static ValueBook.Entry entry(String key, ValueBook.Decision decision, Double own) {
+        return ValueBook.Entry.open("icao:9th", key, 2, "min", "from-memory", "Doc 9157 Part 4", 1, "EYE-01").decided(decision,
+                Optional.ofNullable(own), "read so", new ValueBook.Compared("our copy", "5th", "8.3", "A. Ames", "2026-01-05"))
+                .signedOff("B. Bole", "2026-01-06");
+    }
+
+    @Test
+    void aConfirmationIsKeptSealedInsteadOfAnotherOfTheSameValue() {
+        ValueBook.Entry entry = entry("four-unit-row.boundary-allowance-min", ValueBook.Decision.CONFIRMED, null);
+        for (String second : List.of("B. Bole", "C. Cole")) {
+            EditHarness.cycle(sample.project, ConfirmValue.of(sample.project, BookUse.confirmation(entry.signedOff(second,
+                    "2026-01-06"))), () -> {
+                assertEquals(1, sample.project.getConfirmations().size());
+                assertTrue(Confirmations.isSealed(sample.project.getConfirmations().get(0)));
+            });
+        }
+        ValueConfirmation nobody = BookUse.confirmation(entry);
+        nobody.setPerson("y");
+        assertThrows(EditException.class, () -> ConfirmValue.of(sample.project, nobody));
+        assertThrows(EditException.class, () -> ConfirmValue.of(sample.project, sample.project.getConfirmations().get(0)));
+    }
+
+    @Test
+    void aBookIsTakenInsteadOfWhatWasTakenBefore() {
+        ValueBook.Entry confirmed = entry("four-unit-row.boundary-allowance-min", ValueBook.Decision.CONFIRMED, null);
+        ValueBook.Entry corrected = entry("two-unit-row.boundary-allowance-min", ValueBook.Decision.CORRECTED, 3.0);
+        ValueBook.Entry rejected = entry("two-unit-row.setting-accuracy-min", ValueBook.Decision.REJECTED, null);
+        ValueBook.Entry unused = entry("t-form.setting-accuracy-min", ValueBook.Decision.CONFIRMED, null);
+        ValueBook book = ValueBook.of(List.of(confirmed, corrected, rejected, unused));
+        Set<String> resting = Set.of(confirmed.name(), corrected.name(), rejected.name());
+        EditHarness.cycle(sample.project, TakeBook.of(sample.project, book, "../book.csv", resting), () -> {
+            assertEquals(2, sample.project.getConfirmations().size());
+            assertEquals(Boolean.TRUE, sample.project.getConfirmations().get(1).getRejected());
+            assertEquals(3, sample.project.getOverrides().get(0).getValue());
+            assertEquals("../book.csv", sample.project.getBookPath());
+        });
+        EditHarness.cycle(sample.project, TakeBook.of(sample.project, ValueBook.of(List.of(rejected)), "../book.csv", resting), () -> {
+            assertEquals(1, sample.project.getConfirmations().size());
+            assertEquals(0, sample.project.getOverrides().size());
+        });
     }
 }

@@ -36,6 +36,23 @@ class ValueNamesTest {
         assertEquals(List.of(), unnamed.stream().distinct().toList());
     }
 
+    private static String number(Locale language, String key, double value, String unit) {
+        return MessageRenderer.of(language).render(Message.of("plain", ValueNames.number(key, value, unit)));
+    }
+
+    /** A number that is confirmed is shown with every digit: 8e-7 lx is no 0. */
+    @Test
+    void aNumberIsShownAsItIsHeldAgainstTheDocument() {
+        assertEquals("0.0000008 lx", number(Locale.ENGLISH, "range.eye-illuminance-night-lx", 8e-7, "lx"));
+        assertEquals("0,0000008 lx", number(Locale.GERMAN, "range.eye-illuminance-night-lx", 8e-7, "lx"));
+        assertEquals("80000 cd", number(Locale.ENGLISH, "x", 80_000, "cd"));
+        assertEquals("30′", number(Locale.ENGLISH, "four-unit-row.outer-offset-min", 30, "min"));
+        assertEquals("level of the threshold", number(Locale.ENGLISH, "obstacle.surface-datum", 1, "choice"));
+        assertEquals("nein", number(Locale.GERMAN, "four-unit-row.frangible", 2, "flag"));
+        assertEquals("3", number(Locale.ENGLISH, "four-unit-row.frangible", 3, "flag"), "no word of that place");
+        assertEquals("sum of all numbers 48.5", number(Locale.ENGLISH, "table.wheel-clearance", 48.5, ""));
+    }
+
     @Test
     void aNameSaysTheFamilyAndWhat() {
         assertEquals("PAPI: Inner unit to the runway edge", name(Locale.ENGLISH, "four-unit-row.inner-unit-to-edge-m"));

@@ -93,6 +93,7 @@ class ValueBookTest {
         "confirmed; corrected; values.csv:2: a corrected value needs the number of the document in own_value",
         "confirmed; rejected; values.csv:2: a value that is rejected needs a reason",
         "confirmed; yes; values.csv:2: decision is open, confirmed, corrected or rejected, not 'yes'",
+        ",min,(.*),confirmed,-,,; ,-,$1,corrected,3,read so,; values.csv:2: a table cannot be corrected by one number",
         ",2,min; ,two,min; values.csv:2: value:"})
     void whatIsWrongIsRefusedWithFileAndLine(String from, String to, String message) {
         String text = new ValueBook(List.of(SIGNED), "").text().replaceFirst(from, to);

@@ -1,5 +1,6 @@
 package slopewright.exchange.publish;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import slopewright.messages.Message;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.OnSlopeBound;
 import slopewright.siting.Siting;
 import slopewright.siting.site.SiteFrame;
 
@@ -64,12 +66,14 @@ public record PublishedData(List<PublishedAid> aids) {
     private static PublishedAid aid(AidEvaluation aid) {
         Optional<Siting> siting = aid.siting().value();
         boolean atRunway = aid.host() instanceof RunwayEnd;
-        Double eyeHeight = siting.map(Siting::mehtM).orElse(null);
+        Optional<OnSlopeBound> published = aid.published().map(AidEvaluation.PublishedHeight::bound);
+        Double eyeHeight = published.map(OnSlopeBound::heightM).or(() -> siting.map(Siting::mehtM)).orElse(null);
         Double nominal = siting.isPresent() && siting.get().nominalEyeHeightM().isPresent()
                 ? Double.valueOf(siting.get().nominalEyeHeightM().getAsDouble()) : null;
         Double displaced = aid.host() instanceof RunwayEnd end ? end.getDisplacedThresholdM() : null;
         return new PublishedAid(aid, siting.map(Siting::slopeDeg).orElse(aid.aid().getSlopeDeg()), atRunway ? eyeHeight : null,
-                atRunway ? null : eyeHeight, nominal, siting.map(Siting::lowestOnSlopeDeg).orElse(null),
+                atRunway ? null : eyeHeight, nominal, published.map(OnSlopeBound::angleDeg).or(() -> siting.map(
+                        Siting::lowestOnSlopeDeg)).orElse(null),
                 siting.map(Siting::distanceM).orElse(null), displaced, siting.flatMap(found -> place(aid, found)),
                 aid.aid().getAxisTurnDeg() == null ? 0 : aid.aid().getAxisTurnDeg());
     }
@@ -87,12 +91,19 @@ public record PublishedData(List<PublishedAid> aids) {
                 "The nominal eye height is that on the slope itself, for families that have one.",
                 "The place is the middle of the units, latitude and longitude on WGS 84.",
                 "A design aid: what is published rests on the flight inspection and the authority's approval."));
+        aids.stream().flatMap(line -> line.aid.published().stream()).map(AidEvaluation.PublishedHeight::taken)
+                .map(taken -> "For the MEHT, " + plain(taken.printed()) + " " + taken.printedUnit()
+                        + " are taken off the setting that bounds it: " + taken.citation().text() + ".").distinct().forEach(notes::add);
         aids.forEach(line -> line.aid.siting().reason().map(Message::english)
                 .ifPresent(reason -> notes.add(Projects.label(line.aid.aid()) + ": " + reason)));
         return new Sheet("Data to publish", List.of("runway or approach", "indicator", "type", "side", "angle deg", "angle", "MEHT m",
                 "MEHT ft", "nominal eye height m", "eye height over hover point m", "eye height holds for deg",
                 "distance from threshold or hover point m", "displacement of threshold m", "latitude deg", "longitude deg",
                 "displacement of axis deg", "rule set"), aids.stream().map(PublishedData::row).toList(), notes);
+    }
+
+    private static String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     private static List<SheetCell> row(PublishedAid line) {

@@ -30,6 +30,9 @@ public final class BookReader {
             if (decision == ValueBook.Decision.CORRECTED && own.isEmpty()) {
                 throw row.fault("a corrected value needs the number of the document in own_value");
             }
+            if (decision == ValueBook.Decision.CORRECTED && row.isBlank("unit")) {
+                throw row.fault("a table cannot be corrected by one number: reject it, or lay an own rule set over it");
+            }
             boolean explained = decision == ValueBook.Decision.OPEN || decision == ValueBook.Decision.CONFIRMED
                     || !row.text("reason").isBlank();
             if (!explained) {

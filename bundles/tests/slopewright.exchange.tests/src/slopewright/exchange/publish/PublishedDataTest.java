@@ -3,12 +3,16 @@ package slopewright.exchange.publish;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
 import slopewright.exchange.sheet.Sheet;
+import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.ValueOverride;
 
 /** The data to publish of the demo. */
 class PublishedDataTest {
@@ -38,5 +42,27 @@ class PublishedDataTest {
         assertEquals("300.0", cell(sheet, 1, "displacement of threshold m"));
         assertEquals("not applicable", cell(sheet, 3, "MEHT m"));
         assertFalse(cell(sheet, 3, "eye height over hover point m").startsWith("not"));
+    }
+
+    /**
+     * Annex 14 Vol I, 2.12 e): 2' off the setting, whatever is taken off for the siting. With nothing taken off there, the row itself
+     * gives 278.217 tan 3 deg 20' - 0.442 = 15.762 m.
+     */
+    @Test
+    void whatIsPublishedRestsOnItsOwnAllowance() {
+        Project project = Demo.project();
+        ValueOverride none = SlopewrightFactory.eINSTANCE.createValueOverride();
+        none.setId("none");
+        none.setRuleSetKey("icao:5th");
+        none.setValueKey("four-unit-row.boundary-allowance-min");
+        none.setValue(0.0);
+        project.getOverrides().add(none);
+        ProjectEvaluation evaluation = Demo.evaluate(project);
+        assertEquals(15.762, evaluation.aids().get(1).siting().orThrow().mehtM(), 0.0005);
+        PublishedData data = PublishedData.of(evaluation);
+        assertEquals(15.600, data.aids().get(1).mehtM(), 0.0005);
+        assertEquals(3.3, data.aids().get(1).onAngleDeg(), 1e-6);
+        assertTrue(data.sheet().notes().stream().anyMatch(note -> note.contains("2 min are taken off") && note.contains("2.12 e)")),
+                data.sheet().notes().toString());
     }
 }

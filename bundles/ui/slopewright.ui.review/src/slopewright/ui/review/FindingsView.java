@@ -22,17 +22,18 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.part.ViewPart;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 
+import slopewright.checks.BookKeeping;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
-import slopewright.edit.AddChild;
+import slopewright.checks.RestingValues;
+import slopewright.edit.Compound;
+import slopewright.edit.ConfirmValue;
 import slopewright.edit.EditException;
-import slopewright.evaluation.AidEvaluation;
+import slopewright.edit.RecordedEdit;
+import slopewright.evaluation.BookUse;
 import slopewright.model.Project;
-import slopewright.model.SlopewrightPackage;
-import slopewright.model.util.Ids;
-import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
-import slopewright.standards.RuleSet;
+import slopewright.standards.ValueBook;
 import slopewright.ui.Images;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
@@ -40,7 +41,6 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.ElementPropertyPage;
 import slopewright.ui.properties.OutcomeTexts;
-import slopewright.ui.review.internal.ConfirmDialog;
 import slopewright.ui.review.internal.ElementSelection;
 import slopewright.ui.review.internal.FindingDetails;
 import slopewright.ui.review.internal.FindingsActions;
@@ -50,6 +50,7 @@ import slopewright.ui.review.internal.FindingsText;
 import slopewright.ui.review.internal.FindingsTree;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.TriedFix;
+import slopewright.ui.review.internal.book.ValueDialog;
 
 /**
  * What the rules say about the project in the active editor: follows it live, in groups or as a list, explains each finding with its
@@ -276,17 +277,25 @@ public final class FindingsView extends ViewPart {
         });
     }
 
+    /** Asks for every value that an outcome waits for, one after the other, and keeps what was read. */
     private void confirmValue(Outcome outcome) {
         Optional<ProjectDocument> document = follower.document();
-        if (document.isEmpty() || outcome.citation().isEmpty()) {
+        if (document.isEmpty()) {
             return;
         }
-        RuleSet rules = Ids.find(document.get().project(), outcome.elementId()).flatMap(Projects::aid)
-                .flatMap(aid -> document.get().evaluation(aid).value()).map(AidEvaluation::rules).orElseGet(document.get()::rules);
-        ConfirmDialog dialog = new ConfirmDialog(getSite().getShell(), outcome.citation().get(), rules);
+        List<Outcome> outcomes = document.get().lastResult().map(CheckResult::outcomes).orElse(List.of());
+        List<ValueBook.Entry> open = RestingValues.of(document.get().evaluation(), outcomes).stream()
+                .filter(value -> value.outcomes().contains(outcome))
+                .filter(value -> outcome.citations().stream().anyMatch(citation -> citation.toConfirm()
+                        && citation.key().equals(value.key()))).map(BookKeeping::entry).toList();
+        if (open.isEmpty()) {
+            getViewSite().getActionBars().getStatusLineManager().setErrorMessage(Messages.get("value.none"));
+            return;
+        }
+        ValueDialog dialog = new ValueDialog(getSite().getShell(), open, true, Optional.empty());
         if (dialog.open() == Window.OK) {
-            document.get().history().perform(AddChild.of(document.get().project(), SlopewrightPackage.Literals.PROJECT__CONFIRMATIONS,
-                    dialog.confirmation()));
+            document.get().history().perform(Compound.of(Messages.get("edit.confirm"), dialog.decided().stream()
+                    .map(entry -> (RecordedEdit) ConfirmValue.of(document.get().project(), BookUse.confirmation(entry))).toList()));
         }
     }
 

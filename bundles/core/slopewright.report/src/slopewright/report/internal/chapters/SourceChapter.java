@@ -97,7 +97,8 @@ final class SourceChapter {
         html.table("fine", List.of(32, 12, 28, 14, 14), "value", "number", "against", "person", "signed-off");
         for (ValueConfirmation said : source.project().getConfirmations()) {
             boolean rejected = Boolean.TRUE.equals(said.getRejected());
-            String number = words.orUnknown(said.getValue(), said.getUnit() == null ? "" : said.getUnit());
+            String number = said.getValue() == null ? words.term("not-known") : words.render(Message.of("plain", ValueNames.number(String
+                    .valueOf(said.getValueKey()), said.getValue(), said.getUnit() == null ? "" : said.getUnit())));
             html.row(List.of(words.render(Message.of("plain", ValueNames.of(String.valueOf(said.getValueKey())))) + ": "
                     + key(said.getValueKey(), said.getRuleSetKey()), rejected ? number + ", " + words.term("provenance.rejected") : number,
                     joined(said.getSource(), said.getEdition(), said.getClause(), rejected ? said.getReason() : null),
