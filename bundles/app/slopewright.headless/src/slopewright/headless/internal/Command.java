@@ -40,6 +40,11 @@ abstract class Command implements Callable<Integer> {
         return getClass().getAnnotation(CommandLine.Command.class).name();
     }
 
+    /** Returns whether it needs to know all the other commands. */
+    boolean describesOthers() {
+        return false;
+    }
+
     /** Adds options that are not annotated. */
     void extend(CommandSpec target) {
         // most commands have annotated options only

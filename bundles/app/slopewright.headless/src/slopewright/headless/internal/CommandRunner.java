@@ -27,7 +27,7 @@ public final class CommandRunner {
                 new ToleranceCommand(), new VariationCommand(), new ReportCommand(), new DrawCommand(), new ScheduleCommand(),
                 new CardCommand(), new BriefingCommand(), new PocketCommand(), new CommissioningCommand(), new FamiliesCommand(),
                 new RulesCommand(), new RuleSetsCommand(), new ExportCommand(), new ImportCommand(), new TextCommand(), new BookCommand(),
-                new ReadBackCommand());
+                new ReadBackCommand(), new HandoverCommand(), new HelpCommand(), new CompletionCommand(), new ManualCommand());
     }
 
     /** Runs the words of a command line and returns the exit code. */
@@ -77,7 +77,7 @@ public final class CommandRunner {
         List<Command> all = commands();
         List<Command> named = all.stream().filter(command -> command.name().equals(name)).toList();
         CommandLine line = new CommandLine(new TopCommand());
-        for (Command command : named.isEmpty() ? all : named) {
+        for (Command command : named.isEmpty() || named.get(0).describesOthers() ? all : named) {
             command.connect(streams);
             CommandSpec spec = CommandSpec.forAnnotatedObject(command);
             command.extend(spec);

@@ -5,10 +5,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import slopewright.model.io.Program;
 
 /** The word in front of every command. */
 @CommandLine.Command(name = "slopewright", description = "Sites and checks visual approach slope indicators.",
-        synopsisSubcommandLabel = "COMMAND")
+        synopsisSubcommandLabel = "COMMAND", version = Program.TEXT)
 final class TopCommand implements Runnable {
 
     @Spec
@@ -16,6 +17,9 @@ final class TopCommand implements Runnable {
 
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help and end.")
     private boolean help;
+
+    @Option(names = {"-V", "--version"}, versionHelp = true, description = "Show the version and end.")
+    private boolean version;
 
     @Override
     public void run() {
