@@ -113,6 +113,16 @@ with_build_lock() {
     fi
 }
 
+# source_time : prints when the sources were committed, seconds since 1970; a fixed day where there is no history.
+source_time() {
+    git -C "$root" log -1 --format=%ct 2> /dev/null || echo 1767225600
+}
+
+# What marks a build is the time of its sources and not that of the machine, so that the same sources give the same bytes.
+build_stamp=(-DforceContextQualifier="$(date -u -d "@$(source_time)" +%Y%m%d%H%M)"
+    -Dproject.build.outputTimestamp="$(date -u -d "@$(source_time)" +%Y-%m-%dT%H:%M:%SZ)")
+readonly build_stamp
+
 readonly product=$cache/product
 readonly built_from=$cache/built-from
 
@@ -137,7 +147,7 @@ build_product() {
     mkdir -p "$cache/products"
     : > "$begun"
     say "Building Slopewright (log in ${log#"$root"/}) ..."
-    if ! (cd "$root" && "$maven" -B -ntp verify -DskipTests -Dcheckstyle.skip=true -pl releng/product -am) > "$log" 2>&1 < /dev/null; then
+    if ! (cd "$root" && "$maven" -B -ntp verify -DskipTests -Dcheckstyle.skip=true "${build_stamp[@]}" -pl releng/product -am) > "$log" 2>&1 < /dev/null; then
         grep -E '^\[ERROR\]|^error:' "$log" | head -n 30 >&2
         rm -f "$begun"
         die "the build failed; see ${log#"$root"/}"
