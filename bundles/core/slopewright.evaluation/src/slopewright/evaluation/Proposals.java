@@ -3,6 +3,8 @@ package slopewright.evaluation;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
 import slopewright.geometry.Lengths;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -10,6 +12,7 @@ import slopewright.model.AeroplaneGroup;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.EquipmentType;
 import slopewright.model.LightUnit;
 import slopewright.model.SettingsForm;
 import slopewright.model.SlopewrightFactory;
@@ -91,7 +94,8 @@ public final class Proposals {
     }
 
     /**
-     * Gives an aid the units that a rule set lays out, in place of those that it has. A unit whose label the new layout has
+     * Gives an aid the units that a rule set lays out, in place of those that it has, with the sectors of its equipment where these are
+     * entered. A unit whose label the new layout has
      * again keeps its id, its height above ground and its frangibility; measured values go, because they belong to the old place.
      *
      * @param aid   an aid in a runway end or approach direction
@@ -128,6 +132,7 @@ public final class Proposals {
     public static Siting layOut(ApproachAid aid, RuleSet rules, LensLevel level) {
         Siting siting = Families.site(String.valueOf(aid.getFamilyKey()), level.in(AidRequests.of(aid)), rules);
         List<LightUnit> units = AidLayouts.toModel(siting, datumM(aid));
+        units.forEach(unit -> useOwnSectors(unit, aid.getEquipment()));
         units.forEach(unit -> aid.getUnits().stream().filter(old -> unit.getLabel().equals(old.getLabel())).findFirst()
                 .ifPresent(old -> keep(old, unit)));
         aid.getUnits().clear();
@@ -149,6 +154,17 @@ public final class Proposals {
         aid.setSlopeDeg(slopeDeg);
         Projects.host(aid).filter(host -> host.getDesiredSlopeDeg() != null).ifPresent(host -> host.setDesiredSlopeDeg(slopeDeg));
         return layOut(aid, rules);
+    }
+
+    /** What a unit shows is what its equipment shows, where the sectors of that are entered. */
+    private static void useOwnSectors(LightUnit unit, EquipmentType type) {
+        if (type != null && !type.getSectors().isEmpty()) {
+            unit.getTransitions().clear();
+            EcoreUtil.copyAll(type.getSectors()).forEach(sector -> {
+                sector.setId(null);
+                unit.getTransitions().add(sector);
+            });
+        }
     }
 
     private static void keep(LightUnit old, LightUnit unit) {

@@ -22,11 +22,12 @@ public final class CommandRunner {
     }
 
     private static List<Command> commands() {
-        return List.of(new CheckCommand(), new SiteCommand(), new SignalCommand(), new CompareCommand(), new CompareRuleSetsCommand(),
-                new CompareVersionsCommand(), new SurfaceCommand(), new PortableCommand(), new DirectionsCommand(), new SightCommand(),
-                new ToleranceCommand(), new VariationCommand(), new ReportCommand(), new DrawCommand(), new ScheduleCommand(),
-                new CardCommand(), new BriefingCommand(), new PocketCommand(), new CommissioningCommand(), new FamiliesCommand(),
-                new RulesCommand(), new RuleSetsCommand(), new ExportCommand(), new ImportCommand(), new TextCommand(), new BookCommand(),
+        return List.of(new NewCommand(), new EnterCommand(), new CheckCommand(), new SiteCommand(), new SignalCommand(),
+                new CompareCommand(), new CompareRuleSetsCommand(), new CompareVersionsCommand(), new SurfaceCommand(),
+                new PortableCommand(), new DirectionsCommand(), new TakeCommand(), new SightCommand(), new ToleranceCommand(),
+                new VariationCommand(), new ReportCommand(), new DrawCommand(), new ScheduleCommand(), new CardCommand(),
+                new BriefingCommand(), new PocketCommand(), new CommissioningCommand(), new FamiliesCommand(), new RulesCommand(),
+                new RuleSetsCommand(), new ExportCommand(), new ImportCommand(), new TextCommand(), new BookCommand(),
                 new ReadBackCommand(), new HandoverCommand(), new HelpCommand(), new CompletionCommand(), new ManualCommand());
     }
 

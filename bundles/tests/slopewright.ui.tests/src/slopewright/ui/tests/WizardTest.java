@@ -13,6 +13,7 @@ import java.util.Optional;
 
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
@@ -26,10 +27,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import slopewright.edit.site.SiteNumber;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
+import slopewright.evaluation.site.SiteNumber;
+import slopewright.evaluation.site.SiteTemplate;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
@@ -113,7 +115,7 @@ class WizardTest {
 
     /** At a new site nobody has surveyed the obstacles, so what stands against no family is still to be cleared up. */
     @ParameterizedTest
-    @CsvSource({"0", "1", "2"})
+    @CsvSource({"0", "1", "2", "3", "4"})
     void everyTemplateLeadsToALayout(int index) throws IOException {
         wizard.draft().start(Templates.all().get(index).load());
         Project project = wizard.draft().project();
@@ -121,6 +123,32 @@ class WizardTest {
                 Projects.hosts(project).get(0));
         assertTrue(found.stream().anyMatch(candidate -> candidate.fit() == Candidate.Fit.TO_CLEAR_UP), found.stream()
                 .map(Candidate::reasons).toList().toString());
+    }
+
+    /** 80 kt are 80 x 101.2686 = 8101.5 ft/min over the ground, and 850 ft/min of them atan(0.104919) = 5.99 degrees. */
+    @Test
+    void aPartyBeginsWithItsUnitAndSeveralDirections() {
+        wizard.draft().start(SiteTemplate.FIELD_SITE.project());
+        wizard.setTarget(folder.resolve("field.slopewright"));
+        next();
+        next();
+        assertEquals("page.pads", dialog.getCurrentPage().getName());
+        field(SiteNumber.GROUND_SPEED).setText("80");
+        field(SiteNumber.DESCENT).setText("850");
+        wizard.draft().site().furtherPads().clear();
+        Table pads = Widgets.all(dialog.getShell(), Table.class).findFirst().orElseThrow();
+        assertEquals(1, pads.getItemCount());
+        Widgets.all(dialog.getShell(), Button.class).filter(button -> button.getText().contains("Add a pad")).findFirst().orElseThrow()
+                .notifyListeners(SWT.Selection, new Event());
+        assertEquals(2, pads.getItemCount());
+        next();
+        assertEquals("page.family", dialog.getCurrentPage().getName());
+        assertEquals("tri-colour", wizard.draft().familyKey());
+        assertTrue(wizard.performFinish());
+        List<ApproachAid> aids = Projects.aids(document().project());
+        assertEquals(2, aids.size());
+        assertEquals(5.99, aids.get(0).getSlopeDeg(), 0.005);
+        assertEquals(aids.get(0).getEquipment(), aids.get(1).getEquipment());
     }
 
     @Test

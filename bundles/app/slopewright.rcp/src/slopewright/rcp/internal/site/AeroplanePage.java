@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-import slopewright.edit.site.SiteNumber;
-import slopewright.edit.site.TypicalGroup;
+import slopewright.evaluation.site.SiteNumber;
+import slopewright.evaluation.site.TypicalGroup;
 import slopewright.model.ApproachType;
 import slopewright.rcp.internal.Messages;
 import slopewright.ui.units.Quantity;

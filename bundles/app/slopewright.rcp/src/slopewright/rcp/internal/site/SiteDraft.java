@@ -1,17 +1,21 @@
 package slopewright.rcp.internal.site;
 
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import slopewright.edit.site.NewSite;
-import slopewright.edit.site.SiteNumber;
 import slopewright.evaluation.ProjectRules;
+import slopewright.evaluation.site.NewSite;
+import slopewright.evaluation.site.SiteNames;
+import slopewright.evaluation.site.SiteNumber;
+import slopewright.evaluation.site.SiteText;
 import slopewright.model.Project;
 import slopewright.rcp.internal.Messages;
 import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -27,6 +31,7 @@ public final class SiteDraft {
     public SiteDraft() {
         site.setName(Messages.get("site.default-name"));
         site.setGroupName(Messages.get("site.group"));
+        site.set(SiteText.DATE, LocalDate.now().toString());
         showNumbers();
     }
 
@@ -38,6 +43,7 @@ public final class SiteDraft {
     /** Takes over a template: its first runway end or direction gives what is typed from now on. */
     public void start(Project project) {
         site.start(project);
+        familyKey = site.familyKey().orElse("");
         showNumbers();
     }
 
@@ -53,7 +59,9 @@ public final class SiteDraft {
     static Quantity quantity(SiteNumber number) {
         return switch (number) {
             case LATITUDE, LONGITUDE -> Quantity.COORDINATE;
-            case BEARING, SLOPE -> Quantity.ANGLE;
+            case BEARING, SLOPE, FATO_BEARING, VARIATION, VARIATION_CHANGE -> Quantity.ANGLE;
+            case GROUND_SPEED -> Quantity.KNOTS;
+            case DESCENT -> Quantity.DESCENT;
             default -> Quantity.LENGTH;
         };
     }
@@ -82,7 +90,7 @@ public final class SiteDraft {
     /** Returns what is wrong with a number, empty where nothing is. */
     public Optional<String> problem(SiteNumber number) {
         String label = label(number);
-        if (!number.isAsked(site.isHelipad()) || text(number).isBlank() && quantity(number) == Quantity.COORDINATE) {
+        if (!number.isAsked(site.isHelipad()) || text(number).isBlank() && number.isOptional()) {
             return Optional.empty();
         }
         if (text(number).isBlank()) {
@@ -112,8 +120,16 @@ public final class SiteDraft {
 
     /** Makes the project of what is known, without an aid. Nothing of it is shared with an earlier one. */
     public Project project() {
-        return site.project(new NewSite.Names(Messages.get("site.runway-name", site.designator()), Messages.get("site.helipad-name"),
-                Messages.get("site.glide-path-name", site.designator()), Messages.get("site.remarks")));
+        return site.project(names());
+    }
+
+    private SiteNames names() {
+        return SiteNames.in(MessageTexts::of, site.designator());
+    }
+
+    /** Makes the project with the chosen indicator at every place. */
+    public Project laidOut() {
+        return site.laidOut(names(), familyKey);
     }
 
     /** Returns the key of the chosen family, empty where none is chosen. */

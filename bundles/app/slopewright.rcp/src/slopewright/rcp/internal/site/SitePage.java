@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 
-import slopewright.edit.site.SiteNumber;
+import slopewright.evaluation.site.SiteNumber;
 import slopewright.model.ApproachType;
 import slopewright.rcp.internal.Messages;
 import slopewright.standards.RuleSet;

@@ -14,7 +14,6 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchWindow;
 
 import slopewright.edit.EditException;
-import slopewright.edit.site.NewSite;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
@@ -29,6 +28,7 @@ public final class SiteWizard extends Wizard {
 
     private final IWorkbenchWindow window;
     private final SiteDraft draft = new SiteDraft();
+    private final PadsPage pads = new PadsPage(draft);
     private Optional<Path> target = Optional.empty();
 
     /**
@@ -45,7 +45,21 @@ public final class SiteWizard extends Wizard {
     public void addPages() {
         addPage(new SitePage(draft));
         addPage(new AeroplanePage(draft));
+        addPage(pads);
         addPage(new FamilyPage(draft));
+    }
+
+    /** A runway has no pads. */
+    @Override
+    public IWizardPage getNextPage(IWizardPage page) {
+        IWizardPage next = super.getNextPage(page);
+        return next == pads && !draft.site().isHelipad() ? super.getNextPage(pads) : next;
+    }
+
+    @Override
+    public IWizardPage getPreviousPage(IWizardPage page) {
+        IWizardPage previous = super.getPreviousPage(page);
+        return previous == pads && !draft.site().isHelipad() ? super.getPreviousPage(pads) : previous;
     }
 
     /** Returns what the wizard knows so far. */
@@ -71,7 +85,7 @@ public final class SiteWizard extends Wizard {
             return false;
         }
         try {
-            ProjectFile.save(laidOut(), file.get());
+            ProjectFile.save(draft.laidOut(), file.get());
         } catch (ProjectFileException e) {
             return refuse(e.getMessage());
         } catch (SitingException | EditException | IllegalArgumentException e) {
@@ -85,12 +99,6 @@ public final class SiteWizard extends Wizard {
             page.setErrorMessage(reason);
         }
         return false;
-    }
-
-    private Project laidOut() {
-        Project project = draft.project();
-        NewSite.layOut(project, draft.familyKey());
-        return project;
     }
 
     private Optional<Path> ask() {

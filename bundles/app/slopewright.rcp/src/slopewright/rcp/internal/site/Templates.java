@@ -1,7 +1,6 @@
 package slopewright.rcp.internal.site;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,26 +10,25 @@ import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.ILog;
 
+import slopewright.evaluation.site.SiteTemplate;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
-import slopewright.rcp.internal.Messages;
 import slopewright.rcp.internal.ShellCommands;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectInput;
 
 /** The projects that a new site may start from: those of the product and those in the user's folder of templates. */
 public final class Templates {
-
-    private static final List<String> OWN = List.of("runway-visual", "runway-instrument", "heliport-portable");
 
     /**
      * One template.
      *
      * @param label what people read
      * @param file  the file of the user's own one; empty for one of the product
-     * @param key   name in the product; empty for the user's own one
+     * @param own   the one of the product; empty for the user's own one
      */
-    public record Template(String label, Optional<Path> file, String key) {
+    public record Template(String label, Optional<Path> file, Optional<SiteTemplate> own) {
 
         /**
          * Reads the template.
@@ -40,15 +38,7 @@ public final class Templates {
          */
         public Project load() throws IOException {
             try {
-                if (file.isPresent()) {
-                    return ProjectFile.load(file.get());
-                }
-                try (InputStream in = Templates.class.getResourceAsStream("/templates/" + key + ProjectInput.FILE_SUFFIX)) {
-                    if (in == null) {
-                        throw new IOException(Messages.get("template.none", key));
-                    }
-                    return ProjectFile.load(in, key);
-                }
+                return own.isPresent() ? own.get().project() : ProjectFile.load(file.orElseThrow());
             } catch (ProjectFileException e) {
                 throw new IOException(e.getMessage(), e);
             }
@@ -61,7 +51,9 @@ public final class Templates {
     /** Returns all templates, those of the product first. */
     public static List<Template> all() {
         List<Template> found = new ArrayList<>();
-        OWN.forEach(key -> found.add(new Template(Messages.get("template." + key), Optional.empty(), key)));
+        for (SiteTemplate own : SiteTemplate.values()) {
+            found.add(new Template(MessageTexts.of(own.message()), Optional.empty(), Optional.of(own)));
+        }
         try {
             found.addAll(in(folder()));
         } catch (IOException e) {
@@ -81,7 +73,7 @@ public final class Templates {
         }
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(ProjectInput.FILE_SUFFIX)).sorted()
-                    .map(file -> new Template(stem(file), Optional.of(file), "")).toList();
+                    .map(file -> new Template(stem(file), Optional.of(file), Optional.empty())).toList();
         }
     }
 

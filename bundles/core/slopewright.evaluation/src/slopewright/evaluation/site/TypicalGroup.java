@@ -1,4 +1,4 @@
-package slopewright.edit.site;
+package slopewright.evaluation.site;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package slopewright.edit.site;
+package slopewright.evaluation.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 
 import org.junit.jupiter.api.Test;
 
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachType;
 import slopewright.model.Helipad;
@@ -21,7 +22,8 @@ import slopewright.testkit.DemoProjects;
 
 /** The project that is made of what is known of a new site. */
 class NewSiteTest {
-    private static final NewSite.Names NAMES = new NewSite.Names("the runway", "the pad", "the glide path", "the remarks");
+    private static final SiteNames NAMES = new SiteNames("the runway", "the pad", "the glide path", "the battery", "the supply",
+            "the survey", "the remarks", Message::english);
 
     private final NewSite site = new NewSite("icao:5th");
 
@@ -90,14 +92,12 @@ class NewSiteTest {
     /** The international rule set does not cover the tri-colour unit; the aid names the one that does, with its edition. */
     @Test
     void theFirstLayoutIsUnderARuleSetThatCoversTheFamily() {
-        Project row = site.project(NAMES);
-        NewSite.layOut(row, "four-unit-row");
+        Project row = site.laidOut(NAMES, "four-unit-row");
         List<ApproachAid> aids = Projects.aids(row);
         assertEquals(1, aids.size());
         assertEquals(4, aids.get(0).getUnits().size());
         assertNull(aids.get(0).getRuleSetKey());
-        Project one = site.project(NAMES);
-        NewSite.layOut(one, "tri-colour");
+        Project one = site.laidOut(NAMES, "tri-colour");
         assertTrue(String.valueOf(Projects.aids(one).get(0).getRuleSetKey()).matches("faa:.+"), Projects.aids(one).get(0).getRuleSetKey());
     }
 }

@@ -1,24 +1,22 @@
-package slopewright.edit.site;
+package slopewright.evaluation.site;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
-
-import slopewright.edit.AddAid;
-import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.ProjectRules;
-import slopewright.evaluation.comparison.Candidate;
-import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
+import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.ApproachType;
 import slopewright.model.GlidePathAid;
 import slopewright.model.Helipad;
+import slopewright.model.MagneticVariation;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.Runway;
@@ -26,7 +24,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.Side;
+import slopewright.siting.descent.DescentSlope;
 import slopewright.standards.RuleSet;
 
 /**
@@ -37,22 +35,16 @@ public final class NewSite {
 
     private static final double USUAL_DATUM_HEIGHT_M = 15;
     private static final double EYE_TO_ANTENNA_M = 1.5;
-    private static final double SAFETY_AREA_SHARE = 1.5;
-    private static final double HOVER_HEIGHT_M = 2;
-
-    /**
-     * What the parts of the site are called, in the language of whoever begins it.
-     *
-     * @param runway    the runway
-     * @param helipad   the helipad
-     * @param glidePath the electronic glide path
-     * @param remarks   what the project says about itself
-     */
-    public record Names(String runway, String helipad, String glidePath, String remarks) {
-    }
+    private static final double HUNDREDTHS = 100;
 
     private final Map<SiteNumber, Double> numbers = new EnumMap<>(SiteNumber.class);
+    private final Map<SiteText, String> texts = new EnumMap<>(SiteText.class);
+    private final List<Double> furtherBearings = new ArrayList<>();
+    private final List<FurtherPad> furtherPads = new ArrayList<>();
     private Optional<Project> template = Optional.empty();
+    private Optional<UnitKind> kind = Optional.empty();
+    private SiteNames names = SiteNames.english("");
+    private boolean portable;
     private String name = "";
     private String designator = "09";
     private String ruleSet;
@@ -74,16 +66,23 @@ public final class NewSite {
         }
     }
 
+    /** Takes over a template of the product; its own numbers are assumed, its place is not known. */
+    public void start(SiteTemplate chosen) {
+        start(chosen.project());
+    }
+
     /** Takes over a template: its first runway end or direction is what is known from now on. */
     public void start(Project project) {
         template = Optional.of(project);
+        portable = Projects.aids(project).stream().anyMatch(aid -> Boolean.TRUE.equals(aid.getPortable()));
+        kind = Optional.empty();
         ApproachHost host = Projects.hosts(project).get(0);
-        name = String.valueOf(project.getAerodrome().getName());
+        name = project.getAerodrome().getName() == null ? name : project.getAerodrome().getName();
         ruleSet = project.getRuleSetKey() == null ? ruleSet : ProjectRules.stored(project.getRuleSetKey());
         designator = String.valueOf(host.getDesignator());
         approach = host.getApproachType();
         glidePath = host.getGlidePath() != null;
-        put(SiteNumber.SLOPE, host.getDesiredSlopeDeg());
+        putKnown(SiteNumber.SLOPE, host.getDesiredSlopeDeg());
         helipad = !(host instanceof RunwayEnd);
         if (host instanceof RunwayEnd end) {
             putPlace(end.getThreshold(), end.getThresholdElevationM(), end.getTrueBearingDeg());
@@ -107,8 +106,14 @@ public final class NewSite {
     private void putPlace(Place place, Double elevationM, Double bearingDeg) {
         put(SiteNumber.LATITUDE, place == null ? null : place.getLatitudeDeg());
         put(SiteNumber.LONGITUDE, place == null ? null : place.getLongitudeDeg());
-        put(SiteNumber.ELEVATION, elevationM);
-        put(SiteNumber.BEARING, bearingDeg);
+        putKnown(SiteNumber.ELEVATION, elevationM);
+        putKnown(SiteNumber.BEARING, bearingDeg);
+    }
+
+    private void putKnown(SiteNumber number, Double value) {
+        if (value != null) {
+            set(number, OptionalDouble.of(value));
+        }
     }
 
     private void put(SiteNumber number, Double value) {
@@ -130,44 +135,85 @@ public final class NewSite {
         return found == null ? OptionalDouble.empty() : OptionalDouble.of(found);
     }
 
-    /** Returns whether a number is still the one that was assumed. */
+    /** Returns a text; empty where it is not known. */
+    public Optional<String> text(SiteText text) {
+        return Optional.ofNullable(texts.get(text));
+    }
+
+    /** Says what a text is; a blank one is not known. */
+    public void set(SiteText text, String value) {
+        if (value.isBlank()) {
+            texts.remove(text);
+        } else {
+            texts.put(text, value.strip());
+        }
+    }
+
+    /** Returns whether a number is still the one that was assumed, by itself or by a template of the product. */
     public boolean isAssumed(SiteNumber number) {
-        return template.isEmpty() && number.assumed().isPresent() && number.assumed().equals(number(number));
+        if (template.isEmpty()) {
+            return number.assumed().isPresent() && number.assumed().equals(number(number));
+        }
+        List<SiteTemplate.Assumption> assumed = SiteTemplate.assumptions(template.get());
+        Helipad pad = Projects.hosts(template.get()).stream().findFirst().flatMap(Projects::helipad).orElse(null);
+        Double said = pad == null ? null : number == SiteNumber.FATO ? pad.getFatoLengthM()
+                : number == SiteNumber.EYE_ABOVE_SKIDS ? pad.getEyeAboveSkidsM() : null;
+        boolean asSaid = said != null && number(number).equals(OptionalDouble.of(said));
+        boolean placeless = said == null && number.assumed().isPresent() && number.assumed().equals(number(number));
+        return !assumed.isEmpty() && (asSaid || placeless);
     }
 
     /**
      * Makes the project of what is known. Nothing of it is shared with an earlier one.
      *
-     * @param names what its parts are called
-     * @return a project with one runway end or approach direction and no aid
+     * @param called what its parts are called
+     * @return a project with its runway end or approach directions and no aid
      */
-    public Project project(Names names) {
+    public Project project(SiteNames called) {
+        names = called;
         SlopewrightFactory make = SlopewrightFactory.eINSTANCE;
         Project project = make.createProject();
         project.setName(name);
         project.setRuleSetKey(ruleSet);
-        project.setRemarks(names.remarks());
+        project.setRemarks(called.remarks());
+        project.setAuthor(texts.get(SiteText.AUTHOR));
+        project.setDate(texts.get(SiteText.DATE));
         Aerodrome aerodrome = make.createAerodrome();
         aerodrome.setName(name);
         aerodrome.setElevationM(numbers.get(SiteNumber.ELEVATION));
         aerodrome.setLatitudeDeg(numbers.get(SiteNumber.LATITUDE));
         aerodrome.setLongitudeDeg(numbers.get(SiteNumber.LONGITUDE));
         aerodrome.setCoordinateReference(isLocal() ? "local" : "WGS84");
+        aerodrome.setVerticalDatum(texts.get(SiteText.VERTICAL_DATUM));
+        number(SiteNumber.VARIATION).ifPresent(deg -> aerodrome.setMagneticVariation(variation(deg)));
         project.setAerodrome(aerodrome);
-        ApproachHost host = helipad ? direction(aerodrome, names) : end(aerodrome, names);
-        host.setDesignator(designator);
-        host.setDesiredSlopeDeg(numbers.get(SiteNumber.SLOPE));
-        host.setApproachType(approach);
-        if (!helipad) {
-            fly(aerodrome, host, names);
+        if (helipad) {
+            new PadParts(this, aerodrome).build(template, called.helipad(), place());
+        } else {
+            ApproachHost host = end(aerodrome, called);
+            host.setDesignator(designator);
+            host.setDesiredSlopeDeg(numbers.get(SiteNumber.SLOPE));
+            host.setApproachType(approach);
+            fly(aerodrome, host, called);
         }
-        template.ifPresent(from -> from.getAerodrome().getEquipmentTypes()
-                .forEach(type -> aerodrome.getEquipmentTypes().add(EcoreUtil.copy(type))));
+        template.ifPresent(from -> new TemplateParts(from, called).takeOver(project));
+        if (helipad) {
+            new PadSurvey(this).enter(aerodrome);
+        }
         Ids.assign(project);
         return project;
     }
 
-    private void fly(Aerodrome aerodrome, ApproachHost host, Names names) {
+    private MagneticVariation variation(double deg) {
+        MagneticVariation variation = SlopewrightFactory.eINSTANCE.createMagneticVariation();
+        variation.setVariationDeg(deg);
+        variation.setAnnualChangeDeg(numbers.get(SiteNumber.VARIATION_CHANGE));
+        variation.setSource(texts.get(SiteText.VARIATION_SOURCE));
+        variation.setDate(texts.get(SiteText.VARIATION_DATE));
+        return variation;
+    }
+
+    private void fly(Aerodrome aerodrome, ApproachHost host, SiteNames names) {
         AeroplaneGroup group = SlopewrightFactory.eINSTANCE.createAeroplaneGroup();
         group.setName(groupName);
         group.setEyeToWheelM(numbers.get(SiteNumber.EYE_TO_WHEEL));
@@ -183,7 +229,7 @@ public final class NewSite {
         }
     }
 
-    private RunwayEnd end(Aerodrome aerodrome, Names names) {
+    private RunwayEnd end(Aerodrome aerodrome, SiteNames names) {
         Runway runway = SlopewrightFactory.eINSTANCE.createRunway();
         runway.setName(names.runway());
         runway.setDesignator(designator);
@@ -198,24 +244,6 @@ public final class NewSite {
         runway.getEnds().add(end);
         aerodrome.getRunways().add(runway);
         return end;
-    }
-
-    private ApproachDirection direction(Aerodrome aerodrome, Names names) {
-        Helipad pad = SlopewrightFactory.eINSTANCE.createHelipad();
-        pad.setName(names.helipad());
-        pad.setPlace(place());
-        pad.setElevationM(numbers.get(SiteNumber.ELEVATION));
-        Double side = numbers.get(SiteNumber.FATO);
-        pad.setFatoLengthM(side);
-        pad.setFatoWidthM(side);
-        pad.setSafetyAreaWidthM(side == null ? null : side * SAFETY_AREA_SHARE);
-        pad.setHoverHeightM(HOVER_HEIGHT_M);
-        pad.setEyeAboveSkidsM(numbers.get(SiteNumber.EYE_ABOVE_SKIDS));
-        ApproachDirection direction = SlopewrightFactory.eINSTANCE.createApproachDirection();
-        direction.setTrueBearingDeg(numbers.get(SiteNumber.BEARING));
-        pad.getDirections().add(direction);
-        aerodrome.getHelipads().add(pad);
-        return direction;
     }
 
     private boolean isLocal() {
@@ -236,27 +264,71 @@ public final class NewSite {
     }
 
     /**
-     * Lays an indicator out on the left at the first runway end or direction of a project, under the rule set of the project or the first
-     * one that covers the family, which the aid then names.
+     * Makes the project with an indicator on the left at its runway end, or at each of its directions, under the rule set of the project or
+     * the first one that covers the family, which the aids then name.
      *
-     * @param project   the project
+     * @param called    what its parts are called
      * @param familyKey key of the family
+     * @return the project
      * @throws slopewright.siting.SitingException where no layout can be made, with the reason
      */
-    public static void layOut(Project project, String familyKey) {
-        ApproachHost host = Projects.hosts(project).get(0);
-        ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
-        RuleSet rules = FamilyComparison.of(evaluation, host).stream().filter(candidate -> candidate.family().key().equals(familyKey))
-                .findFirst().map(Candidate::rules).orElse(evaluation.rules());
-        AddAid edit = AddAid.solve(host, familyKey, rules, Side.LEFT);
-        edit.execute();
-        if (!nameOf(rules).equals(nameOf(evaluation.rules()))) {
-            edit.aid().setRuleSetKey(nameOf(rules));
-        }
+    public Project laidOut(SiteNames called, String familyKey) {
+        Project project = project(called);
+        new PadUnits(this, project, familyKey).layOut();
+        return project;
     }
 
-    private static String nameOf(RuleSet rules) {
+    /** Returns the family of the unit of the template, or of the kind that is wanted; empty where neither is chosen. */
+    public Optional<String> familyKey() {
+        return kind.map(UnitKind::familyKey).or(() -> template.flatMap(from -> Projects.aids(from).stream().findFirst())
+                .map(ApproachAid::getFamilyKey));
+    }
+
+    /** Returns the slope: that of the planned descent, to hundredths of a degree, else the one that is wanted, decimal degrees. */
+    public OptionalDouble slopeDeg() {
+        Double speed = numbers.get(SiteNumber.GROUND_SPEED);
+        Double descent = numbers.get(SiteNumber.DESCENT);
+        return helipad && speed != null && descent != null ? OptionalDouble.of(Math.round(DescentSlope.ofGroundSpeed(speed, descent)
+                .slopeDeg() * HUNDREDTHS) / HUNDREDTHS) : number(SiteNumber.SLOPE);
+    }
+
+    SiteNames names() {
+        return names;
+    }
+
+    static String nameOf(RuleSet rules) {
         return rules.key() + ":" + rules.edition();
+    }
+
+    /** Returns whether the unit is a portable one. */
+    public boolean isPortable() {
+        return helipad && portable;
+    }
+
+    /** Makes the unit a portable one, with equipment and a battery. */
+    public void setPortable(boolean to) {
+        portable = to;
+    }
+
+    /** Returns the kind of portable unit that is wanted; empty where that of the template or the first of the family is. */
+    public Optional<UnitKind> kind() {
+        return kind;
+    }
+
+    /** Chooses a kind of portable unit. */
+    public void setKind(UnitKind to) {
+        kind = Optional.of(to);
+        portable = true;
+    }
+
+    /** Returns the further landing directions of the first helipad, decimal degrees from true north; the list can be changed. */
+    public List<Double> furtherBearings() {
+        return furtherBearings;
+    }
+
+    /** Returns the helipads beside the first one; the list can be changed. */
+    public List<FurtherPad> furtherPads() {
+        return furtherPads;
     }
 
     /** Returns the name of the aerodrome. */

@@ -1,0 +1,200 @@
+package slopewright.headless;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+import slopewright.evaluation.site.SiteTemplate;
+
+/** A party's whole job on the command line, from nothing to a card. Every name and place is invented. */
+class NewSiteWalkTest {
+    private static final String DAY = "2026-11-01";
+    private static final String SHEET = "equipment-type-1.dataSource=sheet of the unit in hand";
+
+    private static final String DATED = "project-1.date=2026-11-03";
+
+    @TempDir
+    private Path folder;
+
+    private String file(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    private static Words run(int code, String... words) {
+        Words ran = Words.run(words);
+        assertEquals(code, ran.code(), () -> String.join(" ", words) + "\n" + ran.out() + ran.err());
+        return ran;
+    }
+
+    private static String[] words(List<String> first, String... more) {
+        List<String> all = new ArrayList<>(first);
+        all.addAll(List.of(more));
+        return all.toArray(String[]::new);
+    }
+
+    private static List<String> begun(String template) {
+        return List.of("new", "--template", template, "--name", "Alder field", "--latitude-deg", "47.30", "--longitude-deg", "-11.88",
+                "--elevation-m", "86", "--author", "R. Tamsin", "--vertical-datum", "local mean sea level", "--survey-reach-m", "7000",
+                "--survey-place-m", "5", "--survey-height-m", "2", "--survey-source", "looked round by the party", "--survey-date", DAY,
+                "--variation-deg", "-2.4", "--variation-change-deg", "0.19", "--variation-source", "chart of the party (invented)",
+                "--variation-date", DAY,
+                "--date", DAY);
+    }
+
+    private static Set<String> open(Words check) {
+        Set<String> found = new TreeSet<>();
+        for (JsonNode outcome : check.json().get("projects").get(0).get("outcomes")) {
+            boolean settled = List.of("met", "not-applicable").contains(outcome.get("verdict").asText());
+            if (!settled) {
+                found.add(outcome.get("rule").asText() + (outcome.get("toConfirm").asBoolean() ? " on a value to confirm" : ""));
+            }
+        }
+        return found;
+    }
+
+    /** Signs every value that a verdict rests on and nobody confirmed, as a second person would after reading the documents. */
+    private String confirmed(String project) throws IOException {
+        Path book = folder.resolve("book.csv");
+        run(0, "book", book.toString(), "--collect", project);
+        Files.writeString(book, Files.readString(book).replaceAll("(?m)open,-,,,,,,,,$",
+                "confirmed,-,,invented document,2,sheet 1,A. Ames,2026-11-02,B. Bole,2026-11-03"));
+        run(0, "book", book.toString(), "--into", project, "-o", file("confirmed.slopewright"), "--force");
+        return file("confirmed.slopewright");
+    }
+
+    /**
+     * The oak stands due east, the wire from north-north-east to east-north-east: both are under the approach toward 250, which comes from
+     * 070, and neither is under the one toward 300, which comes from 120. 60 kt are 60 x 101.2686 = 6076.1 ft/min over the ground, and 640
+     * ft/min of them atan(0.105331) = 6.01 degrees.
+     */
+    @Test
+    void fromNothingToACard() throws IOException {
+        Words begun = run(0, words(begun("field-site"), "--bearing-deg", "250", "--ground-speed-kt", "60", "--descent-ftmin", "640", "-o",
+                file("a.slopewright")));
+        assertTrue(begun.out().contains("slope 6.01°"), begun.out());
+        assertTrue(begun.out().contains("Assumed, to be replaced by what is measured"), begun.out());
+        run(0, "sight", file("a.slopewright"), "--helipad", "helipad-1", "--name", "Oak", "--bearing-deg", "90", "--distance-m", "300",
+                "--angle-deg", "4", "--crown-radius-m", "5", "--date", DAY, "-o", file("b.slopewright"));
+        run(0, "sight", file("b.slopewright"), "--helipad", "helipad-1", "--name", "Power line", "--bearing-deg", "20", "--distance-m",
+                "600", "--height-m", "30", "--to-bearing-deg", "60", "--to-distance-m", "500", "--to-height-m", "28", "--sag-m", "6",
+                "--date", DAY, "-o", file("c.slopewright"));
+
+        run(1, "card", file("c.slopewright"), "--aid", "approach-aid-1", "--date", DAY, "-o", file("no.html"));
+        assertTrue(Files.readString(folder.resolve("no.html")).contains("NOT FOR USE"), "the wire is in the way, and much is not known");
+
+        JsonNode directions = run(1, "directions", file("c.slopewright"), "--helipad", "helipad-1", "--wind", "300/10", "--date", DAY,
+                "--json").json().get("directions");
+        assertTrue(directions.get(250).get("clearFromDeg").isNull(), "the wire closes it");
+        assertTrue(directions.get(300).get("clearFromDeg").asDouble() <= 6 && directions.get(300).get("clearToDeg").asDouble() >= 6);
+        run(0, "take", file("c.slopewright"), "--aid", "approach-aid-1", "--bearing-deg", "300", "--slope-deg", "6", "-o",
+                file("d.slopewright"));
+        run(0, "enter", file("d.slopewright"), "light-unit-1.frangible=true", SHEET, "helipad-1.fatoLengthM=28", "helipad-1.fatoWidthM=28",
+                DATED, "-o", file("e.slopewright"));
+        assertEquals(Set.of("BOX-08 on a value to confirm", "EQUIP-09 on a value to confirm", "EYE-04 on a value to confirm",
+                "OBS-01 on a value to confirm", "RANGE-01 on a value to confirm", "REC-04", "SIG-02 on a value to confirm"),
+                open(run(1, "check", file("e.slopewright"), "--json")));
+
+        run(1, "card", file("e.slopewright"), "--aid", "approach-aid-1", "--date", DAY, "-o", file("still-not.html"));
+        run(0, "read-back", confirmed(file("e.slopewright")), "--by", "B. Bole", "--date", "2026-11-03", "-o", file("f.slopewright"));
+        run(0, "check", file("f.slopewright"));
+        run(0, "directions", file("f.slopewright"), "--helipad", "helipad-1", "--date", "2026-11-04");
+        run(0, "card", file("f.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04", "-o", file("card.html"));
+        String card = Files.readString(folder.resolve("card.html"));
+        assertFalse(card.contains("NOT FOR USE"));
+        assertTrue(card.contains("6.00°"), "the mark of the slope scale, in quarters of a degree");
+        run(0, "card", file("f.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04", "-o", file("card.pdf"), "--paper", "a5");
+        run(0, "briefing", file("f.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04", "-o", file("briefing.txt"));
+        run(0, "pocket", file("f.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04", "-o", file("pocket.pdf"));
+    }
+
+    /**
+     * What a template assumes, filled in, leaves nothing that is not met, and nothing to clear up but the read-back and values of the rule
+     * set that nobody read in a document. The sector units of the other two stay where they are and have no card: a card is of a portable
+     * unit, and wants a dark edge below the red that the published light of a sector unit, down to 10 degrees below its setting, has not.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"hospital-pad", "field-site", "floating-deck"})
+    void aTemplatePassesItsOwnRulesOnceItIsFilledIn(String template) throws IOException {
+        run(0, words(begun(template), "--bearing-deg", "250", "--slope-deg", "6", "-o", file("new.slopewright")));
+        Set<String> asked = open(run(1, "check", file("new.slopewright"), "--json"));
+        assertTrue(asked.containsAll(Set.of("DATA-56", "EQUIP-13", "REC-04")), asked.toString());
+        run(0, "sight", file("new.slopewright"), "--helipad", "helipad-1", "--name", "Shed", "--bearing-deg", "180", "--distance-m", "400",
+                "--height-m", "4", "--date", DAY, "-o", file("sighted.slopewright"));
+        run(0, "enter", file("sighted.slopewright"), "light-unit-1.frangible=true", SHEET, DATED, "-o", file("filled.slopewright"));
+        if (!"field-site".equals(template)) {
+            measureLight(folder.resolve("filled.slopewright"));
+        }
+        Set<String> left = open(run(1, "check", file("filled.slopewright"), "--json"));
+        assertTrue(left.stream().allMatch(rule -> rule.equals("REC-04") || rule.endsWith("on a value to confirm")), left.toString());
+        run(0, "read-back", confirmed(file("filled.slopewright")), "--by", "B. Bole", "--date", "2026-11-03", "-o",
+                file("done.slopewright"));
+        run(0, "check", file("done.slopewright"));
+        run("field-site".equals(template) ? 0 : 1, "card", file("done.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04",
+                "-o", file("card.html"));
+    }
+
+    /** Measured light, that of the sector box of a demonstration, and the angle that was measured while the deck moved. */
+    private static void measureLight(Path file) throws IOException {
+        String demo = Files.readString(Words.demo("every-family/every-family.slopewright"));
+        String box = demo.substring(demo.indexOf("name=\"Heliport sector box\""));
+        String light = box.substring(box.indexOf("<intensities"), box.indexOf("</equipmentTypes>"));
+        Files.writeString(file, Files.readString(file).replace("</equipmentTypes>", light + "</equipmentTypes>")
+                .replace("</units>", "<measured xmi:id=\"measured-unit-1\" settingDeg=\"6.0\" person=\"O. Penhale (invented)\" "
+                        + "date=\"" + DAY + "\" instrument=\"theodolite (invented)\"/></units>"));
+    }
+
+    @Test
+    void severalDirectionsAndPadsShareOneUnitAndItsBattery() throws IOException {
+        run(0, words(begun("field-site"), "--bearing-deg", "250,070", "--further-pad", "Upper pad=120,-40,88.5,250,300", "-o",
+                file("pads.slopewright")));
+        String text = Files.readString(folder.resolve("pads.slopewright"));
+        assertTrue(text.contains("aids=\"approach-aid-1 approach-aid-2 approach-aid-3 approach-aid-4\""), text);
+        for (String designator : List.of("H-250", "H-070", "H-300")) {
+            assertTrue(text.contains("designator=\"" + designator + "\""), designator);
+        }
+        JsonNode outcome = run(1, "portable", file("pads.slopewright"), "--aid", "approach-aid-4", "--date", DAY, "--json").json();
+        assertTrue(outcome.has("battery"), outcome.toString());
+    }
+
+    @Test
+    void whatIsThereStaysAndWhatMakesNoSenseIsRefused() {
+        run(0, words(begun("hospital-pad"), "-o", file("one.slopewright")));
+        run(2, words(begun("hospital-pad"), "-o", file("one.slopewright")));
+        run(0, words(begun("hospital-pad"), "-o", file("one.slopewright"), "--force"));
+        run(2, words(begun("no-such"), "-o", file("two.slopewright")));
+        run(2, words(begun("field-site"), "--bearing-deg", "400", "-o", file("two.slopewright")));
+        run(2, words(begun("runway-visual"), "--bearing-deg", "90,270", "-o", file("two.slopewright")));
+        run(2, words(begun("field-site"), "--further-pad", "Upper=1,2", "-o", file("two.slopewright")));
+        run(2, "new", "--name", "Half a place", "--latitude-deg", "4", "-o", file("two.slopewright"));
+        run(2, "enter", file("one.slopewright"), "helipad-1.fatoLengthM=2800", "-o", file("two.slopewright"));
+        run(2, "enter", file("one.slopewright"), "helipad-1.colour=red", "-o", file("two.slopewright"));
+        run(2, "enter", file("one.slopewright"), "helipad-9.fatoLengthM=28", "-o", file("two.slopewright"));
+        assertFalse(Files.exists(folder.resolve("two.slopewright")));
+    }
+
+    /** A runway of 2400 m toward 094 begins as 09, and every template can be begun. */
+    @Test
+    void aRunwayAndEveryTemplateCanBeBegun() throws IOException {
+        run(0, "new", "--name", "Long meadow", "--bearing-deg", "94", "--runway-length-m", "2400", "--code", "4", "-o",
+                file("runway.slopewright"));
+        assertTrue(Files.readString(folder.resolve("runway.slopewright")).contains("designator=\"09\""));
+        for (SiteTemplate template : SiteTemplate.values()) {
+            run(0, "new", "--template", template.key(), "--name", template.key(), "-o", file(template.key() + ".slopewright"));
+        }
+    }
+}
