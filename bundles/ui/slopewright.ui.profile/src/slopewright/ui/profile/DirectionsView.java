@@ -13,7 +13,9 @@ import slopewright.drawing.landing.DirectionScene;
 import slopewright.edit.TakeDirection;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.ApproachAid;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
@@ -22,6 +24,7 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.profile.internal.directions.DirectionsPage;
+import slopewright.ui.profile.internal.directions.DirectionsSearch;
 import slopewright.ui.profile.internal.section.EmptyPage;
 import slopewright.ui.theme.ScreenTheme;
 
@@ -36,6 +39,7 @@ public final class DirectionsView extends ViewPart {
     private StackLayout stack;
     private EmptyPage empty;
     private DirectionsPage page;
+    private DirectionsSearch search;
     private Optional<ProjectDocument> document = Optional.empty();
     private boolean stale = true;
     private final Runnable restate = this::restate;
@@ -55,6 +59,7 @@ public final class DirectionsView extends ViewPart {
         root.setLayout(stack);
         empty = new EmptyPage(root);
         page = new DirectionsPage(root, this::take);
+        search = new DirectionsSearch(parent.getDisplay());
         root.addListener(SWT.Paint, event -> refreshStale());
         page.chart().addListener(SWT.Paint, event -> refreshStale());
         ScreenTheme.addListener(restate);
@@ -84,8 +89,20 @@ public final class DirectionsView extends ViewPart {
         stale = false;
         Optional<ApproachAid> aid = document.flatMap(open -> open.viewState().aid());
         Optional<String> problem = aid.isEmpty() ? Optional.of(Messages.get("directions.empty.aid")) : problem(aid.get());
-        problem.ifPresent(text -> empty.say(text, () -> follower.editor().ifPresent(getSite().getPage()::activate)));
-        Control top = problem.isPresent() ? empty.control() : page.control();
+        if (problem.isPresent()) {
+            refuse(problem.get());
+        } else {
+            top(page.control());
+        }
+    }
+
+    private void refuse(String why) {
+        search.stop();
+        empty.say(why, () -> follower.editor().ifPresent(getSite().getPage()::activate));
+        top(empty.control());
+    }
+
+    private void top(Control top) {
         if (stack.topControl != top) {
             stack.topControl = top;
             root.layout(true);
@@ -97,7 +114,16 @@ public final class DirectionsView extends ViewPart {
             return Optional.of(Messages.get("directions.empty.helipad", Projects.label(aid)));
         }
         Attempt<AidEvaluation> evaluation = document.orElseThrow().evaluation(aid);
-        return evaluation.value().isPresent() ? page.follow(evaluation.value().get()) : evaluation.reason().map(MessageTexts::of);
+        if (evaluation.value().isEmpty()) {
+            return evaluation.reason().map(MessageTexts::of);
+        }
+        ProjectEvaluation snapshot = document.orElseThrow().snapshot();
+        Optional<ApproachAid> copy = Ids.find(snapshot.project(), aid.getId()).filter(ApproachAid.class::isInstance)
+                .map(ApproachAid.class::cast);
+        page.look(evaluation.value().get());
+        copy.ifPresent(on -> search.start(() -> DirectionsPage.search(snapshot.aid(on)), found -> found.value().ifPresentOrElse(page::show,
+                () -> found.reason().map(MessageTexts::of).ifPresent(this::refuse))));
+        return Optional.empty();
     }
 
     /** Takes a direction, one step of undo. */
@@ -108,8 +134,7 @@ public final class DirectionsView extends ViewPart {
                 document.orElseThrow().history().perform(TakeDirection.of(aid, evaluation.rules(), chosen.trueDeg(), chosen.slopeDeg()));
             } catch (SitingException e) {
                 empty.say(MessageTexts.of(e.reason()), this::restate);
-                stack.topControl = empty.control();
-                root.layout(true);
+                top(empty.control());
             }
         });
     }
@@ -117,6 +142,11 @@ public final class DirectionsView extends ViewPart {
     /** Returns what is shown where there is an aid at a helipad. */
     public DirectionsPage page() {
         return page;
+    }
+
+    /** Returns whether it still looks for directions. */
+    public boolean isLooking() {
+        return search.isRunning();
     }
 
     /** Returns what is said where there is no chart, empty where there is one. */
@@ -134,6 +164,7 @@ public final class DirectionsView extends ViewPart {
         ScreenTheme.removeListener(restate);
         document.ifPresent(open -> open.viewState().removeListener(restate));
         if (follower != null) {
+            search.stop();
             follower.dispose();
         }
         super.dispose();

@@ -95,6 +95,14 @@ final class DirectionsCanvas {
         canvas.redraw();
     }
 
+    /** Shows nothing. */
+    void clear() {
+        found = Optional.empty();
+        marked = Optional.empty();
+        scene = Optional.empty();
+        canvas.redraw();
+    }
+
     /** Marks a direction and slope. */
     void mark(Optional<DirectionScene.Chosen> newMarked) {
         marked = newMarked;

@@ -32,7 +32,6 @@ import slopewright.messages.Notation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.util.Projects;
-import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 
@@ -97,26 +96,38 @@ public final class DirectionsPage {
     }
 
     /**
-     * Shows an aid at a helipad.
+     * Looks all round, in steps that are worth their time.
      *
-     * @param aid its evaluation
-     * @return why it cannot be shown, empty where it can
+     * @param aid the evaluation of an aid at a helipad
+     * @return what is found
+     * @throws slopewright.siting.SitingException where nothing can be found; the message says why
      */
-    public Optional<String> follow(AidEvaluation aid) {
+    public static LandingDirections search(AidEvaluation aid) {
+        return LandingDirections.of(aid, SettableSlopes.of(aid, hasGround(aid) ? STEP_ON_GROUND_DEG : STEP_DEG));
+    }
+
+    /** Turns to an aid at a helipad, whose directions are still looked for; those of the same aid as it was stay until then. */
+    public void look(AidEvaluation aid) {
         boolean same = evaluation.filter(shown -> shown.aid() == aid.aid()).isPresent();
-        try {
-            found = Optional.of(LandingDirections.of(aid, SettableSlopes.of(aid, hasGround(aid) ? STEP_ON_GROUND_DEG : STEP_DEG)));
-            evaluation = Optional.of(aid);
-        } catch (SitingException e) {
+        evaluation = Optional.of(aid);
+        if (!same) {
             found = Optional.empty();
-            evaluation = Optional.empty();
-            return Optional.of(MessageTexts.of(e.reason()));
+            chosen = Optional.empty();
+            canvas.clear();
+            words.setText("");
         }
-        if (!same || chosen.isEmpty()) {
+        head.setText(Messages.get("directions.looking"));
+        take.setEnabled(false);
+    }
+
+    /** Shows the directions that were looked for. */
+    public void show(LandingDirections all) {
+        found = Optional.of(all);
+        head.setText("");
+        if (chosen.isEmpty()) {
             chosen = own();
         }
         show();
-        return Optional.empty();
     }
 
     private static boolean hasGround(AidEvaluation aid) {
