@@ -21,7 +21,7 @@ public final class Mutation {
     private Mutation() {
     }
 
-    /** Words: root of the tree, folder for the report, folder of the classes, names of the classes, names of the tests. */
+    /** Words: root of the tree, folder for the report, folder of the classes; names of the classes, of the tests, of tests left out. */
     public static void main(String[] words) throws Exception {
         Path root = Path.of(words[0]);
         Path report = Path.of(words[1]);
@@ -33,6 +33,7 @@ public final class Mutation {
         options.setCodePaths(List.of(words[2]));
         options.setTargetClasses(Arrays.asList(words[3].split(",")));
         options.setTargetTests(Glob.toGlobPredicates(Arrays.asList(words[4].split(","))));
+        options.setExcludedTestClasses(Glob.toGlobPredicates(words.length > 5 ? List.of(words[5].split(",")) : List.of()));
         options.setSourceDirs(List.of());
         options.setProjectBase(root);
         options.setNumberOfThreads(1);

@@ -1,6 +1,7 @@
 package slopewright.headless;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -101,5 +102,24 @@ class RunnerTest {
         Ended ended = run(new Failing(10, StackOverflowError::new), "check", DEMO);
         assertEquals(4, ended.code());
         assertTrue(ended.err().contains("no trace could be written"));
+    }
+
+    /** A log can be sent to somebody else: it says which file, and not where it lies on the user's machine. */
+    @Test
+    void aTraceNamesNoFolders() throws IOException {
+        String said = "/home/mary/secret client/Fields/site.slopewright: odd, C:\\Users\\mary\\b.csv";
+        run(new Failing(10, () -> new InternalError(said)), "check", DEMO);
+        String log = Files.readString(folder.resolve("error.log"));
+        assertTrue(log.contains(".../site.slopewright: odd, .../b.csv"), log);
+        assertTrue(log.contains("at slopewright.headless"), log);
+        assertFalse(log.contains("mary"), log);
+    }
+
+    @Test
+    void aLogThatHasBecomeLongBeginsAnew() throws IOException {
+        Path log = Files.write(folder.resolve("error.log"), new byte[(1 << 20) + 1]);
+        run(new Failing(10, StackOverflowError::new), "check", DEMO);
+        assertTrue(Files.size(log) < 1 << 20, "its size is " + Files.size(log));
+        assertTrue(Files.readString(log).contains("StackOverflowError"));
     }
 }

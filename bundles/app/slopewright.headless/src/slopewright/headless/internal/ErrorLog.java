@@ -8,28 +8,54 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
+import java.util.regex.Pattern;
 
-/** Keeps the trace of an internal error out of sight and in a file. */
+import slopewright.model.io.Program;
+
+/**
+ * Keeps the trace of an internal error out of sight and in a file that a user can send: in the folder of the user's settings
+ * ({@code SLOPEWRIGHT_DATA}, else {@code .slopewright} in the home), never in that of the product. Folders are taken out of what it says.
+ */
 final class ErrorLog {
+
+    private static final String NAME = "error.log";
+    private static final int MOST_BYTES = 1 << 20;
+    private static final Pattern FOLDERS = Pattern.compile("(?<![\\w.])(?:[A-Za-z]:)?(?:[/\\\\][^/\\\\\\v:'\"]+)+[/\\\\]");
 
     private ErrorLog() {
     }
 
-    /** Appends a trace and returns where it was written, or why it could not be. */
+    /** Appends a trace and returns where it was written, or why it could not be. A log that has become long begins anew. */
     static String append(Throwable thrown) {
-        String configured = System.getProperty("slopewright.log");
-        Path log = configured != null ? Path.of(configured) : Path.of(System.getProperty("user.home"), ".slopewright", "error.log");
+        Path log = file();
         StringWriter trace = new StringWriter();
         thrown.printStackTrace(new PrintWriter(trace, true));
+        String text = LocalDateTime.now() + " " + Program.text() + " Java " + System.getProperty("java.version") + System.lineSeparator()
+                + withoutFolders(trace.toString());
         try {
             if (log.getParent() != null) {
                 Files.createDirectories(log.getParent());
             }
-            Files.writeString(log, LocalDateTime.now() + System.lineSeparator() + trace, StandardCharsets.UTF_8, StandardOpenOption.CREATE,
-                    StandardOpenOption.APPEND);
+            boolean isLong = Files.exists(log) && Files.size(log) > MOST_BYTES;
+            Files.writeString(log, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE,
+                    isLong ? StandardOpenOption.TRUNCATE_EXISTING : StandardOpenOption.APPEND, StandardOpenOption.WRITE);
             return "the trace is in " + log;
         } catch (IOException e) {
             return "no trace could be written to " + log;
         }
+    }
+
+    private static Path file() {
+        String configured = System.getProperty("slopewright.log");
+        if (configured != null) {
+            return Path.of(configured);
+        }
+        String data = System.getenv("SLOPEWRIGHT_DATA");
+        return (data == null || data.isBlank() ? Path.of(System.getProperty("user.home"), ".slopewright") : Path.of(data)).resolve(NAME);
+    }
+
+    /** Takes the folders of paths out of a text, and leaves the names of files. */
+    static String withoutFolders(String text) {
+        return FOLDERS.matcher(text).replaceAll(".../");
     }
 }
