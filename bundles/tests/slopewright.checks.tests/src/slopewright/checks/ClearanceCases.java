@@ -24,6 +24,8 @@ final class ClearanceCases {
         cases.add(RuleCase.of("DIST-01", Result.PASS, "solved", Bases::row, Sample::unchanged));
         // 0.3 m of eye height on 2 degrees 48 minutes are 6.13 m along.
         cases.add(RuleCase.of("DIST-01", Result.PASS, "6 m nearer", Bases::row, sample -> sample.moveAlong(-6)));
+        cases.add(RuleCase.of("DIST-01", Result.PASS, "6.1 m nearer", Bases::row, sample -> sample.moveAlong(-6.1)));
+        cases.add(RuleCase.of("DIST-01", Result.FAIL, "6.2 m nearer", Bases::row, sample -> sample.moveAlong(-6.2)));
         cases.add(RuleCase.of("DIST-01", Result.FAIL, "7 m nearer", Bases::row, sample -> sample.moveAlong(-7)));
         cases.add(RuleCase.of("DIST-01", Result.FAIL, "50 m farther", Bases::row, sample -> sample.moveAlong(50)));
         cases.add(RuleCase.of("DIST-01", Result.PASS, "a lens 1 m low, moved by its level", Bases::row, sample -> {
@@ -36,6 +38,11 @@ final class ClearanceCases {
         cases.add(RuleCase.of("DIST-02", Result.PASS, "on the runway", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DIST-02", Result.FAIL, "before the threshold", Bases::row, sample -> sample.moveAlong(-400)));
         cases.add(RuleCase.of("DIST-02", Result.FAIL, "behind the runway", Bases::row, sample -> sample.end().setLandingDistanceM(300.0)));
+        // The units stand 303.22 m behind the threshold.
+        cases.add(RuleCase.of("DIST-02", Result.PASS, "at the end of the runway", Bases::row,
+                sample -> sample.end().setLandingDistanceM(303.3)));
+        cases.add(RuleCase.of("DIST-02", Result.FAIL, "just behind the runway", Bases::row,
+                sample -> sample.end().setLandingDistanceM(303.2)));
         cases.add(RuleCase.of("DIST-02", Result.NOT_EVALUATED, "no length", Bases::row, sample -> {
             sample.end().setLandingDistanceM(null);
             sample.runway().setLengthM(null);
@@ -55,6 +62,9 @@ final class ClearanceCases {
         cases.add(RuleCase.of("EYE-02", Result.PASS, "50 ft", Bases::usRow, Sample::unchanged));
         cases.add(RuleCase.of("EYE-02", Result.FAIL, "about 21 ft", Bases::usRow, sample -> sample.moveAlong(-180)));
         cases.add(RuleCase.of("EYE-02", Result.FAIL, "about 80 ft", Bases::usRow, sample -> sample.moveAlong(190)));
+        // 25 ft are 7.62 m less than 50 ft; on 2 degrees 50 minutes, 154.0 m along.
+        cases.add(RuleCase.of("EYE-02", Result.PASS, "25.2 ft", Bases::usRow, sample -> sample.moveAlong(-153)));
+        cases.add(RuleCase.of("EYE-02", Result.FAIL, "24.8 ft", Bases::usRow, sample -> sample.moveAlong(-155)));
         cases.add(RuleCase.of("EYE-02", Result.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
         // Group 3: 50 ft, +5 and -15 ft; 1 ft on 2 degrees 50 minutes is 6.16 m along.
         cases.add(RuleCase.of("EYE-03", Result.PASS, "50 ft", Bases::usRow, Sample::unchanged));
@@ -65,9 +75,15 @@ final class ClearanceCases {
         cases.add(RuleCase.of("EYE-04", Result.PASS, "at the hover", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("EYE-04", Result.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
         cases.add(RuleCase.of("EYE-04", Result.FAIL, "5 m farther", Bases::padSector, sample -> sample.moveAlong(5)));
+        // 0.3 m on 6 degrees are 2.85 m along.
+        cases.add(RuleCase.of("EYE-04", Result.PASS, "2.8 m farther", Bases::padSector, sample -> sample.moveAlong(2.8)));
+        cases.add(RuleCase.of("EYE-04", Result.FAIL, "2.9 m farther", Bases::padSector, sample -> sample.moveAlong(2.9)));
         cases.add(RuleCase.of("EYE-04", Result.NOT_EVALUATED, "no hover height", Bases::padSector,
                 sample -> sample.pad().setHoverHeightM(null)));
         cases.add(RuleCase.of("AIM-01", Result.PASS, "at the row", Bases::row, Sample::unchanged));
+        // 0.3 m of eye height on 3 degrees are 5.72 m along; the marking, in whole metres, begins 0.22 m before the origin.
+        cases.add(RuleCase.of("AIM-01", Result.PASS, "5.9 m farther", Bases::row, sample -> aimAside(sample, 5.9)));
+        cases.add(RuleCase.of("AIM-01", Result.FAIL, "6.0 m farther", Bases::row, sample -> aimAside(sample, 6.0)));
         cases.add(RuleCase.of("AIM-01", Result.FAIL, "at 400 m", Bases::row, sample -> sample.end().setAimingPointDistanceM(400.0)));
         cases.add(RuleCase.of("AIM-01", Result.NOT_EVALUATED, "not known", Bases::row,
                 sample -> sample.end().setAimingPointDistanceM(null)));
@@ -100,8 +116,17 @@ final class ClearanceCases {
         cases.add(RuleCase.of("WHEEL-03", Result.PASS, "cut clearance, extremity level", Bases::row, sample -> cut(sample, 150, 100.0)));
         cases.add(RuleCase.of("WHEEL-03", Result.FAIL, "cut clearance, extremity 5 m higher", Bases::row,
                 sample -> cut(sample, 150, 105.0)));
+        // 13.01 m over level ground, 9 m desired: 4.0 m higher is met, 4.1 m is not.
+        cases.add(RuleCase.of("WHEEL-03", Result.PASS, "cut clearance, extremity 4.0 m higher", Bases::row,
+                sample -> cut(sample, 150, 104.0)));
+        cases.add(RuleCase.of("WHEEL-03", Result.FAIL, "cut clearance, extremity 4.1 m higher", Bases::row,
+                sample -> cut(sample, 150, 104.1)));
         cases.add(RuleCase.of("WHEEL-03", Result.NOT_EVALUATED, "no elevation of the extremity", Bases::row,
                 sample -> cut(sample, 150, null)));
+    }
+
+    private static void aimAside(Sample sample, double byM) {
+        sample.end().setAimingPointDistanceM(sample.end().getAimingPointDistanceM() + byM);
     }
 
     private static void light(Sample sample, boolean light) {
@@ -124,6 +149,8 @@ final class ClearanceCases {
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.1)));
         cases.add(RuleCase.of("ILS-01", Result.PASS, "US, 0.2 degrees off", Bases::usRowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.2)));
+        cases.add(RuleCase.of("ILS-01", Result.FAIL, "US, 0.21 degrees off", Bases::usRowBesideGlidePath,
+                sample -> sample.host().getGlidePath().setPathAngleDeg(3.21)));
         cases.add(RuleCase.of("ILS-01", Result.FAIL, "US, 0.25 degrees off", Bases::usRowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setPathAngleDeg(3.25)));
         cases.add(RuleCase.of("ILS-01", Result.NOT_EVALUATED, "no angle", Bases::rowBesideGlidePath, sample -> {
@@ -132,6 +159,9 @@ final class ClearanceCases {
         }));
         cases.add(RuleCase.of("ILS-02", Result.PASS, "at the intercept", Bases::usRowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-02", Result.FAIL, "20 m nearer", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-20)));
+        // 3 ft are 0.914 m: with the 0.03 m that the row stands off, 17.8 m along on 2 degrees 50 minutes.
+        cases.add(RuleCase.of("ILS-02", Result.PASS, "17 m nearer", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-17)));
+        cases.add(RuleCase.of("ILS-02", Result.FAIL, "18 m nearer", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-18)));
         cases.add(RuleCase.of("ILS-02", Result.NOT_EVALUATED, "neither height nor origin", Bases::usRowBesideGlidePath,
                 sample -> sample.host().getGlidePath().setReferenceDatumHeightM(null)));
         cases.add(RuleCase.of("ILS-02", Result.PASS, "the height by its origin, 286 m on 3 degrees",
@@ -144,7 +174,7 @@ final class ClearanceCases {
         cases.add(RuleCase.of("ILS-03", Result.FAIL, "30 m farther", Bases::rowBesideGlidePath, sample -> sample.moveAlong(30)));
         cases.add(RuleCase.of("ILS-03", Result.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToAntennaM(null)));
-        cases.add(RuleCase.of("ILS-03", Result.PASS, "US, 9 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9)));
+        cases.add(RuleCase.of("ILS-03", Result.PASS, "US, 9.1 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9.1)));
         cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, 9.2 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9.2)));
         cases.add(RuleCase.of("ILS-03", Result.PASS, "US, group 4, 15 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(15)));
         cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, group 4, 16 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(16)));

@@ -79,6 +79,8 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-16", Result.PASS, "09L", Bases::row, sample -> sample.end().setDesignator("09L")));
         cases.add(RuleCase.of("DATA-16", Result.PASS, "10 degrees of variation", Bases::row,
                 sample -> sample.aerodrome().getMagneticVariation().setVariationDeg(10.0)));
+        cases.add(RuleCase.of("DATA-16", Result.FAIL, "10.1 degrees of variation", Bases::row,
+                sample -> sample.aerodrome().getMagneticVariation().setVariationDeg(-10.1)));
         cases.add(RuleCase.of("DATA-16", Result.FAIL, "10.5 degrees of variation", Bases::row,
                 sample -> sample.aerodrome().getMagneticVariation().setVariationDeg(-10.5)));
         cases.add(RuleCase.of("DATA-16", Result.FAIL, "the other end", Bases::row, sample -> sample.end().setDesignator("27")));
@@ -129,6 +131,10 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-26", Result.FAIL, "a strip shorter than the runway", Bases::row,
                 sample -> sample.runway().setStripLengthM(2300.0)));
         cases.add(RuleCase.of("DATA-26", Result.PASS, "30 m around 20 m", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-26", Result.PASS, "20 m around 20 m", Bases::padSector,
+                sample -> sample.pad().setSafetyAreaWidthM(20.0)));
+        cases.add(RuleCase.of("DATA-26", Result.FAIL, "19.9 m around 20 m", Bases::padSector,
+                sample -> sample.pad().setSafetyAreaWidthM(19.9)));
         cases.add(RuleCase.of("DATA-26", Result.FAIL, "a safety area of 15 m around 20 m", Bases::padSector,
                 sample -> sample.pad().setSafetyAreaWidthM(15.0)));
         cases.add(RuleCase.of("DATA-26", Result.FAIL, "a TLOF of 25 m in 20 m", Bases::padSector,
@@ -155,6 +161,8 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-19", Result.FAIL, "at the end without an aid", Bases::row,
                 sample -> opposite(sample).getThreshold().setElevationM(99.0)));
         cases.add(RuleCase.of("DATA-20", Result.PASS, "the same", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-20", Result.FAIL, "a place 0.1 m above the top", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, 120).getPlaces().get(0).setElevationM(120.1)));
         cases.add(RuleCase.of("DATA-20", Result.FAIL, "a place above the top", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, 120).getPlaces().get(0).setElevationM(130.0)));
         cases.add(RuleCase.of("DATA-20", Result.FAIL, "a place below the top of a point", Bases::row,
@@ -220,8 +228,8 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-21", Result.PASS, "0 degrees", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-21", Result.PASS, "0.3 degrees", Bases::row,
                 sample -> sample.aerodrome().getMagneticVariation().setVariationDeg(0.3)));
-        cases.add(RuleCase.of("DATA-21", Result.FAIL, "-0.7 degrees", Bases::row,
-                sample -> sample.aerodrome().getMagneticVariation().setVariationDeg(-0.7)));
+        cases.add(RuleCase.of("DATA-21", Result.FAIL, "-0.6 degrees", Bases::row,
+                sample -> sample.aerodrome().getMagneticVariation().setVariationDeg(-0.6)));
         cases.add(RuleCase.of("DATA-21", Result.FAIL, "brought from 2006 by 0.05 degrees a year", Bases::row, sample -> {
             sample.project().setDate("2026-01-01");
             sample.aerodrome().getMagneticVariation().setDate("2006-01-01");
@@ -258,6 +266,15 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-28", Result.FAIL, "0.19 degrees north", Bases::row, sample -> {
             sample.onEarth();
             sample.aerodrome().setLatitudeDeg(-38.4 + 0.19);
+        }));
+        // At 38.3 degrees south a degree is 110.99 km; the far end lies 2400 m east: 20 km of it are 19 855 m north, 0.1789 degrees.
+        cases.add(RuleCase.of("DATA-28", Result.PASS, "0.1788 degrees north", Bases::row, sample -> {
+            sample.onEarth();
+            sample.aerodrome().setLatitudeDeg(-38.4 + 0.1788);
+        }));
+        cases.add(RuleCase.of("DATA-28", Result.FAIL, "0.1790 degrees north", Bases::row, sample -> {
+            sample.onEarth();
+            sample.aerodrome().setLatitudeDeg(-38.4 + 0.1790);
         }));
         cases.add(RuleCase.of("DATA-28", Result.NOT_EVALUATED, "a threshold without coordinates", Bases::row, sample -> {
             sample.onEarth();

@@ -173,6 +173,8 @@ final class EquipmentCases {
     private static void beam(List<RuleCase> cases) {
         cases.add(RuleCase.of("EQUIP-11", Result.NOT_APPLICABLE, "no limits", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("EQUIP-11", Result.PASS, "8 of 8 degrees", Bases::row, sample -> sample.aid().setBeamLeftLimitDeg(-8.0)));
+        cases.add(RuleCase.of("EQUIP-11", Result.FAIL, "8.1 of 8 degrees", Bases::row,
+                sample -> sample.aid().setBeamRightLimitDeg(8.1)));
         cases.add(RuleCase.of("EQUIP-11", Result.FAIL, "9 of 8 degrees", Bases::row, sample -> sample.aid().setBeamRightLimitDeg(9.0)));
         cases.add(RuleCase.of("EQUIP-11", Result.NOT_EVALUATED, "no beam width", Bases::row, sample -> {
             sample.aid().setBeamLeftLimitDeg(-8.0);

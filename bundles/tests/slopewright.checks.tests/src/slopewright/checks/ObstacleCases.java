@@ -114,6 +114,10 @@ final class ObstacleCases {
         cases.add(RuleCase.of("OBS-03", Result.PASS, "nothing", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-03", Result.FAIL, "between surface and beam", Bases::row, sample -> sample.obstacle("mast", -2060, 300,
                 surfaceM(2060) + 5)));
+        cases.add(RuleCase.of("OBS-03", Result.PASS, "0.1 m below the surface", Bases::row, sample -> sample.obstacle("mast", -2060, 300,
+                surfaceM(2060) - 0.1)));
+        cases.add(RuleCase.of("OBS-03", Result.FAIL, "0.1 m above the surface", Bases::row, sample -> sample.obstacle("mast", -2060, 300,
+                surfaceM(2060) + 0.1)));
         cases.add(RuleCase.of("OBS-03", Result.PASS, "narrowed on that side", Bases::row, sample -> {
             sample.obstacle("mast", -2060, 300, surfaceM(2060) + 5);
             sample.aid().setBeamRightLimitDeg(7.0);

@@ -58,6 +58,9 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BAR-03", Result.FAIL, "1001 ft", Bases::twoBar, sample -> moveBar(sample, 2, 91.75)));
         cases.add(RuleCase.of("BAR-04", Result.PASS, "about 192 m", Bases::twoBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-04", Result.FAIL, "about 252 m", Bases::twoBar, sample -> moveBar(sample, 1, 60)));
+        // 800 ft are 243.84 m: the near bar at 191.53 m may go 52.31 m back, not a foot more.
+        cases.add(RuleCase.of("BAR-04", Result.PASS, "800 ft", Bases::twoBar, sample -> moveBar(sample, 1, 52.3)));
+        cases.add(RuleCase.of("BAR-04", Result.FAIL, "801 ft", Bases::twoBar, sample -> moveBar(sample, 1, 52.6)));
         cases.add(RuleCase.of("BAR-04", Result.NOT_EVALUATED, "no near bar", Bases::twoBar,
                 sample -> ofBar(sample, 1, unit -> unit.setBar(2))));
         cases.add(RuleCase.of("BAR-05", Result.PASS, "2.75 and 3.25", Bases::twoBar, Sample::unchanged));
@@ -65,6 +68,8 @@ final class OtherFamilyCases {
             raiseBar(sample, 1, -0.25);
             raiseBar(sample, 2, -0.25);
         }));
+        cases.add(RuleCase.of("BAR-05", Result.PASS, "3' off", Bases::twoBar, sample -> raiseBar(sample, 1, 3.0 / 60)));
+        cases.add(RuleCase.of("BAR-05", Result.FAIL, "3.1' off", Bases::twoBar, sample -> raiseBar(sample, 1, 3.1 / 60)));
         cases.add(RuleCase.of("BAR-05", Result.PASS, "three bars", Bases::threeBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-06", Result.PASS, "in order", Bases::threeBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-06", Result.FAIL, "settings exchanged", Bases::twoBar, sample -> {
@@ -74,9 +79,15 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BAR-07", Result.PASS, "50 ft", Bases::twoBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-07", Result.FAIL, "46 ft", Bases::twoBar,
                 sample -> sample.units(unit -> unit.setRightM(unit.getRightM() + 1.2))));
+        cases.add(RuleCase.of("BAR-07", Result.FAIL, "0.1 m less than 50 ft", Bases::twoBar,
+                sample -> sample.units(unit -> unit.setRightM(unit.getRightM() + 0.1))));
         cases.add(RuleCase.of("BAR-07", Result.NOT_EVALUATED, "no width", Bases::twoBar, sample -> sample.runway().setWidthM(null)));
         cases.add(RuleCase.of("BAR-08", Result.PASS, "a quarter of a degree", Bases::threeBar, Sample::unchanged));
         cases.add(RuleCase.of("BAR-08", Result.FAIL, "half a degree", Bases::threeBar, sample -> raiseBar(sample, 3, 0.25)));
+        cases.add(RuleCase.of("BAR-08", Result.PASS, "a quarter of a degree and 3'", Bases::threeBar,
+                sample -> raiseBar(sample, 3, 3.0 / 60)));
+        cases.add(RuleCase.of("BAR-08", Result.FAIL, "a quarter of a degree and 3.1'", Bases::threeBar,
+                sample -> raiseBar(sample, 3, 3.1 / 60)));
         cases.add(RuleCase.of("BAR-08", Result.NOT_APPLICABLE, "two bars", Bases::twoBar, Sample::unchanged));
     }
 
@@ -116,6 +127,10 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("TF-05", Result.PASS, "5' and 7'", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-05", Result.FAIL, "2' off", Bases::tForm,
                 sample -> named(sample, "U2-right").setSettingDeg(named(sample, "U2-right").getSettingDeg() + 2.0 / 60)));
+        cases.add(RuleCase.of("TF-05", Result.PASS, "1' off", Bases::tForm,
+                sample -> named(sample, "U2-right").setSettingDeg(named(sample, "U2-right").getSettingDeg() + 1.0 / 60)));
+        cases.add(RuleCase.of("TF-05", Result.FAIL, "1.1' off", Bases::tForm,
+                sample -> named(sample, "U2-right").setSettingDeg(named(sample, "U2-right").getSettingDeg() + 1.1 / 60)));
         cases.add(RuleCase.of("TF-06", Result.PASS, "1.9 degrees", Bases::tForm, Sample::unchanged));
         cases.add(RuleCase.of("TF-06", Result.FAIL, "1.7 degrees", Bases::tForm, sample -> raiseBar(sample, 1, -0.2)));
         // 1.9 degrees within the accuracy of setting of 1 minute, 0.0167 degrees.
@@ -139,6 +154,11 @@ final class OtherFamilyCases {
                 sample -> named(sample, "W4-left").setAlongM(named(sample, "W4-left").getAlongM() - 0.001)));
         cases.add(RuleCase.of("TF-07", Result.FAIL, "one unit missing", Bases::tForm, sample -> sample.aid().getUnits().remove(0)));
         cases.add(RuleCase.of("TF-08", Result.PASS, "level", Bases::tForm, Sample::unchanged));
+        // A tenth of the 45 m between bar and unit on 3 degrees: 4.5 tan 3 deg = 0.236 m.
+        cases.add(RuleCase.of("TF-08", Result.PASS, "one 0.23 m low", Bases::tForm,
+                sample -> named(sample, "U1-left").setLensElevationM(99.77 + Sample.LENS_M)));
+        cases.add(RuleCase.of("TF-08", Result.FAIL, "one 0.24 m low", Bases::tForm,
+                sample -> named(sample, "U1-left").setLensElevationM(99.76 + Sample.LENS_M)));
         cases.add(RuleCase.of("TF-08", Result.FAIL, "one 2 m low, not moved", Bases::tForm,
                 sample -> named(sample, "U1-left").setLensElevationM(98 + Sample.LENS_M)));
         cases.add(RuleCase.of("TF-08", Result.PASS, "one 2 m low, moved", Bases::tForm, sample -> {
@@ -191,12 +211,14 @@ final class OtherFamilyCases {
         }));
         cases.add(RuleCase.of("BOX-08", Result.NOT_APPLICABLE, "not portable", Bases::triColour, Sample::unchanged));
         cases.add(RuleCase.of("BOX-08", Result.PASS, "22 to 28 V", Bases::padTriColour, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-08", Result.FAIL, "from 22.1 V", Bases::padTriColour,
+                sample -> sample.aid().getEquipment().setMinVoltageV(22.1)));
         cases.add(RuleCase.of("BOX-08", Result.FAIL, "from 24 V", Bases::padTriColour,
                 sample -> sample.aid().getEquipment().setMinVoltageV(24.0)));
         cases.add(RuleCase.of("BOX-08", Result.NOT_EVALUATED, "not known", Bases::padTriColour,
                 sample -> sample.aid().getEquipment().setMaxVoltageV(null)));
         // The lower edge of red lies at 3 degrees; 500 m from the unit that is 26.2 m, less 0.02 m of curvature.
-        cases.add(RuleCase.of("BOX-09", Result.PASS, "below", Bases::padTriColour, sample -> tree(sample, 26.1)));
+        cases.add(RuleCase.of("BOX-09", Result.PASS, "below", Bases::padTriColour, sample -> tree(sample, 26.2)));
         cases.add(RuleCase.of("BOX-09", Result.FAIL, "above", Bases::padTriColour, sample -> tree(sample, 26.3)));
         cases.add(RuleCase.of("BOX-09", Result.NOT_EVALUATED, "no lower edge", Bases::padTriColour, sample -> {
             sample.unit(0).getTransitions().remove(0);
@@ -214,6 +236,8 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BOX-03", Result.PASS, "45' and 15'", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("BOX-03", Result.FAIL, "green 55' wide", Bases::padSector, sample -> edge(sample, 2, 10)));
         cases.add(RuleCase.of("BOX-03", Result.FAIL, "red 10' wide", Bases::padSector, sample -> edge(sample, 0, 5)));
+        cases.add(RuleCase.of("BOX-03", Result.PASS, "green 48' wide", Bases::padSector, sample -> edge(sample, 2, 3)));
+        cases.add(RuleCase.of("BOX-03", Result.FAIL, "green 48.1' wide", Bases::padSector, sample -> edge(sample, 2, 3.1)));
         cases.add(RuleCase.of("BOX-04", Result.NOT_APPLICABLE, "not measured", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("BOX-04", Result.PASS, "0.4 degrees", Bases::padSector, sample -> Bases.measure(sample.unit(0), 0.4)));
         cases.add(RuleCase.of("BOX-04", Result.FAIL, "0.6 degrees", Bases::padSector, sample -> Bases.measure(sample.unit(0), -0.6)));
@@ -227,6 +251,8 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BOX-05", Result.PASS, "4.9 ft", Bases::padPair, Sample::unchanged));
         cases.add(RuleCase.of("BOX-05", Result.FAIL, "2.6 ft", Bases::padPair,
                 sample -> sample.moveAlong(-0.7 / Math.tan(Math.toRadians(6)))));
+        cases.add(RuleCase.of("BOX-05", Result.PASS, "3.03 ft", Bases::padPair,
+                sample -> sample.moveAlong(-0.58 / Math.tan(Math.toRadians(6)))));
         cases.add(RuleCase.of("BOX-05", Result.FAIL, "8.2 ft", Bases::padPair,
                 sample -> sample.moveAlong(1.0 / Math.tan(Math.toRadians(6)))));
         cases.add(RuleCase.of("BOX-05", Result.NOT_EVALUATED, "no eye height", Bases::padPair,
@@ -234,10 +260,16 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BOX-06", Result.PASS, "20 ft", Bases::padPair, Sample::unchanged));
         cases.add(RuleCase.of("BOX-06", Result.PASS, "6.6 m", Bases::padPair,
                 sample -> sample.unit(0).setRightM(sample.unit(1).getRightM() - 6.6)));
+        cases.add(RuleCase.of("BOX-06", Result.FAIL, "6.7 m", Bases::padPair,
+                sample -> sample.unit(0).setRightM(sample.unit(1).getRightM() - 6.7)));
         cases.add(RuleCase.of("BOX-06", Result.FAIL, "9 m", Bases::padPair,
                 sample -> sample.unit(0).setRightM(sample.unit(1).getRightM() - 9)));
         cases.add(RuleCase.of("BOX-06", Result.NOT_EVALUATED, "one unit", Bases::padPair, sample -> sample.aid().getUnits().remove(0)));
         cases.add(RuleCase.of("BOX-07", Result.PASS, "15' on each side", Bases::padPair, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-07", Result.PASS, "one unit up by 3'", Bases::padPair,
+                sample -> sample.unit(1).setSettingDeg(sample.unit(1).getSettingDeg() + 3.0 / 60)));
+        cases.add(RuleCase.of("BOX-07", Result.FAIL, "one unit up by 3.1'", Bases::padPair,
+                sample -> sample.unit(1).setSettingDeg(sample.unit(1).getSettingDeg() + 3.1 / 60)));
         cases.add(RuleCase.of("BOX-07", Result.FAIL, "one unit up by 10'", Bases::padPair,
                 sample -> sample.unit(1).setSettingDeg(sample.unit(1).getSettingDeg() + 10.0 / 60)));
     }

@@ -204,6 +204,10 @@ final class PlausibleCases {
                 sample -> outline(sample, ObstacleKind.AREA, -900, 200, -850, 201, -800, 200)));
         cases.add(RuleCase.of("DATA-50", Result.PASS, "a fence as a line", Bases::row,
                 sample -> outline(sample, ObstacleKind.LINE, -900, 200, -850, 201, -800, 200)));
+        cases.add(RuleCase.of("DATA-50", Result.PASS, "a ridge of 30 km", Bases::row,
+                sample -> outline(sample, ObstacleKind.LINE, -30_900, 200, -900, 200)));
+        cases.add(RuleCase.of("DATA-50", Result.FAIL, "a ridge of 30.001 km", Bases::row,
+                sample -> outline(sample, ObstacleKind.LINE, -30_901, 200, -900, 200)));
         cases.add(RuleCase.of("DATA-51", Result.PASS, "15 m below", Bases::row, sample -> sample.obstacle("hut", -900, 200, 85)));
         cases.add(RuleCase.of("DATA-51", Result.NOT_EVALUATED, "a height above the ground, or a valley", Bases::row,
                 sample -> sample.obstacle("mast", -900, 200, 84.9)));
@@ -241,6 +245,11 @@ final class PlausibleCases {
         cases.add(RuleCase.of("DATA-52", Result.PASS, "grid and geographic", Bases::row, sample -> inGrid(sample, 123)));
         cases.add(RuleCase.of("DATA-52", Result.FAIL, "grid and geographic, 3 m apart", Bases::row,
                 sample -> inGrid(sample, 123.000027)));
+        // A millionth of a degree is 0.1113 m on the equator: 2 m are 18.0 millionths.
+        cases.add(RuleCase.of("DATA-52", Result.PASS, "grid and geographic, 1.9 m apart", Bases::row,
+                sample -> inGrid(sample, 123.0000171)));
+        cases.add(RuleCase.of("DATA-52", Result.FAIL, "grid and geographic, 2.1 m apart", Bases::row,
+                sample -> inGrid(sample, 123.0000188)));
         cases.add(RuleCase.of("DATA-52", Result.NOT_EVALUATED, "a grid that nobody knows", Bases::row, sample -> {
             inGrid(sample, 123);
             sample.aerodrome().setCoordinateReference("EPSG:1");

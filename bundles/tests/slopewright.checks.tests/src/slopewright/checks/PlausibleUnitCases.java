@@ -85,6 +85,7 @@ final class PlausibleUnitCases {
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "12 to 12 degrees", Bases::row, sample -> type(sample).setMinSettingDeg(12.0)));
         cases.add(RuleCase.of("DATA-55", Result.PASS, "14 to 28 V", Bases::row, sample -> supply(sample, 14, 28)));
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "13 to 28 V", Bases::row, sample -> supply(sample, 13, 28)));
+        cases.add(RuleCase.of("DATA-55", Result.FAIL, "13.9 to 28 V", Bases::row, sample -> supply(sample, 13.9, 28)));
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "28 to 22 V", Bases::row, sample -> supply(sample, 28, 22)));
         // 15 000 cd of 30 W are 500 cd for a watt.
         cases.add(RuleCase.of("DATA-55", Result.PASS, "500 cd for a watt", Bases::row, sample -> lamp(sample, 30)));

@@ -160,6 +160,8 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-07", Result.PASS, "as the slope", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-07", Result.PASS, "beside a glide path", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ROW-07", Result.PASS, "at a helipad", Bases::padRow, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-07", Result.PASS, "one up by 1'", Bases::row, sample -> raise(sample.unit(2), 1)));
+        cases.add(RuleCase.of("ROW-07", Result.FAIL, "one up by 1.1'", Bases::row, sample -> raise(sample.unit(2), 1.1)));
         cases.add(RuleCase.of("ROW-07", Result.FAIL, "one up by 1.5'", Bases::row, sample -> raise(sample.unit(2), 1.5)));
         cases.add(RuleCase.of("ROW-07", Result.FAIL, "all for another slope", Bases::row, sample -> sample.aid().setSlopeDeg(3.2)));
         cases.add(RuleCase.of("ROW-07", Result.FAIL, "wrong order", Bases::row, sample -> {
@@ -175,6 +177,8 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-07", Result.NOT_EVALUATED, "no slope", Bases::row, sample -> sample.aid().setSlopeDeg(null)));
         cases.add(RuleCase.of("ROW-08", Result.PASS, "20'", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("ROW-08", Result.PASS, "all up by 30'", Bases::row, sample -> sample.units(unit -> raise(unit, 30))));
+        cases.add(RuleCase.of("ROW-08", Result.PASS, "one up by 2'", Bases::row, sample -> raise(sample.unit(2), 2)));
+        cases.add(RuleCase.of("ROW-08", Result.FAIL, "one up by 2.1'", Bases::row, sample -> raise(sample.unit(2), 2.1)));
         cases.add(RuleCase.of("ROW-08", Result.FAIL, "one up by 5'", Bases::row, sample -> raise(sample.unit(2), 5)));
         cases.add(RuleCase.of("ROW-08", Result.FAIL, "two exchanged under a tolerance wider than the step", Bases::row, sample -> {
             sample.override("four-unit-row.setting-accuracy-min", 30);
@@ -195,6 +199,8 @@ final class RowCases {
         cases.add(RuleCase.of("ROW-09", Result.NOT_APPLICABLE, "5 degrees, steeper than widened settings are known", Bases::row,
                 sample -> sample.aid().setSlopeDeg(5.0)));
         cases.add(RuleCase.of("ROW-10", Result.PASS, "alike", Bases::rowBothSides, Sample::unchanged));
+        cases.add(RuleCase.of("ROW-10", Result.PASS, "one differs by 1'", Bases::rowBothSides, sample -> raise(sample.unit(0), 1)));
+        cases.add(RuleCase.of("ROW-10", Result.FAIL, "one differs by 1.1'", Bases::rowBothSides, sample -> raise(sample.unit(0), 1.1)));
         cases.add(RuleCase.of("ROW-10", Result.FAIL, "one differs", Bases::rowBothSides, sample -> raise(sample.unit(0), 2)));
         cases.add(RuleCase.of("ROW-10", Result.FAIL, "one is missing", Bases::rowBothSides, sample -> sample.aid().getUnits().remove(0)));
         cases.add(RuleCase.of("ROW-10", Result.NOT_APPLICABLE, "one side", Bases::row, Sample::unchanged));
@@ -231,6 +237,10 @@ final class RowCases {
             sample.aid().setEquipment(null);
             sample.unit(0).setSettingDeg(4.6);
         }));
+        cases.add(RuleCase.of("UNIT-03", Result.PASS, "at the end of the published range", Bases::row, sample -> {
+            sample.aid().setEquipment(null);
+            sample.unit(0).setSettingDeg(4.5);
+        }));
         cases.add(RuleCase.of("UNIT-03", Result.NOT_EVALUATED, "a type that says one end of its range", Bases::row,
                 sample -> sample.equipment().setMaxSettingDeg(null)));
         cases.add(RuleCase.of("UNIT-03", Result.NOT_EVALUATED, "no range", Bases::twoBar, sample -> sample.aid().setEquipment(null)));
@@ -238,6 +248,8 @@ final class RowCases {
             sample.aid().getEquipment().setMinSettingDeg(1.5);
             sample.aid().getEquipment().setMaxSettingDeg(4.5);
         }));
+        cases.add(RuleCase.of("UNIT-04", Result.FAIL, "1.6 to 4.5", Bases::row,
+                sample -> sample.aid().getEquipment().setMinSettingDeg(1.6)));
         cases.add(RuleCase.of("UNIT-04", Result.FAIL, "2 to 4.5", Bases::row,
                 sample -> sample.aid().getEquipment().setMinSettingDeg(2.0)));
         cases.add(RuleCase.of("UNIT-04", Result.FAIL, "heliport indicator to 10", Bases::padSector,
@@ -248,6 +260,7 @@ final class RowCases {
                 sample -> Bases.measure(sample.unit(0), 0.1)));
         cases.add(RuleCase.of("UNIT-05", Result.PASS, "as set under a rule set without a tolerance", Bases::triColour,
                 sample -> Bases.measure(sample.unit(0), 0)));
+        cases.add(RuleCase.of("UNIT-05", Result.FAIL, "3.1' off", Bases::row, sample -> Bases.measure(sample.unit(0), -3.1 / 60)));
         cases.add(RuleCase.of("UNIT-05", Result.FAIL, "4' off", Bases::row, sample -> Bases.measure(sample.unit(0), -4.0 / 60)));
         cases.add(RuleCase.of("UNIT-05", Result.NOT_APPLICABLE, "not measured", Bases::row, Sample::unchanged));
     }

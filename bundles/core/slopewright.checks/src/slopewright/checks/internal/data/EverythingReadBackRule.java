@@ -19,9 +19,9 @@ import slopewright.siting.ElementNames;
 
 /**
  * Everything that carries figures was read back by a second person, from the stage of setting up on: then foundations are poured and
- * lenses are set by these figures, while a design still changes every day and would be read in vain. What was not read back is to clear up
- * and not at fault, for its entries may be right. Where nothing at all was read back, one outcome says so instead of one an element;
- * of a proposal it says nothing.
+ * lenses are set by these figures, while a design still changes every day and would be read in vain. Weighs as a failure, for nobody
+ * would notice one wrong level; but what was not read back is to clear up and not at fault, for its entries may be right. Where nothing at
+ * all was read back, one outcome says so instead of one an element; of a proposal it says nothing.
  */
 public final class EverythingReadBackRule extends ProjectRule {
     /** Made by the service loader. */

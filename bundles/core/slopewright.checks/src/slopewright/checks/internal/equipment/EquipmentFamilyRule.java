@@ -13,6 +13,10 @@ import slopewright.model.EquipmentType;
 import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
 
+/**
+ * The equipment type is one for the family of the aid. A failure: a unit of another family shows other colours at other angles than the
+ * pilot was told to read, whatever else is right.
+ */
 public final class EquipmentFamilyRule extends AidRule {
     /** Made by the service loader. */
     public EquipmentFamilyRule() {

@@ -16,7 +16,8 @@ import slopewright.siting.ElementNames;
 
 /**
  * What was built is what the pilot sees, so the rules of the layout ask of the units where they were measured as well: eye heights, wheel
- * clearances, obstacles, spacing, levels. Each verdict that the plan does not have is one of this rule, as grave as it is there.
+ * clearances, obstacles, spacing, levels. Each verdict that the plan does not have is one of this rule, as grave
+ * as it is there; where it cannot say, a failure, as what it asks for.
  */
 public final class AsBuiltRule extends AidRule {
     /** Made by the service loader. */
