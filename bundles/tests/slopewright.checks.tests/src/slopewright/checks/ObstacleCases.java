@@ -33,17 +33,25 @@ final class ObstacleCases {
         return 100 + (beforeM - 60) * RISE;
     }
 
+    private static Obstacle shielded(Sample sample, Obstacle by) {
+        Obstacle mast = sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5);
+        mast.setShielded(true);
+        mast.setShieldedBy(by);
+        return mast;
+    }
+
     private static void allRound(Sample sample, double reachM) {
         sample.obstacleSurvey().setAllRound(true);
         sample.obstacleSurvey().setHalfWidthM(null);
         sample.obstacleSurvey().setReachM(reachM);
     }
 
-    private static void study(Obstacle obstacle, String person) {
+    private static Obstacle study(Obstacle obstacle, String person) {
         obstacle.setShielded(true);
         obstacle.setShieldingStudy("aeronautical study 7");
         obstacle.setShieldingStudyDate("2024-05-02");
         obstacle.setShieldingStudyPerson(person);
+        return obstacle;
     }
 
     private static void surface(List<RuleCase> cases) {
@@ -60,10 +68,20 @@ final class ObstacleCases {
                 surfaceM(2060) + 50)));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "above, said to be shielded", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5).setShielded(true)));
-        cases.add(RuleCase.of("OBS-01", Result.PASS, "above, shielded by an object", Bases::row, sample -> {
-            Obstacle mast = sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5);
-            mast.setShielded(true);
-            mast.setShieldedBy(sample.obstacle("hill", -3000, 400, 100));
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "above, shielded by an object that a study accepts", Bases::row,
+                sample -> shielded(sample, study(sample.obstacle("hill", -2500, 100, surfaceM(2500) + 40), "J. Doe"))));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "above, shielded by an object that is lower", Bases::row,
+                sample -> shielded(sample, study(sample.obstacle("hut", -300, 0, surfaceM(300) + 2), "J. Doe"))));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "above, shielded by an object below the surface", Bases::row,
+                sample -> shielded(sample, sample.obstacle("hill", -5000, 0, surfaceM(5000) - 1))));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "above, shielded by an object beside the surface", Bases::row,
+                sample -> shielded(sample, sample.obstacle("hill", -2500, 2000, surfaceM(2500) + 40))));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "above, each of three shielded by the next", Bases::row, sample -> {
+            Obstacle second = sample.obstacle("second", -2100, 0, surfaceM(2060) + 5);
+            Obstacle third = shielded(sample, second);
+            Obstacle first = shielded(sample, third);
+            second.setShielded(true);
+            second.setShieldedBy(first);
         }));
         cases.add(RuleCase.of("OBS-01", Result.PASS, "above, shielded by a study", Bases::row,
                 sample -> study(sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5), "J. Doe")));

@@ -75,6 +75,12 @@ final class PlausibleCases {
         }));
         cases.add(RuleCase.of("DATA-40", Result.PASS, "changed fivefold", Bases::row, sample -> change(sample, key, 1.5)));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed sixfold", Bases::row, sample -> change(sample, key, 1.8)));
+        cases.add(RuleCase.of("DATA-40", Result.PASS, "changed in its unit", Bases::row, sample -> change(sample, key, 0.4).setUnit("m")));
+        cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed in feet", Bases::row, sample -> change(sample, key, 0.4).setUnit("ft")));
+        cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed twice", Bases::row, sample -> {
+            change(sample, key, 0.2);
+            change(sample, key, 0.4);
+        }));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed in sign", Bases::row, sample -> change(sample, key, -0.3)));
     }
 
@@ -84,12 +90,13 @@ final class PlausibleCases {
         return confirmation;
     }
 
-    private static void change(Sample sample, String key, double value) {
+    private static ValueOverride change(Sample sample, String key, double value) {
         ValueOverride override = MAKE.createValueOverride();
         override.setValueKey(key);
         override.setRuleSetKey("icao:5th");
         override.setValue(value);
         sample.project().getOverrides().add(override);
+        return override;
     }
 
     private static void names(List<RuleCase> cases) {

@@ -89,7 +89,8 @@ public final class GoverningSearch {
         double radius = points.stream().mapToDouble(point -> Math.hypot(point.alongM() - along, point.rightM() - right)).max()
                 .orElseThrow();
         double top = points.stream().mapToDouble(FramePoint::heightM).max().orElseThrow() + found.shape().verticalAccuracyM();
-        return new Circle(along, right, top, radius, found.shape().horizontalAccuracyM(), found.shielding().isBacked(), NO_BLOCK, number);
+        boolean studied = found.shielding().kind() == Shielding.Kind.BY_STUDY;
+        return new Circle(along, right, top, radius, found.shape().horizontalAccuracyM(), studied, NO_BLOCK, number);
     }
 
     private Circle circle(int number, int point) {
@@ -143,7 +144,7 @@ public final class GoverningSearch {
          *
          * @param surface one of the surfaces, turned
          * @param sight   whether it is a line of sight, which leaves the Earth as it curves away
-         * @param backed  whether what something named shields counts
+         * @param backed  whether what a study shields counts; what an object shields counts always, for it may stand elsewhere
          * @return what stands highest against it, empty where nothing lies within
          */
         public Optional<Standing> governing(ProtectionSurface surface, boolean sight, boolean backed) {

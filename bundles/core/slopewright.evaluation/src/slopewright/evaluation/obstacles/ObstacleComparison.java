@@ -55,6 +55,11 @@ public record ObstacleComparison(Identified element, String label, Penetration w
         return isPenetrating() && !shielding.isBacked();
     }
 
+    /** Returns the same comparison with another shielding. */
+    ObstacleComparison with(Shielding other) {
+        return new ObstacleComparison(element, label, worst, other, block);
+    }
+
     /** Returns the obstacle, empty where it is a block of survey points. */
     public Optional<Obstacle> obstacle() {
         return element instanceof Obstacle obstacle ? Optional.of(obstacle) : Optional.empty();

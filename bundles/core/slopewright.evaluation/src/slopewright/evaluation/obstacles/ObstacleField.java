@@ -1,10 +1,12 @@
 package slopewright.evaluation.obstacles;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 
@@ -38,9 +40,8 @@ public final class ObstacleField {
                     Optional.empty()));
         }
 
-        /** Returns whether it stands above a surface, and nothing named shields it. */
-        private boolean standsAbove(ProtectionSurface surface) {
-            return !shielding.isBacked() && shape.compare(surface).filter(hit -> hit.excessM() > 0).isPresent();
+        private boolean standsThrough(ProtectionSurface surface) {
+            return shape.compare(surface).filter(hit -> hit.excessM() > 0).isPresent();
         }
 
         /** For what is no point the lift at its nearest place counts, which is on the safe side. */
@@ -159,16 +160,30 @@ public final class ObstacleField {
             obstacle.compare(surface, liftM).ifPresent(found::add);
             return true;
         });
+        Set<Object> through = Collections.newSetFromMap(new IdentityHashMap<>());
+        found.stream().filter(ObstacleComparison::isPenetrating).map(ObstacleComparison::element).forEach(through::add);
+        found.replaceAll(one -> one.shielding().kind() == Shielding.Kind.BY_OBJECT
+                && !through.contains(one.obstacle().orElseThrow().getShieldedBy()) ? one.with(Shielding.UNBACKED) : one);
         return found;
+    }
+
+    /** Returns whether an obstacle stands above a surface, and no study nor an object that stands through it too shields it there. */
+    private boolean standsAbove(Placed obstacle, ProtectionSurface surface) {
+        return switch (obstacle.shielding().kind()) {
+            case BY_STUDY -> false;
+            case BY_OBJECT -> obstacle.standsThrough(surface) && !(byObstacle.get(obstacle.obstacle().getShieldedBy()) instanceof Placed
+                    shield && shield.standsThrough(surface));
+            default -> obstacle.standsThrough(surface);
+        };
     }
 
     /** Returns whether no obstacle that nothing named shields stands above a surface. */
     boolean isClear(ProtectionSurface surface) {
-        if (lastAbove.filter(last -> last.standsAbove(surface)).isPresent()) {
+        if (lastAbove.filter(last -> standsAbove(last, surface)).isPresent()) {
             return false;
         }
         return visit(surface, obstacle -> {
-            boolean above = obstacle.standsAbove(surface);
+            boolean above = standsAbove(obstacle, surface);
             lastAbove = above ? Optional.of(obstacle) : lastAbove;
             return !above;
         });

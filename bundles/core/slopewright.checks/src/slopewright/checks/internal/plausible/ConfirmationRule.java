@@ -22,8 +22,9 @@ import slopewright.standards.RuleSet;
 /**
  * A confirmation names a value of a rule set with its very number and unit, once, with source, person and date, and is as it was sealed
  * ({@link Confirmations}); another confirms nothing, and its author believes that it does. An override that changes a value more than
- * fivefold, or its sign, has a wrong unit or digit (own band: no edition that was read differs from another by that much). A warning:
- * what rests on the value says so itself.
+ * fivefold, or its sign, has a wrong unit or digit (own band: no edition that was read differs from another by that much); one in another
+ * unit than that of the value, or the second of one value, is not what its author believes. A warning: what rests on the value says so
+ * itself.
  */
 public final class ConfirmationRule extends ProjectRule {
     private static final double MOST_CHANGE = 5;
@@ -43,8 +44,9 @@ public final class ConfirmationRule extends ProjectRule {
                     Words.name(confirmation.getValueKey()), Words.name(confirmation.getRuleSetKey()),
                     Words.name(String.valueOf(confirmation.getValue())), Words.name(confirmation.getUnit())).advising("compare").add();
         }
+        Set<String> changed = new HashSet<>();
         for (ValueOverride override : evaluation.project().getOverrides()) {
-            compare(evaluation, override, outcomes);
+            compare(evaluation, override, changed, outcomes);
         }
     }
 
@@ -79,13 +81,24 @@ public final class ConfirmationRule extends ProjectRule {
         return text == null || text.isBlank();
     }
 
-    private static void compare(ProjectEvaluation evaluation, ValueOverride override, OutcomeCollector outcomes) {
+    private static void compare(ProjectEvaluation evaluation, ValueOverride override, Set<String> changed, OutcomeCollector outcomes) {
         String set = override.getRuleSetKey();
-        Optional<CitedValue> printed = (set == null || set.isBlank() ? Optional.of(evaluation.rules())
+        Optional<RuleSet> rules = (set == null || set.isBlank() ? Optional.of(evaluation.rules())
                 : ProjectRules.find(evaluation.project(), ProjectRules.stored(set)))
-                .flatMap(rules -> ProjectRules.find(evaluation.project(), rules.key() + ":" + rules.edition()))
-                .flatMap(rules -> rules.find(String.valueOf(override.getValueKey())));
-        if (printed.isEmpty() || printed.get().printed() == 0 || override.getValue() == null) {
+                .flatMap(found -> ProjectRules.find(evaluation.project(), found.key() + ":" + found.edition()));
+        String key = String.valueOf(override.getValueKey());
+        Optional<CitedValue> printed = rules.flatMap(found -> found.find(key));
+        if (printed.isEmpty()) {
+            return;
+        }
+        boolean again = !changed.add(rules.get().key() + ":" + rules.get().edition() + " " + key);
+        boolean otherUnit = !isBlank(override.getUnit()) && rules.get().unit(key).filter(unit -> !unit.equals(override.getUnit()))
+                .isPresent();
+        if (again || otherUnit) {
+            outcomes.about(override).met(false).saying(again ? "override-twice" : "override-unit", Words.name(key),
+                    Words.name(override.getUnit()), Words.name(rules.get().unit(key).orElse(""))).advising("compare").add();
+        }
+        if (printed.get().printed() == 0 || override.getValue() == null) {
             return;
         }
         double change = override.getValue() / printed.get().printed();
