@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -38,6 +39,20 @@ class TreeTest {
     @Test
     void nothingIsLeftUnfinished() {
         assertEquals(List.of(), occurrences(UNFINISHED));
+    }
+
+    @Test
+    void oneVersionIsSaidEverywhere() {
+        Matcher pom = Pattern.compile("<version>([0-9.]+)-SNAPSHOT</version>")
+                .matcher(SourceTree.text(SourceTree.root().resolve("pom.xml")));
+        assertTrue(pom.find());
+        Map<String, String> said = Map.of(
+                "bundles/core/slopewright.model/src/slopewright/model/io/Program.java", "VERSION = \"" + pom.group(1) + "\"",
+                "bundles/app/slopewright.rcp/plugin.properties", "aboutText=Slopewright " + pom.group(1) + "\\n",
+                "bundles/app/slopewright.rcp/plugin_de.properties", "aboutText=Slopewright " + pom.group(1) + "\\n",
+                "releng/product/slopewright.product", "version=\"" + pom.group(1) + ".qualifier\"",
+                "CHANGELOG.md", "## " + pom.group(1));
+        said.forEach((file, text) -> assertTrue(SourceTree.text(SourceTree.root().resolve(file)).contains(text), file));
     }
 
     @Test
