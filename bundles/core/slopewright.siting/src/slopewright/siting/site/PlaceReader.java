@@ -112,6 +112,19 @@ final class PlaceReader {
         return Angles.normaliseBearingDeg(bearing);
     }
 
+    /** Where a place lies as seen from another: metres, and decimal degrees from true north where it begins. */
+    record Offset(double distanceM, double bearingDeg) {
+    }
+
+    /** Returns distance and bearing with one geodesic. */
+    Offset offset(GridPoint from, GridPoint to) {
+        if (plane) {
+            return new Offset(distanceM(from, to), bearingDeg(from, to));
+        }
+        GeodesicData line = Geodesic.WGS84.Inverse(from.y(), from.x(), to.y(), to.x(), GeodesicMask.DISTANCE | GeodesicMask.AZIMUTH);
+        return new Offset(line.s12, Angles.normaliseBearingDeg(line.azi1));
+    }
+
     void write(GridPoint origin, double distanceM, double bearingDeg, Place target) {
         if (plane) {
             double angle = Math.toRadians(bearingDeg - gridRotationDeg);

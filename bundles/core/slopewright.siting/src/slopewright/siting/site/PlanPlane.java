@@ -79,8 +79,9 @@ public final class PlanPlane {
     }
 
     private PlanPoint toPlane(GridPoint point) {
-        double distance = places.distanceM(reference, point);
-        double angle = Math.toRadians(distance == 0 ? 0 : places.bearingDeg(reference, point));
+        PlaceReader.Offset offset = places.offset(reference, point);
+        double distance = offset.distanceM();
+        double angle = Math.toRadians(distance == 0 ? 0 : offset.bearingDeg());
         return new PlanPoint(distance * Math.sin(angle), distance * Math.cos(angle));
     }
 

@@ -112,8 +112,9 @@ public final class SiteFrame {
     }
 
     FramePoint toFrame(GridPoint point, double elevationM) {
-        double distance = places.distanceM(origin, point);
-        double angle = Math.toRadians(distance == 0 ? 0 : places.bearingDeg(origin, point) - bearingDeg);
+        PlaceReader.Offset offset = places.offset(origin, point);
+        double distance = offset.distanceM();
+        double angle = Math.toRadians(distance == 0 ? 0 : offset.bearingDeg() - bearingDeg);
         return new FramePoint(distance * Math.cos(angle), distance * Math.sin(angle), elevationM - originElevationM);
     }
 

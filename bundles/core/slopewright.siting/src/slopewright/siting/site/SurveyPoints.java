@@ -6,8 +6,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
+import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.SurveyBlock;
@@ -83,13 +85,25 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
             throw new SitingException(Message.of(plane ? "survey.on-a-plane" : "survey.not-on-a-plane"));
         }
         InFrame points = new InFrame(new double[count()], new double[count()], new double[count()]);
-        IntStream.range(0, count()).parallel().forEach(i -> {
-            var point = frame.toFrame(new GridPoint(east[i], north[i]), elevationM[i]);
-            points.alongM[i] = point.alongM();
-            points.rightM[i] = point.rightM();
-            points.heightM[i] = point.heightM();
-        });
+        Optional<FrameMap> map = plane ? Optional.empty() : FrameMap.over(frame, east, north);
+        IntStream.range(0, count()).parallel().forEach(map.isPresent() ? i -> mapped(map.get(), frame, i, points)
+                : i -> exactly(frame, i, points));
         return points;
+    }
+
+    private void exactly(SiteFrame frame, int i, InFrame points) {
+        FramePoint point = frame.toFrame(new GridPoint(east[i], north[i]), elevationM[i]);
+        points.alongM[i] = point.alongM();
+        points.rightM[i] = point.rightM();
+        points.heightM[i] = point.heightM();
+    }
+
+    private void mapped(FrameMap map, SiteFrame frame, int i, InFrame points) {
+        double[] place = new double[2];
+        map.map(east[i], north[i], place);
+        points.alongM[i] = place[0];
+        points.rightM[i] = place[1];
+        points.heightM[i] = elevationM[i] - frame.originElevationM();
     }
 
     /** Returns the bytes of the file of these points; the same bytes for the same points. */
