@@ -102,16 +102,33 @@ public final class ProjectRules {
         if (shipped.isPresent()) {
             return shipped;
         }
+        Optional<RuleSet> own = own(project).filter(found -> name.equals(found.key()) || name.equals(found.key() + ":"
+                + found.edition()));
+        if (own.isPresent()) {
+            return own;
+        }
         try {
-            if (project.getRuleSetFolder() != null && !project.getRuleSetFolder().isBlank()) {
-                Path base = ProjectFile.folder(project).orElse(Path.of(""));
-                RuleSet own = OwnRuleSets.read(base.resolve(project.getRuleSetFolder()).normalize());
-                if (name.equals(own.key()) || name.equals(own.key() + ":" + own.edition())) {
-                    return Optional.of(own);
-                }
-            }
             Path folder = Path.of(name);
             return folder.getNameCount() > 0 && Files.isDirectory(folder) ? Optional.of(OwnRuleSets.read(folder)) : Optional.empty();
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        } catch (StandardsException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    /**
+     * Returns the own rule set in the folder that a project names, empty where it names none.
+     *
+     * @throws IllegalArgumentException where the folder holds none that is sound; the message names file, line and reason
+     */
+    public static Optional<RuleSet> own(Project project) {
+        if (project.getRuleSetFolder() == null || project.getRuleSetFolder().isBlank()) {
+            return Optional.empty();
+        }
+        try {
+            Path base = ProjectFile.folder(project).orElse(Path.of(""));
+            return Optional.of(OwnRuleSets.read(base.resolve(project.getRuleSetFolder()).normalize()));
         } catch (InvalidPathException e) {
             return Optional.empty();
         } catch (StandardsException e) {

@@ -123,7 +123,7 @@ public final class ProjectDocument {
         String name = String.valueOf(file.getFileName());
         int stem = name.length() - ProjectInput.FILE_SUFFIX.length();
         project.setName(name.endsWith(ProjectInput.FILE_SUFFIX) ? name.substring(0, stem) : name);
-        project.setRuleSetKey(Preferences.ruleSet());
+        Preferences.begin(project);
         project.setAerodrome(SlopewrightFactory.eINSTANCE.createAerodrome());
         Ids.assign(project);
         return project;

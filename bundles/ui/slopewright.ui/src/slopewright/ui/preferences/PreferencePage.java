@@ -1,14 +1,20 @@
 package slopewright.ui.preferences;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+
 import org.eclipse.jface.preference.ComboFieldEditor;
+import org.eclipse.jface.preference.DirectoryFieldEditor;
 import org.eclipse.jface.preference.FieldEditorPreferencePage;
 import org.eclipse.jface.preference.RadioGroupFieldEditor;
 import org.eclipse.jface.preference.StringFieldEditor;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 
+import slopewright.standards.OwnRuleSets;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.standards.StandardsException;
 
 /** The page on which the user chooses units, the rule set of new projects and the step of places in the plan. */
 public final class PreferencePage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
@@ -38,11 +44,35 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
                 getFieldEditorParent(), true));
         String[][] rules = RuleSets.all().stream().map(PreferencePage::entry).toArray(String[][]::new);
         addField(new ComboFieldEditor(Preferences.RULE_SET, Messages.get("units.rules"), rules, getFieldEditorParent()));
+        addField(new OwnRulesEditor());
         addField(new StepEditor());
     }
 
     private static String[] entry(RuleSet rules) {
         return new String[] {rules.descriptor().name() + " (" + rules.edition() + ")", Preferences.nameOf(rules)};
+    }
+
+    /** The folder of an own rule set; one that is not sound is refused with file and line. */
+    private final class OwnRulesEditor extends DirectoryFieldEditor {
+
+        OwnRulesEditor() {
+            super(Preferences.RULE_SET_FOLDER, Messages.get("units.own-rules"), getFieldEditorParent());
+            setEmptyStringAllowed(true);
+        }
+
+        @Override
+        protected boolean doCheckState() {
+            String folder = getStringValue().strip();
+            try {
+                if (!folder.isEmpty()) {
+                    OwnRuleSets.read(Path.of(folder));
+                }
+                return true;
+            } catch (StandardsException | InvalidPathException e) {
+                setErrorMessage(e.getMessage());
+                return false;
+            }
+        }
     }
 
     /** The step of places, with its limits said where it is typed. */

@@ -1,12 +1,19 @@
 package slopewright.ui.preferences;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.IPreferenceStore;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
 
 import slopewright.evaluation.ProjectRules;
+import slopewright.model.Project;
+import slopewright.standards.OwnRuleSets;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.standards.StandardsException;
 
 /** The preferences of the user. They change what is shown and what new projects begin with, never what a project holds. */
 public final class Preferences {
@@ -19,6 +26,9 @@ public final class Preferences {
 
     /** Key of the name of the rule set of new projects. */
     public static final String RULE_SET = "ruleSet";
+
+    /** Key of the folder of an organisation's own rule set, which new projects begin with instead; empty for none. */
+    public static final String RULE_SET_FOLDER = "ruleSetFolder";
 
     /** Key of the look of the window: {@code light}, {@code dark} or {@code desktop}. */
     public static final String THEME = "theme";
@@ -68,6 +78,7 @@ public final class Preferences {
         store.setDefault(LENGTH_UNIT, METRES);
         store.setDefault(ANGLE_FORM, DECIMAL);
         store.setDefault(RULE_SET, nameOf(RuleSets.find(ProjectRules.DEFAULT).orElseThrow()));
+        store.setDefault(RULE_SET_FOLDER, "");
         store.setDefault(THEME, DESKTOP);
         store.setDefault(LANGUAGE, "");
         store.setDefault(KEEP_RECOVERY, true);
@@ -95,6 +106,33 @@ public final class Preferences {
     public static String ruleSet() {
         RuleSet usual = RuleSets.find(ProjectRules.DEFAULT).orElseThrow();
         return nameOf(RuleSets.find(store().getString(RULE_SET)).orElse(usual));
+    }
+
+    /**
+     * Returns the organisation's own rule set, empty where no folder is named.
+     *
+     * @throws StandardsException where the folder holds none that is sound; the message names file, line and reason
+     */
+    public static Optional<RuleSet> ownRuleSet() {
+        String folder = store().getString(RULE_SET_FOLDER);
+        return folder.isBlank() ? Optional.empty() : Optional.of(OwnRuleSets.read(Path.of(folder)));
+    }
+
+    /**
+     * Gives a new project the rule set that new projects begin with: the organisation's own, with its folder, where one is named and
+     * sound, else a shipped one.
+     */
+    public static void begin(Project project) {
+        project.setRuleSetKey(ruleSet());
+        try {
+            ownRuleSet().ifPresent(own -> {
+                project.setRuleSetKey(nameOf(own));
+                project.setRuleSetFolder(Path.of(store().getString(RULE_SET_FOLDER)).toAbsolutePath().normalize().toString());
+            });
+        } catch (StandardsException | InvalidPathException e) {
+            // the page of preferences says what is wrong with it; the project begins with the shipped one, which its report names
+            project.setRuleSetFolder(null);
+        }
     }
 
     /** Returns which look the window has: {@link #LIGHT}, {@link #DARK} or {@link #DESKTOP}. */

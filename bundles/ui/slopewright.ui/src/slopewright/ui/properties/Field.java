@@ -3,6 +3,7 @@ package slopewright.ui.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -22,10 +23,12 @@ import org.eclipse.ui.views.properties.TextPropertyDescriptor;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.SetAttribute;
 import slopewright.edit.SetReferences;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
+import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.units.QuantityFormat;
@@ -74,11 +77,20 @@ abstract class Field {
         }
         return switch (attribute.getName()) {
             case "familyKey" -> new Choice(element, info, keyed(Families.all().stream(), entry -> entry.name(), entry -> entry.key()));
-            case "ruleSetKey" -> new Choice(element, info, keyed(RuleSets.all().stream(),
+            case "ruleSetKey" -> new Choice(element, info, keyed(Stream.concat(RuleSets.all().stream(), own(element).stream()),
                     entry -> entry.descriptor().name() + " (" + entry.edition() + ")",
                     Preferences::nameOf));
             default -> new Text(element, info, format, type);
         };
+    }
+
+    /** The own rule set in the folder that the project names, where it holds a sound one. */
+    private static Optional<RuleSet> own(Identified element) {
+        try {
+            return Projects.project(element).flatMap(ProjectRules::own);
+        } catch (IllegalArgumentException e) {
+            return Optional.empty(); // what is wrong with it is said by the check, which names file and line
+        }
     }
 
     /** Returns the value as the cell editor takes it. */

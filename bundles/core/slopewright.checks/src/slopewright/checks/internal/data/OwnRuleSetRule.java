@@ -5,6 +5,7 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.ProjectRules;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.standards.RuleSets;
@@ -25,7 +26,7 @@ public final class OwnRuleSetRule extends ProjectRule {
                         Words.name(aid.rules().edition())));
                 continue;
             }
-            boolean known = RuleSets.find(key).isPresent();
+            boolean known = ProjectRules.find(evaluation.project(), ProjectRules.stored(key)).isPresent();
             outcomes.about(aid.aid()).met(known).saying(known ? "known" : "unknown", Words.name(key))
                     .advising("choose", Words.names(RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList()))
                     .add();
