@@ -159,11 +159,13 @@ class NewSiteWalkTest {
     }
 
     @Test
-    void severalDirectionsAndPadsShareOneUnitAndItsBattery() throws IOException {
+    void theDirectionsOfAPadShareOneUnitAndItsBattery() throws IOException {
         run(0, words(begun("field-site"), "--bearing-deg", "250,070", "--further-pad", "Upper pad=120,-40,88.5,250,300", "-o",
                 file("pads.slopewright")));
         String text = Files.readString(folder.resolve("pads.slopewright"));
-        assertTrue(text.contains("aids=\"approach-aid-1 approach-aid-2 approach-aid-3 approach-aid-4\""), text);
+        assertTrue(text.contains("aids=\"approach-aid-1 approach-aid-2\"") && text.contains("aids=\"approach-aid-3 approach-aid-4\""),
+                text);
+        run(0, "check", file("pads.slopewright"), "--rules", "CIRC,DATA-44");
         for (String designator : List.of("H-250", "H-070", "H-300")) {
             assertTrue(text.contains("designator=\"" + designator + "\""), designator);
         }

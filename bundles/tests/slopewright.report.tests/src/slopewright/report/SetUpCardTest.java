@@ -23,14 +23,15 @@ import slopewright.checks.Checks;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ProjectEvaluation;
-import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.ReadBacks;
+import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.EquipmentType;
 import slopewright.model.GroundLevel;
 import slopewright.model.HandOrder;
+import slopewright.model.Helipad;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.PlateSense;
@@ -122,6 +123,25 @@ class SetUpCardTest {
             assertTrue(text.contains(expected), expected + " is not in " + text);
         }
         Cautions.in(Locale.ENGLISH).forEach(caution -> assertTrue(text.contains(caution), caution));
+    }
+
+    /**
+     * Held to 0.1 degrees of what the deck does, each edge moves by 6 minutes to both sides: of the red sector of 210 minutes 198 remain,
+     * of the green one of 60 minutes 48.
+     */
+    @Test
+    void theCardSaysWhatADeckLeavesOfTheSectors() throws ReportException {
+        Helipad pad = Projects.helipad(aid).orElseThrow();
+        pad.setFloating(true);
+        pad.setDeckPitchDeg(2.0);
+        pad.setDeckRollDeg(3.0);
+        pad.setDeckHeadingDeg(1.0);
+        aid.getEquipment().setStabilisedToDeg(0.1);
+        clear();
+        SetUpCard card = html();
+        assertEquals("[]", reasons(card));
+        assertTrue(text(card).contains("Stabilised: the beam still moves by 6.0' and turns by 1.00° to each side. However the deck moves "
+                + "there remain: red 198.0' of 210.0' and green 48.0' of 60.0'."), text(card));
     }
 
     /**

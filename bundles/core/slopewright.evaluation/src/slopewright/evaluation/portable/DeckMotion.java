@@ -1,5 +1,7 @@
 package slopewright.evaluation.portable;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -8,6 +10,8 @@ import slopewright.model.ApproachHost;
 import slopewright.model.EquipmentType;
 import slopewright.model.Helipad;
 import slopewright.model.util.Projects;
+import slopewright.siting.Light;
+import slopewright.siting.UnitPlan;
 
 /**
  * What the motion of a floating deck does to a beam. Pitch and roll lift and lower it, both at once in the worst case; the swing of the
@@ -18,6 +22,26 @@ import slopewright.model.util.Projects;
  * @param held     whether the unit is stabilised, so that only what is left of the motion counts
  */
 public record DeckMotion(double tiltMin, double swingDeg, boolean held) {
+
+    /**
+     * What is left of one sector of a unit on a deck that moves.
+     *
+     * @param light    what it shows
+     * @param widthMin how wide it is, minutes of arc
+     * @param leftMin  how much of it shows the same however the deck moves, minutes of arc, zero or more
+     */
+    public record SectorLeft(Light light, double widthMin, double leftMin) {
+    }
+
+    /** Returns what is left of each sector that ends above and below, the lowest first; each edge moves by the whole tilt to both sides. */
+    public List<SectorLeft> left(UnitPlan unit) {
+        List<SectorLeft> all = new ArrayList<>();
+        for (int i = 1; i < unit.edges().size(); i++) {
+            double width = Angles.degToMinutes(unit.edges().get(i).angleDeg() - unit.edges().get(i - 1).angleDeg());
+            all.add(new SectorLeft(unit.edges().get(i).below(), width, Math.max(0, width - 2 * tiltMin)));
+        }
+        return all;
+    }
 
     /** Returns whether motion of a helipad is entered: only what moves has a pitch, a roll or a swing. */
     public static boolean isEntered(Helipad pad) {

@@ -157,7 +157,8 @@ public final class NewSite {
         List<SiteTemplate.Assumption> assumed = SiteTemplate.assumptions(template.get());
         Helipad pad = Projects.hosts(template.get()).stream().findFirst().flatMap(Projects::helipad).orElse(null);
         Double said = pad == null ? null : number == SiteNumber.FATO ? pad.getFatoLengthM()
-                : number == SiteNumber.EYE_ABOVE_SKIDS ? pad.getEyeAboveSkidsM() : null;
+                : number == SiteNumber.EYE_ABOVE_SKIDS ? pad.getEyeAboveSkidsM()
+                : number == SiteNumber.SLOPE ? Projects.hosts(template.get()).get(0).getDesiredSlopeDeg() : null;
         boolean asSaid = said != null && number(number).equals(OptionalDouble.of(said));
         boolean placeless = said == null && number.assumed().isPresent() && number.assumed().equals(number(number));
         return !assumed.isEmpty() && (asSaid || placeless);

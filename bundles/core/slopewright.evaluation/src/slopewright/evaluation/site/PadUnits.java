@@ -3,6 +3,8 @@ package slopewright.evaluation.site;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
 import slopewright.evaluation.FamilyEquipment;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.Proposals;
@@ -13,6 +15,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
+import slopewright.model.Helipad;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
@@ -34,8 +37,8 @@ final class PadUnits {
     }
 
     /**
-     * Lays one indicator out at each place. A portable unit is one unit that is carried from one direction to the next: all have the same
-     * equipment and battery.
+     * Lays one indicator out at each place. A portable unit is one unit that is carried from one direction of its pad to the next: they
+     * have the same equipment and battery.
      */
     void layOut() {
         Aerodrome aerodrome = project.getAerodrome();
@@ -91,16 +94,30 @@ final class PadUnits {
         return type;
     }
 
-    /** A portable unit has a battery, which is entered where the template has none; others hang on the circuit of the template. */
+    /**
+     * A portable unit has a battery, which is entered where the template has none; others hang on the circuit of the template. At each pad
+     * stands a unit of its own, with a circuit of its own.
+     */
     private void supply(Aerodrome aerodrome) {
-        if (aerodrome.getCircuits().isEmpty() && !site.isPortable()) {
+        List<Circuit> circuits = aerodrome.getCircuits();
+        if (circuits.isEmpty() && !site.isPortable()) {
             return;
         }
-        if (aerodrome.getCircuits().isEmpty()) {
+        if (circuits.isEmpty()) {
             Circuit circuit = SlopewrightFactory.eINSTANCE.createCircuit();
             circuit.setName(site.names().battery());
-            aerodrome.getCircuits().add(circuit);
+            circuits.add(circuit);
         }
-        aerodrome.getCircuits().get(0).getAids().addAll(Projects.aids(project));
+        List<Helipad> pads = aerodrome.getHelipads();
+        for (int i = 1; i < pads.size(); i++) {
+            Circuit circuit = EcoreUtil.copy(circuits.get(0));
+            circuit.setName(circuit.getName() + ", " + Projects.label(pads.get(i)));
+            circuits.add(circuit);
+        }
+        for (int i = 0; i < pads.size(); i++) {
+            for (ApproachHost direction : pads.get(i).getDirections()) {
+                circuits.get(i).getAids().addAll(direction.getAids());
+            }
+        }
     }
 }

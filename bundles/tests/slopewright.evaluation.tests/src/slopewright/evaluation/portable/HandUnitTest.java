@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.Proposals;
 import slopewright.evaluation.TrialSite;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
@@ -130,6 +131,25 @@ class HandUnitTest {
         assertEquals(12, setUp(site).sight().halfDeg(), 1e-9, "10 degrees and the swing of the deck");
         site.type.setStabilisedToDeg(0.1);
         assertEquals(59, setUp(site).sight().allowance().minutes(), 1e-6);
+    }
+
+    /** Red from 4 to 0.5 degrees below the slope is 210 minutes wide, green 60; pitch of 0.3 and roll of 0.4 move each edge by 30. */
+    @Test
+    void aDeckLeavesLessOfEachSector() {
+        PortableSite site = new PortableSite();
+        site.enterSectors(-4.0);
+        site.helipad.setFloating(true);
+        site.helipad.setDeckPitchDeg(0.3);
+        site.helipad.setDeckRollDeg(0.4);
+        site.helipad.setDeckHeadingDeg(2.0);
+        Proposals.layOut(site.aid, TrialSite.rules("faa"));
+        PortableSetUp found = setUp(site);
+        DeckMotion motion = DeckMotion.of(site.direction, site.type).orElseThrow();
+        assertEquals(List.of("210 150", "60 0"), motion.left(found.siting().units().get(0)).stream()
+                .map(sector -> Math.round(sector.widthMin()) + " " + Math.round(sector.leftMin())).toList());
+        site.type.setStabilisedToDeg(0.1);
+        assertEquals(List.of(198L, 48L), DeckMotion.of(site.direction, site.type).orElseThrow().left(found.siting().units().get(0)).stream()
+                .map(sector -> Math.round(sector.leftMin())).toList());
     }
 
     /** A tilt of 30 minutes at 325 m is 325 (tan 4.5 - tan 4.0) = 2.85 m: more than the 0.71 m by which the line seemed to be clear. */

@@ -16,6 +16,7 @@ import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.evaluation.portable.HandUnit;
+import slopewright.evaluation.portable.PlannedDescent;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
@@ -91,8 +92,16 @@ final class AidFigures {
                 PropertyTexts.get("figure.surface.why", length(-surface.startAlongM()), texts(surface.citations().stream()))));
         obstacles(evaluation.obstacles());
         if (Boolean.TRUE.equals(evaluation.aid().getPortable())) {
+            descent(evaluation);
             hands(evaluation, siting);
         }
+    }
+
+    /** The slope of the planned descent, beside what the hand sets. */
+    private void descent(AidEvaluation evaluation) {
+        Attempt.of(() -> PlannedDescent.of(evaluation)).value().flatMap(found -> found).ifPresent(found -> add("figure.descent",
+                PropertyTexts.get("figure.descent.text", degrees(found.plannedDeg()), degrees(found.setDeg()), renderer.write(Words.min(Math
+                        .abs(found.offMin())))), PropertyTexts.get("figure.descent.why")));
     }
 
     /** What the hand does at each unit of a portable aid, with the magnetic variation of today. */

@@ -47,6 +47,13 @@ final class SheetAction extends Action {
         return List.of(new SheetAction("sheet.addMeasured", "add-measured", SheetAction::addMeasured),
                 new SheetAction("sheet.addInspection", "add-inspection", SheetAction::addInspection),
                 new SheetAction("sheet.addCircuit", "", SheetAction::addCircuit),
+                new SheetAction("sheet.addDirection", "", FieldActions::addDirection),
+                new SheetAction("sheet.equip", "", FieldActions::equip),
+                new SheetAction("sheet.setToDescent", "", FieldActions::setToDescent),
+                new SheetAction("sheet.addDescent", "", FieldActions::addDescent),
+                new SheetAction("sheet.removeDescent", "", FieldActions::removeDescent),
+                new SheetAction("sheet.addBrightness", "", FieldActions::addBrightness),
+                new SheetAction("sheet.removeBrightness", "", FieldActions::removeBrightness),
                 new SheetAction("sheet.removeMeasured", "", SheetAction::removeMeasured),
                 new SheetAction("sheet.removeInspection", "", SheetAction::removeInspection));
     }

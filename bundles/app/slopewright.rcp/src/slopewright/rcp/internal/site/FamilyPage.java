@@ -29,7 +29,6 @@ import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.Messages;
-import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.units.Quantity;
@@ -150,8 +149,7 @@ final class FamilyPage extends WizardPage {
             return Optional.empty();
         }
         try {
-            Project project = draft.project();
-            AddAid edit = AddAid.solve(Projects.hosts(project).get(0), candidate.family().key(), candidate.rules(), Side.LEFT);
+            AddAid edit = AddAid.proposed(Projects.hosts(draft.project()).get(0), candidate, false);
             new EditHistory().perform(edit);
             return Optional.of(PlanScene.layout(DrawnAid.of(AidEvaluation.of(edit.aid(), candidate.rules(),
                     new EvaluationCache()), MessageTexts.renderer())));

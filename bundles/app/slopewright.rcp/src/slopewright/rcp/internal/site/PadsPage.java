@@ -1,5 +1,6 @@
 package slopewright.rcp.internal.site;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +21,11 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 
 import slopewright.evaluation.site.NewSite;
 import slopewright.evaluation.site.SiteNumber;
+import slopewright.evaluation.site.SiteText;
 import slopewright.evaluation.site.UnitKind;
 import slopewright.rcp.internal.Messages;
 import slopewright.siting.SitingException;
@@ -32,7 +35,7 @@ import slopewright.ui.units.QuantityFormat;
 
 /** The third step at a helipad: the planned descent, the unit that is carried there, its landing directions, and further pads. */
 final class PadsPage extends DraftPage {
-    private static final int[] WIDTHS = {150, 90, 90, 90, 200};
+    private static final int[] WIDTHS = {150, 90, 90, 120, 260};
     private static final int HEIGHT = 110;
 
     private final List<PadRow> rows = new ArrayList<>();
@@ -82,8 +85,20 @@ final class PadsPage extends DraftPage {
         row(area, SiteNumber.SURVEY_PLACE);
         row(area, SiteNumber.SURVEY_HEIGHT);
         row(area, SiteNumber.VARIATION);
+        text(area, "pads.survey-source", SiteText.SURVEY_SOURCE, SiteText.SURVEY_DATE);
+        text(area, "pads.variation-source", SiteText.VARIATION_SOURCE, SiteText.VARIATION_DATE);
         setControl(area);
         review();
+    }
+
+    /** Asks where figures come from; their day is today until the properties say another. */
+    private void text(Composite area, String key, SiteText source, SiteText day) {
+        Text text = Answers.text(area, Messages.get(key), draft().site().text(source).orElse(""), words -> {
+            draft().site().set(source, words);
+            draft().site().set(day, words.isBlank() ? "" : LocalDate.now().toString());
+        });
+        text.setData("question", key);
+        Answers.label(area, "");
     }
 
     private void table(Composite area) {
@@ -98,10 +113,10 @@ final class PadsPage extends DraftPage {
             column(i, heads.get(i));
         }
         pads.setInput(rows);
-        GridDataFactory.fillDefaults().span(5, 1).grab(true, true).hint(SWT.DEFAULT, HEIGHT).applyTo(pads.getTable());
+        GridDataFactory.fillDefaults().span(6, 1).grab(true, true).hint(SWT.DEFAULT, HEIGHT).applyTo(pads.getTable());
         Composite side = new Composite(area, SWT.NONE);
-        GridLayoutFactory.fillDefaults().applyTo(side);
-        GridDataFactory.fillDefaults().applyTo(side);
+        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(side);
+        GridDataFactory.fillDefaults().span(6, 1).applyTo(side);
         Button add = new Button(side, SWT.PUSH);
         add.setText(Messages.get("pads.add"));
         add.addListener(SWT.Selection, event -> {

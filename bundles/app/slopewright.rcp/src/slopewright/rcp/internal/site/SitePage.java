@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Text;
 
 import slopewright.evaluation.site.SiteNumber;
+import slopewright.evaluation.site.SiteText;
 import slopewright.model.ApproachType;
 import slopewright.rcp.internal.Messages;
 import slopewright.standards.RuleSet;
@@ -28,7 +29,6 @@ final class SitePage extends DraftPage {
     private static final List<SiteNumber> ASKED = List.of(SiteNumber.LATITUDE, SiteNumber.LONGITUDE, SiteNumber.ELEVATION,
             SiteNumber.BEARING, SiteNumber.LENGTH, SiteNumber.WIDTH, SiteNumber.FATO);
     private static final int CODES = 4;
-    private static final int CELLS_OF_A_QUESTION = 3;
 
     private final List<Templates.Template> templates = Templates.all();
     private Combo kind;
@@ -66,10 +66,10 @@ final class SitePage extends DraftPage {
             codes.add(String.valueOf(i));
         }
         code = combo(area, "site.code", codes, draft().site().code() - 1, index -> draft().site().setCode(index + 1));
-        for (int i = 0; i < CELLS_OF_A_QUESTION; i++) {
-            Answers.label(area, "");
-        }
+        text(area, "site.author", draft().site().text(SiteText.AUTHOR).orElse(""), words -> draft().site().set(SiteText.AUTHOR, words));
         ASKED.forEach(number -> row(area, number));
+        text(area, "site.datum", draft().site().text(SiteText.VERTICAL_DATUM).orElse(""),
+                words -> draft().site().set(SiteText.VERTICAL_DATUM, words));
         setControl(area);
         review();
     }

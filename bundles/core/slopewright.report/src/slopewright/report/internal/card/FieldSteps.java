@@ -16,6 +16,7 @@ import slopewright.drawing.hand.HandScenes;
 import slopewright.drawing.scene.Scene;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.portable.AzimuthPlate;
+import slopewright.evaluation.portable.DeckMotion;
 import slopewright.evaluation.portable.HandUnit;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.evaluation.portable.SlopeScale;
@@ -81,8 +82,19 @@ final class FieldSteps {
                 found.battery().map(power -> new Value("", words.fixed(power.leastHours(), 1) + "\u00a0h")).stream().toList(), levels());
         step(pictures, HandScenes.lights(say("on"), lights()), say("on"), List.of(), say("read"));
         html.raw("</tbody></table>\n");
+        deck().ifPresent(text -> html.element("p class=\"hold\"", text));
         again();
         holds();
+    }
+
+    /** What the motion of the deck leaves of the sectors of the first unit; empty where nothing moves. */
+    private Optional<String> deck() {
+        return DeckMotion.of(aid.host(), type).map(motion -> {
+            List<Argument> left = motion.left(found.siting().units().get(0)).stream().map(sector -> (Argument) Words.name(say("sector-left",
+                    Words.name(name(sector.light())), Words.min(sector.leftMin()), Words.min(sector.widthMin())))).toList();
+            return say(motion.held() ? "deck-held" : "deck-moves", Words.min(motion.tiltMin()), Words.degrees(motion.swingDeg()),
+                    Words.list(left));
+        });
     }
 
     private String walk() {

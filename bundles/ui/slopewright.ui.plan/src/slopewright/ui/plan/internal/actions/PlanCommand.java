@@ -36,6 +36,8 @@ public enum PlanCommand {
     COPY_SAME,
     /** Mirrors the selected aid to the other side. */
     MIRROR,
+    /** Asks for an obstacle that was measured from a helipad. */
+    ADD_OBSTACLE,
     /** Lays a picture under the plan. */
     ADD_IMAGE,
     /** Scales the picture by two points. */

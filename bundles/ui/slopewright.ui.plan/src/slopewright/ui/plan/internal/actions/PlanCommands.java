@@ -35,6 +35,8 @@ public final class PlanCommands {
     public PlanCommands(PlanContext context, PlanNavigator navigator, PilotEye eye, ImageScaling scaling, ElementRevealer revealer) {
         List<PlanAction> all = new ArrayList<>(new ViewActions(context, navigator, eye).all());
         all.addAll(new ArrangeActions(context, revealer).all());
+        ObstacleActions obstacles = new ObstacleActions(context, revealer);
+        all.add(PlanAction.of(PlanCommand.ADD_OBSTACLE, obstacles::ask, obstacles::canAsk));
         all.add(PlanAction.of(PlanCommand.ADD_IMAGE, scaling::choose, () -> true));
         all.add(PlanAction.of(PlanCommand.SCALE_IMAGE, scaling::start, scaling::hasImage));
         all.add(PlanAction.of(PlanCommand.REMOVE_IMAGE, scaling::remove, scaling::hasImage));

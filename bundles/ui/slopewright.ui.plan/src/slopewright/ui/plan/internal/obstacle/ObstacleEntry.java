@@ -1,0 +1,215 @@
+package slopewright.ui.plan.internal.obstacle;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+import slopewright.evaluation.landing.SightedObstacles;
+import slopewright.evaluation.landing.Sighting;
+import slopewright.model.ApproachHost;
+import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
+import slopewright.model.Place;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Projects;
+import slopewright.siting.magnetic.SiteVariation;
+import slopewright.ui.plan.internal.Messages;
+import slopewright.ui.units.Quantity;
+import slopewright.ui.units.QuantityFormat;
+
+/** An obstacle as it is typed: by coordinates, by bearing, distance and height, or by a clinometer angle. */
+final class ObstacleEntry {
+
+    /** How it was measured. */
+    enum Way {
+        /** By its coordinates. */
+        COORDINATES,
+        /** By bearing, distance and height from the middle of the pad. */
+        HEIGHT,
+        /** By bearing, distance and the angle of a clinometer. */
+        ANGLE
+    }
+
+    /** What it is. */
+    enum Shape {
+        /** A mast, or the top of anything. */
+        POINT,
+        /** A tree, with the radius of its crown. */
+        TREE,
+        /** A wire between two supports, with its sag. */
+        WIRE,
+        /** A slope of the ground between two places. */
+        SLOPE
+    }
+
+    /** A number that is typed, with what it is and what is assumed at first. */
+    enum Number {
+        FIRST_COORDINATE(Quantity.COORDINATE, ""), SECOND_COORDINATE(Quantity.COORDINATE, ""), TOP(Quantity.LENGTH, ""),
+        PLACE_ACCURACY(Quantity.LENGTH, ""), TOP_ACCURACY(Quantity.LENGTH, ""), BEARING(Quantity.ANGLE, ""),
+        DISTANCE(Quantity.LENGTH, ""), HEIGHT(Quantity.LENGTH, ""), ANGLE(Quantity.ANGLE, ""), TO_BEARING(Quantity.ANGLE, ""),
+        TO_DISTANCE(Quantity.LENGTH, ""), TO_HEIGHT(Quantity.LENGTH, ""), TO_ANGLE(Quantity.ANGLE, ""), SAG(Quantity.LENGTH, ""),
+        CROWN(Quantity.LENGTH, ""), BEARING_ACCURACY(Quantity.ANGLE, "2"), DISTANCE_ACCURACY(Quantity.PERCENT, "5"),
+        ANGLE_ACCURACY(Quantity.ANGLE, "0.5"), HEIGHT_ACCURACY(Quantity.LENGTH, "1 m"), EYE(Quantity.LENGTH, "1.6 m");
+
+        private final Quantity quantity;
+        private final String assumed;
+
+        Number(Quantity quantity, String assumed) {
+            this.quantity = quantity;
+            this.assumed = assumed;
+        }
+
+        Quantity quantity() {
+            return quantity;
+        }
+    }
+
+    private final ApproachHost host;
+    private final Map<Number, String> typed = new EnumMap<>(Number.class);
+    private Way way = Way.HEIGHT;
+    private Shape shape = Shape.POINT;
+    private String name = "";
+    private boolean magnetic;
+
+    ObstacleEntry(ApproachHost host) {
+        this.host = host;
+        for (Number number : Number.values()) {
+            typed.put(number, number.assumed);
+        }
+    }
+
+    void choose(Way chosen) {
+        way = chosen;
+        shape = chosen == Way.COORDINATES ? Shape.POINT : shape;
+    }
+
+    void choose(Shape chosen) {
+        shape = chosen;
+    }
+
+    void setMagnetic(boolean to) {
+        magnetic = to;
+    }
+
+    void setName(String to) {
+        name = to;
+    }
+
+    void type(Number number, String words) {
+        typed.put(number, words);
+    }
+
+    String text(Number number) {
+        return typed.get(number);
+    }
+
+    Shape shape() {
+        return shape;
+    }
+
+    /** Returns whether a number is asked for as things are chosen. */
+    boolean isAsked(Number number) {
+        boolean sighted = way != Way.COORDINATES;
+        boolean line = sighted && (shape == Shape.WIRE || shape == Shape.SLOPE);
+        return switch (number) {
+            case FIRST_COORDINATE, SECOND_COORDINATE, TOP, PLACE_ACCURACY, TOP_ACCURACY -> !sighted;
+            case BEARING, DISTANCE, BEARING_ACCURACY, DISTANCE_ACCURACY -> sighted;
+            case HEIGHT, HEIGHT_ACCURACY -> way == Way.HEIGHT;
+            case ANGLE, ANGLE_ACCURACY, EYE -> way == Way.ANGLE;
+            case TO_BEARING, TO_DISTANCE -> line;
+            case TO_HEIGHT -> line && way == Way.HEIGHT;
+            case TO_ANGLE -> line && way == Way.ANGLE;
+            case SAG -> sighted && shape == Shape.WIRE;
+            case CROWN -> sighted && shape == Shape.TREE;
+        };
+    }
+
+    /**
+     * Makes the obstacle.
+     *
+     * @param day the day of the measurement
+     * @return an obstacle that is nowhere yet
+     * @throws IllegalArgumentException where something typed makes no sense, also as a {@code SitingException}
+     */
+    Obstacle obstacle(LocalDate day) {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException(Messages.get("obstacle.needs-name"));
+        }
+        Obstacle made = way == Way.COORDINATES ? byCoordinates() : sighted(day);
+        made.setDate(day.toString());
+        return made;
+    }
+
+    private Obstacle byCoordinates() {
+        Place place = SlopewrightFactory.eINSTANCE.createPlace();
+        if (isGeographic()) {
+            place.setLatitudeDeg(number(Number.FIRST_COORDINATE));
+            place.setLongitudeDeg(number(Number.SECOND_COORDINATE));
+        } else {
+            place.setEastM(QuantityFormat.preferred().read(text(Number.FIRST_COORDINATE), Quantity.LENGTH));
+            place.setNorthM(QuantityFormat.preferred().read(text(Number.SECOND_COORDINATE), Quantity.LENGTH));
+        }
+        Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
+        obstacle.setName(name.strip());
+        obstacle.setKind(ObstacleKind.POINT);
+        obstacle.getPlaces().add(place);
+        obstacle.setTopElevationM(number(Number.TOP));
+        obstacle.setHorizontalAccuracyM(number(Number.PLACE_ACCURACY));
+        obstacle.setVerticalAccuracyM(number(Number.TOP_ACCURACY));
+        return obstacle;
+    }
+
+    /** Returns whether places of the project have latitude and longitude. */
+    boolean isGeographic() {
+        return Projects.helipad(host).map(pad -> pad.getPlace() != null && pad.getPlace().getLatitudeDeg() != null)
+                .orElse(false);
+    }
+
+    private Obstacle sighted(LocalDate day) {
+        double turn = magnetic ? SiteVariation.of(host, day).variationDeg() : 0;
+        boolean angle = way == Way.ANGLE;
+        Sighting.Instrument instrument = new Sighting.Instrument(number(Number.BEARING_ACCURACY), 0, number(Number.DISTANCE_ACCURACY),
+                number(Number.ANGLE_ACCURACY), number(Number.HEIGHT_ACCURACY), number(Number.EYE));
+        SightedObstacles made = new SightedObstacles(host, instrument);
+        Sighting first = sighting(number(Number.BEARING) + turn, number(Number.DISTANCE), angle ? Number.ANGLE : Number.HEIGHT);
+        return switch (shape) {
+            case POINT -> made.point(name.strip(), first);
+            case TREE -> made.tree(name.strip(), first, number(Number.CROWN));
+            case WIRE -> made.wire(name.strip(), first, end(turn), number(Number.SAG));
+            case SLOPE -> made.slope(name.strip(), first, end(turn));
+        };
+    }
+
+    private Sighting end(double turn) {
+        return sighting(number(Number.TO_BEARING) + turn, number(Number.TO_DISTANCE), way == Way.ANGLE ? Number.TO_ANGLE
+                : Number.TO_HEIGHT);
+    }
+
+    private Sighting sighting(double bearing, double distance, Number top) {
+        OptionalDouble value = OptionalDouble.of(number(top));
+        return way == Way.ANGLE ? new Sighting(bearing, distance, OptionalDouble.empty(), value)
+                : new Sighting(bearing, distance, value, OptionalDouble.empty());
+    }
+
+    private double number(Number number) {
+        if (text(number).isBlank()) {
+            throw new IllegalArgumentException(Messages.get("obstacle.needs", label(number)));
+        }
+        try {
+            return QuantityFormat.preferred().read(text(number), number.quantity());
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(label(number) + ": " + e.getMessage(), e);
+        }
+    }
+
+    /** Returns the name of a number, with its unit. */
+    String label(Number number) {
+        Quantity quantity = !isGeographic() && number.quantity() == Quantity.COORDINATE ? Quantity.LENGTH : number.quantity();
+        String unit = QuantityFormat.preferred().unit(quantity);
+        String key = number.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        String grid = number.quantity() == Quantity.COORDINATE && !isGeographic() ? "-on-grid" : "";
+        return Messages.get("obstacle.number." + key + grid) + (unit.isEmpty() ? "" : " (" + unit + ")");
+    }
+}
