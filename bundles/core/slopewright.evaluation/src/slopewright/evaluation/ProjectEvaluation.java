@@ -1,9 +1,14 @@
 package slopewright.evaluation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+
+import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.model.ApproachAid;
@@ -26,7 +31,7 @@ public final class ProjectEvaluation {
     private final Optional<EvaluationCache> cache;
     private final Function<SiteFrame, Surroundings> surroundings;
     private final Function<String, Optional<IndicatorFamily>> families;
-    private List<Identified> elements;
+    private List<Identified> aidElements;
 
     private ProjectEvaluation(Project project, Optional<String> ruleSet, EvaluationCache cache,
             Function<String, Optional<IndicatorFamily>> families) {
@@ -104,12 +109,28 @@ public final class ProjectEvaluation {
         return rules;
     }
 
-    /** Returns every element of the project that has an id, the project first, in document order. */
-    public List<Identified> elements() {
-        if (elements == null) {
-            elements = List.copyOf(Ids.elements(project));
+    /** Returns every element of the project that has an id, but for aids and what they hold: the project first, in document order. */
+    public List<Identified> siteElements() {
+        return keepOfSite("elements", () -> {
+            List<Identified> found = new ArrayList<>(List.of(project));
+            for (TreeIterator<EObject> all = EcoreUtil.getAllProperContents(project, false); all.hasNext();) {
+                EObject next = all.next();
+                if (next instanceof ApproachAid) {
+                    all.prune();
+                } else if (next instanceof Identified element) {
+                    found.add(element);
+                }
+            }
+            return List.copyOf(found);
+        });
+    }
+
+    /** Returns every aid and what it holds that has an id, in document order. */
+    public List<Identified> aidElements() {
+        if (aidElements == null) {
+            aidElements = Projects.aids(project).stream().flatMap(aid -> Ids.elements(aid).stream()).toList();
         }
-        return elements;
+        return aidElements;
     }
 
     /**

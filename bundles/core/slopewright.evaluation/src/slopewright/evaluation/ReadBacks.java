@@ -70,11 +70,9 @@ public final class ReadBacks {
                 : Ids.elements(project).stream().filter(element -> element != project && isReadBack(element)).toList();
     }
 
-    /** Returns the elements of a project that was evaluated which are read back, in document order. */
-    public static List<Identified> elements(ProjectEvaluation evaluation) {
-        Project project = evaluation.project();
-        return project.getAerodrome() == null ? List.of()
-                : evaluation.elements().stream().filter(element -> element != project && isReadBack(element)).toList();
+    /** Returns those of some elements that are read back. */
+    public static List<Identified> among(List<Identified> elements) {
+        return elements.stream().filter(ReadBacks::isReadBack).toList();
     }
 
     /** Returns what is read back as one with an element: itself, or what holds it; empty for the project and for notes. */

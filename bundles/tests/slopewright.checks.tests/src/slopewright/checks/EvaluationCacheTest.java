@@ -12,11 +12,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.ReadBacks;
+import slopewright.model.Identified;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
@@ -44,7 +48,7 @@ class EvaluationCacheTest {
         }
         Ids.assign(project);
         EvaluationCache cache = new EvaluationCache();
-        for (int round = 0; round < 60; round++) {
+        for (int round = 0; round < 96; round++) {
             cache.forget(project, change(sample, round));
             CheckResult cached = Checks.run(project, cache, (done, all) -> true).orElseThrow();
             assertEquals(Checks.run(project, Optional.empty()).outcomes(), cached.outcomes(), "after change " + round);
@@ -62,7 +66,7 @@ class EvaluationCacheTest {
     private Set<String> change(Sample sample, int round) {
         List<Obstacle> obstacles = sample.aerodrome().getObstacles();
         Obstacle one = obstacles.get(random.nextInt(obstacles.size()));
-        switch (round % 8) {
+        switch (round % 12) {
             case 0:
                 one.setTopElevationM(100 + 140 * random.nextDouble());
                 one.getPlaces().get(0).setElevationM(null);
@@ -89,6 +93,22 @@ class EvaluationCacheTest {
                 sample.aerodrome().setName("Aerodrome " + round);
                 sample.aid().setName("indicator " + round);
                 return Set.of(sample.aerodrome().getId(), sample.aid().getId());
+            case 7:
+                sample.aid().setName("row " + round);
+                sample.aid().setSlopeDeg(round % 2 == 0 ? 3.0 : 31.0);
+                return Set.of(sample.aid().getId());
+            case 8:
+                sample.project().setDate(round % 2 == 0 ? "2026-01-10" : "2026-13-10");
+                return Set.of(sample.project().getId());
+            case 9:
+                sample.project().setAuthor("A. Alder");
+                ReadBacks.keep(sample.project(), ReadBacks.elements(sample.project()), "B. Bole", "2026-01-06");
+                return Stream.concat(Stream.of(sample.project()), sample.project().getReadBacks().stream()).map(Identified::getId)
+                        .collect(Collectors.toSet());
+            case 10:
+                one.setDate(round % 3 == 0 ? "1999-02-30" : "2025-05-01");
+                one.setSource("survey " + round);
+                return Set.of(one.getId());
             default:
                 sample.end().setTrueBearingDeg(90 + random.nextDouble());
                 return Set.of(sample.end().getId());

@@ -3,6 +3,7 @@ package slopewright.checks.internal.data;
 import java.util.List;
 import java.util.Map;
 
+import slopewright.checks.Outcome;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
@@ -36,22 +37,38 @@ public final class EverythingReadBackRule extends ProjectRule {
 
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        Project project = evaluation.project();
-        List<Identified> elements = ReadBacks.elements(evaluation);
-        Map<String, ReadBack> known = ReadBacks.byElement(project);
-        List<Identified> open = elements.stream().filter(element -> !known.containsKey(element.getId())).toList();
-        if (elements.isEmpty() || evaluation.aids().stream().anyMatch(AidEvaluation::isProposal)) {
+        if (evaluation.aids().stream().anyMatch(AidEvaluation::isProposal)) {
             return;
         }
-        if (open.isEmpty()) {
-            outcomes.about(project).met(true).saying("whole", Words.count(elements.size())).add();
-        } else if (open.size() == elements.size()) {
-            outcomes.notEvaluated(project, List.of(Message.of("missing.read-backs")),
-                    Message.of("REC-04.none", Words.count(elements.size())));
-        } else {
-            open.forEach(element -> outcomes.notEvaluated(element,
-                    List.of(Message.of("missing.read-back-of", ElementNames.of(element))),
-                    Message.of("REC-04.open", ElementNames.of(element), Words.name(element.getId()))));
+        Project project = evaluation.project();
+        Looked site = evaluation.keepOfSite(id(), () -> look(project, evaluation.siteElements()));
+        Looked aids = look(project, evaluation.aidElements());
+        int elements = site.elements() + aids.elements();
+        int open = site.open().size() + aids.open().size();
+        if (elements == 0 || project.getAerodrome() == null) {
+            return;
         }
+        if (open == 0) {
+            outcomes.about(project).met(true).saying("whole", Words.count(elements)).add();
+        } else if (open == elements) {
+            outcomes.notEvaluated(project, List.of(Message.of("missing.read-backs")), Message.of("REC-04.none", Words.count(elements)));
+        } else {
+            outcomes.addAll(site.open());
+            outcomes.addAll(aids.open());
+        }
+    }
+
+    /** How many of some elements are read back at all, and what was said of those that were not. */
+    private record Looked(int elements, List<Outcome> open) {
+    }
+
+    private Looked look(Project project, List<Identified> some) {
+        OutcomeCollector outcomes = new OutcomeCollector(this);
+        Map<String, ReadBack> known = ReadBacks.byElement(project);
+        List<Identified> elements = ReadBacks.among(some);
+        elements.stream().filter(element -> !known.containsKey(element.getId())).forEach(element -> outcomes.notEvaluated(element,
+                List.of(Message.of("missing.read-back-of", ElementNames.of(element))),
+                Message.of("REC-04.open", ElementNames.of(element), Words.name(element.getId()))));
+        return new Looked(elements.size(), outcomes.outcomes());
     }
 }

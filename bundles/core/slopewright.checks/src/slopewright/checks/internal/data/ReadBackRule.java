@@ -54,18 +54,18 @@ public final class ReadBackRule extends ProjectRule {
             return;
         }
         Project project = evaluation.project();
-        Map<String, Identified> elements = ReadBacks.elements(evaluation).stream()
-                .collect(Collectors.toMap(Identified::getId, Function.identity(), (first, again) -> first));
+        Read site = evaluation.keepOfSite(id(), () -> read(evaluation.siteElements()));
+        Read aids = read(evaluation.aidElements());
         List<Message> without = withoutMeasure(project);
         if (!without.isEmpty() && !project.getReadBacks().isEmpty()) {
             outcomes.notEvaluated(project, without, Message.of("REC-03.without"));
         }
         DateAttributes dates = new DateAttributes();
-        Optional<LocalDate> earliest = elements.values().stream().flatMap(element -> dates(element, dates)).min(LocalDate::compareTo);
+        Optional<LocalDate> earliest = Stream.of(site, aids).flatMap(some -> some.earliest().stream()).min(LocalDate::compareTo);
         Set<String> seen = new HashSet<>();
         int sound = 0;
         for (ReadBack readBack : project.getReadBacks()) {
-            Identified element = elements.get(readBack.getElementId());
+            Identified element = site.elements().getOrDefault(readBack.getElementId(), aids.elements().get(readBack.getElementId()));
             if (element == null) {
                 outcomes.notEvaluated(readBack, List.of(Message.of("missing.read-back-of", name(readBack.getElementId()))),
                         Message.of("REC-03.gone", name(readBack.getElementId())));
@@ -86,6 +86,17 @@ public final class ReadBackRule extends ProjectRule {
         if (sound > 0 && without.isEmpty()) {
             outcomes.about(project).met(true).saying("same", Words.count(sound)).add();
         }
+    }
+
+    /** Elements that are read back by their ids, and the first date that any of them bears. */
+    private record Read(Map<String, Identified> elements, Optional<LocalDate> earliest) {
+    }
+
+    private static Read read(List<Identified> some) {
+        Map<String, Identified> elements = ReadBacks.among(some).stream()
+                .collect(Collectors.toMap(Identified::getId, Function.identity(), (first, again) -> first));
+        DateAttributes dates = new DateAttributes();
+        return new Read(elements, elements.values().stream().flatMap(element -> dates(element, dates)).min(LocalDate::compareTo));
     }
 
     private static List<Message> withoutMeasure(Project project) {

@@ -2,6 +2,7 @@ package slopewright.checks.internal.data;
 
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.RuleCatalogue;
@@ -21,7 +22,11 @@ public final class ReviewNoteRule extends ProjectRule {
 
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
-        Set<String> elements = evaluation.elements().stream().map(Identified::getId).collect(Collectors.toSet());
+        if (evaluation.project().getReviewNotes().isEmpty()) {
+            return;
+        }
+        Set<String> elements = Stream.concat(evaluation.siteElements().stream(), evaluation.aidElements().stream())
+                .map(Identified::getId).collect(Collectors.toSet());
         for (ReviewNote note : evaluation.project().getReviewNotes()) {
             boolean element = note.getElementId() == null || elements.contains(note.getElementId());
             boolean rule = note.getRuleId() == null || RuleCatalogue.find(note.getRuleId()).isPresent();

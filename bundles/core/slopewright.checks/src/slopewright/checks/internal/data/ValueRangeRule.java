@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
 
 import slopewright.checks.Measure;
+import slopewright.checks.Outcome;
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.ProjectRule;
@@ -32,23 +33,35 @@ public final class ValueRangeRule extends ProjectRule {
 
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
+        Looked site = evaluation.keepOfSite(id(), () -> look(evaluation.siteElements()));
+        Looked aids = look(evaluation.aidElements());
+        outcomes.addAll(site.outside());
+        outcomes.addAll(aids.outside());
+        int compared = site.compared() + aids.compared();
+        if (compared > 0 && site.outside().isEmpty() && aids.outside().isEmpty()) {
+            outcomes.about(evaluation.project()).met(true).saying("within", Words.count(compared)).add();
+        }
+    }
+
+    /** How many numbers of some elements were looked at, and what was said of those outside their range. */
+    private record Looked(int compared, List<Outcome> outside) {
+    }
+
+    private Looked look(List<Identified> elements) {
+        OutcomeCollector outcomes = new OutcomeCollector(this);
         Map<EClass, List<Ranged>> known = new HashMap<>();
         int compared = 0;
-        int outside = 0;
-        for (Identified element : evaluation.elements()) {
+        for (Identified element : elements) {
             for (Ranged ranged : known.computeIfAbsent(element.eClass(), ValueRangeRule::ranged)) {
                 if (element.eGet(ranged.attribute()) instanceof Number number) {
                     compared++;
                     if (!ranged.range().contains(number.doubleValue())) {
-                        outside++;
                         outside(element, ranged.range(), number.doubleValue(), outcomes);
                     }
                 }
             }
         }
-        if (compared > 0 && outside == 0) {
-            outcomes.about(evaluation.project()).met(true).saying("within", Words.count(compared)).add();
-        }
+        return new Looked(compared, outcomes.outcomes());
     }
 
     private static List<Ranged> ranged(EClass type) {
