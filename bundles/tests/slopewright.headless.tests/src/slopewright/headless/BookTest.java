@@ -62,6 +62,26 @@ class BookTest {
         assertEquals(decided, Files.readString(book()));
     }
 
+    /** A spacing of 8 m where Annex 14 Vol I, 9th ed., Fig 5-19 prints 9 m, of the class that an own rule set gives it. */
+    @Test
+    void anOwnRuleSetIsNamedOnTheCommandLine() throws IOException {
+        Path own = folder.resolve("own");
+        Words.run("rule-sets", "--new", own.toString(), "--over", "icao:9th");
+        Files.writeString(own.resolve("values.csv"), Files.readString(own.resolve("values.csv"))
+                .replace("## four-unit-row.unit-spacing-m,9,", "four-unit-row.unit-spacing-m,8,"));
+        Words check = Words.run("check", DEMO.toString(), "--rule-set", own.toString(), "--rules", "ROW-04", "--json");
+        assertEquals(0, check.code(), "9 m stand within 1 m of 8 m" + check.err());
+        assertTrue(check.out().contains("\"provenance\" : \"organisation\""), check.out());
+        assertTrue(check.out().contains("\"ruleSet\" : \"our-own\""), check.out());
+        Words other = Words.run("check", DEMO.toString(), "--rule-set", folder.resolve("none").toString());
+        assertEquals(2, other.code());
+        assertTrue(other.err().contains("and a folder with one of your own"), other.err());
+        Files.writeString(own.resolve("values.csv"), "key\n");
+        Words damaged = Words.run("check", DEMO.toString(), "--rule-set", own.toString());
+        assertEquals(3, damaged.code());
+        assertTrue(damaged.err().contains("values.csv:1: "), damaged.err());
+    }
+
     @Test
     void anOwnRuleSetIsStartedAndChecked() throws IOException {
         Path own = folder.resolve("own");

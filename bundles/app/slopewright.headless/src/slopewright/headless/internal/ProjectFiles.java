@@ -15,6 +15,7 @@ import slopewright.model.ApproachHost;
 import slopewright.model.Helipad;
 import slopewright.model.Identified;
 import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.model.util.Projects;
@@ -53,10 +54,16 @@ final class ProjectFiles {
         }
     }
 
+    /** Finds a rule set by its name, or in a folder. */
     static RuleSet rules(Optional<String> name) {
         String key = name.orElse(ProjectRules.DEFAULT);
-        return RuleSets.find(key).orElseThrow(() -> new UsageException("there is no rule set '" + key + "'; known are "
-                + String.join(", ", RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList())));
+        try {
+            return ProjectRules.find(SlopewrightFactory.eINSTANCE.createProject(), key).orElseThrow(() -> new UsageException(
+                    "there is no rule set '" + key + "'; known are " + String.join(", ", RuleSets.all().stream().map(rules -> rules.key()
+                            + ":" + rules.edition()).toList()) + ", and a folder with one of your own"));
+        } catch (IllegalArgumentException e) {
+            throw new InputException(e.getMessage());
+        }
     }
 
     /**
@@ -64,7 +71,8 @@ final class ProjectFiles {
      * nobody knows is refused; the check has a finding about it.
      */
     static AidEvaluation evaluation(Project project, ApproachAid aid, Optional<String> name) {
-        Optional<String> unknown = Optional.ofNullable(aid.getRuleSetKey()).filter(own -> name.isEmpty() && RuleSets.find(own).isEmpty());
+        Optional<String> unknown = Optional.ofNullable(aid.getRuleSetKey()).filter(own -> name.isEmpty() && ProjectRules.find(project,
+                ProjectRules.stored(own)).isEmpty());
         unknown.ifPresent(own -> {
             throw new InputException("approach aid " + aid.getId() + " names the rule set '" + own + "', which there is not");
         });
