@@ -94,6 +94,15 @@ final class DataCases {
         cases.add(RuleCase.of("DATA-11", Result.PASS, "whole", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-11", Result.NOT_EVALUATED, "no accuracy", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setVerticalAccuracyM(null)));
+        cases.add(RuleCase.of("DATA-11", Result.NOT_EVALUATED, "an exact survey", Bases::row,
+                sample -> sample.aerodrome().getObstacles().get(0).setVerticalAccuracyM(0.0)));
+        cases.add(RuleCase.of("DATA-11", Result.NOT_EVALUATED, "a block without accuracy", Bases::row,
+                sample -> block(sample, "points.csv", "0123456789abcdef".repeat(4), 5)));
+        cases.add(RuleCase.of("DATA-11", Result.PASS, "a block of known accuracy", Bases::row, sample -> {
+            block(sample, "points.csv", "0123456789abcdef".repeat(4), 5);
+            sample.project().getSurveyBlocks().get(0).setHorizontalAccuracyM(0.5);
+            sample.project().getSurveyBlocks().get(0).setVerticalAccuracyM(0.3);
+        }));
         cases.add(RuleCase.of("DATA-11", Result.NOT_EVALUATED, "one place of a line", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setKind(ObstacleKind.LINE)));
         cases.add(RuleCase.of("DATA-12", Result.PASS, "named", Bases::row, Sample::unchanged));

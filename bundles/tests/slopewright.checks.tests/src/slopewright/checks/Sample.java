@@ -191,7 +191,9 @@ final class Sample {
         edge.getPoints().add(place(0, -120, DATUM_M));
         edge.getPoints().add(place(2400, -120, DATUM_M));
         aerodrome.getTaxiwayEdges().add(edge);
-        obstacle("shed", -1500, 10, DATUM_M + 5);
+        Obstacle shed = obstacle("shed", -1500, 10, DATUM_M + 5);
+        shed.setHorizontalAccuracyM(0.01);
+        shed.setVerticalAccuracyM(0.01);
         aerodrome.getObstacleSurveys().add(survey());
         Circuit circuit = MAKE.createCircuit();
         circuit.setName("circuit one");

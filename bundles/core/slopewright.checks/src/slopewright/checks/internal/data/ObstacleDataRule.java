@@ -9,6 +9,7 @@ import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.Project;
+import slopewright.model.SurveyBlock;
 
 /** An obstacle without place or height cannot be compared with anything. A warning: the rule that compares it says that it was not. */
 public final class ObstacleDataRule extends SiteRule {
@@ -26,9 +27,19 @@ public final class ObstacleDataRule extends SiteRule {
             boolean everywhere = !obstacle.getPlaces().isEmpty()
                     && obstacle.getPlaces().stream().allMatch(place -> place.getElevationM() != null);
             missing.unless(obstacle.getTopElevationM() != null || everywhere, "missing.top-elevation");
-            missing.unless(obstacle.getHorizontalAccuracyM() != null, "missing.horizontal-accuracy");
-            missing.unless(obstacle.getVerticalAccuracyM() != null, "missing.vertical-accuracy");
+            accuracy(missing, obstacle.getHorizontalAccuracyM(), obstacle.getVerticalAccuracyM());
             missing.report(obstacle, outcomes, Message.of("DATA-11.complete"));
         }
+        for (SurveyBlock block : project.getSurveyBlocks()) {
+            Missing missing = new Missing();
+            accuracy(missing, block.getHorizontalAccuracyM(), block.getVerticalAccuracyM());
+            missing.report(block, outcomes, Message.of("DATA-11.complete-block"));
+        }
+    }
+
+    /** No survey is exact, so an accuracy of nothing is none that is known. */
+    private static void accuracy(Missing missing, Double horizontalM, Double verticalM) {
+        missing.unless(horizontalM != null && horizontalM != 0, "missing.horizontal-accuracy");
+        missing.unless(verticalM != null && verticalM != 0, "missing.vertical-accuracy");
     }
 }
