@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -83,6 +84,7 @@ class EvaluationCacheTest {
                 return Set.of(sample.aerodrome().getId(), one.getId(), one.getPlaces().get(0).getId());
             case 4:
                 one.setShielded(!Boolean.TRUE.equals(one.getShielded()));
+                one.setShieldedBy(obstacles.get(random.nextInt(obstacles.size())));
                 return Set.of(one.getId());
             case 5:
                 sample.moveAlong(random.nextDouble() * 20 - 10);
@@ -113,6 +115,27 @@ class EvaluationCacheTest {
                 sample.end().setTrueBearingDeg(90 + random.nextDouble());
                 return Set.of(sample.end().getId());
         }
+    }
+
+    /** Both stand above the surface, which is 67 and 85 m above the threshold there; the hill is as high as the mast, and then lower. */
+    @Test
+    void aShieldThatIsLoweredShieldsNoMore() {
+        Sample sample = Bases.row();
+        Project project = sample.project();
+        Obstacle hill = sample.obstacle("hill", -2600, 0, 100 + 95);
+        Obstacle mast = sample.obstacle("mast", -2060, 0, 100 + 92);
+        mast.setShielded(true);
+        mast.setShieldedBy(hill);
+        Ids.assign(project);
+        EvaluationCache cache = new EvaluationCache();
+        Predicate<Outcome> ofMast = outcome -> "OBS-01".equals(outcome.rule()) && mast.getId().equals(outcome.elementId());
+        assertEquals(Result.PASS, Checks.run(project, cache, (done, all) -> true).orElseThrow().outcomes().stream().filter(ofMast)
+                .findFirst().orElseThrow().result());
+        hill.setTopElevationM(100 + 90.0);
+        hill.getPlaces().get(0).setElevationM(100 + 90.0);
+        cache.forget(project, Set.of(hill.getId(), hill.getPlaces().get(0).getId()));
+        assertEquals(Result.NOT_EVALUATED, Checks.run(project, cache, (done, all) -> true).orElseThrow().outcomes().stream()
+                .filter(ofMast).findFirst().orElseThrow().result());
     }
 
     @Test

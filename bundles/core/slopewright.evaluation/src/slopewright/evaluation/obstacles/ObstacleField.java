@@ -76,14 +76,15 @@ public final class ObstacleField {
     }
 
     /**
-     * Returns the field after a change of the project, with nothing kept but the places of obstacles that did not change.
+     * Returns the field after a change of the project, with nothing kept but the places of obstacles that did not change, and that no
+     * other one shields, which may have changed.
      *
      * @param obstacles all obstacles there are now
      * @param changed   whether an obstacle is not what it was
      */
     public ObstacleField after(List<Obstacle> obstacles, Predicate<Obstacle> changed) {
         Map<Obstacle, Object> known = new IdentityHashMap<>(byObstacle);
-        known.keySet().removeIf(changed);
+        known.keySet().removeIf(changed.or(obstacle -> Boolean.TRUE.equals(obstacle.getShielded())));
         return new ObstacleField(frame, obstacles, known);
     }
 
