@@ -10,6 +10,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -209,6 +210,26 @@ class TemplateTest {
     }
 
     /** Groups in groups without end, elements without number, and copies of copies are refused by name, before anything is built up. */
+    /** What is looked over and what is painted are the same letters, and what the painter would say of a path is not printed. */
+    @Test
+    void aLogoIsWrittenInOneEncoding() throws IOException, ReportException {
+        String shape = "<svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'><path d='1e308'/><rect width='9' height='9'/></svg>";
+        Files.write(folder.resolve("logo.svg"), (shape + "<!-- \u00e4 -->").getBytes(StandardCharsets.ISO_8859_1));
+        assertTrue(fault().startsWith("logo.svg: is not written in UTF-8"), fault());
+        put("logo.svg", "<?xml version='1.0' encoding='IBM037'?>" + shape);
+        assertTrue(fault().contains("is not written in UTF-8"), fault());
+        put("logo.svg", "<?xml version='1.0' encoding='utf-8'?>" + shape);
+        PrintStream before = System.err;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        try (PrintStream err = new PrintStream(printed)) {
+            System.setErr(err);
+            ReportTemplate.read(folder);
+        } finally {
+            System.setErr(before);
+        }
+        assertEquals("", printed.toString());
+    }
+
     @Test
     void aLogoThatIsTooDeepOrTooLargeIsRefused() throws IOException {
         String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">";

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -111,6 +114,28 @@ class SurveyHeightsTest {
         assertEquals(99.0, obstacle(kml, "as-stated", OptionalDouble.empty()).getTopElevationM());
         Path wide = Files.write(folder.resolve("wide.csv"), new byte[] {(byte) 0xFF, (byte) 0xFE, 'i', 0, 'd', 0});
         assertTrue(refused(wide, "as-stated").get(0).endsWith(":1: is written in UTF-16; write it in UTF-8"));
+    }
+
+    /** The reader of the platform prints a line of its own where it meets a byte that is no letter; nobody reads that here. */
+    @Test
+    void whatIsNoLetterIsRefusedAndNothingElseIsPrinted() throws IOException, ExchangeException {
+        String mark = "<kml><Placemark><name>M\u00fchle</name><Point><altitudeMode>absolute</altitudeMode>"
+                + "<coordinates>-11.934,47.298,99</coordinates></Point></Placemark></kml>";
+        Path latin = Files.writeString(folder.resolve("latin.kml"), mark, StandardCharsets.ISO_8859_1);
+        Path declared = Files.writeString(folder.resolve("declared.kml"), "<?xml version='1.0' encoding='ISO-8859-1'?>" + mark,
+                StandardCharsets.ISO_8859_1);
+        Path odd = Files.writeString(folder.resolve("odd.kml"), "<?xml version='1.0' encoding='X-NOBODY'?>" + mark);
+        PrintStream before = System.err;
+        ByteArrayOutputStream printed = new ByteArrayOutputStream();
+        try (PrintStream err = new PrintStream(printed)) {
+            System.setErr(err);
+            assertTrue(refused(latin, "as-stated").get(0).endsWith("latin.kml: is not written in UTF-8"));
+            assertTrue(refused(odd, "as-stated").get(0).endsWith("its encoding 'X-NOBODY' is not known"));
+        } finally {
+            System.setErr(before);
+        }
+        assertEquals("", printed.toString());
+        assertEquals("M\u00fchle", obstacle(declared, "as-stated", OptionalDouble.empty()).getName());
     }
 
     /** Columns, values, what elevations are, the ground where it is said; then the top by hand. */

@@ -2,6 +2,8 @@ package slopewright.exchange.internal.survey;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -73,7 +75,7 @@ public final class KmlSurvey implements SurveyFormat {
             factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
             factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
             factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-            try (InputStream in = input.open()) {
+            try (InputStream bytes = input.open(); Reader in = XmlText.open(bytes)) {
                 xml = factory.createXMLStreamReader(in);
                 boolean rooted = false;
                 while (xml.hasNext()) {
@@ -88,6 +90,9 @@ public final class KmlSurvey implements SurveyFormat {
                     }
                 }
             } catch (XMLStreamException e) {
+                if (e.getNestedException() instanceof CharacterCodingException noLetter) {
+                    throw noLetter;
+                }
                 String reason = String.valueOf(e.getMessage());
                 throw input.fault(e.getLocation() == null ? 0 : e.getLocation().getLineNumber(),
                         reason.substring(reason.indexOf("Message: ") < 0 ? 0 : reason.indexOf("Message: ") + 9));

@@ -4,8 +4,14 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.regex.Pattern;
 
 import javax.xml.stream.XMLInputFactory;
@@ -37,6 +43,8 @@ final class SvgLogo {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     private static final Set<String> SHAPES = Set.of("svg", "g", "defs", "symbol", "use", "title", "desc", "metadata", "path", "rect",
             "circle", "ellipse", "line", "polyline", "polygon", "lineargradient", "radialgradient", "stop", "clippath");
+    /** Kept here, because what is set of a logger that nobody holds is forgotten; it would print what it makes of a damaged path. */
+    private static final Logger LIBRARY = Logger.getLogger("com.github.weisj.jsvg");
     private static final Pattern PATH = Pattern.compile("[mzlhvcsqta\\d.,+\\-e\\s]*");
     /** Elements whose names are not looked at: notes of editors, which are never painted. */
     private static final Set<String> SILENT = Set.of("metadata", "title", "desc");
@@ -48,6 +56,7 @@ final class SvgLogo {
     static BufferedImage read(String name, byte[] bytes) throws ReportException {
         try {
             lookOver(bytes);
+            LIBRARY.setLevel(Level.OFF);
             LoaderContext context = LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL)
                     .documentLimits(new DocumentLimits(DEEPEST, 2, MOST_ELEMENTS)).build();
             SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(bytes), null, context);
@@ -80,11 +89,22 @@ final class SvgLogo {
         return image;
     }
 
+    /** Returns the letters. The reader of the platform would print a line of its own where a byte is none. */
+    private static String text(byte[] bytes) {
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
+            throw new IllegalArgumentException("is not written in UTF-8", e);
+        }
+    }
+
     private static void lookOver(byte[] bytes) throws XMLStreamException {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-        XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(bytes));
+        XMLStreamReader reader = factory.createXMLStreamReader(new StringReader(text(bytes)));
+        String declared = reader.getCharacterEncodingScheme();
+        require(declared == null || "UTF-8".equalsIgnoreCase(declared), reader, "is not written in UTF-8");
         int depth = 0;
         int silentFrom = Integer.MAX_VALUE;
         int elements = 0;
