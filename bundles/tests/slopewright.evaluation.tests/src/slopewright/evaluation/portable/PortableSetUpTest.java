@@ -131,6 +131,20 @@ class PortableSetUpTest {
         assertEquals(List.of("mast stands 1.30 m through the published margin below the lowest on-slope signal."), blockers(found));
     }
 
+    /**
+     * Common practice, no source: the sight line of a portable unit is the lower edge of the red sector. The published text (Order 8200.1,
+     * 7.10) has a margin of 1 degree below the lowest on-slope signal; both lines are drawn, and the stricter governs.
+     */
+    @Test
+    void theSightLineOfTheTradeIsTheLowerEdgeOfRed() {
+        for (double lower : new double[] {-1.5, -2.0, -3.0}) {
+            PortableSite site = new PortableSite();
+            site.enterSectors(lower);
+            assertEquals(6 + lower, line(setUp(site), SightLine.Kind.RED_EDGE).angleDeg(), 1e-9);
+            assertEquals(4.5, line(setUp(site), SightLine.Kind.MARGIN).angleDeg(), 1e-9);
+        }
+    }
+
     /** A red sector that reaches down to 3 degrees is stricter than the margin: 6 - 3 = 3 degrees against 4.5. */
     @Test
     void theRedEdgeGovernsWhereItIsStricter() {

@@ -35,6 +35,20 @@ class AllardTest {
         assertEquals(extinction == 0, found.steps() == 0);
     }
 
+    /**
+     * The intensities that COLREGS Annex I, 8 and 33 CFR 84 print for lights of ships: E = 2e-7 lx, K = 0.8 for a nautical mile, so the
+     * extinction is -ln 0.8 a mile. A check of the formula only; their thresholds are those of mariners.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 0.9, 0.05", "2, 4.3, 0.05", "3, 12, 0.5", "4, 27, 0.5", "5, 52, 0.5", "6, 94, 0.5"})
+    void lightsOfShips(double rangeNm, double printedCd, double halfDigit) {
+        double extinction = -Math.log(0.8) / Lengths.METRES_PER_NAUTICAL_MILE;
+        double metres = rangeNm * Lengths.METRES_PER_NAUTICAL_MILE;
+        double intensity = 2e-7 / Allard.illuminanceLx(1, extinction, metres);
+        assertEquals(printedCd, intensity, halfDigit);
+        assertEquals(metres, Allard.range(intensity, extinction, 2e-7).rangeM(), 1);
+    }
+
     @Test
     void moreLightReachesFartherAndThickerAirLessFar() {
         double before = 0;
