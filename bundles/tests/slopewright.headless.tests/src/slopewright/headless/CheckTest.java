@@ -10,8 +10,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 
@@ -54,7 +56,7 @@ class CheckTest {
     }
 
     @Test
-    void oneDocumentHasSchemaTwo() {
+    void oneDocumentHasSchemaTwo() throws Exception {
         Words good = Words.run("check", GOOD, "--json", "--fail-on", "fail");
         assertEquals(0, good.code(), good.out());
         JsonNode root = good.json();
@@ -62,6 +64,8 @@ class CheckTest {
         assertTrue(root.get("program").asText().startsWith("slopewright "), root.get("program").asText());
         JsonNode project = good.project();
         assertEquals("icao", project.get("ruleSet").asText());
+        byte[] hash = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(Path.of(GOOD)));
+        assertEquals(HexFormat.of().formatHex(hash), project.get("sha256").asText());
         Map<Verdict, Integer> counts = counted(project);
         counts.forEach((verdict, count) -> assertEquals(count, project.get("counts").get(verdict.key()).asInt(), verdict.key()));
         assertEquals(0, counts.get(Verdict.NOT_MET));

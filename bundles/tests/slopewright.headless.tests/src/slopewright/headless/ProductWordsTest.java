@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.Iterator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.model.io.Program;
 import slopewright.testkit.DemoProjects;
 
 /** Version, help, completion and manual know all commands. */
@@ -67,5 +69,21 @@ class ProductWordsTest {
             assertTrue(page.lines().noneMatch(line -> line.startsWith("'")), command);
         }
         assertEquals(2, Words.run("manual", "poster").code());
+    }
+
+    /** Whoever reads a document knows its form and the program that wrote it before anything else. */
+    @Test
+    void everyDocumentBeginsWithItsFormAndTheProgram() {
+        String demo = DemoProjects.file(DemoProjects.GOOD).toString();
+        for (String[] words : List.of(new String[] {"variation", "--latitude", "50", "--longitude", "1", "--date", "2026-01-01", "--json"},
+                new String[] {"site", demo, "--end", "09", "--family", "four-unit-row", "--json"},
+                new String[] {"tolerance", demo, "--aid", "approach-aid-1", "--samples", "10", "--json"},
+                new String[] {"compare-versions", demo, demo, "--json"}, new String[] {"check", demo, "--json"})) {
+            Words run = Words.run(words);
+            Iterator<String> names = run.json().fieldNames();
+            assertEquals("schema", names.next(), words[0]);
+            assertEquals("program", names.next(), words[0]);
+            assertEquals(Program.TEXT, run.json().get("program").asText());
+        }
     }
 }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.Stages;
+import slopewright.model.io.ProjectFile;
 import slopewright.standards.Citation;
 
 /** Writes the outcomes of a check as one JSON document, of one shape for one file and for many. */
@@ -32,6 +33,7 @@ final class CheckJson {
         ObjectNode node = Json.object();
         node.put("project", checked.name());
         node.put("file", checked.file().toString());
+        node.put("sha256", ProjectFile.seen(checked.project()).orElse(null));
         node.put("ruleSet", checked.result().rules().key());
         node.put("edition", checked.result().rules().edition());
         node.put("stage", Stages.key(checked.result().stage()));

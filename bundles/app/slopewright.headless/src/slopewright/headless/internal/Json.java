@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import slopewright.model.io.Program;
 
 /** Makes JSON documents: the same bytes for the same content, numbers to the ninth decimal. */
 final class Json {
@@ -45,9 +46,12 @@ final class Json {
         return Math.abs(scaled) < Long.MAX_VALUE / 4 ? Math.round(scaled) / STEPS + 0.0 : number;
     }
 
+    /** Prints a document; one that is an object says first in which form it is, 1 where it does not say so itself, and of which program. */
     static void print(JsonNode node, PrintStream out) {
+        JsonNode whole = node instanceof ObjectNode object && !node.has("schema")
+                ? object().put("schema", 1).put("program", Program.TEXT).setAll(object) : node;
         try {
-            out.print(MAPPER.writeValueAsString(node).replace("\r\n", "\n"));
+            out.print(MAPPER.writeValueAsString(whole).replace("\r\n", "\n"));
             out.print('\n');
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
