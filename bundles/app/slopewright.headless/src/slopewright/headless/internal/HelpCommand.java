@@ -1,8 +1,5 @@
 package slopewright.headless.internal;
 
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-
 import picocli.CommandLine;
 import picocli.CommandLine.Parameters;
 
@@ -25,9 +22,7 @@ final class HelpCommand extends Command {
         if (asked == null) {
             throw new UsageException("there is no command '" + name + "'");
         }
-        PrintWriter out = new PrintWriter(streams().out, false, StandardCharsets.UTF_8);
-        asked.usage(out);
-        out.flush();
+        asked.usage(streams().out);
         return ExitCodes.OK;
     }
 }

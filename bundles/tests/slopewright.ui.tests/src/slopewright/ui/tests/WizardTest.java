@@ -71,7 +71,7 @@ class WizardTest {
         next();
         assertEquals("page.family", dialog.getCurrentPage().getName());
         assertTrue(wizard.canFinish());
-        Table families = Widgets.all(dialog.getShell(), Table.class).findFirst().orElseThrow();
+        Table families = Widgets.all(dialog.getShell(), Table.class).filter(Table::isVisible).findFirst().orElseThrow();
         assertTrue(families.getItem(0).getText(1).startsWith("fits"), families.getItem(0).getText(1));
         assertTrue(wizard.performFinish());
         ProjectDocument document = document();
