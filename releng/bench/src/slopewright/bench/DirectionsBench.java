@@ -75,6 +75,7 @@ public final class DirectionsBench {
         pad.setPlace(place(51, -1, null));
         pad.setElevationM(100.0);
         pad.setFatoLengthM(24.0);
+        pad.setFatoWidthM(24.0);
         pad.setSafetyAreaWidthM(36.0);
         pad.setHoverHeightM(2.0);
         pad.setEyeAboveSkidsM(1.8);
@@ -98,6 +99,10 @@ public final class DirectionsBench {
         ObstacleSurvey survey = MAKE.createObstacleSurvey();
         survey.setReachM(10_000.0);
         survey.setAllRound(true);
+        survey.setDate("2026-05-01");
+        survey.setSource("scattered by seed");
+        survey.setHorizontalAccuracyM(0.5);
+        survey.setVerticalAccuracyM(0.3);
         survey.getHosts().add(direction);
         aerodrome.getObstacleSurveys().add(survey);
         Ids.assign(project);

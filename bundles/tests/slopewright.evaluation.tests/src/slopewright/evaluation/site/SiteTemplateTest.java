@@ -56,6 +56,17 @@ class SiteTemplateTest {
         assertTrue(project.getAerodrome().getCircuits().get(0).getAids().contains(aid), "the battery");
     }
 
+    /** A designator that names a bearing names that of the site; any other is kept. */
+    @Test
+    void theDesignatorFollowsTheBearing() {
+        NewSite site = new NewSite("icao:9th");
+        site.start(SiteTemplate.FIELD_SITE);
+        site.set(SiteNumber.BEARING, OptionalDouble.of(250.4));
+        assertEquals("H-250", Projects.hosts(site.project(SiteNames.english("1"))).get(0).getDesignator());
+        site.setDesignator("from the lake");
+        assertEquals("from the lake", Projects.hosts(site.project(SiteNames.english("1"))).get(0).getDesignator());
+    }
+
     /** What is another number than the one of the template is assumed no longer. */
     @Test
     void whatIsAssumedIsSaidUntilItIsReplaced() {

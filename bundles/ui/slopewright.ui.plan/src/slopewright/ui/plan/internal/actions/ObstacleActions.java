@@ -13,7 +13,6 @@ import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.document.ElementRevealer;
-import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.obstacle.ObstacleDialog;
 
@@ -44,7 +43,7 @@ final class ObstacleActions {
             ObstacleDialog dialog = new ObstacleDialog(context.diagram().viewer().getControl().getShell(), host().orElseThrow());
             if (dialog.open() == Window.OK) {
                 AddChild edit = dialog.edit();
-                context.notice(Messages.get("obstacle.added"));
+                context.notice("");
                 context.diagram().viewer().getEditDomain().getCommandStack().execute(new HistoryCommand(edit));
                 revealer.reveal(edit.child().getId());
             }
