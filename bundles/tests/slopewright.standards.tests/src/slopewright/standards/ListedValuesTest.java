@@ -25,13 +25,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ListedValuesTest {
 
     static List<RuleSet> all() {
-        return RuleSets.all();
+        return FreshRuleSets.all();
     }
 
     @ParameterizedTest
     @CsvFileSource(resources = "/cases/values.csv")
     void valuesAreThoseOfTheSources(String ruleSet, String key, String value, String unit, String provenance) {
-        RuleSet rules = RuleSets.find(ruleSet).orElseThrow();
+        RuleSet rules = FreshRuleSets.find(ruleSet).orElseThrow();
         if (Set.of("choice", "flag").contains(unit)) {
             assertEquals(value, rules.choice(key).orElseThrow().word().key());
         } else {
@@ -45,7 +45,7 @@ class ListedValuesTest {
     @Test
     void whatTheNinthEditionWasNotReadForIsFromMemory() throws IOException {
         Set<String> listed = listed("icao:9th");
-        RuleSet rules = RuleSets.find("icao:9th").orElseThrow();
+        RuleSet rules = FreshRuleSets.find("icao:9th").orElseThrow();
         List<Citation> all = new ArrayList<>(rules.values().stream().map(CitedValue::citation).toList());
         rules.choices().forEach(choice -> all.add(choice.citation()));
         for (Citation citation : all) {
@@ -58,7 +58,7 @@ class ListedValuesTest {
     @ValueSource(strings = {"icao:5th", "easa", "faa", "casa"})
     void noValueIsUnlisted(String ruleSet) throws IOException {
         Set<String> listed = listed(ruleSet);
-        RuleSet rules = RuleSets.find(ruleSet).orElseThrow();
+        RuleSet rules = FreshRuleSets.find(ruleSet).orElseThrow();
         Set<String> held = rules.values().stream().map(CitedValue::key).collect(Collectors.toCollection(TreeSet::new));
         rules.choices().forEach(choice -> held.add(choice.key()));
         assertEquals(listed, held);
@@ -76,8 +76,8 @@ class ListedValuesTest {
     @Test
     void theRefinementsOf2022AreListed() throws IOException {
         Set<String> listed = listed("faa:2022");
-        RuleSet rules = RuleSets.find("faa:2022").orElseThrow();
-        RuleSet older = RuleSets.find("faa:2010").orElseThrow();
+        RuleSet rules = FreshRuleSets.find("faa:2022").orElseThrow();
+        RuleSet older = FreshRuleSets.find("faa:2010").orElseThrow();
         for (CitedValue value : rules.values()) {
             boolean same = older.find(value.key()).filter(value::equals).isPresent();
             assertEquals(!same, listed.contains(value.key()), value.key());
@@ -134,13 +134,13 @@ class ListedValuesTest {
     @Test
     void familiesAreCoveredAsTheTextsDo() {
         Set<String> icao = Set.of("four-unit-row", "two-unit-row", "t-form", "t-form-abbreviated", "heliport-sector");
-        assertEquals(icao, Set.copyOf(RuleSets.find("icao:5th").orElseThrow().descriptor().families()));
-        assertEquals(icao, Set.copyOf(RuleSets.find("icao:9th").orElseThrow().descriptor().families()));
-        assertEquals(Set.of("four-unit-row", "two-unit-row"), Set.copyOf(RuleSets.find("easa").orElseThrow().descriptor().families()));
-        RuleSet faa = RuleSets.find("faa").orElseThrow();
+        assertEquals(icao, Set.copyOf(FreshRuleSets.find("icao:5th").orElseThrow().descriptor().families()));
+        assertEquals(icao, Set.copyOf(FreshRuleSets.find("icao:9th").orElseThrow().descriptor().families()));
+        assertEquals(Set.of("four-unit-row", "two-unit-row"), Set.copyOf(FreshRuleSets.find("easa").orElseThrow().descriptor().families()));
+        RuleSet faa = FreshRuleSets.find("faa").orElseThrow();
         assertFalse(faa.covers("t-form"));
         assertFalse(faa.covers("heliport-sector"));
         assertTrue(faa.covers("heliport-pair"));
-        assertTrue(RuleSets.find("casa").orElseThrow().covers("t-form-abbreviated"));
+        assertTrue(FreshRuleSets.find("casa").orElseThrow().covers("t-form-abbreviated"));
     }
 }

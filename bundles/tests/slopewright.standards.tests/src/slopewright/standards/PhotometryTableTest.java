@@ -27,21 +27,21 @@ class PhotometryTableTest {
         // Fig 5-11: ellipses; (3/6)^2 + (3.4/4)^2 = 0.9725, (9/15)^2 + (7.9/10)^2 = 0.9841
         "heliport-sector, green, 3, 0, 9000", "heliport-sector, green, 3, 3.4, 6375", "heliport-sector, red, 9, 7.9, 375"})
     void theSmallestEnclosingContourHolds(String family, String colour, double azimuthDeg, double elevationDeg, double intensityCd) {
-        PhotometryTable table = RuleSets.find("icao:9th").orElseThrow().photometry(family, colour, false).orElseThrow();
+        PhotometryTable table = FreshRuleSets.find("icao:9th").orElseThrow().photometry(family, colour, false).orElseThrow();
         assertEquals(OptionalDouble.of(intensityCd), table.intensityCd(azimuthDeg, elevationDeg));
     }
 
     @ParameterizedTest
     @CsvSource({"four-unit-row, red, 8.01, 0", "four-unit-row, red, 0, 3.51", "heliport-sector, red, 15, 1", "two-unit-row, red, 8, 1"})
     void outsideTheLastContourNothingIsKnown(String family, String colour, double azimuthDeg, double elevationDeg) {
-        PhotometryTable table = RuleSets.find("icao:9th").orElseThrow().photometry(family, colour, false).orElseThrow();
+        PhotometryTable table = FreshRuleSets.find("icao:9th").orElseThrow().photometry(family, colour, false).orElseThrow();
         assertTrue(table.intensityCd(azimuthDeg, elevationDeg).isEmpty());
     }
 
     @Test
     void whatWasNotReadIsNotThere() {
-        assertTrue(RuleSets.find("icao:9th").orElseThrow().photometry("four-unit-row", "white", false).isEmpty());
-        assertTrue(RuleSets.find("icao:9th").orElseThrow().photometry("t-form", "green", true).isEmpty());
+        assertTrue(FreshRuleSets.find("icao:9th").orElseThrow().photometry("four-unit-row", "white", false).isEmpty());
+        assertTrue(FreshRuleSets.find("icao:9th").orElseThrow().photometry("t-form", "green", true).isEmpty());
     }
 
     /** Fig A2-22: by day to 1, 2, 3.7, 4.5 and 5 degrees, by night to 7.5; the extents of the stronger night contours were not read. */
@@ -49,7 +49,7 @@ class PhotometryTableTest {
     @CsvSource({"1, false, 80000", "2, false, 72000", "3.7, false, 40000", "-4.5, false, 24000", "5, false, 8000", "0, true, 100",
         "7.5, true, 100"})
     void theTFormHasAzimuthLimits(double azimuthDeg, boolean night, double intensityCd) {
-        PhotometryTable table = RuleSets.find("icao:9th").orElseThrow().photometry("t-form-abbreviated", "white", night).orElseThrow();
+        PhotometryTable table = FreshRuleSets.find("icao:9th").orElseThrow().photometry("t-form-abbreviated", "white", night).orElseThrow();
         assertEquals(OptionalDouble.of(intensityCd), table.intensityCd(azimuthDeg, 30));
         assertTrue(table.intensityCd(night ? 7.51 : 5.01, 0).isEmpty());
     }
@@ -57,7 +57,7 @@ class PhotometryTableTest {
     /** Art. 117 prints a cone of 4 degrees apex and two ellipses; nothing between them was read for the older edition. */
     @Test
     void theOlderEditionHasTheConesOfANationalText() {
-        RuleSet rules = RuleSets.find("icao:5th").orElseThrow();
+        RuleSet rules = FreshRuleSets.find("icao:5th").orElseThrow();
         PhotometryTable four = rules.photometry("four-unit-row", "red", false).orElseThrow();
         assertEquals(OptionalDouble.of(15000), four.intensityCd(0, 2));
         assertTrue(four.intensityCd(0, 2.01).isEmpty());
@@ -71,16 +71,16 @@ class PhotometryTableTest {
     /** The control total of a figure is the sum of its printed numbers: by day and night of Fig A2-22 224 100 cd and 23.7 degrees. */
     @Test
     void aFigureIsConfirmedByItsTotal() {
-        assertEquals(224100 + 23.7, RuleSets.find("icao:9th").orElseThrow().confirmable("table.fig-a2-22").orElseThrow(), 1e-9);
+        assertEquals(224100 + 23.7, FreshRuleSets.find("icao:9th").orElseThrow().confirmable("table.fig-a2-22").orElseThrow(), 1e-9);
     }
 
     /** AC 150/5345-28H Fig 3-1 as restated: white twice the red, out to 10 by 4 degrees; the older US edition prints none. */
     @ParameterizedTest
     @CsvSource({"white, 0, 0, 30000", "white, 3.9, 0, 20000", "white, 9.9, 0, 5000", "red, 5.9, 0, 7000", "red, 10, 0, 2500"})
     void theUsCircularHasContoursForBothColours(String colour, double azimuthDeg, double elevationDeg, double intensityCd) {
-        PhotometryTable table = RuleSets.find("faa:2022").orElseThrow().photometry("four-unit-row", colour, false).orElseThrow();
+        PhotometryTable table = FreshRuleSets.find("faa:2022").orElseThrow().photometry("four-unit-row", colour, false).orElseThrow();
         assertEquals(OptionalDouble.of(intensityCd), table.intensityCd(azimuthDeg, elevationDeg));
         assertEquals(Provenance.SECONDARY, table.citation().provenance());
-        assertTrue(RuleSets.find("faa:2010").orElseThrow().photometry("four-unit-row", colour, false).isEmpty());
+        assertTrue(FreshRuleSets.find("faa:2010").orElseThrow().photometry("four-unit-row", colour, false).isEmpty());
     }
 }

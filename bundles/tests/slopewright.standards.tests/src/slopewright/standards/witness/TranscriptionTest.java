@@ -9,9 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 
+import slopewright.standards.FreshRuleSets;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
-import slopewright.standards.RuleSets;
 import slopewright.witness.Edition;
 import slopewright.witness.Entry;
 import slopewright.witness.Transcription;
@@ -29,7 +29,7 @@ class TranscriptionTest {
         List<String> single = new ArrayList<>();
         int compared = 0;
         for (Entry entry : Transcription.entries()) {
-            RuleSet rules = RuleSets.find(entry.edition().key()).orElseThrow();
+            RuleSet rules = FreshRuleSets.find(entry.edition().key()).orElseThrow();
             List<Names.Held> held = Names.held(rules, entry);
             compared += held.size();
             if (held.isEmpty()) {
@@ -53,10 +53,13 @@ class TranscriptionTest {
     @Test
     void whatTheRuleSetsHoldAloneIsListed(TestReporter reporter) {
         int both = 0;
-        for (RuleSet rules : RuleSets.all()) {
+        for (RuleSet rules : FreshRuleSets.all()) {
             List<String> alone = new ArrayList<>(rules.values().stream().map(value -> value.key()).toList());
             int all = alone.size();
-            Transcription.entries().stream().filter(entry -> RuleSets.find(entry.edition().key()).orElseThrow() == rules)
+            RuleSet first = FreshRuleSets.find(rules.key()).orElseThrow();
+            List<String> names = first.edition().equals(rules.edition()) ? List.of(rules.key(), rules.key() + ":" + rules.edition())
+                    : List.of(rules.key() + ":" + rules.edition());
+            Transcription.entries().stream().filter(entry -> names.contains(entry.edition().key()))
                     .forEach(entry -> Names.held(rules, entry).forEach(number -> alone.remove(number.key())));
             both += all - alone.size();
             reporter.publishEntry("held by " + rules.key() + ":" + rules.edition() + " alone", String.join("; ", alone));
