@@ -7,8 +7,8 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
- * Control totals of printed tables: the sum of all numbers that a table prints, by which a person who compared it confirms it. A number that
- * holds for several families counts for each of them.
+ * Control totals of printed tables: the sum of all numbers that a table prints, by which a person who compared it confirms it. A number
+ * that holds for several families counts for each of them.
  */
 final class ControlTotals {
     private ControlTotals() {

@@ -11,6 +11,7 @@ import static slopewright.siting.Trials.rules;
 import static slopewright.siting.Trials.runway;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 
 import org.junit.jupiter.api.Test;
@@ -137,6 +138,47 @@ class LeastEyeHeightTest {
             }
         }
         assertTrue(bounded > 100, bounded + " of 200 read on slope somewhere");
+    }
+
+    /** A unit that is wrong way round, shows another colour, or stands before the threshold makes of a row what its lights then show. */
+    @ParameterizedTest
+    @CsvSource({"four-unit-row, B, WHITE, RED", "four-unit-row, C, WHITE, RED", "four-unit-row, A, GREEN, WHITE",
+            "four-unit-row, B, RED, GREEN", "four-unit-row, D, RED, GREEN", "two-unit-row, A, WHITE, RED", "two-unit-row, B, RED, GREEN"})
+    void aUnitThatShowsSomethingElseBoundsNothing(String family, String id, String below, String above) {
+        Siting laid = Families.site(family, runway().build(), rules("icao:5th"));
+        List<UnitPlan> units = laid.units().stream().map(unit -> unit.id().equals(id) ? UnitPlan.twoColour(id, unit.bar(), unit.place(),
+                unit.settingDeg(), 3, light(below), light(above)) : unit).toList();
+        assertBoundedWhereSampled(family, laid, units);
+    }
+
+    @Test
+    void aUnitBeforeTheThresholdIsSampledToo() {
+        Siting laid = Families.site("four-unit-row", runway().build(), rules("icao:5th"));
+        for (String id : List.of("A", "B", "C", "D")) {
+            List<UnitPlan> units = laid.units().stream().map(unit -> unit.id().equals(id) ? unit.at(new FramePoint(-200,
+                    unit.place().rightM(), unit.place().heightM())) : unit).toList();
+            assertBoundedWhereSampled("four-unit-row", laid, units);
+        }
+    }
+
+    private static Light light(String colour) {
+        return Map.of("RED", Light.RED, "WHITE", Light.WHITE, "GREEN", Light.GREEN).get(colour);
+    }
+
+    private static void assertBoundedWhereSampled(String family, Siting laid, List<UnitPlan> units) {
+        double least = Double.NaN;
+        for (double height = 0; height < 60 && Double.isNaN(least); height += 0.002) {
+            FramePoint eye = new FramePoint(0, 0, height);
+            if (Signals.observe(Families.get(family), units, laid.reference(), eye).meaning() == Meaning.ON_SLOPE) {
+                least = height;
+            }
+        }
+        var found = Families.get(family).lowestOnSlope(units, 0);
+        if (Double.isNaN(least) || least == 0) {
+            assertTrue(found.isEmpty(), "nothing reads on slope, or all from the ground up does, but it is bounded at " + found);
+        } else {
+            assertEquals(least, found.map(OnSlopeBound::heightM).orElse(-1.0), 0.0021, units.toString());
+        }
     }
 
     /** A red limit of 2 deg 48 lets the bars turn white only at 286.22 x tan 2.8 deg = 13.998 m, above where the fly-up units go out. */
