@@ -237,6 +237,7 @@ final class LayoutBuilder {
         }
         noteGround();
         noteTurn();
+        new LimitNotes(family.ruleKey(), request, reader).of(laid.units(), laid.bound().heightM());
         if (!request.atHelipad() && !clearanceIsKept) {
             EyeTarget.wheelClearanceM(request, laid.bound().heightM())
                     .ifPresent(clearance -> EyeTarget.noteVerdict(request, reader, clearance));
