@@ -24,6 +24,7 @@ import slopewright.edit.ProjectMirror;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.RemoveAid;
 import slopewright.edit.RemoveElement;
+import slopewright.edit.ReplaceContent;
 import slopewright.edit.SetAttribute;
 import slopewright.edit.SetUnitSetting;
 import slopewright.model.ApproachAid;
@@ -43,9 +44,11 @@ final class Walk {
 
     private static final int DEPTH = 400;
     private static final int MOST_AIDS = 12;
+    private static final int LEAST_AIDS = 2;
     private static final int MEASURE_EVERY = 20_000;
 
     private final Project project;
+    private final Project first;
     private final EditHistory history = new EditHistory(DEPTH);
     private final ProjectMirror mirror;
     private final Random random;
@@ -53,10 +56,12 @@ final class Walk {
     private int at;
     private int undone;
     private int refused;
+    private int renewed;
     private boolean kept;
 
     private Walk(Project project, long seed) {
         this.project = project;
+        first = ProjectFile.copy(project);
         random = new Random(seed);
         mirror = new ProjectMirror(project);
         history.addListener(new EditHistory.Listener() {
@@ -103,8 +108,8 @@ final class Walk {
             faults += walk.differs("step " + made) ? 1 : 0;
         }
         faults += faults == 0 ? walk.thereAndBack() : 0;
-        System.out.printf(Locale.ROOT, "%-15s %8d edits, %8d undone, %8d refused, %4d faults, %6.0f s%n", "walk", made, walk.undone,
-                walk.refused, faults, (System.nanoTime() - begun) / 1e9);
+        System.out.printf(Locale.ROOT, "%-15s %8d edits, %8d undone, %8d refused, %4d begun again, %4d faults, %6.0f s%n", "walk",
+                made, walk.undone, walk.refused, walk.renewed, faults, (System.nanoTime() - begun) / 1e9);
         memory.entrySet().stream().sorted(Map.Entry.comparingByKey())
                 .forEach(entry -> System.out.printf(Locale.ROOT, "                after %d edits %.1f MB%n", entry.getKey(),
                         entry.getValue() / 1e6));
@@ -168,8 +173,9 @@ final class Walk {
 
     private RecordedEdit random() {
         List<ApproachAid> aids = Projects.aids(project);
-        if (aids.isEmpty()) {
-            return attribute();
+        if (aids.size() < LEAST_AIDS) {
+            renewed++;
+            return ReplaceContent.of("Begin again", project, ProjectFile.copy(first));
         }
         ApproachAid aid = aids.get(random.nextInt(aids.size()));
         List<LightUnit> units = List.copyOf(aid.getUnits());
