@@ -8,31 +8,16 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Parameters;
 import slopewright.model.io.Program;
 
 /** Prints the page of the manual about the program or one of its commands, for {@code man}. */
 @CommandLine.Command(name = "manual", sortOptions = false,
         description = "Print the page of the manual about the program or a command, in the form that man reads.")
-final class ManualCommand extends Command {
-
-    @Parameters(arity = "0..1", paramLabel = "COMMAND", description = "a command")
-    private String name;
+final class ManualCommand extends CommandAboutOthers {
 
     @Override
-    boolean describesOthers() {
-        return true;
-    }
-
-    @Override
-    public Integer call() {
-        CommandLine all = spec().parent().commandLine();
-        CommandLine asked = name == null ? all : all.getSubcommands().get(name);
-        if (asked == null) {
-            throw new UsageException("there is no command '" + name + "'");
-        }
-        streams().out.print(page(asked, all.getCommandName() + (name == null ? "" : "-" + name)));
-        return ExitCodes.OK;
+    void say(CommandLine asked, String title) {
+        streams().out.print(page(asked, title));
     }
 
     private static String page(CommandLine command, String title) {
