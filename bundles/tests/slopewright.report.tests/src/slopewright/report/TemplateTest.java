@@ -209,7 +209,6 @@ class TemplateTest {
         assertTrue(fault().startsWith("logo.svg: "), fault());
     }
 
-    /** Groups in groups without end, elements without number, and copies of copies are refused by name, before anything is built up. */
     /** What is looked over and what is painted are the same letters, and what the painter would say of a path is not printed. */
     @Test
     void aLogoIsWrittenInOneEncoding() throws IOException, ReportException {
@@ -230,6 +229,7 @@ class TemplateTest {
         assertEquals("", printed.toString());
     }
 
+    /** Groups in groups without end, elements without number, and copies of copies are refused by name, before anything is built up. */
     @Test
     void aLogoThatIsTooDeepOrTooLargeIsRefused() throws IOException {
         String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">";
