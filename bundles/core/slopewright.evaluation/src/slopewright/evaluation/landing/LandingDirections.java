@@ -167,6 +167,7 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
         private final List<ObstacleSurvey> surveys;
         private final List<ApproachDirection> named;
         private final List<Message> uncompared;
+        private final boolean padKnown;
 
         private Search(AidEvaluation evaluation, SettableSlopes slopes) {
             this.evaluation = evaluation;
@@ -180,6 +181,7 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
             surveys = aerodrome == null ? List.of() : List.copyOf(aerodrome.getObstacleSurveys());
             named = Projects.helipad(evaluation.host()).map(helipad -> List.copyOf(helipad.getDirections())).orElse(List.of());
             uncompared = surroundings.uncompared().stream().map(found -> found.reason()).toList();
+            padKnown = Projects.helipad(evaluation.host()).flatMap(PadArea::of).isPresent();
         }
 
         private LandingDirections run() {
@@ -252,6 +254,9 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
 
         /** Returns what is not known of a direction in which nothing is known to stand through. */
         private Optional<Message> unknown(List<TrialLayouts.Held> held, int bearing) {
+            if (!padKnown) {
+                return Optional.of(Message.of("landing.no-fato"));
+            }
             if (!uncompared.isEmpty()) {
                 return Optional.of(Message.of("landing.uncompared", Words.list(uncompared)));
             }

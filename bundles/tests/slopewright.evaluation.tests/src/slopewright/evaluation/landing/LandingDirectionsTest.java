@@ -47,16 +47,24 @@ class LandingDirectionsTest {
     @TempDir
     private Path folder;
 
-    /** A sector unit under the ICAO rules: surface from 3 m before the hover point, as the FATO is not entered, safety area 30 m wide. */
+    /** A sector unit under the ICAO rules: surface from 3 m before the edge of the FATO, 3.25 m before its middle, safety area 30 m. */
     private static TrialSite sectorSite() {
-        TrialSite site = TrialSite.helipad("heliport-sector", 6);
+        TrialSite site = smallPad(TrialSite.helipad("heliport-sector", 6));
         site.aid().setPortable(false);
         site.host().setApproachType(ApproachType.VISUAL);
         return site.laidOut(SECTOR_RULES);
     }
 
+    /** A FATO as wide as the safety area of the trial site, 30 m, and so short that a unit 15.1 m from its middle is clear of it. */
+    private static TrialSite smallPad(TrialSite site) {
+        Helipad pad = site.aerodrome().getHelipads().get(0);
+        pad.setFatoLengthM(0.5);
+        pad.setFatoWidthM(30.0);
+        return site;
+    }
+
     private static TrialSite triColourSite() {
-        TrialSite site = TrialSite.helipad("tri-colour", 6);
+        TrialSite site = smallPad(TrialSite.helipad("tri-colour", 6));
         EquipmentType type = MAKE.createEquipmentType();
         sector(type, -3, LightColour.NONE, LightColour.RED);
         sector(type, -0.5, LightColour.RED, LightColour.GREEN);
@@ -95,15 +103,15 @@ class LandingDirectionsTest {
     }
 
     /**
-     * A mast due south, 1003 m before the hover point, 1000 tan 3 degrees = 52.4078 m high. A is the top of the flashing red,
-     * slope − 22.5' − 15'; the surface rises with A − 0.65° = slope − 1.275° (Annex 14 Vol II Table 5-1) from 3 m before the hover
+     * A mast due south, 1003.25 m before the hover point, 1000 tan 3 degrees = 52.4078 m high. A is the top of the flashing red,
+     * slope − 22.5' − 15'; the surface rises with A − 0.65° = slope − 1.275° (Annex 14 Vol II Table 5-1) from 3.25 m before the hover
      * point. It clears the mast from slope − 1.275 ≥ 3, or 4.275°: in tenths from 4.3°. Its half width there is 15 + 10 % of the
      * distance: 6° beside the axis the mast is 104.8 m off and the surface 114.5 m wide, 7° beside 122.2 m and 114.3 m.
      */
     @Test
     void oneMastBlocksTheDirectionsThatLeadOverIt() {
         TrialSite site = sectorSite();
-        site.mast("mast", -1003, 0, 1000 * Math.tan(Math.toRadians(3)));
+        site.mast("mast", -1003.25, 0, 1000 * Math.tan(Math.toRadians(3)));
         survey(site, true, 4000, 0);
         LandingDirections all = directions(site, SECTOR_RULES);
         assertEquals(111, all.directions().get(0).cells().size(), "1° to 12° in tenths");
@@ -154,7 +162,7 @@ class LandingDirectionsTest {
     @Test
     void aSurveyOfOneApproachCoversThatDirectionAndNotTheOpposite() {
         TrialSite site = sectorSite();
-        survey(site, false, 2503, 265);
+        survey(site, false, 2503.25, 265);
         LandingDirections all = directions(site, SECTOR_RULES);
         assertEquals(OptionalDouble.of(1), all.at(0).clearFromDeg());
         assertFalse(all.at(1).isClearSomewhere(), "turned by a degree the far corner lies 308 m off the axis");
@@ -164,10 +172,10 @@ class LandingDirectionsTest {
     @Test
     void aSurveyAllRoundMustReachTheFarCorner() {
         TrialSite site = sectorSite();
-        // the far corner lies hypot(2503, 265) = 2516.99 m from the hover point
-        ObstacleSurvey survey = survey(site, true, 2516.9, 0);
+        // the far corner lies hypot(2503.25, 265) = 2517.24 m from the hover point
+        ObstacleSurvey survey = survey(site, true, 2517.1, 0);
         assertEquals(List.of(), directions(site, SECTOR_RULES).sectors());
-        survey.setReachM(2517.1);
+        survey.setReachM(2517.3);
         assertEquals(List.of(new ClearSector(0, 359, 1)), directions(site, SECTOR_RULES).sectors());
     }
 
@@ -233,6 +241,9 @@ class LandingDirectionsTest {
         assertCell(unknown, 45, 12, LandingCell.State.BLOCKED, "landing.on-pad");
         assertCell(unknown, 45, 8, LandingCell.State.NOT_EVALUATED, "landing.fato-bearing");
         assertCell(unknown, 45, 5, LandingCell.State.CLEAR, "");
+        pad.setFatoWidthM(null);
+        assertCell(directions(site, TRI_COLOUR_RULES), 45, 5, LandingCell.State.NOT_EVALUATED, "landing.no-fato");
+        pad.setFatoWidthM(20.0);
         pad.setFatoBearingDeg(0.0);
         LandingDirections known = directions(site, TRI_COLOUR_RULES);
         assertCell(known, 0, 12, LandingCell.State.BLOCKED, "landing.on-pad");
