@@ -11,11 +11,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import javax.imageio.ImageIO;
 
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyFile;
 import slopewright.headless.Main;
+import slopewright.model.io.ProjectFileException;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SurveyPoints;
 import slopewright.ui.plan.internal.image.PictureProbe;
@@ -28,6 +34,34 @@ enum Kind {
         @Override
         void feed(Path input, Sources sources, Breaker breaker) {
             command("check", input.toString(), "--json", "--all");
+        }
+    },
+
+    /** A project of one aid and little beside it through the whole check: a hundred times as many in the same time. */
+    SMALL("small") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) {
+            command("check", input.toString());
+        }
+    },
+
+    /** A project of one aid through what is handed over. */
+    SMALL_OUTPUTS("small") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) throws IOException {
+            String file = input.toString();
+            String out = input.resolveSibling("out").toString();
+            Matcher aid = AID.matcher(Files.readString(input, StandardCharsets.ISO_8859_1));
+            String name = aid.find() ? aid.group(1) : "approach-aid-1";
+            switch (breaker.upTo(8)) {
+                case 0 -> command("export", file, "-o", out + ".kml", "--force");
+                case 1 -> command("export", file, "-o", out + ".geojson", "--force");
+                case 2 -> command("schedule", file, "-o", out + ".csv", "--force");
+                case 3 -> command("draw", file, "--aid", name, "--view", "plan", "-o", out + ".svg", "--force");
+                case 4 -> command("draw", file, "--aid", name, "--view", "section", "-o", out + ".dxf", "--force");
+                case 5 -> command("publish", file, "-o", out + ".csv", "--force");
+                default -> command("report", file, "-o", out + ".html", "--force", "--date", "2026-06-01");
+            }
         }
     },
 
@@ -47,6 +81,19 @@ enum Kind {
                 case 6 -> command("compare", file, "--end", "09", "--json");
                 case 7 -> command("compare-versions", file, sources.projects().get(0).toString(), "--json");
                 default -> command("report", file, "-o", out + ".pdf", "--force", "--date", "2026-06-01");
+            }
+        }
+    },
+
+    /** A survey file through its reader alone. */
+    SURVEY("survey") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) {
+            try {
+                SurveyFile.read(input, shape -> {
+                });
+            } catch (ExchangeException e) {
+                refuse();
             }
         }
     },
@@ -154,6 +201,7 @@ enum Kind {
         }
     };
 
+    private static final Pattern AID = Pattern.compile("<aids [^>]*?xmi:id=\"([^\"]+)\"");
     private final String corpus;
     private static final ThreadLocal<Boolean> REFUSED = ThreadLocal.withInitial(() -> false);
 
@@ -207,13 +255,16 @@ enum Kind {
     /** What is broken: whole files by what they are. */
     record Sources(Path folder, List<Path> projects) {
 
-        static Sources of(Path root, Path folder) throws IOException {
+        static Sources of(Path root, Path folder) throws IOException, ProjectFileException {
             List<Path> projects = List.of(root.resolve("demo-data/harrow-vale/harrow-vale.slopewright"),
                     root.resolve("demo-data/every-family/every-family.slopewright"),
                     root.resolve("demo-data/harrow-vale-faults/harrow-vale-faults.slopewright"));
             Sources sources = new Sources(folder, projects);
             for (Path project : projects) {
                 sources.put("slopewright", project.getFileName().toString(), Files.readAllBytes(project));
+            }
+            for (Map.Entry<String, byte[]> small : SmallProjects.of(projects.get(1)).entrySet()) {
+                sources.put("small", small.getKey(), small.getValue());
             }
             try (Stream<Path> surveys = Files.list(root.resolve("demo-data/harrow-vale/survey"))) {
                 for (Path survey : surveys.filter(each -> !each.toString().endsWith(".md")).toList()) {
