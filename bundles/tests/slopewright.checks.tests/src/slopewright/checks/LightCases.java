@@ -6,6 +6,8 @@ import java.util.function.Consumer;
 
 import slopewright.model.LightColour;
 import slopewright.model.MeasuredIntensity;
+import slopewright.model.SlopewrightFactory;
+import slopewright.model.Transition;
 
 /**
  * Cases of the rules about the light of the equipment. Limits: Annex 14 Vol I, 9th ed., Fig A2-23 (15 000 cd within 2 degrees, 4000 cd to 8
@@ -85,6 +87,30 @@ final class LightCases {
         cases.add(RuleCase.of("LIGHT-01", Result.FAIL, "374 cd at 10 degrees", LightCases::sector,
                 sample -> set(sample, LightColour.RED, 0, -10, 374)));
         cases.add(RuleCase.of("LIGHT-01", Result.NOT_APPLICABLE, "no contours were read", Bases::twoBar, Sample::unchanged));
+        darkEdge(cases);
+    }
+
+    /** A portable unit whose red ends 4 degrees below the setting: the contours at 6, 8 and 10 degrees end there, that at 2 never does. */
+    private static void darkEdge(List<RuleCase> cases) {
+        edge(cases, Result.PASS, "dark below 4 degrees", -4, true, -6, -8, -10);
+        edge(cases, Result.NOT_EVALUATED, "dark below 4 degrees, and nothing measured there", -4, true, -4, -6, -8, -10);
+        edge(cases, Result.NOT_EVALUATED, "dark below 4 degrees, but not portable", -4, false, -6, -8, -10);
+        edge(cases, Result.NOT_EVALUATED, "dark below 7 degrees", -7, true, -6, -8, -10);
+        edge(cases, Result.NOT_EVALUATED, "dark already within the innermost contour", -1.5, true, -2, -4, -6, -8, -10);
+    }
+
+    private static void edge(List<RuleCase> cases, Result expected, String name, double edgeDeg, boolean portable, double... unmeasured) {
+        cases.add(RuleCase.of("LIGHT-01", expected, name, LightCases::sector, sample -> {
+            Transition edge = SlopewrightFactory.eINSTANCE.createTransition();
+            edge.setOffsetDeg(edgeDeg);
+            edge.setBelowColour(LightColour.NONE);
+            edge.setAboveColour(LightColour.RED);
+            sample.aid().getEquipment().getSectors().add(0, edge);
+            sample.aid().setPortable(portable);
+            for (double elevationDeg : unmeasured) {
+                drop(sample, LightColour.RED, 0, elevationDeg);
+            }
+        }));
     }
 
     /** The red on the axis is 20 000 cd and the white there 90 000 cd; at 2 degrees 20 000 and 60 000 cd. */

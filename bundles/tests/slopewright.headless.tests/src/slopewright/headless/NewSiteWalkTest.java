@@ -125,7 +125,7 @@ class NewSiteWalkTest {
     /**
      * What a template assumes, filled in, leaves nothing that is not met, and nothing to clear up but the read-back and values of the rule
      * set that nobody read in a document. The sector units of the other two stay where they are and have no card: a card is of a portable
-     * unit, and wants a dark edge below the red that the published light of a sector unit, down to 10 degrees below its setting, has not.
+     * unit.
      */
     @ParameterizedTest
     @ValueSource(strings = {"hospital-pad", "field-site", "floating-deck"})
@@ -146,6 +146,29 @@ class NewSiteWalkTest {
         run(0, "check", file("done.slopewright"));
         run("field-site".equals(template) ? 0 : 1, "card", file("done.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04",
                 "-o", file("card.html"));
+    }
+
+    /**
+     * A sector box on 6 degrees, whose red ends 4 degrees below the setting, 2 degrees above the horizon. Its light is printed down to 10
+     * degrees below the setting; that it need not be there below the dark edge is common practice, and has to be confirmed.
+     */
+    @Test
+    void aPortableSectorBoxThatEndsInTheDarkHasACard() throws IOException {
+        run(0, words(begun("field-site"), "--kind", "sector-box", "--bearing-deg", "250", "--slope-deg", "6", "-o",
+                file("new.slopewright")));
+        run(0, "sight", file("new.slopewright"), "--helipad", "helipad-1", "--name", "Shed", "--bearing-deg", "180", "--distance-m", "400",
+                "--height-m", "4", "--date", DAY, "-o", file("sighted.slopewright"));
+        run(0, "enter", file("sighted.slopewright"), "light-unit-1.frangible=true", SHEET, DATED, "-o", file("filled.slopewright"));
+        Path filled = folder.resolve("filled.slopewright");
+        measureLight(filled);
+        Files.writeString(filled, Files.readString(filled).replaceAll("<intensities [^>]*elevationDeg=\"-(6|8|10)\\.0\"[^>]*/>", "")
+                .replaceAll("<measured [^>]*/>", ""));
+        assertEquals(Set.of("BOX-03 on a value to confirm", "EYE-04 on a value to confirm", "LIGHT-01 on a value to confirm",
+                "OBS-03 on a value to confirm", "REC-04"), open(run(1, "check", filled.toString(), "--json")));
+        run(1, "card", filled.toString(), "--aid", "approach-aid-1", "--date", "2026-11-04", "-o", file("not.html"));
+        run(0, "read-back", confirmed(filled.toString()), "--by", "B. Bole", "--date", "2026-11-03", "-o", file("done.slopewright"));
+        run(0, "card", file("done.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04", "-o", file("card.html"));
+        assertFalse(Files.readString(folder.resolve("card.html")).contains("NOT FOR USE"));
     }
 
     /** Measured light, that of the sector box of a demonstration, and the angle that was measured while the deck moved. */

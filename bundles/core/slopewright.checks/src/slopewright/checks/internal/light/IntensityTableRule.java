@@ -18,6 +18,7 @@ import slopewright.siting.Siting;
 import slopewright.siting.range.LightCondition;
 import slopewright.siting.range.PrintedLight;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedValue;
 
 /**
  * The equipment is as strong in every direction as the contours ask. A failure: too weak a light shows the pilot another pattern off the
@@ -40,7 +41,7 @@ public final class IntensityTableRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
-        List<MeasuredLight.Direction> asked = MeasuredLight.asked(facts.indicator(), facts.rules());
+        List<MeasuredLight.Direction> asked = MeasuredLight.asked(facts);
         if (asked.isEmpty()) {
             throw Stop.notApplicable(Message.of("light.no-contours", Words.name(facts.rules().key()), Words.name(facts.rules().edition()),
                     Words.name(facts.familyName())));
@@ -56,8 +57,10 @@ public final class IntensityTableRule extends AidRule {
             return;
         }
         Compared weakest = worst.orElseThrow();
+        Optional<CitedValue> dark = MeasuredLight.darkEdge(facts);
         outcomes.about(facts.aid()).measured(weakest.measure()).citing(weakest.citations())
-                .saying("compared", ElementNames.of(facts.aid().getEquipment()),
+                .resting(dark.stream().toArray(CitedValue[]::new))
+                .saying(dark.isPresent() ? "compared-to-edge" : "compared", ElementNames.of(facts.aid().getEquipment()),
                         Words.quantity(weakest.light().intensityCd(), Notation.CANDELA), weakest.light().name(),
                         Words.quantity(weakest.measure().limit(), Notation.CANDELA), Words.count(compared.size()))
                 .advising("stronger").add();

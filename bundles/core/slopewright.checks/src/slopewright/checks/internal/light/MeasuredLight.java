@@ -3,9 +3,12 @@ package slopewright.checks.internal.light;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.Stop;
+import slopewright.evaluation.portable.SightLines;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -15,9 +18,12 @@ import slopewright.model.MeasuredIntensity;
 import slopewright.siting.Colour;
 import slopewright.siting.ElementNames;
 import slopewright.siting.IndicatorFamily;
+import slopewright.siting.UnitPlan;
 import slopewright.siting.range.LightCondition;
 import slopewright.siting.range.PrintedLight;
+import slopewright.standards.CitedValue;
 import slopewright.standards.PhotometryTable;
+import slopewright.standards.RuleSet;
 
 /**
  * One intensity that was measured at a type of equipment.
@@ -30,6 +36,7 @@ import slopewright.standards.PhotometryTable;
 record MeasuredLight(Colour colour, double azimuthDeg, double elevationDeg, double intensityCd) {
     /** Directions are the same that differ by no more than this, decimal degrees: the stored resolution. */
     private static final double SAME_DEG = 1e-6;
+    private static final double PERCENT = 100;
 
     /**
      * A direction in which the contours ask for a measurement.
@@ -54,6 +61,10 @@ record MeasuredLight(Colour colour, double azimuthDeg, double elevationDeg, doub
 
         private static boolean isBeyond(double measured, double wanted) {
             return wanted != 0 && measured / wanted >= 1;
+        }
+
+        boolean isSame(Direction other) {
+            return colour == other.colour && same(azimuthDeg, other.azimuthDeg) && same(elevationDeg, other.elevationDeg);
         }
 
         Message name() {
@@ -81,10 +92,15 @@ record MeasuredLight(Colour colour, double azimuthDeg, double elevationDeg, doub
     }
 
     /**
-     * Returns the directions in which the contours of a family end: to both sides at the setting, below it in red and above it in the other
-     * colour, and the axis itself. Where green is printed it shines at the setting, and red only below.
+     * Returns the directions in which the contours of an aid end: to both sides at the setting, below it in red and above it in the other
+     * colour, and the axis itself. Where green is printed it shines at the setting, and red only below. At a portable unit that ends its
+     * red in the dark all contours but the innermost end at that edge, where the rule set has a value for it ({@link #darkEdge}).
      */
-    static List<Direction> asked(IndicatorFamily family, slopewright.standards.RuleSet rules) {
+    static List<Direction> asked(AidFacts facts) {
+        IndicatorFamily family = facts.indicator();
+        RuleSet rules = facts.rules();
+        Optional<CitedValue> belowPercent = darkEdge(facts);
+        double dark = darkOffsetDeg(facts).orElse(Double.NaN);
         List<Direction> asked = new ArrayList<>();
         boolean green = rules.photometry(family.ruleKey(), Colour.GREEN.key(), false).isPresent();
         for (Colour colour : List.of(Colour.RED, Colour.WHITE, Colour.GREEN)) {
@@ -104,11 +120,46 @@ record MeasuredLight(Colour colour, double azimuthDeg, double elevationDeg, doub
                     asked.add(new Direction(colour, contour.azimuthDeg(), 0, least));
                 }
                 if (contour.shape() != PhotometryTable.Shape.AZIMUTH) {
-                    asked.add(new Direction(colour, 0, colour == Colour.RED ? -contour.elevationDeg() : contour.elevationDeg(), least));
+                    if (colour == Colour.RED && belowPercent.isPresent() && isBelow(contour, light, dark)) {
+                        Direction atEdge = new Direction(colour, 0, dark, least);
+                        if (asked.stream().noneMatch(atEdge::isSame)) {
+                            asked.add(atEdge);
+                        }
+                        least *= belowPercent.get().value() / PERCENT;
+                    }
+                    if (least > 0) {
+                        asked.add(new Direction(colour, 0, colour == Colour.RED ? -contour.elevationDeg() : contour.elevationDeg(), least));
+                    }
                 }
             }
         }
         return asked;
+    }
+
+    /** Returns whether a contour, the innermost apart, reaches below an edge. */
+    private static boolean isBelow(PhotometryTable.Contour contour, PrintedLight light, double edgeDeg) {
+        double innermost = light.table().contours().stream().mapToDouble(PhotometryTable.Contour::elevationDeg).min().orElseThrow();
+        return contour.elevationDeg() > innermost && -contour.elevationDeg() < edgeDeg;
+    }
+
+    /**
+     * Returns how much of the contours, the innermost apart, is asked for below the edge of a portable unit's red over the dark. That edge
+     * stands above what stands below the approach, so a unit set low cannot shine as far down as the contours are printed; no text that was
+     * read says so.
+     *
+     * @return empty for a unit that is not portable or has no such edge, and where the rule set has no value
+     */
+    static Optional<CitedValue> darkEdge(AidFacts facts) {
+        boolean hasEdge = Boolean.TRUE.equals(facts.aid().getPortable()) && darkOffsetDeg(facts).isPresent();
+        return hasEdge ? facts.find("light-below-dark-edge-percent") : Optional.empty();
+    }
+
+    /** Returns the lowest edge of red over the dark among the units, decimal degrees from the setting, downwards negative. */
+    private static OptionalDouble darkOffsetDeg(AidFacts facts) {
+        List<UnitPlan> units = facts.laid().units();
+        List<Double> edges = units.stream().flatMap(unit -> SightLines.redLowerEdgeDeg(facts.aid(), unit).stream()
+                .mapToObj(edge -> edge - unit.settingDeg())).filter(offset -> offset < 0).toList();
+        return edges.size() < units.size() ? OptionalDouble.empty() : edges.stream().mapToDouble(Double::doubleValue).min();
     }
 
     private static boolean same(double one, double other) {
