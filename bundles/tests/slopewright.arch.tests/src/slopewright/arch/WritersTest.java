@@ -25,6 +25,7 @@ class WritersTest {
             "ClassData.java", "a temporary folder, for what it runs to be kept",
             "Start.java", "standard output and error",
             "CommandRunner.java", "standard output and error",
+            "ProjectClaim.java", "a locked file that says who has a project open; not followed where it is a link",
             "SheetFile.java", "a temporary file of a workbook, which the reader of archives needs",
             "TemplateFolder.java", "opened for reading, so that no link is followed");
 

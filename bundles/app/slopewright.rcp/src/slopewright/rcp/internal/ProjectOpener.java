@@ -2,11 +2,21 @@ package slopewright.rcp.internal;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.swt.SWT;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
+
+import slopewright.model.io.ProjectFile;
+import slopewright.model.io.ProjectFileException;
 import slopewright.ui.document.ProjectInput;
+import slopewright.ui.document.UnsavedDialog;
+import slopewright.ui.document.UnsavedWork;
 
 /** Opens project files in the plan editor, and says why where one can't be opened. */
 public final class ProjectOpener {
@@ -18,19 +28,57 @@ public final class ProjectOpener {
     }
 
     /**
-     * Opens an existing project, or tells the user in a dialog why that can't be done.
+     * Opens an existing project, or tells the user in a dialog why that can't be done. Unsaved work that an earlier run left beside it is
+     * offered first.
      *
      * @param window the window to open it in
      * @param project the project file
      * @return true where an editor was opened
      */
     public static boolean open(IWorkbenchWindow window, Path project) {
-        Optional<String> obstacle = obstacle(project);
-        if (obstacle.isPresent()) {
-            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), obstacle.get());
-            return false;
+        return open(window, List.of(project)) == 1;
+    }
+
+    /**
+     * Opens projects, or tells the user in one dialog which can't be opened. Unsaved work that an earlier run left beside any of them is
+     * offered first, in one dialog too.
+     *
+     * @param window   the window to open them in
+     * @param projects the project files; one that is not there is begun again where unsaved work of it is kept
+     * @return how many were opened
+     */
+    public static int open(IWorkbenchWindow window, List<Path> projects) {
+        IWorkbenchPage page = window.getActivePage();
+        List<Path> closed = projects.stream().distinct().filter(project -> page.findEditor(new ProjectInput(project)) == null).toList();
+        UnsavedDialog.offer(window.getShell(), closed.stream().flatMap(project -> UnsavedWork.of(project).stream()).toList());
+        List<String> problems = new ArrayList<>();
+        int opened = 0;
+        for (Path project : projects) {
+            Optional<String> problem = closed.contains(project) ? openFirst(window, project) : tryToEdit(window, project);
+            problem.filter(text -> !text.isEmpty()).ifPresent(problems::add);
+            opened += problem.isEmpty() ? 1 : 0;
         }
-        return edit(window, project);
+        if (!problems.isEmpty()) {
+            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), String.join("\n\n", problems));
+        }
+        return opened;
+    }
+
+    private static Optional<String> openFirst(IWorkbenchWindow window, Path project) {
+        Optional<String> obstacle = UnsavedWork.of(project).isEmpty() ? obstacle(project) : Optional.empty();
+        return obstacle.or(() -> held(window, project)).or(() -> tryToEdit(window, project));
+    }
+
+    /** Asks where another window has the project open; an empty text where the user does not want it then. */
+    private static Optional<String> held(IWorkbenchWindow window, Path project) {
+        Optional<String> holder = UnsavedWork.holder(project);
+        if (holder.isEmpty()) {
+            return Optional.empty();
+        }
+        String[] answers = {Messages.get("held.open"), Messages.get("held.not")};
+        int answer = MessageDialog.open(MessageDialog.WARNING, window.getShell(), Messages.get("held.title"),
+                Messages.get("held.text", project.getFileName(), holder.get()), SWT.NONE, answers);
+        return answer == 0 ? Optional.empty() : Optional.of("");
     }
 
     /**
@@ -41,11 +89,20 @@ public final class ProjectOpener {
      * @return true where an editor was opened
      */
     public static boolean edit(IWorkbenchWindow window, Path project) {
+        Optional<String> problem = tryToEdit(window, project);
+        problem.ifPresent(text -> MessageDialog.openError(window.getShell(), Messages.get("open.failed"), text));
+        return problem.isEmpty();
+    }
+
+    /** Opens an editor; returns in one sentence why there is none. What the editor cannot read it must not open a page of errors about. */
+    private static Optional<String> tryToEdit(IWorkbenchWindow window, Path project) {
         try {
-            return window.getActivePage().openEditor(new ProjectInput(project), EDITOR) != null;
-        } catch (PartInitException e) {
-            MessageDialog.openError(window.getShell(), Messages.get("open.failed"), project + "\n" + e.getMessage());
-            return false;
+            if (Files.exists(project) && window.getActivePage().findEditor(new ProjectInput(project)) == null) {
+                ProjectFile.load(project);
+            }
+            return window.getActivePage().openEditor(new ProjectInput(project), EDITOR) == null ? Optional.of("") : Optional.empty();
+        } catch (ProjectFileException | PartInitException e) {
+            return Optional.of(e.getMessage());
         }
     }
 

@@ -58,6 +58,13 @@ public final class ShellCommands {
         }
     }
 
+    /** Puts the views back where they were at first, after asking. */
+    public static void resetLayout(IWorkbenchWindow window) {
+        if (MessageDialog.openConfirm(window.getShell(), Messages.get("reset.title"), Messages.get("reset.question"))) {
+            window.getActivePage().resetPerspective();
+        }
+    }
+
     /** Shows the welcome page. */
     public static void welcome(IWorkbenchWindow window) {
         try {

@@ -31,7 +31,7 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
             Map.entry(ActionFactory.CLOSE_ALL, "menu.close-all"), Map.entry(ActionFactory.SAVE, "menu.save"),
             Map.entry(ActionFactory.SAVE_AS, "menu.save-as"), Map.entry(ActionFactory.SAVE_ALL, "menu.save-all"),
             Map.entry(ActionFactory.QUIT, "menu.quit"), Map.entry(ActionFactory.DELETE, "menu.delete"),
-            Map.entry(ActionFactory.SELECT_ALL, "menu.select-all"), Map.entry(ActionFactory.RESET_PERSPECTIVE, "menu.reset"),
+            Map.entry(ActionFactory.SELECT_ALL, "menu.select-all"),
             Map.entry(ActionFactory.PREFERENCES, "menu.preferences"), Map.entry(ActionFactory.ABOUT, "menu.about"));
 
     private IWorkbenchWindow window;
@@ -40,6 +40,7 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     private IAction saveAsTemplate;
     private IAction openProject;
     private IAction welcome;
+    private IAction resetLayout;
     private IAction dark;
     private IAction about;
 
@@ -61,10 +62,11 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
                 () -> ShellCommands.saveAsTemplate(forWindow));
         openProject = new OpenProjectAction(forWindow);
         welcome = ShellAction.of("slopewright.rcp.welcome", Messages.get("menu.welcome"), () -> ShellCommands.welcome(forWindow));
+        resetLayout = ShellAction.of("slopewright.rcp.resetLayout", Messages.get("menu.reset"), () -> ShellCommands.resetLayout(forWindow));
         dark = ShellAction.tick("slopewright.rcp.dark", Messages.get("menu.dark"), ThemeSwitch::toggle);
         dark.setChecked(ScreenTheme.isDark());
         ScreenTheme.addListener(() -> dark.setChecked(ScreenTheme.isDark()));
-        List.of(newProject, newSite, saveAsTemplate, openProject, welcome, dark).forEach(this::register);
+        List.of(newProject, newSite, saveAsTemplate, openProject, welcome, resetLayout, dark).forEach(this::register);
         about = standard(ActionFactory.ABOUT);
     }
 
@@ -143,7 +145,7 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
 
     private IMenuManager windowMenu() {
         MenuManager menu = new MenuManager(Messages.get("menu.window"), IWorkbenchActionConstants.M_WINDOW);
-        add(menu, List.of(ActionFactory.RESET_PERSPECTIVE));
+        menu.add(resetLayout);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         add(menu, List.of(ActionFactory.PREFERENCES));
         return menu;

@@ -1,12 +1,15 @@
 package slopewright.rcp.internal;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+
+import slopewright.ui.preferences.Preferences;
 
 /** Names the first perspective, keeps the layout between starts and opens the projects given at the start. */
 public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
@@ -30,6 +33,8 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
 
     @Override
     public void preStartup() {
+        LeftoverEditors.remove(getWorkbenchConfigurer().getWorkbench());
+        Preferences.writeAtOnce();
         ThemeSwitch.follow(getWorkbenchConfigurer().getWorkbench());
     }
 
@@ -48,7 +53,11 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
         IWorkbenchWindow window = getWorkbenchConfigurer().getWorkbench().getActiveWorkbenchWindow();
         if (window != null) {
             RecentProjects.follow(window.getActivePage());
-            projects.forEach(project -> ProjectOpener.open(window, project));
+            List<Path> wanted = new ArrayList<>(OpenProjects.ofLastTime());
+            wanted.removeAll(projects);
+            wanted.addAll(projects);
+            ProjectOpener.open(window, wanted);
+            OpenProjects.follow(window.getActivePage());
             AutoSave.watch(window);
             if (window.getActivePage().getEditorReferences().length == 0) {
                 ShellCommands.welcome(window);

@@ -101,8 +101,18 @@ public final class ProjectDifference {
 
     /** Returns what was changed, removed and added, in the order of the documents. */
     public List<Change> changes() {
-        Map<String, Identified> before = byId(older.project());
-        Map<String, Identified> after = byId(newer.project());
+        return changes(older.project(), newer.project());
+    }
+
+    /**
+     * Returns what was changed, removed and added, in the order of the documents; nothing is evaluated for it.
+     *
+     * @param older the older version, not changed
+     * @param newer the newer version, not changed
+     */
+    public static List<Change> changes(Project older, Project newer) {
+        Map<String, Identified> before = byId(older);
+        Map<String, Identified> after = byId(newer);
         List<Change> changes = new ArrayList<>();
         before.forEach((id, element) -> {
             Identified now = after.get(id);

@@ -129,6 +129,16 @@ public final class ProjectFile {
         return resource(project).flatMap(ProjectResource::seen);
     }
 
+    /**
+     * Says that a project goes on from what another version of its file holds.
+     *
+     * @param project the project
+     * @param version that version, as it was loaded
+     */
+    public static void goOnFrom(Project project, Project version) {
+        resource(project).ifPresent(resource -> resource.see(seen(version)));
+    }
+
     private static URI uri(Path file) {
         return URI.createFileURI(file.toAbsolutePath().normalize().toString());
     }

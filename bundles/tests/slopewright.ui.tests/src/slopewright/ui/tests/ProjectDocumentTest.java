@@ -168,7 +168,8 @@ class ProjectDocumentTest {
         awaitCheck(killed);
         Patience.await("the work is kept", () -> Files.exists(folder.resolve(".harrow-vale.slopewright.unsaved")));
         byte[] unsaved = ProjectFile.bytes(killed.project());
-        ProjectDocument document = open(file);
+        Path left = Kills.asLeft(file, folder.resolve("left"));
+        ProjectDocument document = open(left);
         assertTrue(document.isRestored());
         assertTrue(document.isDirty());
         assertArrayEquals(unsaved, ProjectFile.bytes(document.project()));
@@ -179,8 +180,8 @@ class ProjectDocumentTest {
         document.history().redo();
         document.save();
         assertFalse(document.isRestored());
-        assertArrayEquals(unsaved, Files.readAllBytes(file));
-        assertFalse(open(file).isRestored());
+        assertArrayEquals(unsaved, Files.readAllBytes(left));
+        assertFalse(open(Kills.asLeft(left, folder.resolve("again"))).isRestored());
     }
 
     @Test
@@ -210,8 +211,9 @@ class ProjectDocumentTest {
         killed.history().perform(MoveAid.by(aid(killed), 12, 3));
         Path kept = folder.resolve(".harrow-vale.slopewright.unsaved");
         Patience.await("the work is kept", () -> Files.exists(kept));
-        Files.setLastModifiedTime(kept, FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() - 3_600_000));
-        assertTrue(open(file).isRestored());
+        Path left = Kills.asLeft(file, folder.resolve("left"));
+        Files.setLastModifiedTime(Kills.unsaved(left), FileTime.fromMillis(Files.getLastModifiedTime(left).toMillis() - 3_600_000));
+        assertTrue(open(left).isRestored());
     }
 
     @Test
@@ -222,12 +224,13 @@ class ProjectDocumentTest {
         Path kept = folder.resolve(".harrow-vale.slopewright.unsaved");
         Patience.await("the work is kept", () -> Files.exists(kept));
         byte[] work = Files.readAllBytes(kept);
-        Project other = ProjectFile.load(file);
+        Path left = Kills.asLeft(file, folder.resolve("left"));
+        Project other = ProjectFile.load(left);
         other.setName("saved by another program");
-        ProjectFile.save(other, file);
-        Files.setLastModifiedTime(kept, FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() + 3_600_000));
-        assertFalse(open(file).isRestored());
-        assertArrayEquals(work, Files.readAllBytes(folder.resolve(".harrow-vale.slopewright.unsaved.old")));
+        ProjectFile.save(other, left);
+        Files.setLastModifiedTime(Kills.unsaved(left), FileTime.fromMillis(Files.getLastModifiedTime(left).toMillis() + 3_600_000));
+        assertFalse(open(left).isRestored());
+        assertArrayEquals(work, Files.readAllBytes(left.resolveSibling(".harrow-vale.slopewright.unsaved.old")));
     }
 
     @Test

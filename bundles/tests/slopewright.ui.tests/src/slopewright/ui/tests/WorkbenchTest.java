@@ -39,7 +39,7 @@ class WorkbenchTest {
 
     @Test
     void theTitleNamesTheProduct() {
-        assertTrue(window().getShell().getText().startsWith("Slopewright"), window().getShell().getText());
+        assertTrue(window().getShell().getText().endsWith("Slopewright"), window().getShell().getText());
     }
 
     @ParameterizedTest

@@ -18,7 +18,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.ISaveablePart;
+import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.views.contentoutline.IContentOutlinePage;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
@@ -36,6 +39,7 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
+import slopewright.ui.plan.internal.FileBar;
 import slopewright.ui.plan.internal.FindingMarkers;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PilotEye;
@@ -63,7 +67,7 @@ import slopewright.ui.properties.ElementPropertyPage;
  * The plan of an aerodrome: looks at a project from above, and places, moves and removes what stands there. Undo, redo and dirty are what
  * the document of the project says.
  */
-public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implements ElementRevealer {
+public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implements ElementRevealer, ISaveablePart2 {
 
     /** The id under which the editor is registered. */
     public static final String ID = "slopewright.ui.plan.editor";
@@ -80,6 +84,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     private SurveyLayer survey;
     private PlanCommands commands;
     private PlanMenu menu;
+    private FileBar fileBar;
     private ImageBar bar;
     private ImageLayer images;
     private ImageScaling scaling;
@@ -101,7 +106,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
 
         @Override
         public void stateChanged() {
-            firePropertyChange(PROP_DIRTY);
+            firePropertyChange(ISaveablePart.PROP_DIRTY);
         }
     };
 
@@ -131,6 +136,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         layout.marginHeight = 0;
         layout.verticalSpacing = 0;
         area.setLayout(layout);
+        fileBar = new FileBar(area, document);
         bar = new ImageBar(area);
         Composite plan = new Composite(area, SWT.NONE);
         plan.setLayout(new FillLayout());
@@ -296,6 +302,16 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         return document.isDirty();
     }
 
+    /** Returns the strip that says that another program changed the file; hidden otherwise. */
+    public FileBar fileBar() {
+        return fileBar;
+    }
+
+    @Override
+    public int promptToSaveOnClose() {
+        return files.askBeforeClosing();
+    }
+
     @Override
     public boolean isSaveAsAllowed() {
         return true;
@@ -306,6 +322,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         if (!files.save()) {
             monitor.setCanceled(true);
         }
+        fileBar.look();
     }
 
     @Override
@@ -319,7 +336,10 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
      * @param file the file
      */
     public void saveAs(Path file) {
-        if (files.saveAs(file)) {
+        IEditorPart open = getSite().getPage().findEditor(new ProjectInput(file));
+        if (open != null && open != this) {
+            files.refuse(file);
+        } else if (files.saveAs(file)) {
             setInput(new ProjectInput(file));
             setPartName(getEditorInput().getName());
             firePropertyChange(PROP_INPUT);

@@ -32,6 +32,7 @@ import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.standards.RuleSet;
 import slopewright.ui.internal.BackgroundCheck;
+import slopewright.ui.internal.KeptWork;
 import slopewright.ui.internal.RecoveryFile;
 import slopewright.ui.preferences.Preferences;
 
@@ -55,7 +56,7 @@ public final class ProjectDocument {
     private final EvaluationCache evaluated;
     private Optional<ProjectEvaluation> evaluation = Optional.empty();
     private Path path;
-    private RecoveryFile recovery;
+    private KeptWork kept;
     private boolean isNew;
     private boolean restored;
     private Optional<CheckResult> lastResult = Optional.empty();
@@ -76,8 +77,7 @@ public final class ProjectDocument {
         this.project = project;
         this.path = path;
         this.isNew = isNew;
-        this.recovery = new RecoveryFile(path);
-        this.recovery.goesOnFrom(ProjectFile.seen(project));
+        this.kept = new KeptWork(path, project);
         this.viewState = new ViewState(project);
         project.eAdapters().add(owner);
         restore();
@@ -130,10 +130,10 @@ public final class ProjectDocument {
     }
 
     private void restore() {
-        recovery.read(project).ifPresent(found -> {
-            history.perform(ReplaceContent.of(RESTORE, project, found));
+        for (Project work : kept.take(path, project)) {
+            history.perform(ReplaceContent.of(RESTORE, project, work));
             restored = true;
-        });
+        }
     }
 
     /**
@@ -266,15 +266,29 @@ public final class ProjectDocument {
         saved(target);
     }
 
+    /**
+     * Takes over what another program wrote into the file of the project, as an edit that can be undone.
+     *
+     * @param label what the edit is called
+     * @throws ProjectFileException where the file cannot be read; then nothing has changed
+     */
+    public void takeOver(String label) throws ProjectFileException {
+        Project other = ProjectFile.load(path);
+        ProjectFile.goOnFrom(project, other);
+        history.perform(ReplaceContent.of(label, project, other));
+        saved(path);
+    }
+
     private void saved(Path target) {
-        recovery.discard();
+        kept.discard();
         if (!target.equals(path)) {
             path = target;
-            recovery = new RecoveryFile(target);
-            recovery.discard();
+            kept.release();
+            kept = new KeptWork(target, project);
+            kept.discard();
             check.moved(target);
         }
-        recovery.goesOnFrom(ProjectFile.seen(project));
+        kept.own().goesOnFrom(ProjectFile.seen(project));
         isNew = false;
         restored = false;
         history.markSaved();
@@ -323,17 +337,21 @@ public final class ProjectDocument {
     /** Ends the document: no listener hears from it any more; unsaved work is given up. */
     public void dispose() {
         check.dispose();
-        recovery.discard();
+        kept.discard();
+        kept.release();
         listeners.clear();
         project.eAdapters().remove(owner);
     }
 
     private Optional<RecoveryFile> dirtyRecovery() {
-        return isDirty() && Preferences.keepsRecovery() ? Optional.of(recovery) : Optional.empty();
+        return isDirty() && Preferences.keepsRecovery() ? Optional.of(kept.own()) : Optional.empty();
     }
 
     private void edited(Set<String> ids) {
         onDisplay(() -> {
+            if (!isDirty()) {
+                kept.discard();
+            }
             if (!ids.isEmpty()) {
                 check.requestSoon(this::dirtyRecovery);
                 tell(listener -> listener.changed(ids));

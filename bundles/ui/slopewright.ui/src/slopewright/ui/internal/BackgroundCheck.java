@@ -34,6 +34,9 @@ public final class BackgroundCheck {
     /** How long a check waits for the next edit, milliseconds. */
     public static final int DEBOUNCE_MS = 150;
 
+    /** How long edits that follow each other may put it off that they are checked and kept, milliseconds. */
+    private static final long MOST_PUT_OFF_MS = 1000;
+
     /** Unsaved work is written at most this share of the time. */
     private static final int PAUSE_FACTOR = 10;
 
@@ -65,6 +68,7 @@ public final class BackgroundCheck {
     private volatile boolean disposed;
     private volatile int percent;
     private long writeAgainAt;
+    private long askedSince;
 
     /** Who hears what of a check. */
     public record Listeners(Consumer<CheckResult> results, Consumer<String> problems, Runnable progressed) {
@@ -136,14 +140,17 @@ public final class BackgroundCheck {
     /** Asks for a check when no further request has come for a short while. */
     public void requestSoon(Supplier<Optional<RecoveryFile>> recovery) {
         wanted++;
+        long now = System.currentTimeMillis();
+        askedSince = waiting.isEmpty() ? now : askedSince;
         stopWaiting();
         Runnable later = () -> {
+            waiting = Optional.empty();
             if (!disposed) {
                 request(recovery.get());
             }
         };
         waiting = Optional.of(later);
-        display.timerExec(DEBOUNCE_MS, later);
+        display.timerExec((int) Math.max(0, Math.min(DEBOUNCE_MS, askedSince + MOST_PUT_OFF_MS - now)), later);
     }
 
     /**
@@ -198,6 +205,7 @@ public final class BackgroundCheck {
 
     private void stopWaiting() {
         waiting.ifPresent(later -> display.timerExec(-1, later));
+        waiting = Optional.empty();
     }
 
     private IStatus run(IProgressMonitor monitor) {
@@ -216,6 +224,7 @@ public final class BackgroundCheck {
             copy.follow(taken.states);
             taken.file.ifPresent(file -> ProjectFile.settle(copy.copy(), file));
             cache.forget(copy.copy(), taken.ids);
+            taken.recovery.ifPresent(slot -> keep(slot, copy.copy()));
             if (taken.isCheckWanted) {
                 long number = taken.number;
                 Optional<CheckResult> result = Checks.run(copy.copy(), cache, (done, all) -> isWanted(number, done, all));
@@ -226,8 +235,6 @@ public final class BackgroundCheck {
         } catch (RuntimeException e) {
             deliver(taken.number, () -> problems.accept("a rule failed: " + e));
             status = new Status(IStatus.ERROR, "slopewright.ui", "The project could not be checked", e);
-        } finally {
-            taken.recovery.ifPresent(slot -> keep(slot, copy.copy()));
         }
         return status;
     }

@@ -1,14 +1,19 @@
 package slopewright.ui.internal;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.UserPrincipal;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +37,7 @@ public final class RecoveryFile {
     private static final Pattern BASE = Pattern.compile("<!-- unsaved work over ([0-9a-f]{64}) -->\\s*$");
 
     private final Path project;
+    private final int number;
     private final Path file;
     private Optional<String> base = Optional.empty();
     private long generation;
@@ -49,8 +55,24 @@ public final class RecoveryFile {
 
     /** Names the recovery file of a project file. */
     public RecoveryFile(Path project) {
+        this(project, 1);
+    }
+
+    /**
+     * Names the recovery file of one of several windows that have the same project open.
+     *
+     * @param project the project file
+     * @param number  the number of the window, from 1, see {@link ProjectClaim}
+     */
+    public RecoveryFile(Path project, int number) {
         this.project = project;
-        this.file = project.resolveSibling("." + project.getFileName() + SUFFIX);
+        this.number = number;
+        this.file = project.resolveSibling("." + project.getFileName() + SUFFIX + (number == 1 ? "" : "." + number));
+    }
+
+    /** Returns the number of the window that writes it. */
+    public int number() {
+        return number;
     }
 
     /** Returns where the work is kept. */
@@ -101,6 +123,69 @@ public final class RecoveryFile {
         return whole;
     }
 
+    /** What was found: the bytes of the work, when they were written, and what the work goes on from. */
+    private record Found(byte[] bytes, FileTime when, Optional<String> base) {
+
+        /** Returns whether it goes on from what a project file holds; where the work does not say so, whether it is not the older one. */
+        boolean belongsTo(Path file, Project saved) throws IOException {
+            return base.isPresent() ? ProjectFile.seen(saved).equals(base) : Files.getLastModifiedTime(file).compareTo(when) <= 0;
+        }
+
+        Project work(Path recovery, Path file) throws ProjectFileException {
+            Project work = ProjectFile.load(new ByteArrayInputStream(bytes), recovery.toString());
+            ProjectFile.settle(work, file);
+            return work;
+        }
+    }
+
+    /**
+     * Work that an earlier run left.
+     *
+     * @param work    the project as it was
+     * @param when    when it was kept
+     * @param belongs whether it goes on from what the project file holds now
+     */
+    public record Left(Project work, FileTime when, boolean belongs) {
+    }
+
+    /**
+     * Looks at unsaved work that an earlier run left, and changes nothing. A link, and a file of another user, is not read.
+     *
+     * @param saved the project as it was saved, empty where there is no project file
+     * @return the work, empty where there is none, where it is the same as what was saved, or where it cannot be read
+     */
+    public synchronized Optional<Left> look(Optional<Project> saved) {
+        try {
+            Optional<Found> found = find();
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            Project work = found.get().work(file, project);
+            if (saved.isPresent() && Arrays.equals(ProjectFile.bytes(work), ProjectFile.bytes(saved.get()))) {
+                return Optional.empty();
+            }
+            return Optional.of(new Left(work, found.get().when(), saved.isEmpty() || found.get().belongsTo(project, saved.get())));
+        } catch (IOException | ProjectFileException e) {
+            ILog.get().warn("The unsaved work in " + file + " cannot be read", e);
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Makes the work go on from what the project file holds now.
+     *
+     * @param saved the project as it was saved
+     * @throws IOException where it cannot be written
+     */
+    public synchronized void adopt(Project saved) throws IOException {
+        Optional<Found> found = find();
+        if (found.isPresent()) {
+            base = ProjectFile.seen(saved);
+            String work = BASE.matcher(new String(found.get().bytes(), StandardCharsets.ISO_8859_1)).replaceFirst("");
+            AtomicFile.replace(file, withBase(work.getBytes(StandardCharsets.ISO_8859_1)), AtomicFile.Terms.OWN);
+        }
+    }
+
     /**
      * Reads unsaved work that an earlier run left. It belongs to the project file where it went on from what that holds, whatever the clock
      * says; work that does not say so, where it is not older than the project file. A link, or a file of another user, is not read.
@@ -110,16 +195,17 @@ public final class RecoveryFile {
      *         any more or cannot be read is put aside, not removed
      */
     public synchronized Optional<Project> read(Project saved) {
-        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || !isOfThisUser()) {
-            return Optional.empty();
-        }
         try {
-            if (Files.exists(project) && !belongs(saved)) {
+            Optional<Found> found = find();
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            if (Files.exists(project) && !found.get().belongsTo(project, saved)) {
                 putAside();
                 return Optional.empty();
             }
-            Project found = ProjectFile.load(file);
-            return Arrays.equals(ProjectFile.bytes(found), ProjectFile.bytes(saved)) ? Optional.empty() : Optional.of(found);
+            Project work = found.get().work(file, project);
+            return Arrays.equals(ProjectFile.bytes(work), ProjectFile.bytes(saved)) ? Optional.empty() : Optional.of(work);
         } catch (ProjectFileException e) {
             ILog.get().warn("The unsaved work in " + file + " cannot be read", e);
             putAside();
@@ -129,10 +215,42 @@ public final class RecoveryFile {
         return Optional.empty();
     }
 
-    private boolean belongs(Project saved) throws IOException {
-        Matcher goesOnFrom = BASE.matcher(Files.readString(file, StandardCharsets.ISO_8859_1));
-        return goesOnFrom.find() ? ProjectFile.seen(saved).equals(Optional.of(goesOnFrom.group(1)))
-                : Files.getLastModifiedTime(project).compareTo(Files.getLastModifiedTime(file)) <= 0;
+    /**
+     * Reads the file. No link leads elsewhere, neither a symbolic one nor a further name of another file: the file is opened as itself, and
+     * what its attributes say holds before and after.
+     */
+    private Optional<Found> find() throws IOException {
+        if (!isOwn()) {
+            return Optional.empty();
+        }
+        FileTime when = Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS);
+        Object key = key();
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+            bytes = in.readAllBytes();
+        }
+        if (!isOwn() || !Objects.equals(key, key())) {
+            return Optional.empty();
+        }
+        Matcher goesOnFrom = BASE.matcher(new String(bytes, StandardCharsets.ISO_8859_1));
+        return Optional.of(new Found(bytes, when, goesOnFrom.find() ? Optional.of(goesOnFrom.group(1)) : Optional.empty()));
+    }
+
+    private Object key() throws IOException {
+        return Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS).fileKey();
+    }
+
+    private boolean isOwn() {
+        return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && hasOneName() && isOfThisUser();
+    }
+
+    private boolean hasOneName() {
+        try {
+            boolean tells = Files.getFileStore(file).supportsFileAttributeView("unix");
+            return !tells || Integer.valueOf(1).equals(Files.getAttribute(file, "unix:nlink", LinkOption.NOFOLLOW_LINKS));
+        } catch (IOException | UnsupportedOperationException e) {
+            return true;
+        }
     }
 
     /** Where files have owners that can be told, work of somebody else is left alone. */

@@ -4,9 +4,13 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
+import org.osgi.service.prefs.BackingStoreException;
 
 import slopewright.evaluation.ProjectRules;
 import slopewright.model.Project;
@@ -85,6 +89,18 @@ public final class Preferences {
         store.setDefault(AUTOSAVE_MINUTES, 0);
         store.setDefault(SNAP_STEP_M, USUAL_SNAP_STEP_M);
         return store;
+    }
+
+    /** Writes each preference to the disk as soon as it changes, from now on, so that none is lost however the program ends. */
+    public static void writeAtOnce() {
+        IEclipsePreferences node = InstanceScope.INSTANCE.getNode(NODE);
+        node.addPreferenceChangeListener(event -> Display.getDefault().asyncExec(() -> {
+            try {
+                node.flush();
+            } catch (BackingStoreException e) {
+                ILog.get().warn("The preferences cannot be written", e);
+            }
+        }));
     }
 
     /** Returns whether lengths are shown and typed in feet. */

@@ -8,10 +8,12 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.ISaveablePart2;
 
 import slopewright.model.io.FileChangedException;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.document.DifferenceDialog;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 
@@ -48,17 +50,36 @@ public final class PlanFiles {
     }
 
     private boolean askAndSaveOver(Path file, ProjectFileException changed) {
-        String[] answers = {Messages.get("save.over"), Messages.get("save.not")};
         String question = Messages.get("save.changed", changed.getMessage(), file.getFileName() + ProjectFile.PREVIOUS_SUFFIX);
-        if (MessageDialog.open(MessageDialog.WARNING, shell.get(), Messages.get("save.failed"), question, SWT.NONE, answers) != 0) {
-            return false;
-        }
         try {
+            DifferenceDialog.Sides sides = new DifferenceDialog.Sides(ProjectFile.load(file), Messages.get("save.file-has"),
+                    document.project(), Messages.get("save.here"));
+            if (new DifferenceDialog(shell.get(), Messages.get("save.failed"), question, sides, Messages.get("save.over"),
+                    Messages.get("save.not")).open() != 0) {
+                return false;
+            }
             document.saveOver(file);
             return true;
         } catch (ProjectFileException e) {
             return failed(e);
         }
+    }
+
+    /** Asks what becomes of changes that are not saved before the editor closes; an answer as {@link ISaveablePart2} has them. */
+    public int askBeforeClosing() {
+        String[] answers = {Messages.get("close.save"), Messages.get("close.not"), Messages.get("close.cancel")};
+        String name = document.path().map(path -> String.valueOf(path.getFileName())).orElse("");
+        return switch (MessageDialog.open(MessageDialog.QUESTION, shell.get(), Messages.get("close.title"),
+                Messages.get("close.question", name), SWT.NONE, answers)) {
+            case 0 -> ISaveablePart2.YES;
+            case 1 -> ISaveablePart2.NO;
+            default -> ISaveablePart2.CANCEL;
+        };
+    }
+
+    /** Says that a file is open in another tab and cannot be saved into. */
+    public void refuse(Path file) {
+        MessageDialog.openError(shell.get(), Messages.get("save.failed"), Messages.get("save.open-twice", file.getFileName()));
     }
 
     private boolean failed(ProjectFileException e) {
