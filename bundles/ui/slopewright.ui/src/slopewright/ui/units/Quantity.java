@@ -7,8 +7,10 @@ public enum Quantity {
     LENGTH("M", "m", 3),
     /** Decimal degrees. */
     ANGLE("Deg", "°", 6),
-    /** Decimal degrees of latitude or longitude, never in minutes. */
-    COORDINATE("Deg", "°", 9),
+    /** Decimal degrees of latitude, north positive, never shown in minutes. */
+    LATITUDE("Deg", "°", 9),
+    /** Decimal degrees of longitude, east positive, never shown in minutes. */
+    LONGITUDE("Deg", "°", 9),
     /** Minutes of arc. */
     MINUTES("Minutes", "′", 2),
     /** Per cent. */
@@ -69,6 +71,11 @@ public enum Quantity {
         return decimals;
     }
 
+    /** Returns whether it is a latitude or a longitude. */
+    public boolean isCoordinate() {
+        return this == LATITUDE || this == LONGITUDE;
+    }
+
     /**
      * Returns what an attribute holds.
      *
@@ -76,7 +83,7 @@ public enum Quantity {
      */
     public static Quantity of(String attribute) {
         if (attribute.equals("latitudeDeg") || attribute.equals("longitudeDeg")) {
-            return COORDINATE;
+            return attribute.equals("latitudeDeg") ? LATITUDE : LONGITUDE;
         }
         for (Quantity quantity : values()) {
             int at = attribute.length() - quantity.suffix.length();

@@ -4,13 +4,15 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import slopewright.geometry.CoordinateText;
+import slopewright.geometry.CoordinateText.Axis;
 import slopewright.geometry.Lengths;
 import slopewright.messages.MessageRenderer;
 import slopewright.ui.preferences.Preferences;
 
 /**
  * Shows numbers in the units that the user prefers and reads what the user types. A unit that is typed wins over the preferred one:
- * {@code 50 ft}, {@code 15.2 m}, {@code 3°05'}, {@code 3.0833}.
+ * {@code 50 ft}, {@code 15.2 m}, {@code 3°05'}, {@code 3.0833}; latitudes and longitudes in any form of {@link CoordinateText}.
  */
 public final class QuantityFormat {
 
@@ -106,7 +108,10 @@ public final class QuantityFormat {
      */
     public double read(String text, Quantity quantity) {
         String trimmed = text.strip();
-        if (quantity == Quantity.ANGLE || quantity == Quantity.COORDINATE) {
+        if (quantity.isCoordinate()) {
+            return CoordinateText.read(trimmed, quantity == Quantity.LATITUDE ? Axis.LATITUDE : Axis.LONGITUDE);
+        }
+        if (quantity == Quantity.ANGLE) {
             Matcher both = DEGREES_MINUTES.matcher(trimmed);
             if (both.matches()) {
                 return angle(both);
@@ -142,7 +147,7 @@ public final class QuantityFormat {
                 default -> throw new IllegalArgumentException(expected(text, quantity));
             };
         }
-        boolean angle = quantity == Quantity.ANGLE || quantity == Quantity.COORDINATE;
+        boolean angle = quantity == Quantity.ANGLE;
         if (angle && (unit.equals("'") || unit.equals("′") || unit.equals("min"))) {
             return 1 / 60.0;
         }
@@ -156,7 +161,7 @@ public final class QuantityFormat {
     private static String expected(String text, Quantity quantity) {
         String example = switch (quantity) {
             case LENGTH -> "a length such as 15.2, 15.2 m or 50 ft";
-            case ANGLE, COORDINATE -> "an angle such as 3.25, 3°15' or 195'";
+            case ANGLE -> "an angle such as 3.25, 3°15' or 195'";
             default -> quantity.unit().isEmpty() ? "a number such as 3" : "a number in " + quantity.unit();
         };
         return "'" + text + "' is not understood; type " + example + ".";

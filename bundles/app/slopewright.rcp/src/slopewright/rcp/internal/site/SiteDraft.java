@@ -58,7 +58,8 @@ public final class SiteDraft {
     /** Returns what kind of number it is. */
     static Quantity quantity(SiteNumber number) {
         return switch (number) {
-            case LATITUDE, LONGITUDE -> Quantity.COORDINATE;
+            case LATITUDE -> Quantity.LATITUDE;
+            case LONGITUDE -> Quantity.LONGITUDE;
             case BEARING, SLOPE, FATO_BEARING, VARIATION, VARIATION_CHANGE -> Quantity.ANGLE;
             case GROUND_SPEED -> Quantity.KNOTS;
             case DESCENT -> Quantity.DESCENT;

@@ -46,7 +46,7 @@ final class ObstacleEntry {
 
     /** A number that is typed, with what it is and what is assumed at first. */
     enum Number {
-        FIRST_COORDINATE(Quantity.COORDINATE, ""), SECOND_COORDINATE(Quantity.COORDINATE, ""), TOP(Quantity.LENGTH, ""),
+        FIRST_COORDINATE(Quantity.LATITUDE, ""), SECOND_COORDINATE(Quantity.LONGITUDE, ""), TOP(Quantity.LENGTH, ""),
         PLACE_ACCURACY(Quantity.LENGTH, ""), TOP_ACCURACY(Quantity.LENGTH, ""), BEARING(Quantity.ANGLE, ""),
         DISTANCE(Quantity.LENGTH, ""), HEIGHT(Quantity.LENGTH, ""), ANGLE(Quantity.ANGLE, ""), TO_BEARING(Quantity.ANGLE, ""),
         TO_DISTANCE(Quantity.LENGTH, ""), TO_HEIGHT(Quantity.LENGTH, ""), TO_ANGLE(Quantity.ANGLE, ""), SAG(Quantity.LENGTH, ""),
@@ -206,10 +206,10 @@ final class ObstacleEntry {
 
     /** Returns the name of a number, with its unit. */
     String label(Number number) {
-        Quantity quantity = !isGeographic() && number.quantity() == Quantity.COORDINATE ? Quantity.LENGTH : number.quantity();
+        Quantity quantity = !isGeographic() && number.quantity().isCoordinate() ? Quantity.LENGTH : number.quantity();
         String unit = QuantityFormat.preferred().unit(quantity);
         String key = number.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        String grid = number.quantity() == Quantity.COORDINATE && !isGeographic() ? "-on-grid" : "";
+        String grid = number.quantity().isCoordinate() && !isGeographic() ? "-on-grid" : "";
         return Messages.get("obstacle.number." + key + grid) + (unit.isEmpty() ? "" : " (" + unit + ")");
     }
 }
