@@ -34,7 +34,8 @@ public final class CoordinateText {
 
     private static final String DECIMALS = "(?:[.,]\\d*)?";
     private static final String GAP = "\\s*[°º:]\\s*|\\s+|-|\\s*deg\\s*|\\s*d\\s*";
-    private static final Pattern SPACED = Pattern.compile("(\\d+)(?:" + GAP + ")(\\d+" + DECIMALS + ")(?:\\s*['′’m:]\\s*|\\s+|-)?(?:(\\d+"
+    private static final Pattern SPACED = Pattern.compile("(\\d+)(?:" + GAP + ")(\\d+" + DECIMALS
+            + ")(?:\\s*['′’m:]\\s*|\\s+|-)?(?:(\\d+"
             + DECIMALS + ")\\s*(?:\"|″|”|''|s)?)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern DECIMAL = Pattern.compile("(\\d+" + DECIMALS + "|[.,]\\d+)\\s*(?:°|º|deg|d)?", Pattern.CASE_INSENSITIVE);
     private static final Pattern PACKED = Pattern.compile("(\\d{2,3})(\\d{2})(\\d{2}" + DECIMALS + ")");

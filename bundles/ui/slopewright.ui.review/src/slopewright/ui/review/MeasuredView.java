@@ -38,7 +38,7 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.review.internal.Messages;
-import slopewright.ui.review.internal.measured.FocusFrame;
+import slopewright.ui.properties.FocusFrame;
 import slopewright.ui.review.internal.measured.MeasuredTable;
 
 /** The chosen aid as it was built: planned and measured values of every unit, what they come to, and what stands against acceptance. */

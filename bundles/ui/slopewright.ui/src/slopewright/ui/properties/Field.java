@@ -2,6 +2,7 @@ package slopewright.ui.properties;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -25,6 +26,7 @@ import slopewright.edit.SetAttribute;
 import slopewright.edit.SetReferences;
 import slopewright.evaluation.ProjectRules;
 import slopewright.model.Identified;
+import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
@@ -33,8 +35,8 @@ import slopewright.standards.RuleSets;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.units.QuantityFormat;
 
-/** One value of an element as the property sheet shows, reads and changes it. */
-abstract class Field {
+/** One value of an element as the property sheet and the tables of elements show, read and change it. */
+public abstract class Field {
 
     private static final String NONE = PropertyTexts.get("field.none");
 
@@ -63,8 +65,21 @@ abstract class Field {
     }
 
     static Field of(Identified element, AttributeInfo info, QuantityFormat format) {
+        return of(element, info, format, Projects.project(element));
+    }
+
+    /**
+     * Returns the field of a feature.
+     *
+     * @param element the element, which need not be part of a project yet
+     * @param info    one of its features
+     * @param format  how numbers are shown and read
+     * @param project whose elements can be referred to
+     */
+    public static Field of(Identified element, AttributeInfo info, QuantityFormat format, Optional<Project> project) {
         if (info.feature() instanceof EReference reference) {
-            return reference.isMany() ? new Several(element, info, reference) : new Choice(element, info, targets(element, reference));
+            List<Identified> all = project.map(known -> candidates(known, reference.getEReferenceType())).orElse(List.of());
+            return reference.isMany() ? new Several(element, info, reference, all) : new Choice(element, info, targets(all));
         }
         EAttribute attribute = (EAttribute) info.feature();
         if (attribute.getEAttributeType() instanceof EEnum type) {
@@ -77,7 +92,7 @@ abstract class Field {
         }
         return switch (attribute.getName()) {
             case "familyKey" -> new Choice(element, info, keyed(Families.all().stream(), entry -> entry.name(), entry -> entry.key()));
-            case "ruleSetKey" -> new Choice(element, info, keyed(Stream.concat(RuleSets.all().stream(), own(element).stream()),
+            case "ruleSetKey" -> new Choice(element, info, keyed(Stream.concat(RuleSets.all().stream(), own(project).stream()),
                     entry -> entry.descriptor().name() + " (" + entry.edition() + ")",
                     Preferences::nameOf));
             default -> new Text(element, info, format, type);
@@ -85,9 +100,9 @@ abstract class Field {
     }
 
     /** The own rule set in the folder that the project names, where it holds a sound one. */
-    private static Optional<RuleSet> own(Identified element) {
+    private static Optional<RuleSet> own(Optional<Project> project) {
         try {
-            return Projects.project(element).flatMap(ProjectRules::own);
+            return project.flatMap(ProjectRules::own);
         } catch (IllegalArgumentException e) {
             return Optional.empty(); // what is wrong with it is said by the check, which names file and line
         }
@@ -103,8 +118,54 @@ abstract class Field {
 
     abstract PropertyDescriptor editor();
 
-    String label() {
+    /** Returns its name, with the unit of what is typed. */
+    public String label() {
         return info.label();
+    }
+
+    /** Returns the value as it is typed, without unit; empty where there is none. */
+    public abstract String typed();
+
+    /** Returns the value as it is shown, with its unit. */
+    public String text() {
+        return texts().getText(shown());
+    }
+
+    /** Returns what can be chosen; empty where it is typed. */
+    public List<String> choices() {
+        return List.of();
+    }
+
+    abstract Object read(String text);
+
+    /**
+     * Returns the edit that gives it a value.
+     *
+     * @param text what was typed, or the beginning of a choice
+     * @throws IllegalArgumentException where that makes no sense; the message says why
+     */
+    public RecordedEdit editOf(String text) {
+        Object value = read(text);
+        String wrong = fault(value);
+        if (wrong != null) {
+            throw new IllegalArgumentException(wrong);
+        }
+        return edit(value);
+    }
+
+    /** Returns which of some labels is meant: the one that is typed, or the only one that begins so. */
+    private static int chosen(String text, List<String> labels) {
+        String typed = text.strip().toLowerCase(Locale.ROOT);
+        List<String> all = labels.stream().map(label -> label.toLowerCase(Locale.ROOT)).toList();
+        int exact = all.indexOf(typed);
+        if (exact >= 0) {
+            return exact;
+        }
+        List<String> begun = all.stream().filter(label -> !typed.isEmpty() && label.startsWith(typed)).toList();
+        if (begun.size() != 1) {
+            throw new IllegalArgumentException(PropertyTexts.get("field.oneOf", text.strip(), String.join("; ", labels)));
+        }
+        return all.indexOf(begun.get(0));
     }
 
     abstract LabelProvider texts();
@@ -129,15 +190,14 @@ abstract class Field {
         return options;
     }
 
-    private static List<Option> targets(Identified element, EReference reference) {
+    private static List<Option> targets(List<Identified> candidates) {
         List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
-        candidates(element, reference.getEReferenceType()).forEach(candidate ->
-                options.add(new Option(Projects.label(candidate), candidate)));
+        candidates.forEach(candidate -> options.add(new Option(Projects.label(candidate), candidate)));
         return options;
     }
 
-    static List<Identified> candidates(Identified element, EClass type) {
-        return Projects.project(element).map(project -> Ids.elements(project).stream().filter(type::isInstance).toList()).orElse(List.of());
+    private static List<Identified> candidates(Project project, EClass type) {
+        return Ids.elements(project).stream().filter(type::isInstance).toList();
     }
 
     /** A value that can be chosen; null takes the value away. */
@@ -167,6 +227,23 @@ abstract class Field {
                 }
             }
             return 0;
+        }
+
+        @Override
+        public String typed() {
+            Option now = options.get((Integer) shown());
+            return now.value() == null ? "" : now.label();
+        }
+
+        @Override
+        public List<String> choices() {
+            return options.stream().map(Option::label).toList();
+        }
+
+        @Override
+        Object read(String text) {
+            boolean none = text.isBlank() && options.get(0).value() == null;
+            return none ? 0 : chosen(text, choices());
         }
 
         @Override
@@ -202,11 +279,27 @@ abstract class Field {
     /** Several elements that are referred to. */
     private static final class Several extends Field {
 
-        private final EReference reference;
+        private static final String BETWEEN = ";";
 
-        Several(Identified element, AttributeInfo info, EReference reference) {
+        private final EReference reference;
+        private final List<Identified> candidates;
+
+        Several(Identified element, AttributeInfo info, EReference reference, List<Identified> candidates) {
             super(element, info);
             this.reference = reference;
+            this.candidates = candidates;
+        }
+
+        @Override
+        public String typed() {
+            return String.join(BETWEEN + " ", ((List<?>) shown()).stream().map(target -> Projects.label((Identified) target)).toList());
+        }
+
+        @Override
+        Object read(String text) {
+            List<String> labels = candidates.stream().map(Projects::label).toList();
+            return Stream.of(text.split(BETWEEN)).filter(part -> !part.isBlank()).map(part -> candidates.get(chosen(part, labels)))
+                    .toList();
         }
 
         @Override
@@ -230,7 +323,7 @@ abstract class Field {
             return new PropertyDescriptor(id(), label()) {
                 @Override
                 public CellEditor createPropertyEditor(Composite parent) {
-                    return new ReferencesCellEditor(parent, Several.this.label(), candidates(element, reference.getEReferenceType()));
+                    return new ReferencesCellEditor(parent, Several.this.label(), candidates);
                 }
             };
         }
@@ -259,8 +352,18 @@ abstract class Field {
         }
 
         @Override
-        String label() {
+        public String label() {
             return info.labelWithUnit(format);
+        }
+
+        @Override
+        public String typed() {
+            return String.valueOf(shown());
+        }
+
+        @Override
+        Object read(String text) {
+            return text;
         }
 
         @Override
@@ -272,14 +375,14 @@ abstract class Field {
         @Override
         String fault(Object value) {
             try {
-                Object read = read(value);
+                Object read = valueOf(value);
                 return read instanceof Number number ? info.fault(number.doubleValue(), format).orElse(null) : null;
             } catch (IllegalArgumentException e) {
                 return e.getMessage();
             }
         }
 
-        private Object read(Object value) {
+        private Object valueOf(Object value) {
             String text = String.valueOf(value).strip();
             if (text.isEmpty()) {
                 return null;
@@ -303,7 +406,7 @@ abstract class Field {
 
         @Override
         RecordedEdit edit(Object value) {
-            return SetAttribute.of(element, (EAttribute) info.feature(), read(value));
+            return SetAttribute.of(element, (EAttribute) info.feature(), valueOf(value));
         }
 
         @Override

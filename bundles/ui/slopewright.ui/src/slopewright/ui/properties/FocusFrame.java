@@ -1,4 +1,4 @@
-package slopewright.ui.review.internal.measured;
+package slopewright.ui.properties;
 
 import org.eclipse.jface.viewers.ColumnViewer;
 import org.eclipse.jface.viewers.FocusCellHighlighter;

@@ -1,0 +1,117 @@
+package slopewright.ui.elements;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IAction;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.ui.IActionBars;
+import org.eclipse.ui.actions.ActionFactory;
+
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.properties.ReadBackDialog;
+
+/** What the user can do with rows: cut, copy, paste, duplicate, remove, select all, read back; and undo and redo. */
+final class ElementActions {
+
+    private final ElementsView view;
+    private final IAction cut = action("elements.cut", () -> typing(TypedText::cut, this::cut));
+    private final IAction copy = action("elements.copy", () -> typing(TypedText::copy, this::copy));
+    private final IAction paste = action("elements.paste", () -> typing(TypedText::paste, this::paste));
+    private final IAction remove;
+    private final IAction duplicate;
+    private final IAction readBack = action("elements.read-back", this::readBack);
+
+    ElementActions(ElementsView view, IActionBars bars) {
+        this.view = view;
+        remove = action("elements.remove", () -> typing(TypedText::delete, view::remove));
+        duplicate = action("elements.duplicate", view::duplicate);
+        IAction all = action("elements.select-all", () -> typing(TypedText::selectAll, view::selectAll));
+        Map.of(ActionFactory.CUT, cut, ActionFactory.COPY, copy, ActionFactory.PASTE, paste, ActionFactory.DELETE, remove,
+                ActionFactory.SELECT_ALL, all, ActionFactory.UNDO, action("elements.undo", () -> step(true)),
+                ActionFactory.REDO, action("elements.redo", () -> step(false)))
+                .forEach((factory, action) -> {
+                    action.setActionDefinitionId(factory.getCommandId());
+                    bars.setGlobalActionHandler(factory.getId(), action);
+                });
+        List.of(duplicate, paste, readBack).forEach(bars.getMenuManager()::add);
+        bars.updateActionBars();
+    }
+
+    private static IAction action(String key, Runnable work) {
+        IAction made = new Action(Messages.get(key)) {
+            @Override
+            public void run() {
+                work.run();
+            }
+        };
+        made.setToolTipText(Messages.get(key));
+        return made;
+    }
+
+    /** Does something with the field that is being typed into; where there is none, with the rows. */
+    private static void typing(Consumer<TypedText> there, Runnable rows) {
+        TypedText.focused().ifPresentOrElse(there, rows);
+    }
+
+    void menu(Control control) {
+        MenuManager menu = new MenuManager();
+        List.of(cut, copy, paste, duplicate, remove).forEach(menu::add);
+        menu.add(new Separator());
+        menu.add(readBack);
+        control.setMenu(menu.createContextMenu(control));
+    }
+
+    void enable(boolean duplicates) {
+        duplicate.setEnabled(duplicates);
+    }
+
+    private void step(boolean back) {
+        view.document().map(ProjectDocument::history).ifPresent(history -> {
+            if (back && history.canUndo()) {
+                history.undo();
+            } else if (!back && history.canRedo()) {
+                history.redo();
+            }
+        });
+    }
+
+    private void copy() {
+        view.sheet().ifPresent(sheet -> {
+            Clipboard clipboard = new Clipboard(view.table().getDisplay());
+            try {
+                clipboard.setContents(new Object[] {sheet.text(view.selected())}, new Transfer[] {TextTransfer.getInstance()});
+            } finally {
+                clipboard.dispose();
+            }
+        });
+    }
+
+    private void cut() {
+        copy();
+        view.remove();
+    }
+
+    /** Adds a row for each line of the clipboard. */
+    void paste() {
+        Clipboard clipboard = new Clipboard(view.table().getDisplay());
+        try {
+            Object text = clipboard.getContents(TextTransfer.getInstance());
+            view.paste(text == null ? "" : String.valueOf(text));
+        } finally {
+            clipboard.dispose();
+        }
+    }
+
+    /** Asks what a second person held against its source, the selected elements ticked. */
+    void readBack() {
+        view.document().ifPresent(document -> ReadBackDialog.ask(view.getSite().getShell(), document, view.selected()));
+    }
+}

@@ -1,0 +1,226 @@
+package slopewright.ui.elements;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import slopewright.edit.AddChild;
+import slopewright.edit.Compound;
+import slopewright.edit.RecordedEdit;
+import slopewright.edit.RemoveElement;
+import slopewright.model.Identified;
+import slopewright.model.Named;
+import slopewright.model.Project;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
+import slopewright.ui.units.QuantityFormat;
+
+/**
+ * The elements of one kind as a sheet: what people make, copy, paste and remove in it, each as one edit. As text a sheet has a line for
+ * each row and a tabulator between cells, as programs for tables give and take it.
+ */
+public final class ElementSheet {
+
+    private final ElementKind kind;
+    private final Project project;
+    private final List<ElementColumn> columns;
+
+    /**
+     * Makes the sheet of a kind.
+     *
+     * @param kind    the kind
+     * @param project whose elements they are
+     * @param format  how numbers are shown and read
+     */
+    public ElementSheet(ElementKind kind, Project project, QuantityFormat format) {
+        this.kind = kind;
+        this.project = project;
+        this.columns = ElementColumns.of(kind, format);
+    }
+
+    List<ElementColumn> columns() {
+        return columns;
+    }
+
+    /** Returns the headings. */
+    public List<String> titles() {
+        return columns.stream().map(ElementColumn::title).toList();
+    }
+
+    /** Returns a row as it is shown. */
+    public List<String> shown(Identified row) {
+        return columns.stream().map(column -> column.shown(row)).toList();
+    }
+
+    /**
+     * Returns the edit that gives a cell a value.
+     *
+     * @param row    the row
+     * @param column number of the column
+     * @param text   what was typed
+     * @throws IllegalArgumentException where it makes no sense; the message says why
+     */
+    public RecordedEdit type(Identified row, int column, String text) {
+        return columns.get(column).edit(row, text);
+    }
+
+    /**
+     * Returns the edit that adds an empty element.
+     *
+     * @param owner what holds it
+     */
+    public AddChild add(Identified owner) {
+        return AddChild.of(owner, kind.reference().orElseThrow(), kind.create());
+    }
+
+    /** Returns rows as text, the headings first. */
+    public String text(List<Identified> rows) {
+        List<String> lines = new ArrayList<>(List.of(String.join("\t", titles())));
+        rows.forEach(row -> lines.add(String.join("\t",
+                columns.stream().map(column -> column.typed(row).replaceAll("\\s+", " ")).toList())));
+        return String.join("\n", lines) + "\n";
+    }
+
+    /** Returns the edit that removes rows. */
+    public RecordedEdit remove(List<Identified> rows) {
+        return Compound.of(Messages.get("edit.remove", rows.size(), kind.label()), rows.stream().map(RemoveElement::of).toList());
+    }
+
+    /** Returns the edit that puts a copy of each row, with all it contains, beside it. */
+    public RecordedEdit duplicate(List<Identified> rows) {
+        List<RecordedEdit> parts = new ArrayList<>();
+        for (Identified row : rows) {
+            parts.add(AddChild.of(row.eContainer(), kind.reference().orElseThrow(), copy(row)));
+        }
+        return Compound.of(Messages.get("edit.duplicate", rows.size(), kind.label()), parts);
+    }
+
+    private static Identified copy(Identified row) {
+        Identified made = EcoreUtil.copy(row);
+        Ids.elements(made).forEach(element -> element.setId(null));
+        if (made instanceof Named named && named.getName() != null) {
+            named.setName(Messages.get("copy.name", named.getName()));
+        }
+        return made;
+    }
+
+    /**
+     * Returns the edit that adds a row for each line of a text. Where the first line has headings of this sheet, cells go by them; else
+     * they go by the order of the columns, what holds the row left out. Empty cells stay unknown.
+     *
+     * @param text  lines with tabulators
+     * @param owner what holds rows that name no holder; empty where there is none
+     * @throws IllegalArgumentException where a cell makes no sense; the message names line and column, and nothing is to be added
+     */
+    public RecordedEdit paste(String text, Optional<Identified> owner) {
+        List<String> lines = Stream.of(text.split("\\R")).filter(line -> !line.isBlank()).toList();
+        if (lines.isEmpty() || !kind.isListed()) {
+            throw new IllegalArgumentException(Messages.get(kind.isListed() ? "paste.nothing" : "paste.not-here"));
+        }
+        List<Heading> headings = headings(cells(lines.get(0)));
+        boolean named = !headings.isEmpty();
+        List<Heading> order = named ? headings : columns.stream().filter(column -> !(column instanceof ElementColumn.Holder))
+                .map(column -> new Heading(column, "")).toList();
+        List<RecordedEdit> parts = new ArrayList<>();
+        for (int i = named ? 1 : 0; i < lines.size(); i++) {
+            parts.add(row(cells(lines.get(i)), order, i + 1, owner));
+        }
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException(Messages.get("paste.nothing"));
+        }
+        return Compound.of(Messages.get("edit.paste", parts.size(), kind.label()), parts);
+    }
+
+    private static List<String> cells(String line) {
+        return Stream.of(line.split("\t", -1)).map(ElementSheet::unquoted).toList();
+    }
+
+    private static String unquoted(String cell) {
+        String text = cell.strip();
+        boolean quoted = text.length() > 1 && text.startsWith("\"") && text.endsWith("\"");
+        return quoted ? text.substring(1, text.length() - 1).replace("\"\"", "\"") : text;
+    }
+
+    /** A column that is pasted into, with the unit that its heading names instead of the usual one. */
+    private record Heading(ElementColumn column, String unit) {
+
+        String complete(String cell) {
+            return unit.isEmpty() || cell.isEmpty() ? cell : cell + " " + unit;
+        }
+    }
+
+    /** Returns the columns that a line of headings means; none where it is no line of headings. */
+    private List<Heading> headings(List<String> cells) {
+        List<Heading> found = new ArrayList<>();
+        List<String> unknown = new ArrayList<>();
+        for (String cell : cells) {
+            Optional<Heading> heading = heading(cell);
+            heading.ifPresentOrElse(found::add, () -> unknown.add(cell));
+        }
+        if (!found.isEmpty() && !unknown.isEmpty()) {
+            throw new IllegalArgumentException(Messages.get("paste.heading", String.join(", ", unknown), String.join(", ", titles())));
+        }
+        return found;
+    }
+
+    private Optional<Heading> heading(String cell) {
+        Predicate<String> isCell = name -> name.equalsIgnoreCase(cell);
+        Map<ElementColumn, String> units = new LinkedHashMap<>();
+        for (ElementColumn column : columns) {
+            String prefix = column.name().toLowerCase(Locale.ROOT) + " (";
+            if (isCell.test(column.name()) || isCell.test(column.title())) {
+                return Optional.of(new Heading(column, ""));
+            }
+            if (!column.unit().isEmpty() && cell.toLowerCase(Locale.ROOT).startsWith(prefix) && cell.endsWith(")")) {
+                units.put(column, cell.substring(prefix.length(), cell.length() - 1));
+            }
+        }
+        return units.entrySet().stream().findFirst().map(entry -> new Heading(entry.getKey(), entry.getValue()));
+    }
+
+    private RecordedEdit row(List<String> cells, List<Heading> order, int line, Optional<Identified> owner) {
+        if (cells.size() > order.size() && cells.subList(order.size(), cells.size()).stream().anyMatch(cell -> !cell.isEmpty())) {
+            throw new IllegalArgumentException(Messages.get("paste.too-many", line, cells.size(), order.size()));
+        }
+        Identified made = kind.create();
+        Optional<Identified> holder = owner;
+        for (int i = 0; i < Math.min(cells.size(), order.size()); i++) {
+            Heading heading = order.get(i);
+            if (cells.get(i).isEmpty()) {
+                continue;
+            }
+            try {
+                if (heading.column() instanceof ElementColumn.Holder) {
+                    holder = Optional.of(holder(cells.get(i)));
+                } else {
+                    heading.column().write(made, heading.complete(cells.get(i)), project);
+                }
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException(Messages.get("paste.cell", line, heading.column().name(), e.getMessage()), e);
+            }
+        }
+        Identified into = holder.orElseThrow(() -> new IllegalArgumentException(Messages.get("paste.no-holder", line)));
+        return AddChild.of(into, kind.reference().orElseThrow(), made);
+    }
+
+    private Identified holder(String text) {
+        List<Identified> owners = kind.owners(project);
+        List<Identified> found = owners.stream().filter(owner -> isNamed(owner, text)).toList();
+        if (found.size() != 1) {
+            throw new IllegalArgumentException(Messages.get(found.isEmpty() ? "paste.unknown-holder" : "paste.several-holders", text));
+        }
+        return found.get(0);
+    }
+
+    private static boolean isNamed(Identified owner, String text) {
+        return Stream.of(Projects.path(owner), Projects.label(owner), owner instanceof Named named ? String.valueOf(named.getName()) : "")
+                .anyMatch(text::equalsIgnoreCase);
+    }
+}
