@@ -2,6 +2,8 @@ package slopewright.fuzz;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,6 +25,7 @@ public final class Fuzz {
     private final Set<String> told = new HashSet<>();
     private final Map<Path, byte[]> read = new HashMap<>();
     private int faults;
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     private volatile long begun = Long.MAX_VALUE;
     private volatile Path current;
 
@@ -82,7 +85,7 @@ public final class Fuzz {
 
     private boolean feed(Kind kind, Path input, Breaker breaker, int number) throws Exception {
         current = input;
-        begun = System.nanoTime();
+        begun = threads.getCurrentThreadCpuTime();
         try {
             kind.feed(input, sources, breaker);
         } catch (Throwable e) {
@@ -101,7 +104,7 @@ public final class Fuzz {
         return Kind.wasRefused();
     }
 
-    /** Ends the run where one input takes longer than a minute, and says where it is. */
+    /** Ends the run where one input takes longer than a minute of processor time, and says where it is. */
     private void watch() {
         Thread feeding = Thread.currentThread();
         Thread watch = new Thread(() -> {
@@ -111,7 +114,8 @@ public final class Fuzz {
                 } catch (InterruptedException e) {
                     return;
                 }
-                if (System.nanoTime() - begun > LONGEST_NS && begun != Long.MAX_VALUE) {
+                long since = begun;
+                if (since != Long.MAX_VALUE && threads.getThreadCpuTime(feeding.getId()) - since > LONGEST_NS) {
                     System.out.println(current + " does not end:");
                     Arrays.stream(feeding.getStackTrace()).limit(40).forEach(frame -> System.out.println("    at " + frame));
                     System.exit(1);
