@@ -43,7 +43,12 @@ public final class Profile {
                 throw new IllegalArgumentException("point " + (i + 1) + " of the profile does not lie beyond point " + i);
             }
         }
-        return new Profile(alongM.clone(), heightM.clone());
+        return new Profile(Arrays.stream(alongM).map(Profile::withoutSignOfZero).toArray(), heightM.clone());
+    }
+
+    /** A search tells 0 from -0, which lies below it. */
+    private static double withoutSignOfZero(double placeM) {
+        return placeM + 0.0;
     }
 
     /** Returns the number of points. */
@@ -88,7 +93,7 @@ public final class Profile {
             throw new IllegalArgumentException(
                     "the profile reaches from " + firstM() + " m to " + lastM() + " m, not to " + placeM + " m");
         }
-        int found = Arrays.binarySearch(alongM, placeM);
+        int found = Arrays.binarySearch(alongM, withoutSignOfZero(placeM));
         if (found >= 0) {
             return heightM[found];
         }

@@ -74,4 +74,13 @@ class ProfileTest {
         assertThrows(IllegalArgumentException.class,
                 () -> Profile.of(new double[] {Double.NEGATIVE_INFINITY, 1}, new double[] {0, 0}));
     }
+
+    /** Zero has a sign in the arithmetic of computers, and none on the ground. */
+    @Test
+    void theSignOfZeroIsNoPlace() {
+        Profile above = Profile.of(new double[] {0, 10}, new double[] {1, 2});
+        assertEquals(1, above.heightAt(-0.0), 0);
+        Profile below = Profile.of(new double[] {-10, -0.0}, new double[] {1, 2});
+        assertEquals(2, below.heightAt(0), 0);
+    }
 }
