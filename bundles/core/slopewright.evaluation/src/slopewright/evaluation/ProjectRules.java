@@ -11,6 +11,7 @@ import slopewright.model.Project;
 import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.model.io.ProjectFile;
+import slopewright.standards.CitedValue;
 import slopewright.standards.OwnRuleSets;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
@@ -72,6 +73,18 @@ public final class ProjectRules {
     public static RuleSet of(Project project, ApproachAid aid, Optional<String> name) {
         return of(project, name.or(() -> Optional.ofNullable(aid.getRuleSetKey()).map(ProjectRules::stored)
                 .filter(key -> find(project, key).isPresent())));
+    }
+
+    /**
+     * Returns a value that is of no family, such as the range of a signal: of a rule set, or where that is silent of that of the United
+     * States, which alone publishes it. Under every rule set a light that nobody sees is none.
+     *
+     * @param rules a rule set
+     * @param key   key of the value
+     * @return the value, with the citation of the rule set that has it
+     */
+    public static CitedValue common(RuleSet rules, String key) {
+        return rules.find(key).orElseGet(() -> RuleSets.find("faa").orElseThrow().value(key));
     }
 
     /**

@@ -139,6 +139,14 @@ final class FieldCases {
             sample.aid().setAxisTurnDeg(-4.0);
         }));
         cases.add(RuleCase.of("FIELD-05", Result.NOT_APPLICABLE, "a fixed row", Bases::row, Sample::unchanged));
+        // The rule set of the unit prints no range of a signal; that of another one tells how far out the eye is.
+        cases.add(RuleCase.of("FIELD-05", Result.FAIL, "8.1 degrees off, under a rule set that prints no range",
+                () -> Sample.helipad("icao:9th", "heliport-sector", 6), sample -> {
+                    sample.aid().setPortable(true);
+                    sample.aid().setBeamLeftLimitDeg(-8.0);
+                    sample.aid().setBeamRightLimitDeg(8.0);
+                    sample.aid().setAxisTurnDeg(8.1);
+                }));
         cases.add(RuleCase.of("FIELD-05", Result.NOT_EVALUATED, "no beam width", Bases::padTriColour,
                 sample -> sample.equipment().setBeamWidthDeg(null)));
         // 23.8 m ahead and 4 m beside, the eye at the hover is atan(4 / 23.8) = 9.5 degrees off.

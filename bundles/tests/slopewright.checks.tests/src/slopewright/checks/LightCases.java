@@ -23,6 +23,7 @@ final class LightCases {
         contours(cases);
         factors(cases);
         beams(cases);
+        narrowed(cases);
         return cases;
     }
 
@@ -110,6 +111,31 @@ final class LightCases {
             for (double elevationDeg : unmeasured) {
                 drop(sample, LightColour.RED, 0, elevationDeg);
             }
+        }));
+    }
+
+    /** The outermost unit stands 22.5 + 15 + 3 x 9 = 64.5 m beside the centre line: atan(64.5 / (300 + 900)) = 3.0768 degrees off. */
+    private static void narrowed(List<RuleCase> cases) {
+        limited(cases, Result.PASS, "as wide as the printed light", -8.0, 8.0, 0);
+        limited(cases, Result.PASS, "3.077 degrees", -3.077, 3.077, 0);
+        limited(cases, Result.FAIL, "3.076 degrees", -3.076, 3.076, 0);
+        limited(cases, Result.FAIL, "a degree to the left, towards which no unit looks", -8.0, 1.0, 0);
+        limited(cases, Result.FAIL, "as wide as nothing, and turned", -1.0, 1.0, 3);
+        cases.add(RuleCase.of("LIGHT-03", Result.NOT_APPLICABLE, "no limits", LightCases::row, Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-03", Result.NOT_APPLICABLE, "at a helipad", LightCases::sector,
+                sample -> sample.aid().setBeamLeftLimitDeg(-8.0)));
+        cases.add(RuleCase.of("LIGHT-03", Result.NOT_EVALUATED, "only one side, and no beam width", LightCases::row, sample -> {
+            sample.aid().setBeamLeftLimitDeg(-8.0);
+            sample.equipment().setBeamWidthDeg(null);
+        }));
+    }
+
+    private static void limited(List<RuleCase> cases, Result expected, String name, double leftDeg, double rightDeg, double turnDeg) {
+        cases.add(RuleCase.of("LIGHT-03", expected, name, LightCases::row, sample -> {
+            sample.aid().setBeamLeftLimitDeg(leftDeg);
+            sample.aid().setBeamRightLimitDeg(rightDeg);
+            sample.aid().setAxisTurnDeg(turnDeg);
+            sample.units(unit -> unit.setAlongM(300.0));
         }));
     }
 

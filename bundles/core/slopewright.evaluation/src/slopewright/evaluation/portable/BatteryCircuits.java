@@ -8,6 +8,7 @@ import slopewright.evaluation.circuit.CircuitLoad;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
+import slopewright.evaluation.ProjectRules;
 import slopewright.model.BrightnessLevel;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
@@ -29,8 +30,8 @@ final class BatteryCircuits {
         List<Message> notes = new ArrayList<>();
         BatteryEndurance.Left left = left(circuit, notes);
         List<Citation> citations = new ArrayList<>();
-        CitedValue usualFrom = SightLines.common(rules, "portable.supply-from-v");
-        CitedValue usualTo = SightLines.common(rules, "portable.supply-to-v");
+        CitedValue usualFrom = ProjectRules.common(rules, "portable.supply-from-v");
+        CitedValue usualTo = ProjectRules.common(rules, "portable.supply-to-v");
         double from = type == null || type.getMinVoltageV() == null ? used(usualFrom, citations) : type.getMinVoltageV();
         double to = type == null || type.getMaxVoltageV() == null ? used(usualTo, citations) : type.getMaxVoltageV();
         if (from > usualFrom.value() || to < usualTo.value()) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.Angles;
@@ -25,7 +26,6 @@ import slopewright.siting.UnitPlan;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
-import slopewright.standards.RuleSets;
 
 /**
  * The lines over which nothing may stand before an indicator: the lower edge of the red sector, and the published margin below the lowest
@@ -84,7 +84,7 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         Surroundings surroundings = evaluation.surroundings().orThrow();
         SettingAllowance allowance = SettingAllowance.of(evaluation, siting);
         double half = halfDeg(evaluation, allowance);
-        double range = common(evaluation.rules(), RANGE).value();
+        double range = ProjectRules.common(evaluation.rules(), RANGE).value();
         List<SightLine> all = draw(evaluation, siting).stream().map(drawn -> drawn.compare(surroundings)).toList();
         List<SightLine> red = all.stream().filter(line -> line.kind() == SightLine.Kind.RED_EDGE).toList();
         List<SightLine> margins = all.stream().filter(line -> line.kind() == SightLine.Kind.MARGIN).toList();
@@ -112,7 +112,7 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         SettingAllowance allowance = SettingAllowance.of(evaluation, siting);
         double allowanceDeg = Angles.minutesToDeg(allowance.minutes());
         double half = halfDeg(evaluation, allowance);
-        double range = common(rules, RANGE).value();
+        double range = ProjectRules.common(rules, RANGE).value();
         Margin margin = margin(siting, rules);
         List<SightLine.Drawn> drawn = new ArrayList<>();
         for (UnitPlan unit : siting.units()) {
@@ -126,7 +126,7 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
     }
 
     private static double halfDeg(AidEvaluation evaluation, SettingAllowance allowance) {
-        return Math.max(common(evaluation.rules(), "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid()))
+        return Math.max(ProjectRules.common(evaluation.rules(), "obstacle.signal-sector-deg").value(), beamDeg(evaluation.aid()))
                 + allowance.turnDeg();
     }
 
@@ -144,13 +144,8 @@ public record SightLines(List<SightLine> lines, Optional<SightLine> governing, d
         if (siting.surface().isPresent()) {
             return new Margin(siting.surface().get().slopeDeg(), siting.surface().get().citations());
         }
-        CitedValue below = common(rules, "obstacle.signal-margin-deg");
+        CitedValue below = ProjectRules.common(rules, "obstacle.signal-margin-deg");
         return new Margin(siting.lowestOnSlopeDeg() - below.value(), List.of(below.citation()));
-    }
-
-    /** Returns a value of the rule set, or of the one that publishes it where this one is silent. */
-    static CitedValue common(RuleSet rules, String key) {
-        return rules.find(key).orElseGet(() -> RuleSets.find("faa").orElseThrow().value(key));
     }
 
     /**

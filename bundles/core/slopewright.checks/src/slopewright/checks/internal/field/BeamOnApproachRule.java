@@ -9,6 +9,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
+import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.portable.SettingAllowance;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
@@ -35,7 +36,7 @@ public final class BeamOnApproachRule extends AidRule {
         }
         Optional<BeamLimits> found = BeamLimits.of(facts.aid());
         BeamLimits limits = AidFacts.need(found.orElse(null), Message.of("missing.beam-width"));
-        CitedValue range = facts.common("obstacle.signal-range-m");
+        CitedValue range = ProjectRules.common(facts.rules(), "obstacle.signal-range-m");
         double turn = SettingAllowance.of(facts.evaluation()).turnDeg();
         for (UnitAt unit : facts.units()) {
             guarded(unit.unit(), outcomes, () -> {

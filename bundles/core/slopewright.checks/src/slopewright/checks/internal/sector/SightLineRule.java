@@ -10,6 +10,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.obstacle.Surfaces;
+import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Uncompared;
@@ -39,8 +40,8 @@ public final class SightLineRule extends AidRule {
         if (facts.atRunway() && !Boolean.TRUE.equals(facts.aid().getPortable())) {
             throw Stop.notApplicable(Message.of("BOX-09.fixed-at-runway"));
         }
-        CitedValue range = facts.common("obstacle.signal-range-m");
-        CitedValue sector = facts.common("obstacle.signal-sector-deg");
+        CitedValue range = ProjectRules.common(facts.rules(), "obstacle.signal-range-m");
+        CitedValue sector = ProjectRules.common(facts.rules(), "obstacle.signal-sector-deg");
         UnitPlan unit = facts.laid().units().get(0);
         double edge = lowerRedDeg(facts, unit);
         double turn = facts.aid().getAxisTurnDeg() == null ? 0 : facts.aid().getAxisTurnDeg();
