@@ -248,6 +248,7 @@ final class ContradictionCases {
         cases.add(RuleCase.of("DATA-22", Result.NOT_APPLICABLE, "one aid", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-22", Result.PASS, "a second aid 50 m farther", Bases::row, sample -> second(sample, 50)));
         cases.add(RuleCase.of("DATA-22", Result.FAIL, "a second aid half a metre farther", Bases::row, sample -> second(sample, 0.5)));
+        oneSlope(cases);
         cases.add(RuleCase.of("DATA-27", Result.PASS, "1500 m", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-27", Result.PASS, "49 km", Bases::row, sample -> sample.obstacle("peak", -49_000, 0, 1000)));
         cases.add(RuleCase.of("DATA-27", Result.FAIL, "51 km", Bases::row, sample -> sample.obstacle("peak", -51_000, 0, 1000)));
@@ -280,6 +281,31 @@ final class ContradictionCases {
             sample.onEarth();
             sample.end().getThreshold().setLatitudeDeg(null);
         }));
+    }
+
+    /** 19.0 m farther, a path of 3 degrees stands 19.0 tan 3 = 0.9957 m higher over the threshold; 19.3 m farther 1.0115 m. */
+    private static void oneSlope(List<RuleCase> cases) {
+        cases.add(RuleCase.of("FAM-05", Result.NOT_APPLICABLE, "one aid", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("FAM-05", Result.PASS, "a second aid 19 m farther", Bases::row, sample -> second(sample, 19.0)));
+        cases.add(RuleCase.of("FAM-05", Result.FAIL, "a second aid 19.3 m farther", Bases::row, sample -> second(sample, 19.3)));
+        cases.add(RuleCase.of("FAM-05", Result.FAIL, "a second aid 19.3 m nearer", Bases::row, sample -> second(sample, -19.3)));
+        cases.add(RuleCase.of("FAM-05", Result.PASS, "a second aid 2.9 minutes steeper", Bases::row, sample -> steeper(sample, 2.9)));
+        cases.add(RuleCase.of("FAM-05", Result.FAIL, "a second aid 3.1 minutes steeper", Bases::row, sample -> steeper(sample, 3.1)));
+        cases.add(RuleCase.of("FAM-05", Result.FAIL, "a second aid 3.1 minutes flatter", Bases::row, sample -> steeper(sample, -3.1)));
+        cases.add(RuleCase.of("FAM-05", Result.NOT_EVALUATED, "a second aid without a slope", Bases::row, sample -> {
+            second(sample, 0);
+            sample.host().getAids().get(1).setSlopeDeg(null);
+        }));
+        cases.add(RuleCase.of("FAM-05", Result.NOT_EVALUATED, "a second aid without units", Bases::row, sample -> {
+            second(sample, 0);
+            sample.host().getAids().get(1).getUnits().clear();
+        }));
+    }
+
+    private static void steeper(Sample sample, double byMin) {
+        second(sample, 0);
+        ApproachAid second = sample.host().getAids().get(1);
+        second.setSlopeDeg(second.getSlopeDeg() + byMin / 60);
     }
 
     private static void second(Sample sample, double byM) {
