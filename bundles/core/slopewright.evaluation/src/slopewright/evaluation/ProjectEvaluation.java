@@ -1,7 +1,9 @@
 package slopewright.evaluation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -45,7 +47,9 @@ public final class ProjectEvaluation {
         this.surroundings = surroundings;
         this.families = families;
         rules = ProjectRules.of(project, ruleSet);
-        aids = Projects.aids(project).stream().map(aid -> evaluate(aid, ProjectRules.of(project, aid, ruleSet), proposal)).toList();
+        Map<Optional<String>, RuleSet> known = new HashMap<>(Map.of(ruleSet, rules));
+        aids = Projects.aids(project).stream().map(aid -> evaluate(aid, known.computeIfAbsent(ProjectRules.name(project, aid, ruleSet),
+                name -> ProjectRules.of(project, name)), proposal)).toList();
     }
 
     private ProjectEvaluation(ProjectEvaluation whole, List<AidEvaluation> aids) {

@@ -40,7 +40,7 @@ public final class ProjectRules {
     public static RuleSet of(Project project, Optional<String> name) {
         String key = name.orElseGet(() -> project.getRuleSetKey() == null ? DEFAULT : stored(project.getRuleSetKey()));
         RuleSet rules = find(project, key).orElseThrow(() -> new IllegalArgumentException("there is no rule set '" + key + "'; known are "
-                + String.join(", ", RuleSets.all().stream().map(known -> known.key() + ":" + known.edition()).toList())));
+                + String.join(", ", RuleSets.names())));
         for (ValueOverride override : project.getOverrides()) {
             if (override.getRuleSetKey() == null || isFor(rules, override.getRuleSetKey())) {
                 if (override.getValue() == null || override.getValueKey() == null) {
@@ -71,8 +71,13 @@ public final class ProjectRules {
      * @throws IllegalArgumentException as for a project
      */
     public static RuleSet of(Project project, ApproachAid aid, Optional<String> name) {
-        return of(project, name.or(() -> Optional.ofNullable(aid.getRuleSetKey()).map(ProjectRules::stored)
-                .filter(key -> find(project, key).isPresent())));
+        return of(project, name(project, aid, name));
+    }
+
+    /** Returns the name of the rule set of one aid, as above; empty where it is that of the project. */
+    static Optional<String> name(Project project, ApproachAid aid, Optional<String> name) {
+        return name.or(() -> Optional.ofNullable(aid.getRuleSetKey()).map(ProjectRules::stored)
+                .filter(key -> find(project, key).isPresent()));
     }
 
     /**

@@ -8,7 +8,7 @@ import slopewright.standards.internal.RuleSetLoader;
 /** The rule sets that come with the product. */
 public final class RuleSets {
 
-    private static final List<RuleSet> BUNDLED = RuleSetLoader.loadBundled();
+    private static final RuleSetLoader BUNDLED = RuleSetLoader.bundled();
 
     private RuleSets() {
     }
@@ -19,19 +19,22 @@ public final class RuleSets {
      * @return the rule sets in the order in which they are offered
      */
     public static List<RuleSet> all() {
-        return BUNDLED;
+        return BUNDLED.loadAll();
+    }
+
+    /** Returns key and edition of every edition, joined by a colon, in the order in which they are offered; reads none of them. */
+    public static List<String> names() {
+        return BUNDLED.names();
     }
 
     /**
-     * Finds a rule set.
+     * Finds a rule set; of the others only those are read that it inherits from.
      *
      * @param name its key, or key and edition joined by a colon: {@code icao} or {@code icao:5th}
      * @return the rule set, empty where there is none of that name
      */
     public static Optional<RuleSet> find(String name) {
         int colon = name.indexOf(':');
-        String key = colon < 0 ? name : name.substring(0, colon);
-        String edition = colon < 0 ? "" : name.substring(colon + 1);
-        return BUNDLED.stream().filter(rules -> rules.key().equals(key) && (colon < 0 || rules.edition().equals(edition))).findFirst();
+        return colon < 0 ? BUNDLED.findUsual(name) : BUNDLED.find(name.substring(0, colon), name.substring(colon + 1));
     }
 }

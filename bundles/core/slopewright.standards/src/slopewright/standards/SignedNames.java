@@ -3,6 +3,7 @@ package slopewright.standards;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Names with which people sign. Two people are told apart by their letters alone, so that points, blanks, accents and capitals make no
@@ -10,6 +11,8 @@ import java.util.Locale;
  */
 public final class SignedNames {
     private static final int LEAST_LETTERS = 2;
+    private static final Pattern ACCENT_OR_BRACKET = Pattern.compile("\\p{M}|\\([^)]*\\)");
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}]+");
 
     private SignedNames() {
     }
@@ -28,8 +31,8 @@ public final class SignedNames {
     }
 
     private static List<String> words(String name) {
-        String plain = Normalizer.normalize(name == null ? "" : name, Normalizer.Form.NFKD).replaceAll("\\p{M}|\\([^)]*\\)", "");
-        return List.of(plain.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT).split("[^\\p{L}]+")).stream()
-                .filter(word -> !word.isEmpty()).toList();
+        String plain = ACCENT_OR_BRACKET.matcher(Normalizer.normalize(name == null ? "" : name, Normalizer.Form.NFKD)).replaceAll("");
+        return BETWEEN_WORDS.splitAsStream(plain.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT)).filter(word -> !word.isEmpty())
+                .toList();
     }
 }

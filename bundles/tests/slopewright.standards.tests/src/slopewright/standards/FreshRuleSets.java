@@ -13,7 +13,7 @@ public final class FreshRuleSets {
 
     /** Returns every edition of every rule set. */
     public static List<RuleSet> all() {
-        return RuleSetLoader.loadBundled();
+        return RuleSetLoader.bundled().loadAll();
     }
 
     /** Finds an edition, or the default edition of a key. */

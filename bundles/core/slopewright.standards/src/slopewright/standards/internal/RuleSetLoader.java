@@ -24,7 +24,10 @@ import slopewright.standards.RuleSet;
 import slopewright.standards.Source;
 import slopewright.standards.StandardsException;
 
-/** Reads the rule sets from the folders that {@code data/rule-sets.txt} lists. */
+/**
+ * Reads the rule sets from the folders that {@code data/rule-sets.txt} lists, each when it is asked for and once. A folder is named
+ * {@code KEY/EDITION} by what it holds. May be used by several threads.
+ */
 public final class RuleSetLoader {
 
     private static final List<String> SOURCE_COLUMNS = List.of("key", "title", "edition");
@@ -38,12 +41,14 @@ public final class RuleSetLoader {
 
     private final DataFolder data;
     private final Map<String, Source> sources;
+    private final List<String> folders;
     private final Map<String, RuleSet> read = new LinkedHashMap<>();
 
-    /** Opens a folder of data and reads its list of sources. */
+    /** Opens a folder of data and reads its lists of sources and of rule sets. */
     public RuleSetLoader(DataFolder data) {
         this.data = data;
         this.sources = readSources();
+        this.folders = text("rule-sets.txt").lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
     }
 
     /** Where files of data are found by their path. */
@@ -54,9 +59,9 @@ public final class RuleSetLoader {
         InputStream open(String path);
     }
 
-    /** Reads the rule sets of this bundle. */
-    public static List<RuleSet> loadBundled() {
-        return new RuleSetLoader(path -> RuleSetLoader.class.getResourceAsStream("/data/" + path)).loadAll();
+    /** Opens the rule sets of this bundle. */
+    public static RuleSetLoader bundled() {
+        return new RuleSetLoader(path -> RuleSetLoader.class.getResourceAsStream("/data/" + path));
     }
 
     /**
@@ -66,9 +71,31 @@ public final class RuleSetLoader {
      * @throws StandardsException where a file is missing or wrong; the message names file, line and reason
      */
     public List<RuleSet> loadAll() {
-        List<String> folders = text("rule-sets.txt").lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
-        folders.forEach(folder -> read(folder, List.of()));
-        return folders.stream().map(read::get).toList();
+        return folders.stream().map(folder -> read(folder, List.of())).toList();
+    }
+
+    /** Returns key and edition of every rule set that is listed, joined by a colon. */
+    public List<String> names() {
+        return folders.stream().map(folder -> folder.replace('/', ':')).toList();
+    }
+
+    /**
+     * Finds an edition of a rule set.
+     *
+     * @throws StandardsException where a file is missing or wrong; the message names file, line and reason
+     */
+    public Optional<RuleSet> find(String key, String edition) {
+        String wanted = key + "/" + edition;
+        return folders.stream().filter(wanted::equals).findFirst().map(folder -> read(folder, List.of()));
+    }
+
+    /**
+     * Finds the default edition of a rule set: the first that is listed.
+     *
+     * @throws StandardsException where a file is missing or wrong; the message names file, line and reason
+     */
+    public Optional<RuleSet> findUsual(String key) {
+        return folders.stream().filter(folder -> folder.startsWith(key + "/")).findFirst().map(folder -> read(folder, List.of()));
     }
 
     private Optional<String> find(String path) {
@@ -95,7 +122,7 @@ public final class RuleSetLoader {
     }
 
     /** Reads a rule set after the one that it inherits from. */
-    private RuleSet read(String folder, List<String> heirs) {
+    private synchronized RuleSet read(String folder, List<String> heirs) {
         if (heirs.contains(folder)) {
             throw new StandardsException(folder + "/rule-set.properties", 0, "inherits from itself by way of " + String.join(", ", heirs));
         }
@@ -119,6 +146,10 @@ public final class RuleSetLoader {
                 need(properties, "name", file), need(properties, "title", file), need(properties, "note", file),
                 List.of(need(properties, "families", file).split(",")), oneOf(properties, "surface", file, "table", "angular"),
                 oneOf(properties, "numbering", file, "outer-first", "runway-first"));
+        if (!folder.equals(descriptor.key() + "/" + descriptor.edition())) {
+            throw new StandardsException(file, 0, "holds " + descriptor.key() + ", edition " + descriptor.edition()
+                    + ", which is not what its folder is named by");
+        }
         Optional<RuleSet> base = Optional.ofNullable(properties.getProperty("inherits")).map(from -> base(from, folder, file, heirs));
         Provenance atMost = atMost(properties.getProperty("inherits.as", Provenance.PUBLISHED.key()), file);
         Map<String, CitedValue> values = new TreeMap<>();

@@ -1,6 +1,7 @@
 package slopewright.standards.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,20 @@ class StrictReadersTest {
         assertEquals(6, new RuleSetLoader(this::open).loadAll().size());
     }
 
+    /** The Australian rule set stands over the older one of ICAO, and on no other. */
+    @Test
+    void oneRuleSetIsReadWithThoseItInheritsFromAlone() {
+        for (String other : List.of("easa/2022", "faa/2010", "faa/2022", "icao/9th")) {
+            spoilt.put(other + "/values.csv", null);
+        }
+        RuleSetLoader loader = new RuleSetLoader(this::open);
+        assertEquals("casa", loader.find("casa", "guide").orElseThrow().key());
+        assertSame(loader.find("casa", "guide").orElseThrow(), loader.findUsual("casa").orElseThrow());
+        assertThrows(StandardsException.class, () -> loader.findUsual("icao"));
+        assertTrue(loader.find("casa", "handbook").isEmpty());
+        assertTrue(loader.findUsual("cas").isEmpty());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {
         "icao/5th/tab-5-2.csv; minimum_clearance_m; minimal_clearance_m; icao/5th/tab-5-2.csv:5: expected the columns",
@@ -81,6 +97,7 @@ class StrictReadersTest {
         "casa/guide/values.csv; 'published,'; 'published,\"'; casa/guide/values.csv:2: a double quote is not closed",
         "sources.csv; rd1070; rd862-i; sources.csv:4: the source rd862-i is listed twice",
         "icao/5th/rule-set.properties; surface=table; surface=tabel; icao/5th/rule-set.properties: surface is table or angular",
+        "icao/5th/rule-set.properties; edition=5th; edition=4th; icao/5th/rule-set.properties: holds icao, edition 4th, which is not what",
         "icao/5th/rule-set.properties; numbering=outer-first; numbering=; icao/5th/rule-set.properties: gives no numbering",
         "casa/guide/rule-set.properties; as=from-memory; as=hearsay; casa/guide/rule-set.properties: inherits.as: 'hearsay'",
         "rule-sets.txt; icao/5th; icao/6th; icao/6th/rule-set.properties: is missing"})

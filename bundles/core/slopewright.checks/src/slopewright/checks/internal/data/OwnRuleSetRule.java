@@ -28,7 +28,7 @@ public final class OwnRuleSetRule extends ProjectRule {
             }
             boolean known = ProjectRules.find(evaluation.project(), ProjectRules.stored(key)).isPresent();
             outcomes.about(aid.aid()).met(known).saying(known ? "known" : "unknown", Words.name(key))
-                    .advising("choose", Words.names(RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList()))
+                    .advising("choose", Words.names(RuleSets.names()))
                     .add();
         }
     }
