@@ -16,11 +16,15 @@ import slopewright.geometry.Lengths;
 public final class MessageRenderer {
     /** English, metres. */
     static final MessageRenderer ENGLISH = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false, false);
-    private static final MessageRenderer GERMAN = new MessageRenderer(Locale.GERMAN, Catalogue.of("de"), false, false);
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
     private static final String TERM = "term.";
     /** Numbers from here on are written with an exponent. */
     private static final double OUT_OF_SIGHT = 1e15;
+
+    /** Reads the second language where it is asked for, since most calls of a script ask for one alone. */
+    private static final class German {
+        static final MessageRenderer RENDERER = new MessageRenderer(Locale.GERMAN, Catalogue.of("de"), false, false);
+    }
 
     private final Locale language;
     private final Catalogue catalogue;
@@ -41,7 +45,7 @@ public final class MessageRenderer {
      * @return the renderer, in metres
      */
     public static MessageRenderer of(Locale language) {
-        return language.getLanguage().equals(Locale.GERMAN.getLanguage()) ? GERMAN : ENGLISH;
+        return language.getLanguage().equals(Locale.GERMAN.getLanguage()) ? German.RENDERER : ENGLISH;
     }
 
     /** Returns the same renderer for lengths in feet, or in metres. */

@@ -6,6 +6,10 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
+import javax.xml.parsers.SAXParserFactory;
+
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
@@ -13,6 +17,7 @@ import org.eclipse.emf.ecore.xmi.XMLLoad;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.XMILoadImpl;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
+import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 import slopewright.model.Identified;
@@ -47,6 +52,12 @@ public final class ProjectResource extends XMIResourceImpl {
     @Override
     protected XMLLoad createXMLLoad() {
         return new XMILoadImpl(createXMLHelper()) {
+            /** The reader of XML of this Java, without a search for another. */
+            @Override
+            protected SAXParser makeParser() throws ParserConfigurationException, SAXException {
+                return SAXParserFactory.newDefaultInstance().newSAXParser();
+            }
+
             @Override
             protected DefaultHandler makeDefaultHandler() {
                 return new ProjectHandler(ProjectResource.this, helper, options);
