@@ -7,6 +7,8 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
+import slopewright.headless.internal.HeadStart;
+
 /** Starts the command line from a class path and ends the virtual machine with its exit code. */
 public final class Start {
 
@@ -18,6 +20,7 @@ public final class Start {
     /** Runs the command of some words, see {@link Main#run}. */
     public static void main(String[] words) {
         int code;
+        HeadStart.begin(words);
         try (PrintStream out = stream(FileDescriptor.out, false); PrintStream err = stream(FileDescriptor.err, true)) {
             code = Main.run(words, out, err, System.in);
         }

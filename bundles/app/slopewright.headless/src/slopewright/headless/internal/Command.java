@@ -3,7 +3,6 @@ package slopewright.headless.internal;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -12,8 +11,6 @@ import slopewright.report.Cautions;
 
 /** What every command shares: its words, its streams, its help. */
 abstract class Command implements Callable<Integer> {
-
-    static final String CAUTION = String.join(" ", Cautions.in(Locale.ENGLISH));
 
     @Spec
     private CommandSpec spec;
@@ -35,9 +32,9 @@ abstract class Command implements Callable<Integer> {
         return spec;
     }
 
-    /** Returns the word that calls it. */
-    final String name() {
-        return getClass().getAnnotation(CommandLine.Command.class).name();
+    /** Returns the cautions that help ends with. */
+    static String caution() {
+        return String.join(" ", Cautions.in(Locale.ENGLISH));
     }
 
     /** Returns whether it needs to know all the other commands. */

@@ -7,7 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 import picocli.CommandLine;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IHelpFactory;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import slopewright.siting.SitingException;
 import slopewright.standards.StandardsException;
 
@@ -19,16 +25,6 @@ public final class CommandRunner {
     /** Makes a runner for some streams. */
     public CommandRunner(PrintStream out, PrintStream err, InputStream in) {
         streams = new Streams(out, err, in);
-    }
-
-    private static List<Command> commands() {
-        return List.of(new NewCommand(), new EnterCommand(), new CheckCommand(), new SiteCommand(), new SignalCommand(),
-                new CompareCommand(), new CompareRuleSetsCommand(), new CompareVersionsCommand(), new SurfaceCommand(),
-                new PortableCommand(), new DirectionsCommand(), new TakeCommand(), new SightCommand(), new ToleranceCommand(),
-                new VariationCommand(), new ReportCommand(), new DrawCommand(), new ScheduleCommand(), new CardCommand(),
-                new BriefingCommand(), new PocketCommand(), new CommissioningCommand(), new FamiliesCommand(), new RulesCommand(),
-                new RuleSetsCommand(), new ExportCommand(), new ImportCommand(), new TextCommand(), new BookCommand(),
-                new ReadBackCommand(), new HandoverCommand(), new HelpCommand(), new CompletionCommand(), new ManualCommand());
     }
 
     /** Runs the words of a command line and returns the exit code. */
@@ -75,23 +71,52 @@ public final class CommandRunner {
 
     /** Returns the words of one command, for putting them together takes longer than many a command; of all where none has the name. */
     private CommandLine build(String name) {
-        List<Command> all = commands();
-        List<Command> named = all.stream().filter(command -> command.name().equals(name)).toList();
         CommandLine line = new CommandLine(new TopCommand());
-        for (Command command : named.isEmpty() || named.get(0).describesOthers() ? all : named) {
-            command.connect(streams);
-            CommandSpec spec = CommandSpec.forAnnotatedObject(command);
-            command.extend(spec);
-            spec.usageMessage().footer("", Command.CAUTION);
-            line.addSubcommand(spec.name(), new CommandLine(spec));
+        List<Command> called = Commands.NAMES.contains(name) ? List.of(Commands.make(name)) : List.of();
+        if (called.isEmpty() || called.get(0).describesOthers()) {
+            called = Commands.NAMES.stream().map(Commands::make).toList();
         }
-        line.getCommandSpec().usageMessage().footer("", Command.CAUTION);
-        line.setParameterExceptionHandler((e, words) -> usage(e.getCommandLine(), e.getMessage()));
-        line.setExecutionExceptionHandler((e, command, parsed) -> failed(command, e));
+        for (Command command : called) {
+            add(line, command);
+        }
+        Answers answers = new Answers();
+        line.setParameterExceptionHandler(answers);
+        line.setExecutionExceptionHandler(answers);
+        line.setHelpFactory(answers);
         line.setUsageHelpWidth(110);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setAbbreviatedOptionsAllowed(false);
         return line;
+    }
+
+    private void add(CommandLine line, Command command) {
+        command.connect(streams);
+        CommandSpec spec = CommandSpec.forAnnotatedObject(command);
+        command.extend(spec);
+        line.addSubcommand(spec.name(), new CommandLine(spec));
+    }
+
+    /**
+     * What follows where words are wrong, where a command fails and where help is asked for. One class and no lambdas, which the virtual
+     * machine would write anew at every start, for it keeps no classes as old as those of the library.
+     */
+    private final class Answers implements IParameterExceptionHandler, IExecutionExceptionHandler, IHelpFactory {
+
+        @Override
+        public int handleParseException(ParameterException e, String[] words) {
+            return usage(e.getCommandLine(), e.getMessage());
+        }
+
+        @Override
+        public int handleExecutionException(Exception e, CommandLine command, ParseResult parsed) {
+            return failed(command, e);
+        }
+
+        @Override
+        public Help create(CommandSpec spec, Help.ColorScheme colours) {
+            spec.usageMessage().footer("", Command.caution());
+            return new Help(spec, colours);
+        }
     }
 
     private int usage(CommandLine line, String message) {

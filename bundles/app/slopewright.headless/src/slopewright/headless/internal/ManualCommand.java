@@ -35,7 +35,7 @@ final class ManualCommand extends CommandAboutOthers {
         page.append(".SH OPTIONS\n");
         spec.positionalParameters().forEach(parameter -> item(page, parameter.paramLabel(), parameter.description()));
         spec.options().forEach(option -> item(page, words(option), option.description()));
-        page.append(".SH CAUTION\n").append(plain(CAUTION)).append('\n');
+        page.append(".SH CAUTION\n").append(plain(caution())).append('\n');
         return page.toString();
     }
 

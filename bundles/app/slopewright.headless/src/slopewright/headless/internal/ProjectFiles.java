@@ -59,7 +59,8 @@ final class ProjectFiles {
         String key = name.orElse(ProjectRules.DEFAULT);
         try {
             return ProjectRules.find(SlopewrightFactory.eINSTANCE.createProject(), key).orElseThrow(() -> new UsageException(
-                    "there is no rule set '" + key + "'; known are " + String.join(", ", RuleSets.names()) + ", and a folder with one of your own"));
+                    "there is no rule set '" + key + "'; known are " + String.join(", ", RuleSets.names())
+                            + ", and a folder with one of your own"));
         } catch (IllegalArgumentException e) {
             throw new InputException(e.getMessage());
         }
