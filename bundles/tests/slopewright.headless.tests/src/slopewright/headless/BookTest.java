@@ -40,6 +40,9 @@ class BookTest {
                 ? line.replaceFirst("open,-,,,,,,,,$", "confirmed,-,,Data plate,2,sheet 1,A. Ames,2026-01-05,B. Bole,2026-01-06") : line)
                 .reduce("", (text, line) -> text + line + "\n");
         Files.writeString(book(), signed);
+        Path half = Files.writeString(folder.resolve("half.csv"), signed.replace("Data plate,2,sheet 1,", "Data plate,,,"));
+        Words none = Words.run("book", half.toString(), "--into", open().toString(), "-o", folder.resolve("half.slopewright").toString());
+        assertTrue(none.out().contains("0 entries taken") && none.err().contains("lacks edition, clause"), none.out() + none.err());
         Path changed = folder.resolve("changed.slopewright");
         Words taken = Words.run("book", book().toString(), "--into", open().toString(), "-o", changed.toString());
         assertTrue(taken.out().contains("1 entries taken"), taken.out() + taken.err());

@@ -81,9 +81,8 @@ final class BookCommand extends Command {
 
     private Integer list() {
         for (ValueBook.Entry entry : read(book).entries()) {
-            String lacks = entry.decision() == ValueBook.Decision.OPEN ? "open" : entry.lacks().stream().map(ValueBook.Lack::key)
-                    .reduce((all, lack) -> all + ", " + lack).map(all -> "lacks " + all).orElse(entry.decision().key());
-            streams().sayf("%-10s %4d  %-10s %-48s %s %s [%s] %s", lacks, entry.restsOnIt(), entry.ruleSet(), entry.key(),
+            String state = entry.decision() == ValueBook.Decision.OPEN ? "open" : lacks(entry).orElse(entry.decision().key());
+            streams().sayf("%-10s %4d  %-10s %-48s %s %s [%s] %s", state, entry.restsOnIt(), entry.ruleSet(), entry.key(),
                     Double.toString(entry.value()), entry.unit(), entry.provenance(), entry.source());
         }
         return ExitCodes.OK;
@@ -93,9 +92,17 @@ final class BookCommand extends Command {
         Path target = output.file().orElseThrow(() -> new UsageException("--into needs -o, the file for the changed project"));
         Project project = ProjectFiles.load(into);
         Set<String> names = BookKeeping.resting(rows(List.of(project), Optional.empty()));
-        int taken = BookUse.take(project, read(book), BookUse.path(book, target.toAbsolutePath().normalize().getParent()), names);
+        ValueBook values = read(book);
+        int taken = BookUse.take(project, values, BookUse.path(book, target.toAbsolutePath().normalize().getParent()), names);
         output.write(target, project);
         streams().sayf("%s: %d entries taken from %s", target, taken, book);
+        values.entries().stream().filter(entry -> names.contains(entry.name()) && entry.decision() != ValueBook.Decision.OPEN)
+                .forEach(entry -> lacks(entry).ifPresent(lacks -> streams().warn("not taken: " + entry.name() + " " + lacks)));
         return ExitCodes.OK;
+    }
+
+    /** Says what a decided entry lacks before it counts. */
+    private static Optional<String> lacks(ValueBook.Entry entry) {
+        return entry.lacks().stream().map(ValueBook.Lack::key).reduce((all, lack) -> all + ", " + lack).map(all -> "lacks " + all);
     }
 }
