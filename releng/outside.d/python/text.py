@@ -12,7 +12,7 @@ from lines import check, finish, schedule
 FOLDER = sys.argv[1]
 AID = "PAPI 09"
 DOCUMENTS = {
-    "report.pdf": ["Harrow Vale", "PAPI 09", "PAPI 27", "APAPI 03", "Light units", "Calculation", "Wheel clearance", "A design aid"],
+    "report.pdf": ["Harrow Vale", "PAPI 09", "PAPI 27", "APAPI 03", "Light units", "Calculation", "Wheel clearance", "What was not evaluated", "Plan of the flight inspection", "A design aid"],
     "card.pdf": ["Portable unit, north pad", "ZZHV"],
     "commission.pdf": ["PAPI 09", "ZZHV"],
     "plan.pdf": [],
@@ -76,9 +76,10 @@ def same_numbers(text):
     """Units in report, drawing and schedule; heights in report, check and section."""
     svg = plain(re.sub(r"<[^>]*>", " ", open(path("plan.svg"), encoding="utf-8").read()))
     for row in [one for one in schedule(FOLDER) if one["indicator"] == AID]:
-        printed = [row["unit"], "1", f"{float(row['chainage from threshold m']):.2f}", f"{float(row['offset m']):.2f}"]
-        after = [f"{float(row['lens elevation m']):.2f}", row["setting"], f"{float(row['setting deg']):.4f}"]
-        pattern = r"\s+".join([re.escape(word) for word in printed] + [r"\S+"] + [re.escape(word) for word in after])
+        printed = [f"{float(row['chainage from threshold m']):.3f}", f"{float(row['offset m']):.3f}"]
+        after = [f"{float(row['lens elevation m']):.3f}", row["setting"], f"{float(row['setting deg']):.4f}"]
+        pattern = rf"\b{row['unit']} " + r"\s*\S+ [NS]\s+\S+ [EW]\s+" + r"\s+".join(
+            [re.escape(word) for word in printed] + [r"\S+"] + [re.escape(word) for word in after])
         check(re.search(pattern, text) is not None and f"{row['unit']} {row['setting']}" in svg,
               f"text: unit {row['unit']} of {AID} has the place and setting of the schedule in the report and the plan")
     section = plain(re.sub(r"<[^>]*>", " ", open(path("near.svg"), encoding="utf-8").read()))

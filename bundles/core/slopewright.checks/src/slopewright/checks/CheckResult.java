@@ -31,6 +31,16 @@ public record CheckResult(RuleSet rules, Stage stage, List<Outcome> outcomes) {
         return counts;
     }
 
+    /**
+     * Returns how many outcomes there are of each verdict, of the rules of design or of those about data alone.
+     *
+     * @param aboutData whether of those about entries and records
+     * @return a number for every verdict; both counts together make {@link #counts()}
+     */
+    public Map<Verdict, Integer> counts(boolean aboutData) {
+        return new CheckResult(rules, stage, outcomes.stream().filter(outcome -> outcome.isAboutData() == aboutData).toList()).counts();
+    }
+
     /** Returns how many of the outcomes that do not apply are those of rules of a later stage. */
     public int notAtThisStage() {
         return (int) outcomes.stream().filter(outcome -> outcome.result() == Result.NOT_AT_THIS_STAGE).count();

@@ -91,6 +91,11 @@ public record Outcome(String rule, String elementId, String elementPath, Result 
         return action.map(what -> Message.of("outcome.with-action", message, what)).orElse(message);
     }
 
+    /** Returns whether its rule asks for entries and records alone; see {@link Rule#isAboutData()}. */
+    public boolean isAboutData() {
+        return RuleCatalogue.find(rule).filter(Rule::isAboutData).isPresent();
+    }
+
     /** Returns where the limit comes from, the weakest of the sources; empty where it comes from the data. */
     public Optional<Citation> citation() {
         return citations.stream().findFirst();

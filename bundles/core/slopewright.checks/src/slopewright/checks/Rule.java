@@ -34,6 +34,14 @@ public interface Rule {
     }
 
     /**
+     * Returns whether it asks for entries and records alone, the groups {@code DATA} and {@code REC}, and not for a property of the design.
+     * What is met of it says that the data are sound, and nothing about the indicator.
+     */
+    default boolean isAboutData() {
+        return id().startsWith("DATA-") || id().startsWith("REC-");
+    }
+
+    /**
      * Returns the stage from which on the rule asks: a rule of design asks always, one of operation asks only where the indicator is in
      * use. At an earlier stage it says nothing but what is not met by what was entered.
      */

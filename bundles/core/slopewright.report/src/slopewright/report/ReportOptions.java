@@ -2,6 +2,9 @@ package slopewright.report;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+
+import slopewright.model.Project;
 
 /**
  * What a document needs beside the project.
@@ -10,8 +13,12 @@ import java.util.Objects;
  * @param paper    the paper
  * @param template what it looks like around its content
  * @param language its language; English stands in for one that has no catalogue
+ * @param annexes  whether a report lists what is met and confirmed; where not, it counts that and says so. Nothing that is not met, to
+ *                 clear up or to confirm ever stands in an annex alone
+ * @param earlier  the version handed over before, from which the report says what changed in its results; empty where there is none
  */
-public record ReportOptions(String date, PaperSize paper, ReportTemplate template, Locale language) {
+public record ReportOptions(String date, PaperSize paper, ReportTemplate template, Locale language, boolean annexes,
+        Optional<Project> earlier) {
 
     /** Refuses missing parts. */
     public ReportOptions {
@@ -19,6 +26,12 @@ public record ReportOptions(String date, PaperSize paper, ReportTemplate templat
         Objects.requireNonNull(paper);
         Objects.requireNonNull(template);
         Objects.requireNonNull(language);
+        Objects.requireNonNull(earlier);
+    }
+
+    /** Prints with annexes and without an earlier version. */
+    public ReportOptions(String date, PaperSize paper, ReportTemplate template, Locale language) {
+        this(date, paper, template, language, true, Optional.empty());
     }
 
     /** Prints in English. */
@@ -38,6 +51,16 @@ public record ReportOptions(String date, PaperSize paper, ReportTemplate templat
 
     /** Returns the same options in another language. */
     public ReportOptions in(Locale other) {
-        return new ReportOptions(date, paper, template, other);
+        return new ReportOptions(date, paper, template, other, annexes, earlier);
+    }
+
+    /** Returns the same options with or without annexes. */
+    public ReportOptions withAnnexes(boolean wanted) {
+        return new ReportOptions(date, paper, template, language, wanted, earlier);
+    }
+
+    /** Returns the same options with the version handed over before. */
+    public ReportOptions since(Project before) {
+        return new ReportOptions(date, paper, template, language, annexes, Optional.of(before));
     }
 }

@@ -3,6 +3,7 @@ package slopewright.siting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
 
 import slopewright.geometry.Angles;
@@ -27,6 +28,20 @@ public record SignalBand(double fromDeg, double toDeg, Observation seen) {
     private boolean isLike(Observation other) {
         return seen.meanings().equals(other.meanings())
                 && seen.seen().stream().map(SeenUnit::light).toList().equals(other.seen().stream().map(SeenUnit::light).toList());
+    }
+
+    /**
+     * Returns what an eye on the slope itself sees. Where neighbouring units change at one and the same angle, as the legs of a T form do,
+     * the on-slope pattern has no band of its own from far out; it is what a pilot sees between them.
+     *
+     * @param siting    the layout
+     * @param distanceM how far from its reference the eye is, metres
+     * @return the observation; empty where it is not read as on the slope
+     */
+    public static Optional<Observation> onSlope(Siting siting, double distanceM) {
+        FramePoint eye = new FramePoint(siting.reference().alongM() - distanceM, 0,
+                siting.reference().heightM() + distanceM * Angles.tanDeg(siting.slopeDeg()));
+        return Optional.of(Signals.observe(siting, eye)).filter(seen -> seen.meanings().containsValue(Meaning.ON_SLOPE));
     }
 
     /** Returns the bands of a layout, the lowest first; none for panels, which have no lights. */

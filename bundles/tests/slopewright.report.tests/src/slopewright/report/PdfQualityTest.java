@@ -93,7 +93,7 @@ class PdfQualityTest {
                 PDRectangle size = document.getPage(page - 1).getMediaBox();
                 assertTrue(size.getWidth() < size.getHeight(), "every page stands upright");
             }
-            assertTrue(pages <= 45, "four indicators in " + pages + " pages");
+            assertTrue(pages <= 24, "four indicators in " + pages + " pages");
             int chapters = 0;
             int sections = 0;
             for (var item : document.getDocumentCatalog().getDocumentOutline().children()) {
@@ -104,7 +104,7 @@ class PdfQualityTest {
                     assertTrue(part.getTitle().startsWith(chapters + "."), part.getTitle());
                 }
             }
-            assertEquals(11, chapters);
+            assertEquals(14, chapters);
             assertTrue(sections > 40, String.valueOf(sections));
         }
     }
@@ -136,8 +136,8 @@ class PdfQualityTest {
     void everyPlaceStandsThereAsCoordinates() throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             String text = new PDFTextStripper().getText(document);
-            assertTrue(text.contains("threshold 47\u00b018'00.000\" N 11\u00b054'00.000\" W 0.000 0.000 86.400"), text);
-            assertTrue(text.contains(" 330.462 -37.500 87.131"), text);
+            assertTrue(text.contains("threshold 47\u00b018'00.000\" N 11\u00b054'00.000\" W 0.000 0.000 0.00 86.400"), text);
+            assertTrue(text.contains(" 330.462 -37.500 0.73 87.131 3\u00b035' 3.5833"), text);
         }
     }
 

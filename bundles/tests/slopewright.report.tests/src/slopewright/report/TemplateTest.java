@@ -113,9 +113,9 @@ class TemplateTest {
     void chaptersComeInTheOrderOfTheTemplateAndAreNumberedSo() throws ReportException, IOException {
         put("report.html", "{{cover}}{{chapter.sources}}{{chapter.compliance}}<p>Between</p>{{chapter.result}}{{contents}}");
         String text = Demo.text(html(Demo.project("harrow-vale")));
-        assertTrue(text.contains("1 Values and their sources"), text);
-        assertTrue(text.contains("2 Compliance matrix"), text);
-        assertTrue(text.indexOf("Between") < text.indexOf("3 Result"), text);
+        assertTrue(text.contains("1 Values to confirm and overrides"), text);
+        assertTrue(text.contains("2 Annex: outcome of every rule"), text);
+        assertTrue(text.indexOf("Between") < text.indexOf("4 Result"), text);
     }
 
     /** A red square on the left, a blue disc on the right, 1600 pixels wide; read back from the report. */

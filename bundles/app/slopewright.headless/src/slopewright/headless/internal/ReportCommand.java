@@ -46,6 +46,13 @@ final class ReportCommand extends Command {
             + "XHTML with placeholders such as {{project.name}} and {{cautions}}; nothing outside the folder is read"})
     private Path template;
 
+    @Option(names = "--no-annexes", description = "leave out the lists of what is met and confirmed; the report says so and counts them")
+    private boolean noAnnexes;
+
+    @Option(names = "--since", paramLabel = "OLDER", description = "project file of the version handed over before; the report says what "
+            + "changed in its results")
+    private Path older;
+
     @Override
     public Integer call() {
         String ending = output.ending(List.of("pdf", "html"));
@@ -55,10 +62,10 @@ final class ReportCommand extends Command {
         }
         ReportTemplate look = template(template);
         Project project = ProjectFiles.load(file);
+        ReportOptions options = new ReportOptions(checkedDate(date), paper, look, language.language()).withAnnexes(!noAnnexes);
         try {
-            output.write(Reports.write(project, Optional.ofNullable(ruleSet), new ReportOptions(checkedDate(date), paper, look,
-                    language.language()),
-                    Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
+            output.write(Reports.write(project, Optional.ofNullable(ruleSet), older == null ? options : options.since(ProjectFiles.load(
+                    older)), Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (IllegalArgumentException | ReportException e) {
             throw new InputException(file + ": " + e.getMessage());
         }

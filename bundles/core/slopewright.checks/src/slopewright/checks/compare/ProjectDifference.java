@@ -199,9 +199,8 @@ public final class ProjectDifference {
         Map<String, AidEvaluation> before = aids(older);
         List<ResultChange> changes = new ArrayList<>();
         aids(newer).forEach((id, aid) -> {
-            Optional<Siting> was = Optional.ofNullable(before.get(id)).flatMap(earlier -> earlier.siting().value());
-            Map<String, Double> then = was.map(ProjectDifference::quantities).orElse(Map.of());
-            Map<String, Double> now = aid.siting().value().map(ProjectDifference::quantities).orElse(Map.of());
+            Map<String, Double> then = Optional.ofNullable(before.get(id)).map(ProjectDifference::quantities).orElse(Map.of());
+            Map<String, Double> now = quantities(aid);
             List<String> names = new ArrayList<>(then.keySet());
             now.keySet().stream().filter(name -> !then.containsKey(name)).forEach(names::add);
             for (String name : names) {
@@ -217,6 +216,12 @@ public final class ProjectDifference {
 
     private static OptionalDouble number(Double value) {
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    private static Map<String, Double> quantities(AidEvaluation aid) {
+        Map<String, Double> quantities = aid.siting().value().map(ProjectDifference::quantities).orElseGet(LinkedHashMap::new);
+        aid.marginM().ifPresent(margin -> quantities.put("obstacleMarginM", margin));
+        return quantities;
     }
 
     private static Map<String, Double> quantities(Siting siting) {

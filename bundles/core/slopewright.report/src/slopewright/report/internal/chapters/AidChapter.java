@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Optional;
 
 import slopewright.checks.Outcome;
-import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.section.SectionScene;
-import slopewright.drawing.signal.SignalScene;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
 import slopewright.messages.Message;
@@ -23,15 +21,12 @@ import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.report.internal.pdf.Pictures;
 import slopewright.siting.Siting;
-import slopewright.siting.UnitPlan;
-import slopewright.siting.site.SiteFrame;
 
-/** The chapter of one approach aid: layout, findings, calculation, heights, signals, obstacles, drawings. */
+/**
+ * The chapter of one approach aid, four pages at most: siting, calculation with its numbers, obstacles, signals, tolerances, and the two
+ * drawings that a decision needs. All others are in the set of drawings.
+ */
 final class AidChapter {
-
-    private static final double RUNWAY_VIEW_M = 1500;
-    private static final double HELIPAD_VIEW_M = 300;
-    private static final int DEGREE_DECIMALS = 4;
 
     private final Html html;
     private final ReportWords words;
@@ -51,7 +46,7 @@ final class AidChapter {
 
     void write() {
         Optional<Siting> laid = aid.siting().value();
-        html.facts(about(laid));
+        html.open("div class=\"keep\"").pairs(about(laid)).close("div");
         if (laid.isEmpty()) {
             html.alert("no-layout", aid.siting().reason().orElseThrow());
         }
@@ -60,16 +55,15 @@ final class AidChapter {
     }
 
     private void layout(Siting siting) {
-        units(siting);
-        new CoordinateSection(html, source.project(), aid).write(siting);
+        new UnitSection(html, source.project(), aid).write(siting);
+        if (!siting.notes().isEmpty()) {
+            html.list(words.render(siting.notes()));
+        }
         new CalculationSection(html, aid, source.outcomes(aid)).write(siting);
         wheels();
-        new SignalTable(html).write(siting);
         new ObstacleSection(html, source.project(), aid).write(siting);
+        new SignalTable(html).write(siting);
         new ToleranceSection(html, aid).write();
-        if (!siting.notes().isEmpty()) {
-            html.section("notes").list(words.render(siting.notes()));
-        }
         drawings(siting);
     }
 
@@ -102,31 +96,14 @@ final class AidChapter {
 
     private void findings() {
         List<Outcome> findings = source.findings(aid);
-        html.open("div class=\"locked\"").section("aid-findings");
+        html.open("div class=\"locked\"");
         if (findings.isEmpty()) {
-            html.paragraph("no-findings");
+            html.paragraph("no-findings-here");
         } else {
+            html.section("aid-findings");
             new OutcomeTables(html).aidFindings(findings);
         }
         html.close("div");
-    }
-
-    private void units(Siting siting) {
-        html.section("units").table("numbers", List.of(9, 7, 12, 12, 15, 15, 15, 15), "unit", "bar", "along-m", "right-m", "lens-above-m",
-                "lens-elevation-m", "setting", "setting-degrees");
-        Optional<Double> datum = aid.frame().value().map(SiteFrame::originElevationM);
-        for (UnitPlan unit : siting.units()) {
-            double heightM = unit.place().heightM();
-            html.row(List.of(unit.id(), String.valueOf(unit.bar()), words.two(unit.place().alongM()), words.two(unit.place().rightM()),
-                    words.two(heightM), datum.map(from -> words.two(from + heightM)).orElse(words.term("not-known")),
-                    words.minutes(unit.settingDeg()), words.fixed(unit.settingDeg(), DEGREE_DECIMALS)));
-        }
-        html.endTable().remark(atRunway ? "unit-places-runway" : "unit-places-helipad");
-        if (siting.units().size() > 1) {
-            double lowest = siting.units().stream().mapToDouble(unit -> unit.place().heightM()).min().orElseThrow();
-            double highest = siting.units().stream().mapToDouble(unit -> unit.place().heightM()).max().orElseThrow();
-            html.remark("level-difference", Words.mm(highest - lowest));
-        }
     }
 
     private void wheels() {
@@ -154,16 +131,9 @@ final class AidChapter {
             return;
         }
         DrawnAid drawn = DrawnAid.of(aid, words.renderer());
-        List<Scene> scenes = new ArrayList<>(List.of(PlanScene.layout(drawn), PlanScene.detail(drawn), SectionScene.near(drawn),
-                SectionScene.of(drawn)));
-        if (siting.surface().isPresent()) {
-            scenes.add(PlanScene.surface(drawn));
-        }
-        if (SignalScene.fits(siting)) {
-            scenes.add(SignalScene.of(drawn));
-        }
-        scenes.add(PilotScene.of(drawn, PilotScene.eyeOnSlope(drawn, atRunway ? RUNWAY_VIEW_M : HELIPAD_VIEW_M)));
+        List<Scene> scenes = new ArrayList<>(List.of(PlanScene.layout(drawn), SectionScene.of(drawn)));
         html.section("drawings");
         scenes.forEach(scene -> html.figure(scene.title(), pictures.add(scene)));
+        html.remark("drawing-set");
     }
 }

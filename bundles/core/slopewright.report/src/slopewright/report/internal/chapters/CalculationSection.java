@@ -1,8 +1,10 @@
 package slopewright.report.internal.chapters;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -47,10 +49,16 @@ final class CalculationSection {
         wheels(siting, steps);
         solved(siting, steps);
         surface(siting, steps);
-        Set<String> lines = new LinkedHashSet<>(html.words().render(new ArrayList<>(steps)));
-        outcomes.forEach(outcome -> outcome.steps().stream().filter(step -> !steps.contains(step)).forEach(step -> lines.add(html.words()
-                .say("step-of-rule", Words.name(outcome.rule()), outcome.title(), step))));
-        html.section("calculation").steps(new ArrayList<>(lines));
+        List<String> lines = html.words().render(new ArrayList<>(steps));
+        Map<String, Set<Message>> more = new LinkedHashMap<>();
+        outcomes.forEach(outcome -> outcome.steps().stream().filter(step -> !steps.contains(step)).forEach(step -> more.computeIfAbsent(
+                html.words().say("rule-and-title", Words.name(outcome.rule()), outcome.title()), key -> new LinkedHashSet<>()).add(step)));
+        html.section("calculation").steps(lines);
+        if (!more.isEmpty()) {
+            html.table("data", List.of(28, 72), "rule", "steps-of-rule");
+            more.forEach((rule, of) -> html.row(List.of(rule, String.join("; ", html.words().render(new ArrayList<>(of))))));
+            html.endTable();
+        }
     }
 
     /** The settings as differences from the slope, in minutes of arc. */

@@ -1,5 +1,7 @@
 package slopewright.report.internal.chapters;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,7 +12,8 @@ import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
 import slopewright.model.ReviewNote;
-import slopewright.report.internal.html.Facts;
+import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.ElementNames;
@@ -31,37 +34,41 @@ final class ClosingChapter {
         words = html.words();
     }
 
-    void write() {
+    /** Adds the notes of the reviewers and what became of them; nothing where there are none. */
+    void review() {
         if (!project.getReviewNotes().isEmpty()) {
-            html.section("review").table("fine", List.of(14, 14, 40, 14, 10, 8), "element", "rule", "note", "person", "date", "resolved");
+            html.section("review").table("fine", List.of(18, 12, 36, 14, 10, 10), "element", "rule", "note", "person", "date", "resolved");
             for (ReviewNote note : project.getReviewNotes()) {
-                html.row(List.of(words.orUnknown(note.getElementId()), words.orUnknown(note.getRuleId()), words.orUnknown(note.getText()),
+                html.row(List.of(Ids.find(project, note.getElementId()).map(Projects::path).orElse(words.orUnknown(note.getElementId())),
+                        words.orUnknown(note.getRuleId()), words.orUnknown(note.getText()),
                         words.orUnknown(note.getPerson()), words.orUnknown(note.getDate()),
                         words.yesNo(Boolean.TRUE.equals(note.getResolved()))));
             }
             html.endTable();
         }
-        readBacks();
-        Facts facts = html.newFacts();
-        ABBREVIATIONS.forEach(key -> facts.add("abbreviation." + key, words.say("abbreviation." + key)));
-        html.section("abbreviations").facts(facts);
+    }
+
+    /** Adds what the abbreviations mean. */
+    void abbreviations() {
+        html.section("abbreviations").element("p", String.join("; ", ABBREVIATIONS.stream().map(key -> words.say("fact.abbreviation." + key)
+                + ": " + words.say("abbreviation." + key)).toList()) + ".");
     }
 
     /** Every element that carries figures, and who held them against their source; nothing where nobody did yet. */
-    private void readBacks() {
+    void readBacks() {
         if (project.getReadBacks().isEmpty()) {
             return;
         }
         Map<String, ReadBack> known = ReadBacks.byElement(project);
-        html.section("read-backs").table("fine", List.of(24, 32, 20, 12, 12), "element", "name", "read-back", "person", "date");
+        Map<String, List<String>> alike = new LinkedHashMap<>();
         for (Identified element : ReadBacks.elements(project)) {
             ReadBack readBack = known.get(element.getId());
-            ReadBacks.State state = ReadBacks.state(project, element);
-            html.row(List.of(element.getId(), words.render(Message.of("report.read-back.name", ElementNames.of(element))),
-                    words.say("read-back." + state.name().toLowerCase(Locale.ROOT)),
-                    readBack == null ? "" : words.orUnknown(readBack.getPerson()), readBack == null ? ""
-                            : words.orUnknown(readBack.getDate())));
+            String state = words.say("read-back." + ReadBacks.state(project, element).name().toLowerCase(Locale.ROOT));
+            alike.computeIfAbsent(readBack == null ? state : state + ", " + words.orUnknown(readBack.getPerson()) + ", "
+                    + words.orUnknown(readBack.getDate()), key -> new ArrayList<>()).add(words.render(Message.of("report.read-back.name",
+                            ElementNames.of(element))));
         }
-        html.endTable();
+        html.section("read-backs");
+        alike.forEach((state, names) -> html.element("p", state + ": " + String.join("; ", names) + "."));
     }
 }

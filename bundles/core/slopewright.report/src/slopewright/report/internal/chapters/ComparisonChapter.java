@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.checks.Verdict;
 import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
@@ -49,21 +50,27 @@ final class ComparisonChapter {
     }
 
     private void table(AidEvaluation chosen, List<FamilyVerdicts> families) {
-        html.table("fine", List.of(14, 9, 8, 8, 9, 8, 15, 29), "family", "fits", "unit-count", "distance-m", "eye-height-m", "wheels-m",
-                "margin-obstacle", "remark");
+        html.table("numbers", List.of(19, 12, 15, 6, 10, 10, 8, 20), "family", "fits", "verdict-counts", "unit-count", "distance-m",
+                "eye-height-m", "wheels-m", "margin-obstacle");
         List<Message> shared = shared(families.stream().map(FamilyVerdicts::candidate).toList());
+        List<String> remarks = new ArrayList<>();
         for (FamilyVerdicts verdicts : families) {
             Candidate candidate = verdicts.candidate();
             boolean here = candidate.family().key().equals(chosen.aid().getFamilyKey());
             Optional<Siting> siting = candidate.siting();
             html.row(List.of((here ? "\u25cf " : "") + name(candidate), words.term("fit", verdicts.fit()),
+                    verdicts.outcomes().isEmpty() ? "" : words.say("verdict-counts", Words.count(verdicts.count(Verdict.NOT_MET)),
+                            Words.count(verdicts.count(Verdict.TO_CLEAR_UP)), Words.count(verdicts.count(Verdict.MET))),
                     siting.map(found -> String.valueOf(found.units().size())).orElse(""),
                     siting.map(found -> words.two(found.distanceM())).orElse(""), siting.map(found -> words.two(found.mehtM())).orElse(""),
                     words.two(siting.map(Siting::wheelClearanceM).orElse(OptionalDouble.empty())),
-                    (words.two(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip(),
-                    sentences(own(verdicts, shared))));
+                    (words.two(candidate.obstacleMarginM()) + " " + candidate.governingObstacle()).strip()));
+            String own = sentences(own(verdicts, shared));
+            if (!own.isEmpty()) {
+                remarks.add(name(candidate) + ": " + own);
+            }
         }
-        html.endTable();
+        html.endTable().list(remarks);
         if (!shared.isEmpty()) {
             html.remark("comparison-shared", Words.name(sentences(shared)));
         }
@@ -77,7 +84,7 @@ final class ComparisonChapter {
     }
 
     private static List<Message> own(FamilyVerdicts verdicts, List<Message> shared) {
-        return verdicts.reasons().stream().filter(reason -> !shared.contains(reason)).toList();
+        return verdicts.candidate().reasons().stream().filter(reason -> !shared.contains(reason)).toList();
     }
 
     private String sentences(List<Message> reasons) {

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SeenTop;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.messages.Message;
@@ -53,7 +54,7 @@ final class ObstacleSection {
             return;
         }
         margin(compared.get());
-        table(compared.get());
+        table(compared.get(), siting);
         outside(compared.get());
         html.remark("obstacle-heights");
     }
@@ -64,11 +65,11 @@ final class ObstacleSection {
         Facts facts = html.newFacts().add("slope", words.angle(plan.slopeDeg()))
                 .add("inner-edge", words.say("inner-edge", Words.m(plan.innerEdgeM()), Words.m(plan.startAlongM()), Words.m(
                         plan.startHeightM())))
-                .add("divergence", spread).add("length", words.metres(plan.lengthM()));
+                .add("divergence", spread).add("length", words.render(Message.of("plain", Words.wholeM(plan.lengthM()))));
         if (plan.axisTurnDeg() != 0) {
             facts.add("axis-turned", words.minutes(plan.axisTurnDeg()));
         }
-        html.facts(facts.add("dimensions-from", String.join("; ", plan.citations().stream().map(words::source).distinct().toList())));
+        html.pairs(facts.add("dimensions-from", String.join("; ", plan.citations().stream().map(words::source).distinct().toList())));
     }
 
     private void margin(SurfaceComparison compared) {
@@ -76,28 +77,36 @@ final class ObstacleSection {
                 Words.name(governing.label()), Words.m(Math.abs(governing.marginM()))));
     }
 
-    private void table(SurfaceComparison compared) {
+    private void table(SurfaceComparison compared, Siting siting) {
         if (compared.inside().isEmpty() && compared.uncompared().isEmpty()) {
             html.paragraph("nothing-inside", Words.count(compared.surveyed()));
             return;
         }
-        html.table("numbers", List.of(26, 10, 16, 12, 12, 12, 12), "obstacle", "kind", "governing-place", "top-m", "surface-m", "margin-m",
-                "against-surface");
-        compared.inside().forEach(found -> html.styledRow(found.isUnshieldedPenetration() ? "fail" : "plain", cells(found)));
+        html.table("numbers", List.of(20, 8, 16, 9, 9, 9, 9, 20), "obstacle", "kind", "governing-place", "top-m", "surface-m", "margin-m",
+                "against-surface", "sight-line");
+        compared.inside().forEach(found -> html.styledRow(found.isUnshieldedPenetration() ? "fail" : "plain", cells(found, siting)));
         for (Uncompared uncompared : compared.uncompared()) {
             html.open("tr class=\"warning\"").element("td", uncompared.label()).element("td", kind(uncompared.element()))
                     .element("td colspan=\"4\"", words.say("not-compared", uncompared.reason())).element("td", words.term("to-clear-up"))
-                    .close("tr");
+                    .element("td", words.term("to-clear-up")).close("tr");
         }
         html.endTable();
         compared.inside().forEach(found -> found.block().ifPresent(block -> html.remark("block-points", Words.name(found.label()),
                 Words.count(block.points()), Words.count(block.inside()), Words.count(block.above()))));
     }
 
-    private List<String> cells(ObstacleComparison found) {
+    private List<String> cells(ObstacleComparison found, Siting siting) {
         return List.of(found.label(), kind(found.element()),
                 words.two(found.worst().point().alongM()) + ", " + words.two(found.worst().point().rightM()),
-                words.two(found.worst().point().heightM()), words.two(found.worst().limitM()), words.two(found.marginM()), state(found));
+                words.two(found.worst().point().heightM()), words.two(found.worst().limitM()), words.two(found.marginM()), state(found),
+                sight(found, siting));
+    }
+
+    /** From which lens the top is seen highest, and how far below the lowest on-slope signal that is. */
+    private String sight(ObstacleComparison found, Siting siting) {
+        return SeenTop.of(siting.units(), found).map(seen -> words.say(seen.angleDeg() < siting.lowestOnSlopeDeg() ? "seen-below"
+                : "seen-above", Words.name(seen.unit()), Words.deg(seen.angleDeg()), Words.deg(Math.abs(siting.lowestOnSlopeDeg() - seen
+                        .angleDeg())))).orElse(words.say("seen-from-none"));
     }
 
     private String state(ObstacleComparison found) {

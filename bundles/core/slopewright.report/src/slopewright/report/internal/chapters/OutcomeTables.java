@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-import slopewright.checks.Cure;
 import slopewright.checks.Outcome;
-import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 import slopewright.messages.Words;
@@ -20,7 +18,6 @@ import slopewright.report.internal.html.ReportWords;
 /** Prints outcomes. */
 final class OutcomeTables {
 
-    private static final int MOST_ROWS = 2;
     private static final int MOST_ELEMENTS = 12;
 
     private final Html html;
@@ -31,20 +28,27 @@ final class OutcomeTables {
         words = html.words();
     }
 
-    /** Prints every outcome: findings with their reasons, what is met in a line a rule, what does not concern anything at the end. */
+    /**
+     * Prints every outcome of an annex: of each design rule what is met in a line, of the rules about data how often, and what does not
+     * concern anything at the end. What is not met or to clear up stands in the chapter of results and is repeated here.
+     */
     void matrix(List<Outcome> outcomes, Function<Outcome, String> names) {
-        html.remark("matrix-intro").table("outcomes", List.of(9, 21, 32, 15, 23), "rule", "rule-title", "elements", "value-and-limit",
-                "source-provenance");
         Map<String, List<Outcome>> rules = outcomes.stream().collect(Collectors.groupingBy(Outcome::rule, LinkedHashMap::new,
                 Collectors.toList()));
-        rules.values().forEach(of -> {
-            of.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP)
-                    .forEach(this::finding);
-            List<Outcome> met = of.stream().filter(outcome -> outcome.verdict() == Verdict.MET).toList();
-            if (!met.isEmpty()) {
-                met(met, names);
-            }
-        });
+        html.remark("matrix-intro").section("design-rules").table("outcomes", List.of(25, 13, 28, 34), "rule", "value-and-limit",
+                "elements", "source-provenance");
+        rules.values().stream().filter(of -> !of.get(0).isAboutData()).forEach(of -> design(of, names));
+        html.endTable().section("data-rules").table("outcomes", List.of(34, 16, 34, 16), "rule", "met", "rule", "met");
+        List<List<Outcome>> data = rules.values().stream().filter(of -> of.get(0).isAboutData()).toList();
+        data.forEach(of -> open(of).forEach(this::finding));
+        List<List<String>> sound = data.stream().map(OutcomeTables::met).filter(of -> !of.isEmpty())
+                .map(of -> List.of(name(of.get(0)), sound(of))).toList();
+        int half = (sound.size() + 1) / 2;
+        for (int i = 0; i < half; i++) {
+            List<String> cells = new ArrayList<>(sound.get(i));
+            cells.addAll(i + half < sound.size() ? sound.get(i + half) : List.of("", ""));
+            html.styledRow("pass", cells);
+        }
         html.endTable();
         List<String> idle = new ArrayList<>();
         rules.forEach((rule, of) -> {
@@ -58,27 +62,52 @@ final class OutcomeTables {
         }
     }
 
-    private void finding(Outcome outcome) {
-        html.styledRow(style(outcome), List.of(outcome.rule(), words.render(outcome.title()), outcome.elementPath() + ": "
-                + words.verdict(outcome) + ". " + words.explanation(outcome), measured(outcome),
-                outcome.citation().map(words::source).orElse("")));
+    /** How many entries are sound, with the least margin of those that have one. */
+    private String sound(List<Outcome> met) {
+        return met.stream().filter(outcome -> outcome.margin().isPresent()).min(Comparator.comparingDouble(outcome -> outcome.margin()
+                .getAsDouble())).map(least -> words.say("data-met", Words.count(met.size()), Words.name(words.margin(least))))
+                .orElse(String.valueOf(met.size()));
     }
 
-    /** One line: each element with its margin, the least first; entries that are sound are counted. */
+    private String name(Outcome outcome) {
+        return words.say("rule-and-title", Words.name(outcome.rule()), outcome.title());
+    }
+
+    private static List<Outcome> open(List<Outcome> outcomes) {
+        return outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP)
+                .toList();
+    }
+
+    private static List<Outcome> met(List<Outcome> outcomes) {
+        return outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.MET).toList();
+    }
+
+    private void design(List<Outcome> of, Function<Outcome, String> names) {
+        open(of).forEach(this::finding);
+        List<Outcome> met = met(of);
+        if (!met.isEmpty()) {
+            met(met, names);
+        }
+    }
+
+    private void finding(Outcome outcome) {
+        html.open("tr class=\"" + style(outcome) + "\"").element("td", name(outcome)).element("td colspan=\"3\"", outcome.elementPath()
+                + ": " + words.verdict(outcome) + ".").close("tr");
+    }
+
+    /** One line: each element with its margin, the least first. */
     private void met(List<Outcome> met, Function<Outcome, String> names) {
         List<Outcome> sorted = met.stream().sorted(Comparator.comparingDouble(outcome -> outcome.margin().orElse(Double.MAX_VALUE)))
                 .toList();
         Outcome first = sorted.get(0);
-        boolean isEntry = RuleCatalogue.find(first.rule()).filter(rule -> rule.cure() == Cure.ENTRY).isPresent();
         List<String> elements = new ArrayList<>(sorted.stream().limit(MOST_ELEMENTS).map(outcome -> (names.apply(outcome) + " "
                 + words.margin(outcome)).strip()).toList());
         if (sorted.size() > MOST_ELEMENTS) {
             elements.add(words.say("matrix-more", Words.count(sorted.size() - MOST_ELEMENTS)));
         }
-        String said = isEntry && sorted.size() > MOST_ROWS ? words.say("matrix-sound", Words.count(sorted.size()))
-                : words.say("matrix-met", Words.count(sorted.size()), Words.name(String.join("; ", elements)));
-        html.styledRow("pass", List.of(first.rule(), words.render(first.title()), said, measured(first), sorted.stream()
-                .flatMap(outcome -> outcome.citation().stream()).map(words::briefSource).distinct().collect(Collectors.joining("; "))));
+        html.styledRow("pass", List.of(name(first), measured(first), words.say("matrix-met", Words.count(sorted.size()),
+                Words.name(String.join("; ", elements))), sorted.stream().flatMap(outcome -> outcome.citation().stream())
+                        .map(words::briefSource).distinct().collect(Collectors.joining("; "))));
     }
 
     private String measured(Outcome outcome) {
@@ -86,20 +115,28 @@ final class OutcomeTables {
                 Words.name(words.limit(outcome)));
     }
 
-    /** Prints findings, those that are not met first. */
+    /** Prints findings, those that are not met first, each with the source of its limit. */
     void findings(List<Outcome> findings) {
-        html.table("fine", List.of(11, 22, 14, 11, 11, 31), "rule", "element", "verdict", "value", "limit", "compared");
-        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(outcome.rule(), outcome.elementPath(), words.verdict(outcome),
-                words.value(outcome), words.limit(outcome), words.explanation(outcome))));
+        html.table("fine", List.of(25, 16, 22, 37), "rule", "element", "verdict-value-limit", "compared");
+        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), outcome.elementPath(),
+                judged(outcome), explained(outcome))));
         html.endTable();
     }
 
     /** Prints the findings about one indicator. */
     void aidFindings(List<Outcome> findings) {
-        html.table("fine", List.of(9, 20, 13, 10, 10, 38), "rule", "rule-title", "verdict", "value", "limit", "compared");
-        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(outcome.rule(), words.render(outcome.title()),
-                words.verdict(outcome), words.value(outcome), words.limit(outcome), words.explanation(outcome))));
+        html.table("fine", List.of(27, 24, 49), "rule", "verdict-value-limit", "compared");
+        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), judged(outcome), explained(outcome))));
         html.endTable();
+    }
+
+    private String judged(Outcome outcome) {
+        String measured = measured(outcome);
+        return words.verdict(outcome) + (measured.isEmpty() ? "" : ". " + measured);
+    }
+
+    private String explained(Outcome outcome) {
+        return words.explanation(outcome) + outcome.citation().map(source -> " (" + words.source(source) + ")").orElse("");
     }
 
     private static String style(Outcome outcome) {

@@ -102,7 +102,7 @@ public final class ReportDocument {
             return html.take();
         }));
         String body = TemplateFragment.expand("report.html", files.text("report.html"), new TemplateSlots(texts, parts, files));
-        String xhtml = frame.document(title, "report", html.headings(), body.replace(CONTENTS, frame.contents(html.headings())));
+        String xhtml = frame.document(title, "report whole", html.headings(), body.replace(CONTENTS, frame.contents(html.headings())));
         List<String> essential = new ArrayList<>(List.of(words.render(conclusion.sentence()), words.say("provenance-classes"), ruleSet));
         essential.addAll(Cautions.in(options.language()));
         return new Written(xhtml, title, essential);
@@ -130,7 +130,9 @@ public final class ReportDocument {
     private Map<String, Runnable> chapters() {
         Map<String, Runnable> chapters = new LinkedHashMap<>();
         OutcomeTables outcomes = new OutcomeTables(html);
-        chapters.put("chapter.result", () -> locked(() -> result(outcomes)));
+        SourceChapter sources = new SourceChapter(html, source);
+        ClosingChapter closing = new ClosingChapter(html, source.project());
+        chapters.put("chapter.result", () -> locked(() -> new ResultChapter(html, source, conclusion).write()));
         chapters.put("chapter.basis", () -> {
             html.chapter("basis");
             locked(this::rules);
@@ -143,25 +145,47 @@ public final class ReportDocument {
             }
         });
         chapters.put("chapter.indicators", () -> source.evaluation().aids().forEach(aid -> {
-            html.freshChapterOf(Projects.path(aid.aid()).replace(" > ", ", "));
+            html.chapterOf(Projects.path(aid.aid()).replace(" > ", ", "));
             new AidChapter(html, source, aid, pictures).write();
         }));
-        chapters.put("chapter.compliance", () -> {
-            html.open("div class=\"locked\"").freshChapter("compliance");
-            outcomes.matrix(source.result().outcomes(), this::brief);
-            html.close("div");
-        });
         chapters.put("chapter.sources", () -> locked(() -> {
             html.chapter("sources");
-            new SourceChapter(html, source).write();
+            sources.write();
         }));
         chapters.put("chapter.handover", () -> {
             html.chapter("handover");
             new HandoverChapter(html, source.evaluation()).write();
         });
+        chapters.put("chapter.inspection", () -> {
+            if (!source.evaluation().aids().isEmpty()) {
+                html.chapter("inspection");
+                new InspectionChapter(html, source.evaluation()).write();
+            }
+        });
+        chapters.put("chapter.revisions", () -> {
+            html.chapter("revisions");
+            new RevisionChapter(html, source.evaluation(), options.earlier()).write();
+            closing.review();
+        });
+        chapters.put("chapter.compliance", () -> {
+            if (options.annexes()) {
+                locked(() -> {
+                    html.chapter("compliance");
+                    outcomes.matrix(source.result().outcomes(), this::brief);
+                    html.chapter("annex");
+                    sources.annex();
+                });
+            } else {
+                locked(() -> html.chapter("compliance").paragraph("annexes-left-out", Words.count(source.result().counts()
+                        .get(Verdict.MET)), Words.count(source.project().getConfirmations().size())));
+            }
+        });
         chapters.put("chapter.closing", () -> {
             html.chapter("closing");
-            new ClosingChapter(html, source.project()).write();
+            if (options.annexes()) {
+                closing.readBacks();
+            }
+            closing.abbreviations();
         });
         return chapters;
     }
@@ -177,26 +201,6 @@ public final class ReportDocument {
         html.open("div class=\"locked\"");
         part.run();
         html.close("div");
-    }
-
-    private void result(OutcomeTables outcomes) {
-        html.freshChapter("result");
-        conclusion.write(html);
-        Map<Verdict, Integer> counts = source.result().counts();
-        long toConfirm = source.result().outcomes().stream()
-                .filter(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP && outcome.toConfirm()).count();
-        html.table("counts", List.of(16, 16, 16, 16, 18, 18), "not-met", "to-clear-up", "met", "not-applicable", "of-which-to-confirm",
-                "of-which-not-at-this-stage");
-        html.row(Stream.of(counts.get(Verdict.NOT_MET), counts.get(Verdict.TO_CLEAR_UP), counts.get(Verdict.MET), counts.get(
-                Verdict.NOT_APPLICABLE), toConfirm,
-                source.result().notAtThisStage()).map(String::valueOf).toList());
-        html.endTable().remark("what-to-confirm-means").section("findings");
-        List<Outcome> findings = source.findings();
-        if (findings.isEmpty()) {
-            html.paragraph("no-findings");
-        } else {
-            outcomes.findings(findings);
-        }
     }
 
     private void rules() {

@@ -2,7 +2,6 @@ package slopewright.report.internal.chapters;
 
 import java.util.List;
 
-import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachHost;
@@ -15,6 +14,7 @@ import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.report.internal.html.Coordinates;
 import slopewright.report.internal.html.Facts;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
@@ -55,8 +55,7 @@ final class SiteChapter {
     }
 
     private void site(Aerodrome aerodrome) {
-        Facts facts = html.newFacts().add("reference-point", words.say("position", Words.name(known(
-                aerodrome.getLatitudeDeg())), Words.name(known(aerodrome.getLongitudeDeg()))))
+        Facts facts = html.newFacts().add("reference-point", position(aerodrome))
                 .add("elevation", words.orUnknown(aerodrome.getElevationM(), "m"))
                 .add("vertical-datum", known(aerodrome.getVerticalDatum()))
                 .add("geoid-offset", words.orUnknown(aerodrome.getGeoidOffsetM(), "m"))
@@ -66,7 +65,13 @@ final class SiteChapter {
             facts.add("magnetic-variation", words.orUnknown(variation.getVariationDeg(), DEGREE) + ", " + known(variation.getDate()) + ", "
                     + known(variation.getSource()));
         }
-        html.section("site").facts(facts);
+        html.section("site").pairs(facts);
+    }
+
+    private String position(Aerodrome aerodrome) {
+        return aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null ? words.term("not-known")
+                : Coordinates.latitude(words, aerodrome.getLatitudeDeg()) + ", "
+                        + Coordinates.longitude(words, aerodrome.getLongitudeDeg());
     }
 
     private void runways() {

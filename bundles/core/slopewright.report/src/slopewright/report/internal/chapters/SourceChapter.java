@@ -1,7 +1,9 @@
 package slopewright.report.internal.chapters;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -39,17 +41,30 @@ final class SourceChapter {
         words = html.words();
     }
 
+    /** What is to be confirmed and what the project overrides: it always stands in the report itself. */
     void write() {
-        Map<String, Siting.CitedUse> used = source.used();
         toConfirm();
         overrides();
+    }
+
+    /** What was confirmed, what is kept for the record, and every value with its source: for those who look it up. */
+    void annex() {
+        Map<String, Siting.CitedUse> used = source.used();
         confirmations();
-        record();
-        html.section("values").table("fine", List.of(30, 9, 6, 27, 13, 15), "value", "number", "unit", "source", "known-as", "remark");
-        used.values().forEach(use -> html.row(List.of(use.name(), words.plain(use.value()), ReportWords.unit(use.unit()).strip(),
-                use.citation().text(), known(use.citation()), use.citation().note())));
+        html.section("values").table("fine", List.of(29, 7, 32, 32), "value", "number", "source", "known-as");
+        used.values().forEach(use -> html.row(List.of(name(use.name()), words.plain(use.value()) + ReportWords.unit(use.unit()),
+                use.citation().text(), remarked(known(use.citation()), use.citation().note()))));
         html.endTable();
         documents(used.values());
+        record();
+    }
+
+    private static String remarked(String known, String note) {
+        return note.isBlank() ? known : known + "; " + note;
+    }
+
+    private String name(String valueKey) {
+        return words.render(Message.of("plain", ValueNames.of(valueKey)));
     }
 
     private String known(Citation citation) {
@@ -65,8 +80,9 @@ final class SourceChapter {
             html.paragraph("nothing-to-confirm");
             return;
         }
-        html.paragraph("to-confirm-intro").table("fine", List.of(34, 36, 14, 16), "value-or-table", "said-to-be-in", "known-as", "remark");
-        open.forEach(citation -> html.row(List.of(citation.key(), citation.text(), words.provenance(citation), citation.note())));
+        html.paragraph("to-confirm-intro").table("fine", List.of(36, 39, 25), "value-or-table", "said-to-be-in", "known-as");
+        open.forEach(citation -> html.row(List.of(name(citation.key()), citation.text(), remarked(words.provenance(citation),
+                citation.note()))));
         html.endTable();
     }
 
@@ -78,14 +94,11 @@ final class SourceChapter {
         }
         html.table("fine", List.of(28, 10, 34, 16, 12), "value", "number", "reason", "person", "date");
         for (ValueOverride override : source.project().getOverrides()) {
-            html.row(List.of(key(override.getValueKey(), override.getRuleSetKey()), words.orUnknown(override.getValue()),
+            html.row(List.of(name(String.valueOf(override.getValueKey())) + (override.getRuleSetKey() == null ? "" : " ("
+                    + override.getRuleSetKey() + ")"), words.orUnknown(override.getValue()),
                     words.orUnknown(override.getReason()), words.orUnknown(override.getPerson()), words.orUnknown(override.getDate())));
         }
         html.endTable();
-    }
-
-    private String key(String value, String ruleSet) {
-        return words.orUnknown(value) + (ruleSet == null ? "" : " (" + ruleSet + ")");
     }
 
     private void confirmations() {
@@ -94,21 +107,40 @@ final class SourceChapter {
             html.paragraph("none");
             return;
         }
-        html.table("fine", List.of(32, 12, 28, 14, 14), "value", "number", "against", "person", "signed-off");
-        for (ValueConfirmation said : source.project().getConfirmations()) {
-            boolean rejected = Boolean.TRUE.equals(said.getRejected());
-            String number = said.getValue() == null ? words.term("not-known") : words.render(Message.of("plain", ValueNames.number(String
-                    .valueOf(said.getValueKey()), said.getValue(), said.getUnit() == null ? "" : said.getUnit())));
-            html.row(List.of(words.render(Message.of("plain", ValueNames.of(String.valueOf(said.getValueKey())))) + ": "
-                    + key(said.getValueKey(), said.getRuleSetKey()), rejected ? number + ", " + words.term("provenance.rejected") : number,
-                    joined(said.getSource(), said.getEdition(), said.getClause(), rejected ? said.getReason() : null),
-                    joined(said.getPerson(), said.getDate()), joined(said.getSecondPerson(), said.getSecondDate())));
-        }
-        html.endTable();
+        Map<String, List<ValueConfirmation>> alike = source.project().getConfirmations().stream().collect(Collectors.groupingBy(
+                this::said, LinkedHashMap::new, Collectors.toList()));
+        alike.forEach((said, of) -> {
+            html.element("p", said).table("fine", List.of(38, 12, 38, 12), "value", "number", "value", "number");
+            List<List<String>> cells = of.stream().map(this::confirmed).toList();
+            int half = (cells.size() + 1) / 2;
+            for (int i = 0; i < half; i++) {
+                html.row(Stream.concat(cells.get(i).stream(), (i + half < cells.size() ? cells.get(i + half) : List.of("", "")).stream())
+                        .toList());
+            }
+            html.endTable();
+        });
         if (BookUse.state(source.project()) != BookUse.State.NONE) {
             html.paragraph("book", Words.name(source.project().getBookPath()), Words.name(String.valueOf(source.project()
                     .getBookSha256())));
         }
+    }
+
+    /** Against what, by whom and when, and whether it was rejected: the same for many. */
+    private String said(ValueConfirmation said) {
+        boolean rejected = Boolean.TRUE.equals(said.getRejected());
+        return words.say(rejected ? "rejected-against" : "confirmed-against", Words.name(joined(said.getSource(), said.getEdition(),
+                rejected ? said.getReason() : null)), Words.name(joined(said.getPerson(), said.getDate())), Words.name(orNobody(joined(
+                        said.getSecondPerson(), said.getSecondDate()))), Words.name(words.orUnknown(said.getRuleSetKey())));
+    }
+
+    private String orNobody(String signed) {
+        return signed.isEmpty() ? words.term("nobody") : signed;
+    }
+
+    private List<String> confirmed(ValueConfirmation said) {
+        String number = said.getValue() == null ? words.term("not-known") : words.render(Message.of("plain", ValueNames.number(String
+                .valueOf(said.getValueKey()), said.getValue(), said.getUnit() == null ? "" : said.getUnit())));
+        return List.of(joined(name(String.valueOf(said.getValueKey())), said.getClause()), number);
     }
 
     private static String joined(String... parts) {
@@ -117,10 +149,11 @@ final class SourceChapter {
 
     /** What the project holds that no result rests on. */
     private void record() {
-        html.section("record").paragraph("record-intro").table("fine", List.of(70, 30), "record-entry", "record-count");
-        KeptForTheRecord.entries(source.evaluation()).forEach((feature, count) -> html.row(List.of(words.term("record." + feature),
-                String.valueOf(count))));
-        html.endTable();
+        html.section("record").paragraph("record-intro");
+        List<String> entries = new ArrayList<>();
+        KeptForTheRecord.entries(source.evaluation()).forEach((feature, count) -> entries.add(words.say("matrix-counted", Words.name(
+                words.term("record." + feature)), Words.count(count))));
+        html.element("p", String.join("; ", entries));
         List<Identified> elements = KeptForTheRecord.elements(source.evaluation());
         if (!elements.isEmpty()) {
             html.paragraph("record-elements", Words.list(elements.stream().map(SourceChapter::name).toList()));
@@ -137,9 +170,7 @@ final class SourceChapter {
         used.forEach(use -> documents.add(use.citation().source()));
         source.result().outcomes().stream().flatMap(outcome -> outcome.citations().stream())
                 .forEach(citation -> documents.add(citation.source()));
-        html.section("documents").table("fine", List.of(20, 62, 18), "short-name", "document-title", "edition");
-        documents.stream().sorted(Comparator.comparing(Source::key)).forEach(document -> html.row(List.of(document.key(), document.title(),
-                document.edition())));
-        html.endTable();
+        html.section("documents").element("p", String.join("; ", documents.stream().sorted(Comparator.comparing(Source::key))
+                .map(document -> words.say("document-of", Words.name(document.title()), Words.name(document.edition()))).toList()) + ".");
     }
 }

@@ -20,9 +20,9 @@ import slopewright.report.ReportOptions;
 import slopewright.report.internal.html.Facts;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
+import slopewright.report.internal.html.Upkeep;
 import slopewright.report.internal.template.PageFrame;
 import slopewright.siting.Siting;
-import slopewright.siting.Trait;
 import slopewright.siting.UnitPlan;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.CitedValue;
@@ -162,25 +162,10 @@ public final class CommissioningDocument {
         html.endTable();
     }
 
-    /**
-     * What is looked after once the indicator is in use. Of lights, MIL-HDBK-1023/4 (1998, withdrawn in 2006), 5.8.1; of a sector unit
-     * without heating, France, arrêté of 29 September 2009, Annex IV 3.5.4.
-     */
     private void upkeep() {
-        if (aid.family().filter(family -> !family.traits().contains(Trait.PANELS)).isEmpty()) {
-            return;
+        if (Upkeep.concerns(aid)) {
+            html.part("upkeep");
+            new Upkeep(html).write(List.of(aid));
         }
-        html.part("upkeep").table("fine", List.of(16, 50, 34), "when", "what", "source");
-        for (String when : List.of("daily", "monthly", "frost", "tilt")) {
-            upkeep(when, "military-handbook");
-        }
-        if (aid.aid().getFamilyKey().equals("heliport-sector")) {
-            upkeep("warm-up", "french-order");
-        }
-        html.endTable();
-    }
-
-    private void upkeep(String when, String source) {
-        html.row(List.of(words.say("upkeep." + when + ".when"), words.say("upkeep." + when), words.say("upkeep-source." + source)));
     }
 }

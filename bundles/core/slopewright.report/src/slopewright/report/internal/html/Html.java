@@ -62,14 +62,9 @@ public final class Html {
         return chapter("h2", words.say("chapter." + key));
     }
 
-    /** Adds the heading of a numbered chapter on a fresh page: {@code report.chapter.KEY}. */
-    public Html freshChapter(String key) {
-        return freshChapterOf(words.say("chapter." + key));
-    }
-
-    /** Adds the heading of a numbered chapter about something that has a name, on a fresh page. */
-    public Html freshChapterOf(String title) {
-        return chapter("h2 class=\"fresh\"", title);
+    /** Adds the heading of a numbered chapter about something that has a name. */
+    public Html chapterOf(String title) {
+        return chapter("h2", title);
     }
 
     private Html chapter(String element, String title) {
@@ -226,6 +221,22 @@ public final class Html {
         open("table class=\"facts\"").raw("<colgroup><col style=\"width:" + names + "%\" /><col style=\"width:" + (100 - names)
                 + "%\" /></colgroup>\n").open("tbody");
         facts.rows().forEach(fact -> open("tr").element("th scope=\"row\"", fact.get(0)).element("td", fact.get(1)).close("tr"));
+        return close("tbody").close("table");
+    }
+
+    /** Adds names and values two beside each other, read from left to right. */
+    public Html pairs(Facts facts) {
+        open("table class=\"facts\"").raw("<colgroup><col style=\"width:18%\" /><col style=\"width:32%\" /><col style=\"width:18%\" />"
+                + "<col style=\"width:32%\" /></colgroup>\n").open("tbody");
+        List<List<String>> rows = facts.rows();
+        for (int i = 0; i < rows.size(); i += 2) {
+            boolean alone = i + 1 == rows.size();
+            open("tr").element("th scope=\"row\"", rows.get(i).get(0)).element(alone ? "td colspan=\"3\"" : "td", rows.get(i).get(1));
+            if (!alone) {
+                element("th scope=\"row\"", rows.get(i + 1).get(0)).element("td", rows.get(i + 1).get(1));
+            }
+            close("tr");
+        }
         return close("tbody").close("table");
     }
 

@@ -16,7 +16,7 @@ public final class Pictures {
     public static final double WIDTH_MM = 178;
 
     /** Greatest height of a drawing in a document. */
-    public static final double HEIGHT_MM = 106;
+    public static final double HEIGHT_MM = 92;
 
     private final boolean inline;
     private final Fonts fonts = new Fonts();

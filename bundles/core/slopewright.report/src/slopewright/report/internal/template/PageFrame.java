@@ -47,11 +47,11 @@ public final class PageFrame {
         words = new ReportWords(options.language());
     }
 
-    /** Returns the table of contents. */
+    /** Returns the table of contents: the chapters; their sections are among the bookmarks. */
     public String contents(List<Html.Heading> headings) {
         Html html = new Html(words).open("div class=\"contents\"").element("p class=\"title\"", words.say("contents"));
-        headings.forEach(heading -> html.open(heading.isChapter() ? "p" : "p class=\"sub\"")
-                .element("a href=\"#" + heading.id() + "\"", heading.toString()).close("p"));
+        headings.stream().filter(Html.Heading::isChapter).forEach(heading -> html.open("p").element("a href=\"#" + heading.id() + "\"",
+                heading.toString()).close("p"));
         return html.close("div").toString();
     }
 

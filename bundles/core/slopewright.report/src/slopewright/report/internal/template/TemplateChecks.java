@@ -17,8 +17,9 @@ import slopewright.report.internal.html.ReportWords;
 public final class TemplateChecks {
 
     /** Parts of a report in the order of the built-in one. */
-    private static final List<String> CHAPTERS = List.of("chapter.result", "chapter.basis", "chapter.comparison", "chapter.indicators",
-            "chapter.compliance", "chapter.sources", "chapter.handover", "chapter.closing");
+    private static final List<String> CHAPTERS = List.of("chapter.result", "chapter.basis", "chapter.indicators", "chapter.comparison",
+            "chapter.sources", "chapter.handover", "chapter.inspection", "chapter.revisions", "chapter.compliance",
+            "chapter.closing");
 
     private static final Set<String> NEEDED = Set.of("cautions", "chapter.result", "chapter.compliance", "chapter.sources");
 
