@@ -26,7 +26,7 @@ import slopewright.ui.theme.ScreenTheme;
  */
 public final class SitingActionBarAdvisor extends ActionBarAdvisor {
 
-    /** What the entries of the platform are called here; undo and redo name the edit by themselves. */
+    /** What the entries of the platform are called here. */
     private static final Map<ActionFactory, String> NAMES = Map.ofEntries(Map.entry(ActionFactory.CLOSE, "menu.close"),
             Map.entry(ActionFactory.CLOSE_ALL, "menu.close-all"), Map.entry(ActionFactory.SAVE, "menu.save"),
             Map.entry(ActionFactory.SAVE_AS, "menu.save-as"), Map.entry(ActionFactory.SAVE_ALL, "menu.save-all"),
@@ -42,6 +42,8 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     private IAction welcome;
     private IAction resetLayout;
     private IAction dark;
+    private IAction undo;
+    private IAction redo;
     private IAction about;
 
     /**
@@ -67,6 +69,10 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         dark.setChecked(ScreenTheme.isDark());
         ScreenTheme.addListener(() -> dark.setChecked(ScreenTheme.isDark()));
         List.of(newProject, newSite, saveAsTemplate, openProject, welcome, resetLayout, dark).forEach(this::register);
+        undo = new HistoryAction(forWindow, true);
+        redo = new HistoryAction(forWindow, false);
+        register(undo);
+        register(redo);
         about = standard(ActionFactory.ABOUT);
     }
 
@@ -92,8 +98,8 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         file.add(openProject);
         file.add(standard(ActionFactory.SAVE));
         file.add(new Separator());
-        file.add(standard(ActionFactory.UNDO));
-        file.add(standard(ActionFactory.REDO));
+        file.add(undo);
+        file.add(redo);
         coolBar.add(file);
         coolBar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
     }
@@ -125,7 +131,8 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
 
     private IMenuManager editMenu() {
         MenuManager menu = new MenuManager(Messages.get("menu.edit"), IWorkbenchActionConstants.M_EDIT);
-        add(menu, List.of(ActionFactory.UNDO, ActionFactory.REDO));
+        menu.add(undo);
+        menu.add(redo);
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.DELETE, ActionFactory.SELECT_ALL));
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));

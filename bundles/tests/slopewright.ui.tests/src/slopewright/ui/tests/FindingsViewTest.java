@@ -273,4 +273,52 @@ class FindingsViewTest {
         Patience.await("the table is empty", () -> rows().isEmpty());
         assertTrue(view.summary().startsWith("Open a project"), view.summary());
     }
+
+    /** Whatever is filtered, searched, sorted or grouped, and whatever an edit moves up or down: the same finding stays selected. */
+    @Test
+    void theSelectedFindingStaysTheSame() {
+        run("Plain list");
+        Outcome chosen = rows().get(rows().size() / 2);
+        select(chosen);
+        filter("All outcomes");
+        assertSelected(chosen);
+        sort(3);
+        assertSelected(chosen);
+        sort(3);
+        assertSelected(chosen);
+        run("Group by rule");
+        assertSelected(chosen);
+        search("no row contains this");
+        assertEquals(0, rows().size());
+        assertTrue(view.explanation().startsWith(chosen.elementPath() + ": "), "what is filtered out is still explained");
+        search("");
+        assertSelected(chosen);
+        run("Plain list");
+        filter("Findings");
+        assertSelected(chosen);
+        document.history().perform(MoveAid.by(Projects.aids(document.project()).get(0), 40, 0));
+        awaitCheck();
+        assertTrue(view.explanation().startsWith(chosen.elementPath() + ": "), view.explanation());
+        document.history().undo();
+        awaitCheck();
+        assertSelected(chosen);
+        sort(0);
+        run("Group by element");
+    }
+
+    private void assertSelected(Outcome chosen) {
+        assertEquals(1, view.tree().getSelectionCount());
+        List<Outcome> same = rows().stream().filter(outcome -> isSame(outcome, chosen)).toList();
+        assertTrue(view.copied().contains(chosen.rule()), view.copied());
+        assertTrue(same.stream().anyMatch(outcome -> view.copied().contains(outcome.elementPath())), view.copied());
+        assertTrue(view.explanation().startsWith(chosen.elementPath() + ": "), view.explanation());
+    }
+
+    private void sort(int column) {
+        view.tree().getColumn(column).notifyListeners(SWT.Selection, new Event());
+    }
+
+    private void search(String words) {
+        Widgets.all(root(), Text.class).filter(text -> (text.getStyle() & SWT.SEARCH) != 0).findFirst().orElseThrow().setText(words);
+    }
 }

@@ -216,6 +216,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     /** What is selected is what all views look at. */
     private void chooseAid() {
         overlays.update();
+        document.viewState().select(new PlanSelection(context).elements());
         new PlanSelection(context).aid().ifPresent(aid -> document.viewState().choose(aid.getId()));
     }
 

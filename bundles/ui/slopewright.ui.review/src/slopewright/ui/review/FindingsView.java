@@ -3,7 +3,6 @@ package slopewright.ui.review;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IAction;
@@ -20,7 +19,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.part.ViewPart;
-import org.eclipse.ui.views.properties.IPropertySheetPage;
 
 import slopewright.checks.BookKeeping;
 import slopewright.checks.CheckResult;
@@ -39,7 +37,6 @@ import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
-import slopewright.ui.properties.ElementPropertyPage;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.review.internal.ElementSelection;
 import slopewright.ui.review.internal.FindingDetails;
@@ -68,19 +65,12 @@ public final class FindingsView extends ViewPart {
     private FindingsTree table;
     private FindingDetails details;
     private FindingsActions actions;
-    private Optional<ElementPropertyPage> properties = Optional.empty();
 
     private final class Follow implements DocumentListener {
 
         @Override
-        public void changed(Set<String> elementIds) {
-            properties.ifPresent(ElementPropertyPage::refreshShown);
-        }
-
-        @Override
         public void checked(CheckResult result) {
             table.show(Optional.of(result));
-            properties.ifPresent(ElementPropertyPage::refreshShown);
         }
 
         @Override
@@ -220,6 +210,7 @@ public final class FindingsView extends ViewPart {
     }
 
     private void documentSwitched() {
+        table.select(List.of());
         table.show(follower == null ? Optional.empty() : follower.document().flatMap(ProjectDocument::lastResult));
         updateState();
     }
@@ -251,7 +242,9 @@ public final class FindingsView extends ViewPart {
     }
 
     private void updateDetails() {
-        Optional<Outcome> selected = table.single();
+        Optional<Outcome> selected = table.single().or(table::followed);
+        project().ifPresent(project -> ProjectDocument.of(project)
+                .ifPresent(document -> document.viewState().select(ElementSelection.elements(table, project))));
         if (details != null && selected.isPresent() && follower.document().isPresent()) {
             details.show(selected.get(), follower.document().get());
         } else if (details != null) {
@@ -297,15 +290,6 @@ public final class FindingsView extends ViewPart {
             document.get().history().perform(Compound.of(Messages.get("edit.confirm"), dialog.decided().stream()
                     .map(entry -> (RecordedEdit) ConfirmValue.of(document.get().project(), BookUse.confirmation(entry))).toList()));
         }
-    }
-
-    @Override
-    public <T> T getAdapter(Class<T> type) {
-        if (type == IPropertySheetPage.class) {
-            properties = Optional.of(new ElementPropertyPage());
-            return type.cast(properties.get());
-        }
-        return super.getAdapter(type);
     }
 
     @Override

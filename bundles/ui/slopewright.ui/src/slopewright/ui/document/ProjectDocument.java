@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 import org.eclipse.emf.common.notify.impl.AdapterImpl;
 import org.eclipse.emf.ecore.EObject;
@@ -14,6 +15,7 @@ import org.eclipse.swt.widgets.Display;
 
 import slopewright.checks.CheckResult;
 import slopewright.edit.EditHistory;
+import slopewright.edit.RecordedEdit;
 import slopewright.edit.ReplaceContent;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
@@ -292,6 +294,21 @@ public final class ProjectDocument {
         isNew = false;
         restored = false;
         history.markSaved();
+    }
+
+    /**
+     * Checks in the background what an edit would lead to before it is made: every rule, as the check after it says.
+     *
+     * @param edit   makes the edit for a copy of the project, in which elements have the ids that they have here
+     * @param result hears the result, unless a newer one was asked for before it began or {@link #endTrials()} was called
+     */
+    public void tryOut(Function<Project, RecordedEdit> edit, Consumer<CheckResult> result) {
+        check.tryOut(edit, result);
+    }
+
+    /** Ends what {@link #tryOut} began. */
+    public void endTrials() {
+        check.endTrials();
     }
 
     /** Returns the last result that saw the project as it is now or was shortly before, empty before the first check. */

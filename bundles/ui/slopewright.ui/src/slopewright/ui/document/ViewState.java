@@ -1,21 +1,26 @@
 package slopewright.ui.document;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
 import slopewright.model.Project;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 
 /**
- * What the views of one document look at together: the chosen aid and the pilot's eye. It is not part of the project: it is neither
- * saved nor undone. Used on the user interface thread.
+ * What the views of one document look at together: the selected elements, the chosen aid and the pilot's eye. It is not part of the
+ * project: it is neither saved nor undone. Used on the user interface thread.
  */
 public final class ViewState {
 
     private final Project project;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private final List<Runnable> selectionListeners = new CopyOnWriteArrayList<>();
+    private List<String> selectedIds = List.of();
     private Optional<String> chosenId = Optional.empty();
     private Optional<Viewpoint> viewpoint = Optional.empty();
 
@@ -39,6 +44,35 @@ public final class ViewState {
             chosenId = Optional.of(aidId);
             tell();
         }
+    }
+
+    /** Returns the elements that were selected last, in whichever view, as far as the project still has them; else the project itself. */
+    public List<Identified> selection() {
+        List<Identified> found = selectedIds.stream().flatMap(id -> Ids.find(project, id).stream()).toList();
+        return found.isEmpty() ? List.of(project) : found;
+    }
+
+    /**
+     * Selects elements in all views; those that follow the selection are told where it is another one.
+     *
+     * @param elements the elements; none leaves what was selected
+     */
+    public void select(List<? extends Identified> elements) {
+        List<String> ids = elements.stream().map(Identified::getId).filter(Objects::nonNull).distinct().toList();
+        if (!ids.isEmpty() && !ids.equals(selectedIds)) {
+            selectedIds = ids;
+            selectionListeners.forEach(Runnable::run);
+        }
+    }
+
+    /** Adds what is run when other elements are selected. */
+    public void addSelectionListener(Runnable listener) {
+        selectionListeners.add(listener);
+    }
+
+    /** Removes such a listener. */
+    public void removeSelectionListener(Runnable listener) {
+        selectionListeners.remove(listener);
     }
 
     /** Returns the pilot's eye, empty before one was placed; a view then takes a place of its own on the approach. */

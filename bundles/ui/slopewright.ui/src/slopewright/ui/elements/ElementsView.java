@@ -21,9 +21,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.part.ViewPart;
-import org.eclipse.ui.views.properties.IPropertySheetPage;
 
-import slopewright.checks.CheckResult;
 import slopewright.edit.AddChild;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
@@ -33,7 +31,6 @@ import slopewright.model.util.Projects;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
-import slopewright.ui.properties.ElementPropertyPage;
 import slopewright.ui.units.QuantityFormat;
 
 /**
@@ -61,19 +58,12 @@ public final class ElementsView extends ViewPart {
     private int kind;
     private boolean behind;
     private boolean refused;
-    private Optional<ElementPropertyPage> properties = Optional.empty();
 
     private final class Follow implements DocumentListener {
 
         @Override
         public void changed(Set<String> elementIds) {
             updateSoon();
-            properties.ifPresent(ElementPropertyPage::refreshShown);
-        }
-
-        @Override
-        public void checked(CheckResult result) {
-            properties.ifPresent(ElementPropertyPage::refreshShown);
         }
     }
 
@@ -334,15 +324,6 @@ public final class ElementsView extends ViewPart {
     /** Returns the table of kinds. */
     public Table kinds() {
         return list;
-    }
-
-    @Override
-    public <T> T getAdapter(Class<T> type) {
-        if (type == IPropertySheetPage.class) {
-            properties = Optional.of(new ElementPropertyPage());
-            return type.cast(properties.get());
-        }
-        return super.getAdapter(type);
     }
 
     @Override

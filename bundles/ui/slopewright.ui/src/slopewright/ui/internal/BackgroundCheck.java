@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 import org.eclipse.core.runtime.ILog;
@@ -19,6 +20,7 @@ import org.eclipse.swt.widgets.Display;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.edit.ProjectMirror;
+import slopewright.edit.RecordedEdit;
 import slopewright.evaluation.EvaluationCache;
 import slopewright.model.Identified;
 import slopewright.model.Project;
@@ -51,6 +53,10 @@ public final class BackgroundCheck {
         private Optional<Path> file = Optional.empty();
     }
 
+    /** A change that is made on the copy, checked, and taken back. */
+    private record Trial(long number, Function<Project, RecordedEdit> edit, Consumer<CheckResult> result) {
+    }
+
     private final Display display;
     private final Consumer<CheckResult> results;
     private final Consumer<String> problems;
@@ -62,6 +68,8 @@ public final class BackgroundCheck {
     private Optional<Runnable> waiting = Optional.empty();
     private Optional<ProjectMirror> mirror = Optional.empty();
     private News news = new News();
+    private Optional<Trial> trial = Optional.empty();
+    private volatile long tried;
     private long delivered;
     private long endedByUser = -1;
     private volatile long wanted;
@@ -170,6 +178,29 @@ public final class BackgroundCheck {
         job.schedule();
     }
 
+    /**
+     * Checks what a change would lead to, as if it had been made: on the copy, where it is taken back at once. A trial that waits gives way
+     * to a newer one; one that has begun is delivered.
+     *
+     * @param edit   makes the change for a copy of the project, in which elements have the ids that they have here
+     * @param result hears the result, unless the trials were ended meanwhile
+     */
+    public void tryOut(Function<Project, RecordedEdit> edit, Consumer<CheckResult> result) {
+        copyAtFirst();
+        synchronized (lock) {
+            trial = Optional.of(new Trial(tried, edit, result));
+        }
+        job.schedule();
+    }
+
+    /** Ends trials: no result of one is delivered any more. */
+    public void endTrials() {
+        tried++;
+        synchronized (lock) {
+            trial = Optional.empty();
+        }
+    }
+
     /** Ends the running check; the last result stays, and the next edit asks for a new one. */
     public void stop() {
         endedByUser = wanted;
@@ -210,10 +241,13 @@ public final class BackgroundCheck {
 
     private IStatus run(IProgressMonitor monitor) {
         News taken;
+        Optional<Trial> proposed;
         ProjectMirror copy;
         synchronized (lock) {
             taken = news;
             news = new News();
+            proposed = trial;
+            trial = Optional.empty();
             copy = mirror.orElseThrow();
         }
         if (disposed || monitor.isCanceled()) {
@@ -230,6 +264,7 @@ public final class BackgroundCheck {
                 Optional<CheckResult> result = Checks.run(copy.copy(), cache, (done, all) -> isWanted(number, done, all));
                 result.ifPresent(found -> deliver(number, () -> results.accept(found)));
             }
+            proposed.ifPresent(change -> tryOut(change, copy.copy()));
         } catch (IllegalArgumentException e) {
             deliver(taken.number, () -> problems.accept(e.getMessage()));
         } catch (RuntimeException e) {
@@ -237,6 +272,26 @@ public final class BackgroundCheck {
             status = new Status(IStatus.ERROR, "slopewright.ui", "The project could not be checked", e);
         }
         return status;
+    }
+
+    private void tryOut(Trial change, Project copy) {
+        RecordedEdit edit = change.edit().apply(copy);
+        edit.execute();
+        cache.forget(copy, edit.touched());
+        try {
+            Checks.run(copy, cache, (done, all) -> isAsked(change)).ifPresent(found -> display.asyncExec(() -> {
+                if (isAsked(change)) {
+                    change.result().accept(found);
+                }
+            }));
+        } finally {
+            edit.undo();
+            cache.forget(copy, edit.touched());
+        }
+    }
+
+    private boolean isAsked(Trial change) {
+        return !disposed && !display.isDisposed() && change.number() == tried;
     }
 
     /** Writes unsaved work; where that takes long, later edits wait their turn. */

@@ -1,5 +1,6 @@
 package slopewright.ui.properties;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +15,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
@@ -22,6 +24,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.Widget;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.views.properties.IPropertySheetEntry;
 import org.eclipse.ui.views.properties.IPropertySource;
@@ -31,24 +34,26 @@ import org.eclipse.ui.views.properties.PropertySheetSorter;
 
 import slopewright.checks.CheckResult;
 import slopewright.model.Identified;
+import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 
 /**
- * The property sheet of an editor: shows the selected element, in the order of the model, and follows edits, undo, redo and checks; below
- * it stands what the selected value means and where it comes from. The selection may hold elements, or anything that has one as its
- * adapter of the type {@link Identified}. An editor gives it as its adapter of the type
- * {@link org.eclipse.ui.views.properties.IPropertySheetPage}.
+ * The property sheet: shows the elements that are selected in the project of the active editor, whichever view has the focus, in the order
+ * of the model, and follows edits, undo, redo and checks; below it stands what the selected value means and where it comes from. Every
+ * editor and view has one as its adapter of the type {@link org.eclipse.ui.views.properties.IPropertySheetPage}; all show the same.
  */
 public final class ElementPropertyPage extends PropertySheetPage {
 
     private static final int NAME_PERCENT = 60;
     private static final int WHY_HEIGHT = 76;
 
-    private final Optional<ProjectDocument> document;
+    private final Optional<DocumentFollower> follower;
+    private Optional<ProjectDocument> document = Optional.empty();
+    private final Runnable selectionListener = this::showSelection;
     private final List<SheetAction> sheetActions = SheetAction.all();
     private final ReadBackAction readBack = new ReadBackAction();
-    private Optional<Identified> shown = Optional.empty();
+    private List<Identified> shown = List.of();
     private Composite whole;
     private StyledText why;
     private final DocumentListener refresher = new DocumentListener() {
@@ -65,21 +70,25 @@ public final class ElementPropertyPage extends PropertySheetPage {
     };
 
     /**
-     * Makes the page of an editor.
+     * Makes the page of a document, whatever is active.
      *
-     * @param document the document of the editor
+     * @param document the document
      */
     public ElementPropertyPage(ProjectDocument document) {
-        this(Optional.of(document));
-    }
-
-    /** Makes the page of a view that follows several documents and calls {@link #refreshShown()} when theirs change. */
-    public ElementPropertyPage() {
         this(Optional.empty());
+        switchTo(Optional.of(document));
     }
 
-    private ElementPropertyPage(Optional<ProjectDocument> document) {
-        this.document = document;
+    /**
+     * Makes the page of a view that belongs to whatever editor is active.
+     *
+     * @param page the page of the workbench
+     */
+    public ElementPropertyPage(IWorkbenchPage page) {
+        this(Optional.of(page));
+    }
+
+    private ElementPropertyPage(Optional<IWorkbenchPage> page) {
         PropertySheetEntry root = new PropertySheetEntry();
         root.setPropertySourceProvider(ElementPropertyPage::source);
         setRootEntry(root);
@@ -89,7 +98,37 @@ public final class ElementPropertyPage extends PropertySheetPage {
                 // the order of the model is the order in which people think
             }
         });
-        document.ifPresent(opened -> opened.addListener(refresher));
+        follower = page.map(followed -> new DocumentFollower(followed, new DocumentListener() {
+            // the page listens to the document itself
+        }, this::switchTo));
+    }
+
+    private void switchTo(Optional<ProjectDocument> opened) {
+        forget();
+        document = opened;
+        document.ifPresent(now -> {
+            now.addListener(refresher);
+            now.viewState().addSelectionListener(selectionListener);
+        });
+        showSelection();
+    }
+
+    private void forget() {
+        document.ifPresent(before -> {
+            before.removeListener(refresher);
+            before.viewState().removeSelectionListener(selectionListener);
+        });
+    }
+
+    private void showSelection() {
+        if (whole == null || whole.isDisposed()) {
+            return;
+        }
+        List<Identified> elements = document.map(opened -> opened.viewState().selection()).orElse(List.of());
+        shown = elements;
+        super.selectionChanged(null, new StructuredSelection(elements));
+        updateActions();
+        explainSelected();
     }
 
     /**
@@ -125,6 +164,8 @@ public final class ElementPropertyPage extends PropertySheetPage {
             }
         });
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, WHY_HEIGHT).applyTo(why);
+        whole.addListener(SWT.Show, event -> showSelection());
+        showSelection();
     }
 
     private static void fit(Tree tree) {
@@ -150,17 +191,21 @@ public final class ElementPropertyPage extends PropertySheetPage {
         updateActions();
     }
 
+    /** What is selected anywhere is selected everywhere; a view that selects no element leaves what was selected. */
     @Override
     public void selectionChanged(IWorkbenchPart part, ISelection selection) {
-        super.selectionChanged(part, selection);
-        Object first = selection instanceof IStructuredSelection structured ? structured.getFirstElement() : null;
-        shown = Optional.ofNullable(first == null ? null : Adapters.adapt(first, Identified.class));
-        updateActions();
+        if (selection instanceof IStructuredSelection structured) {
+            List<Identified> elements = new ArrayList<>();
+            for (Object selected : structured.toList()) {
+                Optional.ofNullable(Adapters.adapt(selected, Identified.class)).ifPresent(elements::add);
+            }
+            document.ifPresent(opened -> opened.viewState().select(elements));
+        }
     }
 
     private void updateActions() {
-        sheetActions.forEach(action -> action.offer(shown));
-        readBack.offer(shown);
+        sheetActions.forEach(action -> action.offer(shown.stream().findFirst()));
+        readBack.offer(shown.stream().findFirst());
     }
 
     /** Returns what can be added to the element that is shown, for menus of others and for tests. */
@@ -169,9 +214,15 @@ public final class ElementPropertyPage extends PropertySheetPage {
     }
 
     private void explain(Widget item) {
-        why.setText(item.getData() instanceof IPropertySheetEntry entry && entry.getDescription() != null
+        why.setText(item != null && item.getData() instanceof IPropertySheetEntry entry && entry.getDescription() != null
                 ? entry.getDisplayName() + ": " + entry.getValueAsString() + "\n" + entry.getDescription()
                 : PropertyTexts.get("sheet.hint"));
+    }
+
+    private void explainSelected() {
+        if (super.getControl() instanceof Tree tree && why != null) {
+            explain(tree.getSelectionCount() == 0 ? null : tree.getSelection()[0]);
+        }
     }
 
     /** Returns what is said about the selected value. */
@@ -181,15 +232,21 @@ public final class ElementPropertyPage extends PropertySheetPage {
 
     /** Shows the values as they are now. */
     public void refreshShown() {
-        if (getControl() != null && !getControl().isDisposed()) {
-            refresh();
-            updateActions();
+        if (whole != null && !whole.isDisposed() && whole.isVisible()) {
+            if (document.isPresent() && !document.get().viewState().selection().equals(shown)) {
+                showSelection();
+            } else {
+                refresh();
+                updateActions();
+                explainSelected();
+            }
         }
     }
 
     @Override
     public void dispose() {
-        document.ifPresent(opened -> opened.removeListener(refresher));
+        forget();
+        follower.ifPresent(DocumentFollower::dispose);
         super.dispose();
     }
 }

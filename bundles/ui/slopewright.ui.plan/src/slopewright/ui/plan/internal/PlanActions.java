@@ -18,8 +18,6 @@ public final class PlanActions extends ActionBarContributor {
 
     @Override
     protected void declareGlobalActionKeys() {
-        addGlobalActionKey(ActionFactory.UNDO.getId());
-        addGlobalActionKey(ActionFactory.REDO.getId());
         addGlobalActionKey(ActionFactory.DELETE.getId());
         addGlobalActionKey(ActionFactory.SELECT_ALL.getId());
     }

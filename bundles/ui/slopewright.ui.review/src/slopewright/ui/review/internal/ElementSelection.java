@@ -36,10 +36,13 @@ public final class ElementSelection implements ISelectionProvider {
 
     @Override
     public ISelection getSelection() {
+        return new StructuredSelection(project.get().map(opened -> elements(table, opened)).orElse(List.of()));
+    }
+
+    /** Returns the elements of the selected rows. */
+    public static List<Identified> elements(FindingsTree table, Project project) {
         List<String> ids = table.selected().stream().map(Outcome::elementId).filter(Objects::nonNull).distinct().toList();
-        Optional<Project> current = project.get();
-        List<Identified> elements = ids.stream().flatMap(id -> current.flatMap(opened -> Ids.find(opened, id)).stream()).toList();
-        return new StructuredSelection(elements);
+        return ids.stream().flatMap(id -> Ids.find(project, id).stream()).toList();
     }
 
     @Override

@@ -2,6 +2,8 @@ package slopewright.ui.review.internal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -41,6 +43,7 @@ final class FindingsModel {
     }
 
     private List<Outcome> outcomes = List.of();
+    private final Map<Outcome, String> names = new IdentityHashMap<>();
     private Grouping grouping = Grouping.ELEMENT;
     private OutcomeFilter filter = OutcomeFilter.FINDINGS;
     private String words = "";
@@ -50,7 +53,23 @@ final class FindingsModel {
 
     void show(List<Outcome> all) {
         outcomes = List.copyOf(all);
+        names.clear();
+        Map<String, Integer> seen = new HashMap<>();
+        for (Outcome outcome : outcomes) {
+            String name = outcome.rule() + " " + outcome.elementId() + " " + outcome.elementPath();
+            names.put(outcome, name + " " + seen.merge(name, 1, Integer::sum));
+        }
         arrange();
+    }
+
+    /** Returns all outcomes, shown or not. */
+    List<Outcome> all() {
+        return outcomes;
+    }
+
+    /** Returns what an outcome is called from one check to the next: its rule, its element, and which one it is of several. */
+    String name(Outcome outcome) {
+        return names.getOrDefault(outcome, "");
     }
 
     void group(Grouping by) {

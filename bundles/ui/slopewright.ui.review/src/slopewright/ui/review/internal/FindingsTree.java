@@ -40,6 +40,7 @@ public final class FindingsTree {
     private final List<OutcomeColumn> columns = new ArrayList<>();
     private final List<Runnable> selectionListeners = new CopyOnWriteArrayList<>();
     private final Set<String> closed = new HashSet<>();
+    private Set<String> chosen = Set.of();
 
     /** Makes the tree. */
     public FindingsTree(Composite parent) {
@@ -51,7 +52,10 @@ public final class FindingsTree {
             addColumn(column);
         }
         tree.addListener(SWT.SetData, this::fill);
-        tree.addListener(SWT.Selection, event -> tell());
+        tree.addListener(SWT.Selection, event -> {
+            chosen = names(selected());
+            tell();
+        });
         tree.addListener(SWT.Collapse, event -> closed.add(heading(event)));
         tree.addListener(SWT.Expand, event -> closed.remove(heading(event)));
         updateColumns();
@@ -125,8 +129,12 @@ public final class FindingsTree {
         return Images.of(outcome.verdict()).image(resources);
     }
 
+    private Set<String> names(List<Outcome> outcomes) {
+        return outcomes.stream().map(model::name).collect(Collectors.toSet());
+    }
+
+    /** The rows that the user selected last are selected again, whatever stands where they stood; those that are not shown wait. */
     private void rebuild() {
-        Set<String> before = selected().stream().map(FindingsTree::key).collect(Collectors.toSet());
         tree.setRedraw(false);
         tree.removeAll();
         List<Group> groups = model.groups();
@@ -139,19 +147,13 @@ public final class FindingsTree {
             }
         }
         tree.setRedraw(true);
-        select(model.shown().stream().filter(outcome -> before.contains(key(outcome))).toList());
-    }
-
-    private static String key(Outcome outcome) {
-        String seen = outcome.elementId() + " " + outcome.elementPath();
-        return outcome.rule() + " " + seen + " " + outcome.citation().map(citation -> citation.key()).orElse("");
+        place(model.shown().stream().filter(outcome -> chosen.contains(model.name(outcome))).toList());
     }
 
     /** Shows a result; rows of the same rule and element stay selected. */
     public void show(Optional<CheckResult> result) {
         model.show(result.map(CheckResult::outcomes).orElse(List.of()));
         rebuild();
-        tell();
     }
 
     /** Puts the rows under their element, under their rule, or under nothing. */
@@ -206,8 +208,19 @@ public final class FindingsTree {
         return items.length == 1 && !heading ? selected().stream().findFirst() : Optional.empty();
     }
 
+    /** Returns the one outcome that was selected last, as it is now, whether it is shown or filtered out; empty where it was several. */
+    public Optional<Outcome> followed() {
+        return chosen.size() == 1 ? model.all().stream().filter(outcome -> chosen.contains(model.name(outcome))).findFirst()
+                : Optional.empty();
+    }
+
     /** Selects the rows of some outcomes and brings the first into sight. */
     public void select(List<Outcome> outcomes) {
+        chosen = names(outcomes);
+        place(outcomes);
+    }
+
+    private void place(List<Outcome> outcomes) {
         Set<Outcome> wanted = Set.copyOf(outcomes);
         List<TreeItem> items = new ArrayList<>();
         for (int g = 0; g < model.groups().size(); g++) {

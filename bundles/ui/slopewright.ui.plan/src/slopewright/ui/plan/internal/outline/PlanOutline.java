@@ -5,7 +5,6 @@ import java.util.Set;
 
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.ui.actions.ActionRegistry;
-import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
@@ -106,10 +105,7 @@ public final class PlanOutline extends ContentOutlinePage {
         popup.setRemoveAllWhenShown(true);
         popup.addMenuListener(menu::buildContextMenu);
         viewer.getControl().setMenu(popup.createContextMenu(viewer.getControl()));
-        for (ActionFactory factory : List.of(ActionFactory.UNDO, ActionFactory.REDO, ActionFactory.DELETE)) {
-            IAction action = registry.getAction(factory.getId());
-            getSite().getActionBars().setGlobalActionHandler(factory.getId(), action);
-        }
+        getSite().getActionBars().setGlobalActionHandler(ActionFactory.DELETE.getId(), registry.getAction(ActionFactory.DELETE.getId()));
     }
 
     private void collapseGroups() {

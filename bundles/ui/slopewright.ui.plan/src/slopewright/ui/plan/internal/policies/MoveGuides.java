@@ -47,7 +47,7 @@ final class MoveGuides {
     }
 
     void show(PlanAxis axis, LightUnit lead, List<LightUnit> moved, MoveUnitsPolicy.Shift shift, Predicate<LightUnit> mirrored,
-            Attempt<TrialFigures> result, UnitSnaps snaps) {
+            Attempt<TrialFigures> result, UnitSnaps snaps, List<Line> rules) {
         double along = MoveUnitsPolicy.at(lead.getAlongM()) + shift.alongM();
         double right = MoveUnitsPolicy.at(lead.getRightM()) + shift.rightM();
         Marks marks = new Marks(aid.getId());
@@ -59,7 +59,9 @@ final class MoveGuides {
             UnitMarks.ghost(marks, context.diagram().view(), axis, MoveUnitsPolicy.at(unit.getAlongM()) + shift.alongM(), across,
                     Ink.WHEELS);
         }
-        feedback.show(marks.list(), lines(shift, result, snaps, right), PlanPlaces.point(axis, along, right));
+        List<Line> said = new ArrayList<>(lines(shift, result, snaps, right));
+        said.addAll(rules);
+        feedback.show(marks.list(), said, PlanPlaces.point(axis, along, right));
     }
 
     private void dimensions(Marks marks, PlanAxis axis, double along, double right, MoveUnitsPolicy.Shift shift) {

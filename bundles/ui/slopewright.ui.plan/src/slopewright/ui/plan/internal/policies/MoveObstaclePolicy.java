@@ -26,6 +26,7 @@ import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanPlane;
 import slopewright.ui.MessageTexts;
@@ -48,12 +49,15 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
     private final PlanContext context;
     private final Obstacle obstacle;
     private final MoveFeedback feedback;
+    private final DragVerdict verdict;
+    private Optional<MoveRequest> shown = Optional.empty();
 
     /** Makes the policy of an obstacle. */
     public MoveObstaclePolicy(PlanContext context, Obstacle obstacle) {
         this.context = context;
         this.obstacle = obstacle;
         this.feedback = new MoveFeedback(context.diagram());
+        this.verdict = new DragVerdict(context.document(), () -> shown.ifPresent(this::showSourceFeedback));
     }
 
     @Override
@@ -71,7 +75,11 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         if (!(request instanceof MoveRequest move) || context.plane().isEmpty() || obstacle.getPlaces().isEmpty()) {
             return null;
         }
-        Obstacle moved = moved(context.plane().get(), move);
+        List<RecordedEdit> edits = edits(obstacle, moved(context.plane().get(), move));
+        return edits.isEmpty() ? null : new HistoryCommand(Compound.of("Move obstacle", edits));
+    }
+
+    private static List<RecordedEdit> edits(Obstacle obstacle, Obstacle moved) {
         List<RecordedEdit> edits = new ArrayList<>();
         for (int i = 0; i < moved.getPlaces().size(); i++) {
             Place from = obstacle.getPlaces().get(i);
@@ -82,7 +90,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
                 }
             }
         }
-        return edits.isEmpty() ? null : new HistoryCommand(Compound.of("Move obstacle", edits));
+        return edits;
     }
 
     private Obstacle moved(PlanPlane plane, MoveRequest move) {
@@ -106,6 +114,10 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         Marks marks = new Marks(obstacle.getId());
         marks.line(Style.line(Ink.WHEELS, 0.5), places);
         places.forEach(place -> marks.disc(place, 1.1, Style.line(Ink.WHEELS, 0.4)));
+        shown = Optional.of(move);
+        Obstacle moved = moved(context.plane().get(), move);
+        verdict.ask(List.of(move.byX(), move.byY()), project -> Compound.of("Move obstacle",
+                edits((Obstacle) Ids.find(project, obstacle.getId()).orElseThrow(), moved)));
         feedback.show(marks.list(), lines(move), places.get(0));
     }
 
@@ -114,6 +126,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         lines.add(Line.of(Messages.get("move.by", Readings.length(Math.hypot(move.byX(), move.byY())))));
         Obstacle moved = moved(context.plane().orElseThrow(), move);
         lines.addAll(comparison(moved));
+        lines.addAll(verdict.lines());
         return lines;
     }
 
@@ -141,16 +154,24 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         return lines;
     }
 
+    /** Returns what all rules say of the drag that is under way. */
+    public DragVerdict verdict() {
+        return verdict;
+    }
+
     @Override
     public void eraseSourceFeedback(Request request) {
         if (request instanceof MoveRequest) {
             feedback.erase();
+            verdict.end();
+            shown = Optional.empty();
         }
     }
 
     @Override
     public void deactivate() {
         feedback.erase();
+        verdict.end();
         super.deactivate();
     }
 }

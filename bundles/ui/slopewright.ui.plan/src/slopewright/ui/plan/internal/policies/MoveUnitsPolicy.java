@@ -18,6 +18,8 @@ import slopewright.evaluation.Attempt;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
+import slopewright.model.Project;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.commands.HistoryCommand;
@@ -41,6 +43,8 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
     private final MoveGuides guides;
     private Optional<MoveTrial> trial = Optional.empty();
     private Optional<UnitSnaps> snaps = Optional.empty();
+    private final DragVerdict verdict;
+    private Optional<MoveRequest> shown = Optional.empty();
 
     /**
      * How far units go, and what they have snapped to.
@@ -65,6 +69,7 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
         this.aid = aid;
         this.units = units;
         this.guides = new MoveGuides(context, aid);
+        this.verdict = new DragVerdict(context.document(), () -> shown.ifPresent(this::showSourceFeedback));
     }
 
     @Override
@@ -114,6 +119,18 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
                 : MoveUnits.by(units.get(), shift.alongM(), shift.rightM());
     }
 
+    /** Returns what dropping does, for a copy of the project. */
+    private RecordedEdit dropOn(Project project, Shift shift, boolean takenLeft) {
+        List<LightUnit> copies = units.get().stream().map(unit -> (LightUnit) Ids.find(project, unit.getId()).orElseThrow()).toList();
+        return isWhole() ? MoveAid.by((ApproachAid) copies.get(0).eContainer(), shift.alongM(), shift.rightM(), takenLeft)
+                : MoveUnits.by(copies, shift.alongM(), shift.rightM());
+    }
+
+    /** Returns what all rules say of the drag that is under way. */
+    public DragVerdict verdict() {
+        return verdict;
+    }
+
     private Shift shift(PlanAxis axis, MoveRequest move) {
         double along = axis.alongM(move.byX(), move.byY());
         double right = axis.rightM(move.byX(), move.byY());
@@ -155,7 +172,9 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
         }
         Shift shift = shift(axis.get(), move);
         Attempt<TrialFigures> result = trial.get().at(shift.alongM(), shift.rightM());
-        guides.show(axis.get(), lead, leadFirst(lead), shift, unit -> isMirrored(unit, takenLeft), result, snaps.get());
+        shown = Optional.of(move);
+        verdict.ask(List.of(shift.alongM(), shift.rightM()), project -> dropOn(project, shift, takenLeft));
+        guides.show(axis.get(), lead, leadFirst(lead), shift, unit -> isMirrored(unit, takenLeft), result, snaps.get(), verdict.lines());
     }
 
     private List<LightUnit> leadFirst(LightUnit lead) {
@@ -169,6 +188,8 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
     public void eraseSourceFeedback(Request request) {
         if (request instanceof MoveRequest) {
             guides.erase();
+            verdict.end();
+            shown = Optional.empty();
             trial = Optional.empty();
             snaps = Optional.empty();
         }
@@ -177,6 +198,7 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
     @Override
     public void deactivate() {
         guides.erase();
+        verdict.end();
         super.deactivate();
     }
 }
