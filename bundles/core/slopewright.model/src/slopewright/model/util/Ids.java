@@ -28,11 +28,12 @@ public final class Ids {
      * @param project the project in which ids must be unique
      */
     public static void assign(Identified root, Project project) {
+        List<Identified> elements = elements(root);
         Map<String, Identified> owners = new HashMap<>();
-        elements(project).forEach(element -> owners.putIfAbsent(element.getId(), element));
-        elements(root).forEach(element -> owners.putIfAbsent(element.getId(), element));
+        (root == project ? elements : elements(project)).forEach(element -> owners.putIfAbsent(element.getId(), element));
+        elements.forEach(element -> owners.putIfAbsent(element.getId(), element));
         Map<String, Integer> numbers = new HashMap<>();
-        for (Identified element : elements(root)) {
+        for (Identified element : elements) {
             if (element.getId() == null || owners.get(element.getId()) != element) {
                 element.setId(next(element, owners, numbers));
             }

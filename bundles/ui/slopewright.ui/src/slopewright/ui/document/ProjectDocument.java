@@ -116,7 +116,7 @@ public final class ProjectDocument {
         Path file = path.toAbsolutePath().normalize();
         boolean isNew = !Files.exists(file);
         ProjectDocument document = new ProjectDocument(isNew ? blank(file) : ProjectFile.load(file), file, isNew);
-        document.check.requestSoon(document::dirtyRecovery);
+        document.check.requestWhenPainted(document::dirtyRecovery);
         return document;
     }
 

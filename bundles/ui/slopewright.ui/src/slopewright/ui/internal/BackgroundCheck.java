@@ -161,6 +161,16 @@ public final class BackgroundCheck {
         display.timerExec((int) Math.max(0, Math.min(DEBOUNCE_MS, askedSince + MOST_PUT_OFF_MS - now)), later);
     }
 
+    /** Asks for the first check: it is on its way from now on, but nothing is copied for it before the window was painted. */
+    public void requestWhenPainted(Supplier<Optional<RecoveryFile>> recovery) {
+        wanted++;
+        display.asyncExec(() -> {
+            if (!disposed) {
+                requestSoon(recovery);
+            }
+        });
+    }
+
     /**
      * Asks for a check now.
      *

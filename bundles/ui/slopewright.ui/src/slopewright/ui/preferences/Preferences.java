@@ -81,7 +81,8 @@ public final class Preferences {
         IPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, NODE);
         store.setDefault(LENGTH_UNIT, METRES);
         store.setDefault(ANGLE_FORM, DECIMAL);
-        store.setDefault(RULE_SET, nameOf(RuleSets.find(ProjectRules.DEFAULT).orElseThrow()));
+        store.setDefault(RULE_SET, RuleSets.names().stream().filter(name -> name.startsWith(ProjectRules.DEFAULT + ":")).findFirst()
+                .orElseThrow());
         store.setDefault(RULE_SET_FOLDER, "");
         store.setDefault(THEME, DESKTOP);
         store.setDefault(LANGUAGE, "");
