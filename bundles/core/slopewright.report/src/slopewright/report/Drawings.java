@@ -6,18 +6,12 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 
 import javax.imageio.ImageIO;
-
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-
-import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 
 import slopewright.drawing.View;
 import slopewright.drawing.paint.DxfPainter;
@@ -26,19 +20,22 @@ import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.plan.GridPlacement;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Scene;
+import slopewright.drawing.sheet.DrawingRegister;
 import slopewright.drawing.sheet.Sheet;
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.drawing.sheet.TitleBlock;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.report.internal.pdf.ScenePainter;
+import slopewright.report.internal.pdf.SheetDocument;
 
 /** Writes one drawing in the form that people ask for. */
 public final class Drawings {
 
     private static final double WIDTH_MM = 277;
     private static final double HEIGHT_MM = 190;
-    private static final double POINTS_PER_MM = 72 / 25.4;
     private static final double PIXELS_PER_MM = 8;
 
     private Drawings() {
@@ -121,15 +118,58 @@ public final class Drawings {
      * @throws ReportException          where it cannot be painted
      */
     public static byte[] write(Subject subject, Layout layout, Format format) throws ReportException {
+        Sheet sheet = sheet(subject, layout, format, "");
+        boolean placed = format == Format.DXF && subject.view().isPlan();
+        return write(sheet, () -> DxfPainter.paint(sheet, placed ? GridPlacement.of(subject.drawn()) : GridPlacement.none()), format);
+    }
+
+    /**
+     * Writes drawings as one document: the register of all sheets first, then each sheet with its number.
+     *
+     * @param subjects what each sheet shows
+     * @param layout   how they are laid out
+     * @return the document, Portable Document Format; the same input gives the same bytes
+     * @throws IllegalArgumentException where the scale does not do or an aid has nothing that its view shows; the message says so
+     * @throws ReportException          where it cannot be painted
+     */
+    public static byte[] set(List<Subject> subjects, Layout layout) throws ReportException {
+        if (subjects.isEmpty()) {
+            throw new ReportException("there is nothing to draw");
+        }
+        MessageRenderer words = subjects.get(0).drawn().language();
+        List<Sheet> sheets = new ArrayList<>();
+        for (int i = 0; i < subjects.size(); i++) {
+            sheets.add(sheet(subjects.get(i), layout, Format.PDF, number(words, layout, i + 2, subjects.size() + 1)));
+        }
+        String title = words.render(Message.of("drawing.set"));
+        TitleBlock block = block(subjects.get(0).drawn(), title, layout).with(TitleBlock.Field.SHEET,
+                number(words, layout, 1, subjects.size() + 1));
+        List<Sheet> all = new ArrayList<>(List.of(DrawingRegister.of(sheets, title, block, layout.paper())));
+        all.addAll(sheets);
+        try {
+            return SheetDocument.write(all, title);
+        } catch (IOException e) {
+            throw new ReportException("the drawings cannot be painted: " + e.getMessage(), e);
+        }
+    }
+
+    private static String number(MessageRenderer words, Layout layout, int sheet, int sheets) {
+        return words.render(Message.of("drawing.sheet-of", Words.name(layout.paper().key()), Words.count(sheet), Words.count(sheets)));
+    }
+
+    private static TitleBlock block(DrawnAid drawn, String title, Layout layout) {
+        return TitleBlock.of(drawn.project(), title, layout.ruleSet(), layout.date(), drawn.language())
+                .with(TitleBlock.Field.DATUM, TitleBlock.datum(drawn.project(), drawn.language()))
+                .with(TitleBlock.Field.CAUTION, Cautions.in(layout.language()).get(0));
+    }
+
+    private static Sheet sheet(Subject subject, Layout layout, Format format, String number) {
         DrawnAid drawn = subject.drawn();
         Scene scene = subject.view().scene(drawn, layout.paper().area(layout.scale()), subject.eye(), subject.daylight());
         boolean placed = format == Format.DXF && subject.view().isPlan();
         Scene told = placed ? scene.with(GridPlacement.words(drawn)) : scene;
-        TitleBlock block = TitleBlock.of(drawn.project(), scene.title(), layout.ruleSet(), layout.date(), drawn.language())
-                .with(TitleBlock.Field.DATUM, TitleBlock.datum(drawn.project(), drawn.language()))
-                .with(TitleBlock.Field.CAUTION, Cautions.in(layout.language()).get(0));
-        Sheet sheet = Sheet.onPaper(told, block, layout.paper());
-        return write(sheet, () -> DxfPainter.paint(sheet, placed ? GridPlacement.of(drawn) : GridPlacement.none()), format);
+        TitleBlock block = block(drawn, scene.title(), layout);
+        return Sheet.onPaper(told, number.isEmpty() ? block : block.with(TitleBlock.Field.SHEET, number), layout.paper());
     }
 
     private static byte[] write(Sheet sheet, Supplier<String> exchange, Format format) throws ReportException {
@@ -137,36 +177,11 @@ public final class Drawings {
             return switch (format) {
                 case SVG -> SvgPainter.paint(sheet).getBytes(StandardCharsets.UTF_8);
                 case DXF -> exchange.get().getBytes(StandardCharsets.US_ASCII);
-                case PDF -> pdf(sheet);
+                case PDF -> SheetDocument.write(List.of(sheet), sheet.title());
                 case PNG -> png(sheet);
             };
         } catch (IOException e) {
             throw new ReportException("the drawing cannot be painted: " + e.getMessage(), e);
-        }
-    }
-
-    private static byte[] pdf(Sheet sheet) throws IOException {
-        ScenePainter painter = new ScenePainter(sheet);
-        float width = (float) (painter.widthMm() * POINTS_PER_MM);
-        float height = (float) (painter.heightMm() * POINTS_PER_MM);
-        try (PDDocument document = new PDDocument()) {
-            PDPage page = new PDPage(new PDRectangle(width, height));
-            document.addPage(page);
-            PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
-            graphics.scale(POINTS_PER_MM, POINTS_PER_MM);
-            painter.paint(graphics);
-            graphics.dispose();
-            try (PDPageContentStream content = new PDPageContentStream(document, page)) {
-                content.drawForm(graphics.getXFormObject());
-            }
-            PDDocumentInformation information = new PDDocumentInformation();
-            information.setTitle(sheet.title());
-            information.setProducer("Slopewright");
-            document.setDocumentInformation(information);
-            document.setDocumentId(Long.valueOf(sheet.title().hashCode()));
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            document.save(out);
-            return out.toByteArray();
         }
     }
 

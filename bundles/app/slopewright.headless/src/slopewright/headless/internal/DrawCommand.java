@@ -50,7 +50,8 @@ final class DrawCommand extends Command {
     @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set instead of the aid's or project's own")
     private String ruleSet;
 
-    @Option(names = "--paper", defaultValue = "A4", paramLabel = "SIZE", description = "A4, A3, A2 or letter; A4 where it is not given")
+    @Option(names = "--paper", defaultValue = "A4", paramLabel = "SIZE",
+            description = "A4 (default), A3, A2, A1, A0, letter, ANSI-B, ANSI-C, ANSI-D or ANSI-E")
     private String paper;
 
     @Option(names = "--scale", paramLabel = "1:N", description = "scale; the largest usual one that fits where it is not given")

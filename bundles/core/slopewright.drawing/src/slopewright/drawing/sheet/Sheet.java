@@ -54,8 +54,9 @@ public final class Sheet {
         SheetFoot foot = new SheetFoot(format.size());
         foot.border(SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, right, low, format.footMm());
         foot.notes(scene, SheetFormat.LEFT_MM + 2, top, right - format.blockMm() - 2, low - 1);
-        foot.block(block.with(TitleBlock.Field.SCALE, scene.scale(area.widthMm(), block.language()))
-                .with(TitleBlock.Field.SHEET, format.key()), right - format.blockMm(), top, right);
+        TitleBlock scaled = block.with(TitleBlock.Field.SCALE, scene.scale(area.widthMm(), block.language()));
+        foot.block(scaled.contents().containsKey(TitleBlock.Field.SHEET) ? scaled : scaled.with(TitleBlock.Field.SHEET, format.key()),
+                right - format.blockMm(), top, right);
         below.addAll(foot.marks());
         bordered = true;
     }
@@ -121,6 +122,16 @@ public final class Sheet {
     /** Returns the height, millimetres. */
     public double heightMm() {
         return heightMm;
+    }
+
+    /** Returns the title block. */
+    public TitleBlock block() {
+        return block;
+    }
+
+    /** Returns the scale in words, as its title block has it. */
+    public String scale() {
+        return scene.scale(paper.innerWidthMm(), block.language());
     }
 
     /** Returns the title of the scene. */

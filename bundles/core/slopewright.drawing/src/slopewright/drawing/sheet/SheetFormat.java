@@ -13,8 +13,20 @@ public enum SheetFormat {
     A3("A3", 420, 297, 1.2),
     /** 594 by 420 mm. */
     A2("A2", 594, 420, 1.4),
+    /** 841 by 594 mm. */
+    A1("A1", 841, 594, 1.7),
+    /** 1189 by 841 mm. */
+    A0("A0", 1189, 841, 2),
     /** 11 by 8.5 in. */
-    LETTER("letter", 279.4, 215.9, 1);
+    LETTER("letter", 279.4, 215.9, 1),
+    /** 17 by 11 in. */
+    ANSI_B("ANSI-B", 431.8, 279.4, 1.2),
+    /** 22 by 17 in. */
+    ANSI_C("ANSI-C", 558.8, 431.8, 1.4),
+    /** 34 by 22 in. */
+    ANSI_D("ANSI-D", 863.6, 558.8, 1.7),
+    /** 44 by 34 in. */
+    ANSI_E("ANSI-E", 1117.6, 863.6, 2);
 
     static final double LEFT_MM = 20;
     static final double OTHER_MM = 10;

@@ -78,6 +78,11 @@ final class Fonts {
         }
     }
 
+    /** Embeds the regular face in a document, which closes it with itself. */
+    static PDFont regular(PDDocument document) throws IOException {
+        return embedded(REGULAR, document);
+    }
+
     /** Embeds a face without ligatures, whose search would take most of the time of a layout. */
     private static PDFont embedded(String name, PDDocument document) throws IOException {
         try (InputStream in = open(name); RandomAccessReadBuffer bytes = new RandomAccessReadBuffer(in)) {

@@ -16,13 +16,17 @@ import slopewright.drawing.scene.Style;
 import slopewright.drawing.scene.TextWidth;
 import slopewright.drawing.sheet.Sheet;
 
-/** Paints a scene on a {@link Graphics2D} whose unit is the millimetre. Letters are painted as outlines of the bundled face. */
+/**
+ * Paints a scene on a {@link Graphics2D} whose unit is the millimetre. Letters are painted as outlines of the bundled face, or left to
+ * somebody who writes them as text ({@link #withoutLetters}).
+ */
 public final class ScenePainter {
 
     private static final float HALO_MM = 0.5f;
 
     private final Fonts fonts;
     private final Sheet sheet;
+    private boolean lettered = true;
 
     /** Paints a sheet. */
     public ScenePainter(Sheet sheet) {
@@ -33,6 +37,27 @@ public final class ScenePainter {
     ScenePainter(Sheet sheet, Fonts fonts) {
         this.sheet = sheet;
         this.fonts = fonts;
+    }
+
+    /** Returns this painter, which leaves the letters out and paints the light ground behind them alone. */
+    ScenePainter withoutLetters() {
+        lettered = false;
+        return this;
+    }
+
+    /** Returns where a label begins, millimetres. */
+    double left(Mark.Label label) {
+        double width = fonts.width(label.text(), size(label));
+        return switch (label.anchor()) {
+            case START -> label.at().x();
+            case MIDDLE -> label.at().x() - width / 2;
+            case END -> label.at().x() - width;
+        };
+    }
+
+    /** Returns the size of the type of a label, millimetres. */
+    static double size(Mark.Label label) {
+        return label.sizeMm() / TextWidth.CAPITAL;
     }
 
     /** Returns the whole width, millimetres. */
@@ -104,25 +129,19 @@ public final class ScenePainter {
     }
 
     private void text(Graphics2D graphics, Mark.Label label) {
-        double size = label.sizeMm() / TextWidth.CAPITAL;
-        double width = fonts.width(label.text(), size);
-        double x = label.at().x();
-        double left = switch (label.anchor()) {
-            case START -> x;
-            case MIDDLE -> x - width / 2;
-            case END -> x - width;
-        };
-        Shape outline = fonts.outline(label.text(), size, left, label.at().y());
+        Shape outline = fonts.outline(label.text(), size(label), left(label), label.at().y());
         if (label.ink() != Ink.PAPER) {
             graphics.setColor(colour(Ink.PAPER));
             graphics.setStroke(new BasicStroke(HALO_MM, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
             graphics.draw(outline);
         }
-        graphics.setColor(colour(label.ink()));
-        graphics.fill(outline);
+        if (lettered) {
+            graphics.setColor(colour(label.ink()));
+            graphics.fill(outline);
+        }
     }
 
-    private static Color colour(Ink ink) {
+    static Color colour(Ink ink) {
         return new Color(Integer.parseInt(ink.rgb(), 16));
     }
 }

@@ -1,0 +1,70 @@
+package slopewright.report.internal.deliverables;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import slopewright.drawing.View;
+import slopewright.drawing.pilot.Daylight;
+import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.scene.DrawnAid;
+import slopewright.drawing.signal.SignalScene;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.messages.MessageRenderer;
+import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Projects;
+import slopewright.report.Drawings;
+import slopewright.report.ReportException;
+import slopewright.report.handover.Deliverable;
+import slopewright.report.handover.HandoverOptions;
+import slopewright.report.handover.HandoverSource;
+import slopewright.siting.Siting;
+
+/** All drawings of all aids as one document with a register; aids that cannot be laid out are in the report alone. */
+public final class DrawingSetDeliverable implements Deliverable {
+
+    private static final double RUNWAY_VIEW_M = 1500;
+    private static final double HELIPAD_VIEW_M = 300;
+
+    @Override
+    public int order() {
+        return 55;
+    }
+
+    @Override
+    public List<Offer> about(Project project) {
+        return Projects.aids(project).isEmpty() ? List.of() : List.of(new Offer("drawing-set", "pdf", true,
+                DrawingSetDeliverable::set));
+    }
+
+    private static byte[] set(HandoverSource source, HandoverOptions options) throws ReportException {
+        List<Drawings.Subject> subjects = new ArrayList<>();
+        for (AidEvaluation aid : source.evaluation().aids()) {
+            if (aid.siting().value().isPresent() && aid.frame().value().isPresent()) {
+                subjects(aid, DrawnAid.of(aid, MessageRenderer.of(options.language())), subjects);
+            }
+        }
+        String ruleSet = source.evaluation().rules().descriptor().title();
+        try {
+            return Drawings.set(subjects, new Drawings.Layout(options.sheet(), 0, ruleSet, options.date().toString(), options.language()));
+        } catch (IllegalArgumentException e) {
+            throw new ReportException(e.getMessage(), e);
+        }
+    }
+
+    private static void subjects(AidEvaluation aid, DrawnAid drawn, List<Drawings.Subject> subjects) {
+        Siting siting = aid.siting().value().orElseThrow();
+        double before = aid.host() instanceof RunwayEnd ? RUNWAY_VIEW_M : HELIPAD_VIEW_M;
+        for (View view : View.values()) {
+            boolean shown = switch (view) {
+                case SURFACE -> siting.surface().isPresent();
+                case SIGNALS -> SignalScene.fits(siting);
+                case DIRECTIONS -> false;
+                default -> view.fits(aid.aid());
+            };
+            if (shown) {
+                subjects.add(new Drawings.Subject(drawn, view, PilotScene.eyeOnSlope(drawn, before), Daylight.values()[0]));
+            }
+        }
+    }
+}

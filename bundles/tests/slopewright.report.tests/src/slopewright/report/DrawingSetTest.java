@@ -1,0 +1,88 @@
+package slopewright.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.Locale;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+import slopewright.model.Project;
+import slopewright.report.handover.Deliverables;
+import slopewright.report.handover.HandoverFile;
+import slopewright.report.handover.HandoverOptions;
+import slopewright.report.handover.HandoverSource;
+
+/** The set of all drawings: one document, a register, numbered sheets, text that is text. */
+class DrawingSetTest {
+
+    private static byte[] set;
+
+    private static byte[] write(Locale language) throws ReportException {
+        Project project = Demo.project("harrow-vale");
+        HandoverFile file = Deliverables.of(project).stream().filter(found -> found.kind().equals("drawing-set")).findFirst().orElseThrow();
+        return file.writer().write(new HandoverSource(project), new HandoverOptions(LocalDate.of(2026, 6, 1), PaperSize.A4, language));
+    }
+
+    @BeforeAll
+    static void writeOnce() throws ReportException {
+        set = write(Locale.ENGLISH);
+    }
+
+    private static String text(PDDocument document, int page) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(document).replaceAll("\\s+", " ");
+    }
+
+    /** Four aids with seven views each, and the register before them. */
+    @Test
+    void everySheetIsNumberedAndListed() throws IOException {
+        try (PDDocument document = Loader.loadPDF(set)) {
+            assertEquals(1 + 4 * 7, document.getNumberOfPages());
+            String register = text(document, 1);
+            int page = 1;
+            for (var bookmark : document.getDocumentCatalog().getDocumentOutline().children()) {
+                String text = text(document, page);
+                assertTrue(text.contains("sheet " + page + " of 29"), text);
+                assertTrue(page == 1 || register.contains("sheet " + page + " of 29 " + bookmark.getTitle()), register);
+                assertTrue(text.contains(bookmark.getTitle()), text);
+                page++;
+            }
+            assertEquals(30, page);
+        }
+    }
+
+    /** The figures of the row at 09 as the report's calculation gives them, read as text; the face is embedded. */
+    @Test
+    void lettersAreText() throws IOException {
+        try (PDDocument document = Loader.loadPDF(set)) {
+            String layout = text(document, 2);
+            assertTrue(layout.contains("330.46 m") && layout.contains("3\u00b035'"), layout);
+            assertTrue(text(document, 3).contains("MEHT 16.41 m"), text(document, 3));
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    assertTrue(page.getResources().getFont(name).isEmbedded());
+                }
+            }
+        }
+    }
+
+    @Test
+    void theSameProjectGivesTheSameBytesInEachLanguage() throws ReportException, IOException {
+        assertArrayEquals(set, write(Locale.ENGLISH));
+        try (PDDocument document = Loader.loadPDF(write(Locale.GERMAN))) {
+            assertTrue(text(document, 1).contains("Blatt 1 von 29"), text(document, 1));
+        }
+    }
+}
