@@ -136,8 +136,21 @@ public final class OutcomeCollector {
 
     /** Adds that something is missing, so that nobody knows. */
     public void notEvaluated(Identified element, List<Message> missing, Message explanation) {
+        notEvaluated(element, missing, explanation, List.of());
+    }
+
+    /**
+     * Adds that an element could not be evaluated because values contradict each other.
+     *
+     * @param element     the element
+     * @param missing     what is missing
+     * @param explanation why it could not be evaluated
+     * @param between     the values of which one is to be confirmed, so that a book of values lists them
+     */
+    public void notEvaluated(Identified element, List<Message> missing, Message explanation, List<CitedValue> between) {
         outcomes.add(new Outcome(rule.id(), element.getId(), Projects.path(element), Result.NOT_EVALUATED, rule.severity(),
-                Optional.empty(), missing, List.of(), false, explanation, Optional.empty(), List.of()));
+                Optional.empty(), missing, between.stream().map(CitedValue::citation).toList(), false, explanation, Optional.empty(),
+                List.of()));
     }
 
     /** Adds that the rule has nothing to say about an element. */

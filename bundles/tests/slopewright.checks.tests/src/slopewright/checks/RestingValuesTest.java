@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -40,5 +41,19 @@ class RestingValuesTest {
             waitedFor.removeAll(listed);
             assertEquals(Set.of(), waitedFor, ruleSet.orElse("the rule sets of the project and its aids"));
         }
+    }
+
+    /** Texts that disagree are listed too, so that one of them can be confirmed before any verdict rests on it. */
+    @Test
+    void whatTextsDisagreeAboutIsListed() throws Exception {
+        Project project = DemoProjects.load("harrow-vale");
+        project.getConfirmations().clear();
+        ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
+        Outcome open = Checks.run(evaluation, rule -> rule.id().equals("RANGE-01")).outcomes().stream()
+                .filter(outcome -> outcome.elementPath().endsWith("PAPI 09")).findFirst().orElseThrow();
+        assertEquals(Result.NOT_EVALUATED, open.result());
+        Set<String> listed = RestingValues.of(evaluation, List.of(open)).stream().map(RestingValues.Resting::key)
+                .collect(Collectors.toSet());
+        assertEquals(Set.of("range.eye-illuminance-day-lx", "range.eye-illuminance-day-lighting-circular-lx"), listed);
     }
 }

@@ -40,7 +40,8 @@ public final class SeenRangeRule extends AidRule {
             UsefulRange.Seen range = disputed.get(0);
             outcomes.notEvaluated(facts.aid(), List.of(Message.of("missing.eye-threshold", condition(range))),
                     Message.of("RANGE-01.disputed", condition(range), Words.km(range.mildRangeM()), microlux(range.threshold().mildest()),
-                            Words.km(range.rangeM()), microlux(range.threshold().strictest()), Words.km(range.expected().range().value())));
+                            Words.km(range.rangeM()), microlux(range.threshold().strictest()), Words.km(range.expected().range().value())),
+                    List.of(range.threshold().mildest(), range.threshold().strictest()));
             return;
         }
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(visibility, facts.common("range.contrast-threshold-percent"));
