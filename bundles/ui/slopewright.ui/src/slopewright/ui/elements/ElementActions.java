@@ -27,6 +27,7 @@ final class ElementActions {
     private final IAction paste = action("elements.paste", () -> typing(TypedText::paste, this::paste));
     private final IAction remove;
     private final IAction duplicate;
+    private final IAction show = action("elements.show", this::show);
     private final IAction readBack = action("elements.read-back", this::readBack);
 
     ElementActions(ElementsView view, IActionBars bars) {
@@ -41,7 +42,7 @@ final class ElementActions {
                     action.setActionDefinitionId(factory.getCommandId());
                     bars.setGlobalActionHandler(factory.getId(), action);
                 });
-        List.of(duplicate, paste, readBack).forEach(bars.getMenuManager()::add);
+        List.of(duplicate, paste, show, readBack).forEach(bars.getMenuManager()::add);
         bars.updateActionBars();
     }
 
@@ -65,12 +66,18 @@ final class ElementActions {
         MenuManager menu = new MenuManager();
         List.of(cut, copy, paste, duplicate, remove).forEach(menu::add);
         menu.add(new Separator());
+        menu.add(show);
         menu.add(readBack);
         control.setMenu(menu.createContextMenu(control));
     }
 
     void enable(boolean duplicates) {
         duplicate.setEnabled(duplicates);
+    }
+
+    /** Selects the first of the selected rows in the plan, or what holds it there. */
+    void show() {
+        view.selected().stream().findFirst().ifPresent(view::reveal);
     }
 
     private void step(boolean back) {

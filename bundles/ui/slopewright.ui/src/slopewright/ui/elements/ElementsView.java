@@ -58,6 +58,7 @@ public final class ElementsView extends ViewPart {
     private int kind;
     private boolean behind;
     private boolean refused;
+    private FirstLetters letters;
 
     private final class Follow implements DocumentListener {
 
@@ -76,7 +77,7 @@ public final class ElementsView extends ViewPart {
         kinds.forEach(each -> new TableItem(list, SWT.NONE).setText(each.label()));
         list.select(0);
         list.addListener(SWT.Selection, event -> choose(list.getSelectionIndex()));
-        FirstLetters.install(list, () -> kinds.stream().map(ElementKind::label).toList(), index -> {
+        letters = FirstLetters.install(list, () -> kinds.stream().map(ElementKind::label).toList(), index -> {
             list.select(index);
             list.showSelection();
             choose(index);
@@ -128,7 +129,7 @@ public final class ElementsView extends ViewPart {
         return button;
     }
 
-    /** Insert adds, Ctrl and D makes a copy, and Enter in the list of kinds goes on to the first row, or makes one. */
+    /** Insert adds, Ctrl and D makes a copy, F3 shows the row in the plan, and Enter in the list of kinds goes on to the first row, or makes one. */
     private void key(Event event) {
         if (event.keyCode == SWT.INSERT) {
             add();
@@ -137,6 +138,8 @@ public final class ElementsView extends ViewPart {
             shown().stream().findFirst().ifPresentOrElse(table::begin, this::add);
         } else if (event.stateMask == SWT.MOD1 && event.keyCode == 'd') {
             duplicate();
+        } else if (event.keyCode == SWT.F3) {
+            actions.show();
         }
     }
 
@@ -194,6 +197,10 @@ public final class ElementsView extends ViewPart {
             say(project.isPresent() ? table.count() : Messages.get("elements.no-project"));
         }
         enable();
+    }
+
+    void reveal(Identified row) {
+        follower.reveal(row.getId());
     }
 
     Optional<ElementSheet> sheet() {
@@ -329,6 +336,7 @@ public final class ElementsView extends ViewPart {
     @Override
     public void setFocus() {
         update();
+        letters.forget();
         list.setFocus();
     }
 

@@ -30,9 +30,17 @@ final class FirstLetters {
      * @param control the list
      * @param names   the names of its entries
      * @param chosen  is told the number of the entry that is meant
+     * @return what keeps the letters
      */
-    static void install(Control control, Supplier<List<String>> names, IntConsumer chosen) {
-        control.addListener(SWT.KeyDown, new FirstLetters(names, chosen)::key);
+    static FirstLetters install(Control control, Supplier<List<String>> names, IntConsumer chosen) {
+        FirstLetters letters = new FirstLetters(names, chosen);
+        control.addListener(SWT.KeyDown, letters::key);
+        return letters;
+    }
+
+    /** Begins a new name. */
+    void forget() {
+        typed = "";
     }
 
     private void key(Event event) {

@@ -1,6 +1,7 @@
 package slopewright.ui.properties;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -47,6 +48,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
     private static final int LIST_WIDTH = 520;
     private static final int ENTRIES_WIDTH = 330;
     private static final int HEIGHT = 330;
+    private static final int DATE_WIDTH = 110;
 
     private final Project project;
     private final LocalDate today;
@@ -55,6 +57,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
     private Table list;
     private StyledText entries;
     private Text name;
+    private Text date;
     private KeepReadBack edit;
 
     /**
@@ -63,7 +66,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
      * @param shell   the window
      * @param project the project
      * @param first   what is ticked at first; where nothing is, all that is not read back as it stands
-     * @param today   the day that is kept
+     * @param today   the day that is kept unless another is typed
      */
     public ReadBackDialog(Shell shell, Project project, Collection<? extends Identified> first, LocalDate today) {
         super(shell);
@@ -121,12 +124,17 @@ public final class ReadBackDialog extends TitleAreaDialog {
         tick(row, "readBack.open", isOpen());
         tick(row, "readBack.none", element -> false);
         Composite who = new Composite(area, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(who);
+        GridLayoutFactory.fillDefaults().numColumns(4).applyTo(who);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, false).applyTo(who);
         new Label(who, SWT.NONE).setText(PropertyTexts.get("readBack.who"));
         name = new Text(who, SWT.BORDER);
         name.addListener(SWT.Modify, event -> review());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(name);
+        new Label(who, SWT.NONE).setText(PropertyTexts.get("readBack.date"));
+        date = new Text(who, SWT.BORDER);
+        date.setText(today.toString());
+        date.addListener(SWT.Modify, event -> review());
+        GridDataFactory.fillDefaults().hint(DATE_WIDTH, SWT.DEFAULT).applyTo(date);
         name.setFocus();
         return area;
     }
@@ -166,9 +174,11 @@ public final class ReadBackDialog extends TitleAreaDialog {
                 .map(item -> (Identified) item.getData()).toList());
         String fault = null;
         try {
-            edit = KeepReadBack.of(wanted, name.getText(), today);
+            edit = KeepReadBack.of(wanted, name.getText(), LocalDate.parse(date.getText().strip()));
         } catch (EditException e) {
             fault = e.getMessage();
+        } catch (DateTimeParseException e) {
+            fault = PropertyTexts.get("readBack.bad-date");
         }
         setErrorMessage(fault);
         Button ok = getButton(IDialogConstants.OK_ID);
