@@ -129,7 +129,7 @@ public final class ElementsView extends ViewPart {
         return button;
     }
 
-    /** Insert adds, Ctrl and D makes a copy, F3 shows the row in the plan, and Enter in the list of kinds goes on to the first row, or makes one. */
+    /** Insert adds, Ctrl and D makes a copy, F3 shows the row in the plan; Enter in the list of kinds opens the first row, or makes one. */
     private void key(Event event) {
         if (event.keyCode == SWT.INSERT) {
             add();
