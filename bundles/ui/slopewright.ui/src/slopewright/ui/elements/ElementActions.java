@@ -15,10 +15,9 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 
-import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.ReadBackDialog;
 
-/** What the user can do with rows: cut, copy, paste, duplicate, remove, select all, read back; and undo and redo. */
+/** What the user can do with rows: cut, copy, paste, duplicate, remove, select all, show in the plan, read back. */
 final class ElementActions {
 
     private final ElementsView view;
@@ -36,8 +35,7 @@ final class ElementActions {
         duplicate = action("elements.duplicate", view::duplicate);
         IAction all = action("elements.select-all", () -> typing(TypedText::selectAll, view::selectAll));
         Map.of(ActionFactory.CUT, cut, ActionFactory.COPY, copy, ActionFactory.PASTE, paste, ActionFactory.DELETE, remove,
-                ActionFactory.SELECT_ALL, all, ActionFactory.UNDO, action("elements.undo", () -> step(true)),
-                ActionFactory.REDO, action("elements.redo", () -> step(false)))
+                ActionFactory.SELECT_ALL, all)
                 .forEach((factory, action) -> {
                     action.setActionDefinitionId(factory.getCommandId());
                     bars.setGlobalActionHandler(factory.getId(), action);
@@ -78,16 +76,6 @@ final class ElementActions {
     /** Selects the first of the selected rows in the plan, or what holds it there. */
     void show() {
         view.selected().stream().findFirst().ifPresent(view::reveal);
-    }
-
-    private void step(boolean back) {
-        view.document().map(ProjectDocument::history).ifPresent(history -> {
-            if (back && history.canUndo()) {
-                history.undo();
-            } else if (!back && history.canRedo()) {
-                history.redo();
-            }
-        });
     }
 
     private void copy() {
