@@ -14,7 +14,9 @@ import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 
 import slopewright.drawing.View;
+import slopewright.drawing.paint.DxfLevel;
 import slopewright.drawing.paint.DxfPainter;
+import slopewright.drawing.paint.DxfUnit;
 import slopewright.drawing.paint.SvgPainter;
 import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.plan.GridPlacement;
@@ -120,7 +122,8 @@ public final class Drawings {
     public static byte[] write(Subject subject, Layout layout, Format format) throws ReportException {
         Sheet sheet = sheet(subject, layout, format, "");
         boolean placed = format == Format.DXF && subject.view().isPlan();
-        return write(sheet, () -> DxfPainter.paint(sheet, placed ? GridPlacement.of(subject.drawn()) : GridPlacement.none()), format);
+        return write(sheet, () -> DxfPainter.paint(sheet, placed ? GridPlacement.of(subject.drawn()) : GridPlacement.none(),
+                placed ? DxfUnit.of(subject.drawn()) : List.of(), placed ? DxfLevel.of(subject.drawn()) : List.of()), format);
     }
 
     /**
@@ -176,7 +179,7 @@ public final class Drawings {
         try {
             return switch (format) {
                 case SVG -> SvgPainter.paint(sheet).getBytes(StandardCharsets.UTF_8);
-                case DXF -> exchange.get().getBytes(StandardCharsets.US_ASCII);
+                case DXF -> exchange.get().getBytes(StandardCharsets.UTF_8);
                 case PDF -> SheetDocument.write(List.of(sheet), sheet.title());
                 case PNG -> png(sheet);
             };

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -77,7 +78,7 @@ class PaintersTest {
         compare(view + ".dxf", DxfPainter.paint(scene(view), 277));
     }
 
-    /** The structure that every reader of release 12 relies on: pairs, balanced sections, every layer declared. */
+    /** The structure that every reader relies on: pairs, balanced sections, every layer declared, every handle once, every owner there. */
     @Test
     void drawingFilesAreSound() {
         List<String> lines = DxfPainter.paint(scene("plan"), 277).lines().toList();
@@ -85,13 +86,21 @@ class PaintersTest {
         int open = 0;
         Set<String> declared = new HashSet<>();
         Set<String> used = new HashSet<>();
+        List<String> handles = new ArrayList<>();
+        Set<String> owners = new HashSet<>();
         String entity = "";
+        String section = "";
         for (int i = 0; i < lines.size(); i += 2) {
             int code = Integer.parseInt(lines.get(i).strip());
             String value = lines.get(i + 1);
             if (code == 0) {
                 open += value.equals("SECTION") ? 1 : value.equals("ENDSEC") ? -1 : 0;
                 entity = value;
+                section = value.equals("SECTION") ? lines.get(i + 3) : section;
+            } else if (!section.equals("HEADER") && (code == 5 || code == 105)) {
+                handles.add(value);
+            } else if (code == 330) {
+                owners.add(value);
             } else if (code == 2 && entity.equals("LAYER")) {
                 declared.add(value);
             } else if (code == 8) {
@@ -101,6 +110,9 @@ class PaintersTest {
         assertEquals(0, open);
         assertEquals("EOF", lines.get(lines.size() - 1));
         assertTrue(declared.containsAll(used), used + " against " + declared);
+        assertEquals(handles.size(), new HashSet<>(handles).size(), "every handle once");
+        owners.removeAll(handles);
+        assertEquals(Set.of("0"), owners, "every owner is there");
     }
 
     @Test
@@ -109,16 +121,19 @@ class PaintersTest {
                 List.of(new Mark.Label(new ScenePoint(1, 1), "1 < 2 & 3°", Mark.Anchor.START, 2, 0,
                         Ink.TEXT, "")), List.of());
         assertTrue(SvgPainter.paint(scene, 100, 100).contains("1 &lt; 2 &amp; 3°"));
-        assertTrue(DxfPainter.paint(scene, 100).contains("1 < 2 & 3%%d"));
+        assertTrue(DxfPainter.paint(scene, 100).contains("1 < 2 & 3°"));
     }
 
-    /** Release 12 has no way to write these letters that every reader takes. */
+    /** UTF-8 as it is; what a reader would take for a command of its own is parted. */
     @Test
-    void lettersBeyondAsciiAreSpeltWithoutThemInADrawingFile() {
+    void lettersOfEveryAlphabetStandInADrawingFileAsTheyAre() {
         Scene scene = new Scene("t", 0, 0, 10, 10, 1,
-                List.of(new Mark.Label(new ScenePoint(1, 1), "Hindernisfläche, Maße, Évora, −3", Mark.Anchor.START, 2, 0, Ink.TEXT, "")),
-                List.of());
-        assertTrue(DxfPainter.paint(scene, 100).contains("Hindernisflaeche, Masse, Evora, -3"));
+                List.of(new Mark.Label(new ScenePoint(1, 1),
+                        "Hindernisfl\u00e4che, \u00c9vora, \u03a9, \u22123, %%u \n0", Mark.Anchor.START, 2,
+                        0, Ink.TEXT, "")), List.of());
+        String dxf = DxfPainter.paint(scene, 100);
+        assertTrue(dxf.contains("\n  1\nHindernisfl\u00e4che, \u00c9vora, \u03a9, \u22123, % %u  0\n"), dxf);
+        assertTrue(dxf.contains("AC1021"));
     }
 
     @Test

@@ -110,17 +110,18 @@ class DrawingSheetTest {
         }
     }
 
-    /** Border, key and title block on a layer of their own around the drawing, in the metres of the drawing. */
+    /** Border, key and title block on a layer of their own in the layout of paper, millimetres from its foot: 20 mm from the left. */
     @Test
     void aDrawingFileHoldsTheSheetOnALayerOfItsOwn() {
         DrawnAid drawn = DemoAids.drawn("PAPI 09");
         Scene scene = PlanScene.layout(drawn, SheetFormat.A4.area(0));
         Sheet sheet = Sheet.onPaper(scene, block(drawn.project(), scene.title()), SheetFormat.A4);
-        String dxf = DxfPainter.paint(sheet, GridPlacement.none());
-        assertTrue(dxf.contains("  0\nLAYER\n  2\nSHEET\n"), dxf);
+        String dxf = DxfPainter.paint(sheet, GridPlacement.none(), List.of(), List.of());
+        assertTrue(dxf.matches("(?s).*  0\nLAYER\n  5\n\\w+\n330\n2\n100\nAcDbSymbolTableRecord\n"
+                + "100\nAcDbLayerTableRecord\n  2\nSHEET\n.*"));
         assertTrue(dxf.contains("  1\nHarrow Vale\n"), dxf);
-        double left = scene.minX();
-        assertTrue(dxf.contains(String.format(java.util.Locale.ROOT, "  0%nVERTEX%n  8%nSHEET%n 62%n7%n 10%n%.6f%n", left)), dxf);
+        assertTrue(dxf.contains(" 67\n1\n  8\nSHEET\n 62\n7\n100\nAcDbPolyline\n 90\n4\n 70\n1\n 10\n20.000000\n"
+                + " 20\n200.000000\n"), dxf);
     }
 
     /** The aerodrome reference point of the demo is the threshold of runway 09, whose landing direction is 92 degrees. */
