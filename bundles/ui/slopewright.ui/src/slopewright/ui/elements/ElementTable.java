@@ -233,7 +233,8 @@ final class ElementTable {
     }
 
     List<Identified> selected() {
-        return viewer.getStructuredSelection().toList().stream().map(Identified.class::cast).toList();
+        List<?> rowsSelected = viewer.getStructuredSelection().toList();
+        return rowsSelected.stream().map(Identified.class::cast).toList();
     }
 
     List<Identified> shown() {
