@@ -3,25 +3,37 @@ package slopewright.ui.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.jface.action.ActionContributionItem;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -31,9 +43,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.Result;
 import slopewright.checks.Verdict;
 import slopewright.edit.MoveAid;
+import slopewright.edit.SetAttribute;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
+import slopewright.model.Runway;
+import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
@@ -44,6 +62,9 @@ import slopewright.ui.review.FindingsView;
 
 /** The findings view beside an open project: groups, filter, explanation, copying, remedies, live update. */
 class FindingsViewTest {
+
+    private static final List<String> CHECKLIST = List.of("Not met", "Not evaluated, missing", "Not evaluated", "To confirm", "Met",
+            "Not applicable");
 
     @TempDir
     private Path folder;
@@ -59,6 +80,7 @@ class FindingsViewTest {
         editor = page.openEditor(new ProjectInput(DemoProjects.copy("harrow-vale-faults", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         assertNotNull(document, "the editor gives its document");
+        run("Group by element");
         awaitCheck();
     }
 
@@ -303,6 +325,106 @@ class FindingsViewTest {
         awaitCheck();
         assertSelected(chosen);
         sort(0);
+        run("Group by element");
+    }
+
+    /** What is not met, then what lacks an input by the input, then what rests on a value by the value; what is met stays folded up. */
+    @Test
+    void theChecklistStandsByVerdict() {
+        run("Checklist by verdict");
+        filter("All outcomes");
+        List<Outcome> all = document.lastResult().orElseThrow().outcomes();
+        Map<String, Integer> counted = new LinkedHashMap<>();
+        List<Integer> places = new ArrayList<>();
+        for (TreeItem heading : view.tree().getItems()) {
+            Matcher matcher = Pattern.compile("(.*?)(: .*)?  \\((\\d+)\\)").matcher(heading.getText(0));
+            assertTrue(matcher.matches(), heading.getText(0));
+            counted.merge(matcher.group(1), Integer.parseInt(matcher.group(3)), Integer::sum);
+            places.add(CHECKLIST.indexOf(matcher.group(1)));
+            assertEquals(!List.of("Met", "Not applicable").contains(matcher.group(1)), heading.getExpanded(), heading.getText(0));
+        }
+        assertEquals(places.stream().sorted().toList(), places, "in the order " + CHECKLIST);
+        Map<Verdict, Integer> counts = document.lastResult().orElseThrow().counts();
+        assertEquals(counts.get(Verdict.NOT_MET), counted.get("Not met"));
+        assertEquals(counts.get(Verdict.MET), counted.get("Met"));
+        assertEquals((int) all.stream().filter(outcome -> outcome.result() == Result.NOT_EVALUATED).count(),
+                counted.getOrDefault("Not evaluated, missing", 0) + counted.getOrDefault("Not evaluated", 0));
+        assertEquals((int) all.stream().filter(outcome -> outcome.result() == Result.PASS && outcome.toConfirm()).count(),
+                counted.getOrDefault("To confirm", 0));
+        filter("Findings");
+    }
+
+    /** An input that is missing is typed beside its finding. */
+    @Test
+    void aMissingInputIsFilledInPlace() {
+        Runway runway = document.project().getAerodrome().getRunways().get(0);
+        document.history().perform(SetAttribute.of(runway, Literals.RUNWAY__WIDTH_M, null));
+        awaitCheck();
+        Outcome open = rows().stream().filter(outcome -> outcome.missing().stream()
+                .anyMatch(missing -> missing.key().equals("missing.runway-width"))).findFirst().orElseThrow();
+        select(open);
+        assertEquals(1, view.missingEntries().size(), view.missingEntries().toString());
+        assertTrue(view.missingEntries().get(0).contains("(m)"), view.missingEntries().toString());
+        Text field = Widgets.all(root(), Text.class).filter(text -> (text.getStyle() & (SWT.SEARCH | SWT.READ_ONLY)) == 0).findFirst()
+                .orElseThrow();
+        field.setText("wide");
+        field.notifyListeners(SWT.DefaultSelection, new Event());
+        assertNull(runway.getWidthM(), "what makes no sense is refused");
+        field.setText("45");
+        field.notifyListeners(SWT.DefaultSelection, new Event());
+        assertEquals(45, runway.getWidthM());
+        awaitCheck();
+        assertFalse(rows().stream().anyMatch(outcome -> outcome.missing().stream()
+                .anyMatch(missing -> missing.key().equals("missing.runway-width"))));
+    }
+
+    /** Each line names an input that rules can miss and attributes that the model has. */
+    @Test
+    void theFieldsOfMissingInputsAreThere() throws IOException {
+        Set<String> attributes = new HashSet<>();
+        SlopewrightPackage.eINSTANCE.eAllContents().forEachRemaining(found -> {
+            if (found instanceof EAttribute attribute) {
+                attributes.add(attribute.getName());
+            }
+        });
+        Set<String> inputs = MessageRenderer.of(Locale.ENGLISH).keys();
+        Path table = Path.of(System.getProperty("slopewright.root"),
+                "bundles/ui/slopewright.ui.review/src/slopewright/ui/review/internal/missing-fields.tsv");
+        List<String[]> rows = Files.readAllLines(table).stream().filter(line -> !line.startsWith("#")).map(line -> line.split("\t"))
+                .toList();
+        assertTrue(rows.size() > 50);
+        for (String[] row : rows) {
+            assertTrue(inputs.contains(row[0]), row[0]);
+            List.of(row[1].split(" ")).forEach(attribute -> assertTrue(attributes.contains(attribute), row[0] + " " + attribute));
+        }
+    }
+
+    /** Where there is room for all, nothing is cut; else no row needs a scroll bar. */
+    @Test
+    void columnsAreAsWideAsWhatTheyHold() {
+        run("Checklist by verdict");
+        for (int width : new int[] {620, 1500}) {
+            root().setSize(width, 300);
+            root().layout(true, true);
+            Patience.pause(50);
+            Tree tree = view.tree();
+            GC gc = new GC(tree);
+            int widths = 0;
+            int needs = 0;
+            boolean cut = false;
+            for (int i = 0; i < tree.getColumnCount(); i++) {
+                int column = i;
+                int need = Stream.of(tree.getItems()).filter(TreeItem::getExpanded).flatMap(heading -> Stream.of(heading.getItems()))
+                        .mapToInt(item -> gc.textExtent(item.getText(column)).x).max().orElse(0);
+                widths += tree.getColumn(i).getWidth();
+                needs += tree.getColumn(i).getWidth() == 0 ? 0 : need;
+                cut |= tree.getColumn(i).getWidth() > 0 && tree.getColumn(i).getWidth() < need;
+            }
+            gc.dispose();
+            assertTrue(widths <= tree.getClientArea().width, widths + " in " + tree.getClientArea().width + ": "
+                    + Stream.of(tree.getColumns()).map(column -> column.getText() + " " + column.getWidth()).toList());
+            assertTrue(!cut || needs > tree.getClientArea().width - 200, "nothing is cut while there is room for " + needs);
+        }
         run("Group by element");
     }
 

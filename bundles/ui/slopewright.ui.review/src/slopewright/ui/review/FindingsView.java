@@ -37,6 +37,7 @@ import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.properties.Field;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.review.internal.ElementSelection;
 import slopewright.ui.review.internal.FindingDetails;
@@ -89,6 +90,16 @@ public final class FindingsView extends ViewPart {
         @Override
         public void confirm(Outcome outcome) {
             confirmValue(outcome);
+        }
+
+        @Override
+        public Optional<String> fill(Field field, String typed) {
+            try {
+                follower.document().ifPresent(document -> document.history().perform(field.editOf(typed)));
+                return Optional.empty();
+            } catch (IllegalArgumentException e) {
+                return Optional.of(String.valueOf(e.getMessage()));
+            }
         }
     }
 
@@ -192,6 +203,11 @@ public final class FindingsView extends ViewPart {
     /** Returns the explanation beside the table, with the preview of a remedy where one is open. */
     public String explanation() {
         return details.text();
+    }
+
+    /** Returns what can be filled in beside the explanation of the selected finding. */
+    public List<String> missingEntries() {
+        return details.entries();
     }
 
     /** Returns the remedies that cure the selected finding, as they are offered; empty while they are looked for. */

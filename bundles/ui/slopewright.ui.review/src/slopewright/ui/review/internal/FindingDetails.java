@@ -15,14 +15,18 @@ import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Text;
 
 import slopewright.checks.Outcome;
 import slopewright.ui.Images;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.properties.Field;
 import slopewright.ui.review.QuickFix.Reach;
 
 /** The selected finding in full, with the remedies that were tried out; each shows what it would change before it is applied. */
@@ -36,10 +40,18 @@ public final class FindingDetails {
 
         /** Confirms the value that decided an outcome. */
         void confirm(Outcome outcome);
+
+        /**
+         * Fills an entry that is missing.
+         *
+         * @return why it cannot; empty where it was filled
+         */
+        Optional<String> fill(Field field, String typed);
     }
 
     private static final int LEAST_WIDTH = 200;
     private static final int MARGIN = 16;
+    private static final int FIELD_WIDTH = 110;
 
     private final ScrolledComposite scroller;
     private final Composite content;
@@ -52,6 +64,7 @@ public final class FindingDetails {
     private Optional<Outcome> subject = Optional.empty();
     private Optional<Job> trial = Optional.empty();
     private List<TriedFix> cures = List.of();
+    private List<MissingFields.Entry> missing = List.of();
     private int shown;
 
     /** Makes the area. */
@@ -120,6 +133,7 @@ public final class FindingDetails {
         heading.setText(outcome.rule() + "  " + MessageTexts.of(outcome.title()));
         brief.setText(OutcomeExplanation.brief(outcome));
         rest.setText(OutcomeExplanation.rest(outcome));
+        missing = MissingFields.of(outcome, document.project());
         offer(List.of());
         scroller.setOrigin(0, 0);
         int number = shown;
@@ -134,6 +148,7 @@ public final class FindingDetails {
         cures = found;
         clearLinks();
         subject.filter(Outcome::toConfirm).ifPresent(outcome -> link(Messages.get("details.confirm"), () -> actions.confirm(outcome)));
+        missing.forEach(this::entry);
         found.forEach(cure -> link(cure.text(), () -> preview(cure)));
         layout();
     }
@@ -158,6 +173,43 @@ public final class FindingDetails {
         button.setText(text);
         button.addListener(SWT.Selection, event -> action.run());
         return button;
+    }
+
+    /** A field for an entry that is missing: filled by Enter, or by the choice. */
+    private void entry(MissingFields.Entry entry) {
+        Composite row = new Composite(links, SWT.NONE);
+        GridLayoutFactory.fillDefaults().numColumns(2).spacing(6, 2).applyTo(row);
+        Label label = new Label(row, SWT.WRAP);
+        label.setText(entry.label());
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(label);
+        List<String> choices = entry.field().choices();
+        Control field;
+        if (choices.isEmpty()) {
+            Text text = new Text(row, SWT.BORDER);
+            text.addListener(SWT.DefaultSelection, event -> fill(entry, text, text.getText()));
+            field = text;
+        } else {
+            Combo combo = new Combo(row, SWT.READ_ONLY);
+            combo.setItems(choices.toArray(String[]::new));
+            combo.addListener(SWT.Selection, event -> fill(entry, combo, combo.getText()));
+            field = combo;
+        }
+        field.getAccessible().addAccessibleListener(AccessibleName.of(entry.label()));
+        GridDataFactory.swtDefaults().align(SWT.END, SWT.CENTER).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(field);
+    }
+
+    private void fill(MissingFields.Entry entry, Control field, String typed) {
+        Optional<String> problem = actions.fill(entry.field(), typed);
+        if (!field.isDisposed()) {
+            field.setToolTipText(problem.orElse(null));
+            problem.ifPresent(text -> brief.setText(text));
+            layout();
+        }
+    }
+
+    /** Returns the labels of the entries that can be filled here. */
+    public List<String> entries() {
+        return missing.stream().map(MissingFields.Entry::label).toList();
     }
 
     private void link(String label, Runnable action) {
@@ -185,6 +237,7 @@ public final class FindingDetails {
         trial.ifPresent(Job::cancel);
         trial = Optional.empty();
         cures = List.of();
+        missing = List.of();
         clearLinks();
     }
 

@@ -26,7 +26,8 @@ public final class FindingsActions {
         this.bars = bars;
         this.shell = shell;
         IToolBarManager bar = bars.getToolBarManager();
-        for (IAction action : List.of(grouping("findings.byElement", Grouping.ELEMENT, ReviewImages.BY_ELEMENT),
+        for (IAction action : List.of(grouping("findings.byVerdict", Grouping.VERDICT, ReviewImages.BY_VERDICT),
+                grouping("findings.byElement", Grouping.ELEMENT, ReviewImages.BY_ELEMENT),
                 grouping("findings.byRule", Grouping.RULE, ReviewImages.BY_RULE),
                 grouping("findings.list", Grouping.NONE, ReviewImages.LIST))) {
             bar.add(action);

@@ -12,7 +12,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
+import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.standards.RuleSet;
 import slopewright.ui.properties.OutcomeTexts;
 
 /** The outcomes in the order and the groups in which they are shown: filtered, sorted, under their element or their rule. */
@@ -20,6 +22,8 @@ final class FindingsModel {
 
     /** Under what the outcomes stand. */
     enum Grouping {
+        /** Under their verdict: what is not met; what lacks an input, by the input; what rests on a value to confirm, by the value. */
+        VERDICT,
         /** Under their element. */
         ELEMENT,
         /** Under their rule. */
@@ -44,15 +48,17 @@ final class FindingsModel {
 
     private List<Outcome> outcomes = List.of();
     private final Map<Outcome, String> names = new IdentityHashMap<>();
-    private Grouping grouping = Grouping.ELEMENT;
+    private Grouping grouping = Grouping.VERDICT;
+    private Optional<RuleSet> rules = Optional.empty();
     private OutcomeFilter filter = OutcomeFilter.FINDINGS;
     private String words = "";
     private OutcomeColumn sorted = OutcomeColumn.RULE;
     private boolean upward;
     private List<Group> groups = List.of();
 
-    void show(List<Outcome> all) {
-        outcomes = List.copyOf(all);
+    void show(Optional<CheckResult> result) {
+        outcomes = result.map(CheckResult::outcomes).orElse(List.of());
+        rules = result.map(CheckResult::rules);
         names.clear();
         Map<String, Integer> seen = new HashMap<>();
         for (Outcome outcome : outcomes) {
@@ -121,6 +127,7 @@ final class FindingsModel {
         Predicate<Outcome> wanted = outcome -> filter.shows(outcome) && (words.isEmpty() || contains(outcome));
         List<Outcome> kept = outcomes.stream().filter(wanted).sorted(order.thenComparing(Outcome::elementPath)).toList();
         Optional<Function<Outcome, String>> heading = switch (grouping) {
+            case VERDICT -> Optional.of(outcome -> Checklist.heading(outcome, rules));
             case ELEMENT -> Optional.of(Outcome::elementPath);
             case RULE -> Optional.of(OutcomeColumn.RULE::text);
             case NONE -> Optional.empty();
@@ -128,12 +135,15 @@ final class FindingsModel {
         groups = heading.map(by -> grouped(kept, by)).orElseGet(() -> kept.isEmpty() ? List.of() : List.of(new Group("", kept)));
     }
 
-    private static List<Group> grouped(List<Outcome> kept, Function<Outcome, String> heading) {
+    private List<Group> grouped(List<Outcome> kept, Function<Outcome, String> heading) {
         Map<String, List<Outcome>> byHeading = new LinkedHashMap<>();
         kept.forEach(outcome -> byHeading.computeIfAbsent(heading.apply(outcome), key -> new ArrayList<>()).add(outcome));
-        Comparator<Group> worstFirst = Comparator.comparing(Group::worst, OutcomeTexts.worstFirst());
+        Comparator<Group> order = grouping == Grouping.VERDICT
+                ? Comparator.<Group>comparingInt(group -> Checklist.rank(group.outcomes().get(0)))
+                        .thenComparing(group -> group.outcomes().size(), Comparator.reverseOrder())
+                : Comparator.comparing(Group::worst, OutcomeTexts.worstFirst());
         return byHeading.entrySet().stream().map(entry -> new Group(entry.getKey(), List.copyOf(entry.getValue())))
-                .sorted(worstFirst.thenComparing(Group::heading)).toList();
+                .sorted(order.thenComparing(Group::heading)).toList();
     }
 
     private boolean contains(Outcome outcome) {

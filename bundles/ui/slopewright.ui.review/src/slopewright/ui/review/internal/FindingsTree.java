@@ -40,6 +40,7 @@ public final class FindingsTree {
     private final List<OutcomeColumn> columns = new ArrayList<>();
     private final List<Runnable> selectionListeners = new CopyOnWriteArrayList<>();
     private final Set<String> closed = new HashSet<>();
+    private final ColumnFit fit;
     private Set<String> chosen = Set.of();
 
     /** Makes the tree. */
@@ -58,7 +59,18 @@ public final class FindingsTree {
         });
         tree.addListener(SWT.Collapse, event -> closed.add(heading(event)));
         tree.addListener(SWT.Expand, event -> closed.remove(heading(event)));
+        fit = new ColumnFit(tree);
+        closed.add(Messages.get("checklist.met"));
+        closed.add(Messages.get("checklist.not-applicable"));
         updateColumns();
+        tree.addListener(SWT.Resize, event -> fitColumns());
+    }
+
+    private void fitColumns() {
+        boolean withElement = model.grouping() == Grouping.NONE || model.grouping() == Grouping.VERDICT;
+        boolean withVerdict = model.grouping() != Grouping.VERDICT;
+        fit.fit(columns, model.shown(), column -> (column != OutcomeColumn.VERDICT || withVerdict)
+                && (column != OutcomeColumn.ELEMENT || withElement || columns.get(0) == OutcomeColumn.ELEMENT));
     }
 
     private String heading(Event event) {
@@ -68,7 +80,6 @@ public final class FindingsTree {
 
     private void addColumn(OutcomeColumn column) {
         TreeColumn made = new TreeColumn(tree, column.isRight() ? SWT.RIGHT : SWT.LEFT);
-        made.setWidth(column.width());
         columns.add(column);
         made.addListener(SWT.Selection, event -> {
             model.sort(columns.get(tree.indexOf(made)));
@@ -83,13 +94,10 @@ public final class FindingsTree {
         boolean byRule = model.grouping() == Grouping.RULE;
         columns.set(0, byRule ? OutcomeColumn.ELEMENT : OutcomeColumn.RULE);
         columns.set(1, OutcomeColumn.ELEMENT);
-        TreeColumn element = tree.getColumn(1);
-        boolean shown = model.grouping() == Grouping.NONE;
-        element.setWidth(shown ? OutcomeColumn.ELEMENT.width() : 0);
-        element.setResizable(shown);
         for (int i = 0; i < columns.size(); i++) {
             tree.getColumn(i).setText(columns.get(i).title());
         }
+        fitColumns();
     }
 
     private boolean isFlat() {
@@ -146,13 +154,14 @@ public final class FindingsTree {
                 item.setExpanded(!closed.contains(groups.get(i).heading()));
             }
         }
+        fitColumns();
         tree.setRedraw(true);
         place(model.shown().stream().filter(outcome -> chosen.contains(model.name(outcome))).toList());
     }
 
     /** Shows a result; rows of the same rule and element stay selected. */
     public void show(Optional<CheckResult> result) {
-        model.show(result.map(CheckResult::outcomes).orElse(List.of()));
+        model.show(result);
         rebuild();
     }
 
@@ -201,10 +210,13 @@ public final class FindingsTree {
         return List.copyOf(selected);
     }
 
-    /** Returns the outcome of the selected row where one row is selected that is no heading. */
+    /**
+     * Returns the outcome of the selected row where one row is selected; a heading of the checklist stands for the first row under it, with
+     * which it shares the missing input or the value to confirm.
+     */
     public Optional<Outcome> single() {
         TreeItem[] items = tree.getSelection();
-        boolean heading = items.length == 1 && !isFlat() && items[0].getParentItem() == null;
+        boolean heading = items.length == 1 && !isFlat() && items[0].getParentItem() == null && grouping() != Grouping.VERDICT;
         return items.length == 1 && !heading ? selected().stream().findFirst() : Optional.empty();
     }
 

@@ -14,30 +14,28 @@ import slopewright.ui.properties.OutcomeTexts;
 public enum OutcomeColumn {
 
     /** Id and name of the rule. */
-    RULE(270, false, outcome -> outcome.rule() + "  " + MessageTexts.of(outcome.title()),
+    RULE(false, outcome -> outcome.rule() + "  " + MessageTexts.of(outcome.title()),
             OutcomeTexts.worstFirst().thenComparing(Outcome::rule)),
     /** Where the element stands. */
-    ELEMENT(190, false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
+    ELEMENT(false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
     /** How it came out. */
-    VERDICT(92, false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
+    VERDICT(false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
     /** The measured value. */
-    VALUE(78, true, outcome -> OutcomeTexts.quantity(outcome.value(), outcome.unit()), numbers(Outcome::value)),
+    VALUE(true, outcome -> OutcomeTexts.quantity(outcome.value(), outcome.unit()), numbers(Outcome::value)),
     /** The limit that decides. */
-    LIMIT(78, true, outcome -> OutcomeTexts.quantity(outcome.limit(), outcome.unit()), numbers(Outcome::limit)),
+    LIMIT(true, outcome -> OutcomeTexts.quantity(outcome.limit(), outcome.unit()), numbers(Outcome::limit)),
     /** How far the value is on the good side. */
-    MARGIN(84, true, outcome -> OutcomeTexts.signed(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
+    MARGIN(true, outcome -> OutcomeTexts.signed(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
     /** Where the limit stands. */
-    CLAUSE(230, false, outcome -> outcome.citation().map(Citation::text).orElse(""), Comparator.comparing(OutcomeColumn::clause)),
+    CLAUSE(false, outcome -> outcome.citation().map(Citation::text).orElse(""), Comparator.comparing(OutcomeColumn::clause)),
     /** How well the limit is known. */
-    PROVENANCE(170, false, OutcomeTexts::provenance, Comparator.comparing(OutcomeTexts::provenance));
+    PROVENANCE(false, OutcomeTexts::provenance, Comparator.comparing(OutcomeTexts::provenance));
 
-    private final int width;
     private final boolean right;
     private final Function<Outcome, String> text;
     private final Comparator<Outcome> order;
 
-    OutcomeColumn(int width, boolean right, Function<Outcome, String> text, Comparator<Outcome> order) {
-        this.width = width;
+    OutcomeColumn(boolean right, Function<Outcome, String> text, Comparator<Outcome> order) {
         this.right = right;
         this.text = text;
         this.order = order;
@@ -46,11 +44,6 @@ public enum OutcomeColumn {
     /** Returns its heading. */
     public String title() {
         return Messages.get("findings.column." + name().toLowerCase(Locale.ROOT));
-    }
-
-    /** Returns its usual width in pixels. */
-    public int width() {
-        return width;
     }
 
     /** Returns whether it holds numbers. */

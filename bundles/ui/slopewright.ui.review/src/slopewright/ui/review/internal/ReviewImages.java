@@ -7,6 +7,8 @@ import org.eclipse.jface.resource.ImageDescriptor;
 /** The images of the review views that no other part of the window has. */
 public enum ReviewImages {
 
+    /** Rows under their verdict, as a checklist. */
+    BY_VERDICT("by-verdict"),
     /** Rows under the element that they are about. */
     BY_ELEMENT("by-element"),
     /** Rows under the rule that they come from. */
