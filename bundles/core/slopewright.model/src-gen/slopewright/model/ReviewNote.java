@@ -18,6 +18,9 @@ package slopewright.model;
  *   <li>{@link slopewright.model.ReviewNote#getPerson <em>Person</em>}</li>
  *   <li>{@link slopewright.model.ReviewNote#getDate <em>Date</em>}</li>
  *   <li>{@link slopewright.model.ReviewNote#getResolved <em>Resolved</em>}</li>
+ *   <li>{@link slopewright.model.ReviewNote#getKind <em>Kind</em>}</li>
+ *   <li>{@link slopewright.model.ReviewNote#getNoteId <em>Note Id</em>}</li>
+ *   <li>{@link slopewright.model.ReviewNote#getSha256 <em>Sha256</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getReviewNote()
@@ -156,5 +159,74 @@ public interface ReviewNote extends Named {
 	 * @generated
 	 */
 	void setResolved(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Kind</b></em>' attribute.
+	 * The literals are from the enumeration {@link slopewright.model.ReviewKind}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Kind</em>' attribute.
+	 * @see slopewright.model.ReviewKind
+	 * @see #setKind(ReviewKind)
+	 * @see slopewright.model.SlopewrightPackage#getReviewNote_Kind()
+	 * @model
+	 * @generated
+	 */
+	ReviewKind getKind();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ReviewNote#getKind <em>Kind</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Kind</em>' attribute.
+	 * @see slopewright.model.ReviewKind
+	 * @see #getKind()
+	 * @generated
+	 */
+	void setKind(ReviewKind value);
+
+	/**
+	 * Returns the value of the '<em><b>Note Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Note Id</em>' attribute.
+	 * @see #setNoteId(String)
+	 * @see slopewright.model.SlopewrightPackage#getReviewNote_NoteId()
+	 * @model
+	 * @generated
+	 */
+	String getNoteId();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ReviewNote#getNoteId <em>Note Id</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Note Id</em>' attribute.
+	 * @see #getNoteId()
+	 * @generated
+	 */
+	void setNoteId(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Sha256</em>' attribute.
+	 * @see #setSha256(String)
+	 * @see slopewright.model.SlopewrightPackage#getReviewNote_Sha256()
+	 * @model
+	 * @generated
+	 */
+	String getSha256();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.ReviewNote#getSha256 <em>Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sha256</em>' attribute.
+	 * @see #getSha256()
+	 * @generated
+	 */
+	void setSha256(String value);
 
 } // ReviewNote

@@ -739,13 +739,40 @@ public interface SlopewrightPackage extends EPackage {
 	int REVIEW_NOTE__RESOLVED = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REVIEW_NOTE__KIND = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Note Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REVIEW_NOTE__NOTE_ID = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Sha256</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int REVIEW_NOTE__SHA256 = NAMED_FEATURE_COUNT + 8;
+
+	/**
 	 * The number of structural features of the '<em>Review Note</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int REVIEW_NOTE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int REVIEW_NOTE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
 
 	/**
 	 * The number of operations of the '<em>Review Note</em>' class.
@@ -4565,6 +4592,16 @@ public interface SlopewrightPackage extends EPackage {
 	int LIGHT_STATE = 42;
 
 	/**
+	 * The meta object id for the '{@link slopewright.model.ReviewKind <em>Review Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see slopewright.model.ReviewKind
+	 * @see slopewright.model.impl.SlopewrightPackageImpl#getReviewKind()
+	 * @generated
+	 */
+	int REVIEW_KIND = 43;
+
+	/**
 	 * The meta object id for the '{@link slopewright.model.Stage <em>Stage</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4572,7 +4609,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getStage()
 	 * @generated
 	 */
-	int STAGE = 43;
+	int STAGE = 44;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.PlateZero <em>Plate Zero</em>}' enum.
@@ -4582,7 +4619,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateZero()
 	 * @generated
 	 */
-	int PLATE_ZERO = 44;
+	int PLATE_ZERO = 45;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.PlateSense <em>Plate Sense</em>}' enum.
@@ -4592,7 +4629,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getPlateSense()
 	 * @generated
 	 */
-	int PLATE_SENSE = 45;
+	int PLATE_SENSE = 46;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.SightHair <em>Sight Hair</em>}' enum.
@@ -4602,7 +4639,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getSightHair()
 	 * @generated
 	 */
-	int SIGHT_HAIR = 46;
+	int SIGHT_HAIR = 47;
 
 	/**
 	 * The meta object id for the '{@link slopewright.model.HandOrder <em>Hand Order</em>}' enum.
@@ -4612,7 +4649,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @see slopewright.model.impl.SlopewrightPackageImpl#getHandOrder()
 	 * @generated
 	 */
-	int HAND_ORDER = 47;
+	int HAND_ORDER = 48;
 
 
 	/**
@@ -5224,6 +5261,39 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getReviewNote_Resolved();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ReviewNote#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see slopewright.model.ReviewNote#getKind()
+	 * @see #getReviewNote()
+	 * @generated
+	 */
+	EAttribute getReviewNote_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ReviewNote#getNoteId <em>Note Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Note Id</em>'.
+	 * @see slopewright.model.ReviewNote#getNoteId()
+	 * @see #getReviewNote()
+	 * @generated
+	 */
+	EAttribute getReviewNote_NoteId();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.ReviewNote#getSha256 <em>Sha256</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sha256</em>'.
+	 * @see slopewright.model.ReviewNote#getSha256()
+	 * @see #getReviewNote()
+	 * @generated
+	 */
+	EAttribute getReviewNote_Sha256();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.SurveyBlock <em>Survey Block</em>}'.
@@ -8368,6 +8438,16 @@ public interface SlopewrightPackage extends EPackage {
 	EEnum getLightState();
 
 	/**
+	 * Returns the meta object for enum '{@link slopewright.model.ReviewKind <em>Review Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Review Kind</em>'.
+	 * @see slopewright.model.ReviewKind
+	 * @generated
+	 */
+	EEnum getReviewKind();
+
+	/**
 	 * Returns the meta object for enum '{@link slopewright.model.Stage <em>Stage</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -8899,6 +8979,30 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute REVIEW_NOTE__RESOLVED = eINSTANCE.getReviewNote_Resolved();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REVIEW_NOTE__KIND = eINSTANCE.getReviewNote_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Note Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REVIEW_NOTE__NOTE_ID = eINSTANCE.getReviewNote_NoteId();
+
+		/**
+		 * The meta object literal for the '<em><b>Sha256</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute REVIEW_NOTE__SHA256 = eINSTANCE.getReviewNote_Sha256();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.SurveyBlockImpl <em>Survey Block</em>}' class.
@@ -11285,6 +11389,16 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum LIGHT_STATE = eINSTANCE.getLightState();
+
+		/**
+		 * The meta object literal for the '{@link slopewright.model.ReviewKind <em>Review Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see slopewright.model.ReviewKind
+		 * @see slopewright.model.impl.SlopewrightPackageImpl#getReviewKind()
+		 * @generated
+		 */
+		EEnum REVIEW_KIND = eINSTANCE.getReviewKind();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.Stage <em>Stage</em>}' enum.

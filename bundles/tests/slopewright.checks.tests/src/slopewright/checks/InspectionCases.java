@@ -1,13 +1,17 @@
 package slopewright.checks;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import slopewright.evaluation.Reviews;
 import slopewright.model.Inspection;
+import slopewright.model.ReviewKind;
 import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Ids;
 
 /**
  * Cases of the rules about inspections in flight, notes and dates. Tolerance of the slope in use: 6' (MIL-HDBK-1023/4, Table A-5) for
@@ -127,6 +131,28 @@ final class InspectionCases {
                 sample -> note(sample, "approach-aid-99", "OBS-01")));
         cases.add(RuleCase.of("REC-01", Result.FAIL, "about a rule that is not there", Bases::row,
                 sample -> note(sample, sample.aid().getId(), "OBS-99")));
+        cases.add(RuleCase.of("REC-01", Result.PASS, "a reply to a comment", Bases::row, sample -> {
+            note(sample, sample.aid().getId(), "OBS-01");
+            reply(sample, sample.project().getReviewNotes().get(0).getId());
+        }));
+        cases.add(RuleCase.of("REC-01", Result.FAIL, "a reply to nothing", Bases::row, sample -> reply(sample, "review-note-99")));
+        cases.add(RuleCase.of("REC-01", Result.FAIL, "a reply that names no comment", Bases::row, sample -> reply(sample, null)));
+        cases.add(RuleCase.of("REC-01", Result.NOT_EVALUATED, "changed after it was signed off", Bases::row, sample -> {
+            sign(sample);
+            sample.aid().setRemarks("moved");
+        }));
+    }
+
+    private static void reply(Sample sample, String comment) {
+        ReviewNote note = SlopewrightFactory.eINSTANCE.createReviewNote();
+        note.setKind(ReviewKind.ANSWER);
+        note.setNoteId(comment);
+        note.setText("so it is");
+        sample.project().getReviewNotes().add(note);
+    }
+
+    private static void sign(Sample sample) {
+        Reviews.signOff(sample.project(), new Reviews.Said("", "B. Bole (invented)", LocalDate.of(2026, 1, 3)));
     }
 
     private static void note(Sample sample, String element, String rule) {
@@ -135,6 +161,7 @@ final class InspectionCases {
         note.setRuleId(rule);
         note.setText("seen");
         sample.project().getReviewNotes().add(note);
+        Ids.assign(sample.project());
     }
 
     private static void dates(List<RuleCase> cases) {

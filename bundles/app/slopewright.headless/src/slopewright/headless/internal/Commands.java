@@ -9,7 +9,7 @@ final class Commands {
     static final List<String> NAMES = List.of("new", "enter", "check", "site", "signal", "compare", "compare-rule-sets",
             "compare-versions", "surface", "portable", "directions", "take", "sight", "tolerance", "variation", "report", "draw",
             "schedule", "card", "briefing", "pocket", "commission", "families", "rules", "rule-sets", "export", "import", "text", "book",
-            "read-back", "handover", "help", "completion", "manual");
+            "read-back", "review", "handover", "help", "completion", "manual");
 
     private Commands() {
     }
@@ -51,6 +51,7 @@ final class Commands {
             case "text" -> new TextCommand();
             case "book" -> new BookCommand();
             case "read-back" -> new ReadBackCommand();
+            case "review" -> new ReviewCommand();
             case "handover" -> new HandoverCommand();
             case "help" -> new HelpCommand();
             case "completion" -> new CompletionCommand();

@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EClass;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import slopewright.model.ReviewKind;
 import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightPackage;
 
@@ -25,6 +26,9 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.ReviewNoteImpl#getPerson <em>Person</em>}</li>
  *   <li>{@link slopewright.model.impl.ReviewNoteImpl#getDate <em>Date</em>}</li>
  *   <li>{@link slopewright.model.impl.ReviewNoteImpl#getResolved <em>Resolved</em>}</li>
+ *   <li>{@link slopewright.model.impl.ReviewNoteImpl#getKind <em>Kind</em>}</li>
+ *   <li>{@link slopewright.model.impl.ReviewNoteImpl#getNoteId <em>Note Id</em>}</li>
+ *   <li>{@link slopewright.model.impl.ReviewNoteImpl#getSha256 <em>Sha256</em>}</li>
  * </ul>
  *
  * @generated
@@ -149,6 +153,66 @@ public class ReviewNoteImpl extends NamedImpl implements ReviewNote {
 	 * @ordered
 	 */
 	protected Boolean resolved = RESOLVED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getKind() <em>Kind</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getKind()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final ReviewKind KIND_EDEFAULT = ReviewKind.COMMENT;
+
+	/**
+	 * The cached value of the '{@link #getKind() <em>Kind</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getKind()
+	 * @generated
+	 * @ordered
+	 */
+	protected ReviewKind kind = KIND_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNoteId() <em>Note Id</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNoteId()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String NOTE_ID_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNoteId() <em>Note Id</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNoteId()
+	 * @generated
+	 * @ordered
+	 */
+	protected String noteId = NOTE_ID_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSha256() <em>Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSha256()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SHA256_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSha256() <em>Sha256</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSha256()
+	 * @generated
+	 * @ordered
+	 */
+	protected String sha256 = SHA256_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -313,6 +377,75 @@ public class ReviewNoteImpl extends NamedImpl implements ReviewNote {
 	 * @generated
 	 */
 	@Override
+	public ReviewKind getKind() {
+		return kind;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setKind(ReviewKind newKind) {
+		ReviewKind oldKind = kind;
+		kind = newKind == null ? KIND_EDEFAULT : newKind;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.REVIEW_NOTE__KIND, oldKind, kind));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getNoteId() {
+		return noteId;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNoteId(String newNoteId) {
+		String oldNoteId = noteId;
+		noteId = newNoteId;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.REVIEW_NOTE__NOTE_ID, oldNoteId, noteId));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSha256() {
+		return sha256;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSha256(String newSha256) {
+		String oldSha256 = sha256;
+		sha256 = newSha256;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.REVIEW_NOTE__SHA256, oldSha256, sha256));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case SlopewrightPackage.REVIEW_NOTE__ELEMENT_ID:
@@ -327,6 +460,12 @@ public class ReviewNoteImpl extends NamedImpl implements ReviewNote {
 				return getDate();
 			case SlopewrightPackage.REVIEW_NOTE__RESOLVED:
 				return getResolved();
+			case SlopewrightPackage.REVIEW_NOTE__KIND:
+				return getKind();
+			case SlopewrightPackage.REVIEW_NOTE__NOTE_ID:
+				return getNoteId();
+			case SlopewrightPackage.REVIEW_NOTE__SHA256:
+				return getSha256();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -356,6 +495,15 @@ public class ReviewNoteImpl extends NamedImpl implements ReviewNote {
 				return;
 			case SlopewrightPackage.REVIEW_NOTE__RESOLVED:
 				setResolved((Boolean)newValue);
+				return;
+			case SlopewrightPackage.REVIEW_NOTE__KIND:
+				setKind((ReviewKind)newValue);
+				return;
+			case SlopewrightPackage.REVIEW_NOTE__NOTE_ID:
+				setNoteId((String)newValue);
+				return;
+			case SlopewrightPackage.REVIEW_NOTE__SHA256:
+				setSha256((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -387,6 +535,15 @@ public class ReviewNoteImpl extends NamedImpl implements ReviewNote {
 			case SlopewrightPackage.REVIEW_NOTE__RESOLVED:
 				setResolved(RESOLVED_EDEFAULT);
 				return;
+			case SlopewrightPackage.REVIEW_NOTE__KIND:
+				setKind(KIND_EDEFAULT);
+				return;
+			case SlopewrightPackage.REVIEW_NOTE__NOTE_ID:
+				setNoteId(NOTE_ID_EDEFAULT);
+				return;
+			case SlopewrightPackage.REVIEW_NOTE__SHA256:
+				setSha256(SHA256_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -411,6 +568,12 @@ public class ReviewNoteImpl extends NamedImpl implements ReviewNote {
 				return DATE_EDEFAULT == null ? date != null : !DATE_EDEFAULT.equals(date);
 			case SlopewrightPackage.REVIEW_NOTE__RESOLVED:
 				return RESOLVED_EDEFAULT == null ? resolved != null : !RESOLVED_EDEFAULT.equals(resolved);
+			case SlopewrightPackage.REVIEW_NOTE__KIND:
+				return kind != KIND_EDEFAULT;
+			case SlopewrightPackage.REVIEW_NOTE__NOTE_ID:
+				return NOTE_ID_EDEFAULT == null ? noteId != null : !NOTE_ID_EDEFAULT.equals(noteId);
+			case SlopewrightPackage.REVIEW_NOTE__SHA256:
+				return SHA256_EDEFAULT == null ? sha256 != null : !SHA256_EDEFAULT.equals(sha256);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -437,6 +600,12 @@ public class ReviewNoteImpl extends NamedImpl implements ReviewNote {
 		result.append(date);
 		result.append(", resolved: ");
 		result.append(resolved);
+		result.append(", kind: ");
+		result.append(kind);
+		result.append(", noteId: ");
+		result.append(noteId);
+		result.append(", sha256: ");
+		result.append(sha256);
 		result.append(')');
 		return result.toString();
 	}

@@ -119,6 +119,8 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 				return createLightColourFromString(eDataType, initialValue);
 			case SlopewrightPackage.LIGHT_STATE:
 				return createLightStateFromString(eDataType, initialValue);
+			case SlopewrightPackage.REVIEW_KIND:
+				return createReviewKindFromString(eDataType, initialValue);
 			case SlopewrightPackage.STAGE:
 				return createStageFromString(eDataType, initialValue);
 			case SlopewrightPackage.PLATE_ZERO:
@@ -160,6 +162,8 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 				return convertLightColourToString(eDataType, instanceValue);
 			case SlopewrightPackage.LIGHT_STATE:
 				return convertLightStateToString(eDataType, instanceValue);
+			case SlopewrightPackage.REVIEW_KIND:
+				return convertReviewKindToString(eDataType, instanceValue);
 			case SlopewrightPackage.STAGE:
 				return convertStageToString(eDataType, instanceValue);
 			case SlopewrightPackage.PLATE_ZERO:
@@ -693,6 +697,26 @@ public class SlopewrightFactoryImpl extends EFactoryImpl implements SlopewrightF
 	 * @generated
 	 */
 	public String convertLightStateToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ReviewKind createReviewKindFromString(EDataType eDataType, String initialValue) {
+		ReviewKind result = ReviewKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertReviewKindToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

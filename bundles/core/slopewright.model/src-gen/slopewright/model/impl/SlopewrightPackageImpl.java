@@ -47,6 +47,7 @@ import slopewright.model.PrintedDescent;
 import slopewright.model.ProfilePoint;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
+import slopewright.model.ReviewKind;
 import slopewright.model.ReviewNote;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
@@ -368,6 +369,13 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	private EEnum lightStateEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum reviewKindEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1022,6 +1030,36 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getReviewNote_Resolved() {
 		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_Kind() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_NoteId() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getReviewNote_Sha256() {
+		return (EAttribute)reviewNoteEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -3920,6 +3958,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EEnum getReviewKind() {
+		return reviewKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getStage() {
 		return stageEEnum;
 	}
@@ -4054,6 +4102,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(reviewNoteEClass, REVIEW_NOTE__PERSON);
 		createEAttribute(reviewNoteEClass, REVIEW_NOTE__DATE);
 		createEAttribute(reviewNoteEClass, REVIEW_NOTE__RESOLVED);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__KIND);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__NOTE_ID);
+		createEAttribute(reviewNoteEClass, REVIEW_NOTE__SHA256);
 
 		surveyBlockEClass = createEClass(SURVEY_BLOCK);
 		createEAttribute(surveyBlockEClass, SURVEY_BLOCK__KIND);
@@ -4373,6 +4424,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		clearanceChoiceEEnum = createEEnum(CLEARANCE_CHOICE);
 		lightColourEEnum = createEEnum(LIGHT_COLOUR);
 		lightStateEEnum = createEEnum(LIGHT_STATE);
+		reviewKindEEnum = createEEnum(REVIEW_KIND);
 		stageEEnum = createEEnum(STAGE);
 		plateZeroEEnum = createEEnum(PLATE_ZERO);
 		plateSenseEEnum = createEEnum(PLATE_SENSE);
@@ -4504,6 +4556,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getReviewNote_Person(), ecorePackage.getEString(), "person", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getReviewNote_Date(), ecorePackage.getEString(), "date", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getReviewNote_Resolved(), ecorePackage.getEBooleanObject(), "resolved", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_Kind(), this.getReviewKind(), "kind", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_NoteId(), ecorePackage.getEString(), "noteId", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getReviewNote_Sha256(), ecorePackage.getEString(), "sha256", null, 0, 1, ReviewNote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(surveyBlockEClass, SurveyBlock.class, "SurveyBlock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getSurveyBlock_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, SurveyBlock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4862,6 +4917,13 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		addEEnumLiteral(lightStateEEnum, LightState.PULSATING);
 		addEEnumLiteral(lightStateEEnum, LightState.FLASHING);
 		addEEnumLiteral(lightStateEEnum, LightState.OFF);
+
+		initEEnum(reviewKindEEnum, ReviewKind.class, "ReviewKind");
+		addEEnumLiteral(reviewKindEEnum, ReviewKind.COMMENT);
+		addEEnumLiteral(reviewKindEEnum, ReviewKind.ANSWER);
+		addEEnumLiteral(reviewKindEEnum, ReviewKind.ACCEPTED);
+		addEEnumLiteral(reviewKindEEnum, ReviewKind.RETURNED);
+		addEEnumLiteral(reviewKindEEnum, ReviewKind.SIGNED_OFF);
 
 		initEEnum(stageEEnum, Stage.class, "Stage");
 		addEEnumLiteral(stageEEnum, Stage.DESIGN);

@@ -15,11 +15,13 @@ import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.Named;
 import slopewright.model.Project;
+import slopewright.model.ReviewNote;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 
 /** Finds elements of a project and names them for people. */
 public final class Projects {
+    private static final int MOST_OF_A_NOTE = 60;
 
     private Projects() {
     }
@@ -91,6 +93,9 @@ public final class Projects {
         if (element instanceof Named named && named.getName() != null) {
             return named.getName();
         }
+        if (element instanceof ReviewNote note && note.getText() != null) {
+            return note.getId() + " (" + shortened(note.getText()) + ")";
+        }
         return element.getId() == null ? element.eClass().getName() : element.getId();
     }
 
@@ -104,6 +109,10 @@ public final class Projects {
             }
         }
         return String.join(" > ", parts);
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= MOST_OF_A_NOTE ? text : text.substring(0, MOST_OF_A_NOTE).strip() + "\u2026";
     }
 
     private static String orUnnamed(String text) {

@@ -7,12 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 
 import slopewright.evaluation.ReadBacks;
+import slopewright.evaluation.Reviews;
 import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
 import slopewright.model.ReviewNote;
-import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
@@ -34,18 +34,34 @@ final class ClosingChapter {
         words = html.words();
     }
 
-    /** Adds the notes of the reviewers and what became of them; nothing where there are none. */
+    /** Adds the comments of the reviewers, what was said to each, and who signed the project off; nothing where there are none. */
     void review() {
-        if (!project.getReviewNotes().isEmpty()) {
-            html.section("review").table("fine", List.of(18, 12, 36, 14, 10, 10), "element", "rule", "note", "person", "date", "resolved");
-            for (ReviewNote note : project.getReviewNotes()) {
-                html.row(List.of(Ids.find(project, note.getElementId()).map(Projects::path).orElse(words.orUnknown(note.getElementId())),
-                        words.orUnknown(note.getRuleId()), words.orUnknown(note.getText()),
-                        words.orUnknown(note.getPerson()), words.orUnknown(note.getDate()),
-                        words.yesNo(Boolean.TRUE.equals(note.getResolved()))));
-            }
-            html.endTable();
+        if (project.getReviewNotes().isEmpty()) {
+            return;
         }
+        html.section("review").table("fine", List.of(18, 10, 38, 12, 12, 10), "element", "rule", "note", "state", "person", "date");
+        for (Reviews.Thread thread : Reviews.threads(project)) {
+            ReviewNote comment = thread.comment();
+            row(about(comment), comment.getRuleId() == null ? "" : comment.getRuleId(), comment, word(thread.state()));
+            thread.replies().forEach(reply -> row("", "", reply, word(reply.getKind())));
+        }
+        Reviews.signedOff(project).ifPresent(note -> row(about(note), "", note, words.say(Reviews.isAsSigned(project, note)
+                ? "review.signed-off" : "review.changed-since")));
+        html.endTable();
+    }
+
+    private String about(ReviewNote note) {
+        return note.getElementId() == null ? words.say("review.project")
+                : Reviews.element(project, note).map(Projects::path).orElse(note.getElementId());
+    }
+
+    private String word(Enum<?> state) {
+        return words.say("review." + state.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    private void row(String element, String rule, ReviewNote note, String state) {
+        html.row(List.of(element, rule, note.getText() == null ? "" : note.getText(), state, words.orUnknown(note.getPerson()),
+                words.orUnknown(note.getDate())));
     }
 
     /** Adds what the abbreviations mean. */
