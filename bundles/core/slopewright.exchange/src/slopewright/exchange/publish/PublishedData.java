@@ -121,6 +121,6 @@ public record PublishedData(List<PublishedAid> aids) {
                 SheetCell.number(line.onAngleDeg, 3), SheetCell.number(line.distanceM, 2), SheetCell.number(line.displacedM, 1, atRunway),
                 SheetCell.number(line.place.map(SiteFrame.LatLon::latitudeDeg).orElse(null), 7),
                 SheetCell.number(line.place.map(SiteFrame.LatLon::longitudeDeg).orElse(null), 7), SheetCell.number(line.axisTurnDeg, 2),
-                SheetCell.text(aid.rules().descriptor().name()));
+                SheetCell.text(aid.rules().descriptor().title()));
     }
 }

@@ -117,7 +117,7 @@ final class OutcomeTables {
 
     /** Prints findings, those that are not met first, each with the source of its limit. */
     void findings(List<Outcome> findings) {
-        html.table("fine", List.of(25, 16, 22, 37), "rule", "element", "verdict-value-limit", "compared");
+        html.table("fine", List.of(20, 14, 18, 48), "rule", "element", "verdict-value-limit", "compared");
         findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), outcome.elementPath(),
                 judged(outcome), explained(outcome))));
         html.endTable();
@@ -125,7 +125,7 @@ final class OutcomeTables {
 
     /** Prints the findings about one indicator. */
     void aidFindings(List<Outcome> findings) {
-        html.table("fine", List.of(27, 24, 49), "rule", "verdict-value-limit", "compared");
+        html.table("fine", List.of(22, 20, 58), "rule", "verdict-value-limit", "compared");
         findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), judged(outcome), explained(outcome))));
         html.endTable();
     }
