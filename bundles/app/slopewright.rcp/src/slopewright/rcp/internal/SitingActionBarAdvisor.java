@@ -30,7 +30,9 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     private static final Map<ActionFactory, String> NAMES = Map.ofEntries(Map.entry(ActionFactory.CLOSE, "menu.close"),
             Map.entry(ActionFactory.CLOSE_ALL, "menu.close-all"), Map.entry(ActionFactory.SAVE, "menu.save"),
             Map.entry(ActionFactory.SAVE_AS, "menu.save-as"), Map.entry(ActionFactory.SAVE_ALL, "menu.save-all"),
-            Map.entry(ActionFactory.QUIT, "menu.quit"), Map.entry(ActionFactory.DELETE, "menu.delete"),
+            Map.entry(ActionFactory.QUIT, "menu.quit"), Map.entry(ActionFactory.CUT, "menu.cut"),
+            Map.entry(ActionFactory.COPY, "menu.copy"), Map.entry(ActionFactory.PASTE, "menu.paste"),
+            Map.entry(ActionFactory.DELETE, "menu.delete"),
             Map.entry(ActionFactory.SELECT_ALL, "menu.select-all"),
             Map.entry(ActionFactory.PREFERENCES, "menu.preferences"), Map.entry(ActionFactory.ABOUT, "menu.about"));
 
@@ -133,6 +135,8 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         MenuManager menu = new MenuManager(Messages.get("menu.edit"), IWorkbenchActionConstants.M_EDIT);
         menu.add(undo);
         menu.add(redo);
+        menu.add(new Separator());
+        add(menu, List.of(ActionFactory.CUT, ActionFactory.COPY, ActionFactory.PASTE));
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.DELETE, ActionFactory.SELECT_ALL));
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));

@@ -7,8 +7,11 @@ import java.util.Set;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.dnd.TemplateTransferDragSourceListener;
 import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
+import org.eclipse.gef.ui.palette.PaletteViewer;
+import org.eclipse.gef.ui.palette.PaletteViewerProvider;
 import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
@@ -50,6 +53,7 @@ import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.PlanMenu;
 import slopewright.ui.plan.internal.PlanNavigator;
 import slopewright.ui.plan.internal.PlanOverlays;
+import slopewright.ui.plan.internal.actions.PlanClipboard;
 import slopewright.ui.plan.internal.actions.PlanCommands;
 import slopewright.ui.plan.internal.actions.PlanSelection;
 import slopewright.ui.plan.internal.figures.SurveyLayer;
@@ -57,6 +61,7 @@ import slopewright.ui.plan.internal.image.ImageBar;
 import slopewright.ui.plan.internal.image.ImageLayer;
 import slopewright.ui.plan.internal.image.ImageScaling;
 import slopewright.ui.plan.internal.outline.PlanOutline;
+import slopewright.ui.plan.internal.palette.PaletteDrop;
 import slopewright.ui.plan.internal.palette.PinnedPalette;
 import slopewright.ui.plan.internal.palette.PlanPalette;
 import slopewright.ui.plan.internal.parts.PlanPartFactory;
@@ -83,6 +88,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     private PilotEye eye;
     private SurveyLayer survey;
     private PlanCommands commands;
+    private PlanClipboard clipboard;
     private PlanMenu menu;
     private FileBar fileBar;
     private ImageBar bar;
@@ -178,7 +184,8 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         survey = new SurveyLayer(context);
         images = new ImageLayer(context);
         scaling = new ImageScaling(context, images, bar);
-        commands = new PlanCommands(context, navigator, eye, scaling, this);
+        clipboard = new PlanClipboard(context);
+        commands = new PlanCommands(context, navigator, eye, scaling, this, clipboard);
         menu = new PlanMenu(context, navigator, getActionRegistry(), commands);
         viewer.setContextMenu(menu);
     }
@@ -196,6 +203,8 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         document.lastResult().ifPresent(markers::show);
         document.viewState().addListener(viewListener);
         commands.connect(getEditorSite());
+        clipboard.connect(getEditorSite().getActionBars());
+        getGraphicalViewer().addDropTargetListener(new PaletteDrop(getGraphicalViewer()));
         getGraphicalViewer().addSelectionChangedListener(event -> chooseAid());
         getGraphicalViewer().getControl().addListener(SWT.MouseMove, this::pointerMoved);
         getGraphicalViewer().getControl().addListener(SWT.MouseDown, event -> overlays.dismiss());
@@ -245,9 +254,20 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     @Override
     protected PaletteRoot getPaletteRoot() {
         if (palette == null) {
-            palette = new PlanPalette(document);
+            palette = new PlanPalette(document, () -> context.diagram());
         }
         return palette.root();
+    }
+
+    @Override
+    protected PaletteViewerProvider createPaletteViewerProvider() {
+        return new PaletteViewerProvider(getEditDomain()) {
+            @Override
+            protected void configurePaletteViewer(PaletteViewer viewer) {
+                super.configurePaletteViewer(viewer);
+                viewer.addDragSourceListener(new TemplateTransferDragSourceListener(viewer));
+            }
+        };
     }
 
     @Override

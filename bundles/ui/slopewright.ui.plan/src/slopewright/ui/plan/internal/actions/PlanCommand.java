@@ -34,6 +34,8 @@ public enum PlanCommand {
     COPY_ANEW,
     /** Copies the selected aid to the other end of its runway in the same geometry. */
     COPY_SAME,
+    /** Puts a copy of what is selected beside it. */
+    DUPLICATE,
     /** Mirrors the selected aid to the other side. */
     MIRROR,
     /** Asks for an obstacle that was measured from a helipad. */

@@ -31,12 +31,15 @@ public final class PlanCommands {
      * @param eye       the pilot's eye
      * @param scaling   lays pictures under the plan
      * @param revealer  selects elements
+     * @param clipboard copies elements
      */
-    public PlanCommands(PlanContext context, PlanNavigator navigator, PilotEye eye, ImageScaling scaling, ElementRevealer revealer) {
+    public PlanCommands(PlanContext context, PlanNavigator navigator, PilotEye eye, ImageScaling scaling, ElementRevealer revealer,
+            PlanClipboard clipboard) {
         List<PlanAction> all = new ArrayList<>(new ViewActions(context, navigator, eye).all());
         all.addAll(new ArrangeActions(context, revealer).all());
         ObstacleActions obstacles = new ObstacleActions(context, revealer);
         all.add(PlanAction.of(PlanCommand.ADD_OBSTACLE, obstacles::ask, obstacles::canAsk));
+        all.add(PlanAction.of(PlanCommand.DUPLICATE, clipboard::duplicate, clipboard::canCopy));
         all.add(PlanAction.of(PlanCommand.ADD_IMAGE, scaling::choose, () -> true));
         all.add(PlanAction.of(PlanCommand.SCALE_IMAGE, scaling::start, scaling::hasImage));
         all.add(PlanAction.of(PlanCommand.REMOVE_IMAGE, scaling::remove, scaling::hasImage));

@@ -2,8 +2,11 @@ package slopewright.ui.plan.internal.palette;
 
 import java.net.URL;
 import java.util.List;
+import java.util.function.Supplier;
 
-import org.eclipse.gef.palette.CreationToolEntry;
+import org.eclipse.gef.Tool;
+import org.eclipse.gef.palette.CombinedTemplateCreationEntry;
+import org.eclipse.gef.palette.MarqueeToolEntry;
 import org.eclipse.gef.palette.PaletteDrawer;
 import org.eclipse.gef.palette.PaletteRoot;
 import org.eclipse.gef.palette.ToolEntry;
@@ -13,9 +16,11 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.standards.RuleSet;
+import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.tools.PanTool;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.plan.internal.Messages;
+import slopewright.ui.plan.internal.tools.MeasureTool;
 import slopewright.ui.plan.internal.tools.PlaceTool;
 import slopewright.ui.plan.internal.tools.SelectTool;
 
@@ -29,7 +34,7 @@ public final class PlanPalette {
     private final PaletteDrawer families = new PaletteDrawer(Messages.get("palette.indicators"));
     private List<String> offered = List.of();
 
-    private record Making(Placed placed) implements CreationFactory {
+    record Making(Placed placed) implements CreationFactory {
 
         @Override
         public Object getNewObject() {
@@ -42,8 +47,13 @@ public final class PlanPalette {
         }
     }
 
-    /** Makes the palette of a document. */
-    public PlanPalette(ProjectDocument document) {
+    /**
+     * Makes the palette of a document.
+     *
+     * @param document the document
+     * @param diagram  gives the diagram once it is there
+     */
+    public PlanPalette(ProjectDocument document, Supplier<Diagram> diagram) {
         this.document = document;
         PaletteDrawer tools = new PaletteDrawer(Messages.get("palette.tools"));
         ToolEntry select = new ToolEntry(Messages.get("palette.select"), Messages.get("palette.select-tip"), icon("select"),
@@ -53,6 +63,13 @@ public final class PlanPalette {
         tools.add(select);
         tools.add(new ToolEntry(Messages.get("palette.pan"), Messages.get("palette.pan-tip"), icon("pan"), icon("pan"), PanTool.class) {
             // the class is abstract without need
+        });
+        tools.add(new MarqueeToolEntry(Messages.get("palette.marquee"), Messages.get("palette.marquee-tip")));
+        tools.add(new ToolEntry(Messages.get("palette.measure"), Messages.get("palette.measure-tip"), icon("measure"), icon("measure")) {
+            @Override
+            public Tool createTool() {
+                return new MeasureTool(diagram.get());
+            }
         });
         root.add(tools);
         root.setDefaultEntry(select);
@@ -102,7 +119,8 @@ public final class PlanPalette {
     }
 
     private static ToolEntry entry(String label, String description, String icon, Placed placed) {
-        CreationToolEntry entry = new CreationToolEntry(label, description, new Making(placed), icon(icon), icon(icon));
+        CombinedTemplateCreationEntry entry = new CombinedTemplateCreationEntry(label, description, placed, new Making(placed), icon(icon),
+                icon(icon));
         entry.setToolClass(PlaceTool.class);
         return entry;
     }

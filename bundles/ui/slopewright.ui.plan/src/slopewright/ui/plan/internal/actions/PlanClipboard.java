@@ -1,0 +1,140 @@
+package slopewright.ui.plan.internal.actions;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.gef.ui.actions.Clipboard;
+import org.eclipse.jface.action.Action;
+import org.eclipse.ui.IActionBars;
+import org.eclipse.ui.actions.ActionFactory;
+
+import slopewright.edit.AddChild;
+import slopewright.edit.Compound;
+import slopewright.edit.RecordedEdit;
+import slopewright.edit.RemoveElement;
+import slopewright.model.Identified;
+import slopewright.model.Named;
+import slopewright.model.util.Ids;
+import slopewright.ui.plan.internal.Messages;
+import slopewright.ui.plan.internal.PlanContext;
+
+/**
+ * Cut, copy, paste and duplicate in a plan, from one plan to another too. What is pasted stands where it stood, under a name of its own: in
+ * the element that is selected where that can hold it, else in the one it came from, else in the first one that can.
+ */
+public final class PlanClipboard {
+
+    private final PlanContext context;
+
+    /** Makes it for a plan. */
+    public PlanClipboard(PlanContext context) {
+        this.context = context;
+    }
+
+    /** Connects it with the menus and keys of an editor. */
+    public void connect(IActionBars bars) {
+        bars.setGlobalActionHandler(ActionFactory.CUT.getId(), action(() -> {
+            copy();
+            remove();
+        }));
+        bars.setGlobalActionHandler(ActionFactory.COPY.getId(), action(this::copy));
+        bars.setGlobalActionHandler(ActionFactory.PASTE.getId(), action(this::paste));
+    }
+
+    private static Action action(Runnable work) {
+        return new Action() {
+            @Override
+            public void run() {
+                work.run();
+            }
+        };
+    }
+
+    /** Returns the selected elements that something holds and that are not in another selected one. */
+    private List<Identified> chosen() {
+        List<Identified> elements = new PlanSelection(context).elements();
+        return elements.stream().filter(element -> element.eContainer() != null && element.eContainmentFeature().isMany())
+                .filter(element -> elements.stream().noneMatch(other -> other != element && EcoreUtil.isAncestor(other, element))).toList();
+    }
+
+    /** Returns whether something is selected that can be copied. */
+    boolean canCopy() {
+        return !chosen().isEmpty();
+    }
+
+    private void copy() {
+        List<Identified> elements = chosen();
+        if (!elements.isEmpty()) {
+            List<Kept> kept = new ArrayList<>();
+            elements.forEach(element -> kept.add(new Kept(EcoreUtil.copy(element), element.eContainmentFeature(),
+                    ((Identified) element.eContainer()).getId())));
+            Clipboard.getDefault().setContents(new Sheet(kept));
+        }
+    }
+
+    /** What was copied. */
+    private record Sheet(List<Kept> kept) {
+    }
+
+    /**
+     * One element that was copied.
+     *
+     * @param element   a copy that nothing holds
+     * @param reference how what held it did so
+     * @param holderId  id of what held it
+     */
+    private record Kept(Identified element, EReference reference, String holderId) {
+    }
+
+    private void remove() {
+        List<RecordedEdit> edits = chosen().stream().<RecordedEdit>map(RemoveElement::of).toList();
+        if (!edits.isEmpty()) {
+            context.document().history().perform(Compound.of(Messages.get("edit.cut"), edits));
+        }
+    }
+
+    private void paste() {
+        if (Clipboard.getDefault().getContents() instanceof Sheet sheet) {
+            add(sheet.kept(), Messages.get("edit.paste"));
+        }
+    }
+
+    /** Puts a copy of what is selected beside it. */
+    void duplicate() {
+        add(chosen().stream().map(element -> new Kept(element, element.eContainmentFeature(),
+                ((Identified) element.eContainer()).getId())).toList(), Messages.get("edit.duplicate"));
+    }
+
+    private void add(List<Kept> kept, String label) {
+        List<RecordedEdit> edits = new ArrayList<>();
+        for (Kept one : kept) {
+            holder(one).ifPresent(holder -> edits.add(AddChild.of(holder, one.reference(), fresh(one.element()))));
+        }
+        if (edits.isEmpty()) {
+            context.notice(kept.isEmpty() ? "" : Messages.get("paste.nowhere"));
+        } else {
+            context.document().history().perform(Compound.of(label, edits));
+        }
+    }
+
+    private static Identified fresh(Identified element) {
+        Identified made = EcoreUtil.copy(element);
+        Ids.elements(made).forEach(part -> part.setId(null));
+        if (made instanceof Named named && named.getName() != null) {
+            named.setName(Messages.get("paste.name", named.getName()));
+        }
+        return made;
+    }
+
+    private Optional<EObject> holder(Kept one) {
+        List<Identified> candidates = new ArrayList<>(new PlanSelection(context).elements());
+        Ids.find(context.project(), one.holderId()).ifPresent(candidates::add);
+        candidates.addAll(Ids.elements(context.project()));
+        return candidates.stream().filter(candidate -> one.reference().getEContainingClass().isSuperTypeOf(candidate.eClass()))
+                .map(EObject.class::cast).findFirst();
+    }
+}
