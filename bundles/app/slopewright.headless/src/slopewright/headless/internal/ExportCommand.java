@@ -1,6 +1,7 @@
 package slopewright.headless.internal;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,12 +15,14 @@ import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
 import slopewright.exchange.map.MapExport;
+import slopewright.exchange.settingout.PointList;
 import slopewright.model.Project;
 
 /** Writes a project as a map. */
 @CommandLine.Command(name = "export", sortOptions = false,
         description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON or KML by the "
-                + "ending of the file. Heights are elevations in the vertical datum of the aerodrome, which the file names.")
+                + "ending of the file; or the lenses of all units as points for a total station: LandXML (.xml) or PNEZD (.txt). "
+                + "Heights are elevations in the vertical datum of the aerodrome, which the file names.")
 final class ExportCommand extends Command {
 
     @Parameters(paramLabel = "FILE", description = "project file")
@@ -38,9 +41,13 @@ final class ExportCommand extends Command {
             description = "how far beams are drawn (default 5000)")
     private double beamLengthM;
 
+    @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
+            description = "day to print in LandXML, of the form 2026-01-31 (default today)")
+    private LocalDate date;
+
     @Override
     public Integer call() {
-        String ending = output.ending(List.of("geojson", "json", "kml"));
+        String ending = output.ending(List.of("geojson", "json", "kml", "xml", "txt"));
         output.check();
         if (!(beamLengthM > 0) || beamLengthM > MapExport.MOST_BEAM_M) {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
@@ -48,9 +55,27 @@ final class ExportCommand extends Command {
         Project project = ProjectFiles.load(file);
         ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         List<AidEvaluation> aids = aid == null ? evaluation.aids() : List.of(evaluation.aid(ProjectFiles.aid(project, aid)));
+        if ("xml".equals(ending) || "txt".equals(ending)) {
+            points(evaluation, ending);
+            return ExitCodes.OK;
+        }
         MapDocument map = MapExport.of(evaluation, aids, beamLengthM);
         output.write("kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
         map.notes().forEach(note -> streams().warn("slopewright export: " + note));
         return ExitCodes.OK;
+    }
+
+    /** Writes the lenses of all units for a total station. */
+    private void points(ProjectEvaluation evaluation, String ending) {
+        if (aid != null) {
+            throw new UsageException("--aid does not go with points for a total station, which hold every unit");
+        }
+        LocalDate day = date == null ? LocalDate.now() : date;
+        try {
+            PointList points = PointList.of(evaluation, day);
+            output.write("xml".equals(ending) ? points.landXml(day) : points.pnezd());
+        } catch (IllegalArgumentException e) {
+            throw new InputException(file + ": " + e.getMessage());
+        }
     }
 }

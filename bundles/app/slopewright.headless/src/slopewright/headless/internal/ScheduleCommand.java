@@ -16,6 +16,7 @@ import slopewright.exchange.publish.PublishedData;
 import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
+import slopewright.exchange.sheet.SheetOrigin;
 import slopewright.model.Project;
 
 /** Writes a schedule of a project. */
@@ -57,11 +58,12 @@ final class ScheduleCommand extends Command {
     }
 
     private Sheet table(Project project) {
-        if ("circuits".equals(sheet)) {
-            return LoadSchedule.of(project).sheet();
-        }
         ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
-        return "publish".equals(sheet) ? PublishedData.of(evaluation).sheet()
-                : SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet();
+        Sheet made = switch (sheet) {
+            case "circuits" -> LoadSchedule.of(project).sheet();
+            case "publish" -> PublishedData.of(evaluation).sheet();
+            default -> SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet();
+        };
+        return SheetOrigin.on(made, evaluation);
     }
 }

@@ -10,8 +10,9 @@ import java.util.Objects;
  * @param columns names of its columns, with the unit where there is one
  * @param rows    its rows, each with a cell for every column
  * @param notes   what a reader must know, one sentence each
+ * @param made    what it was made from, in a few words for the head of a printed page; empty for a table that says nothing of it
  */
-public record Sheet(String title, List<String> columns, List<List<SheetCell>> rows, List<String> notes) {
+public record Sheet(String title, List<String> columns, List<List<SheetCell>> rows, List<String> notes, String made) {
 
     private static final int MOST_TITLE = 31;
 
@@ -22,6 +23,7 @@ public record Sheet(String title, List<String> columns, List<List<SheetCell>> ro
      */
     public Sheet {
         Objects.requireNonNull(title);
+        Objects.requireNonNull(made);
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
         notes = List.copyOf(notes);
@@ -29,5 +31,10 @@ public record Sheet(String title, List<String> columns, List<List<SheetCell>> ro
         if (title.length() > MOST_TITLE || rows.stream().anyMatch(row -> row.size() != width)) {
             throw new IllegalArgumentException("the table " + title + " has rows of another width, or a title that is too long");
         }
+    }
+
+    /** Makes a table that does not say what it was made from. */
+    public Sheet(String title, List<String> columns, List<List<SheetCell>> rows, List<String> notes) {
+        this(title, columns, rows, notes, "");
     }
 }

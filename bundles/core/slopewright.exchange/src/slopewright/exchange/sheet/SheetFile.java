@@ -19,6 +19,8 @@ import java.util.zip.ZipOutputStream;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 
+import org.dhatim.fastexcel.PaperSize;
+import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -32,6 +34,7 @@ public final class SheetFile {
     private static final String FORMULA_STARTS = "=+-@\t\r\n";
     private static final String EPOCH = "2000-01-01T00:00:00Z";
     private static final int MOST_WIDTH = 40;
+    private static final int HEAD_PT = 9;
 
     private SheetFile() {
     }
@@ -98,8 +101,39 @@ public final class SheetFile {
                 }
             }
         }
-        table.range(0, 0, 0, sheet.columns().size() - 1).style().bold().set();
+        table.range(0, 0, 0, sheet.columns().size() - 1).style().bold().wrapText(true).set();
+        for (int c = 0; c < sheet.columns().size(); c++) {
+            format(table, sheet, c);
+        }
         table.freezePane(0, 1);
+        print(table, sheet);
+        table.repeatRows(0);
+    }
+
+    /** Shows as many decimals as the numbers of a column are rounded to, so that a zero at the end is not lost. */
+    private static void format(Worksheet table, Sheet sheet, int column) {
+        int decimals = sheet.rows().stream().map(row -> row.get(column)).filter(cell -> cell.number().isPresent())
+                .mapToInt(cell -> cell.text().indexOf('.') < 0 ? 0 : cell.text().length() - 1 - cell.text().indexOf('.')).max().orElse(-1);
+        if (decimals >= 0 && !sheet.rows().isEmpty()) {
+            table.range(1, column, sheet.rows().size(), column).style().format(decimals == 0 ? "0" : "0." + "0".repeat(decimals)).set();
+        }
+    }
+
+    /** On its side, all columns on one page, what the table is and what it was made from at the head, the page at the foot. */
+    private static void print(Worksheet table, Sheet sheet) {
+        table.pageOrientation("landscape");
+        table.paperSize(PaperSize.A4_PAPER);
+        table.setFitToPage(true);
+        table.fitToWidth((short) 1);
+        table.fitToHeight((short) 0);
+        table.header(coded(sheet.title()), Position.LEFT, HEAD_PT);
+        table.header(coded(sheet.made()), Position.RIGHT, HEAD_PT);
+        table.footer("&P / &N", Position.RIGHT, HEAD_PT);
+    }
+
+    /** Keeps text of a project from being taken for a code of the head of a page. */
+    private static String coded(String text) {
+        return clean(text).replace("&", "&&");
     }
 
     /** Leaves out what XML cannot hold. */

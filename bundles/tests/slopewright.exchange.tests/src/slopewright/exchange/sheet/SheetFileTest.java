@@ -32,6 +32,7 @@ import slopewright.exchange.circuit.LoadSchedule;
 import slopewright.exchange.publish.PublishedData;
 import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.model.Project;
+import slopewright.model.io.Program;
 
 /** Tables, read back from their files by other readers. */
 class SheetFileTest {
@@ -62,6 +63,28 @@ class SheetFileTest {
             assertEquals("s:" + hostile.get(i).replace('\r', '\n'), book.get(i + 1).get(0).replace('\r', '\n'));
             assertEquals("n:-37.5", book.get(i + 1).get(1));
         }
+    }
+
+    /** On its side, one page wide, head repeated, origin in the head of the page; -37.500 shows its zeros. Read as XML. */
+    @Test
+    void aWorkbookPrints() throws IOException, ParserConfigurationException, SAXException {
+        Sheet sheet = SheetOrigin.on(new Sheet("Trial & error", List.of("text", "number"), List.of(List.of(SheetCell.text("a"),
+                SheetCell.number(-37.5, 3))), List.of()), Demo.evaluate(Demo.project()));
+        Path file = Files.write(folder.resolve("printed.xlsx"), SheetFile.xlsx(sheet));
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            Element setup = (Element) parse(zip, "xl/worksheets/sheet1.xml").getElementsByTagName("pageSetup").item(0);
+            assertEquals("landscape", setup.getAttribute("orientation"));
+            assertEquals("1", setup.getAttribute("fitToWidth"));
+            assertEquals("0", setup.getAttribute("fitToHeight"));
+            String head = parse(zip, "xl/worksheets/sheet1.xml").getElementsByTagName("oddHeader").item(0).getTextContent();
+            assertTrue(head.contains("Trial && error") && head.contains("Harrow Vale, revision A, 2026-06-01"), head);
+            Element format = (Element) parse(zip, "xl/styles.xml").getElementsByTagName("numFmt").item(0);
+            assertEquals("0.000", format.getAttribute("formatCode"));
+            String titles = parse(zip, "xl/workbook.xml").getElementsByTagName("definedName").item(0).getTextContent();
+            assertTrue(titles.endsWith("$1:$1"), titles);
+        }
+        String notes = String.join(" ", sheet.notes());
+        assertTrue(notes.contains("SHA-256: ") && notes.contains("slopewright " + Program.VERSION) && notes.contains("icao:5th"), notes);
     }
 
     /** Reads a workbook with the XML reader of the platform: s for text, n for a number, f for a formula. */

@@ -1,0 +1,146 @@
+package slopewright.exchange.settingout;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
+
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.exchange.internal.PlainNumbers;
+import slopewright.geometry.Angles;
+import slopewright.model.Aerodrome;
+import slopewright.model.LightUnit;
+import slopewright.model.Place;
+import slopewright.model.Project;
+import slopewright.model.io.Program;
+import slopewright.model.io.ProjectStamp;
+import slopewright.model.util.Projects;
+
+/**
+ * The lenses of all units as points for a total station: on the grid of the aerodrome, elevations in its vertical datum, metres to the
+ * millimetre. Written as PNEZD (point number, northing, easting, elevation, description, no head) and as LandXML 1.2.
+ *
+ * @param points  the points, in the order of the schedule
+ * @param project what they are taken from
+ */
+public record PointList(List<Point> points, Project project) {
+
+    private static final int DECIMALS = 3;
+    private static final String LANDXML = "http://www.landxml.org/schema/LandXML-1.2";
+
+    /**
+     * One lens.
+     *
+     * @param number      number among the points, from 1
+     * @param northM      northing on the grid, metres
+     * @param eastM       easting on the grid, metres
+     * @param elevationM  elevation, metres
+     * @param name        indicator and unit
+     * @param description what it is, with its setting
+     */
+    public record Point(int number, double northM, double eastM, double elevationM, String name, String description) {
+    }
+
+    /** Copies the points. */
+    public PointList {
+        points = List.copyOf(points);
+        Objects.requireNonNull(project);
+    }
+
+    /**
+     * Takes the points of a project.
+     *
+     * @param evaluation the project with what its aids give
+     * @param day        the day of the schedule
+     * @return the points
+     * @throws IllegalArgumentException where a unit has no place on a grid or no elevation; none is left out without a word
+     */
+    public static PointList of(ProjectEvaluation evaluation, LocalDate day) {
+        List<Point> points = new ArrayList<>();
+        for (SettingOutUnit line : SettingOutSchedule.of(evaluation, day).units()) {
+            Place place = line.place();
+            LightUnit unit = line.unit();
+            String name = Projects.label(line.aid().aid()) + " " + Projects.label(unit);
+            if (place.getEastM() == null || place.getNorthM() == null) {
+                throw new IllegalArgumentException(name + " has no place on a grid; points for a total station need an aerodrome whose "
+                        + "coordinates are those of a grid, such as EPSG:32629");
+            }
+            if (unit.getLensElevationM() == null) {
+                throw new IllegalArgumentException(name + " has no lens elevation");
+            }
+            points.add(new Point(points.size() + 1, place.getNorthM(), place.getEastM(), unit.getLensElevationM(), name, "lens of " + name
+                    + (unit.getSettingDeg() == null ? "" : " set to " + Angles.format(unit.getSettingDeg()))));
+        }
+        return new PointList(points, evaluation.project());
+    }
+
+    /** Returns the points as lines of PNEZD; commas and letters beyond ASCII of a description become blanks and question marks. */
+    public byte[] pnezd() {
+        StringBuilder lines = new StringBuilder();
+        points.forEach(point -> lines.append(point.number()).append(',').append(metres(point.northM())).append(',')
+                .append(metres(point.eastM())).append(',').append(metres(point.elevationM())).append(',')
+                .append(point.description().replace("\u00b0", "d").replaceAll("[,\"\\p{Cntrl}]", " ").replaceAll("[^\\x20-\\x7e]", "?"))
+                .append("\r\n"));
+        return lines.toString().getBytes(StandardCharsets.US_ASCII);
+    }
+
+    private static String metres(double value) {
+        return PlainNumbers.fixed(value, DECIMALS);
+    }
+
+    /** Returns the points as LandXML 1.2, with the program and the project file that they come from. */
+    public byte[] landXml(LocalDate day) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8");
+            xml.writeStartDocument("UTF-8", "1.0");
+            xml.writeStartElement("LandXML");
+            xml.writeDefaultNamespace(LANDXML);
+            attributes(xml, "version", "1.2", "date", day.toString(), "time", "00:00:00", "language", "English", "readOnly", "false");
+            xml.writeStartElement("Units");
+            xml.writeEmptyElement("Metric");
+            attributes(xml, "areaUnit", "squareMeter", "linearUnit", "meter", "volumeUnit", "cubicMeter", "temperatureUnit", "celsius",
+                    "pressureUnit", "HPA", "angularUnit", "decimal degrees", "directionUnit", "decimal degrees");
+            xml.writeEndElement();
+            Aerodrome aerodrome = project.getAerodrome();
+            xml.writeEmptyElement("CoordinateSystem");
+            String reference = Optional.ofNullable(aerodrome.getCoordinateReference()).orElse("");
+            attributes(xml, "desc", reference, "epsgCode", reference.replaceFirst("^EPSG:", ""), "verticalDatum", Optional.ofNullable(
+                    aerodrome.getVerticalDatum()).orElse("not known"));
+            xml.writeEmptyElement("Project");
+            attributes(xml, "name", String.valueOf(project.getName()), "desc", "revision " + project.getRevision()
+                    + ", project file SHA-256 " + ProjectStamp.of(project).map(ProjectStamp::sha256).orElse("not saved"));
+            xml.writeEmptyElement("Application");
+            attributes(xml, "name", "slopewright", "version", Program.VERSION);
+            xml.writeStartElement("CgPoints");
+            for (Point point : points) {
+                xml.writeStartElement("CgPoint");
+                attributes(xml, "name", point.name(), "oID", String.valueOf(point.number()), "desc", point.description());
+                xml.writeCharacters(String.format(Locale.ROOT, "%s %s %s", metres(point.northM()), metres(point.eastM()),
+                        metres(point.elevationM())));
+                xml.writeEndElement();
+            }
+            xml.writeEndElement();
+            xml.writeEndElement();
+            xml.writeEndDocument();
+            xml.close();
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException("a document in memory cannot be written", e);
+        }
+        return out.toByteArray();
+    }
+
+    private static void attributes(XMLStreamWriter xml, String... pairs) throws XMLStreamException {
+        for (int i = 0; i < pairs.length; i += 2) {
+            xml.writeAttribute(pairs[i], pairs[i + 1].replaceAll("\\p{Cntrl}", " "));
+        }
+    }
+}
