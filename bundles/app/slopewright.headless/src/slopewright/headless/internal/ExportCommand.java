@@ -15,13 +15,16 @@ import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
 import slopewright.exchange.map.MapExport;
+import slopewright.exchange.publish.AixmFile;
+import slopewright.exchange.publish.PublishedData;
 import slopewright.exchange.settingout.PointList;
 import slopewright.model.Project;
 
 /** Writes a project as a map. */
 @CommandLine.Command(name = "export", sortOptions = false,
         description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON or KML by the "
-                + "ending of the file; or the lenses of all units as points for a total station: LandXML (.xml) or PNEZD (.txt). "
+                + "ending of the file; or the lenses of all units as points for a total station: LandXML (.xml) or "
+                + "PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm). "
                 + "Heights are elevations in the vertical datum of the aerodrome, which the file names.")
 final class ExportCommand extends Command {
 
@@ -42,12 +45,12 @@ final class ExportCommand extends Command {
     private double beamLengthM;
 
     @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
-            description = "day to print in LandXML, of the form 2026-01-31 (default today)")
+            description = "day to print in LandXML and AIXM, of the form 2026-01-31 (default today)")
     private LocalDate date;
 
     @Override
     public Integer call() {
-        String ending = output.ending(List.of("geojson", "json", "kml", "xml", "txt"));
+        String ending = output.ending(List.of("geojson", "json", "kml", "xml", "txt", "aixm"));
         output.check();
         if (!(beamLengthM > 0) || beamLengthM > MapExport.MOST_BEAM_M) {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
@@ -55,8 +58,8 @@ final class ExportCommand extends Command {
         Project project = ProjectFiles.load(file);
         ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         List<AidEvaluation> aids = aid == null ? evaluation.aids() : List.of(evaluation.aid(ProjectFiles.aid(project, aid)));
-        if ("xml".equals(ending) || "txt".equals(ending)) {
-            points(evaluation, ending);
+        if (List.of("xml", "txt", "aixm").contains(ending)) {
+            units(evaluation, ending);
             return ExitCodes.OK;
         }
         MapDocument map = MapExport.of(evaluation, aids, beamLengthM);
@@ -65,12 +68,16 @@ final class ExportCommand extends Command {
         return ExitCodes.OK;
     }
 
-    /** Writes the lenses of all units for a total station. */
-    private void points(ProjectEvaluation evaluation, String ending) {
+    /** Writes the lenses of all units for a total station, or what is published of all indicators. */
+    private void units(ProjectEvaluation evaluation, String ending) {
         if (aid != null) {
-            throw new UsageException("--aid does not go with points for a total station, which hold every unit");
+            throw new UsageException("--aid does not go with ." + ending + ", which holds every indicator");
         }
         LocalDate day = date == null ? LocalDate.now() : date;
+        if ("aixm".equals(ending)) {
+            output.write(AixmFile.bytes(PublishedData.of(evaluation), evaluation.project(), day));
+            return;
+        }
         try {
             PointList points = PointList.of(evaluation, day);
             output.write("xml".equals(ending) ? points.landXml(day) : points.pnezd());

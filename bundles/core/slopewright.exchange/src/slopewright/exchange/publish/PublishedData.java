@@ -51,6 +51,25 @@ public record PublishedData(List<PublishedAid> aids) {
         public boolean isAtRunway() {
             return aid.host() instanceof RunwayEnd;
         }
+
+        /** Returns it in the words of an aeronautical information publication: what is not known says so and is never left out. */
+        public String wording() {
+            String type = aid.family().map(IndicatorFamily::name).orElse("unknown");
+            List<String> parts = new ArrayList<>(List.of(type, aid.aid().getSide().getName().toLowerCase(Locale.ROOT), angleDeg == null
+                    ? "angle not known" : String.format(Locale.ROOT, "%.2f°", angleDeg)));
+            if (isAtRunway()) {
+                parts.add(mehtM == null ? "MEHT not known" : String.format(Locale.ROOT, "MEHT %.2f m (%.0f ft)", mehtM,
+                        Lengths.metresToFeet(mehtM)));
+            }
+            if (displacedM != null && displacedM > 0) {
+                parts.add(String.format(Locale.ROOT, "threshold displaced %.0f m", displacedM));
+            }
+            if (axisTurnDeg != 0) {
+                parts.add(String.format(Locale.ROOT, "axis turned %.2f° %s", Math.abs(axisTurnDeg), axisTurnDeg > 0 ? "clockwise"
+                        : "counter-clockwise"));
+            }
+            return String.join(", ", parts);
+        }
     }
 
     /** Copies the list. */
@@ -99,7 +118,8 @@ public record PublishedData(List<PublishedAid> aids) {
         return new Sheet("Data to publish", List.of("runway or approach", "indicator", "type", "side", "angle deg", "angle", "MEHT m",
                 "MEHT ft", "nominal eye height m", "eye height over hover point m", "eye height holds for deg",
                 "distance from threshold or hover point m", "displacement of threshold m", "latitude deg", "longitude deg",
-                "displacement of axis deg", "rule set"), aids.stream().map(PublishedData::row).toList(), notes);
+                "displacement of axis deg", "rule set", "latitude as published", "longitude as published", "wording for the AIP"),
+                aids.stream().map(PublishedData::row).toList(), notes);
     }
 
     private static String plain(double number) {
@@ -121,6 +141,16 @@ public record PublishedData(List<PublishedAid> aids) {
                 SheetCell.number(line.onAngleDeg, 3), SheetCell.number(line.distanceM, 2), SheetCell.number(line.displacedM, 1, atRunway),
                 SheetCell.number(line.place.map(SiteFrame.LatLon::latitudeDeg).orElse(null), 7),
                 SheetCell.number(line.place.map(SiteFrame.LatLon::longitudeDeg).orElse(null), 7), SheetCell.number(line.axisTurnDeg, 2),
-                SheetCell.text(aid.rules().descriptor().title()));
+                SheetCell.text(aid.rules().descriptor().title()),
+                SheetCell.text(line.place.map(place -> published(place.latitudeDeg(), 2, 'N', 'S')).orElse(SheetCell.NOT_KNOWN)),
+                SheetCell.text(line.place.map(place -> published(place.longitudeDeg(), 3, 'E', 'W')).orElse(SheetCell.NOT_KNOWN)),
+                SheetCell.text(line.wording()));
+    }
+
+    /** Writes degrees, minutes and hundredths of seconds without signs between them, rounded once: {@code 471759.63N}. */
+    private static String published(double degrees, int digits, char positive, char negative) {
+        long hundredths = Math.round(Math.abs(degrees) * 360_000);
+        return String.format(Locale.ROOT, "%0" + digits + "d%02d%05.2f%c", hundredths / 360_000, hundredths / 6000 % 60, hundredths % 6000
+                / 100.0, degrees < 0 ? negative : positive);
     }
 }

@@ -5,7 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+import javax.xml.parsers.DocumentBuilderFactory;
+
 import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
@@ -42,6 +53,40 @@ class PublishedDataTest {
         assertEquals("300.0", cell(sheet, 1, "displacement of threshold m"));
         assertEquals("not applicable", cell(sheet, 3, "MEHT m"));
         assertFalse(cell(sheet, 3, "eye height over hover point m").startsWith("not"));
+        assertEquals("PAPI, left, 3.50\u00b0, MEHT 15.60 m (51 ft), threshold displaced 300 m", cell(sheet, 1, "wording for the AIP"));
+        assertFalse(cell(sheet, 3, "wording for the AIP").contains("MEHT"), "no threshold");
+        double latitude = Double.parseDouble(cell(sheet, 0, "latitude deg"));
+        String published = cell(sheet, 0, "latitude as published");
+        assertTrue(published.matches("4718\\d{2}\\.\\d{2}N"), published);
+        assertEquals(latitude, 47 + 18 / 60.0 + Double.parseDouble(published.substring(4, 9)) / 3600, 2e-6);
+        assertTrue(cell(sheet, 0, "longitude as published").matches("01153\\d{2}\\.\\d{2}W"), cell(sheet, 0, "longitude as published"));
+    }
+
+    /** The features hold the same numbers, the properties in the order of the schema; the helipad is named and left out. */
+    @Test
+    void aixmHoldsWhatIsPublished() throws Exception {
+        Project project = Demo.project();
+        project.getAerodrome().getRunways().get(1).getEnds().get(0).getAids().get(0).getUnits().clear();
+        byte[] bytes = AixmFile.bytes(PublishedData.of(Demo.evaluate(project)), project, LocalDate.of(2026, 6, 1));
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
+        var slices = document.getElementsByTagNameNS("http://www.aixm.aero/schema/5.1", "VisualGlideSlopeIndicatorTimeSlice");
+        assertEquals(3, slices.getLength());
+        List<String> names = new ArrayList<>();
+        Element second = (Element) slices.item(1);
+        for (Node child = second.getFirstChild(); child != null; child = child.getNextSibling()) {
+            names.add(child.getLocalName());
+        }
+        assertEquals(List.of("validTime", "interpretation", "sequenceNumber", "correctionNumber", "type", "position", "numberBox",
+                "portable", "slopeAngle", "minimumEyeHeightOverThreshold", "runwayDirection"), names);
+        Element height = (Element) second.getElementsByTagNameNS("*", "minimumEyeHeightOverThreshold").item(0);
+        assertEquals("15.60", height.getTextContent());
+        assertEquals("M", height.getAttribute("uom"));
+        assertEquals("PAPI", second.getElementsByTagNameNS("*", "type").item(0).getTextContent());
+        Element unknown = (Element) ((Element) slices.item(2)).getElementsByTagNameNS("*", "minimumEyeHeightOverThreshold").item(0);
+        assertEquals("true", unknown.getAttributeNS("http://www.w3.org/2001/XMLSchema-instance", "nil"), "never a number that nobody gave");
+        assertTrue(new String(bytes, StandardCharsets.UTF_8).contains("not here: Portable unit, north pad"));
     }
 
     /**

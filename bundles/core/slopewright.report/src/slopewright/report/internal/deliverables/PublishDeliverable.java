@@ -1,8 +1,12 @@
 package slopewright.report.internal.deliverables;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
+import slopewright.exchange.publish.AixmFile;
 import slopewright.exchange.publish.PublishedData;
+import slopewright.messages.Message;
 import slopewright.model.Project;
 import slopewright.report.handover.Deliverable;
 
@@ -16,6 +20,9 @@ public final class PublishDeliverable implements Deliverable {
 
     @Override
     public List<Offer> about(Project project) {
-        return SheetOffers.of("publish", false, (source, options) -> PublishedData.of(source.evaluation()).sheet());
+        return Stream.concat(SheetOffers.of("publish", false, (source, options) -> PublishedData.of(source.evaluation()).sheet()).stream(),
+                Stream.of(new Offer("publish-aixm", Message.of("deliverable.publish-aixm"), "publish", "aixm", false, (source, options) ->
+                        AixmFile.bytes(PublishedData.of(source.evaluation()), source.project(), options.date()), Optional.empty())))
+                .toList();
     }
 }
