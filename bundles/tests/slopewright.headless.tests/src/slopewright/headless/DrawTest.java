@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 
 import javax.imageio.ImageIO;
 
@@ -26,6 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DrawTest {
 
     private static final Path FILE = Words.demo("harrow-vale/harrow-vale.slopewright");
+
+    private static final Pattern INSERTED_UNIT = Pattern.compile("LIGHT_UNIT\n 10\n(\\S+)\n 20\n(\\S+)\n");
 
     @TempDir
     private Path folder;
@@ -79,7 +82,7 @@ class DrawTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"--view|elevation|plan, section, near, detail, surface, pilot, signals",
-        "--paper|A9|A4, A3, A2, letter", "--scale|1:0|1:500", "--scale|two|1:500", "--daylight|noon|day, dusk, night"})
+        "--paper|A9|A4, A3, A2, A1, A0, letter", "--scale|1:0|1:500", "--scale|two|1:500", "--daylight|noon|day, dusk, night"})
     void wordsThatAreNotKnownAreNamedWithThoseThatAre(String option, String word, String known) {
         List<String> words = new ArrayList<>(List.of(option, word));
         if (!"--view".equals(option)) {
@@ -106,7 +109,7 @@ class DrawTest {
         assertTrue(low.contains("well below"), low);
     }
 
-    /** On the grid a unit stands where the schedule has it: the middle of the box of four corners, metres to the millimetre. */
+    /** On the grid a unit stands where the schedule has it: where its block is inserted, metres to the millimetre. */
     @Test
     void aPlanStandsOnTheGridOfTheAerodrome() throws IOException {
         Path grid = folder.resolve("grid.slopewright");
@@ -117,27 +120,11 @@ class DrawTest {
         double east = Double.parseDouble(unit.get(9));
         double north = Double.parseDouble(unit.get(10));
         assertEquals(0, run(grid, folder.resolve("grid.dxf"), "--view", "plan").code());
-        String dxf = Files.readString(folder.resolve("grid.dxf"), StandardCharsets.US_ASCII);
-        boolean found = Arrays.stream(dxf.split("  0\nPOLYLINE\n  8\nUNIT\n")).skip(1).map(piece -> piece.split("  0\nSEQEND")[0])
-                .map(DrawTest::corners).filter(corners -> corners.size() == 8)
-                .anyMatch(corners -> Math.abs(middle(corners, 0) - east) < 0.001 && Math.abs(middle(corners, 1) - north) < 0.001);
+        String dxf = Files.readString(folder.resolve("grid.dxf"));
+        boolean found = INSERTED_UNIT.matcher(dxf).results().anyMatch(unitAt -> Math.abs(Double.parseDouble(unitAt.group(1)) - east) < 0.001
+                && Math.abs(Double.parseDouble(unitAt.group(2)) - north) < 0.001);
         assertTrue(found, "no unit at " + east + ", " + north);
         assertTrue(dxf.contains("Coordinates: metres east and north, local."), "the file does not say what its coordinates are");
-    }
-
-    private static List<Double> corners(String piece) {
-        List<Double> numbers = new ArrayList<>();
-        String[] lines = piece.split("  0\nVERTEX", 2)[1].split("\n");
-        for (int i = 0; i < lines.length - 1; i++) {
-            if (lines[i].equals(" 10") || lines[i].equals(" 20")) {
-                numbers.add(Double.valueOf(lines[i + 1]));
-            }
-        }
-        return numbers;
-    }
-
-    private static double middle(List<Double> corners, int first) {
-        return (corners.get(first) + corners.get(first + 2) + corners.get(first + 4) + corners.get(first + 6)) / 4;
     }
 
     @Test
