@@ -20,10 +20,8 @@ final class DxfFile {
 
     private static final String MODEL = "1F";
     private static final String PAPER = "1B";
-    private static final String ROOT = "C";
     private static final String MODEL_LAYOUT = "22";
     private static final String PAPER_LAYOUT = "1E";
-    private static final String STYLE_HANDLE = "11";
     private static final double UNIT_HALF_M = 0.4;
 
     private final Map<String, Integer> layers = new LinkedHashMap<>();
