@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -74,6 +75,19 @@ class HandoverWizardTest {
         tree.notifyListeners(SWT.Selection, event);
     }
 
+    /** Ticks a file of one indicator. */
+    private void tick(String subject, String label) {
+        Tree tree = Widgets.all(dialog.getShell(), Tree.class).findFirst().orElseThrow();
+        TreeItem heading = Stream.of(tree.getItems()).filter(item -> item.getText().contains(subject)).findFirst().orElseThrow();
+        TreeItem item = Stream.of(heading.getItems()).filter(file -> file.getText().equalsIgnoreCase(label)).findFirst().orElseThrow(
+                () -> new AssertionError(label + " is none of " + Stream.of(heading.getItems()).map(TreeItem::getText).toList()));
+        item.setChecked(true);
+        Event event = new Event();
+        event.item = item;
+        event.detail = SWT.CHECK;
+        tree.notifyListeners(SWT.Selection, event);
+    }
+
     private List<TableItem> rows() {
         Table table = Widgets.all(dialog.getShell(), Table.class).filter(Table::isVisible).findFirst().orElseThrow();
         return List.of(table.getItems());
@@ -99,6 +113,36 @@ class HandoverWizardTest {
         assertTrue(Files.readString(target.resolve("schedule.csv")).contains("PAPI"));
         assertEquals("%PDF", new String(Files.readAllBytes(target.resolve(rows().get(1).getText(0))), 0, 4));
         assertTrue(button("Close").isEnabled());
+    }
+
+    /**
+     * What a party takes along: set-up card, pocket sheet and briefing of the portable unit. It lands on 250 degrees true; the variation of
+     * -2.5 degrees at the beginning of the year, 0.19 a year, makes it 252 degrees by compass on the first of June.
+     */
+    @Test
+    void thePaperOfALandingSiteIsWritten() throws Exception {
+        Widgets.all(dialog.getShell(), Text.class).filter(text -> text.getText().matches("\\d{4}-\\d\\d-\\d\\d")).findFirst().orElseThrow()
+                .setText("2026-06-01");
+        press("None");
+        tick("Portable unit", "Set-up card  (PDF)");
+        tick("Portable unit", "pocket sheet  (PDF)");
+        tick("Portable unit", "pilot's briefing  (TXT)");
+        tick("Portable unit", "pilot's briefing  (HTML)");
+        press("Next");
+        assertEquals(4, rows().size());
+        press("Write");
+        assertEquals(List.of("written", "written", "written", "written"), rows().stream().map(item -> item.getText(1)).toList());
+        for (TableItem row : rows()) {
+            byte[] bytes = Files.readAllBytes(folder.resolve("handover").resolve(row.getText(0)));
+            String beginning = new String(bytes, 0, 200, StandardCharsets.ISO_8859_1);
+            if (row.getText(0).endsWith(".pdf")) {
+                assertTrue(beginning.startsWith("%PDF"), row.getText(0));
+            } else {
+                String text = new String(bytes, StandardCharsets.UTF_8);
+                assertTrue(text.contains("252°") && text.contains("250°"), text);
+                assertFalse(text.contains("<script"), "a page without script");
+            }
+        }
     }
 
     @Test
