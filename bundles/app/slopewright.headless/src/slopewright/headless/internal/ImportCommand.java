@@ -82,6 +82,10 @@ final class ImportCommand extends Command {
             description = "accuracy of elevations where the file says nothing")
     private Double verticalM;
 
+    @Option(names = "--vertical-datum", paramLabel = "NAME", description = "vertical datum of the elevations, as the aerodrome names it; "
+            + "terrain is taken with it alone, and with its accuracy and its day")
+    private String verticalDatum;
+
     @Override
     public Integer call() {
         if (!FORMS.contains(form)) {
@@ -93,7 +97,7 @@ final class ImportCommand extends Command {
         refuseToLoseFiles(project);
         SurveyOrigin origin = new SurveyOrigin(source == null ? survey.getFileName().toString() : source,
                 Optional.ofNullable(date).map(LocalDate::toString), Optional.ofNullable(grid), accuracy(horizontalM), accuracy(verticalM),
-                heights());
+                heights(), Optional.ofNullable(verticalDatum));
         try {
             SurveyImport.Result result = switch (form) {
                 case "obstacles" -> SurveyImport.obstacles(project, survey, origin);

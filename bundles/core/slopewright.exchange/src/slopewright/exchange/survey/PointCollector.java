@@ -39,6 +39,9 @@ final class PointCollector implements SurveyFile.Sink {
         if (count == SurveyPoints.MOST_POINTS) {
             throw elements.fault(shape, "is one point too many: a block holds at most " + SurveyPoints.MOST_POINTS);
         }
+        if (count == 0 && shape.text(SurveyShape.Fact.REACH).isPresent()) {
+            elements.refuseTerrainThatIsNotDescribed();
+        }
         double top = elements.tops(shape).topM();
         SurveyVertex vertex = shape.vertices().get(0);
         Place place = elements.unchecked(shape, vertex);

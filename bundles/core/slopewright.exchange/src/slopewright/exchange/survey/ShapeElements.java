@@ -116,7 +116,41 @@ final class ShapeElements {
         }
     }
 
+    private void refuseTerrain(SurveyShape shape) throws ExchangeException {
+        if (shape.text(SurveyShape.Fact.REACH).isPresent()) {
+            throw new ExchangeException(file.toString(), 0, "is a model of the terrain, which is taken as a block: --as obstacle-block");
+        }
+    }
+
+    /** Of a model of the terrain nothing is assumed: without its accuracy, its day and its datum no place of it can be judged. */
+    void refuseTerrainThatIsNotDescribed() throws ExchangeException {
+        List<String> missing = new ArrayList<>();
+        if (origin.horizontalAccuracyM().isEmpty()) {
+            missing.add("--horizontal-accuracy-m");
+        }
+        if (origin.verticalAccuracyM().isEmpty()) {
+            missing.add("--vertical-accuracy-m");
+        }
+        if (origin.date().isEmpty()) {
+            missing.add("--date");
+        }
+        if (origin.verticalDatum().isEmpty()) {
+            missing.add("--vertical-datum");
+        }
+        if (!missing.isEmpty()) {
+            throw new ExchangeException(file.toString(), 0, "is a model of the terrain; nothing of it is assumed, so say "
+                    + String.join(", ", missing));
+        }
+        String datum = origin.verticalDatum().get();
+        if (aerodrome.getVerticalDatum() == null || !aerodrome.getVerticalDatum().strip().equals(datum.strip())) {
+            throw new ExchangeException(file.toString(), 0, "has elevations in '" + datum + "', which is not that of the aerodrome, "
+                    + (aerodrome.getVerticalDatum() == null ? "which names none" : "'" + aerodrome.getVerticalDatum() + "'")
+                    + "; bring them into it first");
+        }
+    }
+
     Obstacle obstacle(SurveyShape shape) throws ExchangeException {
+        refuseTerrain(shape);
         Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
         obstacle.setKind(ObstacleKind.valueOf(shape.kind().name()));
         id(shape).ifPresent(obstacle::setId);
@@ -136,6 +170,7 @@ final class ShapeElements {
     }
 
     List<GroundLevel> groundLevels(SurveyShape shape) throws ExchangeException {
+        refuseTerrain(shape);
         StatedHeights stated = stated(shape);
         double[] elevations;
         try {
@@ -178,7 +213,8 @@ final class ShapeElements {
             throw fault(shape, "has an accuracy below zero");
         }
         OptionalDouble found = own.isPresent() ? own : whole;
-        return found.isPresent() ? Double.valueOf(found.getAsDouble()) : null;
+        double reach = fact == SurveyShape.Fact.HORIZONTAL_ACCURACY ? number(shape, SurveyShape.Fact.REACH).orElse(0) : 0;
+        return found.isPresent() ? Double.valueOf(found.getAsDouble() + reach) : null;
     }
 
     private String date(SurveyShape shape) throws ExchangeException {

@@ -116,7 +116,9 @@ public final class SurveyImport {
                 try {
                     sink.accept(shape);
                 } catch (ExchangeException e) {
-                    faults.add(e);
+                    if (faults.isEmpty() || !faults.get(0).getMessage().equals(e.getMessage())) {
+                        faults.add(e); // what is wrong with the file as a whole is said once
+                    }
                     if (faults.size() == MOST_FAULTS) {
                         throw ExchangeException.of(faults);
                     }

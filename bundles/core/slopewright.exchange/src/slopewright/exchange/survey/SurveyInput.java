@@ -45,11 +45,31 @@ public final class SurveyInput {
 
     private final Path file;
     private final SurveyFile.Sink sink;
-    private final Map<String, Integer> skipped = new TreeMap<>();
+    private final Content content;
+    private final Map<String, Integer> skipped;
+
+    /** Opens what is read, from its beginning. */
+    @FunctionalInterface
+    public interface Content {
+
+        /** Opens it; whoever asked closes it. */
+        InputStream open() throws IOException;
+    }
 
     SurveyInput(Path file, SurveyFile.Sink sink) {
+        this(file, sink, () -> Files.newInputStream(file), new TreeMap<>());
+    }
+
+    private SurveyInput(Path file, SurveyFile.Sink sink, Content content, Map<String, Integer> skipped) {
         this.file = file;
         this.sink = sink;
+        this.content = content;
+        this.skipped = skipped;
+    }
+
+    /** Returns what stands for a file that is packed in this one: shapes, notes and faults are this one's. */
+    public SurveyInput inside(Content packed) {
+        return new SurveyInput(file, sink, packed, skipped);
     }
 
     /**
@@ -59,7 +79,7 @@ public final class SurveyInput {
      */
     @SuppressWarnings("resource") // whoever opens it closes it
     public InputStream open() throws IOException, ExchangeException {
-        InputStream raw = Files.newInputStream(file);
+        InputStream raw = content.open();
         try {
             return withoutMark(new PushbackInputStream(raw, MARK.length));
         } catch (IOException | ExchangeException e) {

@@ -13,9 +13,10 @@ import java.util.OptionalDouble;
  * @param horizontalAccuracyM radius in which true places may lie, metres; empty where it is not known
  * @param verticalAccuracyM   by how much tops may be higher, metres; empty where it is not known
  * @param heights             what its elevations are where the file leaves it open
+ * @param verticalDatum       the vertical datum of its elevations, as the aerodrome names it; empty where it is not known
  */
 public record SurveyOrigin(String source, Optional<String> date, Optional<String> grid, OptionalDouble horizontalAccuracyM,
-        OptionalDouble verticalAccuracyM, SurveyHeights heights) {
+        OptionalDouble verticalAccuracyM, SurveyHeights heights, Optional<String> verticalDatum) {
 
     /** Refuses missing parts. */
     public SurveyOrigin {
@@ -25,5 +26,12 @@ public record SurveyOrigin(String source, Optional<String> date, Optional<String
         Objects.requireNonNull(horizontalAccuracyM);
         Objects.requireNonNull(verticalAccuracyM);
         Objects.requireNonNull(heights);
+        Objects.requireNonNull(verticalDatum);
+    }
+
+    /** Makes what is said of a survey whose vertical datum is not named. */
+    public SurveyOrigin(String source, Optional<String> date, Optional<String> grid, OptionalDouble horizontalAccuracyM,
+            OptionalDouble verticalAccuracyM, SurveyHeights heights) {
+        this(source, date, grid, horizontalAccuracyM, verticalAccuracyM, heights, Optional.empty());
     }
 }

@@ -42,6 +42,8 @@ public record SurveyShape(Kind kind, boolean grid, List<SurveyVertex> vertices, 
         GROUND_ELEVATION("groundElevationM"),
         /** Radius in which its true place may lie. */
         HORIZONTAL_ACCURACY("horizontalAccuracyM"),
+        /** How far from its position it may reach, where it is one of many that were measured at places only. */
+        REACH("reachM"),
         /** By how much it may be higher. */
         VERTICAL_ACCURACY("verticalAccuracyM"),
         /** Where it comes from. */

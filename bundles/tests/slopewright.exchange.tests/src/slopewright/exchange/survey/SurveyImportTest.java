@@ -58,7 +58,7 @@ class SurveyImportTest {
 
     /** The figures are those of the file, read by eye. */
     @ParameterizedTest
-    @ValueSource(strings = {"obstacles.csv", "obstacles.geojson", "obstacles.kml"})
+    @ValueSource(strings = {"obstacles.csv", "obstacles.geojson", "obstacles.kml", "obstacles.kmz"})
     void everyFormatGivesTheSameObstacles(String name) throws ExchangeException {
         Project project = Demo.project();
         SurveyImport.Result result = SurveyImport.obstacles(project, survey(name), origin(null));
