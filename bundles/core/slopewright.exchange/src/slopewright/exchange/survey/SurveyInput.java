@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.geometry.Decimals;
@@ -41,6 +42,7 @@ public final class SurveyInput {
     private static final Set<String> OTHER_KINDS = Set.of("unit", "beam", "sector-edge", "surface", "runway", "threshold", "helipad",
             "survey-point");
 
+    private static final int TEN = 10;
     private static final byte[] MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
     private final Path file;
@@ -70,6 +72,14 @@ public final class SurveyInput {
     /** Returns what stands for a file that is packed in this one: shapes, notes and faults are this one's. */
     public SurveyInput inside(Content packed) {
         return new SurveyInput(file, sink, packed, skipped);
+    }
+
+    /** Returns the file of the same name with another ending that lies beside this one, empty where there is none. */
+    public Optional<SurveyInput> besideIt(String ending) {
+        String name = String.valueOf(file.getFileName());
+        String stem = name.substring(0, name.lastIndexOf('.') + 1);
+        return Stream.of(ending, ending.toUpperCase(Locale.ROOT)).map(each -> file.resolveSibling(stem + each)).filter(Files::isRegularFile)
+                .findFirst().map(beside -> new SurveyInput(beside, sink, () -> Files.newInputStream(beside), skipped));
     }
 
     /**
@@ -131,6 +141,13 @@ public final class SurveyInput {
     /** Returns which fact of a shape a column, property or datum of that name gives; empty where it gives none. */
     public static Optional<SurveyShape.Fact> fact(String name) {
         return Optional.ofNullable(NAMES.get(name.strip().toLowerCase(Locale.ROOT)));
+    }
+
+    /** Returns the same for a name of which no more than the first ten letters were kept. */
+    public static Optional<SurveyShape.Fact> factOfTenLetters(String name) {
+        String known = name.strip().toLowerCase(Locale.ROOT);
+        return fact(name).or(() -> NAMES.keySet().stream().filter(full -> known.length() == TEN && full.startsWith(known)).findFirst()
+                .map(NAMES::get));
     }
 
     /**

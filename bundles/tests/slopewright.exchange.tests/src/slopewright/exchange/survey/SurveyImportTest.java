@@ -227,7 +227,7 @@ class SurveyImportTest {
         "s.dxf | 0~SECTION~2~HEADER~9~$INSUNITS~70~2~0~ENDSEC~0~EOF | :8: the drawing unit ($INSUNITS) is 2",
         "s.dxf | zero~SECTION | :1: 'zero' is no group code", "s.dxf | AutoCAD Binary DXF~x | is a binary DXF",
         "s.dxf | 0~SECTION~2~ENTITIES~0~POLYLINE~8~A~70~1~0~EOF | a POLYLINE is not ended by SEQEND",
-        "s.shp | x | must end in .csv", "none.csv | | there is no such file"})
+        "s.gpx | x | must end in .csv", "s.shp | x | has no .prj", "none.csv | | there is no such file"})
     void aFaultyFileOfAnotherFormatIsNamed(String name, String text, String reason) throws IOException {
         Path file = folder.resolve(name);
         if (text != null) {
