@@ -29,6 +29,7 @@ import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.model.Identified;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Projects;
 import slopewright.testkit.DemoProjects;
@@ -96,6 +97,22 @@ class DragVerdictTest {
         assertTrue(withChange > DRAGS / 4, withChange + " drags change a verdict");
         long[] sorted = waits.stream().mapToLong(Long::longValue).sorted().toArray();
         System.out.println("drag verdict, ms: median " + sorted[sorted.length / 2] + ", p99 " + sorted[sorted.length * 99 / 100]);
+    }
+
+    @Test
+    void whatThePalettePlacesIsCheckedBeforeTheClick() throws Exception {
+        open("harrow-vale");
+        RunwayEnd end = plan.element("runway-end-4", RunwayEnd.class);
+        plan.lookAt(end, 1);
+        List<Outcome> before = plan.document().lastResult().orElseThrow().outcomes();
+        plan.chooseTool("APAPI");
+        Point at = new Point(plan.at(end).x - 110, plan.at(end).y);
+        plan.move(at);
+        Patience.await("the verdict is there", this::isSaid);
+        List<Line> held = List.copyOf(plan.readout());
+        plan.click(at);
+        assertTrue(plan.document().isDirty(), "it was placed");
+        assertEquals(1, compare(before, held));
     }
 
     /** Drags an element anywhere and drops it; returns what was said before the drop, empty where nothing was moved. */

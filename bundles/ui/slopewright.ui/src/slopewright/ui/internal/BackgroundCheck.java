@@ -189,7 +189,8 @@ public final class BackgroundCheck {
     }
 
     /**
-     * Checks what a change would lead to, as if it had been made: on the copy, where it is taken back at once. A trial that waits gives way
+     * Checks what a change would lead to, as if it had been made: on the copy, where it is taken back at once. One that cannot be made has no
+     * result. A trial that waits gives way
      * to a newer one; one that has begun is delivered.
      *
      * @param edit   makes the change for a copy of the project, in which elements have the ids that they have here
@@ -285,8 +286,14 @@ public final class BackgroundCheck {
     }
 
     private void tryOut(Trial change, Project copy) {
-        RecordedEdit edit = change.edit().apply(copy);
-        edit.execute();
+        RecordedEdit edit;
+        try {
+            edit = change.edit().apply(copy);
+            edit.execute();
+        } catch (RuntimeException e) {
+            ILog.get().info("A change that cannot be made was tried out", e);
+            return;
+        }
         cache.forget(copy, edit.touched());
         try {
             Checks.run(copy, cache, (done, all) -> isAsked(change)).ifPresent(found -> display.asyncExec(() -> {

@@ -22,6 +22,7 @@ import slopewright.evaluation.Attempt;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachHost;
 import slopewright.model.Runway;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.Siting;
@@ -49,12 +50,15 @@ public final class PlacePolicy extends AbstractEditPolicy {
     private final PlanContext context;
     private final Placing placing;
     private final MoveFeedback feedback;
+    private final DragVerdict verdict;
+    private Optional<CreateRequest> shown = Optional.empty();
 
     /** Makes the policy of a plan. */
     public PlacePolicy(PlanContext context) {
         this.context = context;
         this.placing = new Placing(context);
         this.feedback = new MoveFeedback(context.diagram());
+        this.verdict = new DragVerdict(context.document(), () -> shown.ifPresent(this::showTargetFeedback));
     }
 
     @Override
@@ -122,6 +126,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
         if (!(request instanceof CreateRequest create) || create.getLocation() == null) {
             return;
         }
+        shown = Optional.of(create);
         PlanPoint place = place(create);
         ScenePoint at = PlanPlaces.point(place);
         if (create.getNewObject() instanceof Placed.Aid aid) {
@@ -138,14 +143,14 @@ public final class PlacePolicy extends AbstractEditPolicy {
             if (proposal.isEmpty()) {
                 feedback.show(List.of(), List.of(Line.of(noHost(key), false)), at);
             } else {
-                show(proposal.get(), at);
+                show(proposal.get(), key, at);
             }
         } catch (IllegalArgumentException e) {
             feedback.show(List.of(), List.of(Line.of(e.getMessage(), false)), at);
         }
     }
 
-    private void show(Placing.Proposal proposal, ScenePoint at) {
+    private void show(Placing.Proposal proposal, String key, ScenePoint at) {
         PlanAxis axis = context.axis(proposal.host()).orElseThrow();
         List<Line> lines = new ArrayList<>();
         String side = Messages.get("side." + proposal.side().key());
@@ -157,6 +162,12 @@ public final class PlacePolicy extends AbstractEditPolicy {
             lines.addAll(Readings.of(Attempt.success(figures)));
             figures.siting().value().ifPresent(siting -> ghosts(marks, axis, siting));
         });
+        if (proposal.problem().isEmpty()) {
+            String hostId = proposal.host().getId();
+            verdict.ask(List.of(hostId, key, proposal.side()), project -> AddAid.solve(
+                    (ApproachHost) Ids.find(project, hostId).orElseThrow(), key, context.rules(), proposal.side()));
+            lines.addAll(verdict.lines());
+        }
         proposal.problem().ifPresent(problem -> lines.add(Line.of(Messages.get("place.refused", problem), false)));
         feedback.show(marks.list(), lines, at);
     }
@@ -168,14 +179,21 @@ public final class PlacePolicy extends AbstractEditPolicy {
         }
     }
 
+    private void end() {
+        verdict.end();
+        shown = Optional.empty();
+    }
+
     @Override
     public void eraseTargetFeedback(Request request) {
         feedback.erase();
+        end();
     }
 
     @Override
     public void deactivate() {
         feedback.erase();
+        end();
         super.deactivate();
     }
 }
