@@ -100,7 +100,7 @@ final class ColumnFit {
         int cap = cap(needs, room);
         int[] widths = new int[needs.length];
         for (int i = 0; i < needs.length; i++) {
-            widths[i] = Math.min(cap, Math.max(0, needs[i]));
+            widths[i] = capped(needs, i, cap);
         }
         if (sum < room && widths.length > 0) {
             widths[0] += room - sum;
@@ -121,10 +121,16 @@ final class ColumnFit {
 
     private static int total(int[] needs, int cap) {
         int total = 0;
-        for (int need : needs) {
-            total += Math.min(cap, Math.max(0, need));
+        for (int i = 0; i < needs.length; i++) {
+            total += capped(needs, i, cap);
         }
         return total;
+    }
+
+    /** The first column gives up twice as late as the others: it says what a row is about, behind its indent and image. */
+    private static int capped(int[] needs, int index, int cap) {
+        int most = index == 0 && cap < Integer.MAX_VALUE / 2 ? 2 * cap : cap;
+        return Math.min(most, Math.max(0, needs[index]));
     }
 
     private void apply(int[] widths) {
