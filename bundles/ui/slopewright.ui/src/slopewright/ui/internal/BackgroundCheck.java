@@ -189,9 +189,8 @@ public final class BackgroundCheck {
     }
 
     /**
-     * Checks what a change would lead to, as if it had been made: on the copy, where it is taken back at once. One that cannot be made has no
-     * result. A trial that waits gives way
-     * to a newer one; one that has begun is delivered.
+     * Checks what a change would lead to, as if it had been made: on the copy, where it is taken back at once. One that cannot be made has
+     * no result. A trial that waits gives way to a newer one; one that has begun is delivered.
      *
      * @param edit   makes the change for a copy of the project, in which elements have the ids that they have here
      * @param result hears the result, unless the trials were ended meanwhile
