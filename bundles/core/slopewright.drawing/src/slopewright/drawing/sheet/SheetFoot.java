@@ -16,10 +16,11 @@ import slopewright.drawing.sheet.TitleBlock.Field;
 /** The foot of a sheet of drawing paper: key and notes at the left, title block at the right. Millimetres, y down. */
 final class SheetFoot {
 
-    private static final double NAME_MM = 1.1;
-    private static final double TEXT_MM = 1.7;
-    private static final double SMALL_MM = 1.35;
-    private static final double TITLE_MM = 2.4;
+    /** No letter on a sheet is smaller than that. */
+    private static final double TEXT_MM = 1.8;
+    private static final double TITLE_MM = 2.5;
+    private static final double NOTE_STEP_MM = 2.75;
+    private static final double LINE_STEP_MM = 2.6;
     private static final double LINE_MM = 3.6;
     private static final double SYMBOL_MM = 7;
     private static final double GAP_MM = 4;
@@ -29,11 +30,11 @@ final class SheetFoot {
 
     /** The rows of the block: height, then boxes and their shares of the width. */
     private static final List<Row> ROWS = List.of(
-            new Row(10, List.of(Field.DRAWING, Field.DOCUMENT_NUMBER, Field.REVISION), 5, 2, 1),
-            new Row(8, List.of(Field.PROJECT, Field.AERODROME, Field.CLIENT), 1, 1, 1),
-            new Row(8, List.of(Field.ORGANISATION, Field.DRAWN_BY, Field.CHECKED_BY, Field.APPROVED_BY, Field.DATE), 3, 2, 2, 2, 1.6),
-            new Row(8, List.of(Field.SCALE, Field.SHEET, Field.DATUM, Field.RULE_SET), 2.4, 0.9, 3.4, 3.8),
-            new Row(10, List.of(Field.CAUTION), 1));
+            new Row(11, List.of(Field.DRAWING, Field.DOCUMENT_NUMBER, Field.REVISION), 5, 2, 1),
+            new Row(8.5, List.of(Field.PROJECT, Field.AERODROME, Field.CLIENT), 1, 1, 1),
+            new Row(9, List.of(Field.ORGANISATION, Field.DRAWN_BY, Field.CHECKED_BY, Field.APPROVED_BY, Field.DATE), 3, 2, 2, 2, 1.6),
+            new Row(11.5, List.of(Field.SCALE, Field.SHEET, Field.DATUM, Field.RULE_SET), 2.4, 0.9, 3.4, 3.8),
+            new Row(12, List.of(Field.CAUTION), 1));
 
     private final double size;
     private final List<Mark> marks = new ArrayList<>();
@@ -77,27 +78,26 @@ final class SheetFoot {
     private void cell(TitleBlock block, Field field, double x, double y, double width, double height) {
         String content = block.content(field);
         box(CELL, x, y, x + width, y + height);
-        text(x + PAD_MM * size, y + 2.2 * size, block.title(field), NAME_MM, Ink.DIMENSION);
+        text(x + PAD_MM * size, y + 2.6 * size, block.title(field), TEXT_MM, Ink.DIMENSION);
         double inner = width - 2 * PAD_MM * size;
         double first = field == Field.DRAWING ? TITLE_MM : TEXT_MM;
-        double foot = y + height - 1.9 * size;
+        double foot = y + height - 1.4 * size;
         if (TextWidth.mm(content, first * size) <= inner) {
             text(x + PAD_MM * size, foot, content, first, Ink.TEXT);
             return;
         }
-        double small = field == Field.DRAWING ? TEXT_MM : SMALL_MM;
-        double step = (small + 0.85) * size;
-        List<String> lines = TextWidth.wrap(content, small * size, inner);
+        double step = LINE_STEP_MM * size;
+        List<String> lines = TextWidth.wrap(content, TEXT_MM * size, inner);
         int most = Math.max(1, (int) ((height - 3.4 * size) / step + 0.3));
         for (int i = 0; i < Math.min(most, lines.size()); i++) {
             boolean last = i == most - 1 && lines.size() > most;
-            String line = last ? TextWidth.cut(String.join(" ", lines.subList(i, lines.size())), small * size, inner) : lines.get(i);
-            text(x + PAD_MM * size, y + height - 1.1 * size - (Math.min(most, lines.size()) - 1 - i) * step, line, small, Ink.TEXT);
+            String line = last ? TextWidth.cut(String.join(" ", lines.subList(i, lines.size())), TEXT_MM * size, inner) : lines.get(i);
+            text(x + PAD_MM * size, y + height - 1.1 * size - (Math.min(most, lines.size()) - 1 - i) * step, line, TEXT_MM, Ink.TEXT);
         }
     }
 
-    /** Writes key and notes from a corner downward; what has no room is cut. */
-    void notes(Scene scene, double left, double top, double right, double low) {
+    /** Writes key and notes from a corner downward. */
+    void notes(Scene scene, double left, double top, double right) {
         double x = left;
         double y = top + LINE_MM * size;
         for (LegendEntry entry : scene.legend()) {
@@ -111,18 +111,12 @@ final class SheetFoot {
             x += width + GAP_MM * size;
         }
         y += scene.legend().isEmpty() ? 0 : (LINE_MM + 1) * size;
-        double letters = lettersFor(scene, right - left, low - y);
         for (String caption : scene.captions()) {
-            for (String line : TextWidth.wrap(caption, letters * size, right - left)) {
-                text(left, y, line, letters, Ink.TEXT);
-                y += (letters + 1.5) * size;
+            for (String line : TextWidth.wrap(caption, TEXT_MM * size, right - left)) {
+                text(left, y, line, TEXT_MM, Ink.TEXT);
+                y += NOTE_STEP_MM * size;
             }
         }
-    }
-
-    private double lettersFor(Scene scene, double width, double height) {
-        long lines = scene.captions().stream().mapToLong(caption -> TextWidth.wrap(caption, TEXT_MM * size, width).size()).sum();
-        return lines * (TEXT_MM + 1.5) * size > height ? SMALL_MM : TEXT_MM;
     }
 
     private void text(double x, double y, String text, double sizeMm, Ink ink) {

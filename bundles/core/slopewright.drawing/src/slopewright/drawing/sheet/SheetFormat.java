@@ -31,7 +31,7 @@ public enum SheetFormat {
     static final double LEFT_MM = 20;
     static final double OTHER_MM = 10;
 
-    private static final double FOOT_MM = 44;
+    private static final double FOOT_MM = 52;
     private static final double BLOCK_MM = 158;
     private static final double LETTERING = 1.22;
 

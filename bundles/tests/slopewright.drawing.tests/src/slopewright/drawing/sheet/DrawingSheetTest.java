@@ -99,6 +99,21 @@ class DrawingSheetTest {
         return left(label) + TextWidth.mm(label.text(), label.sizeMm());
     }
 
+    /** No letter is smaller than 1.8 mm on any paper, and every note stands above the border at the foot. */
+    @Test
+    void everyLetterCanBeReadOnPaper() {
+        DrawnAid drawn = DemoAids.drawn("PAPI 09");
+        for (SheetFormat format : SheetFormat.values()) {
+            for (Sheet sheet : sheets(drawn, format)) {
+                for (Mark.Label label : labels(sheet.below())) {
+                    assertTrue(label.sizeMm() >= 1.8, format + " " + sheet.title() + ": " + label);
+                    assertTrue(label.at().y() <= sheet.heightMm() - 10, format + " " + sheet.title() + ": " + label);
+                }
+                labels(sheet.inside()).forEach(label -> assertTrue(label.sizeMm() >= 1.8, format + " " + sheet.title() + ": " + label));
+            }
+        }
+    }
+
     @Test
     void everySheetHasAWholeTitleBlock() {
         DrawnAid drawn = DemoAids.drawn("PAPI 09");
