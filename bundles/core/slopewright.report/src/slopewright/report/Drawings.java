@@ -30,6 +30,7 @@ import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
+import slopewright.report.internal.pdf.CoordinateScene;
 import slopewright.report.internal.pdf.ScenePainter;
 import slopewright.report.internal.pdf.SheetDocument;
 
@@ -127,7 +128,8 @@ public final class Drawings {
     }
 
     /**
-     * Writes drawings as one document: the register of all sheets first, then each sheet with its number.
+     * Writes drawings as one document: the register of all sheets first, then each sheet with its number, after those of an aid the
+     * coordinates to set it out from.
      *
      * @param subjects what each sheet shows
      * @param layout   how they are laid out
@@ -140,14 +142,23 @@ public final class Drawings {
             throw new ReportException("there is nothing to draw");
         }
         MessageRenderer words = subjects.get(0).drawn().language();
+        int drawings = subjects.size() + (int) subjects.stream().map(Subject::drawn).distinct().count();
+        int first = DrawingRegister.sheets(drawings, layout.paper()) + 1;
+        int count = first - 1 + drawings;
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < subjects.size(); i++) {
-            sheets.add(sheet(subjects.get(i), layout, Format.PDF, number(words, layout, i + 2, subjects.size() + 1)));
+            DrawnAid drawn = subjects.get(i).drawn();
+            sheets.add(sheet(subjects.get(i), layout, Format.PDF, number(words, layout, sheets.size() + first, count)));
+            if (i + 1 == subjects.size() || subjects.get(i + 1).drawn() != drawn) {
+                Scene scene = CoordinateScene.of(drawn, layout.paper().area(0));
+                sheets.add(Sheet.onPaper(scene, block(drawn, scene.title(), layout).with(TitleBlock.Field.SHEET, number(words, layout,
+                        sheets.size() + first, count)), layout.paper()));
+            }
         }
         String title = words.render(Message.of("drawing.set"));
-        TitleBlock block = block(subjects.get(0).drawn(), title, layout).with(TitleBlock.Field.SHEET,
-                number(words, layout, 1, subjects.size() + 1));
-        List<Sheet> all = new ArrayList<>(List.of(DrawingRegister.of(sheets, title, block, layout.paper())));
+        TitleBlock block = block(subjects.get(0).drawn(), title, layout);
+        List<Sheet> all = new ArrayList<>(DrawingRegister.of(sheets, title, page -> block.with(TitleBlock.Field.SHEET, number(words, layout,
+                page, count)), layout.paper()));
         all.addAll(sheets);
         try {
             return SheetDocument.write(all, title);

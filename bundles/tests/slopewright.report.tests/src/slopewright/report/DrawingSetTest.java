@@ -45,21 +45,21 @@ class DrawingSetTest {
         return stripper.getText(document).replaceAll("\\s+", " ");
     }
 
-    /** Four aids with seven views each, and the register before them. */
+    /** Four aids with seven views and the sheet to set out from each, and two sheets of register before them: 25 lines go on one of A4. */
     @Test
     void everySheetIsNumberedAndListed() throws IOException {
         try (PDDocument document = Loader.loadPDF(set)) {
-            assertEquals(1 + 4 * 7, document.getNumberOfPages());
-            String register = text(document, 1);
+            assertEquals(2 + 4 * 8, document.getNumberOfPages());
+            String register = text(document, 1) + text(document, 2);
             int page = 1;
             for (var bookmark : document.getDocumentCatalog().getDocumentOutline().children()) {
                 String text = text(document, page);
-                assertTrue(text.contains("sheet " + page + " of 29"), text);
-                assertTrue(page == 1 || register.contains("sheet " + page + " of 29 " + bookmark.getTitle()), register);
+                assertTrue(text.contains("sheet " + page + " of 34"), text);
+                assertTrue(page <= 2 || register.contains("sheet " + page + " of 34 " + bookmark.getTitle()), register);
                 assertTrue(text.contains(bookmark.getTitle()), text);
                 page++;
             }
-            assertEquals(30, page);
+            assertEquals(35, page);
         }
     }
 
@@ -67,9 +67,9 @@ class DrawingSetTest {
     @Test
     void lettersAreText() throws IOException {
         try (PDDocument document = Loader.loadPDF(set)) {
-            String layout = text(document, 2);
+            String layout = text(document, 3);
             assertTrue(layout.contains("330.46 m") && layout.contains("3\u00b035'"), layout);
-            assertTrue(text(document, 3).contains("MEHT 16.41 m"), text(document, 3));
+            assertTrue(text(document, 4).contains("MEHT 16.41 m"), text(document, 4));
             for (PDPage page : document.getPages()) {
                 for (COSName name : page.getResources().getFontNames()) {
                     assertTrue(page.getResources().getFont(name).isEmbedded());
@@ -78,11 +78,21 @@ class DrawingSetTest {
         }
     }
 
+    /** The threshold of 09 as it was entered, unit D as the schedule has it; columns of the grid are empty without one. */
+    @Test
+    void theSheetToSetOutFromHoldsTheCoordinates() throws IOException {
+        try (PDDocument document = Loader.loadPDF(set)) {
+            String text = text(document, 10);
+            assertTrue(text.contains("threshold 47\u00b018'00.000\" N 11\u00b054'00.000\" W - - 0.000 0.000 86.400"), text);
+            assertTrue(text.contains(" - - 330.462 -37.500 87.131 3\u00b035'"), text);
+        }
+    }
+
     @Test
     void theSameProjectGivesTheSameBytesInEachLanguage() throws ReportException, IOException {
         assertArrayEquals(set, write(Locale.ENGLISH));
         try (PDDocument document = Loader.loadPDF(write(Locale.GERMAN))) {
-            assertTrue(text(document, 1).contains("Blatt 1 von 29"), text(document, 1));
+            assertTrue(text(document, 1).contains("Blatt 1 von 34"), text(document, 1));
         }
     }
 }
