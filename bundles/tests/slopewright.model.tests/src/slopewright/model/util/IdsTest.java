@@ -9,8 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EClassifier;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.model.ApproachAid;
 import slopewright.model.FullProject;
@@ -18,6 +22,8 @@ import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.SlopewrightPackage;
+import slopewright.testkit.DemoProjects;
 
 class IdsTest {
 
@@ -104,5 +110,23 @@ class IdsTest {
             assertSame(element, Ids.find(project, element.getId()).orElseThrow());
         }
         assertEquals(Optional.empty(), Ids.find(project, "light-unit-0"));
+    }
+
+    /** What is found class by class, without a walk through what can hold none, is what a walk through everything finds. */
+    @ParameterizedTest
+    @ValueSource(strings = {"harrow-vale", "every-family", "harrow-vale-faults"})
+    void elementsOfAClassAreAllThatThereAre(String demo) {
+        Project project = DemoProjects.load(demo);
+        List<Identified> all = Ids.elements(project);
+        int kinds = 0;
+        for (EClassifier classifier : SlopewrightPackage.eINSTANCE.getEClassifiers()) {
+            if (classifier instanceof EClass type) {
+                List<Identified> expected = all.stream().filter(type::isInstance).toList();
+                assertEquals(Set.copyOf(expected), Set.copyOf(Ids.elements(project, type)), type.getName());
+                kinds += expected.isEmpty() ? 0 : 1;
+            }
+        }
+        assertTrue(kinds > 20, kinds + " kinds of element");
+        assertEquals(all.get(7), Ids.find(project, all.get(7).getId()).orElseThrow());
     }
 }

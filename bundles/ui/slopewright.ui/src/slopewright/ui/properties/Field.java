@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
-import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.emf.ecore.EObject;
@@ -78,7 +77,7 @@ public abstract class Field {
      */
     public static Field of(Identified element, AttributeInfo info, QuantityFormat format, Optional<Project> project) {
         if (info.feature() instanceof EReference reference) {
-            List<Identified> all = project.map(known -> candidates(known, reference.getEReferenceType())).orElse(List.of());
+            List<Identified> all = project.map(known -> Ids.elements(known, reference.getEReferenceType())).orElse(List.of());
             return reference.isMany() ? new Several(element, info, reference, all) : new Choice(element, info, targets(all));
         }
         EAttribute attribute = (EAttribute) info.feature();
@@ -194,10 +193,6 @@ public abstract class Field {
         List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
         candidates.forEach(candidate -> options.add(new Option(Projects.label(candidate), candidate)));
         return options;
-    }
-
-    private static List<Identified> candidates(Project project, EClass type) {
-        return Ids.elements(project).stream().filter(type::isInstance).toList();
     }
 
     /** A value that can be chosen; null takes the value away. */
