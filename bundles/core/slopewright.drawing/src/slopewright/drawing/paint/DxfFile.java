@@ -1,6 +1,7 @@
 package slopewright.drawing.paint;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -16,7 +17,7 @@ final class DxfFile {
     /** Text and dimension style. */
     static final String STYLE = "SLOPEWRIGHT";
     /** The tags of the attributes of a unit. */
-    static final String[] TAGS = {"AID", "UNIT", "SETTING", "ELEVATION"};
+    private static final List<String> TAGS = List.of("AID", "UNIT", "SETTING", "ELEVATION");
 
     private static final String MODEL = "1F";
     private static final String PAPER = "1B";
@@ -90,10 +91,10 @@ final class DxfFile {
         String owner = Integer.toHexString(handle).toUpperCase(Locale.ROOT);
         point(10, x, y, unit.elevationM()).pair(41, 1).pair(42, 1).pair(43, 1).pair(50, turnDeg);
         String[] values = {unit.aid(), unit.unit(), unit.setting(), String.format(Locale.ROOT, "%.3f", unit.elevationM())};
-        for (int i = 0; i < TAGS.length; i++) {
+        for (int i = 0; i < TAGS.size(); i++) {
             pair(0, "ATTRIB").pair(5, next()).pair(330, owner).pair(100, "AcDbEntity").pair(8, "UNIT").pair(100, "AcDbText")
                     .point(10, x, y, unit.elevationM()).pair(40, lettersM).pair(1, plain(values[i])).pair(50, turnDeg).pair(7, STYLE)
-                    .pair(100, "AcDbAttribute").pair(2, TAGS[i]).pair(70, "1");
+                    .pair(100, "AcDbAttribute").pair(2, TAGS.get(i)).pair(70, "1");
         }
         pair(0, "SEQEND").pair(5, next()).pair(330, owner).pair(100, "AcDbEntity").pair(8, "UNIT");
     }
