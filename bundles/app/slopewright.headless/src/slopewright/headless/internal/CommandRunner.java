@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.concurrent.CompletionException;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -144,7 +145,9 @@ public final class CommandRunner {
     }
 
     /** Whatever goes wrong ends in one sentence: an error of the machine too. */
-    private int broken(String name, Throwable e) {
+    private int broken(String name, Throwable thrown) {
+        // what went wrong beside the command comes wrapped
+        Throwable e = thrown instanceof CompletionException && thrown.getCause() != null ? thrown.getCause() : thrown;
         String kind = "internal error: " + oneLine(e.toString());
         if (e instanceof OutOfMemoryError) {
             kind = "there is not enough memory for this";
