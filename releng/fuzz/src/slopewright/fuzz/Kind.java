@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -95,6 +96,22 @@ enum Kind {
             } catch (ExchangeException e) {
                 refuse();
             }
+        }
+    },
+
+    /** A shapefile with the sound files that belong beside it. */
+    SHAPES("shapes") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) throws IOException {
+            String name = input.getFileName().toString();
+            String stem = name.substring(name.indexOf('-') + 1, name.lastIndexOf('.'));
+            for (String ending : List.of(".dbf", ".prj", ".cpg")) {
+                Path beside = sources.folder().resolve("beside").resolve(stem + ending);
+                if (Files.exists(beside)) {
+                    Files.copy(beside, input.resolveSibling("input-" + stem + ending), StandardCopyOption.REPLACE_EXISTING);
+                }
+            }
+            SURVEY.feed(input, sources, breaker);
         }
     },
 
@@ -266,10 +283,12 @@ enum Kind {
             for (Map.Entry<String, byte[]> small : SmallProjects.of(projects.get(1)).entrySet()) {
                 sources.put("small", small.getKey(), small.getValue());
             }
-            try (Stream<Path> surveys = Files.list(root.resolve("demo-data/harrow-vale/survey"))) {
-                for (Path survey : surveys.filter(each -> !each.toString().endsWith(".md")).toList()) {
-                    sources.put(survey.toString().endsWith(".swpoints") ? "swpoints" : "survey", survey.getFileName().toString(),
-                            Files.readAllBytes(survey));
+            try (Stream<Path> surveys = Files.walk(root.resolve("demo-data/harrow-vale/survey"))) {
+                for (Path survey : surveys.filter(each -> Files.isRegularFile(each) && !each.toString().endsWith(".md")).toList()) {
+                    String name = survey.getFileName().toString();
+                    boolean isShape = "shapefile".equals(survey.getParent().getFileName().toString());
+                    sources.put(name.endsWith(".swpoints") ? "swpoints" : !isShape ? "survey" : name.endsWith(".shp") ? "shapes" : "beside",
+                            name, Files.readAllBytes(survey));
                 }
             }
             sources.put("template", "cover.html", "<h1>{{title}}</h1>\n<p>{{aerodrome}}</p>\n{{verdict}}\n{{cautions}}\n".getBytes());
