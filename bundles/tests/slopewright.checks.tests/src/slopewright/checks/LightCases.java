@@ -97,10 +97,18 @@ final class LightCases {
         edge(cases, Result.NOT_EVALUATED, "dark below 4 degrees, and nothing measured there", -4, true, -4, -6, -8, -10);
         edge(cases, Result.NOT_EVALUATED, "dark below 4 degrees, but not portable", -4, false, -6, -8, -10);
         edge(cases, Result.NOT_EVALUATED, "dark below 7 degrees", -7, true, -6, -8, -10);
-        edge(cases, Result.NOT_EVALUATED, "dark already within the innermost contour", -1.5, true, -2, -4, -6, -8, -10);
+        edge(cases, Result.PASS, "dark below 2.5 degrees, and measured there", -2.5, -4, true, -6, -8, -10);
+        edge(cases, Result.NOT_EVALUATED, "dark already within the innermost contour, and measured at its edge", -1.5, -2, true, -4, -6, -8,
+                -10);
     }
 
     private static void edge(List<RuleCase> cases, Result expected, String name, double edgeDeg, boolean portable, double... unmeasured) {
+        edge(cases, expected, name, edgeDeg, edgeDeg, portable, unmeasured);
+    }
+
+    /** The measurement at one of the contours stands at the edge instead. */
+    private static void edge(List<RuleCase> cases, Result expected, String name, double edgeDeg, double movedDeg, boolean portable,
+            double... unmeasured) {
         cases.add(RuleCase.of("LIGHT-01", expected, name, LightCases::sector, sample -> {
             Transition edge = SlopewrightFactory.eINSTANCE.createTransition();
             edge.setOffsetDeg(edgeDeg);
@@ -108,6 +116,9 @@ final class LightCases {
             edge.setAboveColour(LightColour.RED);
             sample.aid().getEquipment().getSectors().add(0, edge);
             sample.aid().setPortable(portable);
+            if (movedDeg != edgeDeg) {
+                at(sample, LightColour.RED, 0, movedDeg).setElevationDeg(edgeDeg);
+            }
             for (double elevationDeg : unmeasured) {
                 drop(sample, LightColour.RED, 0, elevationDeg);
             }
