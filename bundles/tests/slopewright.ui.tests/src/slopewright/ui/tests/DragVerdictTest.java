@@ -1,6 +1,7 @@
 package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -14,7 +15,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -28,6 +28,7 @@ import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.model.Identified;
+import slopewright.model.LightUnit;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.io.ProjectFile;
@@ -100,6 +101,23 @@ class DragVerdictTest {
     }
 
     @Test
+    void nothingIsSaidOfAPlaceBeforeItIsChecked() throws Exception {
+        open("harrow-vale");
+        LightUnit unit = Projects.aids(plan.document().project()).get(0).getUnits().get(0);
+        plan.lookAt(unit, 2);
+        Point from = plan.at(unit);
+        plan.press(from);
+        for (int step = 1; step <= 40; step++) {
+            plan.drag(new Point(from.x + 12 + 3 * step, from.y));
+            assertFalse(isSaid(), plan.readout().toString());
+            assertTrue(plan.readout().stream().anyMatch(line -> line.text().equals("All rules: …")), plan.readout().toString());
+            Patience.pause(step % 4);
+        }
+        Patience.await("the verdict is there", this::isSaid);
+        plan.release(from, 0);
+    }
+
+    @Test
     void whatThePalettePlacesIsCheckedBeforeTheClick() throws Exception {
         open("harrow-vale");
         RunwayEnd end = plan.element("runway-end-4", RunwayEnd.class);
@@ -150,13 +168,22 @@ class DragVerdictTest {
                 && line.verdict() != ReadoutFigure.Verdict.NONE);
     }
 
+    private static long count(List<Outcome> outcomes, Verdict verdict) {
+        return outcomes.stream().filter(outcome -> outcome.verdict() == verdict).count();
+    }
+
+    /** How many outcomes there are of each verdict, as a readout says it. */
+    static String line(List<Outcome> outcomes) {
+        return count(outcomes, Verdict.NOT_MET) + " not met  ·  " + count(outcomes, Verdict.TO_CLEAR_UP) + " to clear up  ·  "
+                + count(outcomes, Verdict.MET) + " met";
+    }
+
     private int compare(List<Outcome> before, List<Line> held) {
         Project project = plan.document().project();
         List<Outcome> after = Checks.run(ProjectFile.copy(project), Optional.empty()).outcomes();
-        Map<Verdict, Long> counts = after.stream().collect(Collectors.groupingBy(Outcome::verdict, TreeMap::new, Collectors.counting()));
-        long open = counts.getOrDefault(Verdict.NOT_MET, 0L);
-        long clear = counts.getOrDefault(Verdict.TO_CLEAR_UP, 0L);
-        String line = open + " not met  ·  " + clear + " to clear up  ·  " + counts.getOrDefault(Verdict.MET, 0L) + " met";
+        long open = count(after, Verdict.NOT_MET);
+        long clear = count(after, Verdict.TO_CLEAR_UP);
+        String line = line(after);
         int at = held.stream().map(Line::text).toList().indexOf(line);
         assertTrue(at >= 0, line + " in " + held);
         assertEquals(open > 0 ? ReadoutFigure.Verdict.BAD : clear > 0 ? ReadoutFigure.Verdict.WARNING : ReadoutFigure.Verdict.GOOD,

@@ -300,10 +300,11 @@ public final class ProjectDocument {
      * Checks in the background what an edit would lead to before it is made: every rule, as the check after it says.
      *
      * @param edit   makes the edit for a copy of the project, in which elements have the ids that they have here
-     * @param result hears the result, unless a newer one was asked for before it began or {@link #endTrials()} was called
+     * @param answer makes of the result, in the background, what is run with it here; not run where a newer edit was tried out before this
+     *               one began, or {@link #endTrials()} was called
      */
-    public void tryOut(Function<Project, RecordedEdit> edit, Consumer<CheckResult> result) {
-        check.tryOut(edit, result);
+    public void tryOut(Function<Project, RecordedEdit> edit, Function<CheckResult, Runnable> answer) {
+        check.tryOut(edit, answer);
     }
 
     /** Ends what {@link #tryOut} began. */

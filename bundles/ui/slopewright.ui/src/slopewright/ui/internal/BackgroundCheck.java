@@ -54,7 +54,7 @@ public final class BackgroundCheck {
     }
 
     /** A change that is made on the copy, checked, and taken back. */
-    private record Trial(long number, Function<Project, RecordedEdit> edit, Consumer<CheckResult> result) {
+    private record Trial(long number, Function<Project, RecordedEdit> edit, Function<CheckResult, Runnable> answer) {
     }
 
     private final Display display;
@@ -193,12 +193,12 @@ public final class BackgroundCheck {
      * no result. A trial that waits gives way to a newer one; one that has begun is delivered.
      *
      * @param edit   makes the change for a copy of the project, in which elements have the ids that they have here
-     * @param result hears the result, unless the trials were ended meanwhile
+     * @param answer makes of the result what is run on the thread of the user interface, unless the trials were ended meanwhile
      */
-    public void tryOut(Function<Project, RecordedEdit> edit, Consumer<CheckResult> result) {
+    public void tryOut(Function<Project, RecordedEdit> edit, Function<CheckResult, Runnable> answer) {
         copyAtFirst();
         synchronized (lock) {
-            trial = Optional.of(new Trial(tried, edit, result));
+            trial = Optional.of(new Trial(tried, edit, answer));
         }
         job.schedule();
     }
@@ -295,9 +295,9 @@ public final class BackgroundCheck {
         }
         cache.forget(copy, edit.touched());
         try {
-            Checks.run(copy, cache, (done, all) -> isAsked(change)).ifPresent(found -> display.asyncExec(() -> {
+            Checks.run(copy, cache, (done, all) -> isAsked(change)).map(change.answer()).ifPresent(answer -> display.asyncExec(() -> {
                 if (isAsked(change)) {
-                    change.result().accept(found);
+                    answer.run();
                 }
             }));
         } finally {

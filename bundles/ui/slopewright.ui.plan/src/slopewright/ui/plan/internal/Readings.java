@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import slopewright.checks.Verdict;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
@@ -13,6 +14,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
+import slopewright.ui.trial.TrialVerdict;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -33,6 +35,26 @@ public final class Readings {
     /** Returns a length with a sign in front. */
     public static String shift(double valueM) {
         return (valueM < 0 ? "−" : "+") + length(Math.abs(valueM));
+    }
+
+    /** Returns what all rules say of a trial. */
+    public static List<Line> of(TrialVerdict verdict) {
+        return verdict.lines().stream().map(said -> said.sign().map(sign -> signed(said.text(), sign)).orElse(Line.of(said.text())))
+                .toList();
+    }
+
+    private static Line signed(String text, Verdict verdict) {
+        return switch (verdict) {
+            case NOT_MET -> Line.of(text, false);
+            case TO_CLEAR_UP -> Line.warning(text);
+            case MET -> Line.of(text, true);
+            case NOT_APPLICABLE -> Line.of(text);
+        };
+    }
+
+    /** Returns how far units go. */
+    public static String shifts(double alongM, double rightM) {
+        return rightM == 0 ? Messages.get("move.along", shift(alongM)) : Messages.get("move.both", shift(alongM), shift(rightM));
     }
 
     /** Returns which side of the centre line a place lies on, and how far. */

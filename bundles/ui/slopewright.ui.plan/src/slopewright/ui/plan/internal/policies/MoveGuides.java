@@ -90,9 +90,7 @@ final class MoveGuides {
 
     private static List<Line> lines(MoveUnitsPolicy.Shift shift, Attempt<TrialFigures> result, UnitSnaps snaps, double rightM) {
         List<Line> lines = new ArrayList<>();
-        String moved = shift.rightM() == 0 ? Messages.get("move.along", Readings.shift(shift.alongM()))
-                : Messages.get("move.both", Readings.shift(shift.alongM()), Readings.shift(shift.rightM()));
-        lines.add(Line.of(moved));
+        lines.add(Line.of(Readings.shifts(shift.alongM(), shift.rightM())));
         shift.along().ifPresent(target -> lines.add(Line.of("⌖ " + target.name())));
         shift.right().ifPresent(target -> lines.add(Line.of("⌖ " + target.name())));
         lines.addAll(Readings.of(result));

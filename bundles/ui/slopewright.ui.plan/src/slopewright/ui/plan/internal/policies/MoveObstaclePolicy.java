@@ -38,6 +38,7 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.places.Obstruction;
+import slopewright.ui.trial.TrialVerdict;
 
 /** Moves an obstacle over the ground; how it would stand against the obstacle surfaces follows the mouse. */
 public final class MoveObstaclePolicy extends AbstractEditPolicy {
@@ -49,7 +50,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
     private final PlanContext context;
     private final Obstacle obstacle;
     private final MoveFeedback feedback;
-    private final DragVerdict verdict;
+    private final TrialVerdict verdict;
     private Optional<MoveRequest> shown = Optional.empty();
 
     /** Makes the policy of an obstacle. */
@@ -57,7 +58,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         this.context = context;
         this.obstacle = obstacle;
         this.feedback = new MoveFeedback(context.diagram());
-        this.verdict = new DragVerdict(context.document(), () -> shown.ifPresent(this::showSourceFeedback));
+        this.verdict = new TrialVerdict(context.document(), () -> shown.ifPresent(this::showSourceFeedback));
     }
 
     @Override
@@ -116,26 +117,35 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         places.forEach(place -> marks.disc(place, 1.1, Style.line(Ink.WHEELS, 0.4)));
         shown = Optional.of(move);
         Obstacle moved = moved(context.plane().get(), move);
-        verdict.ask(List.of(move.byX(), move.byY()), project -> Compound.of("Move obstacle",
+        verdict.ask(List.of(move.byX(), move.byY()), by(move), project -> Compound.of("Move obstacle",
                 edits((Obstacle) Ids.find(project, obstacle.getId()).orElseThrow(), moved)));
         feedback.show(marks.list(), lines(move), places.get(0));
     }
 
+    private static String by(MoveRequest move) {
+        return Messages.get("move.by", Readings.length(Math.hypot(move.byX(), move.byY())));
+    }
+
     private List<Line> lines(MoveRequest move) {
         List<Line> lines = new ArrayList<>();
-        lines.add(Line.of(Messages.get("move.by", Readings.length(Math.hypot(move.byX(), move.byY())))));
+        lines.add(Line.of(by(move)));
         Obstacle moved = moved(context.plane().orElseThrow(), move);
         lines.addAll(comparison(moved));
-        lines.addAll(verdict.lines());
+        lines.addAll(Readings.of(verdict));
         return lines;
     }
 
-    /** Says how the moved obstacle would stand against the surface that it is worst for, and why it cannot be compared. */
+    /**
+     * Says how the moved obstacle would stand against the surface that it is worst for, and why it cannot be compared; a tick only where it
+     * was compared with the surface of every aid.
+     */
     private List<Line> comparison(Obstacle moved) {
         Optional<Obstruction> worst = Optional.empty();
+        boolean whole = true;
         Set<String> reasons = new LinkedHashSet<>();
         for (AidEvaluation aid : context.obstructions().map(all -> all.evaluation().aids()).orElse(List.of())) {
             Attempt<Optional<ObstacleComparison>> found = aid.compare(moved);
+            whole &= found.value().isPresent();
             if (aid.obstacles().value().isPresent() && found.reason().isPresent()) {
                 reasons.add(MessageTexts.of(found.reason().get()));
             }
@@ -146,16 +156,17 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         reasons.forEach(reason -> lines.add(Line.warning(Messages.get("read.uncompared", reason))));
         if (worst.isPresent()) {
             boolean through = worst.get().excessM() > 0;
-            lines.add(Line.of(Messages.get(through ? "tip.through" : "tip.below", Readings.length(Math.abs(worst.get().excessM())),
-                    Projects.label(worst.get().aid().aid())), !through));
-        } else if (reasons.isEmpty()) {
+            String text = Messages.get(through ? "tip.through" : "tip.below", Readings.length(Math.abs(worst.get().excessM())),
+                    Projects.label(worst.get().aid().aid()));
+            lines.add(through || whole ? Line.of(text, !through) : Line.of(text));
+        } else if (whole) {
             lines.add(Line.of(Messages.get("move.outside"), true));
         }
         return lines;
     }
 
     /** Returns what all rules say of the drag that is under way. */
-    public DragVerdict verdict() {
+    public TrialVerdict verdict() {
         return verdict;
     }
 

@@ -26,10 +26,12 @@ import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.policies.MoveRequest;
 import slopewright.ui.plan.internal.MoveTrial;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.TrialFigures;
 import slopewright.ui.plan.internal.grid.Snapping;
 import slopewright.ui.plan.internal.grid.UnitSnaps;
 import slopewright.ui.preferences.Preferences;
+import slopewright.ui.trial.TrialVerdict;
 
 /**
  * Moves all units of an aid, or some of them, along the runway and, where the user holds the key for it, across. What the layout would
@@ -43,7 +45,7 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
     private final MoveGuides guides;
     private Optional<MoveTrial> trial = Optional.empty();
     private Optional<UnitSnaps> snaps = Optional.empty();
-    private final DragVerdict verdict;
+    private final TrialVerdict verdict;
     private Optional<MoveRequest> shown = Optional.empty();
 
     /**
@@ -69,7 +71,7 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
         this.aid = aid;
         this.units = units;
         this.guides = new MoveGuides(context, aid);
-        this.verdict = new DragVerdict(context.document(), () -> shown.ifPresent(this::showSourceFeedback));
+        this.verdict = new TrialVerdict(context.document(), () -> shown.ifPresent(this::showSourceFeedback));
     }
 
     @Override
@@ -127,7 +129,7 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
     }
 
     /** Returns what all rules say of the drag that is under way. */
-    public DragVerdict verdict() {
+    public TrialVerdict verdict() {
         return verdict;
     }
 
@@ -173,8 +175,10 @@ public final class MoveUnitsPolicy extends AbstractEditPolicy {
         Shift shift = shift(axis.get(), move);
         Attempt<TrialFigures> result = trial.get().at(shift.alongM(), shift.rightM());
         shown = Optional.of(move);
-        verdict.ask(List.of(shift.alongM(), shift.rightM()), project -> dropOn(project, shift, takenLeft));
-        guides.show(axis.get(), lead, leadFirst(lead), shift, unit -> isMirrored(unit, takenLeft), result, snaps.get(), verdict.lines());
+        verdict.ask(List.of(shift.alongM(), shift.rightM()), Readings.shifts(shift.alongM(), shift.rightM()),
+                project -> dropOn(project, shift, takenLeft));
+        guides.show(axis.get(), lead, leadFirst(lead), shift, unit -> isMirrored(unit, takenLeft), result, snaps.get(),
+                Readings.of(verdict));
     }
 
     private List<LightUnit> leadFirst(LightUnit lead) {

@@ -41,6 +41,7 @@ import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 import slopewright.ui.plan.internal.palette.Placed;
 import slopewright.ui.plan.internal.places.PlanPlaces;
+import slopewright.ui.trial.TrialVerdict;
 
 /** Places what the palette offers. Before the click it shows where the units would stand and what they would give, or why they can't. */
 public final class PlacePolicy extends AbstractEditPolicy {
@@ -50,7 +51,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
     private final PlanContext context;
     private final Placing placing;
     private final MoveFeedback feedback;
-    private final DragVerdict verdict;
+    private final TrialVerdict verdict;
     private Optional<CreateRequest> shown = Optional.empty();
 
     /** Makes the policy of a plan. */
@@ -58,7 +59,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
         this.context = context;
         this.placing = new Placing(context);
         this.feedback = new MoveFeedback(context.diagram());
-        this.verdict = new DragVerdict(context.document(), () -> shown.ifPresent(this::showTargetFeedback));
+        this.verdict = new TrialVerdict(context.document(), () -> shown.ifPresent(this::showTargetFeedback));
     }
 
     @Override
@@ -164,9 +165,9 @@ public final class PlacePolicy extends AbstractEditPolicy {
         });
         if (proposal.problem().isEmpty()) {
             String hostId = proposal.host().getId();
-            verdict.ask(List.of(hostId, key, proposal.side()), project -> AddAid.solve(
+            verdict.ask(List.of(hostId, key, proposal.side()), lines.get(0).text(), project -> AddAid.solve(
                     (ApproachHost) Ids.find(project, hostId).orElseThrow(), key, context.rules(), proposal.side()));
-            lines.addAll(verdict.lines());
+            lines.addAll(Readings.of(verdict));
         }
         proposal.problem().ifPresent(problem -> lines.add(Line.of(Messages.get("place.refused", problem), false)));
         feedback.show(marks.list(), lines, at);

@@ -37,6 +37,8 @@ public final class ReadoutPanel {
         NONE,
         /** On the good side of its limit: a tick. */
         GOOD,
+        /** Good enough under a condition, or not known: a triangle. */
+        WARNING,
         /** On the bad side: a cross. */
         BAD
     }
@@ -236,8 +238,10 @@ public final class ReadoutPanel {
 
     private static void sign(GC gc, Sign sign, int x, int middle) {
         gc.setLineWidth(2);
-        gc.setForeground(Inks.colour(sign == Sign.GOOD ? Ink.GREEN : Ink.PENETRATION));
-        if (sign == Sign.GOOD) {
+        gc.setForeground(Inks.colour(sign == Sign.GOOD ? Ink.GREEN : sign == Sign.WARNING ? Ink.AMBER : Ink.PENETRATION));
+        if (sign == Sign.WARNING) {
+            gc.drawPolygon(new int[] {x, middle + 4, x + 4, middle - 4, x + 9, middle + 4});
+        } else if (sign == Sign.GOOD) {
             gc.drawLine(x, middle, x + 3, middle + 4);
             gc.drawLine(x + 3, middle + 4, x + 9, middle - 4);
         } else {

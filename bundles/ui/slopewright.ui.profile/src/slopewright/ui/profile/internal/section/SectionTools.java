@@ -14,9 +14,11 @@ import slopewright.edit.RecordedEdit;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
+import slopewright.model.util.Ids;
 import slopewright.siting.UnitPlan;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.trial.TrialVerdict;
 
 /**
  * Works the section by mouse: the crosshair follows the pointer, the wheel zooms about it, dragging the ground moves the view and a click
@@ -60,6 +62,9 @@ public final class SectionTools {
     private Optional<SectionTrial> trial = Optional.empty();
     private OptionalDouble solvedM = OptionalDouble.empty();
     private Optional<Function<ApproachAid, RecordedEdit>> edit = Optional.empty();
+
+    private Optional<TrialVerdict> verdict = Optional.empty();
+    private Optional<Runnable> told = Optional.empty();
 
     /** Listens to a canvas. */
     public SectionTools(SectionSource source, SectionCanvas canvas, Target target) {
@@ -196,7 +201,7 @@ public final class SectionTools {
         canvas.crosshair(Optional.of(place(event.x, event.y)));
         canvas.note(Optional.of(edge.unit().id() + "  " + ScreenWords.degrees(setting) + "  (" + change + ")"));
         String heading = only.isPresent() ? Messages.get("section.drag.turn-one", edge.unit().id()) : Messages.get("section.drag.turn-all");
-        target.tryOut(heading + "  " + change, TrialRows.of(result));
+        say(heading, change, by, result);
     }
 
     /** Moves the aid, or one unit of it, with the pointer: to tenths of a metre, or to the distance of the rule set, unless held exact. */
@@ -214,7 +219,20 @@ public final class SectionTools {
         canvas.crosshair(Optional.of(place(event.x, event.y)));
         canvas.note(Optional.of(ScreenWords.exact(unit.place().alongM() + by) + "  (" + change + ")"));
         String heading = only.isPresent() ? Messages.get("section.drag.move-one", unit.id()) : Messages.get("section.drag.move-all");
-        target.tryOut(heading + "  " + change, TrialRows.of(result));
+        say(heading, change, by, result);
+    }
+
+    /** Shows what a drag would give, and again when the rules have been asked about it. */
+    private void say(String heading, String change, double by, SectionTrial.Result result) {
+        TrialVerdict rules = verdict.orElseGet(
+                () -> new TrialVerdict(source.document().orElseThrow(), () -> told.ifPresent(Runnable::run)));
+        verdict = Optional.of(rules);
+        Runnable show = () -> target.tryOut(heading + "  " + change, TrialRows.of(result, rules));
+        told = Optional.of(show);
+        String aidId = source.aid().orElseThrow().getId();
+        edit.ifPresent(wanted -> rules.ask(List.of(heading, by), change,
+                project -> wanted.apply((ApproachAid) Ids.find(project, aidId).orElseThrow())));
+        show.run();
     }
 
     private SectionTrial.Result attempt(Function<ApproachAid, RecordedEdit> wanted) {
@@ -258,7 +276,15 @@ public final class SectionTools {
         return true;
     }
 
+    /** Returns what all rules say of the drag that is under way, empty before something was moved. */
+    public Optional<TrialVerdict> verdict() {
+        return verdict;
+    }
+
     private void release() {
+        verdict.ifPresent(TrialVerdict::end);
+        verdict = Optional.empty();
+        told = Optional.empty();
         grip = Optional.empty();
         trial = Optional.empty();
         edit = Optional.empty();

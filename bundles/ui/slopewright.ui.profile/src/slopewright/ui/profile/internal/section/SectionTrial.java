@@ -1,6 +1,5 @@
 package slopewright.ui.profile.internal.section;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -9,9 +8,6 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-import slopewright.checks.Checks;
-import slopewright.checks.Outcome;
-import slopewright.checks.Verdict;
 import slopewright.drawing.section.Section;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
@@ -30,44 +26,23 @@ import slopewright.ui.MessageTexts;
 
 /**
  * Tries an edit out on a copy of the aid and its runway or helipad, so that what is shown while something is dragged is what dropping it
- * will give: the whole verdict about the aid, against everything that stands there in the document. Obstacles are not copied.
+ * will give, against everything that stands there in the document. Obstacles are not copied. What all rules say of it is worked out in the
+ * background ({@link slopewright.ui.trial.TrialVerdict}).
  */
 public final class SectionTrial {
 
     private final SectionSource source;
     private final ApproachAid copy;
     private final ProjectEvaluation now;
-    private final Findings before;
-
-    /**
-     * What the rules say about the aid and its units.
-     *
-     * @param notMet    what the rules are called that are not met
-     * @param toClearUp how many outcomes are to be cleared up
-     */
-    public record Findings(List<String> notMet, int toClearUp) {
-
-        /** Stands where nothing could be worked out. */
-        static final Findings NONE = new Findings(List.of(), 0);
-    }
 
     /**
      * What an edit would give.
      *
      * @param section   the section as it would be; empty where it cannot be worked out
      * @param obstacles everything that stands there against the obstacle surface, or why it cannot be compared
-     * @param findings  what the rules would say
-     * @param before    what they say now
      * @param problem   why the section cannot be worked out
      */
-    public record Result(Optional<Section> section, Attempt<SurfaceComparison> obstacles, Findings findings, Findings before,
-            Optional<String> problem) {
-
-        /** Returns whether every rule is met and everything that stands there was compared and stays below the surface. */
-        public boolean isGood() {
-            return problem.isEmpty() && findings.notMet().isEmpty() && obstacles.value()
-                    .map(found -> found.isComplete() && !found.isPenetrated()).orElse(true);
-        }
+    public record Result(Optional<Section> section, Attempt<SurfaceComparison> obstacles, Optional<String> problem) {
     }
 
     /** Copies a project without what is many and of no importance here. */
@@ -107,7 +82,6 @@ public final class SectionTrial {
         copier.copyReferences();
         copy = (ApproachAid) copier.get(aid);
         now = source.document().orElseThrow().evaluation();
-        before = findings(evaluation());
     }
 
     /** Returns what the copy gives as it is at the moment. */
@@ -136,10 +110,9 @@ public final class SectionTrial {
             return failed(String.valueOf(e.getMessage()));
         }
         try {
-            ProjectEvaluation proposed = evaluation();
-            AidEvaluation proposal = proposed.aid(copy);
+            AidEvaluation proposal = evaluation().aid(copy);
             Section section = source.of(proposal);
-            return new Result(Optional.of(section), proposal.obstacles(), findings(proposed), before, Optional.empty());
+            return new Result(Optional.of(section), proposal.obstacles(), Optional.empty());
         } catch (SitingException e) {
             return failed(MessageTexts.of(e.reason()));
         } catch (IllegalArgumentException e) {
@@ -150,17 +123,6 @@ public final class SectionTrial {
     }
 
     private Result failed(String problem) {
-        return new Result(Optional.empty(), evaluation().aid(copy).obstacles(), Findings.NONE, before, Optional.of(problem));
-    }
-
-    private Findings findings(ProjectEvaluation proposed) {
-        List<Outcome> about = Checks.run(proposed, rule -> true).outcomes().stream().filter(this::isAbout).toList();
-        return new Findings(about.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET).map(Outcome::title).distinct()
-                .map(MessageTexts::of).toList(), (int) about.stream().filter(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP).count());
-    }
-
-    private boolean isAbout(Outcome outcome) {
-        String id = outcome.elementId();
-        return id.equals(copy.getId()) || copy.getUnits().stream().anyMatch(unit -> id.equals(unit.getId()));
+        return new Result(Optional.empty(), evaluation().aid(copy).obstacles(), Optional.of(problem));
     }
 }

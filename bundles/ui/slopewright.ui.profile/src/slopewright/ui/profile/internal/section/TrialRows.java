@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
+import slopewright.checks.Verdict;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.siting.Siting;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.profile.internal.section.ReadoutPanel.Row;
+import slopewright.ui.trial.TrialVerdict;
 
 /** What an edit would give, in lines. */
 final class TrialRows {
-
-    private static final int MOST_NAMED = 2;
 
     private TrialRows() {
     }
@@ -21,9 +21,10 @@ final class TrialRows {
     /**
      * Returns the lines.
      *
-     * @param result what would be
+     * @param result  what would be
+     * @param verdict what all rules say of it
      */
-    static List<Row> of(SectionTrial.Result result) {
+    static List<Row> of(SectionTrial.Result result, TrialVerdict verdict) {
         List<Row> rows = new ArrayList<>();
         result.problem().ifPresent(problem -> rows.add(new Row("", problem, ReadoutPanel.Sign.BAD)));
         result.section().ifPresent(section -> {
@@ -38,8 +39,8 @@ final class TrialRows {
             rows.add(obstacles(result));
         });
         if (result.problem().isEmpty()) {
-            rows.add(rules(result));
-            rows.add(toClearUp(result));
+            verdict.lines().forEach(said -> rows.add(new Row("", said.text(), said.sign().map(TrialRows::sign)
+                    .orElse(ReadoutPanel.Sign.NONE))));
         }
         return rows;
     }
@@ -64,18 +65,12 @@ final class TrialRows {
                         ScreenWords.exact(Math.abs(margin.getAsDouble()))), true);
     }
 
-    private static Row rules(SectionTrial.Result result) {
-        String name = Messages.get("section.drag.rules");
-        List<String> broken = result.findings().notMet();
-        if (broken.isEmpty()) {
-            return Row.of(name, Messages.get("section.drag.none-broken"), true);
-        }
-        String named = String.join(", ", broken.subList(0, Math.min(MOST_NAMED, broken.size())));
-        return Row.of(name, Messages.get("section.drag.broken", broken.size(), named), false);
-    }
-
-    private static Row toClearUp(SectionTrial.Result result) {
-        return Row.of(Messages.get("section.drag.to-clear-up"), Messages.get("section.drag.of-before", result.findings().toClearUp(),
-                result.before().toClearUp()));
+    private static ReadoutPanel.Sign sign(Verdict verdict) {
+        return switch (verdict) {
+            case NOT_MET -> ReadoutPanel.Sign.BAD;
+            case TO_CLEAR_UP -> ReadoutPanel.Sign.WARNING;
+            case MET -> ReadoutPanel.Sign.GOOD;
+            case NOT_APPLICABLE -> ReadoutPanel.Sign.NONE;
+        };
     }
 }
