@@ -16,7 +16,8 @@ import slopewright.geometry.Lengths;
 public final class MessageRenderer {
     /** English, metres. */
     static final MessageRenderer ENGLISH = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false, false);
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
+    /** A place of a sentence: {@code {0}} for an argument, {@code {0|word|words}} for the word that goes with its number. */
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)(?:\\|([^|{}]*)\\|([^|{}]*))?}");
     private static final String TERM = "term.";
     /** Numbers from here on are written with an exponent. */
     private static final double OUT_OF_SIGHT = 1e15;
@@ -89,9 +90,16 @@ public final class MessageRenderer {
         StringBuilder text = new StringBuilder();
         while (places.find()) {
             int at = Integer.parseInt(places.group(1));
-            places.appendReplacement(text, Matcher.quoteReplacement(at < arguments.size() ? write(arguments.get(at)) : places.group()));
+            String filled = at >= arguments.size() ? places.group() : places.group(2) == null ? write(arguments.get(at))
+                    : places.group(isOne(arguments.get(at)) ? 2 : 3);
+            places.appendReplacement(text, Matcher.quoteReplacement(filled));
         }
         return places.appendTail(text).toString();
+    }
+
+    private static boolean isOne(Argument argument) {
+        return argument instanceof Argument.Quantity quantity && quantity.value() == 1
+                || argument instanceof Argument.Name name && "1".equals(name.text());
     }
 
     /** Returns the words of an argument. */

@@ -1,5 +1,6 @@
 package slopewright.messages;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
@@ -96,5 +97,15 @@ public final class Words {
     /** Writes several arguments as a list. */
     public static Argument list(List<? extends Argument> items) {
         return new Argument.Series(List.copyOf(items));
+    }
+
+    /** Writes the first of several arguments as a list, and how many others there are. */
+    public static Argument listed(List<? extends Argument> items, int most) {
+        if (items.size() <= most) {
+            return list(items);
+        }
+        List<Argument> first = new ArrayList<>(items.subList(0, most));
+        first.add(Message.of("list.others", count(items.size() - most)));
+        return list(first);
     }
 }

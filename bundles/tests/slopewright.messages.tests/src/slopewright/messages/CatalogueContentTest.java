@@ -19,7 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What holds for every sentence and word of every language. */
 class CatalogueContentTest {
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)(\\|[^|{}]*\\|[^|{}]*)?}");
+    private static final Pattern MANY = Pattern.compile("\\{\\d+} ((survey|light|brightness) )?(outcomes|values|points(?! off)|units|places|others"
+            + "|entries|lamps|measurements|numbers|results|rules|aids|indicators|sheets|notes|rows)\\b");
     private static final Pattern WORD = Pattern.compile("\\p{L}+");
     /** Words of English grammar that no German sentence has, whatever it is about. */
     private static final Set<String> ENGLISH = Set.of("the", "is", "are", "of", "and", "to", "for", "with", "from", "that", "this", "where",
@@ -35,8 +37,8 @@ class CatalogueContentTest {
 
     private static Set<Integer> places(String pattern) {
         Set<Integer> places = new TreeSet<>();
-        PLACE.matcher(pattern).results().map(MatchResult::group).forEach(place -> places.add(
-                Integer.parseInt(place.substring(1, place.length() - 1))));
+        PLACE.matcher(pattern).results().filter(place -> place.group(2) == null).forEach(place -> places.add(
+                Integer.parseInt(place.group(1))));
         return places;
     }
 
@@ -94,6 +96,14 @@ class CatalogueContentTest {
                 assertTrue(pattern.matches("\\p{Lu}.*\\."), key + " is one sentence: " + pattern);
             }
         });
+    }
+
+    /** A count that may be one has its word in both numbers: never "1 outcomes". */
+    @Test
+    void noCountIsWrittenWithTheWordForManyAlone() {
+        List<String> found = MessageRenderer.of(Locale.ENGLISH).patterns().entrySet().stream()
+                .filter(entry -> MANY.matcher(entry.getValue()).find()).map(entry -> entry.getKey() + " = " + entry.getValue()).toList();
+        assertEquals(List.of(), found);
     }
 
     @Test

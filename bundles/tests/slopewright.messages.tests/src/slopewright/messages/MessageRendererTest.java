@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,6 +66,14 @@ class MessageRendererTest {
     }
 
     @Test
+    void ofALongListTheOthersAreCounted() {
+        List<Argument> five = Stream.of("a", "b", "c", "d", "e").map(Words::name).toList();
+        assertEquals("a, b, c, d and e", ENGLISH.write(Words.listed(five, 5)));
+        assertEquals("a, b, c, d and 1 other", ENGLISH.write(Words.listed(five, 4)));
+        assertEquals("a, b und 3 weitere", GERMAN.write(Words.listed(five, 2)));
+    }
+
+    @Test
     void aSentenceWithinASentenceIsRenderedInTheSameLanguage() {
         Message nested = Message.of("outcome.unsolved", Message.of("outcome.not-a-runway"));
         assertTrue(GERMAN.render(nested).contains(GERMAN.render(Message.of("outcome.not-a-runway"))), GERMAN.render(nested));
@@ -82,8 +91,18 @@ class MessageRendererTest {
     void aNameEndsNoLineAndFillsNoPlace() {
         assertEquals("a b", ENGLISH.write(Words.name("a\r\nb")));
         assertEquals("a b", ENGLISH.write(Words.name("a\u202eb")));
-        String text = ENGLISH.render(Message.of("list.and-others", Words.name("{1} $1 \\"), Words.count(3)));
-        assertEquals("{1} $1 \\ and 3 others", text);
+        String text = ENGLISH.render(Message.of("drawing.obstacle", Words.name("{1} $1 \\"), Words.count(3)));
+        assertEquals("{1} $1 \\, 3", text);
+    }
+
+    /** One is one in both languages, and none is many: "0 units", as both have it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"0|0 units on each side|0 Einheiten auf jeder Seite",
+            "1|1 unit on each side|1 Einheit auf jeder Seite", "2|2 units on each side|2 Einheiten auf jeder Seite"})
+    void aWordGoesWithItsNumber(int count, String english, String german) {
+        assertEquals(english, ENGLISH.render(Message.of("missing.units-each-side", Words.count(count))));
+        assertEquals(german, GERMAN.render(Message.of("missing.units-each-side", Words.count(count))));
+        assertEquals(english, ENGLISH.render(Message.of("missing.units-each-side", Words.name(String.valueOf(count)))));
     }
 
     @Test

@@ -47,7 +47,7 @@ class LanguageTest {
         MessageRenderer german = MessageRenderer.of(Locale.GERMAN);
         return MessageRenderer.of(Locale.ENGLISH).patterns().entrySet().stream()
                 .filter(entry -> !entry.getValue().equals(german.patterns().get(entry.getKey())))
-                .flatMap(entry -> Stream.of(entry.getValue().split("\\{\\d+}"))).map(String::strip)
+                .flatMap(entry -> Stream.of(entry.getValue().split("\\{\\d+[^}]*}"))).map(String::strip)
                 .filter(part -> part.length() >= LEAST_LETTERS).distinct().toList();
     }
 

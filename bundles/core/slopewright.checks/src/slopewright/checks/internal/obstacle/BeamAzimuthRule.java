@@ -81,8 +81,7 @@ public final class BeamAzimuthRule extends AidRule {
 
     /** Names some of many. */
     private static Argument some(List<String> names) {
-        return names.size() <= MOST_NAMES ? Words.names(names)
-                : Message.of("list.and-others", Words.names(names.subList(0, MOST_NAMES)), Words.count(names.size() - MOST_NAMES));
+        return Words.listed(names.stream().map(Words::name).toList(), MOST_NAMES);
     }
 
     /** A beam that was seen farther out than its limit reaches that far. */

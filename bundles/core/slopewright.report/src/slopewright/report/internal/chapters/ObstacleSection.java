@@ -130,11 +130,8 @@ final class ObstacleSection {
                 .map(Uncompared::element)).collect(Collectors.toSet());
         List<String> outside = Optional.ofNullable(project.getAerodrome()).map(Aerodrome::getObstacles).stream().flatMap(List::stream)
                 .filter(obstacle -> !listed.contains(obstacle)).map(Projects::label).toList();
-        if (outside.size() > MOST_OUTSIDE) {
-            html.remark("many-outside", Words.list(outside.subList(0, MOST_OUTSIDE).stream().map(Words::name).toList()),
-                    Words.count(outside.size() - MOST_OUTSIDE));
-        } else if (!outside.isEmpty()) {
-            html.remark("outside", Words.names(outside));
+        if (!outside.isEmpty()) {
+            html.remark("outside", Words.listed(outside.stream().map(Words::name).toList(), MOST_OUTSIDE));
         }
     }
 }
