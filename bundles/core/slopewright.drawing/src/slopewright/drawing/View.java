@@ -3,6 +3,7 @@ package slopewright.drawing;
 import java.util.Arrays;
 import java.util.Optional;
 
+import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.landing.DirectionScene;
 import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
@@ -65,7 +66,7 @@ public enum View {
         if (!DIRECTIONS.fits(drawn.aid())) {
             throw new IllegalArgumentException(drawn.say("drawing.no-directions"));
         }
-        return DirectionScene.of(drawn, area);
+        return OmittedObstacles.byName(DirectionScene.of(drawn, area), drawn);
     }
 
     /**
@@ -87,7 +88,7 @@ public enum View {
             case DETAIL -> PlanScene.detail(drawn, area);
             case SURFACE -> PlanScene.surface(drawn, area);
             case PILOT -> PilotScene.of(drawn, eye, daylight, area);
-            case SIGNALS -> SignalScene.of(drawn, area);
+            case SIGNALS -> OmittedObstacles.untold(SignalScene.of(drawn, area), drawn);
             case DIRECTIONS -> directions(drawn, area);
         };
     }

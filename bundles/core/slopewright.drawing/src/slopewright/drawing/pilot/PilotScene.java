@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.DoubleStream;
 
 import slopewright.drawing.internal.layout.SceneBuilder;
+import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Frame;
 import slopewright.drawing.scene.Ink;
@@ -94,7 +95,8 @@ public final class PilotScene {
                 Words.list(meanings)));
         observation.remarks().forEach(remark -> captions.add(drawn.language().render(remark)));
         captions.add(drawn.say("drawing.pilot.curvature", Words.number(Curvature.USUAL_REFRACTION)));
-        return scene.build(drawn.say("drawing.pilot.title", Words.name(drawn.name())), frame, 1, captions, List.of(), Scene.Unit.NO_LENGTH);
+        return OmittedObstacles.untold(scene.build(drawn.say("drawing.pilot.title", Words.name(drawn.name())), frame, 1, captions,
+                List.of(), Scene.Unit.NO_LENGTH), drawn);
     }
 
     private static Argument meaning(String path, Meaning meaning) {

@@ -4,17 +4,22 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
+import slopewright.drawing.internal.layout.FrameCut;
 import slopewright.drawing.internal.layout.SceneBuilder;
 import slopewright.drawing.internal.obstacles.DrawnBlock;
 import slopewright.drawing.internal.obstacles.DrawnObstacle;
 import slopewright.drawing.internal.obstacles.DrawnObstacles;
 import slopewright.drawing.internal.obstacles.ObstacleLegend;
 import slopewright.drawing.internal.obstacles.ObstacleTexts;
+import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Frame;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.LegendEntry;
+import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.evaluation.obstacles.SurveyedShape;
@@ -52,13 +57,27 @@ final class PlanObstacles {
         metresPerMm = frame.width() / scene.paper().letteredWidthMm();
         obstacles = DrawnObstacles.of(drawn);
         texts = new ObstacleTexts(drawn, obstacles);
-        seen = obstacles.worstFirst().stream().filter(obstacle -> obstacle.shape().points().stream()
-                .anyMatch(point -> frame.holds(place(point)))).toList();
+        FrameCut cut = new FrameCut(frame);
+        seen = obstacles.worstFirst().stream().filter(obstacle -> isSeen(cut, obstacle)).toList();
+    }
+
+    /** Returns the plan with what it does not show of the obstacles said under it. */
+    Scene told(Scene built) {
+        return OmittedObstacles.told(built, drawn, obstacles, new OmittedObstacles.Leaving(seen.stream().skip(MOST_SINGLE)
+                .map(DrawnObstacle::id).collect(Collectors.toSet()), obstacle -> false, 0,
+                (alongM, rightM, heightM) -> frame.holds(new ScenePoint(alongM, -rightM))));
     }
 
     /** Returns the key to what is seen. */
     List<LegendEntry> legend() {
         return ObstacleLegend.plan(drawn, seen, obstacles, (alongM, rightM) -> frame.holds(new ScenePoint(alongM, -rightM)));
+    }
+
+    /** A line or an area is seen where any of it lies in the frame, be all its corners outside. */
+    private static boolean isSeen(FrameCut cut, DrawnObstacle obstacle) {
+        List<ScenePoint> points = obstacle.shape().points().stream().map(PlanObstacles::place).toList();
+        return points.stream().anyMatch(cut::holds) || obstacle.shape().kind() != SurveyedShape.Kind.POINT && !cut.cut(new Mark.Path(
+                points, obstacle.shape().kind() == SurveyedShape.Kind.AREA, Style.line(Ink.OBSTACLE, 0.5), "")).isEmpty();
     }
 
     /** Draws everything that has a place in the frame, and returns what there is to say under it. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import slopewright.drawing.internal.layout.SceneBuilder;
+import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Frame;
 import slopewright.drawing.scene.Ink;
@@ -150,7 +151,7 @@ public final class PlanScene {
         captions.addAll(obstacles.draw());
         List<LegendEntry> legend = new ArrayList<>(ground.legend());
         legend.addAll(obstacles.legend());
-        return scene.build(drawn.say("drawing.plan.title", Words.name(drawn.name())), frame, 1, captions, legend);
+        return obstacles.told(scene.build(drawn.say("drawing.plan.title", Words.name(drawn.name())), frame, 1, captions, legend));
     }
 
     private static double leastSpacingM(List<UnitPlan> bar) {
@@ -192,7 +193,8 @@ public final class PlanScene {
         ground.north(frame);
         List<String> captions = List.of(drawn.say("drawing.detail.caption", Words.m(along), drawn.origin(),
                 Words.m(drawn.frame().originElevationM())));
-        return scene.build(drawn.say("drawing.detail.title", Words.name(drawn.name())), frame, 1, captions, ground.legend());
+        return OmittedObstacles.untold(scene.build(drawn.say("drawing.detail.title", Words.name(drawn.name())), frame, 1, captions,
+                ground.legend()), drawn);
     }
 
     private Scene surfaceScene() {
@@ -226,6 +228,6 @@ public final class PlanScene {
         List<String> captions = new ArrayList<>(List.of(drawn.say("drawing.surface.caption", Words.deg(plan.slopeDeg()),
                 Words.wholeM(plan.startAlongM()), Words.wholeM(plan.innerEdgeM()), Words.wholeM(plan.lengthM()), drawn.origin())));
         captions.addAll(found);
-        return scene.build(drawn.say("drawing.surface.title", Words.name(drawn.name())), frame, 1, captions, legend);
+        return obstacles.told(scene.build(drawn.say("drawing.surface.title", Words.name(drawn.name())), frame, 1, captions, legend));
     }
 }

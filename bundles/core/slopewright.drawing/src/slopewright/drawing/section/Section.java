@@ -8,10 +8,12 @@ import java.util.Optional;
 import slopewright.drawing.internal.obstacles.DrawnObstacle;
 import slopewright.drawing.internal.obstacles.DrawnObstacles;
 import slopewright.drawing.internal.obstacles.ObstacleTexts;
+import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.LegendEntry;
 import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.Style;
 import slopewright.drawing.scene.TextMeasure;
 import slopewright.evaluation.Attempt;
@@ -144,8 +146,9 @@ public final class Section {
      * @param marks  what is drawn, the lowest first
      * @param notes  what there is to say under it
      * @param legend the key to what is seen
+     * @param stems  the obstacles of it
      */
-    record OnPaper(List<Mark> marks, List<String> notes, List<LegendEntry> legend) {
+    record OnPaper(List<Mark> marks, List<String> notes, List<LegendEntry> legend, SectionObstacles stems) {
     }
 
     /** Returns what is drawn in a window on paper. */
@@ -155,7 +158,12 @@ public final class Section {
         marks.addAll(picture.labels().marks());
         List<String> notes = new ArrayList<>(obstacleTexts.captions());
         notes.addAll(picture.stems().notes(drawn));
-        return new OnPaper(marks, notes, legend(picture.stems()));
+        return new OnPaper(marks, notes, legend(picture.stems()), picture.stems());
+    }
+
+    /** Returns the section on paper with what it does not show of the obstacles said under it. */
+    Scene told(Scene scene, OnPaper drawing) {
+        return OmittedObstacles.told(scene, drawn, obstacles, drawing.stems().leaving());
     }
 
     /** What was drawn: lines and symbols, texts, obstacles. */

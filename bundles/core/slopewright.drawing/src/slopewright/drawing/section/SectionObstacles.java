@@ -2,9 +2,12 @@ package slopewright.drawing.section;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 import slopewright.drawing.internal.obstacles.DrawnBlock;
@@ -12,6 +15,7 @@ import slopewright.drawing.internal.obstacles.DrawnObstacle;
 import slopewright.drawing.internal.obstacles.DrawnObstacles;
 import slopewright.drawing.internal.obstacles.ObstacleLegend;
 import slopewright.drawing.internal.obstacles.ObstacleTexts;
+import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.LegendEntry;
@@ -22,7 +26,6 @@ import slopewright.evaluation.obstacles.SurveyedShape;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Argument;
-import slopewright.messages.Message;
 import slopewright.messages.Words;
 
 /**
@@ -87,28 +90,37 @@ final class SectionObstacles {
                 : Optional.of(drawn.say("drawing.simplified", Words.count(near.size()), Words.count(single.size())));
     }
 
-    /** Returns what the drawing has to say beside what it shows: what is simplified, what had no room, and what stands beyond its edge. */
+    /** Returns what the drawing has to say of what it shows: what is simplified, what is cut at its upper edge, what had no room. */
     List<String> notes(DrawnAid drawn) {
         List<String> notes = new ArrayList<>(simplified(drawn).stream().toList());
-        List<DrawnObstacle> beyond = obstacles.worstFirst().stream().filter(obstacle -> obstacle.isInside()
-                && obstacle.extent().lastM() < lines.window().minAlongM()).toList();
-        if (!beyond.isEmpty()) {
-            notes.add(drawn.say("drawing.beyond", Words.count(beyond.size()),
-                    Words.count(beyond.stream().filter(DrawnObstacle::isThrough).count())));
+        List<Argument> cut = near.stream().filter(obstacle -> obstacle.extent().topM() > lines.window().maxHeightM())
+                .<Argument>map(obstacle -> Words.name(obstacle.label())).toList();
+        if (!cut.isEmpty()) {
+            notes.add(drawn.say("drawing.omitted.top", Words.listed(cut, MOST_LISTED)));
         }
         if (!unnamed.isEmpty()) {
-            Argument named = Words.list(unnamed.stream().limit(MOST_LISTED).map(Words::name).toList());
-            notes.add(drawn.say("drawing.unnamed", unnamed.size() <= MOST_LISTED ? named
-                    : Message.of("list.and-others", named, Words.count(unnamed.size() - MOST_LISTED))));
+            notes.add(drawn.say("drawing.unnamed", Words.listed(unnamed.stream().map(Words::name).toList(), MOST_LISTED)));
         }
         return notes;
     }
 
+    /** Returns how the section leaves out what stands outside its window or too far beside the approach. */
+    OmittedObstacles.Leaving leaving() {
+        SectionWindow window = lines.window();
+        Set<String> together = near.stream().map(DrawnObstacle::id).collect(Collectors.toCollection(HashSet::new));
+        single.forEach(obstacle -> together.remove(obstacle.id()));
+        return new OmittedObstacles.Leaving(together, obstacle -> obstacle.extent().lastM() >= window.minAlongM()
+                && obstacle.extent().firstM() <= window.maxAlongM() && !obstacle.isInside() && !isNear(obstacle), BESIDE_M,
+                (alongM, rightM, heightM) -> shows(alongM, rightM) && window.holds(alongM, heightM));
+    }
+
+    private boolean shows(double alongM, double rightM) {
+        return alongM >= lines.window().minAlongM() && alongM <= lines.window().maxAlongM() && Math.abs(rightM) <= reachM(alongM);
+    }
+
     /** Returns the key to what is seen. */
     List<LegendEntry> legend(DrawnAid drawn) {
-        SectionWindow window = lines.window();
-        return ObstacleLegend.section(drawn, near, obstacles, (alongM, rightM) -> alongM >= window.minAlongM()
-                && alongM <= window.maxAlongM() && Math.abs(rightM) <= reachM(alongM));
+        return ObstacleLegend.section(drawn, near, obstacles, this::shows);
     }
 
     /** Draws the outline of obstacles that are not drawn singly, and of survey points. */

@@ -82,8 +82,8 @@ public final class SectionScene {
         Section.OnPaper drawing = section.onPaper(window);
         List<String> captions = new ArrayList<>(List.of(caption(section.drawn(), fit.exaggeration())));
         captions.addAll(drawing.notes());
-        return new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), fit.exaggeration(),
-                Lettering.enlarged(Lettering.footed(drawing.marks()), area.lettering()), captions, drawing.legend());
+        return section.told(new Scene(title, frame.minX(), frame.minY(), frame.maxX(), frame.maxY(), fit.exaggeration(),
+                Lettering.enlarged(Lettering.footed(drawing.marks()), area.lettering()), captions, drawing.legend()), drawing);
     }
 
     private static PaperArea.Fit fit(PaperArea area, Frame needed) {

@@ -159,7 +159,7 @@ class ObstaclesDrawnTest {
         DrawnAid drawn = DemoAids.drawn(project, AID);
         List<Mark> marks = screen(drawn);
         assertTrue(marks.size() < 600, marks.size() + " marks");
-        assertTrue(texts(marks).stream().anyMatch(text -> text.contains(" obstacles, 100 drawn singly")), texts(marks).toString());
+        assertTrue(texts(marks).stream().anyMatch(text -> text.contains(" obstacles: 100 drawn singly")), texts(marks).toString());
         assertTrue(marks.stream().filter(mark -> mark instanceof Mark.Path).mapToInt(mark -> ((Mark.Path) mark).points().size()).max()
                 .orElseThrow() < 2000);
         Scene plan = PlanScene.surface(drawn);

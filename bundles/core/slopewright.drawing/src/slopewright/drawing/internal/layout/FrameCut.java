@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
+import slopewright.drawing.scene.Frame;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
@@ -27,8 +28,12 @@ public final class FrameCut {
     }
 
     public FrameCut(Scene scene) {
-        sides = List.of(new Side(point -> point.x() - scene.minX()), new Side(point -> scene.maxX() - point.x()),
-                new Side(point -> point.y() - scene.minY()), new Side(point -> scene.maxY() - point.y()));
+        this(new Frame(scene.minX(), scene.minY(), scene.maxX(), scene.maxY()));
+    }
+
+    public FrameCut(Frame frame) {
+        sides = List.of(new Side(point -> point.x() - frame.minX()), new Side(point -> frame.maxX() - point.x()),
+                new Side(point -> point.y() - frame.minY()), new Side(point -> frame.maxY() - point.y()));
     }
 
     /** Tells whether a point lies inside. */

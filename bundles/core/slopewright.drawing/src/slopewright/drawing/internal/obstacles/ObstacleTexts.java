@@ -121,9 +121,6 @@ public final class ObstacleTexts {
         if (all.isEmpty()) {
             return Optional.empty();
         }
-        List<Message> named = all.stream().limit(MOST_NAMED).map(Uncompared::reason).toList();
-        Argument list = all.size() <= MOST_NAMED ? Words.list(named)
-                : Message.of("list.and-others", Words.list(named), Words.count(all.size() - MOST_NAMED));
-        return Optional.of(drawn.say("drawing.not-compared", list));
+        return Optional.of(drawn.say("drawing.not-compared", Words.listed(all.stream().map(Uncompared::reason).toList(), MOST_NAMED)));
     }
 }
