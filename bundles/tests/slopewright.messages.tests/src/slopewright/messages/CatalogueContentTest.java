@@ -20,7 +20,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What holds for every sentence and word of every language. */
 class CatalogueContentTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)(\\|[^|{}]*\\|[^|{}]*)?}");
-    private static final Pattern MANY = Pattern.compile("\\{\\d+} ((survey|light|brightness) )?(outcomes|values|points(?! off)|units|places|others"
+    private static final Pattern MANY = Pattern.compile("\\{\\d+} ((survey|light|brightness) )?"
+            + "(outcomes|values|points(?! off)|units|places|others"
             + "|entries|lamps|measurements|numbers|results|rules|aids|indicators|sheets|notes|rows)\\b");
     private static final Pattern WORD = Pattern.compile("\\p{L}+");
     /** Words of English grammar that no German sentence has, whatever it is about. */

@@ -119,10 +119,12 @@ class OmittedObstaclesTest {
         DemoAids.mast(project, AID, "Side tower", -1000, 2500, 30.0);
         DemoAids.mast(project, AID, "Tall tower", -1000, -400, 5000.0);
         String said = String.join(" ", draw(View.SECTION).captions());
-        assertTrue(said.contains("Not drawn, more than 300 m beside the obstacle surface or the approach: Sallow copse and Side tower."), said);
+        assertTrue(said.contains("Not drawn, more than 300 m beside the obstacle surface or the approach: Sallow copse and Side tower."),
+                said);
         assertTrue(said.contains("Higher than the part that is shown, the top is not drawn: Tall tower."), said);
         String german = String.join(" ", SectionScene.of(DemoAids.drawn(project, AID, Locale.GERMAN)).captions());
-        assertTrue(german.contains("Nicht gezeichnet, mehr als 300 m neben der Hindernisfl\u00e4che oder dem Anflug: Sallow copse und Side tower."), german);
+        assertTrue(german.contains("Nicht gezeichnet, mehr als 300 m neben der Hindernisfl\u00e4che oder dem Anflug: Sallow copse und "
+                + "Side tower."), german);
     }
 
     /** Two of three points lie outside the layout; the one at 7 km stands through the surface. */
