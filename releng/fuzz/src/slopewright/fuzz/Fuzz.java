@@ -49,9 +49,6 @@ public final class Fuzz {
                 fuzz.feed(kind, number, seed);
             }
         }
-        if (all || wanted.contains("walk")) {
-            fuzz.faults += Walk.of(Path.of(words[0]).resolve("demo-data/harrow-vale/harrow-vale.slopewright"), number, seed);
-        }
         System.out.println(fuzz.faults == 0 ? "no fault" : fuzz.faults + " faults");
         System.exit(fuzz.faults == 0 ? 0 : 1);
     }

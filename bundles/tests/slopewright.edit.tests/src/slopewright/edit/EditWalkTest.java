@@ -35,8 +35,8 @@ class EditWalkTest {
     private static final int STOP = 250;
     private static final long GROWTH = 16L << 20;
     private static final Set<String> KINDS = Set.of("AddAid", "AddChild", "AlignUnits", "Compound", "CopyAid", "DistributeUnits",
-            "KeepReadBack", "MirrorAid", "MoveUnits", "RemoveElement", "ResolveAid", "SetAttribute", "SetReferences", "SetRuleSettings",
-            "undo", "redo", "refused");
+            "KeepReadBack", "MirrorAid", "MoveUnits", "RemoveElement", "ReplaceContent", "ResolveAid", "SetAttribute", "SetReferences",
+            "SetRuleSettings", "undo", "redo", "refused");
     private static final long SEED = 20261130;
 
     private final Project project = new Sample().withProfile().withRow().withCircuit().project;
@@ -74,6 +74,7 @@ class EditWalkTest {
             }
         }
         stop();
+        thereAndBack();
         long late = used();
         report.publishEntry(counts + ", KiB in use after a fifth " + early / 1024 + ", at the end " + late / 1024);
         assertEquals(KINDS, Set.copyOf(counts.keySet()), "what was carried out, and how often each: " + counts);
@@ -122,6 +123,19 @@ class EditWalkTest {
                 RandomEdits.draw(behind, kept.removeFirst()).execute();
             }
         }
+    }
+
+    /** Takes back all that can be taken back, makes it again, and must be where it was. */
+    private void thereAndBack() {
+        String there = EditHarness.text(project);
+        for (int i = 0; i < kept.size(); i++) {
+            history.undo();
+        }
+        assertEquals(EditHarness.text(behind), EditHarness.text(project), "everything undone");
+        for (int i = 0; i < kept.size(); i++) {
+            history.redo();
+        }
+        assertEquals(there, EditHarness.text(project), "everything made again");
     }
 
     /** Compares the project with a copy of the beginning on which the edits that were kept are made, none of them undone. */

@@ -54,6 +54,9 @@ final class RandomEdits {
     }
 
     private RecordedEdit draw() {
+        if (random.nextInt(100) == 0) {
+            return ReplaceContent.of("Begin again", project, new Sample().withProfile().withRow().project);
+        }
         if (elements.size() > CROWD && random.nextInt(3) > 0) {
             return remove();
         }
