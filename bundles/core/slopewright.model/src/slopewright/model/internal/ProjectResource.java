@@ -31,8 +31,8 @@ public final class ProjectResource extends XMIResourceImpl {
     /** The elements by id while a file is being read; null at any other time. */
     private Map<String, EObject> read;
 
-    /** SHA-256 of the file when it was read or written last; null where it was not. */
-    private String seen;
+    /** What the file held when it was read or written last; null where it was not. */
+    private SeenFile seen;
 
     /** Makes an empty resource. */
     public ProjectResource(URI uri) {
@@ -75,14 +75,14 @@ public final class ProjectResource extends XMIResourceImpl {
         }
     }
 
-    /** Returns the SHA-256 of the file when it was read or written last, empty where it was not. */
-    public Optional<String> seen() {
+    /** Returns what the file held when it was read or written last, empty where it was not. */
+    public Optional<SeenFile> seen() {
         return Optional.ofNullable(seen);
     }
 
     /** Notes what the file held when it was read or written. */
-    public void see(Optional<String> sha256) {
-        seen = sha256.orElse(null);
+    public void see(Optional<SeenFile> content) {
+        seen = content.orElse(null);
     }
 
     /**

@@ -24,8 +24,8 @@ import org.xml.sax.SAXParseException;
 
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
-import slopewright.model.internal.FileDigest;
 import slopewright.model.internal.ProjectResource;
+import slopewright.model.internal.SeenFile;
 import slopewright.model.internal.Writability;
 import slopewright.model.util.Ids;
 
@@ -59,7 +59,7 @@ public final class ProjectFile {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             Project project = load(new ByteArrayInputStream(bytes), name);
             settle(project, file);
-            resource(project).ifPresent(resource -> resource.see(Optional.of(FileDigest.sha256(bytes))));
+            resource(project).ifPresent(resource -> resource.see(Optional.of(SeenFile.holding(bytes))));
             return project;
         } catch (IOException e) {
             throw unreadable(name, e);
@@ -126,6 +126,10 @@ public final class ProjectFile {
 
     /** Returns the SHA-256 of the file of a project when it was loaded or saved last, empty where it was not. */
     public static Optional<String> seen(Project project) {
+        return held(project).map(SeenFile::sha256);
+    }
+
+    private static Optional<SeenFile> held(Project project) {
         return resource(project).flatMap(ProjectResource::seen);
     }
 
@@ -136,7 +140,7 @@ public final class ProjectFile {
      * @param version that version, as it was loaded
      */
     public static void goOnFrom(Project project, Project version) {
-        resource(project).ifPresent(resource -> resource.see(seen(version)));
+        resource(project).ifPresent(resource -> resource.see(held(version)));
     }
 
     private static URI uri(Path file) {
@@ -275,7 +279,7 @@ public final class ProjectFile {
      *                              where another program changed the file meanwhile
      */
     public static void save(Project project, Path file) throws ProjectFileException {
-        Optional<String> seen = resource(project).filter(resource -> uri(file).equals(resource.getURI())).flatMap(ProjectResource::seen);
+        Optional<String> seen = resource(project).filter(resource -> uri(file).equals(resource.getURI())).flatMap(ProjectResource::seen).map(SeenFile::sha256);
         save(project, file, AtomicFile.Terms.keeping(PREVIOUS_SUFFIX).whileStill(seen));
     }
 
@@ -330,6 +334,6 @@ public final class ProjectFile {
             throw whole(file.toString(), "cannot be written: " + AtomicFile.reason(e), e);
         }
         settle(project, file);
-        resource(project).ifPresent(resource -> resource.see(Optional.of(FileDigest.sha256(bytes))));
+        resource(project).ifPresent(resource -> resource.see(Optional.of(SeenFile.holding(bytes))));
     }
 }
