@@ -27,6 +27,10 @@ import slopewright.standards.SignedNames;
  * no secret, and no defence against one who makes a new one.
  */
 public final class Confirmations {
+    private static final List<EAttribute> SEALED = Literals.VALUE_CONFIRMATION.getEAllAttributes().stream()
+            .filter(attribute -> attribute != Literals.VALUE_CONFIRMATION__SHA256 && !attribute.isID())
+            .sorted(Comparator.comparing(EAttribute::getName)).toList();
+
     private Confirmations() {
     }
 
@@ -82,10 +86,9 @@ public final class Confirmations {
 
     /** Returns what is said of a value as lines, to hold it against the document. */
     public static List<String> entries(ValueConfirmation confirmation) {
-        return confirmation.eClass().getEAllAttributes().stream().filter(attribute -> confirmation.eIsSet(attribute) && isSealed(attribute))
-                .sorted(Comparator.comparing(EAttribute::getName)).map(attribute -> attribute.getName() + " = "
-                        + EcoreUtil.convertToString(attribute.getEAttributeType(), confirmation.eGet(attribute)).replace("\\", "\\\\")
-                        .replace("\n", "\\n").replace("\r", "\\r")).toList();
+        return SEALED.stream().filter(confirmation::eIsSet).map(attribute -> attribute.getName() + " = "
+                + EcoreUtil.convertToString(attribute.getEAttributeType(), confirmation.eGet(attribute)).replace("\\", "\\\\")
+                .replace("\n", "\\n").replace("\r", "\\r")).toList();
     }
 
     /** Adds a confirmation to a project, sealed, instead of those of the same value that it has. */
@@ -117,10 +120,6 @@ public final class Confirmations {
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }
-    }
-
-    private static boolean isSealed(EAttribute attribute) {
-        return attribute != Literals.VALUE_CONFIRMATION__SHA256 && !attribute.isID();
     }
 
     /** An aerodrome is known by its identifier; while it has none, by its name. */

@@ -11,8 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -27,6 +30,7 @@ import slopewright.model.ReadBack;
 import slopewright.model.ReviewNote;
 import slopewright.model.Runway;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Ids;
 import slopewright.standards.SignedNames;
 
@@ -50,6 +54,12 @@ public final class ReadBacks {
     private static final Set<String> SEALED_NEVERTHELESS = Set.of("Aerodrome.verticalDatum");
     private static final Set<String> WRITTEN_LATER = Set.of("Project.date", "Project.confirmations", "Project.reviewNotes",
             "Project.readBacks");
+
+    /** What is sealed of an element of each class, by name. */
+    private static final Map<EClass, List<EStructuralFeature>> SEALED = SlopewrightPackage.eINSTANCE.getEClassifiers().stream()
+            .filter(EClass.class::isInstance).map(EClass.class::cast)
+            .collect(Collectors.toUnmodifiableMap(Function.identity(), type -> type.getEAllStructuralFeatures().stream()
+                    .filter(ReadBacks::isSealed).sorted(Comparator.comparing(EStructuralFeature::getName)).toList()));
 
     /** How an element stands to what was read back of it. */
     public enum State {
@@ -113,10 +123,10 @@ public final class ReadBacks {
     }
 
     private static void write(EObject element, String indent, List<String> lines) {
-        List<EStructuralFeature> features = element.eClass().getEAllStructuralFeatures().stream()
-                .filter(feature -> element.eIsSet(feature) && isSealed(feature))
-                .sorted(Comparator.comparing(EStructuralFeature::getName)).toList();
-        for (EStructuralFeature feature : features) {
+        for (EStructuralFeature feature : SEALED.get(element.eClass())) {
+            if (!element.eIsSet(feature)) {
+                continue;
+            }
             String name = indent + "  " + feature.getName() + " = ";
             if (feature instanceof EAttribute attribute) {
                 lines.add(name + EcoreUtil.convertToString(attribute.getEAttributeType(), element.eGet(attribute))
