@@ -209,4 +209,28 @@ public record ProtectionSurface(double startAlongM, double startRightM, double s
         }
         return local;
     }
+
+    /** Spelled out: what a record has by itself is written anew at every start. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ProtectionSurface that && Double.compare(startAlongM, that.startAlongM) == 0
+                && Double.compare(startRightM, that.startRightM) == 0
+                && Double.compare(startHeightM, that.startHeightM) == 0
+                && Double.compare(innerEdgeM, that.innerEdgeM) == 0
+                && Double.compare(divergence, that.divergence) == 0
+                && Double.compare(lengthM, that.lengthM) == 0 && Double.compare(slopeDeg, that.slopeDeg) == 0
+                && Double.compare(axisTurnDeg, that.axisTurnDeg) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = Double.hashCode(startAlongM);
+        hash = 31 * hash + Double.hashCode(startRightM);
+        hash = 31 * hash + Double.hashCode(startHeightM);
+        hash = 31 * hash + Double.hashCode(innerEdgeM);
+        hash = 31 * hash + Double.hashCode(divergence);
+        hash = 31 * hash + Double.hashCode(lengthM);
+        hash = 31 * hash + Double.hashCode(slopeDeg);
+        return 31 * hash + Double.hashCode(axisTurnDeg);
+    }
 }

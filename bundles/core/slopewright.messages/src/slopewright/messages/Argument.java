@@ -34,6 +34,17 @@ public sealed interface Argument permits Argument.Quantity, Argument.Name, Argum
         public Name {
             text = text.chars().allMatch(letter -> letter >= ' ' && letter < DELETE) ? text : STEERING.matcher(text).replaceAll(" ");
         }
+
+        /** Spelled out: what a record has by itself is written anew at every start. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Name that && text.equals(that.text);
+        }
+
+        @Override
+        public int hashCode() {
+            return text.hashCode();
+        }
     }
 
     /**

@@ -32,4 +32,16 @@ public record Message(String key, List<Argument> arguments) implements Argument 
     public String toString() {
         return english();
     }
+
+    /** Spelled out: what a record has by itself is written anew at every start. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Message message && key.equals(message.key) && arguments.equals(message.arguments);
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = key.hashCode();
+        return 31 * hash + arguments.hashCode();
+    }
 }

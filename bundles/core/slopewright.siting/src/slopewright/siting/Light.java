@@ -34,4 +34,16 @@ public record Light(Colour colour, LightForm form) {
         Objects.requireNonNull(colour);
         Objects.requireNonNull(form);
     }
+
+    /** Spelled out: what a record has by itself is written anew at every start. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Light light && colour == light.colour && form == light.form;
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = colour.hashCode();
+        return 31 * hash + form.hashCode();
+    }
 }

@@ -25,4 +25,20 @@ public record SectorEdge(double angleDeg, double widthMinutes, Light below, Ligh
     public SectorEdge raised(double byDeg) {
         return new SectorEdge(angleDeg + byDeg, widthMinutes, below, above);
     }
+
+    /** Spelled out: what a record has by itself is written anew at every start. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SectorEdge that && Double.compare(angleDeg, that.angleDeg) == 0
+                && Double.compare(widthMinutes, that.widthMinutes) == 0 && below.equals(that.below)
+                && above.equals(that.above);
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = Double.hashCode(angleDeg);
+        hash = 31 * hash + Double.hashCode(widthMinutes);
+        hash = 31 * hash + below.hashCode();
+        return 31 * hash + above.hashCode();
+    }
 }

@@ -52,6 +52,22 @@ public record Siting(String family, String ruleSet, String edition, double slope
         public CitedUse(String name, double value, String unit, Citation citation) {
             this(name, value, unit, citation, false);
         }
+
+        /** Spelled out: what a record has by itself is written anew at every start. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof CitedUse that && name.equals(that.name) && Double.compare(value, that.value) == 0
+                    && unit.equals(that.unit) && citation.equals(that.citation) && isSector == that.isSector;
+        }
+
+        @Override
+        public int hashCode() {
+            int hash = name.hashCode();
+            hash = 31 * hash + Double.hashCode(value);
+            hash = 31 * hash + unit.hashCode();
+            hash = 31 * hash + citation.hashCode();
+            return 31 * hash + Boolean.hashCode(isSector);
+        }
     }
 
     /** Copies the lists. */

@@ -43,4 +43,22 @@ public record Citation(String key, Source source, String clause, Provenance prov
     public String text() {
         return clause.isEmpty() ? source.title() : source.title() + ", " + clause;
     }
+
+    /** Spelled out: what a record has by itself is written anew at every start. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Citation citation && key.equals(citation.key) && source.equals(citation.source)
+                && clause.equals(citation.clause) && provenance == citation.provenance && note.equals(citation.note)
+                && confirmation.equals(citation.confirmation);
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = key.hashCode();
+        hash = 31 * hash + source.hashCode();
+        hash = 31 * hash + clause.hashCode();
+        hash = 31 * hash + provenance.hashCode();
+        hash = 31 * hash + note.hashCode();
+        return 31 * hash + confirmation.hashCode();
+    }
 }

@@ -8,4 +8,16 @@ package slopewright.standards;
  * @param edition edition or date
  */
 public record Source(String key, String title, String edition) {
+    /** Spelled out: what a record has by itself is written anew at every start. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Source source && key.equals(source.key) && title.equals(source.title) && edition.equals(source.edition);
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = key.hashCode();
+        hash = 31 * hash + title.hashCode();
+        return 31 * hash + edition.hashCode();
+    }
 }

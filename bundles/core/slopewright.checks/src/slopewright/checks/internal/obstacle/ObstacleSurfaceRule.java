@@ -2,6 +2,7 @@ package slopewright.checks.internal.obstacle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.checks.Cure;
@@ -66,6 +67,20 @@ public final class ObstacleSurfaceRule extends AidRule {
 
     /** What decides the outcomes of the obstacles, beside the obstacles. */
     private record EachKey(String aidId, String aidLabel, ProtectionSurface surface, List<Citation> citations) {
+        /** Spelled out: what a record has by itself is written anew at every start. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof EachKey that && Objects.equals(aidId, that.aidId) && aidLabel.equals(that.aidLabel)
+                    && surface.equals(that.surface) && citations.equals(that.citations);
+        }
+
+        @Override
+        public int hashCode() {
+            int hash = Objects.hashCode(aidId);
+            hash = 31 * hash + aidLabel.hashCode();
+            hash = 31 * hash + surface.hashCode();
+            return 31 * hash + citations.hashCode();
+        }
     }
 
     /** What decides the remedies, beside the obstacles. */
