@@ -1,14 +1,12 @@
 package slopewright.headless;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+
+import slopewright.headless.internal.HeadStart;
 
 /**
  * Runs the commands that scripts call most over a project, so that a virtual machine which keeps an archive of its classes at its end
@@ -35,16 +33,20 @@ public final class ClassData {
                     List.of("site", "--family", "four-unit-row", "--slope-deg", "3", "--runway-width-m", "45", "--code", "4", "--approach",
                             "instrument", "--eye-to-wheel-m", "6", "--clearance", "desired"),
                     List.of("report", file, "-o", report.toString()));
-            commands.forEach(ClassData::run);
+            for (List<String> command : commands) {
+                run(command);
+            }
         } finally {
             Files.deleteIfExists(report);
             Files.delete(folder);
         }
     }
 
-    private static void run(List<String> words) {
-        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-        InputStream nothing = new ByteArrayInputStream(new byte[0]);
-        Main.run(words.toArray(String[]::new), nowhere, nowhere, nothing);
+    private static void run(List<String> words) throws IOException {
+        String[] call = words.toArray(String[]::new);
+        HeadStart.make(call);
+        try (OutputStream nowhere = OutputStream.nullOutputStream()) {
+            Start.run(call, nowhere, nowhere);
+        }
     }
 }

@@ -3,6 +3,7 @@ package slopewright.headless;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -17,18 +18,28 @@ public final class Start {
     private Start() {
     }
 
-    /** Runs the command of some words, see {@link Main#run}. */
-    public static void main(String[] words) {
+    /**
+     * Runs the command of some words, see {@link Main#run}.
+     *
+     * @throws IOException where a stream cannot be closed
+     */
+    public static void main(String[] words) throws IOException {
         int code;
         HeadStart.begin(words);
-        try (PrintStream out = stream(FileDescriptor.out, false); PrintStream err = stream(FileDescriptor.err, true)) {
-            code = Main.run(words, out, err, System.in);
+        try (OutputStream out = new FileOutputStream(FileDescriptor.out); OutputStream err = new FileOutputStream(FileDescriptor.err)) {
+            code = run(words, out, err);
         }
         System.exit(code);
     }
 
-    private static PrintStream stream(FileDescriptor descriptor, boolean flushLines) {
-        OutputStream buffered = new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER_BYTES);
-        return new PrintStream(buffered, flushLines, StandardCharsets.UTF_8);
+    /** Runs the command of some words into streams, which are closed after it. */
+    static int run(String[] words, OutputStream results, OutputStream messages) {
+        try (PrintStream out = stream(results, false); PrintStream err = stream(messages, true)) {
+            return Main.run(words, out, err, System.in);
+        }
+    }
+
+    private static PrintStream stream(OutputStream stream, boolean flushLines) {
+        return new PrintStream(new BufferedOutputStream(stream, BUFFER_BYTES), flushLines, StandardCharsets.UTF_8);
     }
 }

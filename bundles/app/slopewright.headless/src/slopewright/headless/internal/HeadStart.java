@@ -14,17 +14,23 @@ import javax.xml.parsers.SAXParserFactory;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
+import slopewright.checks.RuleCatalogue;
 import slopewright.evaluation.ProjectRules;
 import slopewright.messages.MessageRenderer;
+import slopewright.model.SlopewrightPackage;
 import slopewright.model.io.ProjectFile;
+import slopewright.siting.Families;
 import slopewright.standards.RuleSets;
 
 /**
  * Makes ready, beside the thread of the command, what nearly every command needs, while the words of the call are still being parsed. What
- * it touches is read once, never changed and waited for by whoever needs it meanwhile; nothing of the model is among it, whose classes
- * wait for each other when two threads begin with them at once.
+ * it touches is read once, never changed and waited for by whoever needs it meanwhile. The classes of the model wait for each other where two
+ * threads begin with different ones of them; so they are begun here for those commands alone that begin with the same one, by loading a
+ * project.
  */
 public final class HeadStart {
+
+    private static final String CHECK = "check";
 
     private HeadStart() {
     }
@@ -33,15 +39,26 @@ public final class HeadStart {
     public static void begin(String[] words) {
         if (words.length > 1 && Commands.NAMES.contains(words[0])) {
             boolean project = Arrays.stream(words).anyMatch(word -> word.endsWith("." + ProjectFile.EXTENSION));
-            Thread thread = new Thread(() -> make(project), "head start");
+            Thread thread = new Thread(() -> make(steps(words[0], project)), "head start");
             thread.setDaemon(true);
             thread.start();
         }
     }
 
-    private static void make(boolean project) {
-        List<Step> steps = project ? List.of(HeadStart::dates, HeadStart::xml, HeadStart::rules, HeadStart::sentences)
+    private static List<Step> steps(String command, boolean project) {
+        if (CHECK.equals(command)) {
+            return List.of(HeadStart::model, HeadStart::xml, HeadStart::rules, HeadStart::catalogue, HeadStart::sentences);
+        }
+        return project ? List.of(HeadStart::dates, HeadStart::xml, HeadStart::rules, HeadStart::sentences)
                 : List.of(HeadStart::rules, HeadStart::sentences);
+    }
+
+    /** Makes everything ready that a command needs, and returns when it is. */
+    public static void make(String[] words) {
+        make(steps(words[0], true));
+    }
+
+    private static void make(List<Step> steps) {
         for (Step step : steps) {
             try {
                 step.run();
@@ -49,6 +66,15 @@ public final class HeadStart {
                 return; // the command meets the same fault, and says so
             }
         }
+    }
+
+    private static void model() {
+        SlopewrightPackage.eINSTANCE.eClass();
+    }
+
+    private static void catalogue() {
+        Families.all();
+        RuleCatalogue.all();
     }
 
     /** The model's library makes some of these before it makes anything else. */
