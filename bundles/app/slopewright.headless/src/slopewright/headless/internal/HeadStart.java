@@ -24,8 +24,8 @@ import slopewright.standards.RuleSets;
 
 /**
  * Makes ready, beside the thread of the command, what nearly every command needs, while the words of the call are still being parsed. What
- * it touches is read once, never changed and waited for by whoever needs it meanwhile. The classes of the model wait for each other where two
- * threads begin with different ones of them; so they are begun here for those commands alone that begin with the same one, by loading a
+ * it touches is read once, never changed and waited for by whoever needs it meanwhile. The classes of the model wait for each other where
+ * two threads begin with different ones of them; so they are begun here for a check alone, which begins with the same one as it loads a
  * project.
  */
 public final class HeadStart {

@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 /**
- * By what a file is known again: the SHA-256 of what it held. That of a small content is worked out when somebody asks for it, which a check
- * from the command line does not; that of a large one at once, beside the thread that reads it.
+ * By what a file is known again: the SHA-256 of what it held. That of a small content is worked out when somebody asks for it, which a
+ * check from the command line does not; that of a large one at once, beside the thread that reads it.
  */
 public final class SeenFile {
 

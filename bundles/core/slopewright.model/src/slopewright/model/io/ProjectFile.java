@@ -279,7 +279,8 @@ public final class ProjectFile {
      *                              where another program changed the file meanwhile
      */
     public static void save(Project project, Path file) throws ProjectFileException {
-        Optional<String> seen = resource(project).filter(resource -> uri(file).equals(resource.getURI())).flatMap(ProjectResource::seen).map(SeenFile::sha256);
+        Optional<String> seen = resource(project).filter(resource -> uri(file).equals(resource.getURI())).flatMap(ProjectResource::seen)
+                .map(SeenFile::sha256);
         save(project, file, AtomicFile.Terms.keeping(PREVIOUS_SUFFIX).whileStill(seen));
     }
 
