@@ -37,7 +37,8 @@ public final class Renewed {
     public static void main(String[] words) throws IOException {
         Path from = Path.of(words[0]);
         try (URLClassLoader classes = new URLClassLoader(new URL[] {from.toUri().toURL()}, ClassLoader.getPlatformClassLoader());
-                ZipFile in = new ZipFile(from.toFile()); ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(Path.of(words[1])))) {
+                ZipFile in = new ZipFile(from.toFile());
+                ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(Path.of(words[1])))) {
             for (ZipEntry entry : Collections.list(in.entries())) {
                 byte[] content = in.getInputStream(entry).readAllBytes();
                 ZipEntry copy = new ZipEntry(entry.getName());
