@@ -41,6 +41,10 @@ final class InspectionCases {
         add(cases, "INSP-04", Result.PASS, "5 of 5 degrees, narrowed", narrowed(Bases::row), inspection -> azimuth(inspection, -5, 5));
         add(cases, "INSP-04", Result.FAIL, "4.9 of 5 degrees, narrowed", narrowed(Bases::row),
                 inspection -> azimuth(inspection, -4.9, 5));
+        add(cases, "INSP-04", Result.FAIL, "7 of 8 degrees of the equipment, where nothing is printed nor entered", Bases::row,
+                inspection -> azimuth(inspection, -8, 7));
+        add(cases, "INSP-04", Result.FAIL, "1 degree right, and a limit to the left only", leftOnly(Bases::row),
+                inspection -> azimuth(inspection, -5, 1));
         add(cases, "INSP-04", Result.NOT_EVALUATED, "no azimuth", Bases::rowOfToday, inspection -> inspection.setAzimuthLeftDeg(null));
         add(cases, "INSP-05", Result.PASS, "clear", Bases::row, inspection -> {
             // as it stands
@@ -62,6 +66,14 @@ final class InspectionCases {
         add(cases, "INSP-02", Result.NOT_EVALUATED, "T form, off, no tolerance", Bases::tForm,
                 inspection -> inspection.setOnSlopeAngleDeg(3.1));
         add(cases, "INSP-02", Result.PASS, "T form, as laid out", Bases::tForm, inspection -> inspection.setOnSlopeAngleDeg(3.0));
+    }
+
+    private static Supplier<Sample> leftOnly(Supplier<Sample> base) {
+        return () -> {
+            Sample sample = base.get();
+            sample.aid().setBeamLeftLimitDeg(-5.0);
+            return sample;
+        };
     }
 
     private static Supplier<Sample> narrowed(Supplier<Sample> base) {

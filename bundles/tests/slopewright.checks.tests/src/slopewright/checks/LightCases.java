@@ -132,9 +132,17 @@ final class LightCases {
         limited(cases, Result.FAIL, "3.076 degrees", -3.076, 3.076, 0);
         limited(cases, Result.FAIL, "a degree to the left, towards which no unit looks", -8.0, 1.0, 0);
         limited(cases, Result.FAIL, "as wide as nothing, and turned", -1.0, 1.0, 3);
-        cases.add(RuleCase.of("LIGHT-03", Result.NOT_APPLICABLE, "no limits", LightCases::row, Sample::unchanged));
-        cases.add(RuleCase.of("LIGHT-03", Result.NOT_APPLICABLE, "at a helipad", LightCases::sector,
-                sample -> sample.aid().setBeamLeftLimitDeg(-8.0)));
+        cases.add(RuleCase.of("LIGHT-03", Result.PASS, "no limits, and 8 degrees of equipment to each side", LightCases::row,
+                Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-03", Result.FAIL, "no limits, and 2 degrees of equipment to each side", LightCases::row,
+                sample -> sample.equipment().setBeamWidthDeg(4.0)));
+        // A beam turned by 6 degrees, and 5 degrees wide to each side, does not hold the approach to a helipad.
+        cases.add(RuleCase.of("LIGHT-03", Result.FAIL, "at a helipad, turned away", LightCases::sector, sample -> {
+            sample.aid().setAxisTurnDeg(6.0);
+            sample.equipment().setBeamWidthDeg(10.0);
+        }));
+        cases.add(RuleCase.of("LIGHT-03", Result.PASS, "at a helipad", LightCases::sector, Sample::unchanged));
+        cases.add(RuleCase.of("LIGHT-03", Result.NOT_APPLICABLE, "portable", LightCases::sector, sample -> sample.aid().setPortable(true)));
         cases.add(RuleCase.of("LIGHT-03", Result.NOT_EVALUATED, "only one side, and no beam width", LightCases::row, sample -> {
             sample.aid().setBeamLeftLimitDeg(-8.0);
             sample.equipment().setBeamWidthDeg(null);

@@ -146,6 +146,18 @@ final class ObstacleCases {
         }));
         cases.add(RuleCase.of("OBS-03", Result.PASS, "outside the beam", Bases::row, sample -> sample.obstacle("mast", -2060, 400,
                 surfaceM(2060) + 5)));
+        // A beam of 7 degrees reaches 291 m there: the wire is in it from 280 m on, and highest at 320 m, where one of 8 degrees reaches.
+        cases.add(RuleCase.of("OBS-03", Result.FAIL, "a wire out of the narrower side", Bases::row, sample -> {
+            Obstacle wire = sample.obstacle("wire", -2060, 280, surfaceM(2060) + 5);
+            wire.setKind(ObstacleKind.LINE);
+            wire.getPlaces().add(Sample.place(-2060, 320, surfaceM(2060) + 15));
+            wire.setTopElevationM(surfaceM(2060) + 15);
+            sample.aid().setBeamRightLimitDeg(7.0);
+        }));
+        cases.add(RuleCase.of("OBS-03", Result.FAIL, "beside the beam by less than the survey is exact", Bases::row, sample -> sample
+                .obstacle("mast", -2060, 350, surfaceM(2060) + 5).setHorizontalAccuracyM(30.0)));
+        cases.add(RuleCase.of("OBS-03", Result.PASS, "beside the beam by more than the survey is exact", Bases::row, sample -> sample
+                .obstacle("mast", -2060, 350, surfaceM(2060) + 5).setHorizontalAccuracyM(10.0)));
         cases.add(RuleCase.of("OBS-03", Result.PASS, "inside the surface, which another rule reports", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 5)));
         cases.add(RuleCase.of("OBS-03", Result.NOT_EVALUATED, "beam unknown", Bases::row, sample -> sample.aid().setEquipment(null)));

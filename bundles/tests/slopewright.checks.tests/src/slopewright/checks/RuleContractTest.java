@@ -63,7 +63,7 @@ class RuleContractTest {
         return Stream.of(DataCases.all(), ContradictionCases.all(), RowCases.all(), RowLevelCases.all(), ClearanceCases.all(),
                 ObstacleCases.all(), OtherFamilyCases.all(), RangeCases.all(), LightCases.all(), SignalCases.all(), BookCases.all(),
                 EquipmentCases.all(), FieldCases.all(), CircuitCases.all(), InspectionCases.all(), ReadBackCases.all(), SitingCases.all(),
-                PlausibleCases.all(), PlausibleUnitCases.all())
+                PlausibleCases.all(), PlausibleUnitCases.all(), UnitLineCases.all())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -19,10 +19,10 @@ import slopewright.siting.UnitPlan;
 import slopewright.standards.CitedValue;
 
 /**
- * A fixed indicator whose beam is limited to the side still shows to who flies along the centre line. The texts let a beam be narrowed
- * where something stands beside the surface and give no least width. One that reaches as far as the printed light is met as it is; a
- * narrower one, or one for which no width is printed, must hold the centre line from the range of the signal to where an approach is
- * decided, which is common practice. A failure: beyond the edge of a beam there is no signal.
+ * A fixed indicator shows to who flies along the centre line, at a runway or a helipad, whether its beam is limited to the side or no wider
+ * by itself. The texts let a beam be narrowed where something stands beside the surface and give no least width. One that reaches as far
+ * as the printed light is met as it is; a narrower one, or one for which no width is printed, must hold the centre line from the range of
+ * the signal to where an approach is decided, which is common practice. A failure: beyond the edge of a beam there is no signal.
  */
 public final class NarrowedBeamRule extends AidRule {
     /** Made by the service loader. */
@@ -32,12 +32,7 @@ public final class NarrowedBeamRule extends AidRule {
 
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
-        Double left = facts.aid().getBeamLeftLimitDeg();
-        Double right = facts.aid().getBeamRightLimitDeg();
-        if (left == null && right == null) {
-            throw Stop.notApplicable(Message.of("LIGHT-03.no-limits"));
-        }
-        if (!facts.atRunway() || Boolean.TRUE.equals(facts.aid().getPortable())) {
+        if (Boolean.TRUE.equals(facts.aid().getPortable())) {
             throw Stop.notApplicable(Message.of("LIGHT-03.by-another-rule"));
         }
         BeamLimits limits = AidFacts.need(BeamLimits.of(facts.aid()).orElse(null), Message.of("missing.beam-width"));

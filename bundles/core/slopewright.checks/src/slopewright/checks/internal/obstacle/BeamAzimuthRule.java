@@ -48,21 +48,18 @@ public final class BeamAzimuthRule extends AidRule {
         Optional<Inspection> flown = Inspections.last(facts.aid());
         double left = widestDeg(limitDeg(facts, facts.aid().getBeamLeftLimitDeg()), flown.map(Inspection::getAzimuthLeftDeg));
         double right = widestDeg(limitDeg(facts, facts.aid().getBeamRightLimitDeg()), flown.map(Inspection::getAzimuthRightDeg));
-        double bar = facts.laid().reference().alongM();
-        double behind = bar - surface.startAlongM();
-        ProtectionSurface beam = new ProtectionSurface(bar, surface.heightAtOutwardM(0) - behind * Angles.tanDeg(surface.slopeDeg()), 0,
-                Angles.tanDeg(Math.max(left, right)), surface.lengthM() + Math.max(0, behind), surface.slopeDeg(), surface.axisTurnDeg());
         Set<Object> known = Collections.newSetFromMap(new IdentityHashMap<>());
         compared.inside().stream().filter(ObstacleComparison::isPenetrating).forEach(found -> known.add(found.element()));
         List<String> endangering = new ArrayList<>();
         double worst = 0;
         double narrowest = Double.POSITIVE_INFINITY;
-        for (ObstacleComparison found : facts.surroundings().compare(beam).inside()) {
-            if (found.isUnshieldedPenetration() && !known.contains(found.element())) {
+        for (double half : new double[] {Math.max(left, right), Math.min(left, right)}) {
+            ProtectionSurface beam = beam(facts, surface, half);
+            for (ObstacleComparison found : facts.surroundings().compare(beam).inside()) {
                 FramePoint point = found.worst().point();
                 double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()),
                         beam.outwardM(point.alongM(), point.rightM())));
-                if (azimuth < 0 ? -azimuth <= left : azimuth <= right) {
+                if (found.isUnshieldedPenetration() && half <= (azimuth < 0 ? left : right) && known.add(found.element())) {
                     endangering.add(found.label());
                     worst = Math.max(worst, found.worst().excessM());
                     narrowest = Math.min(narrowest, Math.abs(azimuth));
@@ -77,6 +74,17 @@ public final class BeamAzimuthRule extends AidRule {
         outcomes.about(facts.aid()).measured(Measure.atMost(worst, 0, "m").strict()).citing(narrowing.citation())
                 .saying(endangering.isEmpty() ? "clear" : "endangering", beamText, some(endangering), Words.m(worst))
                 .advising("narrow", Words.degrees(narrowest)).add();
+    }
+
+    /**
+     * Returns the plane of the surface as wide as a beam. It is asked for the wider side and then for the narrower one, since an obstacle
+     * may have its worst place beyond the narrower and another within it; which of them an inexact one reaches is the comparison's to say.
+     */
+    private static ProtectionSurface beam(AidFacts facts, ProtectionSurface surface, double halfDeg) {
+        double bar = facts.laid().reference().alongM();
+        double behind = bar - surface.startAlongM();
+        return new ProtectionSurface(bar, surface.heightAtOutwardM(0) - behind * Angles.tanDeg(surface.slopeDeg()), 0,
+                Angles.tanDeg(halfDeg), surface.lengthM() + Math.max(0, behind), surface.slopeDeg(), surface.axisTurnDeg());
     }
 
     /** Names some of many. */
