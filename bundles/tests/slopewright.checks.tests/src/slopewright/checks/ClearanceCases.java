@@ -72,6 +72,7 @@ final class ClearanceCases {
         cases.add(RuleCase.of("EYE-03", Result.FAIL, "34.8 ft", Bases::usRow, sample -> sample.moveAlong(-94)));
         cases.add(RuleCase.of("EYE-03", Result.FAIL, "55.2 ft", Bases::usRow, sample -> sample.moveAlong(32)));
         cases.add(RuleCase.of("EYE-03", Result.NOT_EVALUATED, "no group", Bases::usRow, sample -> sample.aid().setHeightGroup(null)));
+        demandingGroup(cases);
         cases.add(RuleCase.of("EYE-04", Result.PASS, "at the hover", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("EYE-04", Result.PASS, "row at a helipad", Bases::padRow, Sample::unchanged));
         cases.add(RuleCase.of("EYE-04", Result.FAIL, "5 m farther", Bases::padSector, sample -> sample.moveAlong(5)));
@@ -182,5 +183,41 @@ final class ClearanceCases {
         cases.add(RuleCase.of("ILS-04", Result.PASS, "one group", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-04", Result.FAIL, "one eye far above its antenna", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().add(sample.group("tall", 12, 12))));
+    }
+
+    /**
+     * Height groups of AC 150/5340-30: to 10 ft (3.048 m) group 1, to 15 ft (4.572 m) group 2, to 20 ft (6.096 m) group 3, above that 4;
+     * least crossing heights 20, 25, 35 and 60 ft. The most demanding one that uses the runway governs (JO 6850.2B, as quoted).
+     */
+    private static void demandingGroup(List<RuleCase> cases) {
+        cases.add(RuleCase.of("EYE-06", Result.PASS, "20 ft and group 3", Bases::usRow, sample -> cockpit(sample, 6.096)));
+        cases.add(RuleCase.of("EYE-06", Result.FAIL, "20.1 ft and group 3", Bases::usRow, sample -> cockpit(sample, 6.126)));
+        cases.add(RuleCase.of("EYE-06", Result.FAIL, "a wide-body on a row of group 3", Bases::usRow, sample -> cockpit(sample, 9.0)));
+        cases.add(RuleCase.of("EYE-06", Result.PASS, "a wide-body on a row of group 4", Bases::usRow, sample -> {
+            cockpit(sample, 9.0);
+            sample.aid().setHeightGroup(4);
+            sample.moveAlong(154); // 50 ft become 75 ft: 7.62 m / tan 2 deg 50 min
+        }));
+        cases.add(RuleCase.of("EYE-06", Result.FAIL, "two bars whose signal crosses at 10 m, and a wide-body", Bases::twoBar,
+                sample -> cockpit(sample, 9.0)));
+        cases.add(RuleCase.of("EYE-06", Result.PASS, "two bars whose signal crosses at 10 m, and 15 ft", Bases::twoBar,
+                sample -> cockpit(sample, 4.5)));
+        // 35 ft are 10.668 m, 0.668 m above the 10 m; one metre along on 2.75 degrees is 0.048033 m of height.
+        cases.add(RuleCase.of("EYE-06", Result.PASS, "35.02 ft, and 20 ft", Bases::twoBar, sample -> {
+            cockpit(sample, 6.0);
+            sample.moveAlong(14.05);
+        }));
+        cases.add(RuleCase.of("EYE-06", Result.FAIL, "34.98 ft, and 20 ft", Bases::twoBar, sample -> {
+            cockpit(sample, 6.0);
+            sample.moveAlong(13.8);
+        }));
+        cases.add(RuleCase.of("EYE-06", Result.NOT_EVALUATED, "no height from cockpit to wheel", Bases::usRow, Sample::unchanged));
+        cases.add(RuleCase.of("EYE-06", Result.NOT_EVALUATED, "no aeroplanes", Bases::usRow,
+                sample -> sample.host().getRegularGroups().clear()));
+        cases.add(RuleCase.of("EYE-06", Result.NOT_APPLICABLE, "a table of wheel clearances instead", Bases::row, Sample::unchanged));
+    }
+
+    private static void cockpit(Sample sample, double heightM) {
+        sample.host().getRegularGroups().get(0).setStaticCockpitToWheelM(heightM);
     }
 }
