@@ -342,9 +342,10 @@ public final class NewSite {
         name = to;
     }
 
-    /** Returns the designator of the runway end or approach direction. */
+    /** Returns the designator of the runway end or landing direction; at a helipad one of a bearing is of the bearing that is known. */
     public String designator() {
-        return designator;
+        Double bearing = numbers.get(SiteNumber.BEARING);
+        return helipad && bearing != null && designator.matches("H-\\d{3}") ? PadParts.designator(bearing) : designator;
     }
 
     /** Names the runway end or approach direction. */

@@ -45,8 +45,7 @@ final class PadParts {
         site.number(SiteNumber.FATO_BEARING).ifPresent(pad::setFatoBearingDeg);
         aerodrome.getHelipads().add(pad);
         Double bearing = site.number(SiteNumber.BEARING).isPresent() ? site.number(SiteNumber.BEARING).getAsDouble() : null;
-        ApproachDirection first = direction(bearing, bearing != null && site.designator().matches("H-\\d{3}") ? designator(bearing)
-                : site.designator());
+        ApproachDirection first = direction(bearing, site.designator());
         pad.getDirections().add(first);
         site.furtherBearings().forEach(trueDeg -> pad.getDirections().add(direction(trueDeg, designator(trueDeg))));
         List<Helipad> others = new ArrayList<>();

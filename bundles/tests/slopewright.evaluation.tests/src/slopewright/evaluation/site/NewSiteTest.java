@@ -78,6 +78,18 @@ class NewSiteTest {
         assertEquals(90, pad.getDirections().get(0).getTrueBearingDeg());
     }
 
+    /** The first direction of a pad is called by its bearing, also before the project is made; a name of one's own stays. */
+    @Test
+    void theNameOfALandingDirectionFollowsItsBearing() {
+        NewSite site = new NewSite("icao:9th");
+        site.start(SiteTemplate.FIELD_SITE);
+        site.set(SiteNumber.BEARING, OptionalDouble.of(250));
+        assertEquals("H-250", site.designator());
+        assertEquals("H-250", Projects.hosts(site.project(SiteNames.english(""))).get(0).getDesignator());
+        site.setDesignator("North slot");
+        assertEquals("North slot", Projects.hosts(site.project(SiteNames.english(""))).get(0).getDesignator());
+    }
+
     @Test
     void aTemplateGivesWhatIsKnown() {
         Project demo = DemoProjects.load(DemoProjects.GOOD);

@@ -10,7 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
-/** Makes the rows of the wizard: a label, a control, and room for a remark. */
+/** Makes the rows of the wizard: a label, a control, and room for a remark. What is typed replaces what a text that is come to held. */
 final class Answers {
 
     private static final int CONTROL_WIDTH = 170;
@@ -29,6 +29,7 @@ final class Answers {
         Text text = new Text(parent, SWT.BORDER);
         text.setText(first);
         text.addListener(SWT.Modify, event -> typed.accept(text.getText()));
+        text.addListener(SWT.FocusIn, event -> text.selectAll());
         GridDataFactory.swtDefaults().hint(CONTROL_WIDTH, SWT.DEFAULT).applyTo(text);
         return text;
     }

@@ -48,6 +48,15 @@ abstract class DraftPage extends WizardPage {
         remarks.put(number, Answers.label(parent, Messages.get("site.assumed")));
     }
 
+    /** Begins in the first field, whatever led here. */
+    @Override
+    public void setVisible(boolean visible) {
+        super.setVisible(visible);
+        if (visible) {
+            getControl().setFocus();
+        }
+    }
+
     /** Shows what the draft holds, after a template was taken. */
     void reload() {
         texts.forEach((number, text) -> text.setText(draft.text(number)));

@@ -82,11 +82,12 @@ final class PadsPage extends DraftPage {
         GridDataFactory.fillDefaults().span(6, 1).hint(640, SWT.DEFAULT).applyTo(note);
         table(area);
         row(area, SiteNumber.SURVEY_REACH);
-        row(area, SiteNumber.SURVEY_PLACE);
-        row(area, SiteNumber.SURVEY_HEIGHT);
         row(area, SiteNumber.VARIATION);
-        text(area, "pads.survey-source", SiteText.SURVEY_SOURCE, SiteText.SURVEY_DATE);
+        row(area, SiteNumber.SURVEY_PLACE);
+        row(area, SiteNumber.VARIATION_CHANGE);
+        row(area, SiteNumber.SURVEY_HEIGHT);
         text(area, "pads.variation-source", SiteText.VARIATION_SOURCE, SiteText.VARIATION_DATE);
+        text(area, "pads.survey-source", SiteText.SURVEY_SOURCE, SiteText.SURVEY_DATE);
         setControl(area);
         review();
     }

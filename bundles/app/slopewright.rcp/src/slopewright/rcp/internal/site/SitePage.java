@@ -122,6 +122,9 @@ final class SitePage extends DraftPage {
             code.setEnabled(!draft().site().isHelipad());
             approach.setEnabled(!draft().site().isHelipad());
         }
+        if (designator != null && !designator.isFocusControl() && !designator.getText().equals(draft().site().designator())) {
+            designator.setText(draft().site().designator());
+        }
         super.review();
     }
 
