@@ -236,6 +236,7 @@ public final class BookView extends ViewPart {
         if (dialog.open() == Window.OK) {
             last = Optional.of(dialog.last());
             write(dialog.decided());
+            table.control().setFocus();
         }
     }
 
@@ -243,6 +244,7 @@ public final class BookView extends ViewPart {
         SignOffDialog dialog = new SignOffDialog(getSite().getShell(), toSign());
         if (dialog.open() == Window.OK) {
             write(dialog.signed());
+            table.control().setFocus();
         }
     }
 

@@ -148,12 +148,14 @@ public final class ValueDialog extends TitleAreaDialog {
         enableButtons();
     }
 
+    /** The key Return goes on to the next value, and finishes at the last one. */
     private void enableButtons() {
         for (int id : new int[] {SKIP, NEXT}) {
             if (getButton(id) != null) {
                 getButton(id).setEnabled(at < entries.size() - 1);
             }
         }
+        getShell().setDefaultButton(getButton(at < entries.size() - 1 ? NEXT : IDialogConstants.OK_ID));
     }
 
     /** Shows the value at hand, with what was decided of it before or entered for the last one. */

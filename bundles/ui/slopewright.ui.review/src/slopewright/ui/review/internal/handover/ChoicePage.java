@@ -130,6 +130,7 @@ public final class ChoicePage extends WizardPage {
         folder = new Text(area, SWT.BORDER);
         folder.setText(plan.folder());
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(folder);
+        folder.addListener(SWT.FocusIn, event -> folder.selectAll());
         folder.addListener(SWT.Modify, event -> {
             plan.folder(folder.getText());
             update();
