@@ -1,10 +1,11 @@
 package slopewright.model.internal;
 
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 import org.eclipse.emf.common.util.WrappedException;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.InternalEObject;
@@ -23,10 +24,12 @@ import slopewright.model.SlopewrightPackage;
  */
 final class ProjectHandler extends SAXXMIHandler {
 
-    /** A decimal number; Java would also take hexadecimal ones, a trailing {@code d} and {@code NaN}. */
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?");
+    /** So many letters without an exponent are a finite number. */
+    private static final int FINITE_LETTERS = 300;
 
     private final ProjectResource resource;
+    private final Map<EClass, Boolean> refers = new HashMap<>();
+    /** Lines of the elements that may refer to others. */
     private final Map<EObject, Integer> lines = new IdentityHashMap<>();
 
     ProjectHandler(ProjectResource resource, XMLHelper helper, Map<?, ?> options) {
@@ -50,7 +53,9 @@ final class ProjectHandler extends SAXXMIHandler {
 
     @Override
     protected void handleObjectAttribs(EObject element) {
-        lines.put(element, getLineNumber());
+        if (refers.computeIfAbsent(element.eClass(), ProjectHandler::mayRefer)) {
+            lines.put(element, getLineNumber());
+        }
         super.handleObjectAttribs(element);
         if (element instanceof Identified identified && identified.getId() != null) {
             if (identified.getId().isBlank()) {
@@ -59,7 +64,13 @@ final class ProjectHandler extends SAXXMIHandler {
             if (!resource.isFirstOfItsId(identified)) {
                 error("the id " + identified.getId() + " is there twice");
             }
+        } else {
+            resource.isWithoutId(element);
         }
+    }
+
+    private static boolean mayRefer(EClass type) {
+        return type.getEAllReferences().stream().anyMatch(reference -> !reference.isContainment() && !reference.isContainer());
     }
 
     @Override
@@ -81,8 +92,35 @@ final class ProjectHandler extends SAXXMIHandler {
         super.setFeatureValue(element, feature, value, position);
     }
 
-    private static boolean isNumber(String text) {
-        return NUMBER.matcher(text).matches() && Double.isFinite(Double.parseDouble(text));
+    /** Returns whether a text is a decimal number; Java would also take hexadecimal ones, a trailing {@code d} and {@code NaN}. */
+    static boolean isNumber(String text) {
+        int at = afterSign(text, 0);
+        int point = afterDigits(text, at);
+        int end = point;
+        if (point < text.length() && text.charAt(point) == '.') {
+            end = afterDigits(text, point + 1);
+        }
+        boolean hasDigits = point > at || end > point + 1;
+        boolean hasExponent = hasDigits && end < text.length() && (text.charAt(end) == 'e' || text.charAt(end) == 'E');
+        if (hasExponent) {
+            int exponent = afterSign(text, end + 1);
+            end = afterDigits(text, exponent);
+            hasDigits = end > exponent;
+        }
+        boolean isPlain = !hasExponent && text.length() < FINITE_LETTERS;
+        return hasDigits && end == text.length() && (isPlain || Double.isFinite(Double.parseDouble(text)));
+    }
+
+    private static int afterSign(String text, int at) {
+        return at < text.length() && (text.charAt(at) == '+' || text.charAt(at) == '-') ? at + 1 : at;
+    }
+
+    private static int afterDigits(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+            at++;
+        }
+        return at;
     }
 
     @Override

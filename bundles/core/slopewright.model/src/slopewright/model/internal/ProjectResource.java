@@ -31,6 +31,9 @@ public final class ProjectResource extends XMIResourceImpl {
     /** The elements by id while a file is being read; null at any other time. */
     private Map<String, EObject> read;
 
+    /** Whether an element of the file that was read has no id. */
+    private boolean idIsMissing;
+
     /** What the file held when it was read or written last; null where it was not. */
     private SeenFile seen;
 
@@ -92,6 +95,16 @@ public final class ProjectResource extends XMIResourceImpl {
      */
     boolean isFirstOfItsId(Identified element) {
         return read == null || read.putIfAbsent(element.getId(), element) == null;
+    }
+
+    /** Notes that an element was read that has no id. */
+    void isWithoutId(EObject element) {
+        idIsMissing |= element instanceof Identified;
+    }
+
+    /** Returns whether an element that was read has no id. */
+    public boolean isIdMissing() {
+        return idIsMissing;
     }
 
     @Override

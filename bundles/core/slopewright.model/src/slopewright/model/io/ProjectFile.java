@@ -24,6 +24,7 @@ import org.xml.sax.SAXParseException;
 
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.internal.FileDigest;
 import slopewright.model.internal.ProjectResource;
 import slopewright.model.internal.SeenFile;
 import slopewright.model.internal.Writability;
@@ -92,7 +93,7 @@ public final class ProjectFile {
             throw whole(name, "is empty", null);
         }
         SlopewrightPackage.eINSTANCE.eClass();
-        Resource resource = new ProjectResource(URI.createURI("project"));
+        ProjectResource resource = new ProjectResource(URI.createURI("project"));
         try {
             resource.load(new ByteArrayInputStream(bytes), Map.of());
         } catch (IndexOutOfBoundsException e) {
@@ -108,7 +109,9 @@ public final class ProjectFile {
         if (resource.getContents().size() != 1 || !(resource.getContents().get(0) instanceof Project project)) {
             throw whole(name, "does not hold exactly one project", null);
         }
-        Ids.assign(project);
+        if (resource.isIdMissing()) {
+            Ids.assign(project);
+        }
         return project;
     }
 
@@ -127,6 +130,21 @@ public final class ProjectFile {
     /** Returns the SHA-256 of the file of a project when it was loaded or saved last, empty where it was not. */
     public static Optional<String> seen(Project project) {
         return held(project).map(SeenFile::sha256);
+    }
+
+    /**
+     * Returns the SHA-256 of what a file holds now.
+     *
+     * @param file a file
+     * @return 64 hexadecimal digits; empty where it cannot be read, or is too large for a project
+     */
+    public static Optional<String> hash(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            return bytes.length > MOST_BYTES ? Optional.empty() : Optional.of(FileDigest.sha256(bytes));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     private static Optional<SeenFile> held(Project project) {
