@@ -76,10 +76,12 @@ public final class FileWatch {
         if (!Files.exists(path)) {
             return accepted.equals(Optional.of("")) ? Found.SAME : Found.gone();
         }
+        Optional<String> holds = ProjectFile.hash(path);
+        if (holds.isPresent() && (holds.equals(seen) || holds.equals(accepted))) {
+            return Found.SAME;
+        }
         try {
-            Project version = ProjectFile.load(path);
-            Optional<String> holds = ProjectFile.seen(version);
-            return holds.equals(seen) || holds.equals(accepted) ? Found.SAME : new Found(State.CHANGED, Optional.of(version), "");
+            return new Found(State.CHANGED, Optional.of(ProjectFile.load(path)), "");
         } catch (ProjectFileException e) {
             return new Found(State.UNREADABLE, Optional.empty(), e.reason());
         }
