@@ -195,6 +195,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         super.initializeGraphicalViewer();
         overlays = new PlanOverlays(context);
         markers = new FindingMarkers(context);
+        context.paintFirst(this::redraw);
         getGraphicalViewer().setContents(document.project());
         navigator.showAerodrome();
         survey.update();

@@ -5,7 +5,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
@@ -31,6 +35,10 @@ import slopewright.ui.plan.internal.places.PlanPlaces;
  */
 public final class PlanContext {
 
+    /** With so many obstacles the plan is painted before they are compared with the surfaces. */
+    private static final int MANY_OBSTACLES = 2000;
+    private static final int AFTER_PAINTING_MS = 100;
+
     private final ProjectDocument document;
     private final Diagram diagram;
     private final Consumer<String> notices;
@@ -38,6 +46,7 @@ public final class PlanContext {
     private final PlanSettings settings = new PlanSettings();
     private Optional<Point> pointer = Optional.empty();
     private Optional<Obstructions> obstructions = Optional.empty();
+    private boolean isComparing;
 
     /**
      * Makes the context of an editor.
@@ -143,8 +152,42 @@ public final class PlanContext {
         return evaluation(aid).then(AidEvaluation::siting).value();
     }
 
-    /** Returns how everything stands against the obstacle surfaces, empty where nothing can be evaluated. */
+    /**
+     * Has very many obstacles painted before they are compared with the obstacle surfaces.
+     *
+     * @param compared is called when they are
+     */
+    public void paintFirst(Runnable compared) {
+        if (project().getAerodrome() == null || project().getAerodrome().getObstacles().size() < MANY_OBSTACLES) {
+            return;
+        }
+        isComparing = true;
+        Control control = diagram.viewer().getControl();
+        control.addListener(SWT.Paint, new Listener() {
+
+            @Override
+            public void handleEvent(Event event) {
+                control.removeListener(SWT.Paint, this);
+                control.getDisplay().timerExec(AFTER_PAINTING_MS, () -> {
+                    isComparing = false;
+                    if (!control.isDisposed()) {
+                        compared.run();
+                    }
+                });
+            }
+        });
+    }
+
+    /** Returns whether the obstacles were not yet compared with the surfaces, so that nothing is known of how they stand. */
+    public boolean isComparing() {
+        return isComparing;
+    }
+
+    /** Returns how everything stands against the obstacle surfaces, empty where nothing can be evaluated, or is not yet. */
     public Optional<Obstructions> obstructions() {
+        if (isComparing) {
+            return Optional.empty();
+        }
         try {
             ProjectEvaluation now = document.evaluation();
             if (obstructions.filter(known -> known.evaluation() == now).isEmpty()) {

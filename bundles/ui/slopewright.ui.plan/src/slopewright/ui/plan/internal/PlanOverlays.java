@@ -52,12 +52,17 @@ public final class PlanOverlays {
             ScenePoint middle = new ScenePoint(view.worldX(view.widthPx() / 2), view.worldY(view.heightPx() / 2));
             String text = context.places().problem().orElseGet(() -> Messages.get("plan.empty"));
             marks.add(new Mark.Label(middle, text, Mark.Anchor.MIDDLE, 2.6, 0, Ink.TEXT, ""));
+        } else if (context.isComparing()) {
+            marks.add(inCorner(view, Messages.get("plan.comparing"), Ink.TEXT));
         } else if (!open.isEmpty()) {
-            ScenePoint corner = new ScenePoint(view.worldX(EDGE_PX), view.worldY(view.heightPx() - ABOVE_SCALE_PX));
-            marks.add(new Mark.Label(corner, "? " + Messages.get("read.uncompared", Readings.names(open)), Mark.Anchor.START, 2, 0,
-                    Ink.PENETRATION, ""));
+            marks.add(inCorner(view, "? " + Messages.get("read.uncompared", Readings.names(open)), Ink.PENETRATION));
         }
         return marks;
+    }
+
+    private static Mark inCorner(WorldView view, String text, Ink ink) {
+        ScenePoint corner = new ScenePoint(view.worldX(EDGE_PX), view.worldY(view.heightPx() - ABOVE_SCALE_PX));
+        return new Mark.Label(corner, text, Mark.Anchor.START, 2, 0, ink, "");
     }
 
     /** Returns what it says in the plan itself; empty where nothing. */
