@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.Proposals;
@@ -13,7 +12,6 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.EquipmentType;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
@@ -60,15 +58,7 @@ public final class AddAid extends RecordedEdit {
      * @throws SitingException where the family could not be laid out there, with the reason
      */
     public static AddAid proposed(ApproachHost host, Candidate candidate, boolean aidRules) {
-        ApproachAid proposal = candidate.proposal().orThrow().aid();
-        ApproachAid aid = EcoreUtil.copy(proposal);
-        aid.setSlopeDeg(candidate.siting().orElseThrow().slopeDeg());
-        aid.getInspections().clear();
-        Ids.elements(aid).forEach(element -> element.setId(null));
-        if (proposal.getEquipment() != null) {
-            aid.setEquipment(Projects.project(host).flatMap(project -> Ids.find(project, proposal.getEquipment().getId()))
-                    .filter(EquipmentType.class::isInstance).map(EquipmentType.class::cast).orElse(null));
-        }
+        ApproachAid aid = candidate.aidFor(Projects.project(host).orElseThrow());
         if (aidRules) {
             aid.setRuleSetKey(candidate.rules().key() + ":" + candidate.rules().edition());
         }

@@ -96,7 +96,8 @@ public final class Proposals {
     /**
      * Gives an aid the units that a rule set lays out, in place of those that it has, with the sectors of its equipment where these are
      * entered. A unit whose label the new layout has
-     * again keeps its id, its height above ground and its frangibility; measured values go, because they belong to the old place.
+     * again keeps its id, its height above ground and its frangibility; measured values go, because they belong to the old place. A family
+     * that always stands on both sides makes the side of the aid both.
      *
      * @param aid   an aid in a runway end or approach direction
      * @param rules the rule set
@@ -137,6 +138,9 @@ public final class Proposals {
                 .ifPresent(old -> keep(old, unit)));
         aid.getUnits().clear();
         aid.getUnits().addAll(units);
+        if (stands(units, -1) && stands(units, 1)) {
+            aid.setSide(AidSide.BOTH);
+        }
         return siting;
     }
 
@@ -165,6 +169,10 @@ public final class Proposals {
                 unit.getTransitions().add(sector);
             });
         }
+    }
+
+    private static boolean stands(List<LightUnit> units, int side) {
+        return units.stream().anyMatch(unit -> unit.getRightM() != null && Math.signum(unit.getRightM()) == side);
     }
 
     private static void keep(LightUnit old, LightUnit unit) {

@@ -142,7 +142,7 @@ final class NewCommand extends Command {
         NewSite site = site();
         String key = Optional.ofNullable(family).or(site::familyKey).orElse(site.isHelipad() ? PAD_FAMILY : RUNWAY_FAMILY);
         MessageRenderer words = MessageRenderer.of(language.language());
-        Project project = site.laidOut(SiteNames.in(words::render, site.designator()), key);
+        Project project = site.laidOut(SiteNames.in(words::render, site.isHelipad() ? site.designator() : site.runwayDesignator()), key);
         output.write(project);
         tell(project);
         return ExitCodes.OK;

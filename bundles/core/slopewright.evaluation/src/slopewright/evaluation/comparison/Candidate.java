@@ -7,10 +7,16 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.messages.Message;
+import slopewright.model.ApproachAid;
+import slopewright.model.EquipmentType;
+import slopewright.model.Project;
+import slopewright.model.util.Ids;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Siting;
 import slopewright.standards.RuleSet;
@@ -55,6 +61,25 @@ public record Candidate(IndicatorFamily family, RuleSet rules, Attempt<AidEvalua
         objections = List.copyOf(objections);
         open = List.copyOf(open);
         remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * Returns a copy of the aid that is proposed, laid out as it was proposed, which hangs nowhere and has no ids yet.
+     *
+     * @param project the project that it is meant for, of which it has its equipment
+     * @throws slopewright.siting.SitingException where the family cannot be laid out, with the reason
+     */
+    public ApproachAid aidFor(Project project) {
+        ApproachAid proposed = proposal.orThrow().aid();
+        ApproachAid aid = EcoreUtil.copy(proposed);
+        aid.setSlopeDeg(siting().orElseThrow().slopeDeg());
+        aid.getInspections().clear();
+        Ids.elements(aid).forEach(element -> element.setId(null));
+        if (proposed.getEquipment() != null) {
+            aid.setEquipment(Ids.find(project, proposed.getEquipment().getId()).filter(EquipmentType.class::isInstance)
+                    .map(EquipmentType.class::cast).orElse(null));
+        }
+        return aid;
     }
 
     /** Returns what it comes to. */

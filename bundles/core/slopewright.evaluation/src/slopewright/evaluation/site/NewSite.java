@@ -9,17 +9,14 @@ import java.util.OptionalDouble;
 
 import slopewright.evaluation.ProjectRules;
 import slopewright.model.Aerodrome;
-import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.ApproachType;
-import slopewright.model.GlidePathAid;
 import slopewright.model.Helipad;
 import slopewright.model.MagneticVariation;
 import slopewright.model.Place;
 import slopewright.model.Project;
-import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
@@ -33,8 +30,6 @@ import slopewright.standards.RuleSet;
  */
 public final class NewSite {
 
-    private static final double USUAL_DATUM_HEIGHT_M = 15;
-    private static final double EYE_TO_ANTENNA_M = 1.5;
     private static final double HUNDREDTHS = 100;
 
     private final Map<SiteNumber, Double> numbers = new EnumMap<>(SiteNumber.class);
@@ -181,7 +176,7 @@ public final class NewSite {
         project.setDate(texts.get(SiteText.DATE));
         Aerodrome aerodrome = make.createAerodrome();
         aerodrome.setName(name);
-        aerodrome.setElevationM(numbers.get(SiteNumber.ELEVATION));
+        aerodrome.setElevationM(highest());
         aerodrome.setLatitudeDeg(numbers.get(SiteNumber.LATITUDE));
         aerodrome.setLongitudeDeg(numbers.get(SiteNumber.LONGITUDE));
         aerodrome.setCoordinateReference(isLocal() ? "local" : "WGS84");
@@ -191,11 +186,7 @@ public final class NewSite {
         if (helipad) {
             new PadParts(this, aerodrome).build(template, called.helipad(), place());
         } else {
-            ApproachHost host = end(aerodrome, called);
-            host.setDesignator(designator);
-            host.setDesiredSlopeDeg(numbers.get(SiteNumber.SLOPE));
-            host.setApproachType(approach);
-            fly(aerodrome, host, called);
+            new RunwayParts(this, aerodrome).build(called, groupName, place());
         }
         template.ifPresent(from -> new TemplateParts(from, called).takeOver(project));
         if (helipad) {
@@ -205,6 +196,13 @@ public final class NewSite {
         return project;
     }
 
+    /** The elevation of an aerodrome is that of its highest threshold. */
+    private Double highest() {
+        Double here = numbers.get(SiteNumber.ELEVATION);
+        Double there = helipad ? null : numbers.get(SiteNumber.OTHER_ELEVATION);
+        return here == null || there == null ? here : Double.valueOf(Math.max(here, there));
+    }
+
     private MagneticVariation variation(double deg) {
         MagneticVariation variation = SlopewrightFactory.eINSTANCE.createMagneticVariation();
         variation.setVariationDeg(deg);
@@ -212,39 +210,6 @@ public final class NewSite {
         variation.setSource(texts.get(SiteText.VARIATION_SOURCE));
         variation.setDate(texts.get(SiteText.VARIATION_DATE));
         return variation;
-    }
-
-    private void fly(Aerodrome aerodrome, ApproachHost host, SiteNames names) {
-        AeroplaneGroup group = SlopewrightFactory.eINSTANCE.createAeroplaneGroup();
-        group.setName(groupName);
-        group.setEyeToWheelM(numbers.get(SiteNumber.EYE_TO_WHEEL));
-        group.setEyeToAntennaM(glidePath ? EYE_TO_ANTENNA_M : null);
-        aerodrome.getAeroplaneGroups().add(group);
-        host.getRegularGroups().add(group);
-        if (glidePath) {
-            GlidePathAid path = SlopewrightFactory.eINSTANCE.createGlidePathAid();
-            path.setName(names.glidePath());
-            path.setPathAngleDeg(numbers.get(SiteNumber.SLOPE));
-            path.setReferenceDatumHeightM(USUAL_DATUM_HEIGHT_M);
-            host.setGlidePath(path);
-        }
-    }
-
-    private RunwayEnd end(Aerodrome aerodrome, SiteNames names) {
-        Runway runway = SlopewrightFactory.eINSTANCE.createRunway();
-        runway.setName(names.runway());
-        runway.setDesignator(designator);
-        runway.setLengthM(numbers.get(SiteNumber.LENGTH));
-        runway.setWidthM(numbers.get(SiteNumber.WIDTH));
-        runway.setCodeNumber(code);
-        runway.setPaved(true);
-        RunwayEnd end = SlopewrightFactory.eINSTANCE.createRunwayEnd();
-        end.setTrueBearingDeg(numbers.get(SiteNumber.BEARING));
-        end.setThresholdElevationM(numbers.get(SiteNumber.ELEVATION));
-        end.setThreshold(place());
-        runway.getEnds().add(end);
-        aerodrome.getRunways().add(runway);
-        return end;
     }
 
     private boolean isLocal() {
@@ -346,6 +311,12 @@ public final class NewSite {
     public String designator() {
         Double bearing = numbers.get(SiteNumber.BEARING);
         return helipad && bearing != null && designator.matches("H-\\d{3}") ? PadParts.designator(bearing) : designator;
+    }
+
+    /** Returns what the runway is called, by both of its ends where it has two. */
+    public String runwayDesignator() {
+        return designator + RunwayParts.opposite(designator).filter(other -> numbers.containsKey(SiteNumber.OTHER_ELEVATION))
+                .map(other -> "/" + other).orElse("");
     }
 
     /** Names the runway end or approach direction. */

@@ -37,7 +37,7 @@ final class PadUnits {
     }
 
     /**
-     * Lays one indicator out at each place. A portable unit is one unit that is carried from one direction of its pad to the next: they
+     * Lays one indicator out at each place, as the comparison of families proposes it there. A portable unit is one unit that is carried from one direction of its pad to the next: they
      * have the same equipment and battery.
      */
     void layOut() {
@@ -45,22 +45,25 @@ final class PadUnits {
         Optional<EquipmentType> type = site.isPortable() ? Optional.of(equipment(aerodrome)) : own(aerodrome);
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
         for (ApproachHost host : List.copyOf(Projects.hosts(project))) {
-            RuleSet rules = rules(evaluation, host);
-            ApproachAid aid = Proposals.newAid(host, familyKey, rules, Side.LEFT);
+            Optional<Candidate> candidate = candidate(evaluation, host);
+            RuleSet rules = candidate.map(Candidate::rules).orElse(evaluation.rules());
+            ApproachAid aid = type.isEmpty() && candidate.isPresent() ? candidate.get().aidFor(project)
+                    : Proposals.newAid(host, familyKey, rules, Side.LEFT);
             if (!NewSite.nameOf(rules).equals(NewSite.nameOf(evaluation.rules()))) {
                 aid.setRuleSetKey(NewSite.nameOf(rules));
             }
             type.ifPresent(made -> equip(aid, made));
             host.getAids().add(aid);
-            aid.setSlopeDeg(Proposals.layOut(aid, rules).slopeDeg());
+            if (aid.getUnits().isEmpty()) {
+                aid.setSlopeDeg(Proposals.layOut(aid, rules).slopeDeg());
+            }
         }
         supply(aerodrome);
         Ids.assign(project);
     }
 
-    private RuleSet rules(ProjectEvaluation evaluation, ApproachHost host) {
-        return FamilyComparison.of(evaluation, host).stream().filter(candidate -> candidate.family().key().equals(familyKey)).findFirst()
-                .map(Candidate::rules).orElse(evaluation.rules());
+    private Optional<Candidate> candidate(ProjectEvaluation evaluation, ApproachHost host) {
+        return FamilyComparison.of(evaluation, host).stream().filter(candidate -> candidate.family().key().equals(familyKey)).findFirst();
     }
 
     private void equip(ApproachAid aid, EquipmentType type) {

@@ -43,7 +43,13 @@ public enum SiteNumber {
     /** Magnetic variation as a chart has it, degrees, east positive; none where the model is to be asked. */
     VARIATION("variation-deg", -180, 180, OptionalDouble.empty(), true, true),
     /** Its change in a year, degrees. */
-    VARIATION_CHANGE("variation-change-deg", -2, 2, OptionalDouble.empty(), true, true);
+    VARIATION_CHANGE("variation-change-deg", -2, 2, OptionalDouble.empty(), true, true),
+    /** Elevation of the threshold at the other end, metres; none where the runway begins with one end. */
+    OTHER_ELEVATION("other-end-elevation-m", -500, 6000, OptionalDouble.empty(), true, false),
+    /** How far the aerial of the aeroplanes is below the eyes, metres; it counts where there is an electronic glide path. */
+    EYE_TO_ANTENNA("eye-to-antenna-m", 0.1, 10, OptionalDouble.of(1.5), true, false),
+    /** Height of the electronic glide path over the threshold, metres. */
+    GLIDE_PATH_HEIGHT("glide-path-height-m", 5, 30, OptionalDouble.of(15), true, false);
 
     private final String key;
     private final double min;

@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
@@ -27,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
@@ -81,6 +84,45 @@ class WizardTest {
         assertFalse(aids.get(0).getUnits().isEmpty());
         Patience.await("the findings are there", () -> document.lastResult().isPresent());
         assertTrue(document.lastResult().orElseThrow().anythingEvaluated());
+    }
+
+    /** Whatever family is chosen, the figures that the wizard shows are those of the file that it writes, at both ends. */
+    @Test
+    void whatIsShownIsWhatIsWritten() throws Exception {
+        field(SiteNumber.OTHER_ELEVATION).setText("2");
+        next();
+        next();
+        Table families = Widgets.all(dialog.getShell(), Table.class).filter(Table::isVisible).findFirst().orElseThrow();
+        String said = Widgets.all(dialog.getShell(), Text.class).filter(text -> text.isVisible() && !text.getEditable()
+                && text.getText().contains("units")).findFirst().orElseThrow().getText();
+        Path file = folder.resolve("both.slopewright");
+        wizard.setTarget(file);
+        assertEquals(0, families.getSelectionIndex());
+        assertTrue(wizard.performFinish());
+        List<AidEvaluation> made = ProjectEvaluation.of(ProjectFile.load(file), Optional.empty()).aids();
+        assertEquals(2, made.size());
+        for (AidEvaluation aid : made) {
+            String line = said.lines().filter(words -> words.startsWith(Projects.label(aid.host()) + ": ")).findFirst().orElseThrow();
+            assertTrue(line.contains(aid.aid().getUnits().size() + " units"), line);
+            Matcher distance = Pattern.compile(", ([0-9.]+) m from the threshold").matcher(line);
+            assertTrue(distance.find(), line);
+            assertEquals(aid.siting().orThrow().distanceM(), Double.parseDouble(distance.group(1)), 0.0006);
+        }
+    }
+
+    @Test
+    void aDesignatorThatIsNoneIsRefused() {
+        Text designator = Widgets.all(dialog.getShell(), Text.class).filter(text -> "site.designator".equals(text.getData("question")))
+                .findFirst().orElseThrow();
+        for (String none : List.of("37", "00", "9", "09X", "main")) {
+            designator.setText(none);
+            assertFalse(dialog.getCurrentPage().isPageComplete(), none);
+        }
+        designator.setText("09C");
+        assertTrue(dialog.getCurrentPage().isPageComplete());
+        designator.setText("30");
+        assertTrue(dialog.getCurrentPage().getMessage().startsWith("DATA-16"), "30 at a bearing of 90: " + dialog.getCurrentPage()
+                .getMessage());
     }
 
     @Test

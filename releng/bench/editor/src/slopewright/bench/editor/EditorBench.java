@@ -49,7 +49,7 @@ public final class EditorBench implements IStartup {
     private static final int POINTS = 1_000_000;
     private static final int FRAMES = 400;
     private static final int DROPS = 15;
-    private static final int DRAGS = 5;
+    private static final int DRAGS = 3;
     private static final int CYCLES = 1_000;
     private static final double PIXELS_PER_METRE = 2;
 

@@ -13,7 +13,10 @@ import org.eclipse.swt.widgets.Label;
 
 import slopewright.evaluation.site.SiteNumber;
 import slopewright.evaluation.site.TypicalGroup;
+import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachType;
+import slopewright.model.GlidePathAid;
+import slopewright.model.Identified;
 import slopewright.rcp.internal.Messages;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -43,6 +46,8 @@ final class AeroplanePage extends DraftPage {
         row(area, SiteNumber.EYE_TO_WHEEL);
         row(area, SiteNumber.EYE_ABOVE_SKIDS);
         row(area, SiteNumber.SLOPE);
+        row(area, SiteNumber.EYE_TO_ANTENNA);
+        row(area, SiteNumber.GLIDE_PATH_HEIGHT);
         glidePath = new Button(area, SWT.CHECK);
         glidePath.setText(Messages.get("site.glide-path"));
         glidePath.addListener(SWT.Selection, event -> {
@@ -55,6 +60,17 @@ final class AeroplanePage extends DraftPage {
         GridDataFactory.fillDefaults().span(3, 1).hint(600, SWT.DEFAULT).applyTo(note);
         setControl(area);
         review();
+    }
+
+    @Override
+    boolean isAsked(Identified element) {
+        return element instanceof AeroplaneGroup || element instanceof GlidePathAid;
+    }
+
+    @Override
+    void review() {
+        super.review();
+        enable(draft().site().hasGlidePath(), SiteNumber.EYE_TO_ANTENNA, SiteNumber.GLIDE_PATH_HEIGHT);
     }
 
     private void choose(int index) {

@@ -14,7 +14,9 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
 import slopewright.evaluation.site.SiteNumber;
+import slopewright.model.Identified;
 import slopewright.rcp.internal.Messages;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.units.QuantityFormat;
 
 /** A step of the wizard with numbers in it; says below the title what is wrong, or what is still assumed. */
@@ -62,6 +64,14 @@ abstract class DraftPage extends WizardPage {
         texts.forEach((number, text) -> text.setText(draft.text(number)));
     }
 
+    /** Says whether numbers are asked for after all; what is not has no remark either. */
+    void enable(boolean asked, SiteNumber... numbers) {
+        for (SiteNumber number : numbers) {
+            texts.get(number).setEnabled(asked);
+            remarks.get(number).setVisible(asked && draft.site().isAssumed(number));
+        }
+    }
+
     /** Looks through what is typed. */
     void review() {
         texts.forEach((number, text) -> text.setEnabled(number.isAsked(draft.site().isHelipad())));
@@ -69,9 +79,24 @@ abstract class DraftPage extends WizardPage {
         Optional<String> problem = problem();
         setErrorMessage(problem.orElse(null));
         boolean assumed = remarks.values().stream().anyMatch(Label::getVisible);
-        setMessage(assumed ? Messages.get("site.check-assumed") : null, IMessageProvider.INFORMATION);
+        Optional<String> broken = problem.isPresent() ? Optional.empty() : broken();
+        setMessage(broken.orElse(assumed ? Messages.get("site.check-assumed") : null),
+                broken.isPresent() ? IMessageProvider.WARNING : IMessageProvider.INFORMATION);
         setPageComplete(problem.isEmpty());
     }
+
+    /** Returns what a rule says against what is typed here, empty where none does. */
+    private Optional<String> broken() {
+        try {
+            return draft.notMet(this::isAsked).stream().findFirst().map(outcome -> outcome.rule() + ": " + MessageTexts.of(outcome
+                    .explanation()));
+        } catch (IllegalArgumentException e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    /** Returns whether an element of the site is one that this page asks about. */
+    abstract boolean isAsked(Identified element);
 
     /** Returns the first thing that is wrong on this page. */
     Optional<String> problem() {

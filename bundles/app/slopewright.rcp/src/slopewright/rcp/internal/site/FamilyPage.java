@@ -17,28 +17,18 @@ import org.eclipse.swt.widgets.Text;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Scene;
-import slopewright.edit.AddAid;
-import slopewright.edit.EditException;
-import slopewright.edit.EditHistory;
-import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.EvaluationCache;
-import slopewright.evaluation.ProjectEvaluation;
-import slopewright.evaluation.comparison.Candidate;
-import slopewright.evaluation.comparison.FamilyComparison;
-import slopewright.model.ApproachHost;
-import slopewright.model.Project;
-import slopewright.model.util.Projects;
 import slopewright.rcp.internal.Messages;
 import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
-import slopewright.ui.units.Quantity;
-import slopewright.ui.units.QuantityFormat;
 
-/** The third step: which family of indicator; what fits comes first, and what does not says why. */
+/**
+ * The last step: which family of indicator; what fits comes first, and what does not says why. What is shown of a family is read from the
+ * project that the wizard would write.
+ */
 final class FamilyPage extends WizardPage {
 
     private final SiteDraft draft;
-    private List<Candidate> candidates = List.of();
+    private List<FamilyOffer> offers = List.of();
     private Table table;
     private Text reason;
     private LayoutPreview preview;
@@ -83,34 +73,14 @@ final class FamilyPage extends WizardPage {
     }
 
     private void compare() {
-        Project project = draft.project();
-        ApproachHost host = Projects.hosts(project).get(0);
-        List<Candidate> all = FamilyComparison.of(ProjectEvaluation.of(project, Optional.empty()), host);
-        candidates = all.stream().sorted((first, second) -> Integer.compare(rank(first), rank(second))).toList();
+        offers = FamilyOffer.all(draft);
         table.removeAll();
-        for (Candidate candidate : candidates) {
-            TableItem item = new TableItem(table, SWT.NONE);
-            item.setText(new String[] {candidate.family().name(), verdict(candidate)});
+        for (FamilyOffer offer : offers) {
+            new TableItem(table, SWT.NONE).setText(new String[] {offer.family().name(), offer.fit().words()});
         }
-        int wanted = candidates.stream().map(candidate -> candidate.family().key()).toList().indexOf(draft.familyKey());
+        int wanted = offers.stream().map(offer -> offer.family().key()).toList().indexOf(draft.familyKey());
         table.select(Math.max(0, wanted));
         choose();
-    }
-
-    private int rank(Candidate candidate) {
-        if (candidate.fit() == Candidate.Fit.DOES_NOT_FIT) {
-            return candidate.siting().isPresent() ? 2 : 3;
-        }
-        return candidate.fits() && candidate.rules().key().equals(draft.rules().key()) ? 0 : 1;
-    }
-
-    private String verdict(Candidate candidate) {
-        return Messages.get(switch (rank(candidate)) {
-            case 0 -> "family.fits";
-            case 1 -> "family.with-care";
-            case 2 -> "family.forbidden";
-            default -> "family.impossible";
-        });
     }
 
     private void choose() {
@@ -119,41 +89,24 @@ final class FamilyPage extends WizardPage {
             setPageComplete(false);
             return;
         }
-        Candidate candidate = candidates.get(index);
-        draft.setFamilyKey(candidate.family().key());
-        reason.setText(words(candidate));
-        preview.show(picture(candidate));
-        setPageComplete(candidate.siting().isPresent());
-        setErrorMessage(candidate.siting().isPresent() ? null : Messages.get("family.no-layout", reasons(candidate)));
-        setMessage(rank(candidate) == 2 ? reasons(candidate) : null, IMessageProvider.WARNING);
+        FamilyOffer offer = offers.get(index);
+        draft.setFamilyKey(offer.family().key());
+        reason.setText(offer.words());
+        preview.show(picture(offer));
+        setPageComplete(offer.isOffered());
+        setErrorMessage(offer.isOffered() ? null : Messages.get(offer.made().isPresent() ? "family.no-offer" : "family.no-layout",
+                offer.made().isPresent() ? rules(offer) : offer.refused()));
+        setMessage(offer.notMet().isEmpty() ? null : Messages.get("family.breaks", rules(offer)), IMessageProvider.WARNING);
     }
 
-    private static String reasons(Candidate candidate) {
-        return String.join("\n", candidate.reasons().stream().map(MessageTexts::of).toList());
+    private static String rules(FamilyOffer offer) {
+        return String.join(", ", offer.notMet().stream().map(outcome -> outcome.rule()).distinct().toList());
     }
 
-    private static String words(Candidate candidate) {
-        if (candidate.siting().isEmpty()) {
-            return reasons(candidate);
-        }
-        QuantityFormat format = QuantityFormat.preferred();
-        String text = Messages.get("family.layout", candidate.siting().get().units().size(),
-                format.showWithUnit(candidate.siting().get().distanceM(), Quantity.LENGTH),
-                format.showWithUnit(candidate.siting().get().slopeDeg(), Quantity.ANGLE),
-                format.showWithUnit(candidate.siting().get().mehtM(), Quantity.LENGTH), candidate.rules().descriptor().name());
-        return candidate.reasons().isEmpty() ? text : text + "\n" + reasons(candidate);
-    }
-
-    private Optional<Scene> picture(Candidate candidate) {
-        if (candidate.siting().isEmpty()) {
-            return Optional.empty();
-        }
+    private static Optional<Scene> picture(FamilyOffer offer) {
         try {
-            AddAid edit = AddAid.proposed(Projects.hosts(draft.project()).get(0), candidate, false);
-            new EditHistory().perform(edit);
-            return Optional.of(PlanScene.layout(DrawnAid.of(AidEvaluation.of(edit.aid(), candidate.rules(),
-                    new EvaluationCache()), MessageTexts.renderer())));
-        } catch (SitingException | EditException | IllegalArgumentException e) {
+            return offer.first().map(aid -> PlanScene.layout(DrawnAid.of(aid, MessageTexts.renderer())));
+        } catch (SitingException | IllegalArgumentException e) {
             return Optional.empty();
         }
     }

@@ -27,6 +27,9 @@ import slopewright.evaluation.site.NewSite;
 import slopewright.evaluation.site.SiteNumber;
 import slopewright.evaluation.site.SiteText;
 import slopewright.evaluation.site.UnitKind;
+import slopewright.model.ApproachDirection;
+import slopewright.model.Helipad;
+import slopewright.model.Identified;
 import slopewright.rcp.internal.Messages;
 import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
@@ -205,6 +208,11 @@ final class PadsPage extends DraftPage {
         } catch (SitingException e) {
             return MessageTexts.of(e.reason());
         }
+    }
+
+    @Override
+    boolean isAsked(Identified element) {
+        return element instanceof Helipad || element instanceof ApproachDirection;
     }
 
     @Override

@@ -2,17 +2,25 @@ package slopewright.rcp.internal.site;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
+import slopewright.checks.Checks;
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.site.NewSite;
 import slopewright.evaluation.site.SiteNames;
 import slopewright.evaluation.site.SiteNumber;
 import slopewright.evaluation.site.SiteText;
+import slopewright.model.Identified;
 import slopewright.model.Project;
+import slopewright.model.util.Ids;
 import slopewright.rcp.internal.Messages;
 import slopewright.standards.RuleSet;
 import slopewright.ui.MessageTexts;
@@ -22,6 +30,8 @@ import slopewright.ui.units.QuantityFormat;
 
 /** What the user typed in the wizard so far, in the units of the window, and the site that it means. */
 public final class SiteDraft {
+
+    private static final Pattern DESIGNATOR = Pattern.compile("(0[1-9]|[12][0-9]|3[0-6])[LCR]?");
 
     private final NewSite site = new NewSite(Preferences.ruleSet());
     private final Map<SiteNumber, String> typed = new EnumMap<>(SiteNumber.class);
@@ -114,6 +124,23 @@ public final class SiteDraft {
         return half ? Optional.of(Messages.get("site.half-place")) : Optional.empty();
     }
 
+    /** Returns what is wrong with the designator of a runway end, empty where nothing is. */
+    public Optional<String> designatorProblem() {
+        return site.isHelipad() || DESIGNATOR.matcher(site.designator().strip()).matches() ? Optional.empty()
+                : Optional.of(Messages.get("site.no-designator", site.designator()));
+    }
+
+    /**
+     * Returns what the rules say that is not met of some elements of the site as it is typed, before anything stands there.
+     *
+     * @param about which elements
+     */
+    List<Outcome> notMet(Predicate<Identified> about) {
+        Project project = project();
+        return Checks.run(project, Optional.empty()).outcomes().stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
+                .filter(outcome -> Ids.find(project, outcome.elementId()).filter(about).isPresent()).toList();
+    }
+
     /** Returns the rules that the site is laid out by. */
     public RuleSet rules() {
         return ProjectRules.of(project(), Optional.empty());
@@ -125,12 +152,17 @@ public final class SiteDraft {
     }
 
     private SiteNames names() {
-        return SiteNames.in(MessageTexts::of, site.designator());
+        return SiteNames.in(MessageTexts::of, site.isHelipad() ? site.designator() : site.runwayDesignator());
     }
 
     /** Makes the project with the chosen indicator at every place. */
     public Project laidOut() {
-        return site.laidOut(names(), familyKey);
+        return laidOut(familyKey);
+    }
+
+    /** Makes the project with an indicator of a family at every place. */
+    Project laidOut(String key) {
+        return site.laidOut(names(), key);
     }
 
     /** Returns the key of the chosen family, empty where none is chosen. */

@@ -15,7 +15,12 @@ import org.eclipse.swt.widgets.Text;
 
 import slopewright.evaluation.site.SiteNumber;
 import slopewright.evaluation.site.SiteText;
+import slopewright.model.Aerodrome;
 import slopewright.model.ApproachType;
+import slopewright.model.Helipad;
+import slopewright.model.Identified;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
 import slopewright.rcp.internal.Messages;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
@@ -27,7 +32,7 @@ final class SitePage extends DraftPage {
     private static final List<ApproachType> TYPES = List.of(ApproachType.VISUAL, ApproachType.NON_PRECISION, ApproachType.PRECISION_CAT_I,
             ApproachType.PRECISION_CAT_II_III);
     private static final List<SiteNumber> ASKED = List.of(SiteNumber.LATITUDE, SiteNumber.LONGITUDE, SiteNumber.ELEVATION,
-            SiteNumber.BEARING, SiteNumber.LENGTH, SiteNumber.WIDTH, SiteNumber.FATO);
+            SiteNumber.BEARING, SiteNumber.LENGTH, SiteNumber.WIDTH, SiteNumber.OTHER_ELEVATION, SiteNumber.FATO);
     private static final int CODES = 4;
 
     private final List<Templates.Template> templates = Templates.all();
@@ -136,6 +141,11 @@ final class SitePage extends DraftPage {
         if (draft().site().designator().isBlank()) {
             return Optional.of(Messages.get("site.needed", Messages.get("site.designator")));
         }
-        return unread.or(super::problem).or(draft()::placeProblem);
+        return unread.or(super::problem).or(draft()::designatorProblem).or(draft()::placeProblem);
+    }
+
+    @Override
+    boolean isAsked(Identified element) {
+        return element instanceof Runway || element instanceof RunwayEnd || element instanceof Helipad || element instanceof Aerodrome;
     }
 }
