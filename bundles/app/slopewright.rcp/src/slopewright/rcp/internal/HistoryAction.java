@@ -13,11 +13,16 @@ import slopewright.edit.EditHistory;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.typing.TypingHistory;
 
-/** Takes the last edit of the active project back, or makes it again, whichever view has the focus; its text names the edit. */
+/**
+ * Takes the last edit of the active project back, or makes it again, whichever view has the focus; its text names the edit. In a field that
+ * is being typed into it does so with what was typed.
+ */
 final class HistoryAction extends Action {
 
     private final boolean isUndo;
+    private final TypingHistory typing;
     private Optional<DocumentFollower> follower = Optional.empty();
 
     /** Waits for the page of the window. */
@@ -57,6 +62,8 @@ final class HistoryAction extends Action {
         setImageDescriptor(images.getImageDescriptor(isUndo ? ISharedImages.IMG_TOOL_UNDO : ISharedImages.IMG_TOOL_REDO));
         setDisabledImageDescriptor(images.getImageDescriptor(
                 isUndo ? ISharedImages.IMG_TOOL_UNDO_DISABLED : ISharedImages.IMG_TOOL_REDO_DISABLED));
+        typing = TypingHistory.of(window.getShell().getDisplay());
+        typing.addListener(this::show);
         show();
         window.addPageListener(new PageListener());
     }
@@ -76,15 +83,26 @@ final class HistoryAction extends Action {
     }
 
     private void show() {
-        String label = history().map(history -> isUndo ? history.undoLabel() : history.redoLabel()).orElse("");
+        boolean typed = typing.isTyped();
+        String label = typed ? Messages.get("menu.typing")
+                : history().map(history -> isUndo ? history.undoLabel() : history.redoLabel()).orElse("");
         String text = Messages.get(isUndo ? "menu.undo" : "menu.redo", label).strip();
         setText(text);
         setToolTipText(text.replace("&", ""));
-        setEnabled(history().filter(history -> isUndo ? history.canUndo() : history.canRedo()).isPresent());
+        setEnabled(typed ? isUndo ? typing.canUndo() : typing.canRedo()
+                : history().filter(history -> isUndo ? history.canUndo() : history.canRedo()).isPresent());
     }
 
     @Override
     public void run() {
+        if (typing.isTyped()) {
+            if (isUndo) {
+                typing.undo();
+            } else {
+                typing.redo();
+            }
+            return;
+        }
         history().ifPresent(history -> {
             if (isUndo) {
                 history.undo();

@@ -37,8 +37,8 @@ final class PadUnits {
     }
 
     /**
-     * Lays one indicator out at each place, as the comparison of families proposes it there. A portable unit is one unit that is carried from one direction of its pad to the next: they
-     * have the same equipment and battery.
+     * Lays one indicator out at each place, as the comparison of families proposes it there. A portable unit is one unit that is carried
+     * from one direction of its pad to the next: they have the same equipment and battery.
      */
     void layOut() {
         Aerodrome aerodrome = project.getAerodrome();

@@ -2,6 +2,7 @@ package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -14,6 +15,8 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.TableColumn;
@@ -21,6 +24,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,6 +34,7 @@ import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.Identified;
 import slopewright.model.Obstacle;
+import slopewright.model.Place;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightPackage;
 import slopewright.ui.document.ProjectDocument;
@@ -180,6 +185,67 @@ class ElementsViewTest {
         assertEquals(List.of("Jet", "Light"), aerodrome().getAeroplaneGroups().stream().map(AeroplaneGroup::getName).toList());
         document.history().undo();
         assertEquals(4, aerodrome().getAeroplaneGroups().size());
+    }
+
+    private static void run(String command) throws Exception {
+        PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null);
+    }
+
+    /** A copy has all that the row holds, in this project and in another one; other programs see the row. */
+    @Test
+    void whatIsCopiedIsPastedWithAllThatItHolds() throws Exception {
+        show("Obstacles");
+        view.paste("Name\tKind\tTop elevation (m)\nWire\tline\t118\n");
+        show("Points of obstacles");
+        view.paste("In\tLatitude\tLongitude\nWire\t47.304\t-11.9196\nWire\t47.300\t-11.9185\n");
+        show("Obstacles");
+        view.table().setFocus();
+        view.table().selectAll();
+        view.table().notifyListeners(SWT.Selection, new Event());
+        run("org.eclipse.ui.edit.copy");
+        Clipboard clipboard = new Clipboard(view.table().getDisplay());
+        assertTrue(String.valueOf(clipboard.getContents(TextTransfer.getInstance())).contains("Wire\t"));
+        clipboard.dispose();
+        run("org.eclipse.ui.edit.paste");
+        assertEquals(2, aerodrome().getObstacles().size(), view.said());
+        assertEquals(List.of(47.304, 47.300), aerodrome().getObstacles().get(1).getPlaces().stream().map(Place::getLatitudeDeg).toList());
+        IEditorPart other = page.openEditor(new ProjectInput(folder.resolve("other.slopewright")), PlanEditor.ID);
+        try {
+            page.activate(view);
+            show("Obstacles");
+            run("org.eclipse.ui.edit.paste");
+            Aerodrome there = Adapters.adapt(other, ProjectDocument.class).project().getAerodrome();
+            assertEquals(2, there.getObstacles().get(0).getPlaces().size(), view.said());
+        } finally {
+            page.closeEditor(other, false);
+        }
+    }
+
+    /** While a cell is typed into, undo takes letters back and leaves the project alone; when it is closed, undo is the project's. */
+    @Test
+    void undoWhileTypingTakesBackWhatWasTyped() throws Exception {
+        show("Aeroplane groups");
+        view.paste("Name\tEye path to wheel path (m)\nJet\t6.6\n");
+        view.setFocus();
+        press("Add");
+        Patience.pause(50);
+        assertEquals(2, aerodrome().getAeroplaneGroups().size());
+        Text cell = (Text) view.table().getDisplay().getFocusControl();
+        cell.insert("Turbo");
+        cell.insert(" prop");
+        run("org.eclipse.ui.edit.undo");
+        assertEquals("Turbo", cell.getText());
+        run("org.eclipse.ui.edit.redo");
+        assertEquals("Turbo prop", cell.getText());
+        run("org.eclipse.ui.edit.undo");
+        run("org.eclipse.ui.edit.undo");
+        assertEquals("", cell.getText());
+        assertThrows(Exception.class, () -> run("org.eclipse.ui.edit.undo"), "nothing more was typed");
+        assertEquals(2, aerodrome().getAeroplaneGroups().size());
+        view.kinds().setFocus();
+        Patience.pause(50);
+        run("org.eclipse.ui.edit.undo");
+        assertEquals(1, aerodrome().getAeroplaneGroups().size());
     }
 
     /** A line has its points in a table of their own, and each row says which obstacle it belongs to. */

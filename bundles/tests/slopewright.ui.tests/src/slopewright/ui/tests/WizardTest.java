@@ -120,6 +120,8 @@ class WizardTest {
         }
         designator.setText("09C");
         assertTrue(dialog.getCurrentPage().isPageComplete());
+        field(SiteNumber.LATITUDE).setText("48");
+        field(SiteNumber.LONGITUDE).setText("11");
         designator.setText("30");
         assertTrue(dialog.getCurrentPage().getMessage().startsWith("DATA-16"), "30 at a bearing of 90: " + dialog.getCurrentPage()
                 .getMessage());

@@ -2,6 +2,7 @@ package slopewright.ui.elements;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.jface.action.Action;
@@ -10,12 +11,13 @@ import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
-import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 
+import slopewright.model.Identified;
 import slopewright.ui.properties.ReadBackDialog;
+import slopewright.ui.typing.TypedText;
 
 /** What the user can do with rows: cut, copy, paste, duplicate, remove, select all, show in the plan, read back. */
 final class ElementActions {
@@ -79,13 +81,10 @@ final class ElementActions {
     }
 
     private void copy() {
-        view.sheet().ifPresent(sheet -> {
-            Clipboard clipboard = new Clipboard(view.table().getDisplay());
-            try {
-                clipboard.setContents(new Object[] {sheet.text(view.selected())}, new Transfer[] {TextTransfer.getInstance()});
-            } finally {
-                clipboard.dispose();
-            }
+        view.sheet().filter(sheet -> !view.selected().isEmpty()).ifPresent(sheet -> {
+            List<Identified> rows = view.selected();
+            CopiedElements copied = CopiedElements.of(view.kind().isListed() ? rows : List.of());
+            copied.copy(sheet.text(rows));
         });
     }
 
@@ -94,8 +93,14 @@ final class ElementActions {
         view.remove();
     }
 
-    /** Adds a row for each line of the clipboard. */
+    /** Adds what was copied here or in the plan with all that it holds, else a row for each line of the clipboard. */
     void paste() {
+        List<CopiedElements.Kept> kept = CopiedElements.onClipboard().map(CopiedElements::kept).orElse(List.of()).stream()
+                .filter(one -> view.kind().reference().equals(Optional.of(one.reference()))).toList();
+        if (!kept.isEmpty()) {
+            view.paste(kept);
+            return;
+        }
         Clipboard clipboard = new Clipboard(view.table().getDisplay());
         try {
             Object text = clipboard.getContents(TextTransfer.getInstance());

@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
-
 import slopewright.edit.AddChild;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;
@@ -95,20 +93,29 @@ public final class ElementSheet {
 
     /** Returns the edit that puts a copy of each row, with all it contains, beside it. */
     public RecordedEdit duplicate(List<Identified> rows) {
-        List<RecordedEdit> parts = new ArrayList<>();
-        for (Identified row : rows) {
-            parts.add(AddChild.of(row.eContainer(), kind.reference().orElseThrow(), copy(row)));
-        }
-        return Compound.of(Messages.get("edit.duplicate", rows.size(), kind.label()), parts);
+        return Compound.of(Messages.get("edit.duplicate", rows.size(), kind.label()), adding(CopiedElements.of(rows).kept(),
+                Optional.empty()));
     }
 
-    private static Identified copy(Identified row) {
-        Identified made = EcoreUtil.copy(row);
-        Ids.elements(made).forEach(element -> element.setId(null));
-        if (made instanceof Named named && named.getName() != null) {
-            named.setName(Messages.get("copy.name", named.getName()));
+    /**
+     * Returns the edit that adds copies of elements of this kind, with all that they hold.
+     *
+     * @param kept  what was copied
+     * @param owner what holds those of which the holder is not in this project; empty where there is none
+     * @throws IllegalArgumentException where nothing can hold them
+     */
+    public RecordedEdit paste(List<CopiedElements.Kept> kept, Optional<Identified> owner) {
+        return Compound.of(Messages.get("edit.paste", kept.size(), kind.label()), adding(kept, owner));
+    }
+
+    private List<RecordedEdit> adding(List<CopiedElements.Kept> kept, Optional<Identified> owner) {
+        List<RecordedEdit> parts = new ArrayList<>();
+        for (CopiedElements.Kept one : kept) {
+            Identified holder = Ids.find(project, one.holderId()).filter(found -> one.reference().getEContainingClass().isInstance(found))
+                    .or(() -> owner).orElseThrow(() -> new IllegalArgumentException(Messages.get("paste.not-here")));
+            parts.add(one.into(holder, name -> Messages.get("copy.name", name)));
         }
-        return made;
+        return parts;
     }
 
     /**

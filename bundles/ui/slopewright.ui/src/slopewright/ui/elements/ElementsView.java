@@ -309,6 +309,17 @@ public final class ElementsView extends ViewPart {
         });
     }
 
+    /** Adds copies of elements, to what held them, else to what is chosen. */
+    void paste(List<CopiedElements.Kept> kept) {
+        sheet().ifPresent(sheet -> {
+            try {
+                perform(sheet.paste(kept, owner()));
+            } catch (IllegalArgumentException e) {
+                refuse(e.getMessage());
+            }
+        });
+    }
+
     void selectAll() {
         table.viewer().setSelection(new StructuredSelection(shown()));
     }

@@ -5,20 +5,17 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.gef.ui.actions.Clipboard;
 import org.eclipse.jface.action.Action;
 import org.eclipse.ui.IActionBars;
 import org.eclipse.ui.actions.ActionFactory;
 
-import slopewright.edit.AddChild;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.RemoveElement;
 import slopewright.model.Identified;
-import slopewright.model.Named;
 import slopewright.model.util.Ids;
+import slopewright.ui.elements.CopiedElements;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 
@@ -69,25 +66,8 @@ public final class PlanClipboard {
     private void copy() {
         List<Identified> elements = chosen();
         if (!elements.isEmpty()) {
-            List<Kept> kept = new ArrayList<>();
-            elements.forEach(element -> kept.add(new Kept(EcoreUtil.copy(element), element.eContainmentFeature(),
-                    ((Identified) element.eContainer()).getId())));
-            Clipboard.getDefault().setContents(new Sheet(kept));
+            CopiedElements.of(elements).copy("");
         }
-    }
-
-    /** What was copied. */
-    private record Sheet(List<Kept> kept) {
-    }
-
-    /**
-     * One element that was copied.
-     *
-     * @param element   a copy that nothing holds
-     * @param reference how what held it did so
-     * @param holderId  id of what held it
-     */
-    private record Kept(Identified element, EReference reference, String holderId) {
     }
 
     private void remove() {
@@ -98,21 +78,18 @@ public final class PlanClipboard {
     }
 
     private void paste() {
-        if (Clipboard.getDefault().getContents() instanceof Sheet sheet) {
-            add(sheet.kept(), Messages.get("edit.paste"));
-        }
+        CopiedElements.onClipboard().ifPresent(copied -> add(copied.kept(), Messages.get("edit.paste")));
     }
 
     /** Puts a copy of what is selected beside it. */
     void duplicate() {
-        add(chosen().stream().map(element -> new Kept(element, element.eContainmentFeature(),
-                ((Identified) element.eContainer()).getId())).toList(), Messages.get("edit.duplicate"));
+        add(CopiedElements.of(chosen()).kept(), Messages.get("edit.duplicate"));
     }
 
-    private void add(List<Kept> kept, String label) {
+    private void add(List<CopiedElements.Kept> kept, String label) {
         List<RecordedEdit> edits = new ArrayList<>();
-        for (Kept one : kept) {
-            holder(one).ifPresent(holder -> edits.add(AddChild.of(holder, one.reference(), fresh(one.element()))));
+        for (CopiedElements.Kept one : kept) {
+            holder(one).ifPresent(holder -> edits.add(one.into(holder, name -> Messages.get("paste.name", name))));
         }
         if (edits.isEmpty()) {
             context.notice(kept.isEmpty() ? "" : Messages.get("paste.nowhere"));
@@ -121,16 +98,7 @@ public final class PlanClipboard {
         }
     }
 
-    private static Identified fresh(Identified element) {
-        Identified made = EcoreUtil.copy(element);
-        Ids.elements(made).forEach(part -> part.setId(null));
-        if (made instanceof Named named && named.getName() != null) {
-            named.setName(Messages.get("paste.name", named.getName()));
-        }
-        return made;
-    }
-
-    private Optional<EObject> holder(Kept one) {
+    private Optional<EObject> holder(CopiedElements.Kept one) {
         List<Identified> candidates = new ArrayList<>(new PlanSelection(context).elements());
         Ids.find(context.project(), one.holderId()).ifPresent(candidates::add);
         candidates.addAll(Ids.elements(context.project()));

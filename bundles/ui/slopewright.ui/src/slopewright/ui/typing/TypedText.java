@@ -1,4 +1,4 @@
-package slopewright.ui.elements;
+package slopewright.ui.typing;
 
 import java.util.Optional;
 
@@ -8,7 +8,7 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Text;
 
 /** A field that is being typed into: what is cut, copied, pasted and deleted there is its text, and not the rows of the table. */
-final class TypedText {
+public final class TypedText {
 
     private final Text text;
 
@@ -17,29 +17,33 @@ final class TypedText {
     }
 
     /** Returns the field that has the focus, empty where none has it. */
-    static Optional<TypedText> focused() {
+    public static Optional<TypedText> focused() {
         Control focus = Display.getCurrent().getFocusControl();
         return focus instanceof Text field && field.getEditable() ? Optional.of(new TypedText(field)) : Optional.empty();
     }
 
-    void cut() {
+    /** Cuts what is selected. */
+    public void cut() {
         text.cut();
     }
 
-    void copy() {
+    /** Copies what is selected. */
+    public void copy() {
         text.copy();
     }
 
-    void paste() {
+    /** Pastes at the caret. */
+    public void paste() {
         text.paste();
     }
 
-    void selectAll() {
+    /** Selects everything. */
+    public void selectAll() {
         text.selectAll();
     }
 
     /** Deletes what is selected, else the letter behind the caret. */
-    void delete() {
+    public void delete() {
         Point selected = text.getSelection();
         if (selected.x == selected.y) {
             text.setSelection(selected.x, Math.min(text.getCharCount(), selected.x + 1));
