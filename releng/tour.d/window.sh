@@ -13,6 +13,8 @@ passed=0
 failures=0
 window=
 trap end_window EXIT
+rm -rf "$folder"
+mkdir -p "$folder"
 
 ok() {
     printf 'ok %s\n' "$1"
@@ -180,13 +182,11 @@ holds() {
     [ "$(grep -o "<$2[ >]" "$project" | wc -l)" -eq "$1" ] || failed "$2: not $1 in the saved project"
 }
 
-# open_window : starts the product with settings of its own and waits until it has said welcome.
+# open_window [FILE] : starts the product with settings of its own, with a project where one is named, and waits until it is there.
 open_window() {
-    rm -rf "$folder"
-    mkdir -p "$folder"
-    SLOPEWRIGHT_DATA=$folder/settings "$product/slopewright" > "$folder/window.log" 2>&1 < /dev/null &
+    SLOPEWRIGHT_DATA=$folder/settings "$product/slopewright" "$@" > "$folder/window.log" 2>&1 < /dev/null &
     window=$!
-    until_true 120 xdotool search --onlyvisible --name 'Welcome' || failed "the window did not open"
+    until_true 120 xdotool search --onlyvisible --name 'Welcome|tour.slopewright' || failed "the window did not open"
     sleep 2
     settle
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Stage;
 import slopewright.standards.RuleSet;
 
@@ -44,6 +46,12 @@ public record CheckResult(RuleSet rules, Stage stage, List<Outcome> outcomes) {
     /** Returns how many of the outcomes that do not apply are those of rules of a later stage. */
     public int notAtThisStage() {
         return (int) outcomes.stream().filter(outcome -> outcome.result() == Result.NOT_AT_THIS_STAGE).count();
+    }
+
+    /** Returns what stands beside a signature under a review: how much was not met and to clear up when it was given. */
+    public Message signedCounts() {
+        Map<Verdict, Integer> counts = counts();
+        return Message.of("review.signed-counts", Words.count(counts.get(Verdict.NOT_MET)), Words.count(counts.get(Verdict.TO_CLEAR_UP)));
     }
 
     /** Returns whether any rule passed or failed; where none did, nothing was evaluated and nothing may be concluded. */

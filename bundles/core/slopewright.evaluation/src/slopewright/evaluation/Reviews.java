@@ -4,8 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReviewKind;
@@ -13,6 +18,7 @@ import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
+import slopewright.siting.SitingException;
 import slopewright.siting.site.SurveyPoints;
 import slopewright.standards.SignedNames;
 
@@ -88,6 +94,23 @@ public final class Reviews {
         };
     }
 
+    /**
+     * Returns the comments on what a rule says of an element, in their order.
+     *
+     * @param project the project
+     * @param element id of the element; what is said of a whole project stands at the project itself
+     * @param rule    id of the rule
+     * @return the comments that name both, and those on the whole element
+     */
+    public static List<Thread> about(Project project, String element, String rule) {
+        return threads(project).stream().filter(thread -> {
+            ReviewNote comment = thread.comment();
+            String id = comment.getElementId() == null ? project.getId() : comment.getElementId();
+            return Objects.equals(id, element) && (comment.getRuleId() == null ? comment.getElementId() != null
+                    : comment.getRuleId().equals(rule));
+        }).toList();
+    }
+
     /** Returns the last note that signs the project off, empty where nobody did. */
     public static Optional<ReviewNote> signedOff(Project project) {
         return project.getReviewNotes().stream().filter(note -> note.getKind() == ReviewKind.SIGNED_OFF)
@@ -115,10 +138,10 @@ public final class Reviews {
      * @param rule    id of the rule whose outcome it is about; empty for none
      * @param said    the words, who and when
      * @return the note
-     * @throws IllegalArgumentException where there is no such element, or words, name or day are missing; the message says which
+     * @throws SitingException where there is no such element, or words, name or day are missing; the message says which
      */
     public static ReviewNote comment(Project project, Optional<String> element, Optional<String> rule, Said said) {
-        element.ifPresent(id -> Ids.find(project, id).orElseThrow(() -> new IllegalArgumentException("there is no element '" + id + "'")));
+        element.ifPresent(id -> Ids.find(project, id).orElseThrow(() -> refused("no-element", id)));
         ReviewNote note = note(project, ReviewKind.COMMENT, said, true);
         note.setElementId(element.orElse(null));
         note.setRuleId(rule.orElse(null));
@@ -133,13 +156,13 @@ public final class Reviews {
      * @param kind    an answer, an acceptance or a return; the author of the project only answers
      * @param said    the words, needed but for an acceptance, who and when
      * @return the note
-     * @throws IllegalArgumentException where there is no such comment, it has been accepted, or something is missing
+     * @throws SitingException where there is no such comment, it has been accepted, or something is missing
      */
     public static ReviewNote reply(Project project, String comment, ReviewKind kind, Said said) {
         Thread thread = threads(project).stream().filter(each -> comment.equals(each.comment().getId())).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there is no comment '" + comment + "'"));
+                .orElseThrow(() -> refused("no-comment", comment));
         if (!thread.isOpen()) {
-            throw new IllegalArgumentException(comment + " was accepted; a new comment says more");
+            throw refused("accepted", comment);
         }
         if (kind != ReviewKind.ANSWER) {
             refuseAuthor(project, said.person());
@@ -158,12 +181,12 @@ public final class Reviews {
      * @param project the project, changed
      * @param said    what is said with it, may be empty; who, not its author, and when
      * @return the note
-     * @throws IllegalArgumentException where a comment is still open, or the name or day is missing; the message names the comments
+     * @throws SitingException where a comment is still open, or the name or day is missing; the message names the comments
      */
     public static ReviewNote signOff(Project project, Said said) {
         List<String> open = threads(project).stream().filter(Thread::isOpen).map(thread -> thread.comment().getId()).toList();
         if (!open.isEmpty()) {
-            throw new IllegalArgumentException("comments are open: " + String.join(", ", open));
+            throw refused("open", String.join(", ", open));
         }
         refuseAuthor(project, said.person());
         ReviewNote note = note(project, ReviewKind.SIGNED_OFF, said, false);
@@ -174,21 +197,20 @@ public final class Reviews {
 
     private static void refuseAuthor(Project project, String person) {
         if (ReadBacks.isAuthor(project, person)) {
-            throw new IllegalArgumentException(person + " is the author of the project; somebody else accepts, returns and signs off");
+            throw refused("author", person);
         }
     }
 
     private static ReviewNote note(Project project, ReviewKind kind, Said said, boolean needsText) {
         if (needsText && said.text().isBlank()) {
-            throw new IllegalArgumentException("a note needs words");
+            throw refused("no-words");
         }
         if (!SignedNames.isName(said.person())) {
-            throw new IllegalArgumentException("a note needs the name of who writes it");
+            throw refused("no-name");
         }
         for (ReviewNote earlier : project.getReviewNotes()) {
             if (earlier.getDate() != null && earlier.getDate().compareTo(said.date().toString()) > 0) {
-                throw new IllegalArgumentException("the note " + earlier.getId() + " is of " + earlier.getDate() + ", after "
-                        + said.date());
+                throw refused("later", earlier.getId(), earlier.getDate(), said.date().toString());
             }
         }
         ReviewNote note = SlopewrightFactory.eINSTANCE.createReviewNote();
@@ -197,6 +219,10 @@ public final class Reviews {
         note.setPerson(said.person().strip());
         note.setDate(said.date().toString());
         return note;
+    }
+
+    private static SitingException refused(String why, String... names) {
+        return new SitingException(Message.of("review.refused." + why, Stream.of(names).map(Words::name).toArray(Argument[]::new)));
     }
 
     private static ReviewNote keep(Project project, ReviewNote note) {

@@ -15,11 +15,13 @@ import org.junit.jupiter.api.Test;
 import slopewright.evaluation.BookUse;
 import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ReadBacks;
+import slopewright.evaluation.Reviews;
 import slopewright.geometry.FramePoint;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachType;
 import slopewright.model.Obstacle;
 import slopewright.model.ReadBack;
+import slopewright.model.ReviewKind;
 import slopewright.model.Runway;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
@@ -167,6 +169,34 @@ class ElementEditsTest {
         assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.end), "a. ames", day));
         assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.end), " ", day));
         assertThrows(EditException.class, () -> KeepReadBack.of(List.of(sample.project), "B. Bole", day));
+    }
+
+    /** The notes of a review are one step of undo each; what is refused leaves nothing behind. */
+    @Test
+    void aReviewIsKeptNoteByNote() {
+        LocalDate day = LocalDate.of(2026, 1, 6);
+        sample.project.setAuthor("A. Ames");
+        EditHarness.cycle(sample.project, KeepReviewNote.comment(sample.project, Optional.of(sample.end.getId()), Optional.of("EYE-01"),
+                new Reviews.Said("Why here?", "B. Bole", day)), () -> assertEquals(Reviews.State.OPEN, state()));
+        String id = sample.project.getReviewNotes().get(0).getId();
+        EditHarness.cycle(sample.project, KeepReviewNote.reply(sample.project, id, ReviewKind.ANSWER, new Reviews.Said("For the wheels.",
+                "A. Ames", day)), () -> assertEquals(Reviews.State.ANSWERED, state()));
+        String before = EditHarness.text(sample.project);
+        SitingException open = assertThrows(SitingException.class, () -> KeepReviewNote.signOff(sample.project,
+                new Reviews.Said("", "B. Bole", day)).execute());
+        assertEquals("review.refused.open", open.reason().key());
+        SitingException author = assertThrows(SitingException.class, () -> KeepReviewNote.reply(sample.project, id, ReviewKind.ACCEPTED,
+                new Reviews.Said("", "a. ames", day)).execute());
+        assertEquals("review.refused.author", author.reason().key());
+        assertEquals(before, EditHarness.text(sample.project));
+        EditHarness.cycle(sample.project, KeepReviewNote.reply(sample.project, id, ReviewKind.ACCEPTED, new Reviews.Said("", "B. Bole",
+                day)), () -> assertEquals(Reviews.State.ACCEPTED, state()));
+        EditHarness.cycle(sample.project, KeepReviewNote.signOff(sample.project, new Reviews.Said("", "B. Bole", day)),
+                () -> assertTrue(Reviews.isAsSigned(sample.project, Reviews.signedOff(sample.project).orElseThrow())));
+    }
+
+    private Reviews.State state() {
+        return Reviews.threads(sample.project).get(0).state();
     }
 
     private static ValueBook.Entry entry(String key, ValueBook.Decision decision, Double own) {

@@ -16,13 +16,13 @@ import picocli.CommandLine.Parameters;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.RuleCatalogue;
-import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.Reviews;
 import slopewright.model.Project;
 import slopewright.model.ReviewKind;
 import slopewright.model.ReviewNote;
 import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
 
 /** Lists the notes of a review, and keeps a comment, an answer, an acceptance, a return or a signature. */
 @CommandLine.Command(name = "review", sortOptions = false, description = {"List the comments of a review and how each stands; with one of"
@@ -90,7 +90,7 @@ final class ReviewCommand extends Command {
             Path target = output.file().orElseThrow();
             output.write(target, project);
             streams().sayf("%s: %s, %s by %s", target, note.getId(), word(note.getKind()), note.getPerson());
-        } catch (IllegalArgumentException e) {
+        } catch (SitingException e) {
             throw new UsageException(e.getMessage());
         }
         return ExitCodes.OK;
@@ -105,18 +105,12 @@ final class ReviewCommand extends Command {
             return Reviews.comment(project, Optional.ofNullable(element), Optional.ofNullable(rule), said);
         }
         if (signOff) {
-            return Reviews.signOff(project, new Reviews.Said((said.text() + " " + counts(project)).strip(), person, date));
+            CheckResult result = Checks.run(ProjectEvaluation.of(project, Optional.empty()), each -> true);
+            return Reviews.signOff(project, new Reviews.Said((said.text() + " " + result.signedCounts().english()).strip(), person, date));
         }
         return answer != null ? Reviews.reply(project, answer, ReviewKind.ANSWER, said)
                 : accept != null ? Reviews.reply(project, accept, ReviewKind.ACCEPTED, said)
                         : Reviews.reply(project, back, ReviewKind.RETURNED, said);
-    }
-
-    /** What the check said when the project was signed off. */
-    private static String counts(Project project) {
-        CheckResult result = Checks.run(ProjectEvaluation.of(project, Optional.empty()), each -> true);
-        return String.format(Locale.ROOT, "(%d not met, %d to clear up)", result.counts().get(Verdict.NOT_MET),
-                result.counts().get(Verdict.TO_CLEAR_UP));
     }
 
     private Integer list(Project project) {

@@ -49,6 +49,8 @@ import slopewright.ui.review.internal.FindingsTree;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.TriedFix;
 import slopewright.ui.review.internal.book.ValueDialog;
+import slopewright.ui.review.internal.notes.NoteDesk;
+import slopewright.ui.review.internal.notes.NoteTexts;
 
 /**
  * What the rules say about the project in the active editor: follows it live, in groups or as a list, explains each finding with its
@@ -116,6 +118,7 @@ public final class FindingsView extends ViewPart {
         details = new FindingDetails(sash, new DetailActions());
         sash.setWeights(66, 34);
         sash.addListener(SWT.Resize, event -> orient(sash));
+        table.remark(this::mark);
         table.onSelection(this::updateDetails);
         table.control().addListener(SWT.DefaultSelection, event -> revealSelected());
         getSite().setSelectionProvider(new ElementSelection(table, this::project));
@@ -151,7 +154,22 @@ public final class FindingsView extends ViewPart {
         table.single().filter(Outcome::toConfirm)
                 .ifPresent(outcome -> menu.add(FindingsActions.action("details.confirm", () -> confirmValue(outcome))));
         menu.add(new Separator());
+        selected().ifPresent(outcome -> menu.add(FindingsActions.action("notes.comment", () -> comment(outcome))));
         menu.add(FindingsActions.action("findings.copy", actions::copy));
+    }
+
+    private void comment(Outcome outcome) {
+        follower.document().ifPresent(document -> new NoteDesk(document).askComment(getSite().getShell(),
+                Optional.ofNullable(outcome.elementId()), Optional.of(outcome.rule())));
+    }
+
+    private String mark(Outcome outcome) {
+        return project().map(project -> NoteTexts.mark(project, outcome)).orElse("");
+    }
+
+    /** Returns the finding that is selected, empty where none or several are. */
+    public Optional<Outcome> selected() {
+        return table.single();
     }
 
     private IAction fix(TriedFix cure) {

@@ -4,7 +4,7 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 
 /** Gives a control a name that a screen reader speaks. */
-final class AccessibleName extends AccessibleAdapter {
+public final class AccessibleName extends AccessibleAdapter {
 
     private final String name;
 
@@ -12,7 +12,7 @@ final class AccessibleName extends AccessibleAdapter {
         this.name = name;
     }
 
-    static AccessibleName of(String name) {
+    public static AccessibleName of(String name) {
         return new AccessibleName(name);
     }
 

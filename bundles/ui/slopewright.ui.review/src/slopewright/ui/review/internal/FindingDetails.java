@@ -28,6 +28,7 @@ import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.Field;
 import slopewright.ui.review.QuickFix.Reach;
+import slopewright.ui.review.internal.notes.NoteTexts;
 
 /** The selected finding in full, with the remedies that were tried out; each shows what it would change before it is applied. */
 public final class FindingDetails {
@@ -132,7 +133,7 @@ public final class FindingDetails {
         heading.setImage(Images.of(outcome.verdict()).image(resources));
         heading.setText(outcome.rule() + "  " + MessageTexts.of(outcome.title()));
         brief.setText(OutcomeExplanation.brief(outcome));
-        rest.setText(OutcomeExplanation.rest(outcome));
+        rest.setText(OutcomeExplanation.rest(outcome) + NoteTexts.said(document.project(), outcome));
         missing = MissingFields.of(outcome, document.project());
         offer(List.of());
         scroller.setOrigin(0, 0);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -42,6 +43,7 @@ public final class FindingsTree {
     private final Set<String> closed = new HashSet<>();
     private final ColumnFit fit;
     private Set<String> chosen = Set.of();
+    private Function<Outcome, String> remark = outcome -> "";
 
     /** Makes the tree. */
     public FindingsTree(Composite parent) {
@@ -123,6 +125,7 @@ public final class FindingsTree {
         for (int i = 0; i < columns.size(); i++) {
             item.setText(i, columns.get(i).text(outcome));
         }
+        item.setText(0, item.getText(0) + remark.apply(outcome));
         item.setImage(0, image(outcome));
     }
 
@@ -163,6 +166,11 @@ public final class FindingsTree {
     public void show(Optional<CheckResult> result) {
         model.show(result);
         rebuild();
+    }
+
+    /** Says what stands behind the first cell of each row that is written from now on. */
+    public void remark(Function<Outcome, String> newRemark) {
+        remark = newRemark;
     }
 
     /** Puts the rows under their element, under their rule, or under nothing. */
