@@ -1,5 +1,8 @@
 package slopewright.siting.site;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
 import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicData;
 import net.sf.geographiclib.GeodesicMask;
@@ -22,6 +25,8 @@ import slopewright.siting.SitingException;
 final class PlaceReader {
 
     private static final double MOST_LATITUDE_DEG = 90;
+    /** The parameters of references that were looked up, which never change: looking one up goes through a file of thousands. */
+    private static final Map<String, String[]> PARAMETERS = new ConcurrentHashMap<>();
 
     private final String reference;
     private final boolean plane;
@@ -52,7 +57,8 @@ final class PlaceReader {
         }
         try {
             CRSFactory factory = new CRSFactory();
-            CoordinateReferenceSystem grid = factory.createFromName(reference);
+            CoordinateReferenceSystem grid = factory.createFromParameters(reference, PARAMETERS.computeIfAbsent(reference,
+                    name -> factory.createFromName(name).getParameters()));
             CoordinateReferenceSystem geodetic = factory.createFromParameters("WGS84", "+proj=longlat +datum=WGS84 +no_defs");
             CoordinateTransformFactory transforms = new CoordinateTransformFactory();
             return new PlaceReader(reference, false, 0, transforms.createTransform(grid, geodetic),
