@@ -3,15 +3,12 @@ package slopewright.report;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
-
-import javax.imageio.ImageIO;
 
 import slopewright.drawing.View;
 import slopewright.drawing.paint.DxfLevel;
@@ -26,11 +23,13 @@ import slopewright.drawing.sheet.DrawingRegister;
 import slopewright.drawing.sheet.Sheet;
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.drawing.sheet.TitleBlock;
+import slopewright.evaluation.MadeFrom;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.report.internal.pdf.CoordinateScene;
+import slopewright.report.internal.pdf.PngFile;
 import slopewright.report.internal.pdf.ScenePainter;
 import slopewright.report.internal.pdf.SheetDocument;
 
@@ -97,15 +96,15 @@ public final class Drawings {
      *
      * @param paper    the paper
      * @param scale    the number N of a scale 1:N; zero chooses the largest usual one that fits
-     * @param ruleSet  the rule set by its honest name
+     * @param made     what it is made from
      * @param date     the date to print
      * @param language the language of the title block
      */
-    public record Layout(SheetFormat paper, int scale, String ruleSet, String date, Locale language) {
+    public record Layout(SheetFormat paper, int scale, MadeFrom made, String date, Locale language) {
 
         /** Lays a drawing out in English. */
-        public Layout(SheetFormat paper, int scale, String ruleSet, String date) {
-            this(paper, scale, ruleSet, date, Locale.ENGLISH);
+        public Layout(SheetFormat paper, int scale, MadeFrom made, String date) {
+            this(paper, scale, made, date, Locale.ENGLISH);
         }
     }
 
@@ -172,7 +171,7 @@ public final class Drawings {
     }
 
     private static TitleBlock block(DrawnAid drawn, String title, Layout layout) {
-        return TitleBlock.of(drawn.project(), title, layout.ruleSet(), layout.date(), drawn.language())
+        return TitleBlock.of(drawn.project(), title, layout.made().under(drawn.evaluation().rules()), layout.date(), drawn.language())
                 .with(TitleBlock.Field.DATUM, TitleBlock.datum(drawn.project(), drawn.language()))
                 .with(TitleBlock.Field.CAUTION, Cautions.in(layout.language()).get(0));
     }
@@ -210,10 +209,6 @@ public final class Drawings {
         graphics.scale(PIXELS_PER_MM, PIXELS_PER_MM);
         painter.paint(graphics);
         graphics.dispose();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        if (!ImageIO.write(image, "png", out)) {
-            throw new IOException("there is no writer of PNG files");
-        }
-        return out.toByteArray();
+        return PngFile.bytes(image, sheet.block().contents().getOrDefault(TitleBlock.Field.MADE_FROM, ""));
     }
 }

@@ -19,6 +19,7 @@ import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.sheet.TitleBlock;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -97,7 +98,7 @@ class FieldDocumentsTest {
         MessageRenderer english = MessageRenderer.of(Locale.ENGLISH);
         AidEvaluation evaluation = AidEvaluation.of(aid);
         Scene scene = PlanScene.layout(DrawnAid.of(evaluation, english));
-        TitleBlock block = TitleBlock.of(project, "Layout", evaluation.rules().descriptor().title(), "2026-06-01", english);
+        TitleBlock block = TitleBlock.of(project, "Layout", MadeFrom.of(project, evaluation.rules()), "2026-06-01", english);
         byte[] written = Drawings.write(scene, block, format);
         assertArrayEquals(written, Drawings.write(scene, block, format));
         if (format == Drawings.Format.SVG) {

@@ -34,6 +34,7 @@ final class CheckJson {
         node.put("project", checked.name());
         node.put("file", checked.file().toString());
         node.put("sha256", ProjectFile.seen(checked.project()).orElse(null));
+        node.put("revision", checked.project().getRevision());
         node.put("ruleSet", checked.result().rules().key());
         node.put("edition", checked.result().rules().edition());
         node.put("stage", Stages.key(checked.result().stage()));

@@ -4,6 +4,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
@@ -59,6 +60,13 @@ final class CheckJunit {
         attribute("failures", String.valueOf(failures));
         attribute("errors", "0");
         attribute("skipped", String.valueOf(outcomes.size() - failures - met));
+        xml.writeStartElement("properties");
+        for (Map.Entry<String, String> fact : checked.madeFrom().facts().entrySet()) {
+            xml.writeEmptyElement("property");
+            attribute("name", fact.getKey());
+            attribute("value", fact.getValue());
+        }
+        xml.writeEndElement();
         for (Outcome outcome : outcomes) {
             test(outcome);
         }

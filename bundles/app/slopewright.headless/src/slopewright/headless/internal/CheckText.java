@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.Stages;
 import slopewright.checks.Verdict;
+import slopewright.evaluation.MadeFrom;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
 import slopewright.messages.Argument;
@@ -34,9 +36,14 @@ final class CheckText {
 
     /** Prints comma-separated values: words for programs and numbers as everywhere, sentences in the language. */
     void csv(List<CheckedFile> checked) {
-        List<List<SheetCell>> rows = checked.stream().flatMap(file -> file.result().outcomes().stream().map(outcome -> row(file, outcome)))
-                .toList();
-        streams.print(new Sheet("Check", COLUMNS, rows, List.of()));
+        List<List<SheetCell>> rows = new ArrayList<>();
+        for (CheckedFile file : checked) {
+            List<SheetCell> made = file.madeFrom().facts().values().stream().map(SheetCell::text).toList();
+            file.result().outcomes().forEach(outcome -> rows.add(Stream.concat(row(file, outcome).stream(), made.stream()).toList()));
+        }
+        List<String> columns = new ArrayList<>(COLUMNS);
+        columns.addAll(MadeFrom.NAMES);
+        streams.print(new Sheet("Check", columns, rows, List.of()));
     }
 
     private List<SheetCell> row(CheckedFile file, Outcome outcome) {

@@ -18,6 +18,7 @@ import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
 import slopewright.messages.MessageRenderer;
@@ -93,7 +94,7 @@ final class DrawCommand extends Command {
             ProjectFiles.standing(evaluation);
             DrawnAid drawn = DrawnAid.of(evaluation, MessageRenderer.of(Locale.ENGLISH));
             output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
-                    new Drawings.Layout(size, ratio, evaluation.rules().descriptor().title(), printed),
+                    new Drawings.Layout(size, ratio, MadeFrom.of(project, evaluation.rules()), printed),
                     Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (SitingException e) {
             throw new UsageException("approach aid " + chosen.getId() + ": " + e.getMessage());

@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.KmlFile;
@@ -75,7 +76,7 @@ final class ExportCommand extends Command {
         }
         LocalDate day = date == null ? LocalDate.now() : date;
         if ("aixm".equals(ending)) {
-            output.write(AixmFile.bytes(PublishedData.of(evaluation), evaluation.project(), day));
+            output.write(AixmFile.bytes(PublishedData.of(evaluation), evaluation.project(), MadeFrom.of(evaluation), day));
             return;
         }
         try {

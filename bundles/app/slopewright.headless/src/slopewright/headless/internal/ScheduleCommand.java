@@ -10,13 +10,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.circuit.LoadSchedule;
 import slopewright.exchange.publish.PublishedData;
 import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
-import slopewright.exchange.sheet.SheetOrigin;
 import slopewright.model.Project;
 
 /** Writes a schedule of a project. */
@@ -64,6 +64,6 @@ final class ScheduleCommand extends Command {
             case "publish" -> PublishedData.of(evaluation).sheet();
             default -> SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet();
         };
-        return SheetOrigin.on(made, evaluation);
+        return made.from(MadeFrom.of(evaluation));
     }
 }

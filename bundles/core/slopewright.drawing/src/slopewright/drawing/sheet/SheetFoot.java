@@ -34,7 +34,7 @@ final class SheetFoot {
             new Row(8.5, List.of(Field.PROJECT, Field.AERODROME, Field.CLIENT), 1, 1, 1),
             new Row(9, List.of(Field.ORGANISATION, Field.DRAWN_BY, Field.CHECKED_BY, Field.APPROVED_BY, Field.DATE), 3, 2, 2, 2, 1.6),
             new Row(11.5, List.of(Field.SCALE, Field.SHEET, Field.DATUM, Field.RULE_SET), 2.4, 0.9, 3.4, 3.8),
-            new Row(12, List.of(Field.CAUTION), 1));
+            new Row(12, List.of(Field.CAUTION, Field.MADE_FROM), 1.8, 1));
 
     private final double size;
     private final List<Mark> marks = new ArrayList<>();

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
@@ -52,6 +53,8 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
         SHEET,
         /** In which coordinates and above which level it was surveyed. */
         DATUM,
+        /** Program, project file, revision and rule set by which a sheet leads back to what it was made from. */
+        MADE_FROM,
         /** What a reader must not take it for. */
         CAUTION;
 
@@ -77,18 +80,18 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
      *
      * @param project  the project
      * @param title    what the drawing shows
-     * @param ruleSet  the rule set by its honest name
+     * @param made     what it is made from
      * @param date     the date to print
      * @param language in which its boxes are named
      * @return the block
      */
-    public static TitleBlock of(Project project, String title, String ruleSet, String date, MessageRenderer language) {
+    public static TitleBlock of(Project project, String title, MadeFrom made, String date, MessageRenderer language) {
         Aerodrome aerodrome = project.getAerodrome();
         Map<Field, String> contents = new LinkedHashMap<>();
         contents.put(Field.DRAWING, title);
         contents.put(Field.PROJECT, text(project.getName()));
         contents.put(Field.AERODROME, aerodrome == null ? "-" : text(aerodrome.getName()) + " " + text(aerodrome.getIdentifier()));
-        contents.put(Field.RULE_SET, ruleSet);
+        contents.put(Field.RULE_SET, made.ruleSet());
         contents.put(Field.DRAWN_BY, text(project.getAuthor()));
         contents.put(Field.CHECKED_BY, text(project.getCheckedBy()));
         contents.put(Field.ORGANISATION, text(project.getOrganisation()));
@@ -97,6 +100,7 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
         contents.put(Field.REVISION, text(project.getRevision()));
         contents.put(Field.APPROVED_BY, text(project.getApprovedBy()));
         contents.put(Field.DATE, date);
+        contents.put(Field.MADE_FROM, language.render(made.words()));
         return new TitleBlock(contents, language);
     }
 

@@ -34,6 +34,9 @@ public final class GeoJsonFile {
             json.writeStringField("name", document.name());
             json.writeStringField("verticalDatum", document.verticalDatum());
             value(json, "geoidOffsetM", document.geoidOffsetM().isPresent() ? document.geoidOffsetM().getAsDouble() : null);
+            for (Map.Entry<String, String> fact : document.made().facts().entrySet()) {
+                json.writeStringField(fact.getKey(), fact.getValue());
+            }
             json.writeArrayFieldStart("notes");
             for (String note : document.notes()) {
                 json.writeString(note);

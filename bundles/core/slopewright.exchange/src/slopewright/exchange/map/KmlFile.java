@@ -59,6 +59,9 @@ public final class KmlFile {
             style(kind);
         }
         open("ExtendedData");
+        for (Map.Entry<String, String> fact : document.made().facts().entrySet()) {
+            data(fact.getKey(), fact.getValue());
+        }
         data("verticalDatum", document.verticalDatum());
         if (document.geoidOffsetM().isPresent()) {
             data("geoidOffsetM", document.geoidOffsetM().getAsDouble());

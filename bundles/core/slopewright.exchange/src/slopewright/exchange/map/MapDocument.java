@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
+import slopewright.evaluation.MadeFrom;
+
 /**
  * Features with what a reader must know to use them.
  *
@@ -11,15 +13,18 @@ import java.util.OptionalDouble;
  * @param verticalDatum name of the datum of all elevations
  * @param geoidOffsetM  height of that datum above the WGS 84 ellipsoid here, metres; empty where it is not known
  * @param notes         what a reader must know, one sentence each
+ * @param made          what they are made from
  * @param features      the features, in their order
  */
-public record MapDocument(String name, String verticalDatum, OptionalDouble geoidOffsetM, List<String> notes, List<MapFeature> features) {
+public record MapDocument(String name, String verticalDatum, OptionalDouble geoidOffsetM, List<String> notes, MadeFrom made,
+        List<MapFeature> features) {
 
     /** Copies the lists. */
     public MapDocument {
         Objects.requireNonNull(name);
         Objects.requireNonNull(verticalDatum);
         Objects.requireNonNull(geoidOffsetM);
+        Objects.requireNonNull(made);
         notes = List.copyOf(notes);
         features = List.copyOf(features);
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.model.Aerodrome;
@@ -61,7 +62,7 @@ public final class MapExport {
         OptionalDouble geoid = aerodrome.getGeoidOffsetM() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(aerodrome.getGeoidOffsetM());
         return new MapDocument(project.getName() == null ? "Slopewright project" : project.getName(), datum(aerodrome), geoid,
-                notes.stream().distinct().toList(), features);
+                notes.stream().distinct().toList(), MadeFrom.of(evaluation), features);
     }
 
     private static void add(AidEvaluation aid, double beamLengthM, List<MapFeature> features, List<String> notes) {

@@ -13,11 +13,11 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.exchange.internal.PlainNumbers;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
-import slopewright.model.io.ProjectStamp;
 import slopewright.model.util.Projects;
 
 /**
@@ -46,24 +46,24 @@ public final class AixmFile {
      *
      * @param data    what is published
      * @param project what it is taken from
+     * @param made    which state of it
      * @param day     the day from which they hold
      * @return the document, UTF-8; the same input gives the same bytes
      */
-    public static byte[] bytes(PublishedData data, Project project, LocalDate day) {
+    public static byte[] bytes(PublishedData data, Project project, MadeFrom made, LocalDate day) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            new AixmFile(XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8")).write(data, project, day);
+            new AixmFile(XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8")).write(data, project, made, day);
         } catch (XMLStreamException e) {
             throw new IllegalStateException("a document in memory cannot be written", e);
         }
         return out.toByteArray();
     }
 
-    private void write(PublishedData data, Project project, LocalDate day) throws XMLStreamException {
+    private void write(PublishedData data, Project project, MadeFrom made, LocalDate day) throws XMLStreamException {
         xml.writeStartDocument("UTF-8", "1.0");
         comment("A design aid: what is published rests on the flight inspection and the authority's approval. " + Program.text()
-                + "; project file SHA-256 " + ProjectStamp.of(project).map(ProjectStamp::sha256).orElse("not saved") + "; revision "
-                + project.getRevision());
+                + "; project file SHA-256 " + made.file() + "; revision " + made.revision() + "; rule set " + made.ruleSetId());
         List<String> left = new ArrayList<>();
         data.aids().stream().filter(line -> !line.isAtRunway()).forEach(line -> left.add(Projects.label(line.aid().aid())));
         if (!left.isEmpty()) {

@@ -13,6 +13,7 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.internal.PlainNumbers;
 import slopewright.geometry.Angles;
@@ -21,7 +22,6 @@ import slopewright.model.LightUnit;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
-import slopewright.model.io.ProjectStamp;
 import slopewright.model.util.Projects;
 
 /**
@@ -30,8 +30,9 @@ import slopewright.model.util.Projects;
  *
  * @param points  the points, in the order of the schedule
  * @param project what they are taken from
+ * @param made    which state of it
  */
-public record PointList(List<Point> points, Project project) {
+public record PointList(List<Point> points, Project project, MadeFrom made) {
 
     private static final int DECIMALS = 3;
     private static final String LANDXML = "http://www.landxml.org/schema/LandXML-1.2";
@@ -53,6 +54,7 @@ public record PointList(List<Point> points, Project project) {
     public PointList {
         points = List.copyOf(points);
         Objects.requireNonNull(project);
+        Objects.requireNonNull(made);
     }
 
     /**
@@ -79,15 +81,19 @@ public record PointList(List<Point> points, Project project) {
             points.add(new Point(points.size() + 1, place.getNorthM(), place.getEastM(), unit.getLensElevationM(), name, "lens of " + name
                     + (unit.getSettingDeg() == null ? "" : " set to " + Angles.format(unit.getSettingDeg()))));
         }
-        return new PointList(points, evaluation.project());
+        return new PointList(points, evaluation.project(), MadeFrom.of(evaluation));
     }
 
-    /** Returns the points as lines of PNEZD; commas and letters beyond ASCII of a description become blanks and question marks. */
+    /**
+     * Returns the points as lines of PNEZD; commas and letters beyond ASCII of a description become blanks and question marks. The form
+     * has no head, so each description ends with what the points were made from.
+     */
     public byte[] pnezd() {
         StringBuilder lines = new StringBuilder();
         points.forEach(point -> lines.append(point.number()).append(',').append(metres(point.northM())).append(',')
                 .append(metres(point.eastM())).append(',').append(metres(point.elevationM())).append(',')
-                .append(point.description().replace("\u00b0", "d").replaceAll("[,\"\\p{Cntrl}]", " ").replaceAll("[^\\x20-\\x7e]", "?"))
+                .append((point.description() + "; " + made.brief()).replace("\u00b0", "d")
+                        .replaceAll("[,\"\\p{Cntrl}]", " ").replaceAll("[^\\x20-\\x7e]", "?"))
                 .append("\r\n"));
         return lines.toString().getBytes(StandardCharsets.US_ASCII);
     }
@@ -117,7 +123,7 @@ public record PointList(List<Point> points, Project project) {
                     aerodrome.getVerticalDatum()).orElse("not known"));
             xml.writeEmptyElement("Project");
             attributes(xml, "name", String.valueOf(project.getName()), "desc", "revision " + project.getRevision()
-                    + ", project file SHA-256 " + ProjectStamp.of(project).map(ProjectStamp::sha256).orElse("not saved"));
+                    + ", project file SHA-256 " + made.file() + ", rule set " + made.ruleSetId());
             xml.writeEmptyElement("Application");
             attributes(xml, "name", "slopewright", "version", Program.VERSION);
             xml.writeStartElement("CgPoints");

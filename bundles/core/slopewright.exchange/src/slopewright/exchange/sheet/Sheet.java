@@ -2,6 +2,9 @@ package slopewright.exchange.sheet;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+
+import slopewright.evaluation.MadeFrom;
 
 /**
  * A table for people.
@@ -10,9 +13,9 @@ import java.util.Objects;
  * @param columns names of its columns, with the unit where there is one
  * @param rows    its rows, each with a cell for every column
  * @param notes   what a reader must know, one sentence each
- * @param made    what it was made from, in a few words for the head of a printed page; empty for a table that says nothing of it
+ * @param made    what it was made from; empty for a table that is printed on a terminal or copied
  */
-public record Sheet(String title, List<String> columns, List<List<SheetCell>> rows, List<String> notes, String made) {
+public record Sheet(String title, List<String> columns, List<List<SheetCell>> rows, List<String> notes, Optional<MadeFrom> made) {
 
     private static final int MOST_TITLE = 31;
 
@@ -35,6 +38,11 @@ public record Sheet(String title, List<String> columns, List<List<SheetCell>> ro
 
     /** Makes a table that does not say what it was made from. */
     public Sheet(String title, List<String> columns, List<List<SheetCell>> rows, List<String> notes) {
-        this(title, columns, rows, notes, "");
+        this(title, columns, rows, notes, Optional.empty());
+    }
+
+    /** Returns the table with what it was made from. */
+    public Sheet from(MadeFrom origin) {
+        return new Sheet(title, columns, rows, notes, Optional.of(origin));
     }
 }

@@ -12,6 +12,8 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -23,6 +25,9 @@ import org.dhatim.fastexcel.PaperSize;
 import org.dhatim.fastexcel.Position;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
+
+import slopewright.evaluation.MadeFrom;
+import slopewright.model.io.Program;
 
 /**
  * Writes tables as comma-separated values and as Office Open XML workbooks: every table that the product writes is written here. Text
@@ -39,12 +44,15 @@ public final class SheetFile {
     private SheetFile() {
     }
 
-    /** Returns a table as comma-separated values, the names of the columns first. */
+    /** Returns a table as comma-separated values, the names of the columns first; the last columns say what it was made from. */
     public static byte[] csv(Sheet sheet) {
         StringWriter text = new StringWriter();
         try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            List<List<String>> records = new ArrayList<>(List.of(sheet.columns().stream().map(SheetFile::guarded).toList()));
-            sheet.rows().forEach(row -> records.add(row.stream().map(SheetFile::cell).toList()));
+            Map<String, String> made = sheet.made().map(MadeFrom::facts).orElse(Map.of());
+            List<List<String>> records = new ArrayList<>();
+            records.add(Stream.concat(sheet.columns().stream(), made.keySet().stream()).map(SheetFile::guarded).toList());
+            sheet.rows().forEach(row -> records.add(Stream.concat(row.stream().map(SheetFile::cell),
+                    made.values().stream().map(SheetFile::guarded)).toList()));
             records.forEach(writer::writeRecord);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -76,12 +84,23 @@ public final class SheetFile {
                 fill(table, sheet);
             }
             try (Worksheet notes = book.newWorksheet("Notes")) {
-                for (int i = 0; i < sheet.notes().size(); i++) {
-                    notes.value(i, 0, clean(sheet.notes().get(i)));
+                List<String> lines = new ArrayList<>(sheet.notes());
+                sheet.made().ifPresent(made -> lines.addAll(lines(made)));
+                for (int i = 0; i < lines.size(); i++) {
+                    notes.value(i, 0, clean(lines.get(i)));
                 }
             }
         }
         return timeless(out.toByteArray());
+    }
+
+    private static List<String> lines(MadeFrom made) {
+        return List.of("Project: " + head(made) + ".", "Project file, SHA-256: " + made.file() + ".", "Program: " + Program.text() + ".",
+                "Rule set: " + made.ruleSet() + " (" + made.ruleSetId() + ").");
+    }
+
+    private static String head(MadeFrom made) {
+        return made.project() + ", revision " + made.revision() + ", " + made.date();
     }
 
     private static void fill(Worksheet table, Sheet sheet) {
@@ -127,7 +146,8 @@ public final class SheetFile {
         table.fitToWidth((short) 1);
         table.fitToHeight((short) 0);
         table.header(coded(sheet.title()), Position.LEFT, HEAD_PT);
-        table.header(coded(sheet.made()), Position.RIGHT, HEAD_PT);
+        table.header(coded(sheet.made().map(SheetFile::head).orElse("")), Position.RIGHT, HEAD_PT);
+        table.footer(coded(sheet.made().map(MadeFrom::brief).orElse("")), Position.LEFT, HEAD_PT);
         table.footer("&P / &N", Position.RIGHT, HEAD_PT);
     }
 

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -17,6 +18,7 @@ public final class HandoverSource {
 
     private final Project project;
     private ProjectEvaluation evaluation;
+    private MadeFrom made;
 
     /** Starts from a project, which must not change while the files are made. */
     public HandoverSource(Project project) {
@@ -38,6 +40,19 @@ public final class HandoverSource {
             evaluation = ProjectEvaluation.of(project, Optional.empty());
         }
         return evaluation;
+    }
+
+    /** Returns what the files about the whole project are made from. */
+    public MadeFrom madeFrom() {
+        if (made == null) {
+            made = MadeFrom.of(evaluation());
+        }
+        return made;
+    }
+
+    /** Returns what the files about one aid are made from: the same, under the rule set of the aid. */
+    public MadeFrom madeFrom(AidEvaluation aid) {
+        return madeFrom().under(aid.rules());
     }
 
     /**

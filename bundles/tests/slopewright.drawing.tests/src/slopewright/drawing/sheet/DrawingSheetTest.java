@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,7 @@ import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.TextWidth;
 import slopewright.drawing.signal.SignalScene;
+import slopewright.evaluation.MadeFrom;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 
@@ -52,8 +54,10 @@ class DrawingSheetTest {
         return sheets;
     }
 
+    private static final MadeFrom MADE = new MadeFrom("P", "B", "2026-06-01", Optional.empty(), "A rule set of an edition", "rules:1st");
+
     private static TitleBlock block(Project project, String title) {
-        return TitleBlock.of(project, title, "A rule set of an edition", "2026-06-01", ENGLISH)
+        return TitleBlock.of(project, title, MADE, "2026-06-01", ENGLISH)
                 .with(TitleBlock.Field.DATUM, TitleBlock.datum(project, ENGLISH)).with(TitleBlock.Field.CAUTION, "A design aid.");
     }
 

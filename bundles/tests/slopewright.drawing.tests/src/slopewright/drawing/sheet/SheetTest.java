@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
@@ -15,6 +16,7 @@ import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.drawing.scene.TextWidth;
+import slopewright.evaluation.MadeFrom;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
@@ -61,8 +63,8 @@ class SheetTest {
         Project project = SlopewrightFactory.eINSTANCE.createProject();
         project.setName("A name that no box of a title block on paper of this width can hold");
         project.setRevision("B");
-        Sheet sheet = Sheet.of(SCENE, TitleBlock.of(project, "Layout", "rules", "2026-06-01", MessageRenderer.of(Locale.ENGLISH)), 120,
-                200);
+        MadeFrom made = new MadeFrom("P", "B", "no date", Optional.empty(), "rules", "rules:1st");
+        Sheet sheet = Sheet.of(SCENE, TitleBlock.of(project, "Layout", made, "2026-06-01", MessageRenderer.of(Locale.ENGLISH)), 120, 200);
         List<String> texts = labels(sheet).stream().map(Mark.Label::text).toList();
         assertTrue(texts.containsAll(List.of("Drawing", "Layout", "Revision", "B", "Date", "2026-06-01")), texts::toString);
         assertTrue(texts.stream().anyMatch(text -> text.startsWith("A name") && text.endsWith("...")), texts::toString);

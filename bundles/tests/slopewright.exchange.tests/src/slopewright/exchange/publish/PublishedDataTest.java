@@ -18,6 +18,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
 import slopewright.exchange.sheet.Sheet;
@@ -67,7 +68,8 @@ class PublishedDataTest {
     void aixmHoldsWhatIsPublished() throws Exception {
         Project project = Demo.project();
         project.getAerodrome().getRunways().get(1).getEnds().get(0).getAids().get(0).getUnits().clear();
-        byte[] bytes = AixmFile.bytes(PublishedData.of(Demo.evaluate(project)), project, LocalDate.of(2026, 6, 1));
+        byte[] bytes = AixmFile.bytes(PublishedData.of(Demo.evaluate(project)), project, MadeFrom.of(Demo.evaluate(project)),
+                LocalDate.of(2026, 6, 1));
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setNamespaceAware(true);
         Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));

@@ -26,6 +26,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.SAXException;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
 import slopewright.exchange.circuit.LoadSchedule;
@@ -68,8 +69,8 @@ class SheetFileTest {
     /** On its side, one page wide, head repeated, origin in the head of the page; -37.500 shows its zeros. Read as XML. */
     @Test
     void aWorkbookPrints() throws IOException, ParserConfigurationException, SAXException {
-        Sheet sheet = SheetOrigin.on(new Sheet("Trial & error", List.of("text", "number"), List.of(List.of(SheetCell.text("a"),
-                SheetCell.number(-37.5, 3))), List.of()), Demo.evaluate(Demo.project()));
+        Sheet sheet = new Sheet("Trial & error", List.of("text", "number"), List.of(List.of(SheetCell.text("a"),
+                SheetCell.number(-37.5, 3))), List.of()).from(MadeFrom.of(Demo.evaluate(Demo.project())));
         Path file = Files.write(folder.resolve("printed.xlsx"), SheetFile.xlsx(sheet));
         try (ZipFile zip = new ZipFile(file.toFile())) {
             Element setup = (Element) parse(zip, "xl/worksheets/sheet1.xml").getElementsByTagName("pageSetup").item(0);
@@ -83,17 +84,21 @@ class SheetFileTest {
             String titles = parse(zip, "xl/workbook.xml").getElementsByTagName("definedName").item(0).getTextContent();
             assertTrue(titles.endsWith("$1:$1"), titles);
         }
-        String notes = String.join(" ", sheet.notes());
+        String notes = String.join(" ", workbook(SheetFile.xlsx(sheet), 2).stream().flatMap(List::stream).toList());
         assertTrue(notes.contains("SHA-256: ") && notes.contains("slopewright " + Program.VERSION) && notes.contains("icao:5th"), notes);
     }
 
     /** Reads a workbook with the XML reader of the platform: s for text, n for a number, f for a formula. */
     private List<List<String>> workbook(byte[] bytes) throws IOException, ParserConfigurationException, SAXException {
+        return workbook(bytes, 1);
+    }
+
+    private List<List<String>> workbook(byte[] bytes, int number) throws IOException, ParserConfigurationException, SAXException {
         Path file = Files.write(folder.resolve("trial.xlsx"), bytes);
         List<List<String>> rows = new ArrayList<>();
         try (ZipFile zip = new ZipFile(file.toFile())) {
             NodeList strings = parse(zip, "xl/sharedStrings.xml").getElementsByTagName("si");
-            NodeList lines = parse(zip, "xl/worksheets/sheet1.xml").getElementsByTagName("row");
+            NodeList lines = parse(zip, "xl/worksheets/sheet" + number + ".xml").getElementsByTagName("row");
             for (int r = 0; r < lines.getLength(); r++) {
                 List<String> row = new ArrayList<>();
                 NodeList cells = ((Element) lines.item(r)).getElementsByTagName("c");

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.SheetFile;
@@ -104,7 +105,8 @@ class HandoverTest {
         assertEquals(List.of(Handover.State.KEPT, Handover.State.WRITTEN), entries.stream().map(Handover.Entry::state).toList());
         assertEquals("mine", Files.readString(folder.resolve("schedule.csv")));
         Handover.write(project, wanted, folder, OPTIONS, Set.of("schedule.csv"), next -> true);
-        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(ProjectEvaluation.of(project, Optional.empty()), OPTIONS.date()).sheet()),
+        ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
+        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(evaluation, OPTIONS.date()).sheet().from(MadeFrom.of(evaluation))),
                 Files.readAllBytes(folder.resolve("schedule.csv")));
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(2, files.count(), "nothing is left over");

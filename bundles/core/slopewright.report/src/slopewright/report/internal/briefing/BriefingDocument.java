@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.landing.PilotBriefing;
 import slopewright.geometry.Lengths;
 import slopewright.messages.Argument;
@@ -43,7 +44,7 @@ public final class BriefingDocument {
         this.options = options;
         words = new ReportWords(options.language());
         paper = new Paper(words, words.say("briefing.title"), words.say("card.label", Words.name(found.label()),
-                Words.name(found.date().toString())), reasons);
+                Words.name(found.date().toString())), reasons, MadeFrom.of(aid.project(), aid.rules()));
         paper.add(landing()).add(seen()).add(heights()).add(obstacles());
     }
 
@@ -54,7 +55,7 @@ public final class BriefingDocument {
 
     /** Returns the pages of paper. */
     public String page() throws ReportException {
-        return paper.page(new PageFrame(aid.project(), options, words.ruleSet(aid.rules())), none -> {
+        return paper.page(new PageFrame(aid.project(), options, aid.rules()), none -> {
             // words alone
         });
     }

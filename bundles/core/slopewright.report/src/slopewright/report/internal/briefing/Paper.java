@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.messages.Message;
 import slopewright.report.Cautions;
 import slopewright.report.ReportException;
@@ -26,9 +27,11 @@ final class Paper {
     private final String title;
     private final String label;
     private final List<Message> reasons;
+    private final MadeFrom made;
     private final List<Part> parts = new ArrayList<>();
 
-    Paper(ReportWords words, String title, String label, List<Message> reasons) {
+    Paper(ReportWords words, String title, String label, List<Message> reasons, MadeFrom made) {
+        this.made = made;
         this.words = words;
         this.title = title;
         this.label = label;
@@ -56,7 +59,7 @@ final class Paper {
                 + "initial-scale=1\" />\n").element("title", title).open("style").raw(PHONE_STYLE).close("style");
         return html.close("head").open("body").raw(body(none -> {
             // a telephone shows the words alone
-        })).close("body").close("html").toString();
+        })).element("p", words.render(made.words())).close("body").close("html").toString();
     }
 
     private String body(Consumer<Html> picture) {
@@ -115,6 +118,7 @@ final class Paper {
         }
         line(text, "");
         Cautions.messages().forEach(caution -> line(text, words.render(caution)));
+        line(text, words.render(made.words()));
         return text.toString();
     }
 

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import slopewright.drawing.landing.DirectionScene;
 import slopewright.drawing.scene.PaperArea;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.landing.LandingDirections;
 import slopewright.evaluation.landing.LandingWind;
 import slopewright.evaluation.portable.BatteryEndurance;
@@ -59,7 +60,7 @@ public final class PocketDocument {
         words = new ReportWords(options.language());
         directions = aid.host() instanceof ApproachDirection ? Optional.of(LandingDirections.of(aid)) : Optional.empty();
         paper = new Paper(words, words.say("pocket.title"), words.say("card.label", Words.name(found.label()),
-                Words.name(found.date().toString())), reasons);
+                Words.name(found.date().toString())), reasons, MadeFrom.of(aid.project(), aid.rules()));
         directions.ifPresent(all -> paper.add(directions(all)));
         for (double headwind : HEADWINDS_KT) {
             paper.add(slopes(headwind));
@@ -74,7 +75,7 @@ public final class PocketDocument {
 
     /** Returns the pages of paper. */
     public String page(Pictures pictures) throws ReportException {
-        return paper.page(new PageFrame(aid.project(), options, words.ruleSet(aid.rules())), html -> chart(html, pictures));
+        return paper.page(new PageFrame(aid.project(), options, aid.rules()), html -> chart(html, pictures));
     }
 
     private double variationDeg() {

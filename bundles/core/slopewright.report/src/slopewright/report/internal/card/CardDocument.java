@@ -84,7 +84,7 @@ public final class CardDocument {
         if (paper.hasDetails() && found.isPresent()) {
             new CardDetails(html, aid, found.get()).write(pictures);
         }
-        return new PageFrame(aid.project(), options, words.ruleSet(aid.rules()), paper.key()).document(title(), style(), html.toString());
+        return new PageFrame(aid.project(), options, aid.rules(), paper.key()).document(title(), style(), html.toString());
     }
 
     private void title(String element) {

@@ -67,7 +67,7 @@ public final class ReportDocument {
         words = new ReportWords(options.language());
         html = new Html(words);
         ruleSet = words.ruleSet(source.result().rules());
-        frame = new PageFrame(source.project(), options, ruleSet);
+        frame = new PageFrame(source.project(), options, source.result().rules());
         conclusion = Conclusion.of(source);
     }
 

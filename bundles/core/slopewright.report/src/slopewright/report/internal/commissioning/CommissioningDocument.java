@@ -93,7 +93,7 @@ public final class CommissioningDocument {
         results.results();
         results.flights();
         results.certificate(SetUpGate.reasons(evaluation, aid, siting));
-        return new PageFrame(aid.project(), options, ruleSet).document(title(), "report", html.toString());
+        return new PageFrame(aid.project(), options, aid.rules()).document(title(), "report", html.toString());
     }
 
     private Optional<CitedValue> value(String name) {

@@ -44,9 +44,8 @@ public final class DrawingSetDeliverable implements Deliverable {
                 subjects(aid, DrawnAid.of(aid, MessageRenderer.of(options.language())), subjects);
             }
         }
-        String ruleSet = source.evaluation().rules().descriptor().title();
         try {
-            return Drawings.set(subjects, new Drawings.Layout(options.sheet(), 0, ruleSet, options.date().toString(), options.language()));
+            return Drawings.set(subjects, new Drawings.Layout(options.sheet(), 0, source.madeFrom(), options.date().toString(), options.language()));
         } catch (IllegalArgumentException e) {
             throw new ReportException(e.getMessage(), e);
         }

@@ -6,7 +6,6 @@ import java.util.function.BiFunction;
 
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
-import slopewright.exchange.sheet.SheetOrigin;
 import slopewright.report.ReportException;
 import slopewright.report.handover.Deliverable;
 import slopewright.report.handover.HandoverOptions;
@@ -19,9 +18,10 @@ final class SheetOffers {
     }
 
     static List<Deliverable.Offer> of(String kind, boolean usual, BiFunction<HandoverSource, HandoverOptions, Sheet> sheet) {
-        return List.of(new Deliverable.Offer(kind, "csv", usual, (source, options) -> SheetFile.csv(sheet.apply(source, options))),
-                new Deliverable.Offer(kind, "xlsx", usual, (source, options) -> workbook(SheetOrigin.on(sheet.apply(source,
-                        options), source.evaluation()))));
+        return List.of(new Deliverable.Offer(kind, "csv", usual, (source, options) -> SheetFile.csv(sheet.apply(source, options)
+                .from(source.madeFrom()))),
+                new Deliverable.Offer(kind, "xlsx", usual, (source, options) -> workbook(sheet.apply(source, options)
+                        .from(source.madeFrom()))));
     }
 
     private static byte[] workbook(Sheet sheet) throws ReportException {

@@ -3,6 +3,7 @@ package slopewright.report.internal.template;
 import java.util.List;
 import java.util.Map;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.messages.Words;
 import slopewright.model.Project;
 import slopewright.report.Cautions;
@@ -10,6 +11,7 @@ import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
+import slopewright.standards.RuleSet;
 
 /** What is around every document: head, style, running lines, bookmarks and contents. */
 public final class PageFrame {
@@ -18,6 +20,7 @@ public final class PageFrame {
     private final ReportOptions options;
     private final ReportWords words;
     private final String ruleSet;
+    private final MadeFrom made;
     private final String paper;
 
     /**
@@ -25,10 +28,10 @@ public final class PageFrame {
      *
      * @param project the project
      * @param options date, paper, template and language
-     * @param ruleSet the rule set by its honest name
+     * @param rules   the rule set that the document rests on
      */
-    public PageFrame(Project project, ReportOptions options, String ruleSet) {
-        this(project, options, ruleSet, options.paper().key());
+    public PageFrame(Project project, ReportOptions options, RuleSet rules) {
+        this(project, options, rules, options.paper().key());
     }
 
     /**
@@ -36,15 +39,16 @@ public final class PageFrame {
      *
      * @param project the project
      * @param options date, template and language
-     * @param ruleSet the rule set by its honest name
+     * @param rules   the rule set that the document rests on
      * @param paper   name of the paper in a style sheet
      */
-    public PageFrame(Project project, ReportOptions options, String ruleSet, String paper) {
+    public PageFrame(Project project, ReportOptions options, RuleSet rules, String paper) {
         this.paper = paper;
         this.project = project;
         this.options = options;
-        this.ruleSet = ruleSet;
         words = new ReportWords(options.language());
+        ruleSet = words.ruleSet(rules);
+        made = MadeFrom.of(project, rules);
     }
 
     /** Returns the table of contents: the chapters; their sections are among the bookmarks. */
@@ -106,7 +110,7 @@ public final class PageFrame {
     private String style() {
         String[] page = words.say("page-of", Words.name("|"), Words.name("|")).split("\\|", -1);
         return "\n" + TemplateFiles.style(options.template().files()).replace("size: A4", "size: " + paper)
-                .replace("$(foot)", inStyle(words.say("foot"))).replace("$(page)", inStyle(page[0])).replace("$(of)", inStyle(page[1]));
+                .replace("$(foot)", inStyle(words.say("foot"))).replace("$(made)", inStyle(words.render(made.words()))).replace("$(page)", inStyle(page[0])).replace("$(of)", inStyle(page[1]));
     }
 
     private static String inStyle(String text) {

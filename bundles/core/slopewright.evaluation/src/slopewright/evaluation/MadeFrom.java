@@ -1,0 +1,94 @@
+package slopewright.evaluation;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Project;
+import slopewright.model.io.Program;
+import slopewright.model.io.ProjectStamp;
+import slopewright.standards.RuleSet;
+
+/**
+ * What an output was made from, so that any sheet, table or file leads back to one state of one project: every output carries it.
+ *
+ * @param project   name of the project
+ * @param revision  its revision, a dash where none is entered
+ * @param date      day of the revision
+ * @param stamp     SHA-256 of the project file; empty where no file could hold the project as it stands
+ * @param ruleSet   the rule set by its honest name
+ * @param ruleSetId its key and edition, as a command takes them
+ */
+public record MadeFrom(String project, String revision, String date, Optional<ProjectStamp> stamp, String ruleSet, String ruleSetId) {
+
+    /** The names of the parts for programs, in their order. */
+    public static final List<String> NAMES = List.of("program", "project", "revision", "projectFileSha256", "ruleSet");
+
+    /** Refuses missing parts. */
+    public MadeFrom {
+        Objects.requireNonNull(project);
+        Objects.requireNonNull(revision);
+        Objects.requireNonNull(date);
+        Objects.requireNonNull(stamp);
+        Objects.requireNonNull(ruleSet);
+        Objects.requireNonNull(ruleSetId);
+    }
+
+    /**
+     * Says what something was made from; reads the project file again to tell whether it holds the project as it stands.
+     *
+     * @param project the project
+     * @param rules   the rule set that the output rests on
+     */
+    public static MadeFrom of(Project project, RuleSet rules) {
+        return new MadeFrom(said(project.getName(), "unnamed project"), said(project.getRevision(), "-"), said(project.getDate(), "no date"),
+                ProjectStamp.of(project), rules.descriptor().title(), rules.key() + ":" + rules.edition());
+    }
+
+    /** Returns the same under another rule set: that of one aid. */
+    public MadeFrom under(RuleSet rules) {
+        return new MadeFrom(project, revision, date, stamp, rules.descriptor().title(), rules.key() + ":" + rules.edition());
+    }
+
+    /** Says what an output about a whole project was made from. */
+    public static MadeFrom of(ProjectEvaluation evaluation) {
+        return of(evaluation.project(), evaluation.rules());
+    }
+
+    private static String said(String text, String otherwise) {
+        return text == null || text.isBlank() ? otherwise : text;
+    }
+
+    /** Returns all digits of the project file, and whether it is saved as it stands. */
+    public String file() {
+        return stamp.map(found -> found.sha256() + (found.isSaved() ? "" : ", not saved as it stands"))
+                .orElse("cannot be saved as it stands");
+    }
+
+    /** Returns it in one line: program, project file by its first digits, revision, rule set with edition. */
+    public Message words() {
+        String key = stamp.isEmpty() ? "made-from.unsavable" : stamp.get().isSaved() ? "made-from" : "made-from.unsaved";
+        return Message.of(key, Words.name(Program.text()), Words.name(stamp.map(ProjectStamp::brief).orElse("-")), Words.name(revision),
+                Words.name(ruleSetId));
+    }
+
+    /** Returns that line in English, for forms that have one language. */
+    public String brief() {
+        return words().english();
+    }
+
+    /** Returns it for programs: what {@link #NAMES} names, with all digits of the project file. */
+    public Map<String, String> facts() {
+        List<String> values = List.of(Program.text(), project, revision, file(), ruleSetId);
+        Map<String, String> facts = new LinkedHashMap<>();
+        for (int i = 0; i < NAMES.size(); i++) {
+            facts.put(NAMES.get(i), values.get(i));
+        }
+        return Collections.unmodifiableMap(facts);
+    }
+}
