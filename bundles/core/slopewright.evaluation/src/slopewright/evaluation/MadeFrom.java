@@ -46,8 +46,9 @@ public record MadeFrom(String project, String revision, String date, Optional<Pr
      * @param rules   the rule set that the output rests on
      */
     public static MadeFrom of(Project project, RuleSet rules) {
-        return new MadeFrom(said(project.getName(), "unnamed project"), said(project.getRevision(), "-"), said(project.getDate(), "no date"),
-                ProjectStamp.of(project), rules.descriptor().title(), rules.key() + ":" + rules.edition());
+        return new MadeFrom(said(project.getName(), "unnamed project"), said(project.getRevision(), "-"),
+                said(project.getDate(), "no date"), ProjectStamp.of(project), rules.descriptor().title(),
+                rules.key() + ":" + rules.edition());
     }
 
     /** Returns the same under another rule set: that of one aid. */

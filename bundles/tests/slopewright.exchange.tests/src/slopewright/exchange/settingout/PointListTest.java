@@ -41,7 +41,8 @@ class PointListTest {
         assertTrue(Double.parseDouble(first[1]) > 5_000_000, "northing at 47 degrees");
         assertTrue(Double.parseDouble(first[2]) < 500_000, "easting west of the meridian of zone 29");
         assertEquals("87.131", first[3]);
-        assertTrue(first[4].startsWith("lens of PAPI 09 unit D set to 3d35'; slopewright " + Program.VERSION + "  project file "), first[4]);
+        assertTrue(first[4].startsWith("lens of PAPI 09 unit D set to 3d35'; slopewright " + Program.VERSION + "  project file "),
+                first[4]);
         double scale = 0.9996 * (1 + Math.pow((500_000 - 281_103) / 0.9996, 2) / (2 * 6.38e6 * 6.38e6));
         assertEquals(9 * scale, Math.hypot(Double.parseDouble(first[1]) - Double.parseDouble(second[1]), Double.parseDouble(first[2])
                 - Double.parseDouble(second[2])), 0.002);

@@ -64,7 +64,8 @@ class MadeFromTest {
                 }
             }
             case "xlsx" -> archive(bytes).replaceAll("<[^>]*>", " ");
-            case "svg", "html" -> new String(bytes, StandardCharsets.UTF_8).replaceAll("(?s)<style>.*?</style>", "").replaceAll("<[^>]*>", " ");
+            case "svg", "html" -> new String(bytes, StandardCharsets.UTF_8).replaceAll("(?s)<style>.*?</style>", "")
+                    .replaceAll("<[^>]*>", " ");
             default -> new String(bytes, StandardCharsets.UTF_8).replaceAll("<[^>]*>", " $0 ");
         };
         return text.replaceAll("\\s+", " ");
@@ -84,7 +85,7 @@ class MadeFromTest {
         if (!text.contains(digest.substring(0, DIGITS))) {
             without.add(name + " lacks the digits of the project file");
         }
-        if (!text.contains("slopewright " + Program.VERSION) && !text.contains("name=\"slopewright\" version=\"" + Program.VERSION + "\"")) {
+        if (!text.matches("(?s).*slopewright(\" version=\"| )" + Program.VERSION.replace(".", "\\.") + ".*")) {
             without.add(name + " lacks the program");
         }
         if (!text.contains("R-17")) {

@@ -45,7 +45,8 @@ public final class DrawingSetDeliverable implements Deliverable {
             }
         }
         try {
-            return Drawings.set(subjects, new Drawings.Layout(options.sheet(), 0, source.madeFrom(), options.date().toString(), options.language()));
+            return Drawings.set(subjects, new Drawings.Layout(options.sheet(), 0, source.madeFrom(), options.date().toString(),
+                    options.language()));
         } catch (IllegalArgumentException e) {
             throw new ReportException(e.getMessage(), e);
         }

@@ -110,7 +110,8 @@ public final class PageFrame {
     private String style() {
         String[] page = words.say("page-of", Words.name("|"), Words.name("|")).split("\\|", -1);
         return "\n" + TemplateFiles.style(options.template().files()).replace("size: A4", "size: " + paper)
-                .replace("$(foot)", inStyle(words.say("foot"))).replace("$(made)", inStyle(words.render(made.words()))).replace("$(page)", inStyle(page[0])).replace("$(of)", inStyle(page[1]));
+                .replace("$(foot)", inStyle(words.say("foot"))).replace("$(made)", inStyle(words.render(made.words())))
+                .replace("$(page)", inStyle(page[0])).replace("$(of)", inStyle(page[1]));
     }
 
     private static String inStyle(String text) {
