@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ServiceLoader;
 
 import slopewright.exchange.ExchangeException;
@@ -32,6 +33,16 @@ public final class SurveyFile {
          * @throws ExchangeException where it is of no use; reading ends
          */
         void accept(SurveyShape shape) throws ExchangeException;
+
+        /**
+         * Takes that a part of the file is faulty, where the format can go on with the next one.
+         *
+         * @param fault what is wrong
+         * @throws ExchangeException where one faulty part is enough to end the reading
+         */
+        default void refused(ExchangeException fault) throws ExchangeException {
+            throw fault;
+        }
     }
 
     /** Returns the formats that are read. */
@@ -53,12 +64,25 @@ public final class SurveyFile {
      * @throws ExchangeException where the file cannot be read; the message names file, line and reason
      */
     public static List<String> read(Path file, Sink sink) throws ExchangeException {
+        return read(file, Optional.empty(), sink);
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param file  the file
+     * @param table how it is read where it is a table; empty where its header says so in the words of this program
+     * @param sink  receives the shapes
+     * @return what was skipped and why, one sentence each
+     * @throws ExchangeException where the file cannot be read; the message names file, line and reason
+     */
+    public static List<String> read(Path file, Optional<TableForm> table, Sink sink) throws ExchangeException {
         String name = file.getFileName() == null ? "" : file.getFileName().toString();
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         SurveyFormat format = FORMATS.stream().filter(each -> each.endings().contains(ending)).findFirst()
                 .orElseThrow(() -> new ExchangeException(file.toString(), 0,
                         "a survey file must end in ." + String.join(", .", endings())));
-        SurveyInput input = new SurveyInput(file, sink);
+        SurveyInput input = new SurveyInput(file, sink, table);
         try {
             if (Files.size(file) > MOST_BYTES) {
                 throw new ExchangeException(file.toString(), 0, "is larger than " + (MOST_BYTES >> 20) + " MB");

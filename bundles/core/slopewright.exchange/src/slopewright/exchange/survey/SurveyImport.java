@@ -163,13 +163,27 @@ public final class SurveyImport {
         PointCollector points = new PointCollector(new ShapeElements(project, file, origin));
         List<String> notes = read(file, List.of(), points);
         refuseNone(file, points.count(), notes);
-        SurveyPoints all = points.points();
-        byte[] bytes;
+        byte[] bytes = bytes(points, file);
+        SurveyBlock block = element(points, bytes, file, origin);
+        boolean repeated = isRepeated(project, block);
+        if (!repeated) {
+            project.getSurveyBlocks().add(block);
+            Ids.assign(project);
+        }
+        return new Block(block.getPath(), bytes, new Result(repeated ? 0 : points.count(), repeated ? points.count() : 0, notes));
+    }
+
+    /** Returns what the file of a block holds. */
+    static byte[] bytes(PointCollector points, Path file) throws ExchangeException {
         try {
-            bytes = all.bytes();
+            return points.points().bytes();
         } catch (IllegalArgumentException e) {
             throw new ExchangeException(file.toString(), 0, e.getMessage());
         }
+    }
+
+    /** Makes the element that refers to a block, which belongs to no project yet. */
+    static SurveyBlock element(PointCollector points, byte[] bytes, Path file, SurveyOrigin origin) {
         String hash = SurveyPoints.sha256(bytes);
         String stem = file.getFileName().toString().replaceAll("\\.[^.]*$", "").replaceAll("[^\\p{L}\\p{N}_-]", "-");
         SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
@@ -177,33 +191,33 @@ public final class SurveyImport {
         block.setKind("obstacles");
         block.setPath(stem + "-" + hash.substring(0, 12) + "." + SurveyPoints.EXTENSION);
         block.setSha256(hash);
-        block.setPointCount(all.count());
+        block.setPointCount(points.count());
         block.setSource(origin.source());
         block.setDate(origin.date().orElse(null));
         block.setHorizontalAccuracyM(points.horizontalAccuracyM());
         block.setVerticalAccuracyM(points.verticalAccuracyM());
-        boolean repeated = project.getSurveyBlocks().stream().anyMatch(known -> hash.equals(known.getSha256()));
-        if (!repeated) {
-            project.getSurveyBlocks().add(block);
-            Ids.assign(project);
-        }
-        return new Block(block.getPath(), bytes, new Result(repeated ? 0 : all.count(), repeated ? all.count() : 0, notes));
+        return block;
+    }
+
+    /** Returns whether a project has the points of a block already. */
+    static boolean isRepeated(Project project, SurveyBlock block) {
+        return project.getSurveyBlocks().stream().anyMatch(known -> block.getSha256().equals(known.getSha256()));
     }
 
     /** The order of the places does not count: a ring may start anywhere and run either way. */
-    private static boolean isSameThing(Obstacle found, Obstacle known) {
+    static boolean isSameThing(Obstacle found, Obstacle known) {
         return Objects.equals(found.getName(), known.getName()) && found.getKind() == known.getKind()
                 && found.getPlaces().size() == known.getPlaces().size()
                 && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSamePlace(place, there)));
     }
 
     /** What has another height is another statement, and is kept. */
-    private static boolean isSame(Obstacle found, Obstacle known) {
+    static boolean isSame(Obstacle found, Obstacle known) {
         return isSameThing(found, known) && isNear(found.getTopElevationM(), known.getTopElevationM(), SAME_M)
                 && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSame(place, there)));
     }
 
-    private static boolean isSame(Place found, Place known) {
+    static boolean isSame(Place found, Place known) {
         return isSamePlace(found, known) && isNear(found.getElevationM(), known.getElevationM(), SAME_M);
     }
 

@@ -49,6 +49,7 @@ public final class SurveyInput {
     private final SurveyFile.Sink sink;
     private final Content content;
     private final Map<String, Integer> skipped;
+    private final Optional<TableForm> table;
 
     /** Opens what is read, from its beginning. */
     @FunctionalInterface
@@ -58,11 +59,12 @@ public final class SurveyInput {
         InputStream open() throws IOException;
     }
 
-    SurveyInput(Path file, SurveyFile.Sink sink) {
-        this(file, sink, () -> Files.newInputStream(file), new TreeMap<>());
+    SurveyInput(Path file, SurveyFile.Sink sink, Optional<TableForm> table) {
+        this(file, sink, () -> Files.newInputStream(file), new TreeMap<>(), table);
     }
 
-    private SurveyInput(Path file, SurveyFile.Sink sink, Content content, Map<String, Integer> skipped) {
+    private SurveyInput(Path file, SurveyFile.Sink sink, Content content, Map<String, Integer> skipped, Optional<TableForm> table) {
+        this.table = table;
         this.file = file;
         this.sink = sink;
         this.content = content;
@@ -71,7 +73,7 @@ public final class SurveyInput {
 
     /** Returns what stands for a file that is packed in this one: shapes, notes and faults are this one's. */
     public SurveyInput inside(Content packed) {
-        return new SurveyInput(file, sink, packed, skipped);
+        return new SurveyInput(file, sink, packed, skipped, table);
     }
 
     /** Returns the file of the same name with another ending that lies beside this one, empty where there is none. */
@@ -79,7 +81,7 @@ public final class SurveyInput {
         String name = String.valueOf(file.getFileName());
         String stem = name.substring(0, name.lastIndexOf('.') + 1);
         return Stream.of(ending, ending.toUpperCase(Locale.ROOT)).map(each -> file.resolveSibling(stem + each)).filter(Files::isRegularFile)
-                .findFirst().map(beside -> new SurveyInput(beside, sink, () -> Files.newInputStream(beside), skipped));
+                .findFirst().map(beside -> new SurveyInput(beside, sink, () -> Files.newInputStream(beside), skipped, table));
     }
 
     /**
@@ -119,6 +121,36 @@ public final class SurveyInput {
     /** Opens the file as text in another encoding. */
     public BufferedReader openText(Charset encoding) throws IOException, ExchangeException {
         return new BufferedReader(new InputStreamReader(open(), encoding));
+    }
+
+    /** Returns what stands between two fields of a table. */
+    public char separator() {
+        return table.map(TableForm::separator).orElse(',');
+    }
+
+    /** Opens the file as text of a table: in the encoding that was named, else in UTF-8. */
+    public BufferedReader openTable() throws IOException, ExchangeException {
+        return table.isEmpty() || table.get().encoding().equals(StandardCharsets.UTF_8) ? openText() : openText(table.get().encoding());
+    }
+
+    /** Returns what a column of a table is taken as, in lower case; empty where it is left out. */
+    public String column(String header) {
+        return table.map(form -> form.taken(header)).orElseGet(() -> header.toLowerCase(Locale.ROOT));
+    }
+
+    /** Returns a fact in a field of a table with a decimal point and in metres. */
+    public String plain(SurveyShape.Fact fact, String text) {
+        return table.map(form -> form.plain(fact, text)).orElse(text);
+    }
+
+    /** Returns a coordinate in a field of a table with a decimal point, and in metres where it is a length. */
+    public String plainPlace(String text, boolean isLength) {
+        return table.map(form -> form.plainPlace(text, isLength)).orElse(text);
+    }
+
+    /** Says that a part of the file is faulty and that the reading can go on behind it. */
+    public void refuse(ExchangeException fault) throws ExchangeException {
+        sink.refused(fault);
     }
 
     /** Counts something that is skipped. */

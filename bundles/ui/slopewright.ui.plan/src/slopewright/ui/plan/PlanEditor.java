@@ -65,6 +65,7 @@ import slopewright.ui.plan.internal.palette.PaletteDrop;
 import slopewright.ui.plan.internal.palette.PinnedPalette;
 import slopewright.ui.plan.internal.palette.PlanPalette;
 import slopewright.ui.plan.internal.parts.PlanPartFactory;
+import slopewright.ui.plan.internal.survey.SurveyImports;
 import slopewright.ui.plan.internal.tools.PlanKeys;
 import slopewright.ui.properties.ElementPropertyPage;
 
@@ -88,6 +89,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     private PilotEye eye;
     private SurveyLayer survey;
     private PlanCommands commands;
+    private SurveyImports surveys;
     private PlanClipboard clipboard;
     private PlanMenu menu;
     private FileBar fileBar;
@@ -185,7 +187,8 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         images = new ImageLayer(context);
         scaling = new ImageScaling(context, images, bar);
         clipboard = new PlanClipboard(context);
-        commands = new PlanCommands(context, navigator, eye, scaling, this, clipboard);
+        surveys = new SurveyImports(context);
+        commands = new PlanCommands(context, navigator, eye, scaling, this, clipboard, surveys);
         menu = new PlanMenu(context, navigator, getActionRegistry(), commands);
         viewer.setContextMenu(menu);
     }
@@ -284,6 +287,11 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     /** Returns the viewer of the plan. */
     public GraphicalViewer viewer() {
         return getGraphicalViewer();
+    }
+
+    /** Asks what a survey file is to become; it stands open beside the plan until the user is done. */
+    public void importSurvey(Path file) {
+        surveys.open(file);
     }
 
     /** Returns why the last edit could not be made, empty where it could. */

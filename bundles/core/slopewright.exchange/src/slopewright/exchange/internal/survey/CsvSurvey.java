@@ -57,7 +57,10 @@ public final class CsvSurvey implements SurveyFormat {
         private final List<SurveyVertex> open = new ArrayList<>();
         private SurveyShape.Kind kind = SurveyShape.Kind.POINT;
         private Map<SurveyShape.Fact, String> facts = Map.of();
+        private final Set<String> spoiled = new HashSet<>();
+        private boolean faultBefore;
         private long firstLine;
+        private int width;
         private boolean grid;
 
         private Rows(SurveyInput input) {
@@ -65,14 +68,15 @@ public final class CsvSurvey implements SurveyFormat {
         }
 
         private void read() throws IOException, ExchangeException {
-            try (Reader text = input.openText();
-                    CsvReader<CsvRecord> records = CsvReader.builder().missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+            try (Reader text = input.openTable();
+                    CsvReader<CsvRecord> records = CsvReader.builder().fieldSeparator(input.separator())
+                            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                             .extraFieldStrategy(FieldMismatchStrategy.IGNORE).allowUnclosedQuote(false).ofCsvRecord(text)) {
                 for (CsvRecord row : records) {
                     if (columns.isEmpty()) {
                         header(row);
                     } else {
-                        row(row);
+                        rowOrFault(row);
                     }
                 }
             } catch (UncheckedIOException e) {
@@ -87,10 +91,15 @@ public final class CsvSurvey implements SurveyFormat {
         }
 
         private void header(CsvRecord row) throws ExchangeException {
+            width = row.getFieldCount();
             List<String> names = row.getFields().stream().map(String::strip).toList();
             Set<SurveyShape.Fact> seen = new HashSet<>();
             for (int i = 0; i < names.size(); i++) {
-                String key = names.get(i).toLowerCase(Locale.ROOT);
+                String key = input.column(names.get(i));
+                if (key.isEmpty()) {
+                    input.skip("column '" + names.get(i) + "'");
+                    continue;
+                }
                 Optional<SurveyShape.Fact> fact = SurveyInput.fact(key);
                 if (columns.putIfAbsent(key, i) != null || fact.isPresent() && !seen.add(fact.get())) {
                     throw input.fault(1, "the column '" + names.get(i) + "' says what another column says");
@@ -107,21 +116,58 @@ public final class CsvSurvey implements SurveyFormat {
             }
         }
 
-        private void row(CsvRecord row) throws ExchangeException {
+        /**
+         * A row that is faulty is refused, and with it every line or area that it is or may be a row of: a part of one would stand where
+         * the whole does not.
+         */
+        private void rowOrFault(CsvRecord row) throws ExchangeException {
+            boolean wasFaulty = faultBefore;
+            faultBefore = false;
+            try {
+                row(row, wasFaulty);
+            } catch (ExchangeException e) {
+                Optional<ExchangeException> withIt = columns.containsKey("shape") ? spoil(row) : Optional.empty();
+                input.refuse(e);
+                if (withIt.isPresent()) {
+                    input.refuse(withIt.get());
+                }
+            }
+        }
+
+        private Optional<ExchangeException> spoil(CsvRecord row) {
+            Integer at = columns.get("id");
+            String id = at != null && row.getFieldCount() == width ? row.getField(at).strip() : "";
+            String openId = facts.getOrDefault(SurveyShape.Fact.ID, "");
+            faultBefore = true;
+            if (!id.isEmpty()) {
+                spoiled.add(id);
+            }
+            if (!open.isEmpty() && kind != SurveyShape.Kind.POINT && (id.isEmpty() || id.equals(openId))) {
+                open.clear();
+                spoiled.add(openId);
+                return Optional.of(input.fault(firstLine, "is left out: a row of it is faulty"));
+            }
+            return Optional.empty();
+        }
+
+        private void row(CsvRecord row, boolean afterFault) throws ExchangeException {
             long line = row.getStartingLineNumber();
-            if (row.getFieldCount() != columns.size()) {
-                throw input.fault(line, "the row has " + row.getFieldCount() + " fields where the header has " + columns.size());
+            if (row.getFieldCount() != width) {
+                throw input.fault(line, "the row has " + row.getFieldCount() + " fields where the header has " + width);
             }
             Map<SurveyShape.Fact, String> own = new EnumMap<>(SurveyShape.Fact.class);
             factColumns.forEach((column, fact) -> {
                 String text = row.getField(column).strip();
                 if (!text.isEmpty()) {
-                    own.put(fact, text);
+                    own.put(fact, input.plain(fact, text));
                 }
             });
             SurveyShape.Kind shape = shape(row, line);
             boolean goesOn = shape != SurveyShape.Kind.POINT && shape == kind && !open.isEmpty() && own.containsKey(SurveyShape.Fact.ID)
                     && own.get(SurveyShape.Fact.ID).equals(facts.get(SurveyShape.Fact.ID));
+            if (shape != SurveyShape.Kind.POINT && (spoiled.contains(own.getOrDefault(SurveyShape.Fact.ID, "")) || afterFault && !goesOn)) {
+                throw input.fault(line, "belongs to a shape of which another row is faulty");
+            }
             if (!goesOn) {
                 finish();
                 kind = shape;
@@ -143,7 +189,8 @@ public final class CsvSurvey implements SurveyFormat {
         }
 
         private double number(CsvRecord row, String column, long line) throws ExchangeException {
-            return input.number(row.getField(columns.get(column.toLowerCase(Locale.ROOT))), column, line);
+            String text = row.getField(columns.get(column.toLowerCase(Locale.ROOT)));
+            return input.number(input.plainPlace(text, grid), column, line);
         }
 
         private SurveyShape.Kind shape(CsvRecord row, long line) throws ExchangeException {
@@ -158,8 +205,13 @@ public final class CsvSurvey implements SurveyFormat {
 
         private void finish() throws ExchangeException {
             if (!open.isEmpty()) {
-                input.emit(kind, grid, open, facts, firstLine);
+                List<SurveyVertex> whole = List.copyOf(open);
                 open.clear();
+                try {
+                    input.emit(kind, grid, whole, facts, firstLine);
+                } catch (ExchangeException e) {
+                    input.refuse(e);
+                }
             }
         }
     }

@@ -40,6 +40,8 @@ public enum PlanCommand {
     MIRROR,
     /** Asks for an obstacle that was measured from a helipad. */
     ADD_OBSTACLE,
+    /** Imports a survey file. */
+    IMPORT,
     /** Lays a picture under the plan. */
     ADD_IMAGE,
     /** Scales the picture by two points. */

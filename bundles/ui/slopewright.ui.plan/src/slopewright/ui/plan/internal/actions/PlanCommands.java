@@ -15,6 +15,7 @@ import slopewright.ui.plan.internal.PilotEye;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanNavigator;
 import slopewright.ui.plan.internal.image.ImageScaling;
+import slopewright.ui.plan.internal.survey.SurveyImports;
 
 /** The commands of one plan, connected with menus and keys while it is the active editor. */
 public final class PlanCommands {
@@ -32,14 +33,16 @@ public final class PlanCommands {
      * @param scaling   lays pictures under the plan
      * @param revealer  selects elements
      * @param clipboard copies elements
+     * @param surveys   imports survey files
      */
     public PlanCommands(PlanContext context, PlanNavigator navigator, PilotEye eye, ImageScaling scaling, ElementRevealer revealer,
-            PlanClipboard clipboard) {
+            PlanClipboard clipboard, SurveyImports surveys) {
         List<PlanAction> all = new ArrayList<>(new ViewActions(context, navigator, eye).all());
         all.addAll(new ArrangeActions(context, revealer).all());
         ObstacleActions obstacles = new ObstacleActions(context, revealer);
         all.add(PlanAction.of(PlanCommand.ADD_OBSTACLE, obstacles::ask, obstacles::canAsk));
         all.add(PlanAction.of(PlanCommand.DUPLICATE, clipboard::duplicate, clipboard::canCopy));
+        all.add(PlanAction.of(PlanCommand.IMPORT, surveys::choose, () -> true));
         all.add(PlanAction.of(PlanCommand.ADD_IMAGE, scaling::choose, () -> true));
         all.add(PlanAction.of(PlanCommand.SCALE_IMAGE, scaling::start, scaling::hasImage));
         all.add(PlanAction.of(PlanCommand.REMOVE_IMAGE, scaling::remove, scaling::hasImage));

@@ -1,0 +1,163 @@
+package slopewright.ui.plan.internal.survey;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyHeights;
+import slopewright.exchange.survey.SurveyOrigin;
+import slopewright.exchange.survey.SurveyReading;
+import slopewright.exchange.survey.TableForm;
+import slopewright.exchange.survey.TablePreview;
+import slopewright.geometry.Decimals;
+import slopewright.model.Project;
+import slopewright.ui.plan.internal.Messages;
+
+/** What the user says of a survey file before it is imported. */
+final class SurveyChoices {
+
+    /** Encodings that are offered. */
+    static final List<Charset> ENCODINGS = List.of(StandardCharsets.UTF_8, Charset.forName("windows-1252"), StandardCharsets.ISO_8859_1);
+
+    /** Separators that are offered. */
+    static final List<Character> SEPARATORS = List.of(',', ';', '\t', '|');
+
+    /** What is typed. */
+    enum Entry {
+        /** Where the survey comes from. */
+        SOURCE,
+        /** Its day. */
+        DATE,
+        /** Coordinate reference of east and north. */
+        GRID,
+        /** Accuracy of places. */
+        HORIZONTAL,
+        /** Accuracy of elevations. */
+        VERTICAL,
+        /** Elevation of the ground below heights that have none. */
+        GROUND,
+        /** Vertical datum of its elevations. */
+        DATUM;
+
+        String key() {
+            return "import." + name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    private final Path file;
+    private final Optional<TablePreview> table;
+    private final Map<Entry, String> entries = new HashMap<>();
+    private Optional<TableForm> form;
+    private SurveyReading.Form taken = SurveyReading.Form.OBSTACLES;
+    private SurveyHeights.Meaning heights = SurveyHeights.Meaning.AS_STATED;
+
+    /**
+     * Begins with what the file says and what was chosen for one with the same columns before.
+     *
+     * @param file the survey file
+     * @throws ExchangeException where it is a table that cannot be read
+     */
+    SurveyChoices(Path file) throws ExchangeException {
+        this.file = file;
+        boolean isTable = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".csv");
+        table = isTable ? Optional.of(TablePreview.of(file)) : Optional.empty();
+        form = table.map(found -> KeptForms.of(found.columns()).orElse(found.guess()));
+        entries.put(Entry.SOURCE, String.valueOf(file.getFileName()));
+    }
+
+    Path file() {
+        return file;
+    }
+
+    Optional<TablePreview> table() {
+        return table;
+    }
+
+    Optional<TableForm> form() {
+        return form;
+    }
+
+    void choose(TableForm chosen) {
+        form = Optional.of(chosen);
+    }
+
+    void chooseTaken(SurveyReading.Form chosen) {
+        taken = chosen;
+    }
+
+    void chooseHeights(SurveyHeights.Meaning chosen) {
+        heights = chosen;
+    }
+
+    String text(Entry entry) {
+        return entries.getOrDefault(entry, "");
+    }
+
+    void type(Entry entry, String text) {
+        entries.put(entry, text);
+    }
+
+    /** Returns what is said of the survey as a whole. */
+    private SurveyOrigin origin() {
+        Optional<String> date = given(Entry.DATE);
+        try {
+            date.ifPresent(LocalDate::parse);
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException(Messages.get("import.no-date", date.get()));
+        }
+        OptionalDouble ground = heights == SurveyHeights.Meaning.ABOVE_GROUND ? number(Entry.GROUND) : OptionalDouble.empty();
+        return new SurveyOrigin(given(Entry.SOURCE).orElse(String.valueOf(file.getFileName())), date, given(Entry.GRID),
+                accuracy(Entry.HORIZONTAL), accuracy(Entry.VERTICAL), new SurveyHeights(heights, ground), given(Entry.DATUM));
+    }
+
+    private Optional<String> given(Entry entry) {
+        return Optional.of(text(entry).strip()).filter(text -> !text.isEmpty());
+    }
+
+    private OptionalDouble number(Entry entry) {
+        Optional<String> text = given(entry);
+        return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Decimals.parse(text.get().replace(',', '.')));
+    }
+
+    private OptionalDouble accuracy(Entry entry) {
+        OptionalDouble found = number(entry);
+        if (found.isPresent() && found.getAsDouble() < 0) {
+            throw new IllegalArgumentException(Messages.get("import.negative"));
+        }
+        return found;
+    }
+
+    /**
+     * Returns what reads the file as it is chosen now, on any thread.
+     *
+     * @param copy a copy of the project
+     * @throws IllegalArgumentException where something that is typed is no such thing; the message says what
+     */
+    Reading reading(Project copy) {
+        SurveyOrigin origin = origin();
+        Optional<TableForm> chosen = form;
+        SurveyReading.Form becomes = taken;
+        return () -> SurveyReading.of(copy, file, origin, chosen, becomes);
+    }
+
+    /** Keeps the choices of columns for the next file that has the same ones. */
+    void keep() {
+        table.ifPresent(found -> KeptForms.keep(found.columns(), form.orElseThrow()));
+    }
+
+    /** Reads the file. */
+    @FunctionalInterface
+    interface Reading {
+
+        SurveyReading read() throws ExchangeException;
+    }
+}
