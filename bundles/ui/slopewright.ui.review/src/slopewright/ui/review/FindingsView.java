@@ -279,7 +279,10 @@ public final class FindingsView extends ViewPart {
         Optional<Outcome> selected = table.single().or(table::followed);
         project().ifPresent(project -> ProjectDocument.of(project)
                 .ifPresent(document -> document.viewState().select(ElementSelection.elements(table, project))));
-        if (details != null && selected.isPresent() && follower.document().isPresent()) {
+        List<Outcome> several = table.several();
+        if (details != null && !several.isEmpty() && follower.document().isPresent()) {
+            details.showSeveral(several, follower.document().get());
+        } else if (details != null && selected.isPresent() && follower.document().isPresent()) {
             details.show(selected.get(), follower.document().get());
         } else if (details != null) {
             details.clear(Messages.get("details.none"));

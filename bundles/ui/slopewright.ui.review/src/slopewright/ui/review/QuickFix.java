@@ -3,16 +3,17 @@ package slopewright.ui.review;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import slopewright.checks.Cure;
 import slopewright.checks.Outcome;
 import slopewright.checks.Rule;
 import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Verdict;
+import slopewright.edit.Compound;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
-import slopewright.edit.ResolveAid;
-import slopewright.edit.SetRuleSettings;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.ApproachAid;
@@ -20,6 +21,7 @@ import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.standards.RemedyKind;
+import slopewright.ui.review.internal.LayoutFixes;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.ObstacleFixes;
 
@@ -42,15 +44,31 @@ public final class QuickFix {
     private final String label;
     private final Reach reach;
     private final String note;
-    private final String aidId;
-    private final Function<AidEvaluation, RecordedEdit> edit;
+    private final Function<ProjectEvaluation, RecordedEdit> edit;
 
     private QuickFix(String key, Reach reach, ApproachAid aid, Function<AidEvaluation, RecordedEdit> edit) {
-        this.label = Messages.get("fix." + key, Projects.label(aid));
-        this.note = reach == Reach.CURE ? "" : Messages.get("fix." + key + ".note");
+        this(Messages.get("fix." + key, Projects.label(aid)), reach, reach == Reach.CURE ? "" : Messages.get("fix." + key + ".note"),
+                evaluation -> edit.apply(aid(evaluation, aid.getId())));
+    }
+
+    private QuickFix(String label, Reach reach, String note, Function<ProjectEvaluation, RecordedEdit> edit) {
+        this.label = label;
         this.reach = reach;
-        this.aidId = aid.getId();
+        this.note = note;
         this.edit = edit;
+    }
+
+    /**
+     * Joins remedies that are carried out one after the other as one step.
+     *
+     * @param fixes    remedies that each cure a finding, in their order
+     * @param findings how many findings they cure
+     * @param evaluate evaluates a project as it stands between two of them
+     */
+    public static QuickFix several(List<QuickFix> fixes, int findings, Function<Project, ProjectEvaluation> evaluate) {
+        String label = Messages.get("fix.several", findings, String.join(", ", fixes.stream().map(QuickFix::label).distinct().toList()));
+        return new QuickFix(label, Reach.CURE, "", evaluation -> Compound.inTurn(Messages.get("edit.several"), fixes.stream()
+                .map(fix -> (Supplier<RecordedEdit>) () -> fix.edit(evaluate.apply(evaluation.project()))).toList()));
     }
 
     /**
@@ -72,9 +90,7 @@ public final class QuickFix {
                     remedy("moveUpwind", Reach.CURE, aid.get(), RemedyKind.MOVE_UPWIND_UNTIL_CLEAR),
                     remedy("narrowBeam", Reach.LESSEN, aid.get(), RemedyKind.NARROW_BEAM),
                     remedy("displaceThreshold", Reach.PROPOSE, aid.get(), RemedyKind.DISPLACE_THRESHOLD));
-            case LAYOUT -> List.of(
-                    new QuickFix("settings", Reach.CURE, aid.get(), now -> SetRuleSettings.of(now.aid(), now.rules())),
-                    new QuickFix("layOut", Reach.CURE, aid.get(), now -> ResolveAid.of(now.aid(), now.rules())));
+            case LAYOUT -> Stream.of(LayoutFixes.values()).map(fix -> new QuickFix(fix.key(), Reach.CURE, aid.get(), fix::edit)).toList();
             case ENTRY -> List.of();
         };
     }
@@ -105,8 +121,11 @@ public final class QuickFix {
      * @throws RuntimeException where it cannot be worked out; the message says why
      */
     public RecordedEdit edit(ProjectEvaluation evaluation) {
-        ApproachAid aid = Ids.find(evaluation.project(), aidId).filter(ApproachAid.class::isInstance).map(ApproachAid.class::cast)
-                .orElseThrow(() -> new EditException(Messages.get("fix.gone")));
-        return edit.apply(evaluation.aid(aid));
+        return edit.apply(evaluation);
+    }
+
+    private static AidEvaluation aid(ProjectEvaluation evaluation, String id) {
+        return evaluation.aid(Ids.find(evaluation.project(), id).filter(ApproachAid.class::isInstance).map(ApproachAid.class::cast)
+                .orElseThrow(() -> new EditException(Messages.get("fix.gone"))));
     }
 }

@@ -145,6 +145,18 @@ public final class FindingDetails {
         }));
     }
 
+    /** Shows how many findings are selected, and looks for one step that cures as many of them as can be. */
+    public void showSeveral(List<Outcome> outcomes, ProjectDocument document) {
+        clear(Messages.get("details.several", outcomes.size()));
+        int number = shown;
+        trial = Optional.of(FixTrial.startSeveral(outcomes, document, content.getDisplay(), found -> {
+            if (!content.isDisposed() && number == shown) {
+                brief.setText(Messages.get(found.isEmpty() ? "details.several.none" : "details.several", outcomes.size()));
+                offer(found);
+            }
+        }));
+    }
+
     private void offer(List<TriedFix> found) {
         cures = found;
         clearLinks();

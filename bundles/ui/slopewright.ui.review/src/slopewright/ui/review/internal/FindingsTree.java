@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.TreeItem;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
 import slopewright.ui.Images;
 import slopewright.ui.review.internal.FindingsModel.Group;
 import slopewright.ui.review.internal.FindingsModel.Grouping;
@@ -226,6 +227,13 @@ public final class FindingsTree {
         TreeItem[] items = tree.getSelection();
         boolean heading = items.length == 1 && !isFlat() && items[0].getParentItem() == null && grouping() != Grouping.VERDICT;
         return items.length == 1 && !heading ? selected().stream().findFirst() : Optional.empty();
+    }
+
+    /** Returns what is not met among several selected rows, or under the heading of all that is; nothing where one row is selected. */
+    public List<Outcome> several() {
+        List<Outcome> failed = selected().stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET).toList();
+        boolean one = tree.getSelection().length == 1 && (isFlat() || tree.getSelection()[0].getParentItem() != null);
+        return one || failed.size() < 2 ? List.of() : failed;
     }
 
     /** Returns the one outcome that was selected last, as it is now, whether it is shown or filtered out; empty where it was several. */
