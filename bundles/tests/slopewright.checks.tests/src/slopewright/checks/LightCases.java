@@ -141,6 +141,8 @@ final class LightCases {
             sample.aid().setAxisTurnDeg(6.0);
             sample.equipment().setBeamWidthDeg(10.0);
         }));
+        // The outermost unit sees the centre line 3.08 degrees to one side; an axis that is turned 5 degrees to the other is 8.08 off.
+        limited(cases, Result.FAIL, "as wide as the printed light, and turned away by 5 degrees", -8.0, 8.0, 5);
         cases.add(RuleCase.of("LIGHT-03", Result.PASS, "at a helipad", LightCases::sector, Sample::unchanged));
         cases.add(RuleCase.of("LIGHT-03", Result.NOT_APPLICABLE, "portable", LightCases::sector, sample -> sample.aid().setPortable(true)));
         cases.add(RuleCase.of("LIGHT-03", Result.NOT_EVALUATED, "only one side, and no beam width", LightCases::row, sample -> {

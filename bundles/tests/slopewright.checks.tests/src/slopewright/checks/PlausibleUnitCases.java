@@ -29,6 +29,7 @@ final class PlausibleUnitCases {
         places(cases);
         choices(cases);
         nearby(cases);
+        ownValues(cases);
         return cases;
     }
 
@@ -199,5 +200,24 @@ final class PlausibleUnitCases {
     private static void shift(Sample sample, double byM, String reason) {
         sample.aid().setUnshiftedDistanceM(sample.unit(0).getAlongM() - byM);
         sample.aid().setUnshiftedDistanceReason(reason);
+    }
+
+    /**
+     * The greatest accuracy of setting of an edition is 2 minutes (US MIL-HDBK-1023/4, Table A-5), 9 m are the usual spacing, and two minutes
+     * come off the lowest signal (Annex 14 Vol I, 2.12 e).
+     */
+    private static void ownValues(List<RuleCase> cases) {
+        cases.add(own(Result.PASS, "five times the accuracy of setting", "setting-accuracy-min", 10));
+        cases.add(own(Result.FAIL, "5.01 times the accuracy of setting", "setting-accuracy-min", 10.02));
+        cases.add(own(Result.FAIL, "an hour for a minute", "setting-accuracy-min", 60));
+        cases.add(own(Result.PASS, "a fifth of the spacing", "unit-spacing-m", 1.8));
+        cases.add(own(Result.FAIL, "less than a fifth of the spacing", "unit-spacing-m", 1.79));
+        cases.add(own(Result.FAIL, "an allowance of the other sign", "boundary-allowance-min", -2));
+        cases.add(RuleCase.of("DATA-63", Result.NOT_APPLICABLE, "a shipped rule set", Bases::row, Sample::unchanged));
+    }
+
+    private static RuleCase own(Result expected, String name, String key, double value) {
+        String unit = key.endsWith("-min") ? "min" : "m";
+        return RuleCase.of("DATA-63", expected, name, Bases::row, sample -> sample.ownValue("four-unit-row." + key, value, unit));
     }
 }

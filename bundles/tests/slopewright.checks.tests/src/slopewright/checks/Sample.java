@@ -365,6 +365,21 @@ final class Sample {
         aid.getUnits().forEach(change);
     }
 
+    /** Lays an organisation's own rule set over that of the sample, from now on, with one value of its own. */
+    void ownValue(String key, double value, String unit) {
+        try {
+            Path folder = Files.createTempDirectory("rules");
+            Path head = Files.writeString(folder.resolve("rule-set.properties"), String.join("\n", "key=our-own", "edition=1", "name=Own",
+                    "title=Own rules", "note=a case", "over=" + rules, "document=a case", "person=J. Doe", "date=2026-01-01", ""));
+            Path values = Files.writeString(folder.resolve("values.csv"), "key,value,unit,source,clause,provenance,note\n" + key + ","
+                    + value + "," + unit + ",-,1,organisation,\n");
+            List.of(folder, head, values).forEach(path -> path.toFile().deleteOnExit());
+            rules = folder.toString();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Overrides a value of the rule set. */
     void override(String key, double value) {
         ValueOverride override = MAKE.createValueOverride();

@@ -21,7 +21,7 @@ import slopewright.standards.CitedValue;
 /**
  * A fixed indicator shows to who flies along the centre line, at a runway or a helipad, whether its beam is limited to the side or no wider
  * by itself. The texts let a beam be narrowed where something stands beside the surface and give no least width. One that reaches as far
- * as the printed light is met as it is; a narrower one, or one for which no width is printed, must hold the centre line from the range of
+ * as the printed light is met as it is; a narrower one, one that is turned, or one for which no width is printed, must hold the centre line from the range of
  * the signal to where an approach is decided, which is common practice. A failure: beyond the edge of a beam there is no signal.
  */
 public final class NarrowedBeamRule extends AidRule {
@@ -37,7 +37,8 @@ public final class NarrowedBeamRule extends AidRule {
         }
         BeamLimits limits = AidFacts.need(BeamLimits.of(facts.aid()).orElse(null), Message.of("missing.beam-width"));
         double narrowest = Math.min(-limits.leftDeg(), limits.rightDeg());
-        Optional<CitedValue> printed = facts.find("azimuth-coverage-deg").filter(coverage -> narrowest >= coverage.value());
+        boolean turned = facts.aid().getAxisTurnDeg() != null && facts.aid().getAxisTurnDeg() != 0;
+        Optional<CitedValue> printed = facts.find("azimuth-coverage-deg").filter(coverage -> !turned && narrowest >= coverage.value());
         if (printed.isPresent()) {
             outcomes.about(facts.aid()).measured(Measure.atLeast(narrowest, printed.get().value(), "deg")).resting(printed.get())
                     .saying("as-printed", Words.degrees(narrowest), Words.degrees(printed.get().value())).advising("widen").add();
