@@ -28,6 +28,7 @@ final class InspectionCases {
             // as it stands
         });
         add(cases, "INSP-01", Result.NOT_EVALUATED, "no date", Bases::row, inspection -> inspection.setDate(null));
+        add(cases, "INSP-01", Result.NOT_EVALUATED, "of 1990", Bases::row, inspection -> inspection.setDate("1990-03-01"));
         add(cases, "INSP-01", Result.NOT_EVALUATED, "no person", Bases::row, inspection -> inspection.setPerson(" "));
         cases.add(RuleCase.of("INSP-01", Result.NOT_EVALUATED, "none", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("INSP-02", Result.NOT_APPLICABLE, "none", Bases::row, Sample::unchanged));

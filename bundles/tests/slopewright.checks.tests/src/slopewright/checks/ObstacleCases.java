@@ -238,6 +238,10 @@ final class ObstacleCases {
             sample.obstacleSurvey().getHosts().add(sample.runway().getEnds().get(1));
         }));
         cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no date", Bases::row, sample -> sample.obstacleSurvey().setDate(null)));
+        cases.add(RuleCase.of("OBS-07", Result.PASS, "ten years before the project", Bases::row,
+                sample -> sample.project().setDate("2036-01-01")));
+        cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "ten years and a day before the project", Bases::row,
+                sample -> sample.project().setDate("2036-01-02")));
         cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no accuracy", Bases::row,
                 sample -> sample.obstacleSurvey().setVerticalAccuracyM(null)));
         cases.add(RuleCase.of("OBS-07", Result.NOT_EVALUATED, "no width", Bases::row,

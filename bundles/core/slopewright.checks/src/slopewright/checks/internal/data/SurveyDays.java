@@ -7,8 +7,11 @@ import java.util.Optional;
 import slopewright.model.Project;
 import slopewright.siting.magnetic.MagneticModel;
 
-/** The day for which the magnetic variation of a project counts. */
-final class SurveyDays {
+/** The days of a project: that for which it counts, and how long what was surveyed is taken for what is there. */
+public final class SurveyDays {
+    /** Years after which a survey or an inspection says what was there and no longer what is (own band). */
+    public static final int YEARS = 10;
+
     private SurveyDays() {
     }
 
@@ -19,6 +22,11 @@ final class SurveyDays {
         } catch (DateTimeParseException e) {
             return Optional.empty();
         }
+    }
+
+    /** Returns whether a day lies so long before that of the project that what was found then may be otherwise now. */
+    public static boolean isLongAgo(String day, Project project) {
+        return date(day).filter(of(project).minusYears(YEARS)::isAfter).isPresent();
     }
 
     /** Returns the date of the project, else that of the magnetic model. */

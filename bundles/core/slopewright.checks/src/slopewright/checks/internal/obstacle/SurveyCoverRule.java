@@ -13,6 +13,7 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Missing;
 import slopewright.checks.internal.Stop;
+import slopewright.checks.internal.data.SurveyDays;
 import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Argument;
@@ -22,8 +23,9 @@ import slopewright.model.ObstacleSurvey;
 import slopewright.siting.ElementNames;
 
 /**
- * A dated survey of stated accuracy reaches over everything in which an obstacle would decide. A warning, as whatever is to be cleared up:
- * beyond the survey nobody knows what stands there.
+ * A dated survey of stated accuracy, made no more than ten years before the project (own band), reaches over everything in which an
+ * obstacle would decide. A warning, as whatever is to be cleared up: beyond the survey nobody knows what stands there, and long after it
+ * nobody knows what was built and what grew.
  */
 public final class SurveyCoverRule extends AidRule {
     /** Made by the service loader. */
@@ -50,7 +52,13 @@ public final class SurveyCoverRule extends AidRule {
             outcomes.notEvaluated(facts.aid(), names, Message.of("outcome.missing-inputs", Words.list(names)));
             return;
         }
-        ObstacleSurvey best = whole.stream().max(Comparator.comparingDouble(survey -> worst(survey, areas).slack())).orElseThrow();
+        List<ObstacleSurvey> late = whole.stream()
+                .filter(survey -> !SurveyDays.isLongAgo(survey.getDate(), facts.evaluation().project())).toList();
+        if (late.isEmpty()) {
+            throw Stop.missing(Message.of("missing.late-survey", host), Message.of("OBS-07.long-ago", ElementNames.of(whole.get(0)),
+                    Words.name(whole.get(0).getDate()), Words.count(SurveyDays.YEARS)));
+        }
+        ObstacleSurvey best = late.stream().max(Comparator.comparingDouble(survey -> worst(survey, areas).slack())).orElseThrow();
         double reach = areas.stream().mapToDouble(area -> SurveyReach.neededReachM(best, area)).max().orElseThrow();
         double halfWidth = areas.stream().mapToDouble(SurveyReach::neededHalfWidthM).max().orElseThrow();
         outcomes.about(facts.aid()).measured(worst(best, areas))
