@@ -23,6 +23,7 @@ final class FieldCases {
         speeds(cases);
         descent(cases);
         beam(cases);
+        unnoticed(cases);
         deck(cases);
         return cases;
     }
@@ -151,6 +152,25 @@ final class FieldCases {
                 sample -> sample.equipment().setBeamWidthDeg(null)));
         // 23.8 m ahead and 4 m beside, the eye at the hover is atan(4 / 23.8) = 9.5 degrees off.
         cases.add(RuleCase.of("FIELD-05", Result.FAIL, "beside the hover", Bases::padTriColour, sample -> sample.unit(0).setRightM(4.0)));
+    }
+
+    /**
+     * On-slope is half a degree to each side, 30 minutes. It is set to 5 minutes (Annex 14 Vol II, 4th ed., 5.3.6.17), on a mark of its
+     * scale, so that 25 minutes are left to the bubble.
+     */
+    private static void unnoticed(List<RuleCase> cases) {
+        cases.add(RuleCase.of("FIELD-07", Result.PASS, "a bubble of 25 minutes", Bases::padTriColour, sample -> bubble(sample, 25)));
+        cases.add(RuleCase.of("FIELD-07", Result.FAIL, "a bubble of 25.1 minutes", Bases::padTriColour, sample -> bubble(sample, 25.1)));
+        cases.add(RuleCase.of("FIELD-07", Result.FAIL, "a unit that stays lit at half a degree of tilt", Bases::padTriColour,
+                sample -> sample.equipment().setTiltCutOffDeg(0.5)));
+        cases.add(RuleCase.of("FIELD-07", Result.NOT_EVALUATED, "no setting", Bases::padTriColour,
+                sample -> sample.unit(0).setSettingDeg(null)));
+        cases.add(RuleCase.of("FIELD-07", Result.NOT_APPLICABLE, "a fixed row", Bases::row, Sample::unchanged));
+    }
+
+    private static void bubble(Sample sample, double minutes) {
+        sample.equipment().setTiltCutOffDeg(null);
+        sample.equipment().setBubbleAccuracyMinutes(minutes);
     }
 
     private static RuleCase deck(Result result, String what, Double pitchDeg, Double rollDeg, Double swingDeg, Double heldToDeg) {

@@ -203,8 +203,8 @@ final class PlausibleUnitCases {
     }
 
     /**
-     * The greatest accuracy of setting of an edition is 2 minutes (US MIL-HDBK-1023/4, Table A-5), 9 m are the usual spacing, and two minutes
-     * come off the lowest signal (Annex 14 Vol I, 2.12 e).
+     * The greatest accuracy of setting of an edition is 2 minutes (US MIL-HDBK-1023/4, Table A-5), 9 m are the usual spacing, and two
+     * minutes come off the lowest signal (Annex 14 Vol I, 2.12 e).
      */
     private static void ownValues(List<RuleCase> cases) {
         cases.add(own(Result.PASS, "five times the accuracy of setting", "setting-accuracy-min", 10));

@@ -255,7 +255,14 @@ final class RowCases {
         cases.add(RuleCase.of("UNIT-04", Result.FAIL, "heliport indicator to 10", Bases::padSector,
                 sample -> sample.aid().getEquipment().setMaxSettingDeg(10.0)));
         cases.add(RuleCase.of("UNIT-04", Result.NOT_EVALUATED, "no type", Bases::row, sample -> sample.aid().setEquipment(null)));
-        cases.add(RuleCase.of("UNIT-05", Result.PASS, "2.9' off in use", Bases::row, sample -> Bases.measure(sample.unit(0), 2.9 / 60)));
+        cases.add(RuleCase.of("UNIT-05", Result.PASS, "2.9' off in use", Bases::row, sample -> {
+            sample.units(unit -> Bases.measure(unit, 0));
+            Bases.measure(sample.unit(0), 2.9 / 60);
+        }));
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "two of four measured", Bases::row, sample -> {
+            Bases.measure(sample.unit(0), 0);
+            Bases.measure(sample.unit(2), 0);
+        }));
         cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "6' off under a rule set without a tolerance", Bases::triColour,
                 sample -> Bases.measure(sample.unit(0), 0.1)));
         cases.add(RuleCase.of("UNIT-05", Result.PASS, "as set under a rule set without a tolerance", Bases::triColour,

@@ -21,8 +21,9 @@ import slopewright.standards.CitedValue;
 /**
  * A fixed indicator shows to who flies along the centre line, at a runway or a helipad, whether its beam is limited to the side or no wider
  * by itself. The texts let a beam be narrowed where something stands beside the surface and give no least width. One that reaches as far
- * as the printed light is met as it is; a narrower one, one that is turned, or one for which no width is printed, must hold the centre line from the range of
- * the signal to where an approach is decided, which is common practice. A failure: beyond the edge of a beam there is no signal.
+ * as the printed light is met as it is; a narrower one, one that is turned, or one for which no width is printed, must hold the centre line
+ * from the range of the signal to where an approach is decided, which is common practice. A failure: beyond the edge of a beam there is no
+ * signal.
  */
 public final class NarrowedBeamRule extends AidRule {
     /** Made by the service loader. */

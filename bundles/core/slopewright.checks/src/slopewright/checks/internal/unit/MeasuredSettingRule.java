@@ -1,6 +1,5 @@
 package slopewright.checks.internal.unit;
 
-import java.util.List;
 import java.util.Optional;
 
 import slopewright.checks.Measure;
@@ -20,7 +19,8 @@ import slopewright.standards.CitedValue;
 /**
  * Units that were measured still point where they were set: one that does not shows another slope. Severity fail for that reason. A unit
  * in use may be off by what the rule set lets pass before it is set again, one that is set up by no more than the accuracy of setting.
- * Where the rule set gives neither, nobody knows whether a difference may be.
+ * Where the rule set gives neither, nobody knows whether a difference may be; and of a unit that was not measured when others of its aid
+ * were, nobody knows where it points.
  */
 public final class MeasuredSettingRule extends AidRule {
     /** Made by the service loader. */
@@ -38,17 +38,22 @@ public final class MeasuredSettingRule extends AidRule {
         SettingTolerance tolerance = SettingTolerance.of(facts.rules(), facts.indicator());
         boolean inUse = facts.evaluation().project().getStage() == Stage.OPERATION;
         Optional<CitedValue> limit = inUse ? tolerance.resetBeyond().or(tolerance::accuracy) : tolerance.limit();
-        List<UnitAt> measured = facts.units().stream()
-                .filter(unit -> unit.unit().getMeasured() != null && unit.unit().getMeasured().getSettingDeg() != null).toList();
-        if (measured.isEmpty()) {
+        if (facts.units().stream().noneMatch(MeasuredSettingRule::isMeasured)) {
             throw Stop.notApplicable(Message.of("outcome.no-measured-angle"));
         }
-        for (UnitAt unit : measured) {
+        for (UnitAt unit : facts.units()) {
             guarded(unit.unit(), outcomes, () -> compare(unit, limit, outcomes));
         }
     }
 
+    private static boolean isMeasured(UnitAt unit) {
+        return unit.unit().getMeasured() != null && unit.unit().getMeasured().getSettingDeg() != null;
+    }
+
     private static void compare(UnitAt unit, Optional<CitedValue> limit, OutcomeCollector outcomes) {
+        if (!isMeasured(unit)) {
+            throw Stop.missing(Message.of("missing.measured-angle", unit.name()), Message.of("UNIT-05.not-this-one", unit.name()));
+        }
         double found = unit.unit().getMeasured().getSettingDeg();
         double off = Angles.degToMinutes(Math.abs(found - unit.settingDeg()));
         if (limit.isEmpty()) {
