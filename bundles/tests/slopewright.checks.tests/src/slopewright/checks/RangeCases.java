@@ -44,7 +44,13 @@ final class RangeCases {
         cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "an intensity of nothing", Bases::row,
                 sample -> intensity(sample, 0.0)));
         cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "no equipment", Bases::row, sample -> sample.aid().setEquipment(null)));
-        cases.add(RuleCase.of("RANGE-01", Result.NOT_APPLICABLE, "no useful range is given", Bases::tForm, Sample::unchanged));
+        // No range is given for T forms: 900 m, in 30 km of visibility, take 0.00041 x 900 x 900 x exp(2.9957 x 0.03) = 363.3 cd for the
+        // strictest text on the eye by day, and for 0.0001 lx 88.6 cd.
+        cases.add(RuleCase.of("RANGE-01", Result.PASS, "364 cd to 900 m", Bases::tForm, sample -> intensity(sample, 364.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "362 cd to 900 m", Bases::tForm, sample -> intensity(sample, 362.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.FAIL, "88 cd to 900 m", Bases::tForm, sample -> intensity(sample, 88.0)));
+        cases.add(RuleCase.of("RANGE-01", Result.NOT_EVALUATED, "a T form of no known intensity", Bases::tForm,
+                sample -> intensity(sample, null)));
         cases.add(RuleCase.of("RANGE-01", Result.NOT_APPLICABLE, "panels have no light", Bases::panels, Sample::unchanged));
     }
 

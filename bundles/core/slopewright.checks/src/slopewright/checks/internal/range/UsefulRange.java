@@ -3,17 +3,21 @@ package slopewright.checks.internal.range;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.Stop;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
+import slopewright.siting.Colour;
 import slopewright.siting.ElementNames;
+import slopewright.siting.IndicatorFamily;
 import slopewright.siting.range.Allard;
 import slopewright.siting.range.EyeThreshold;
 import slopewright.siting.range.LightCondition;
 import slopewright.siting.range.LightOutput;
+import slopewright.siting.range.PrintedLight;
 import slopewright.siting.range.RangeConditions;
 import slopewright.siting.range.RangeEstimate;
 import slopewright.standards.CitedValue;
@@ -45,6 +49,25 @@ final class UsefulRange {
         return found;
     }
 
+    /**
+     * Returns the same, or where the rule set gives neither a range nor intensities of a light, the distance at which an approach is
+     * decided: an indicator that is not seen from there is none.
+     */
+    private List<Expected> expectedAtLeast() {
+        if (hasNone() && facts.indicator().displayForm() == IndicatorFamily.DisplayForm.LIGHTS) {
+            CitedValue decision = facts.common("glide-path.decision-distance-m");
+            return List.of(new Expected(LightCondition.DAY, decision), new Expected(LightCondition.NIGHT, decision));
+        }
+        return expected();
+    }
+
+    private boolean hasNone() {
+        return Stream.of(LightCondition.DAY, LightCondition.NIGHT)
+                .allMatch(condition -> facts.find("useful-range-" + condition.key() + "-m").isEmpty())
+                && Stream.of(Colour.values()).allMatch(colour -> PrintedLight.of(facts.indicator(), facts.rules(), colour,
+                        LightCondition.DAY, true).isEmpty());
+    }
+
     /** Returns the visibility that goes with the expected ranges. */
     CitedValue visibility() {
         return facts.common("range.useful-visibility-m");
@@ -73,7 +96,7 @@ final class UsefulRange {
 
     /** Returns how far the equipment is seen; ends the rule where its intensity toward the eye is not known. */
     List<Seen> ofEquipment() {
-        List<Expected> expected = expected();
+        List<Expected> expected = expectedAtLeast();
         EquipmentType type = AidFacts.need(facts.aid().getEquipment(), Message.of("missing.equipment-type"));
         Message name = Message.of("missing.intensity-of", ElementNames.of(type));
         if (!(AidFacts.need(type.getIntensityCd(), name) > 0)) {
