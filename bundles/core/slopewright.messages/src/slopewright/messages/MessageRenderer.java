@@ -140,7 +140,7 @@ public final class MessageRenderer {
             case WHOLE_METRES -> length(value, 0);
             case METRES_AND_FEET -> feet ? length(value, 2)
                     : fixed(value, 2) + " m (" + fixed(Lengths.metresToFeet(value), 1) + " ft)";
-            case KILOMETRES -> fixed(value / 1000, 2) + " km";
+            case KILOMETRES -> feet ? grouped(Math.round(Lengths.metresToFeet(value))) + " ft" : fixed(value / 1000, 2) + " km";
             case DEGREES_MINUTES -> decimalDegrees ? rounded(value, 4) + "°" : local(Angles.format(value));
             case DEGREES -> fixed(value, 2) + "°";
             case WHOLE_DEGREES -> plain(value) + "°";

@@ -18,7 +18,7 @@ public final class MessageTexts {
 
     /** Returns the renderer of the window as it is set now; whoever renders much asks for it once. */
     public static MessageRenderer renderer() {
-        return MessageRenderer.of(Locale.getDefault()).inFeet(Preferences.isFeet());
+        return MessageRenderer.of(Locale.getDefault()).inFeet(Preferences.isFeet()).inDecimalDegrees(!Preferences.isMinutes());
     }
 
     /** Returns the words of a message. */

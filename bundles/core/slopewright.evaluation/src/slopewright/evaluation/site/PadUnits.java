@@ -17,6 +17,7 @@ import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.Helipad;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
@@ -63,7 +64,8 @@ final class PadUnits {
     }
 
     private Optional<Candidate> candidate(ProjectEvaluation evaluation, ApproachHost host) {
-        return FamilyComparison.of(evaluation, host).stream().filter(candidate -> candidate.family().key().equals(familyKey)).findFirst();
+        return Families.find(familyKey).filter(family -> host instanceof RunwayEnd ? family.atRunways() : family.atHelipads())
+                .map(family -> FamilyComparison.of(evaluation, host, family, Optional.empty()));
     }
 
     private void equip(ApproachAid aid, EquipmentType type) {

@@ -70,7 +70,7 @@ public final class SectionView extends ViewPart {
     private boolean stale;
     private final Runnable viewStateChanged = this::viewStateChanged;
     private final Runnable repaint = this::repaint;
-    private final IPropertyChangeListener preferences = event -> repaint();
+    private final IPropertyChangeListener preferences = event -> restate();
 
     private final class Follow implements DocumentListener {
 

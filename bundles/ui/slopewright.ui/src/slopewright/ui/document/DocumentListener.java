@@ -8,9 +8,9 @@ import slopewright.checks.CheckResult;
 public interface DocumentListener {
 
     /**
-     * Called after an edit, an undo or a redo.
+     * Called after an edit, an undo or a redo, and where other units were chosen.
      *
-     * @param elementIds ids of the elements that were changed, added or removed
+     * @param elementIds ids of the elements that were changed, added or removed; none where only the units are others
      */
     default void changed(Set<String> elementIds) {
         // of no interest unless overridden

@@ -11,6 +11,8 @@ import java.util.function.Function;
 
 import org.eclipse.emf.common.notify.impl.AdapterImpl;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.widgets.Display;
 
 import slopewright.checks.CheckResult;
@@ -56,6 +58,8 @@ public final class ProjectDocument {
     private final BackgroundCheck check;
     private final ViewState viewState;
     private final EvaluationCache evaluated;
+    private final IPreferenceStore preferences = Preferences.store();
+    private final IPropertyChangeListener units = event -> unitsChanged(event.getProperty());
     private Optional<ProjectEvaluation> evaluation = Optional.empty();
     private Path path;
     private KeptWork kept;
@@ -87,6 +91,17 @@ public final class ProjectDocument {
                 () -> tell(DocumentListener::stateChanged)));
         evaluated = check.cacheForWindow();
         history.addListener(new Edits());
+        preferences.addPropertyChangeListener(units);
+    }
+
+    /** Everything that is shown is written anew in the units that were chosen. */
+    private void unitsChanged(String preference) {
+        if (preference.equals(Preferences.LENGTH_UNIT) || preference.equals(Preferences.ANGLE_FORM)) {
+            onDisplay(() -> {
+                tell(listener -> listener.changed(Set.of()));
+                lastResult.ifPresent(result -> tell(listener -> listener.checked(result)));
+            });
+        }
     }
 
     /** Passes edits on to the checker and to the listeners. */
@@ -357,6 +372,7 @@ public final class ProjectDocument {
         check.dispose();
         kept.discard();
         kept.release();
+        preferences.removePropertyChangeListener(units);
         listeners.clear();
         project.eAdapters().remove(owner);
     }

@@ -60,6 +60,9 @@ public final class ElementPropertyPage extends PropertySheetPage {
 
         @Override
         public void changed(Set<String> elementIds) {
+            if (elementIds.isEmpty()) {
+                showAnew();
+            }
             refreshShown();
         }
 
@@ -118,6 +121,14 @@ public final class ElementPropertyPage extends PropertySheetPage {
             before.removeListener(refresher);
             before.viewState().removeSelectionListener(selectionListener);
         });
+    }
+
+    /** In other units the names of the rows are others too; the sheet keeps them as long as it shows the same elements. */
+    private void showAnew() {
+        if (whole != null && !whole.isDisposed()) {
+            super.selectionChanged(null, StructuredSelection.EMPTY);
+            showSelection();
+        }
     }
 
     private void showSelection() {

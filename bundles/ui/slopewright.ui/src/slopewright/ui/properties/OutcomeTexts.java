@@ -14,6 +14,7 @@ import slopewright.messages.MessageRenderer;
 import slopewright.standards.Provenance;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
+import slopewright.ui.units.QuantityFormat;
 
 /** Outcomes in words and numbers, the same everywhere in the window. */
 public final class OutcomeTexts {
@@ -72,6 +73,10 @@ public final class OutcomeTexts {
     private static String withUnit(OptionalDouble value, String unit, String plus) {
         if (value.isEmpty()) {
             return "";
+        }
+        if (unit.equals("deg") && Preferences.isMinutes()) {
+            String angle = QuantityFormat.preferred().degreesMinutes(value.getAsDouble());
+            return (angle.startsWith("-") ? "" : plus) + angle;
         }
         boolean feet = unit.equals("m") && Preferences.isFeet();
         double number = feet ? Lengths.metresToFeet(value.getAsDouble()) : value.getAsDouble();

@@ -22,6 +22,7 @@ import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.rcp.internal.Messages;
+import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
@@ -131,14 +132,23 @@ public final class SiteDraft {
     }
 
     /**
-     * Returns what the rules say that is not met of some elements of the site as it is typed, before anything stands there.
+     * Returns what the rules say that is not met of some elements of the site as it is typed. Rules look at a place where an indicator
+     * stands; until a family is chosen a usual one stands there, where it can.
      *
      * @param about which elements
      */
     List<Outcome> notMet(Predicate<Identified> about) {
-        Project project = project();
+        Project project = inUse();
         return Checks.run(project, Optional.empty()).outcomes().stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
                 .filter(outcome -> Ids.find(project, outcome.elementId()).filter(about).isPresent()).toList();
+    }
+
+    private Project inUse() {
+        try {
+            return laidOut(familyKey.isEmpty() ? site.isHelipad() ? "heliport-sector" : "four-unit-row" : familyKey);
+        } catch (SitingException | IllegalArgumentException e) {
+            return project();
+        }
     }
 
     /** Returns the rules that the site is laid out by. */

@@ -173,8 +173,9 @@ public final class PlanNavigator {
 
     private String from(ApproachHost host, PlanPoint place) {
         FramePoint point = context.axis(host).orElseThrow().toFrame(place, 0);
-        String side = Messages.get(point.rightM() < 0 ? "place.left" : "place.right", Math.abs(point.rightM()));
-        return Messages.get("place.from", String.valueOf(host.getDesignator()), point.alongM(), side);
+        String side = Messages.get(point.rightM() < 0 ? "place.left" : "place.right", Readings.coarse(Math.abs(point.rightM())));
+        String along = (point.alongM() < 0 ? "−" : "+") + Readings.coarse(Math.abs(point.alongM()));
+        return Messages.get("place.from", String.valueOf(host.getDesignator()), along, side);
     }
 
     /** Returns every runway end and approach direction that can be shown. */

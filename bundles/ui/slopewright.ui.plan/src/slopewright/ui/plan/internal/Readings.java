@@ -9,6 +9,7 @@ import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.messages.Notation;
 import slopewright.messages.Words;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.Siting;
@@ -30,6 +31,16 @@ public final class Readings {
     /** Returns a length in centimetres, with its unit. */
     public static String length(double valueM) {
         return QuantityFormat.preferred().showWithUnit(Math.round(valueM * STEPS_PER_M) / STEPS_PER_M, Quantity.LENGTH);
+    }
+
+    /** Returns a length in decimetres, with its unit, for a place that moves with the mouse. */
+    public static String coarse(double valueM) {
+        return MessageTexts.renderer().quantity(valueM, Notation.DECIMETRES);
+    }
+
+    /** Returns an angle of elevation. */
+    public static String angle(double valueDeg) {
+        return MessageTexts.renderer().quantity(valueDeg, Notation.DEGREES_MINUTES);
     }
 
     /** Returns a length with a sign in front. */

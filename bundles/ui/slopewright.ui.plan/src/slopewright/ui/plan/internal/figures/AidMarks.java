@@ -13,7 +13,6 @@ import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
-import slopewright.geometry.Angles;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -108,7 +107,7 @@ public final class AidMarks {
     public static String title(PlanContext context, ApproachAid aid) {
         StringBuilder text = new StringBuilder(Projects.label(aid));
         if (aid.getSlopeDeg() != null) {
-            text.append("  ").append(Angles.format(aid.getSlopeDeg()));
+            text.append("  ").append(Readings.angle(aid.getSlopeDeg()));
         }
         context.layout(aid).map(Siting::distanceM).ifPresent(distance -> text.append("  ").append(Readings.length(distance)));
         return text.toString();
@@ -136,7 +135,7 @@ public final class AidMarks {
     }
 
     private static String text(LightUnit unit) {
-        String setting = unit.getSettingDeg() == null || unit.getTransitions().isEmpty() ? "" : "  " + Angles.format(unit.getSettingDeg());
+        String setting = unit.getSettingDeg() == null || unit.getTransitions().isEmpty() ? "" : "  " + Readings.angle(unit.getSettingDeg());
         return Objects.requireNonNullElse(unit.getLabel(), "?") + setting;
     }
 

@@ -10,12 +10,14 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 
 import slopewright.drawing.scene.Ink;
+import slopewright.geometry.Lengths;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.plan.internal.Messages;
+import slopewright.ui.preferences.Preferences;
 
 /** What stays where it is when the plan moves: scale bar, north arrow and legend. */
 public final class OverlayFigure extends MarkFigure {
@@ -73,8 +75,13 @@ public final class OverlayFigure extends MarkFigure {
         graphics.popState();
     }
 
-    /** Returns the length of a scale bar: 1, 2 or 5 times a power of ten, metres. */
-    static double barM(double scale) {
+    /**
+     * Returns the length of a scale bar: 1, 2 or 5 times a power of ten.
+     *
+     * @param scale pixels a unit of length
+     * @return in that unit
+     */
+    static double bar(double scale) {
         double wanted = WANTED_BAR_PX / scale;
         double decade = Math.pow(10, Math.floor(Math.log10(wanted)));
         double share = wanted / decade;
@@ -82,11 +89,12 @@ public final class OverlayFigure extends MarkFigure {
     }
 
     private void scaleBar(Graphics graphics, Font font) {
-        double length = barM(diagram.view().scale());
-        int px = (int) Math.round(length * diagram.view().scale());
+        boolean feet = Preferences.isFeet();
+        double scale = diagram.view().scale() * (feet ? Lengths.METRES_PER_FOOT : 1);
+        double length = bar(scale);
+        int px = (int) Math.round(length * scale);
         int y = getBounds().height - EDGE_PX - 6;
-        String text = length >= 1000 ? MessageTexts.renderer().fixed(length / 1000, 0) + " km"
-                : MessageTexts.renderer().fixed(length, length < 1 ? 1 : 0) + " m";
+        String text = barText(length, feet);
         int wide = FigureUtilities.getTextWidth(text, font);
         back(graphics, new Rectangle(EDGE_PX - 6, y - 8, px + wide + 22, 22));
         graphics.setForegroundColor(Inks.colour(Ink.TEXT));
@@ -94,6 +102,12 @@ public final class OverlayFigure extends MarkFigure {
         graphics.fillRectangle(EDGE_PX, y, px / 2, 6);
         graphics.drawRectangle(EDGE_PX, y, px - 1, 5);
         graphics.drawText(text, EDGE_PX + px + 6, y - 5);
+    }
+
+    private static String barText(double length, boolean feet) {
+        boolean kilometres = !feet && length >= 1000;
+        String number = MessageTexts.renderer().fixed(kilometres ? length / 1000 : length, length < 1 ? 1 : 0);
+        return number + (feet ? " ft" : kilometres ? " km" : " m");
     }
 
     private void northArrow(Graphics graphics) {

@@ -18,7 +18,6 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.RemoveAid;
 import slopewright.evaluation.Attempt;
-import slopewright.geometry.Angles;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
@@ -130,7 +129,7 @@ public final class AidPart extends PlanPart<ApproachAid> {
         String family = String.valueOf(element().getFamilyKey());
         text.add(Families.find(family).map(IndicatorFamily::name).orElse(Messages.get("tip.unknown-family", family)));
         if (element().getSlopeDeg() != null) {
-            text.add(Messages.get("tip.slope", Angles.format(element().getSlopeDeg())));
+            text.add(Messages.get("tip.slope", Readings.angle(element().getSlopeDeg())));
         }
         Readings.of(context().evaluation(element()).then(evaluation -> Attempt.success(TrialFigures.of(evaluation))))
                 .forEach(line -> text.add(line.text()));

@@ -14,7 +14,6 @@ import org.eclipse.gef.Request;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.RemoveElement;
-import slopewright.geometry.Angles;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.ui.diagram.policies.RemovePolicy;
@@ -100,7 +99,7 @@ public final class UnitPart extends PlanPart<LightUnit> {
         StringJoiner text = new StringJoiner("\n");
         text.add(AidPart.name(unit) + "  [" + unit.getId() + "]");
         if (unit.getSettingDeg() != null) {
-            text.add(Messages.get("tip.setting", Angles.format(unit.getSettingDeg())));
+            text.add(Messages.get("tip.setting", Readings.angle(unit.getSettingDeg())));
         }
         if (unit.getLensElevationM() != null) {
             text.add(Messages.get("tip.lens", Readings.length(unit.getLensElevationM())));

@@ -20,6 +20,7 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
 import slopewright.siting.LightForm;
 import slopewright.siting.SeenUnit;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 
 /** Paints what the pilot sees through a lens: sky, land, runway or helipad, and the lights as they are at the moment. */
@@ -63,11 +64,11 @@ final class PicturePainter {
     }
 
     private static String factor(double value) {
-        return String.format(Locale.ROOT, value < 9.95 ? "%.1f" : "%.0f", value);
+        return MessageTexts.renderer().fixed(value, value < 9.95 ? 1 : 0);
     }
 
     private static String degrees(double value) {
-        return String.format(Locale.ROOT, value < 9.95 ? "%.1f°" : "%.0f°", value);
+        return MessageTexts.renderer().fixed(value, value < 9.95 ? 1 : 0) + "°";
     }
 
     private void ground(Lens lens) {

@@ -64,7 +64,7 @@ final class Words {
         sight.observation().remarks().forEach(remark -> lines.add(MessageTexts.of(remark)));
         rhythm().ifPresent(lines::add);
         lines.addAll(range());
-        lines.add(Messages.get("pilot.words.refraction", String.format(Locale.ROOT, "%.2f", Curvature.USUAL_REFRACTION)));
+        lines.add(Messages.get("pilot.words.refraction", MessageTexts.renderer().fixed(Curvature.USUAL_REFRACTION, 2)));
         lines.add(Messages.get("pilot.words.size"));
         return lines;
     }
@@ -94,7 +94,7 @@ final class Words {
             String where = Double.isNaN(offset) ? Messages.get("pilot.words.not-seen") : Math.abs(offset) < 0.05
                     ? Messages.get("pilot.words.in-line")
                     : Messages.get(offset > 0 ? "pilot.words.above-line" : "pilot.words.below-line",
-                            String.format(Locale.ROOT, "%.1f′", Math.abs(offset)));
+                            MessageTexts.renderer().fixed(Math.abs(offset), 1) + "′");
             return Messages.get("pilot.words.panel", seen.unit().id(), where);
         }
         if (Double.isNaN(seen.elevationDeg())) {
@@ -129,7 +129,7 @@ final class Words {
         Optional<SeenUnit> timed = sight.seen().stream().filter(seenUnit -> sight.rhythm(seenUnit).isTimed()).findFirst();
         return timed.map(seen -> {
             LightRhythm rhythm = sight.rhythm(seen);
-            String rate = String.format(Locale.ROOT, "%.2f", rhythm.rateHz());
+            String rate = MessageTexts.renderer().fixed(rhythm.rateHz(), 2);
             String source = rhythm.source().map(cited -> cited.text() + ", " + cited.provenance().key())
                     .orElse(Messages.get("pilot.words.no-source"));
             boolean pulsates = seen.light().form() == LightForm.PULSATING;

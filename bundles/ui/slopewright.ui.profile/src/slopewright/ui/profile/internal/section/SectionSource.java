@@ -17,7 +17,6 @@ import slopewright.model.ApproachHost;
 import slopewright.model.util.Projects;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
-import slopewright.ui.preferences.Preferences;
 
 /** What the section shows of a document: the chosen aid as it was evaluated, and the chosen aeroplanes. */
 public final class SectionSource {
@@ -55,7 +54,7 @@ public final class SectionSource {
      * @throws slopewright.siting.SitingException where it has no layout or no place
      */
     Section of(AidEvaluation evaluation) {
-        DrawnAid drawn = DrawnAid.of(evaluation, MessageTexts.renderer().inDecimalDegrees(!Preferences.isMinutes()));
+        DrawnAid drawn = DrawnAid.of(evaluation, MessageTexts.renderer());
         return new Section(drawn, aeroplanes(), measure);
     }
 
