@@ -1,4 +1,4 @@
-"""Maps, read by GDAL: GeoJSON and KML hold the same units and surfaces as the schedule and the commands."""
+"""Maps, read by GDAL: GeoJSON, KML and GeoPackage hold the same units and surfaces as the schedule and the commands."""
 
 import json
 import math
@@ -25,7 +25,7 @@ def features(name):
     for layer in layers:
         done = subprocess.run(["ogr2ogr", "-f", "GeoJSON", "-lco", "COORDINATE_PRECISION=10", "-t_srs", "EPSG:4326", "/vsistdout/", path,
                                layer], capture_output=True, text=True, check=True)
-        found += json.loads(done.stdout)["features"]
+        found += [one for one in json.loads(done.stdout)["features"] if one["geometry"]]
     return found
 
 
@@ -79,7 +79,7 @@ def compare_surface(name, found):
 
 
 def main():
-    maps = {name: features(name) for name in ("map.geojson", "map.kml")}
+    maps = {name: features(name) for name in ("map.geojson", "map.kml", "map.gpkg")}
     for name, found in maps.items():
         if found:
             kinds(name, found)

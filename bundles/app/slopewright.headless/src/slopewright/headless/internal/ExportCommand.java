@@ -13,6 +13,7 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.map.GeoJsonFile;
+import slopewright.exchange.map.GeoPackageFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
 import slopewright.exchange.map.MapExport;
@@ -23,8 +24,8 @@ import slopewright.model.Project;
 
 /** Writes a project as a map. */
 @CommandLine.Command(name = "export", sortOptions = false,
-        description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON or KML by the "
-                + "ending of the file; or the lenses of all units as points for a total station: LandXML (.xml) or "
+        description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON, KML or "
+                + "GeoPackage (.gpkg) by the ending of the file; or the lenses of all units as points for a total station: LandXML (.xml) or "
                 + "PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm). "
                 + "Heights are elevations in the vertical datum of the aerodrome, which the file names.")
 final class ExportCommand extends Command {
@@ -51,7 +52,7 @@ final class ExportCommand extends Command {
 
     @Override
     public Integer call() {
-        String ending = output.ending(List.of("geojson", "json", "kml", "xml", "txt", "aixm"));
+        String ending = output.ending(List.of("geojson", "json", "kml", "gpkg", "xml", "txt", "aixm"));
         output.check();
         if (!(beamLengthM > 0) || beamLengthM > MapExport.MOST_BEAM_M) {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
@@ -64,7 +65,11 @@ final class ExportCommand extends Command {
             return ExitCodes.OK;
         }
         MapDocument map = MapExport.of(evaluation, aids, beamLengthM);
-        output.write("kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
+        output.write(switch (ending) {
+            case "kml" -> KmlFile.bytes(map);
+            case "gpkg" -> GeoPackageFile.bytes(map);
+            default -> GeoJsonFile.bytes(map);
+        });
         map.notes().forEach(note -> streams().warn("slopewright export: " + note));
         return ExitCodes.OK;
     }

@@ -20,13 +20,6 @@ public final class KmlFile {
 
     private static final String NAMESPACE = "http://www.opengis.net/kml/2.2";
 
-    /** Kinds in the order of their folders, with line and fill colours as KML writes them: opacity, blue, green, red. */
-    private static final List<String[]> KINDS = List.of(new String[] {"unit", "ff00a5ff", "ff00a5ff"},
-            new String[] {"beam", "ffffffff", "40ffffff"}, new String[] {"sector-edge", "ff2f2fff", "402f2fff"},
-            new String[] {"surface", "ffb06000", "50b06000"}, new String[] {"runway", "ff404040", "80606060"},
-            new String[] {"threshold", "ff30a030", "8030a030"}, new String[] {"helipad", "ff404040", "80606060"},
-            new String[] {"obstacle", "ff0000c0", "800000c0"}, new String[] {"survey-point", "ff0000c0", "800000c0"});
-
     private final XMLStreamWriter xml;
 
     private KmlFile(XMLStreamWriter xml) {
@@ -55,7 +48,7 @@ public final class KmlFile {
         open("Document");
         text("name", document.name());
         text("description", String.join("\n", document.notes()));
-        for (String[] kind : KINDS) {
+        for (MapStyle kind : MapStyle.values()) {
             style(kind);
         }
         open("ExtendedData");
@@ -67,11 +60,11 @@ public final class KmlFile {
             data("geoidOffsetM", document.geoidOffsetM().getAsDouble());
         }
         close();
-        for (String[] kind : KINDS) {
-            List<MapFeature> features = document.features().stream().filter(feature -> feature.kind().equals(kind[0])).toList();
+        for (MapStyle kind : MapStyle.values()) {
+            List<MapFeature> features = document.features().stream().filter(feature -> feature.kind().equals(kind.kind())).toList();
             if (!features.isEmpty()) {
                 open("Folder");
-                text("name", kind[0]);
+                text("name", kind.kind());
                 for (MapFeature feature : features) {
                     placemark(feature);
                 }
@@ -85,16 +78,20 @@ public final class KmlFile {
         xml.writeEndDocument();
     }
 
-    private void style(String[] kind) throws XMLStreamException {
+    private void style(MapStyle kind) throws XMLStreamException {
         line();
         xml.writeStartElement(NAMESPACE, "Style");
-        xml.writeAttribute("id", "style-" + kind[0]);
+        xml.writeAttribute("id", "style-" + kind.kind());
+        open("IconStyle");
+        text("color", kind.kmlLine());
+        text("scale", "0.8");
+        close();
         open("LineStyle");
-        text("color", kind[1]);
+        text("color", kind.kmlLine());
         text("width", "2");
         close();
         open("PolyStyle");
-        text("color", kind[2]);
+        text("color", kind.kmlFill());
         close();
         close();
     }

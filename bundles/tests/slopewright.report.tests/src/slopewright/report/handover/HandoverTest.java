@@ -87,6 +87,7 @@ class HandoverTest {
                     case "xlsx" -> "PK";
                     case "csv" -> "runway";
                     case "geojson" -> "{";
+                    case "gpkg" -> "SQLite";
                     default -> "<?xml";
                 };
                 assertTrue(start.startsWith(expected), file.fileName() + " begins with " + start);

@@ -3,6 +3,7 @@ package slopewright.report.internal.deliverables;
 import java.util.List;
 
 import slopewright.exchange.map.GeoJsonFile;
+import slopewright.exchange.map.GeoPackageFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
 import slopewright.exchange.map.MapExport;
@@ -21,7 +22,8 @@ public final class MapDeliverable implements Deliverable {
     @Override
     public List<Offer> about(Project project) {
         return List.of(new Offer("map", "geojson", false, (source, options) -> GeoJsonFile.bytes(map(source))),
-                new Offer("map", "kml", false, (source, options) -> KmlFile.bytes(map(source))));
+                new Offer("map", "kml", false, (source, options) -> KmlFile.bytes(map(source))),
+                new Offer("map", "gpkg", false, (source, options) -> GeoPackageFile.bytes(map(source))));
     }
 
     private static MapDocument map(HandoverSource source) {
