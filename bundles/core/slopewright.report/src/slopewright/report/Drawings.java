@@ -172,7 +172,7 @@ public final class Drawings {
 
     private static TitleBlock block(DrawnAid drawn, String title, Layout layout) {
         return TitleBlock.of(drawn.project(), title, layout.made().under(drawn.evaluation().rules()), layout.date(), drawn.language())
-                .with(TitleBlock.Field.DATUM, TitleBlock.datum(drawn.project(), drawn.language()))
+                .with(TitleBlock.Field.DATUM, TitleBlock.datum(drawn))
                 .with(TitleBlock.Field.CAUTION, Cautions.in(layout.language()).get(0));
     }
 

@@ -2,6 +2,7 @@ package slopewright.drawing.plan;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 import slopewright.drawing.scene.DrawnAid;
@@ -64,6 +65,23 @@ public record GridPlacement(UnaryOperator<ScenePoint> place, double turnDeg) {
      */
     public static GridPlacement of(DrawnAid drawn) {
         return of(drawn.frame()).orElseGet(() -> about(drawn));
+    }
+
+    /**
+     * Returns how much longer a distance is on the grid than on the ellipsoid, at the threshold or hover point along the landing
+     * direction, over {@value #BASE_M} m.
+     *
+     * @param frame the frame of the plan
+     * @return the factor; empty where the aerodrome has no grid of a projection
+     */
+    public static OptionalDouble scaleFactor(SiteFrame frame) {
+        Optional<GridPlacement> placed = frame.latLon(new FramePoint(0, 0, 0)).isEmpty() ? Optional.empty() : of(frame);
+        if (placed.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        ScenePoint from = placed.get().place().apply(new ScenePoint(-BASE_M / 2, 0));
+        ScenePoint to = placed.get().place().apply(new ScenePoint(BASE_M / 2, 0));
+        return OptionalDouble.of(Math.hypot(to.x() - from.x(), to.y() - from.y()) / BASE_M);
     }
 
     /**

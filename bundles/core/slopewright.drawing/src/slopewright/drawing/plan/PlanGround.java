@@ -25,7 +25,8 @@ import slopewright.siting.UnitPlan;
 /** What lies on the ground of a plan: runway or helipad, markings, taxiways, light units, scale and north. */
 final class PlanGround {
 
-    static final double LABEL_MM = 1.7;
+    /** With the enlargement of drawing paper 2.5 mm. */
+    static final double LABEL_MM = 2.05;
 
     private static final double DEFAULT_WIDTH_M = 30;
     private static final double STRIPE_FROM_M = 6;

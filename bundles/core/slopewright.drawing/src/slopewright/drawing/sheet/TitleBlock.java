@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
+import slopewright.drawing.plan.GridPlacement;
+import slopewright.drawing.scene.DrawnAid;
 import slopewright.evaluation.MadeFrom;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
@@ -142,6 +145,14 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
         String reference = aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference();
         return language.render(Message.of("drawing.datum", Words.name(reference),
                 Words.name(text(aerodrome.getVerticalDatum()))));
+    }
+
+    /** Returns the same for the drawings of an aid, with the scale factor where they lie on the grid of a projection. */
+    public static String datum(DrawnAid drawn) {
+        String datum = datum(drawn.project(), drawn.language());
+        OptionalDouble factor = GridPlacement.scaleFactor(drawn.frame());
+        return factor.isEmpty() ? datum : datum + "; " + drawn.say("drawing.grid-scale", Words.name(drawn.language().fixed(
+                factor.getAsDouble(), 6)), drawn.origin());
     }
 
     private static String text(String given) {

@@ -9,16 +9,19 @@ import org.junit.jupiter.api.Test;
 
 import slopewright.drawing.DemoAids;
 import slopewright.drawing.paint.DxfPainter;
+import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
+import slopewright.drawing.sheet.TitleBlock;
 import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
 import slopewright.siting.site.SiteFrame;
+import slopewright.testkit.DemoProjects;
 
 /** A plan on the grid of the aerodrome. */
 class GridPlacementTest {
@@ -61,6 +64,22 @@ class GridPlacementTest {
         assertTrue(dxf.contains(" 10\n1000.000000\n 20\n2000.000000\n"), dxf);
         assertTrue(dxf.contains(" 10\n1050.000000\n 20\n2086.602540\n"), dxf);
         assertTrue(dxf.contains(" 50\n60.000000\n"), dxf);
+    }
+
+    /**
+     * UTM zone 29 at 11.9 degrees west: 0.9996 (1 + E2 / (2 R2)) with E = 218.9 km / 0.9996 from its meridian and R = 6380 km, so 0.99960 *
+     * 1.000589 = 1.000189. A plane of its own has no scale, and neither have latitude and longitude.
+     */
+    @Test
+    void aGridOfAProjectionHasAScale() {
+        Project project = DemoProjects.load(DemoProjects.GOOD);
+        project.getAerodrome().setCoordinateReference("EPSG:32629");
+        DrawnAid drawn = DemoAids.drawn(project, "PAPI 09");
+        assertEquals(0.9996 * (1 + Math.pow(218_900 / 0.9996 / 6.38e6, 2) / 2), GridPlacement.scaleFactor(drawn.frame()).orElseThrow(),
+                2e-6);
+        assertTrue(TitleBlock.datum(drawn).matches(".*; grid scale factor 1\\.00019\\d at the threshold"), TitleBlock.datum(drawn));
+        assertTrue(GridPlacement.scaleFactor(frame()).isEmpty());
+        assertTrue(GridPlacement.scaleFactor(DemoAids.drawn("PAPI 09").frame()).isEmpty());
     }
 
     @Test
