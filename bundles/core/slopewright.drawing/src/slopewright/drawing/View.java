@@ -3,10 +3,12 @@ package slopewright.drawing;
 import java.util.Arrays;
 import java.util.Optional;
 
+import slopewright.drawing.circuit.CircuitScene;
 import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.landing.DirectionScene;
 import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
+import slopewright.drawing.plan.LocationScene;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.PaperArea;
@@ -34,7 +36,11 @@ public enum View {
     /** What every unit shows into which angle. */
     SIGNALS("signals"),
     /** Which landing directions round a helipad are clear, and from which slope. */
-    DIRECTIONS("directions");
+    DIRECTIONS("directions"),
+    /** Where it stands on the aerodrome. */
+    LOCATION("location"),
+    /** Single-line diagram of the circuit that feeds it. */
+    CIRCUIT("circuit");
 
     private final String key;
 
@@ -57,9 +63,13 @@ public enum View {
         return this == PLAN || this == DETAIL || this == SURFACE;
     }
 
-    /** Tells whether an aid has what the view shows, as far as its place decides it. */
+    /** Tells whether an aid has what the view shows, as far as its place and its circuit decide it. */
     public boolean fits(ApproachAid aid) {
-        return this != DIRECTIONS || Projects.helipad(aid).isPresent();
+        return switch (this) {
+            case DIRECTIONS -> Projects.helipad(aid).isPresent();
+            case CIRCUIT -> CircuitScene.feeding(aid).isPresent();
+            default -> true;
+        };
     }
 
     private static Scene directions(DrawnAid drawn, PaperArea area) {
@@ -90,6 +100,8 @@ public enum View {
             case PILOT -> PilotScene.of(drawn, eye, daylight, area);
             case SIGNALS -> OmittedObstacles.untold(SignalScene.of(drawn, area), drawn);
             case DIRECTIONS -> directions(drawn, area);
+            case LOCATION -> LocationScene.of(drawn, area);
+            case CIRCUIT -> CircuitScene.of(drawn, area);
         };
     }
 }

@@ -199,12 +199,16 @@ final class PlanGround {
                 LABEL_MM, 0, Ink.TEXT, "");
     }
 
-    /** Draws true north: the landing direction lies to the right, so north is turned by a right angle less the bearing. */
+    /** Draws true north: the landing direction lies to the right, so north is turned by the bearing. */
     void north(Frame frame) {
+        north(frame, Math.toRadians(drawn.frame().bearingDeg()));
+    }
+
+    /** Draws true north at an angle from the right, radians, counter-clockwise. */
+    void north(Frame frame, double angle) {
         double reach = frame.width() * 0.022;
         double x = frame.maxX() - frame.width() * 0.04;
         double y = frame.maxY() - frame.width() * 0.04;
-        double angle = Math.toRadians(drawn.frame().bearingDeg());
         double dx = Math.cos(angle) * reach;
         double dy = Math.sin(angle) * reach;
         scene.path(Style.line(Ink.TEXT, 0.3), "", x - dx, y - dy, x + dx, y + dy);

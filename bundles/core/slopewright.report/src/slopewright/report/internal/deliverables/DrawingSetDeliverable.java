@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import slopewright.drawing.View;
+import slopewright.drawing.circuit.CircuitScene;
 import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
@@ -60,6 +61,7 @@ public final class DrawingSetDeliverable implements Deliverable {
                 case SURFACE -> siting.surface().isPresent();
                 case SIGNALS -> SignalScene.fits(siting);
                 case DIRECTIONS -> false;
+                case CIRCUIT -> CircuitScene.feeding(aid.aid()).filter(circuit -> circuit.getAids().get(0) == aid.aid()).isPresent();
                 default -> view.fits(aid.aid());
             };
             if (shown) {

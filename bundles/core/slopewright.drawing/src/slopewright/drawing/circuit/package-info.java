@@ -1,0 +1,2 @@
+/** Single-line diagrams of the circuits that feed indicators. */
+package slopewright.drawing.circuit;
