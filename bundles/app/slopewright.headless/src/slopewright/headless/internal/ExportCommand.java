@@ -25,8 +25,8 @@ import slopewright.model.Project;
 /** Writes a project as a map. */
 @CommandLine.Command(name = "export", sortOptions = false,
         description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON, KML or "
-                + "GeoPackage (.gpkg) by the ending of the file; or the lenses of all units as points for a total station: LandXML (.xml) or "
-                + "PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm). "
+                + "GeoPackage (.gpkg) by the ending of the file; or the lenses of all units as points for a total station: LandXML "
+                + "(.xml) or PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm). "
                 + "Heights are elevations in the vertical datum of the aerodrome, which the file names.")
 final class ExportCommand extends Command {
 

@@ -39,7 +39,8 @@ public final class GeoPackageFile {
             + "CONSTRAINT pk_geom_cols PRIMARY KEY (table_name, column_name), CONSTRAINT uk_gc_table_name UNIQUE (table_name), "
             + "CONSTRAINT fk_gc_tn FOREIGN KEY (table_name) REFERENCES gpkg_contents(table_name), "
             + "CONSTRAINT fk_gc_srs FOREIGN KEY (srs_id) REFERENCES gpkg_spatial_ref_sys (srs_id))";
-    private static final String STYLES_SQL = "CREATE TABLE layer_styles (id INTEGER PRIMARY KEY, f_table_catalog TEXT, f_table_schema TEXT, "
+    private static final String STYLES_SQL = "CREATE TABLE layer_styles (id INTEGER PRIMARY KEY, f_table_catalog TEXT, "
+            + "f_table_schema TEXT, "
             + "f_table_name TEXT, f_geometry_column TEXT, styleName TEXT, styleQML TEXT, styleSLD TEXT, useAsDefault BOOLEAN, "
             + "description TEXT, owner TEXT, ui TEXT, update_time DATETIME)";
     private static final String ABOUT_SQL = "CREATE TABLE about (fid INTEGER PRIMARY KEY, name TEXT, value TEXT)";
@@ -129,8 +130,9 @@ public final class GeoPackageFile {
         long z = all ? 1 : features.stream().anyMatch(MapFeature::isHigh) ? 2 : 0;
         geometries.add(new SqliteFile.Row(geometries.size() + 1L, Arrays.asList(table, "geom", geometryType(features), (long) WGS84, z,
                 0L)));
-        styles.add(new SqliteFile.Row(styles.size() + 1L, Arrays.asList(null, "", "", table, "geom", table, null, style.sld(table, features.stream().map(MapFeature::shape).distinct().sorted().toList()), 1L, "",
-                "", null, day)));
+        String sld = style.sld(table, features.stream().map(MapFeature::shape).distinct().sorted().toList());
+        styles.add(new SqliteFile.Row(styles.size() + 1L, Arrays.asList(null, "", "", table, "geom", table, null, sld, 1L, "", "", null,
+                day)));
     }
 
     private static String geometryType(List<MapFeature> features) {
