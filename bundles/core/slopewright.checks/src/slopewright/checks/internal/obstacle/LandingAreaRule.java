@@ -1,0 +1,95 @@
+package slopewright.checks.internal.obstacle;
+
+import java.util.Comparator;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import slopewright.checks.Measure;
+import slopewright.checks.OutcomeCollector;
+import slopewright.checks.Severity;
+import slopewright.checks.internal.AidFacts;
+import slopewright.checks.internal.AidRule;
+import slopewright.evaluation.PadArea;
+import slopewright.evaluation.RunwayProfiles;
+import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.Profile;
+import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+import slopewright.model.Helipad;
+import slopewright.model.Obstacle;
+import slopewright.model.Place;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+
+/**
+ * No obstacle that was entered stands where the aircraft lands: on the runway behind the threshold, on the FATO or in the safety area
+ * around it. What rises no more than a quarter of a metre above the ground there may be a light or a marker (own band). The obstacle
+ * surface begins before all this, and a slope that leads there is none. Severity fail: an aircraft that follows the signal strikes it.
+ */
+public final class LandingAreaRule extends AidRule {
+    private static final double MARKER_M = 0.25;
+
+    /** Made by the service loader. */
+    public LandingAreaRule() {
+        super("OBS-10", Severity.FAIL);
+    }
+
+    /** An obstacle in the area with how far it rises above the ground there, metres. */
+    private record Standing(ObstacleComparison found, double aboveM) {
+    }
+
+    @Override
+    public void check(AidFacts facts, OutcomeCollector outcomes) {
+        ProtectionSurface area = facts.atRunway() ? runway(facts, facts.end()) : pad(facts, facts.helipad());
+        double origin = facts.frame().originElevationM();
+        Optional<Standing> highest = facts.surroundings().compare(area).inside().stream().filter(found -> found.obstacle().isPresent())
+                .map(found -> new Standing(found, topM(found.obstacle().orElseThrow()) - origin - groundM(facts, found.worst().point())))
+                .max(Comparator.comparingDouble(Standing::aboveM));
+        if (highest.isEmpty()) {
+            outcomes.about(facts.aid()).met(true).saying(facts.atRunway() ? "clear-runway" : "clear-pad").advising("remove").add();
+            return;
+        }
+        outcomes.about(facts.aid()).measured(Measure.atMost(highest.get().aboveM(), MARKER_M, "m"))
+                .saying(facts.atRunway() ? "on-runway" : "on-pad", Words.name(highest.get().found().label()),
+                        Words.m(highest.get().aboveM()), Words.m(MARKER_M))
+                .advising("remove").add();
+    }
+
+    /** Returns the level of the ground in the frame: that of the centre line, or of the higher end where no profile reaches so far. */
+    private static double groundM(AidFacts facts, FramePoint point) {
+        if (!facts.atRunway()) {
+            return 0;
+        }
+        Optional<Profile> profile = RunwayProfiles.centreLine(facts.end()).filter(found -> found.covers(point.alongM()));
+        return profile.map(found -> found.heightAt(point.alongM())).orElseGet(() -> facts.runway().orElseThrow().getEnds().stream()
+                .map(RunwayEnd::getThresholdElevationM).filter(Objects::nonNull)
+                .mapToDouble(elevation -> elevation - facts.end().getThresholdElevationM()).max().orElseThrow());
+    }
+
+    private static ProtectionSurface runway(AidFacts facts, RunwayEnd end) {
+        AidFacts.need(end.getThresholdElevationM(), Message.of("missing.threshold-elevation"));
+        Double landing = end.getLandingDistanceM() == null ? facts.runway().map(Runway::getLengthM).orElse(null)
+                : end.getLandingDistanceM();
+        double length = AidFacts.need(landing, Message.of("missing.landing-distance"));
+        return new ProtectionSurface(length, 0, 2 * facts.halfWidthM(), 0, length, 0, 0);
+    }
+
+    private static ProtectionSurface pad(AidFacts facts, Helipad pad) {
+        AidFacts.need(pad.getFatoLengthM(), Message.of("missing.fato-length"));
+        AidFacts.need(pad.getFatoWidthM(), Message.of("missing.fato-width"));
+        AidFacts.need(pad.getSafetyAreaWidthM(), Message.of("missing.safety-area-width"));
+        PadArea area = PadArea.of(pad).orElseThrow();
+        double turn = area.bearingDeg().isPresent() ? area.bearingDeg().getAsDouble() - facts.frame().bearingDeg() : 0;
+        double half = area.lengthM() / 2 + area.aroundM();
+        return new ProtectionSurface(half * Math.cos(Math.toRadians(turn)), half * Math.sin(Math.toRadians(turn)), 0,
+                area.widthM() + 2 * area.aroundM(), 0, 2 * half, 0, turn);
+    }
+
+    private static double topM(Obstacle obstacle) {
+        return Stream.concat(Stream.of(obstacle).map(Obstacle::getTopElevationM), obstacle.getPlaces().stream().map(Place::getElevationM))
+                .filter(Objects::nonNull).mapToDouble(Double::doubleValue).max().orElse(Double.NEGATIVE_INFINITY);
+    }
+}
