@@ -62,7 +62,8 @@ public final class Fuzz {
             Breaker breaker = new Breaker(seed * 1_000_003L + kind.ordinal() * 31L + i * 977L);
             Path whole = breaker.one(corpus);
             byte[] bytes = bytes(whole);
-            boolean isBinary = List.of("picture", "swpoints", "shapes").contains(kind.corpus()) || whole.toString().endsWith(".kmz");
+            boolean isBinary = List.of("picture", "swpoints", "shapes").contains(kind.corpus()) 
+                    || List.of(".kmz", ".tif", ".xlsx").stream().anyMatch(whole.toString()::endsWith);
             byte[] broken = isBinary ? breaker.bytes(bytes) : breaker.text(bytes, bytes(breaker.one(corpus)));
             Path input = Files.write(work.resolve("now").resolve("input-" + whole.getFileName()), broken);
             refused += feed(kind, input, breaker, i) ? 1 : 0;

@@ -291,6 +291,10 @@ enum Kind {
                             name, Files.readAllBytes(survey));
                 }
             }
+            Path others = root.resolve("bundles/tests/slopewright.exchange.tests/src/others");
+            for (String name : List.of("float-deflate-tiled.tif", "int16-lzw.tif", "obstacles.xlsx", "light.dxf")) {
+                sources.put("survey", name, Files.readAllBytes(others.resolve(name)));
+            }
             sources.put("template", "cover.html", "<h1>{{title}}</h1>\n<p>{{aerodrome}}</p>\n{{verdict}}\n{{cautions}}\n".getBytes());
             sources.put("template", "style.css", "h1 { color: #203040; font-size: 18pt }\np { margin: 2mm }\n".getBytes());
             sources.put("template", "logo.svg", ("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">\n"

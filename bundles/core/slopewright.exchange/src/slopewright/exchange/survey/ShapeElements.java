@@ -149,6 +149,15 @@ final class ShapeElements {
         }
     }
 
+    /** What a file says of its own grid is not to be overruled by what is said of it. */
+    void refuseOtherReference(String reference) throws ExchangeException {
+        String taken = origin.grid().orElse(aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference());
+        if (!taken.strip().equalsIgnoreCase(reference)) {
+            throw new ExchangeException(file.toString(), 0, "says that it is in " + reference + ", but is taken to be in " + taken.strip()
+                    + "; name the grid of the file");
+        }
+    }
+
     Obstacle obstacle(SurveyShape shape) throws ExchangeException {
         refuseTerrain(shape);
         Obstacle obstacle = SlopewrightFactory.eINSTANCE.createObstacle();
@@ -278,16 +287,25 @@ final class ShapeElements {
 
     /** Latitude and longitude that were exchanged, or another grid, put a point far away. */
     private void refuseFar(SurveyShape shape, SiteFrame.LatLon found) throws ExchangeException {
-        if (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null) {
-            return;
-        }
-        double north = found.latitudeDeg() - aerodrome.getLatitudeDeg();
-        double east = Math.IEEEremainder(found.longitudeDeg() - aerodrome.getLongitudeDeg(), 360)
-                * Math.cos(Math.toRadians(aerodrome.getLatitudeDeg()));
-        double away = Math.hypot(north, east) * METRES_PER_DEGREE;
+        double away = awayM(found.latitudeDeg(), found.longitudeDeg());
         if (!(away <= FARTHEST_M)) {
             throw fault(shape, "lies " + Math.round(away / 1000) + " km from the aerodrome; are its coordinates in the right order, and in "
                     + "the coordinate reference of the aerodrome?");
         }
+    }
+
+    boolean isNear(double latitudeDeg, double longitudeDeg) {
+        return awayM(latitudeDeg, longitudeDeg) <= FARTHEST_M;
+    }
+
+    /** Returns how far a place lies from the aerodrome, metres; zero where nobody knows where that is. */
+    private double awayM(double latitudeDeg, double longitudeDeg) {
+        if (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null) {
+            return 0;
+        }
+        double north = latitudeDeg - aerodrome.getLatitudeDeg();
+        double east = Math.IEEEremainder(longitudeDeg - aerodrome.getLongitudeDeg(), 360)
+                * Math.cos(Math.toRadians(aerodrome.getLatitudeDeg()));
+        return Math.hypot(north, east) * METRES_PER_DEGREE;
     }
 }

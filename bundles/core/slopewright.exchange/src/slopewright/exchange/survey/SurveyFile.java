@@ -43,6 +43,21 @@ public final class SurveyFile {
         default void refused(ExchangeException fault) throws ExchangeException {
             throw fault;
         }
+
+        /**
+         * Hears in which coordinate reference the file itself says that its metres east and north are.
+         *
+         * @param reference of the form EPSG:32629
+         * @throws ExchangeException where they are taken to be in another one
+         */
+        default void refers(String reference) throws ExchangeException {
+            // whoever does not know better takes it as it is
+        }
+
+        /** Returns whether a place of the terrain, decimal degrees, lies near enough to the aerodrome to be taken. */
+        default boolean isNear(double latitudeDeg, double longitudeDeg) {
+            return true;
+        }
     }
 
     /** Returns the formats that are read. */

@@ -106,24 +106,41 @@ public final class SurveyImport {
         return new Result(added.size(), fresh.size() - added.size(), notes);
     }
 
-    /** Reads a file to its end, so that every shape that is of no use is named, up to a limit; one is enough for the file to be refused. */
+    /** Takes sound shapes, and names every shape that is of no use up to a limit; one is enough for the file to be refused. */
+    private record Strict(Path file, List<?> fresh, SurveyFile.Sink sink, List<ExchangeException> faults) implements SurveyFile.Sink {
+
+        @Override
+        public void accept(SurveyShape shape) throws ExchangeException {
+            refuseTooMany(file, fresh.size());
+            try {
+                sink.accept(shape);
+            } catch (ExchangeException e) {
+                if (faults.isEmpty() || !faults.get(0).getMessage().equals(e.getMessage())) {
+                    faults.add(e); // what is wrong with the file as a whole is said once
+                }
+                if (faults.size() == MOST_FAULTS) {
+                    throw ExchangeException.of(faults);
+                }
+            }
+        }
+
+        @Override
+        public void refers(String reference) throws ExchangeException {
+            sink.refers(reference);
+        }
+
+        @Override
+        public boolean isNear(double latitudeDeg, double longitudeDeg) {
+            return sink.isNear(latitudeDeg, longitudeDeg);
+        }
+    }
+
+    /** Reads a file to its end. */
     private static List<String> read(Path file, List<?> fresh, SurveyFile.Sink sink) throws ExchangeException {
         List<ExchangeException> faults = new ArrayList<>();
         List<String> notes = List.of();
         try {
-            notes = SurveyFile.read(file, shape -> {
-                refuseTooMany(file, fresh.size());
-                try {
-                    sink.accept(shape);
-                } catch (ExchangeException e) {
-                    if (faults.isEmpty() || !faults.get(0).getMessage().equals(e.getMessage())) {
-                        faults.add(e); // what is wrong with the file as a whole is said once
-                    }
-                    if (faults.size() == MOST_FAULTS) {
-                        throw ExchangeException.of(faults);
-                    }
-                }
-            });
+            notes = SurveyFile.read(file, new Strict(file, fresh, sink, faults));
         } catch (ExchangeException e) {
             if (faults.isEmpty() || faults.size() == MOST_FAULTS) {
                 throw e;

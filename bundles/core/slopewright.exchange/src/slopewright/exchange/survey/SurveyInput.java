@@ -153,6 +153,37 @@ public final class SurveyInput {
         sink.refused(fault);
     }
 
+    /**
+     * Says in which coordinate reference the file itself says that its metres east and north are.
+     *
+     * @param reference of the form EPSG:32629
+     * @throws ExchangeException where they are taken to be in another one
+     */
+    public void refer(String reference) throws ExchangeException {
+        sink.refers(reference);
+    }
+
+    /** Returns whether a place of the terrain, decimal degrees, lies near enough to be taken. */
+    public boolean isNear(double latitudeDeg, double longitudeDeg) {
+        return sink.isNear(latitudeDeg, longitudeDeg);
+    }
+
+    /** Returns the name of the file without its ending. */
+    public String stem() {
+        String name = String.valueOf(file.getFileName());
+        return name.substring(0, Math.max(0, name.lastIndexOf('.')));
+    }
+
+    /** Returns how many bytes the file has. */
+    public long size() throws IOException {
+        return Files.size(file);
+    }
+
+    /** Opens the file as the bytes that it holds, nothing left out. */
+    public InputStream openBytes() throws IOException {
+        return content.open();
+    }
+
     /** Counts something that is skipped. */
     public void skip(String what) {
         skipped.merge(what, 1, Integer::sum);

@@ -132,6 +132,16 @@ public final class SurveyReading {
         }
 
         @Override
+        public void refers(String reference) throws ExchangeException {
+            sink.refers(reference);
+        }
+
+        @Override
+        public boolean isNear(double latitudeDeg, double longitudeDeg) {
+            return sink.isNear(latitudeDeg, longitudeDeg);
+        }
+
+        @Override
         public void refused(ExchangeException fault) {
             fault.messages().forEach(SurveyReading.this::refuse);
         }

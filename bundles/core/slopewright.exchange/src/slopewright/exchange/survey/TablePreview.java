@@ -24,6 +24,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 
 import slopewright.exchange.ExchangeException;
+import slopewright.exchange.internal.survey.SpreadsheetRows;
 import slopewright.model.io.AtomicFile;
 
 /**
@@ -62,6 +63,9 @@ public record TablePreview(List<String> columns, List<List<String>> rows, TableF
      * @throws ExchangeException where it cannot be read as a table
      */
     public static TablePreview of(Path file) throws ExchangeException {
+        if (String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            return of(file, spreadsheet(file), ',', StandardCharsets.UTF_8);
+        }
         byte[] beginning;
         try (InputStream in = Files.newInputStream(file)) {
             beginning = in.readNBytes(BEGINNING_BYTES);
@@ -77,7 +81,21 @@ public record TablePreview(List<String> columns, List<List<String>> rows, TableF
         String whole = text.substring(0, lastLine);
         String header = whole.lines().findFirst().orElse("");
         char separator = SEPARATORS.stream().max((one, other) -> Long.compare(count(header, one), count(header, other))).orElseThrow();
-        List<List<String>> all = records(file, whole, separator);
+        return of(file, records(file, whole, separator), separator, encoding);
+    }
+
+    private static List<List<String>> spreadsheet(Path file) throws ExchangeException {
+        List<List<String>> found = new ArrayList<>();
+        try {
+            SpreadsheetRows.read(() -> Files.newInputStream(file), (fields, line) -> found.add(fields) && found.size() <= MOST_ROWS,
+                    reason -> new ExchangeException(file.toString(), 0, reason));
+        } catch (IOException e) {
+            throw new ExchangeException(file.toString(), 0, "cannot be read: " + AtomicFile.reason(e));
+        }
+        return found;
+    }
+
+    private static TablePreview of(Path file, List<List<String>> all, char separator, Charset encoding) throws ExchangeException {
         if (all.isEmpty()) {
             throw new ExchangeException(file.toString(), 1, "the file is empty; a header is needed");
         }

@@ -13,21 +13,10 @@ import java.util.Set;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
-import slopewright.exchange.survey.SurveyShape;
-import slopewright.exchange.survey.SurveyVertex;
 
-/**
- * ESRI ASCII grid: elevations of the terrain in rows from north to south, each that of the middle of a cell. Between these places nothing
- * is known, so every point says how far the corners of its cell lie away. Cells of a tenth of a metre and more are metres east and north,
- * those of a hundredth of a degree and less are longitude and latitude; what lies between is refused, for it could be either. A grid with
- * cells that hold no elevation is refused too: what is not known must not look free.
- */
+/** ESRI ASCII grid: elevations of the terrain in rows from north to south, each that of the middle of a cell, see {@link GridCells}. */
 public final class AsciiGridSurvey implements SurveyFormat {
 
-    private static final int MOST_CELLS = 10_000_000;
-    private static final double GREATEST_DEG = 0.01;
-    private static final double LEAST_M = 0.1;
-    private static final double METRES_PER_DEGREE = 111_700;
     private static final double USUAL_NO_DATA = -9999;
     private static final Set<String> NAMES = Set.of("ncols", "nrows", "xllcorner", "xllcenter", "yllcorner", "yllcenter", "cellsize",
             "nodata_value");
@@ -56,7 +45,6 @@ public final class AsciiGridSurvey implements SurveyFormat {
         private final Map<String, Double> head = new HashMap<>();
         private final Deque<String> words = new ArrayDeque<>();
         private long line;
-        private long voids;
 
         private Grid(SurveyInput input, BufferedReader text) {
             this.input = input;
@@ -67,38 +55,24 @@ public final class AsciiGridSurvey implements SurveyFormat {
             readHead();
             int columns = count("ncols");
             int rows = count("nrows");
-            if ((long) columns * rows > MOST_CELLS) {
-                throw input.fault(1, "has " + (long) columns * rows + " cells, where at most " + MOST_CELLS + " are taken; cut it to what "
-                        + "lies around the aerodrome");
-            }
             double cell = need("cellsize");
-            boolean degrees = cell > 0 && cell <= GREATEST_DEG;
-            if (!degrees && !(cell >= LEAST_M)) {
-                throw input.fault(1, "has cells of " + cell + ", which are neither metres nor degrees");
-            }
-            double west = middle("x", cell);
-            double south = middle("y", cell);
+            GridCells cells = new GridCells(input, new GridCells.Frame(columns, rows, middle("x", cell), middle("y", cell)
+                    + (rows - 1) * cell, cell, cell));
             double noData = head.getOrDefault("nodata_value", USUAL_NO_DATA);
-            double across = cell * (degrees ? METRES_PER_DEGREE : 1);
-            Map<SurveyShape.Fact, String> facts = Map.of(SurveyShape.Fact.REACH, String.valueOf(Math.hypot(across, across) / 2));
             for (int row = 0; row < rows; row++) {
                 for (int column = 0; column < columns; column++) {
                     double elevationM = next();
                     if (elevationM == noData) {
-                        voids++;
+                        cells.isVoid(row, column);
                     } else {
-                        input.emit(SurveyShape.Kind.POINT, !degrees,
-                                List.of(new SurveyVertex(south + (rows - 1 - row) * cell, west + column * cell, elevationM)), facts, line);
+                        cells.take(row, column, elevationM, line);
                     }
                 }
             }
             if (word() != null) {
                 throw input.fault(line, "goes on after its " + rows + " rows of " + columns + " cells");
             }
-            if (voids > 0) {
-                throw input.fault(0, voids + " of its " + (long) columns * rows + " cells hold no elevation (" + noData
-                        + "), and what is not known must not look free; cut the grid to what was measured, or fill it");
-            }
+            cells.end();
         }
 
         /** Reads names with their numbers up to the first word that is no name. */
@@ -126,7 +100,7 @@ public final class AsciiGridSurvey implements SurveyFormat {
 
         private int count(String name) throws ExchangeException {
             double value = need(name);
-            if (!(value >= 1 && value <= MOST_CELLS && value == Math.rint(value))) {
+            if (!(value >= 1 && value <= Integer.MAX_VALUE && value == Math.rint(value))) {
                 throw input.fault(1, name + " is " + value);
             }
             return (int) value;

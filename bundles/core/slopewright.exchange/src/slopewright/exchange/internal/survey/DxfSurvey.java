@@ -16,9 +16,9 @@ import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
 
 /**
- * DXF in its ASCII form, as release 12 has it: points, lines, and polylines with their vertices, in the grid of the project, metres. A
- * shape is named after its layer and its number there. A polyline that is none in space stands at the elevation of its header, as the
- * format has it. Everything else is skipped and counted.
+ * DXF in its ASCII form: points, lines, polylines with their vertices as release 12 has them, and light ones as later releases have
+ * them, in straight pieces, in the grid of the project, metres. A shape is named after its layer and its number there. A polyline that is
+ * none in space stands at the elevation of its header, as the format has it. Everything else is skipped and counted.
  */
 public final class DxfSurvey implements SurveyFormat {
 
@@ -123,7 +123,11 @@ public final class DxfSurvey implements SurveyFormat {
             private final double[] second = {Double.NaN, Double.NaN, Double.NaN};
             private final long at = line;
             private String layer = "";
+            private final List<double[]> places = new ArrayList<>();
+            private double elevationM = Double.NaN;
             private int flags;
+            private int count = -1;
+            private boolean arcs;
 
             private void read() throws IOException, ExchangeException {
                 step();
@@ -134,8 +138,24 @@ public final class DxfSurvey implements SurveyFormat {
                         flags = whole();
                     } else if (code >= 10 && code <= 31 && code % 10 <= 1) {
                         (code % 10 == 0 ? first : second)[code / 10 - 1] = input.number(value, "group " + code, line);
+                        place();
+                    } else if (code == 38) {
+                        elevationM = input.number(value, "group 38", line);
+                    } else if (code == 42) {
+                        arcs |= input.number(value, "group 42", line) != 0;
+                    } else if (code == 90) {
+                        count = whole();
                     }
                     step();
+                }
+            }
+
+            /** Those of a light polyline follow each other in one entity. */
+            private void place() {
+                if (code == 10) {
+                    places.add(new double[] {first[0], Double.NaN});
+                } else if (code == 20 && !places.isEmpty()) {
+                    places.get(places.size() - 1)[1] = first[1];
                 }
             }
 
@@ -155,6 +175,7 @@ public final class DxfSurvey implements SurveyFormat {
                 case "POINT" -> emit(SurveyShape.Kind.POINT, List.of(groups.vertex(groups.first)), groups);
                 case "LINE" -> emit(SurveyShape.Kind.LINE, List.of(groups.vertex(groups.first), groups.vertex(groups.second)), groups);
                 case "POLYLINE" -> polyline(groups);
+                case "LWPOLYLINE" -> lightPolyline(groups);
                 default -> input.skip("entities " + type);
             }
         }
@@ -171,6 +192,22 @@ public final class DxfSurvey implements SurveyFormat {
             }
             new Groups().read();
             emit((header.flags & CLOSED) != 0 ? SurveyShape.Kind.AREA : SurveyShape.Kind.LINE, vertices, header);
+        }
+
+        /** All its vertices are in one entity and stand at one elevation (group 38). */
+        private void lightPolyline(Groups groups) throws ExchangeException {
+            if (groups.arcs) {
+                throw input.fault(groups.at, "an LWPOLYLINE has arcs (group 42); write it in straight pieces");
+            }
+            if (groups.count >= 0 && groups.count != groups.places.size()) {
+                throw input.fault(groups.at, "an LWPOLYLINE says that it has " + groups.count + " vertices (group 90), but has "
+                        + groups.places.size());
+            }
+            List<SurveyVertex> vertices = new ArrayList<>();
+            for (double[] place : groups.places) {
+                vertices.add(groups.vertex(new double[] {place[0], place[1], groups.elevationM}));
+            }
+            emit((groups.flags & CLOSED) != 0 ? SurveyShape.Kind.AREA : SurveyShape.Kind.LINE, vertices, groups);
         }
 
         /** The header has the elevation of a polyline that is none in space; one in space has those of its vertices. */

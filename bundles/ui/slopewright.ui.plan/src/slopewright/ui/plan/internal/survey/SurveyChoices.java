@@ -68,7 +68,8 @@ final class SurveyChoices {
      */
     SurveyChoices(Path file) throws ExchangeException {
         this.file = file;
-        boolean isTable = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".csv");
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        boolean isTable = name.endsWith(".csv") || name.endsWith(".xlsx");
         table = isTable ? Optional.of(TablePreview.of(file)) : Optional.empty();
         form = table.map(found -> KeptForms.of(found.columns()).orElse(found.guess()));
         entries.put(Entry.SOURCE, String.valueOf(file.getFileName()));

@@ -1,0 +1,195 @@
+package slopewright.exchange.internal.survey;
+
+import java.awt.image.Raster;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.plugins.tiff.TIFFDirectory;
+import javax.imageio.plugins.tiff.TIFFField;
+import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyFormat;
+import slopewright.exchange.survey.SurveyInput;
+import slopewright.geometry.Decimals;
+
+/**
+ * Terrain as a GeoTIFF (OGC 19-008r4): one band of elevations in metres, whole or floating point, in strips or tiles, plain or compressed
+ * as the reader of this Java knows it (Deflate, LZW, PackBits). It must lie north up, and say where by scale and tie point; what its keys
+ * say of the coordinate reference is held against that of the import.
+ */
+public final class GeoTiffSurvey implements SurveyFormat {
+
+    private static final int PREDICTOR = 317;
+    private static final int PIXEL_SCALE = 33550;
+    private static final int TIE_POINT = 33922;
+    private static final int TRANSFORMATION = 34264;
+    private static final int KEYS = 34735;
+    private static final int NO_DATA = 42113;
+    private static final int KEY_RASTER_TYPE = 1025;
+    private static final int KEY_GEOGRAPHIC = 2048;
+    private static final int KEY_PROJECTED = 3072;
+    private static final int KEY_LINEAR_UNIT = 3076;
+    private static final int KEY_VERTICAL_UNIT = 4099;
+    private static final int METRE = 9001;
+    private static final int PIXEL_IS_POINT = 2;
+    private static final int FLOATING_PREDICTOR = 3;
+    private static final int OWN = 32767;
+    private static final Set<Integer> WGS_84 = Set.of(4326, 4979);
+
+    @Override
+    public String name() {
+        return "GeoTIFF of elevations";
+    }
+
+    @Override
+    public List<String> endings() {
+        return List.of("tif", "tiff");
+    }
+
+    @Override
+    public void read(SurveyInput input) throws IOException, ExchangeException {
+        ImageReader reader = ImageIO.getImageReadersByFormatName("tiff").next();
+        try (InputStream raw = new BufferedInputStream(input.openBytes()); ImageInputStream in = new MemoryCacheImageInputStream(raw)) {
+            reader.setInput(in, false, false);
+            new Model(input, reader).read();
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | NegativeArraySizeException | IllegalStateException e) {
+            throw input.fault(0, "is no TIFF that can be read: " + e.getMessage());
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    /** One height model. */
+    private static final class Model {
+
+        private final SurveyInput input;
+        private final ImageReader reader;
+        private final Map<Integer, Integer> keys = new HashMap<>();
+        private final TIFFDirectory tags;
+
+        Model(SurveyInput input, ImageReader reader) throws ExchangeException {
+            this.input = input;
+            this.reader = reader;
+            try {
+                IIOMetadata metadata = reader.getImageMetadata(0);
+                tags = TIFFDirectory.createFromMetadata(metadata);
+            } catch (IOException | RuntimeException e) {
+                throw input.fault(0, "is no TIFF that can be read: " + e.getMessage());
+            }
+            readKeys();
+        }
+
+        private void readKeys() throws ExchangeException {
+            TIFFField field = tags.getTIFFField(KEYS);
+            for (int i = 4; field != null && i + 3 < field.getCount(); i += 4) {
+                if (field.getAsInt(i + 1) == 0) {
+                    keys.put(field.getAsInt(i), field.getAsInt(i + 3));
+                }
+            }
+            for (int unit : new int[] {KEY_LINEAR_UNIT, KEY_VERTICAL_UNIT}) {
+                if (keys.getOrDefault(unit, METRE) != METRE) {
+                    throw input.fault(0, "has lengths in the unit EPSG:" + keys.get(unit) + "; bring it into metres");
+                }
+            }
+        }
+
+        private double[] numbers(int tag, int least) throws ExchangeException {
+            TIFFField field = tags.getTIFFField(tag);
+            if (field == null || field.getCount() < least) {
+                throw input.fault(0, "does not say where it lies: the tag " + tag + " is missing or too short");
+            }
+            double[] found = new double[field.getCount()];
+            for (int i = 0; i < found.length; i++) {
+                found[i] = field.getAsDouble(i);
+                if (!Double.isFinite(found[i])) {
+                    throw input.fault(0, "has " + found[i] + " in the tag " + tag);
+                }
+            }
+            return found;
+        }
+
+        private GridCells.Frame frame() throws IOException, ExchangeException {
+            if (tags.getTIFFField(TRANSFORMATION) != null) {
+                throw input.fault(0, "lies by a transformation, perhaps turned; warp it to north up");
+            }
+            double[] scale = numbers(PIXEL_SCALE, 2);
+            double[] tie = numbers(TIE_POINT, 6);
+            if (tie.length != 6) {
+                throw input.fault(0, "lies by " + tie.length / 6 + " tie points; warp it to north up");
+            }
+            double middle = keys.getOrDefault(KEY_RASTER_TYPE, 1) == PIXEL_IS_POINT ? 0 : 0.5;
+            return new GridCells.Frame(reader.getWidth(0), reader.getHeight(0), tie[3] + (middle - tie[0]) * scale[0],
+                    tie[4] - (middle - tie[1]) * scale[1], scale[0], scale[1]);
+        }
+
+        /** What the file says of its coordinate reference is held against what is said of the import. */
+        private void refer(boolean degrees) throws ExchangeException {
+            int projected = keys.getOrDefault(KEY_PROJECTED, OWN);
+            int geographic = keys.getOrDefault(KEY_GEOGRAPHIC, OWN);
+            if (degrees && geographic != OWN && !WGS_84.contains(geographic)) {
+                throw input.fault(0, "has longitude and latitude in EPSG:" + geographic + "; bring it to WGS 84 (EPSG:4326)");
+            }
+            if (!degrees && projected != OWN) {
+                input.refer("EPSG:" + projected);
+            }
+        }
+
+        private Optional<Double> noData() throws ExchangeException {
+            TIFFField field = tags.getTIFFField(NO_DATA);
+            if (field == null) {
+                return Optional.empty();
+            }
+            String text = field.getAsString(0).replace("\0", "").strip();
+            if (text.equalsIgnoreCase("nan")) {
+                return Optional.of(Double.NaN);
+            }
+            try {
+                return Optional.of(Decimals.parse(text));
+            } catch (IllegalArgumentException e) {
+                throw input.fault(0, "names as the elevation that is none " + e.getMessage());
+            }
+        }
+
+        private void read() throws IOException, ExchangeException {
+            TIFFField predictor = tags.getTIFFField(PREDICTOR);
+            if (predictor != null && predictor.getAsInt(0) == FLOATING_PREDICTOR) {
+                throw input.fault(0, "is compressed with the predictor for floating point, which is not read; write it with PREDICTOR=1");
+            }
+            GridCells cells = new GridCells(input, frame());
+            refer(cells.isDegrees());
+            Optional<Double> noData = noData();
+            Raster raster;
+            try {
+                raster = reader.read(0).getRaster();
+            } catch (IOException | RuntimeException e) {
+                throw input.fault(0, "cannot be read: " + e.getMessage());
+            }
+            if (raster.getNumBands() != 1) {
+                throw input.fault(0, "has " + raster.getNumBands() + " bands, where one of elevations is needed");
+            }
+            double[] row = new double[raster.getWidth()];
+            for (int y = 0; y < raster.getHeight(); y++) {
+                raster.getSamples(0, y, row.length, 1, 0, row);
+                for (int x = 0; x < row.length; x++) {
+                    if (Double.isNaN(row[x]) || noData.isPresent() && row[x] == noData.get()) {
+                        cells.isVoid(y, x);
+                    } else {
+                        cells.take(y, x, row[x], y + 1L);
+                    }
+                }
+            }
+            cells.end();
+        }
+    }
+}
