@@ -20,7 +20,7 @@ class TreeTest {
 
     private static final int LONGEST_FILE_LINES = 450;
     private static final Pattern BINARY =
-            Pattern.compile(".*\\.(png|jpe?g|bmp|tiff?|pdf|xlsx|jar|class|zip|gif|ico|ttf|sqlite|shp|dbf|kmz)");
+            Pattern.compile(".*\\.(png|jpe?g|bmp|tiff?|pdf|xlsx|jar|class|zip|gif|ico|ttf|sqlite|shp|dbf|kmz|gz)");
     private static final Pattern CLASS_ATTRIBUTE = Pattern.compile("class=\"(slopewright\\.[\\w.$]+)");
 
     /** Words that mark unfinished work; put together here, so that this file does not hold them. */

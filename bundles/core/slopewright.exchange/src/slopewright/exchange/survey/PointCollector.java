@@ -66,16 +66,6 @@ final class PointCollector implements SurveyFile.Sink {
         verticalM = worse(verticalM, up);
     }
 
-    @Override
-    public void refers(String reference) throws ExchangeException {
-        elements.refuseOtherReference(reference);
-    }
-
-    @Override
-    public boolean isNear(double latitudeDeg, double longitudeDeg) {
-        return elements.isNear(latitudeDeg, longitudeDeg);
-    }
-
     private static Double worse(Double before, Double found) {
         return before == null ? found : found == null ? before : Double.valueOf(Math.max(before, found));
     }

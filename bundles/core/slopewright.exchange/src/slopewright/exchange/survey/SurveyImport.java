@@ -70,7 +70,7 @@ public final class SurveyImport {
     public static Result obstacles(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
         ShapeElements maker = new ShapeElements(project, file, origin);
         List<Obstacle> fresh = new ArrayList<>();
-        List<String> notes = read(file, fresh, shape -> fresh.add(maker.obstacle(shape)));
+        List<String> notes = read(file, maker, fresh, shape -> fresh.add(maker.obstacle(shape)));
         refuseNone(file, fresh.size(), notes);
         List<Obstacle> all = maker.aerodrome().getObstacles();
         List<Obstacle> added = fresh.stream().filter(found -> all.stream().noneMatch(known -> isSame(found, known))).toList();
@@ -96,7 +96,7 @@ public final class SurveyImport {
     public static Result groundLevels(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
         ShapeElements maker = new ShapeElements(project, file, origin);
         List<GroundLevel> fresh = new ArrayList<>();
-        List<String> notes = read(file, fresh, shape -> fresh.addAll(maker.groundLevels(shape)));
+        List<String> notes = read(file, maker, fresh, shape -> fresh.addAll(maker.groundLevels(shape)));
         refuseNone(file, fresh.size(), notes);
         List<GroundLevel> all = maker.aerodrome().getGroundLevels();
         List<GroundLevel> added = fresh.stream().filter(found -> all.stream().noneMatch(known -> known.getPlace() != null
@@ -107,7 +107,8 @@ public final class SurveyImport {
     }
 
     /** Takes sound shapes, and names every shape that is of no use up to a limit; one is enough for the file to be refused. */
-    private record Strict(Path file, List<?> fresh, SurveyFile.Sink sink, List<ExchangeException> faults) implements SurveyFile.Sink {
+    private record Strict(Path file, ShapeElements maker, List<?> fresh, SurveyFile.Sink sink, List<ExchangeException> faults)
+            implements SurveyFile.Sink {
 
         @Override
         public void accept(SurveyShape shape) throws ExchangeException {
@@ -126,21 +127,21 @@ public final class SurveyImport {
 
         @Override
         public void refers(String reference) throws ExchangeException {
-            sink.refers(reference);
+            maker.refuseOtherReference(reference);
         }
 
         @Override
         public boolean isNear(double latitudeDeg, double longitudeDeg) {
-            return sink.isNear(latitudeDeg, longitudeDeg);
+            return maker.isNear(latitudeDeg, longitudeDeg);
         }
     }
 
     /** Reads a file to its end. */
-    private static List<String> read(Path file, List<?> fresh, SurveyFile.Sink sink) throws ExchangeException {
+    private static List<String> read(Path file, ShapeElements maker, List<?> fresh, SurveyFile.Sink sink) throws ExchangeException {
         List<ExchangeException> faults = new ArrayList<>();
         List<String> notes = List.of();
         try {
-            notes = SurveyFile.read(file, new Strict(file, fresh, sink, faults));
+            notes = SurveyFile.read(file, new Strict(file, maker, fresh, sink, faults));
         } catch (ExchangeException e) {
             if (faults.isEmpty() || faults.size() == MOST_FAULTS) {
                 throw e;
@@ -177,8 +178,9 @@ public final class SurveyImport {
      * @throws ExchangeException as for obstacles
      */
     public static Block block(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
-        PointCollector points = new PointCollector(new ShapeElements(project, file, origin));
-        List<String> notes = read(file, List.of(), points);
+        ShapeElements maker = new ShapeElements(project, file, origin);
+        PointCollector points = new PointCollector(maker);
+        List<String> notes = read(file, maker, List.of(), points);
         refuseNone(file, points.count(), notes);
         byte[] bytes = bytes(points, file);
         SurveyBlock block = element(points, bytes, file, origin);

@@ -95,7 +95,7 @@ public final class SurveyReading {
             case BLOCK -> collector;
         };
         try {
-            notes.addAll(SurveyFile.read(file, table, new Lenient(sink)));
+            notes.addAll(SurveyFile.read(file, table, new Lenient(maker, sink)));
         } catch (ExchangeException e) {
             ending = Optional.of(e.getMessage());
             e.messages().forEach(this::refuse);
@@ -116,9 +116,11 @@ public final class SurveyReading {
     /** Takes the sound shapes and names the others. */
     private final class Lenient implements SurveyFile.Sink {
 
+        private final ShapeElements maker;
         private final SurveyFile.Sink sink;
 
-        Lenient(SurveyFile.Sink sink) {
+        Lenient(ShapeElements maker, SurveyFile.Sink sink) {
+            this.maker = maker;
             this.sink = sink;
         }
 
@@ -133,12 +135,12 @@ public final class SurveyReading {
 
         @Override
         public void refers(String reference) throws ExchangeException {
-            sink.refers(reference);
+            maker.refuseOtherReference(reference);
         }
 
         @Override
         public boolean isNear(double latitudeDeg, double longitudeDeg) {
-            return sink.isNear(latitudeDeg, longitudeDeg);
+            return maker.isNear(latitudeDeg, longitudeDeg);
         }
 
         @Override
