@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import slopewright.geometry.CoordinateException.Kind;
+
 /**
  * Latitudes and longitudes as people write them: decimal degrees ({@code -11.9}, {@code 11.9 W}), degrees and minutes
  * ({@code 47 18.0 N}), degrees, minutes and seconds ({@code 47°18'00.5"N}, {@code N 47-18-00.5}), and the packed form of the
@@ -30,6 +32,11 @@ public final class CoordinateText {
             this.negative = negative;
             this.digits = digits;
         }
+
+        /** Returns its name in English, which is that in the catalogues. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     private static final String DECIMALS = "(?:[.,]\\d*)?";
@@ -51,7 +58,7 @@ public final class CoordinateText {
      * @param text what was typed
      * @param axis which of the two it is
      * @return decimal degrees, north and east positive
-     * @throws IllegalArgumentException where it is none, belongs to the other axis, has a sign and a letter, or is out of range
+     * @throws CoordinateException where it is none, belongs to the other axis, has a sign and a letter, or is out of range
      */
     public static double read(String text, Axis axis) {
         String body = text.strip().toUpperCase(Locale.ROOT).replace('−', '-');
@@ -61,7 +68,7 @@ public final class CoordinateText {
             String rest = without(body, letter);
             if (!rest.equals(body)) {
                 if (letter != axis.negative && letter != axis.positive) {
-                    throw new IllegalArgumentException("'" + text.strip() + "' is no " + name(axis) + ": it ends in " + letter + ".");
+                    throw new CoordinateException(Kind.OTHER_AXIS, text.strip(), axis, String.valueOf(letter));
                 }
                 sign = letter == axis.negative ? -1 : 1;
                 lettered = true;
@@ -71,14 +78,14 @@ public final class CoordinateText {
         }
         if (body.startsWith("-") || body.startsWith("+")) {
             if (lettered) {
-                throw new IllegalArgumentException("'" + text.strip() + "' has a sign and a letter; give one of them.");
+                throw new CoordinateException(Kind.SIGN_AND_LETTER, text.strip(), axis, "");
             }
             sign = body.charAt(0) == '-' ? -1 : 1;
             body = body.substring(1).strip();
         }
         double size = size(body, axis, text.strip(), lettered);
         if (size > axis.most) {
-            throw new IllegalArgumentException("'" + text.strip() + "' is beyond " + (int) axis.most + " degrees.");
+            throw new CoordinateException(Kind.BEYOND, text.strip(), axis, String.valueOf((int) axis.most));
         }
         return sign < 0 && size != 0 ? -size : size;
     }
@@ -95,7 +102,7 @@ public final class CoordinateText {
     private static double size(String body, Axis axis, String text, boolean lettered) {
         Matcher packed = PACKED.matcher(body);
         if (lettered && packed.matches() && packed.group(1).length() == axis.digits) {
-            return sum(packed, text);
+            return sum(packed, axis, text);
         }
         Matcher decimal = DECIMAL.matcher(body);
         if (decimal.matches()) {
@@ -103,27 +110,23 @@ public final class CoordinateText {
         }
         Matcher spaced = SPACED.matcher(body);
         if (spaced.matches()) {
-            return sum(spaced, text);
+            return sum(spaced, axis, text);
         }
-        throw new IllegalArgumentException("'" + text + "' is not understood; type a " + name(axis) + " such as "
-                + (axis == Axis.LATITUDE ? "47.305, 47°18.3'N or 471818N." : "-11.905, 11°54.3'W or 0115418W."));
+        throw new CoordinateException(Kind.NOT_UNDERSTOOD, text, axis,
+                axis == Axis.LATITUDE ? "47.305, 47°18.3'N or 471818N" : "-11.905, 11°54.3'W or 0115418W");
     }
 
-    private static double sum(Matcher parts, String text) {
+    private static double sum(Matcher parts, Axis axis, String text) {
         double minutes = number(parts.group(2));
         double seconds = parts.group(3) == null ? 0 : number(parts.group(3));
         boolean broken = parts.group(3) != null && minutes != Math.rint(minutes);
         if (minutes >= MINUTES || seconds >= MINUTES || broken) {
-            throw new IllegalArgumentException("'" + text + "': minutes and seconds are whole parts of sixty.");
+            throw new CoordinateException(Kind.NO_SIXTIETHS, text, axis, "");
         }
         return number(parts.group(1)) + minutes / MINUTES + seconds / SECONDS;
     }
 
     private static double number(String digits) {
         return Double.parseDouble(digits.replace(',', '.'));
-    }
-
-    private static String name(Axis axis) {
-        return axis == Axis.LATITUDE ? "latitude" : "longitude";
     }
 }

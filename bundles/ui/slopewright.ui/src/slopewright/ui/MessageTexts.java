@@ -3,6 +3,7 @@ package slopewright.ui;
 import java.util.List;
 import java.util.Locale;
 
+import slopewright.evaluation.site.PlaceException;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
@@ -33,7 +34,8 @@ public final class MessageTexts {
 
     /** Returns why something could not be worked out or done. */
     public static String reason(RuntimeException thrown) {
-        return thrown instanceof SitingException siting ? of(siting.reason()) : String.valueOf(thrown.getMessage());
+        return thrown instanceof SitingException siting ? of(siting.reason())
+                : thrown instanceof PlaceException place ? of(place.reason()) : String.valueOf(thrown.getMessage());
     }
 
     /** Returns the words of several messages as a list. */

@@ -1,5 +1,6 @@
 package slopewright.rcp.internal;
 
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -13,6 +14,8 @@ public final class SitingPerspective implements IPerspectiveFactory {
     private static final String FINDINGS = "slopewright.ui.review.findings";
     private static final float SHARE_LEFT_OF_PROPERTIES = 0.75f;
     private static final float SHARE_ABOVE_FINDINGS = 0.72f;
+    private static final float SHARE_ON_A_LOW_SCREEN = 0.56f;
+    private static final int LOW_SCREEN_PX = 900;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
@@ -20,11 +23,17 @@ public final class SitingPerspective implements IPerspectiveFactory {
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, SHARE_LEFT_OF_PROPERTIES, layout.getEditorArea());
         right.addView(IPageLayout.ID_PROP_SHEET);
         right.addPlaceholder(IPageLayout.ID_OUTLINE);
-        IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, SHARE_ABOVE_FINDINGS, layout.getEditorArea());
+        IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, shareAboveFindings(), layout.getEditorArea());
         bottom.addView(FINDINGS);
         bottom.addPlaceholder("slopewright.ui.*");
         layout.addShowViewShortcut(FINDINGS);
         layout.addShowViewShortcut(IPageLayout.ID_PROP_SHEET);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+    }
+
+    /** Below the plan there is room for more than a few rows on a low screen too. */
+    private static float shareAboveFindings() {
+        int height = Display.getDefault().getPrimaryMonitor().getClientArea().height;
+        return height < LOW_SCREEN_PX ? SHARE_ON_A_LOW_SCREEN : SHARE_ABOVE_FINDINGS;
     }
 }

@@ -9,10 +9,13 @@ import slopewright.geometry.CoordinateText;
 import slopewright.geometry.CoordinateText.Axis;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachHost;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
 /**
@@ -38,7 +41,7 @@ public final class TypedPlace {
      * @param text    what was typed
      * @param project whose runway ends and landing directions can be named
      * @param into    receives the coordinates, and loses those of the other kind
-     * @throws IllegalArgumentException where the text is no place; the message says which forms there are, or what the end lacks
+     * @throws PlaceException where the text is no place; the message says which forms there are, or what the end lacks
      */
     public static void read(String text, Project project, Place into) {
         String typed = text.strip();
@@ -81,8 +84,8 @@ public final class TypedPlace {
     private static ApproachHost host(Project project, String designator) {
         List<ApproachHost> found = named(project, designator);
         if (found.size() != 1) {
-            throw new IllegalArgumentException(found.isEmpty() ? "There is no runway end or landing direction '" + designator.strip() + "'."
-                    : "'" + designator.strip() + "' names " + found.size() + " landing directions.");
+            throw new PlaceException(found.isEmpty() ? Message.of("typed-place.no-host", Words.name(designator.strip()))
+                    : Message.of("typed-place.several-hosts", Words.name(designator.strip()), Words.count(found.size())));
         }
         return found.get(0);
     }
@@ -92,13 +95,21 @@ public final class TypedPlace {
         double right = metres(offset.group(4), offset.group(5));
         String side = offset.group(6) == null ? "" : offset.group(6).toLowerCase(Locale.ROOT);
         if (!side.isEmpty() && right < 0) {
-            throw new IllegalArgumentException("'" + offset.group() + "' has a sign and a side; give one of them.");
+            throw new PlaceException(Message.of("typed-place.sign-and-side", Words.name(offset.group())));
         }
         Double elevation = into.getElevationM();
-        SiteFrame frame = SiteFrame.of(host);
+        SiteFrame frame = frame(host);
         clear(into);
         frame.fromFrame(new FramePoint(along, side.startsWith("l") ? -right : right, 0), into);
         into.setElevationM(elevation);
+    }
+
+    private static SiteFrame frame(ApproachHost host) {
+        try {
+            return SiteFrame.of(host);
+        } catch (SitingException e) {
+            throw new PlaceException(e.reason(), e);
+        }
     }
 
     private static void geographic(String typed, Place into) {
@@ -117,8 +128,7 @@ public final class TypedPlace {
                 first = first == null ? e : first;
             }
         }
-        throw new IllegalArgumentException("'" + typed + "' is no place; type latitude and longitude (47 18 00 N, 11 54 00 W),"
-                + " E 1200 N 350, or chainage and offset from a runway end (09: 330 -60).", first);
+        throw new PlaceException(Message.of("typed-place.none", Words.name(typed)), first);
     }
 
     /** Returns where the text can be cut in two: at a letter of latitude, a comma or semicolon, or the middle one of the gaps. */

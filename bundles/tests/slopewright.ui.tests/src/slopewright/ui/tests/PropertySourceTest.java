@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
@@ -225,6 +226,19 @@ class PropertySourceTest {
         "5 m | PERCENT"})
     void whatIsNoQuantityIsRefused(String text, Quantity quantity) {
         assertThrows(IllegalArgumentException.class, () -> METRES.read(text, quantity));
+    }
+
+    /** What cannot be taken is said in the language of the window: each sentence differs from the English one and keeps what was typed. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"47 N 3 | LATITUDE", "11 E | LATITUDE", "-11 W | LONGITUDE", "47 75 10 N | LATITUDE",
+        "181 | LONGITUDE", "3 kg | LENGTH", "3°70' | ANGLE", "x | NUMBER"})
+    void whatIsRefusedIsSaidInEitherLanguage(String text, Quantity quantity) {
+        String english = assertThrows(IllegalArgumentException.class, () -> METRES.read(text, quantity)).getMessage();
+        String german = assertThrows(IllegalArgumentException.class, () -> new QuantityFormat(false, false, Locale.GERMAN).read(text,
+                quantity)).getMessage();
+        assertFalse(english.equals(german), german);
+        assertTrue(german.matches(".*\\b(ist|Grad|hat|sind|Sekunden)\\b.*"), german);
+        assertTrue(german.contains(text.startsWith("3°") ? "70" : text), german);
     }
 
     @ParameterizedTest

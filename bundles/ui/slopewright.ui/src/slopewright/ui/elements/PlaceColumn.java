@@ -10,6 +10,7 @@ import slopewright.edit.AddChild;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.SetAttribute;
+import slopewright.evaluation.site.PlaceException;
 import slopewright.evaluation.site.TypedPlace;
 import slopewright.model.Identified;
 import slopewright.model.Place;
@@ -17,6 +18,7 @@ import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.AttributeInfo;
 import slopewright.ui.properties.Field;
 import slopewright.ui.units.QuantityFormat;
@@ -128,7 +130,11 @@ final class PlaceColumn extends ElementColumn {
         if (coordinate.isPresent()) {
             Field.of(place, info().orElseThrow(), format, Optional.empty()).editOf(text).execute();
         } else {
-            TypedPlace.read(text, project.orElseThrow(), place);
+            try {
+                TypedPlace.read(text, project.orElseThrow(), place);
+            } catch (PlaceException e) {
+                throw new IllegalArgumentException(MessageTexts.reason(e), e);
+            }
         }
     }
 

@@ -4,10 +4,14 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import slopewright.geometry.CoordinateException;
 import slopewright.geometry.CoordinateText;
 import slopewright.geometry.CoordinateText.Axis;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.ui.preferences.Preferences;
 
 /**
@@ -109,7 +113,7 @@ public final class QuantityFormat {
     public double read(String text, Quantity quantity) {
         String trimmed = text.strip();
         if (quantity.isCoordinate()) {
-            return CoordinateText.read(trimmed, quantity == Quantity.LATITUDE ? Axis.LATITUDE : Axis.LONGITUDE);
+            return coordinate(trimmed, quantity == Quantity.LATITUDE ? Axis.LATITUDE : Axis.LONGITUDE);
         }
         if (quantity == Quantity.ANGLE) {
             Matcher both = DEGREES_MINUTES.matcher(trimmed);
@@ -129,10 +133,20 @@ public final class QuantityFormat {
         return value;
     }
 
-    private static double angle(Matcher both) {
+    private double coordinate(String text, Axis axis) {
+        try {
+            return CoordinateText.read(text, axis);
+        } catch (CoordinateException e) {
+            boolean example = e.kind() == CoordinateException.Kind.NOT_UNDERSTOOD;
+            throw new IllegalArgumentException(renderer.render(Message.of("coordinate." + e.kind().key(), Words.name(e.text()),
+                    example ? Words.term("axis-example." + axis.word()) : Words.term("axis." + axis.word()), Words.name(e.detail()))), e);
+        }
+    }
+
+    private double angle(Matcher both) {
         double minutesOfArc = Double.parseDouble(both.group(3).replace(',', '.'));
         if (minutesOfArc >= 60) {
-            throw new IllegalArgumentException("A degree has 60 minutes; " + both.group(3) + " is too many.");
+            throw new IllegalArgumentException(renderer.render(Message.of("typed.sixty", Words.name(both.group(3)))));
         }
         double value = Double.parseDouble(both.group(2)) + minutesOfArc / 60;
         return both.group(1).equals("-") ? -value : value;
@@ -158,12 +172,12 @@ public final class QuantityFormat {
         throw new IllegalArgumentException(expected(text, quantity));
     }
 
-    private static String expected(String text, Quantity quantity) {
-        String example = switch (quantity) {
-            case LENGTH -> "a length such as 15.2, 15.2 m or 50 ft";
-            case ANGLE -> "an angle such as 3.25, 3°15' or 195'";
-            default -> quantity.unit().isEmpty() ? "a number such as 3" : "a number in " + quantity.unit();
+    private String expected(String text, Quantity quantity) {
+        Argument example = switch (quantity) {
+            case LENGTH -> Words.term("typed.length");
+            case ANGLE -> Words.term("typed.angle");
+            default -> quantity.unit().isEmpty() ? Words.term("typed.number") : Message.of("typed.number-in", Words.name(quantity.unit()));
         };
-        return "'" + text + "' is not understood; type " + example + ".";
+        return renderer.render(Message.of("typed.not-understood", Words.name(text), example));
     }
 }
