@@ -77,6 +77,35 @@ class ExportImportTest {
     }
 
     @Test
+    void goodRowsAreTakenWhereThatIsAskedAndTheOthersNamed() throws IOException {
+        Path survey = Files.writeString(folder.resolve("rows.csv"), "id,latitudeDeg,longitudeDeg,topElevationM\nA,47.3011,-11.9218,100\n"
+                + "B,47.3012,no,100\n");
+        Path file = folder.resolve("rows.slopewright");
+        Words whole = Words.run("import", survey.toString(), "--into", demo(), "-o", file.toString());
+        assertEquals(3, whole.code());
+        assertFalse(Files.exists(file));
+        Words good = Words.run("import", survey.toString(), "--into", demo(), "-o", file.toString(), "--good-rows");
+        assertEquals(1, good.code(), good.err());
+        assertTrue(good.err().contains("1 obstacles added"), good.err());
+        assertTrue(good.err().contains("refused: " + survey + ":3: longitudeDeg: 'no' is not a number"), good.err());
+        assertTrue(Files.readString(file).contains("47.3011"));
+    }
+
+    @Test
+    void pointsInGreatNumberBecomeABlockUnasked() throws IOException {
+        StringBuilder text = new StringBuilder("latitudeDeg,longitudeDeg,topElevationM\n");
+        for (int i = 0; i < 6000; i++) {
+            text.append(47.28 + i * 1e-6).append(",-11.95,95.5\n");
+        }
+        Path survey = Files.writeString(folder.resolve("many.csv"), text);
+        Path file = folder.resolve("many.slopewright");
+        Words words = Words.run("import", survey.toString(), "--into", demo(), "-o", file.toString());
+        assertEquals(0, words.code(), words.err());
+        assertTrue(words.err().contains("6000 points added"), words.err());
+        assertTrue(words.err().contains(".swpoints"), words.err());
+    }
+
+    @Test
     void importWritesAProjectThatCanBeRead() throws IOException {
         Path file = folder.resolve("new.slopewright");
         Words words = Words.run("import", survey("obstacles.csv"), "--into", demo(), "-o", file.toString(), "--date", "2026-05-20");

@@ -18,16 +18,17 @@ import picocli.CommandLine.Parameters;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFile;
 import slopewright.exchange.survey.SurveyHeights;
-import slopewright.exchange.survey.SurveyImport;
 import slopewright.exchange.survey.SurveyOrigin;
+import slopewright.exchange.survey.SurveyReading;
 import slopewright.model.Project;
+import slopewright.model.SurveyBlock;
 import slopewright.model.io.AtomicFile;
 import slopewright.model.io.ProjectFile;
 
 /** Brings a survey file into a project. */
 @CommandLine.Command(name = "import", sortOptions = false,
         description = "Bring a survey file into a project and write the project anew; the ending of the file says its format. Where the "
-                + "file is faulty nothing is written.")
+                + "file is faulty nothing is written, unless --good-rows is given.")
 final class ImportCommand extends Command {
 
     /** The endings of the formats that are registered. */
@@ -39,6 +40,7 @@ final class ImportCommand extends Command {
         }
     }
 
+    private static final int MOST_NAMED = 20;
     private static final List<String> FORMS = List.of("obstacles", "ground-levels", "obstacle-block");
 
     @Parameters(paramLabel = "SURVEY_FILE", completionCandidates = Endings.class,
@@ -52,7 +54,8 @@ final class ImportCommand extends Command {
     private OutputOptions output;
 
     @Option(names = "--as", defaultValue = "obstacles", paramLabel = "FORM",
-            description = "obstacles (default), ground-levels, or obstacle-block: many points in a file of their own beside the project")
+            description = "obstacles (default; more than 5000 points become a block), ground-levels, or obstacle-block: many points in a "
+                    + "file of their own beside the project")
     private String form;
 
     @Option(names = "--source", paramLabel = "TEXT", description = "where the survey comes from (default the name of its file)")
@@ -86,6 +89,10 @@ final class ImportCommand extends Command {
             + "terrain is taken with it alone, and with its accuracy and its day")
     private String verticalDatum;
 
+    @Option(names = "--good-rows", description = "take what is sound, name what is refused and exit with 1; without it a faulty file is "
+            + "refused as a whole")
+    private boolean goodRows;
+
     @Override
     public Integer call() {
         if (!FORMS.contains(form)) {
@@ -99,19 +106,27 @@ final class ImportCommand extends Command {
                 Optional.ofNullable(date).map(LocalDate::toString), Optional.ofNullable(grid), accuracy(horizontalM), accuracy(verticalM),
                 heights(), Optional.ofNullable(verticalDatum));
         try {
-            SurveyImport.Result result = switch (form) {
-                case "obstacles" -> SurveyImport.obstacles(project, survey, origin);
-                case "ground-levels" -> SurveyImport.groundLevels(project, survey, origin);
-                default -> block(project, origin);
-            };
-            if (!"obstacle-block".equals(form)) {
-                output.write(project);
-            }
-            tell(result);
+            SurveyReading reading = SurveyReading.of(project, survey, origin, Optional.empty(),
+                    SurveyReading.Form.values()[FORMS.indexOf(form)]);
+            refuse(reading);
+            reading.addTo(project);
+            write(project, reading);
+            tell(reading);
+            return reading.refusedCount() == 0 ? ExitCodes.OK : ExitCodes.FINDINGS;
         } catch (ExchangeException e) {
             throw new InputException(e.messages());
         }
-        return ExitCodes.OK;
+    }
+
+    /** What is faulty is refused as a whole unless the good rows are asked for; a file that ends before its end always is. */
+    private void refuse(SurveyReading reading) {
+        if (reading.refusedCount() > 0 && (!goodRows || reading.ending().isPresent())) {
+            throw new InputException(reading.refused().subList(0, Math.min(reading.refused().size(), MOST_NAMED)));
+        }
+        if (reading.count() + reading.repeated() == 0) {
+            List<String> why = reading.refusedCount() > 0 ? reading.refused() : reading.notes();
+            throw new InputException(survey + ": holds nothing to import" + (why.isEmpty() ? "" : ": " + String.join(", ", why)));
+        }
     }
 
     private SurveyHeights heights() {
@@ -144,22 +159,26 @@ final class ImportCommand extends Command {
         return file.toAbsolutePath().normalize().getParent();
     }
 
-    /** Writes the block first and the project that refers to it after; a block that is there already is the same one. */
-    private SurveyImport.Result block(Project project, SurveyOrigin origin) throws ExchangeException {
-        SurveyImport.Block block = SurveyImport.block(project, survey, origin);
-        Path file = folder(output.file()).resolve(block.fileName());
-        boolean made = make(file, block.bytes());
+    /** Writes a block first and the project that refers to it after; a block that is there already is the same one. */
+    private void write(Project project, SurveyReading reading) {
+        Optional<byte[]> bytes = reading.blockBytes();
+        if (bytes.isEmpty()) {
+            output.write(project);
+            return;
+        }
+        String name = ((SurveyBlock) reading.elements().get(0)).getPath();
+        Path file = folder(output.file()).resolve(name);
+        boolean made = make(file, bytes.get());
         boolean written = false;
         try {
             output.write(project);
             written = true;
         } finally {
-            if (made && !written && !isReferredTo(block.fileName())) {
+            if (made && !written && !isReferredTo(name)) {
                 file.toFile().delete();
             }
         }
         streams().warn("slopewright import: the points are in " + file + "; keep it beside the project");
-        return block.result();
     }
 
     /** Makes the file of a block, and returns whether it was not there before; another import of the same points may make it meanwhile. */
@@ -188,12 +207,17 @@ final class ImportCommand extends Command {
         }
     }
 
-    private void tell(SurveyImport.Result result) {
-        String what = "ground-levels".equals(form) ? "ground levels" : "obstacle-block".equals(form) ? "points" : "obstacles";
-        streams().warn("slopewright import: " + result.added() + " " + what + " added");
-        if (result.repeated() > 0) {
-            streams().warn("slopewright import: " + result.repeated() + " " + what + " skipped, the project has them already");
+    private void tell(SurveyReading reading) {
+        String what = "ground-levels".equals(form) ? "ground levels" : reading.points().isPresent() || "obstacle-block".equals(form)
+                ? "points" : "obstacles";
+        streams().warn("slopewright import: " + reading.count() + " " + what + " added");
+        if (reading.repeated() > 0) {
+            streams().warn("slopewright import: " + reading.repeated() + " " + what + " skipped, the project has them already");
         }
-        result.notes().forEach(note -> streams().warn("slopewright import: " + note));
+        reading.refused().forEach(line -> streams().warn("slopewright import: refused: " + line));
+        if (reading.refusedCount() > reading.refused().size()) {
+            streams().warn("slopewright import: refused: " + (reading.refusedCount() - reading.refused().size()) + " more");
+        }
+        reading.notes().forEach(note -> streams().warn("slopewright import: " + note));
     }
 }

@@ -11,6 +11,7 @@ import slopewright.model.Identified;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.SurveyPoints;
 
@@ -186,6 +187,24 @@ public final class SurveyReading {
                 elements.add(found);
             }
         }
+    }
+
+    /**
+     * Adds what was read to a project. The file of a block is written by whoever asks.
+     *
+     * @param into the project it was read for, or another state of it
+     */
+    public void addTo(Project into) {
+        for (Identified element : elements) {
+            if (element instanceof Obstacle obstacle) {
+                into.getAerodrome().getObstacles().add(obstacle);
+            } else if (element instanceof GroundLevel level) {
+                into.getAerodrome().getGroundLevels().add(level);
+            } else {
+                into.getSurveyBlocks().add((SurveyBlock) element);
+            }
+        }
+        Ids.assign(into);
     }
 
     /** Returns what would be added: obstacles, ground levels, or one survey block. */
