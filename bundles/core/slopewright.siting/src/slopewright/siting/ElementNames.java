@@ -1,13 +1,20 @@
 package slopewright.siting;
 
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.ecore.EObject;
+
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.Aerodrome;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.Named;
+import slopewright.model.Project;
 import slopewright.model.Runway;
 
 /** What elements of a project are called in sentences of any language. */
@@ -35,6 +42,18 @@ public final class ElementNames {
             return Words.name(named.getName());
         }
         return Words.name(element.getId() == null ? element.eClass().getName() : element.getId());
+    }
+
+    /** Returns where an element stands: what each element is called from the runway end or helipad downward to itself. */
+    public static List<Argument> path(Identified element) {
+        List<Argument> parts = new ArrayList<>();
+        for (EObject ancestor = element; ancestor instanceof Identified part; ancestor = ancestor.eContainer()) {
+            boolean isRunwayAboveEnd = part instanceof Runway && part != element;
+            if (!(part instanceof Project) && !(part instanceof Aerodrome) && !isRunwayAboveEnd || part == element) {
+                parts.add(0, of(part));
+            }
+        }
+        return parts;
     }
 
     private static Argument kind(String key, String designator) {

@@ -211,7 +211,7 @@ class ReportsTest {
         assertTrue(text.contains("eye path to wheel path = 16.41 m \u2212 6.60 m = 9.81 m"), text);
         assertTrue(text.contains("B = 3\u00b000' \u2212 15' = 2\u00b045'"), text);
         assertTrue(text.contains("edge of B \u2212 allowance = 2\u00b045' \u2212 2' = 2\u00b043'"), text);
-        assertTrue(text.contains("Chosen: PAPI. It is one of "), text);
+        assertTrue(text.contains("Chosen: PAPI. It is "), text);
     }
 
     /** The mast of the demo raised to 400 m stands through the surface of 09: the report says so and what would cure it. */

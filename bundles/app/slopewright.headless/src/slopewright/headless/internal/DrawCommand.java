@@ -75,6 +75,9 @@ final class DrawCommand extends Command {
     private String height;
 
     @Mixin
+    private LanguageOption language;
+
+    @Mixin
     private OutputOptions output;
 
     @Override
@@ -92,9 +95,10 @@ final class DrawCommand extends Command {
         try {
             AidEvaluation evaluation = ProjectFiles.evaluation(project, chosen, Optional.ofNullable(ruleSet));
             ProjectFiles.standing(evaluation);
-            DrawnAid drawn = DrawnAid.of(evaluation, MessageRenderer.of(Locale.ENGLISH));
+            DrawnAid drawn = DrawnAid.of(evaluation, MessageRenderer.of(language.language()));
             output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
-                    new Drawings.Layout(size, ratio, MadeFrom.of(project, evaluation.rules()), printed),
+                    new Drawings.Layout(size, ratio, MadeFrom.of(project, evaluation.rules()), printed,
+                            language.language()),
                     Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (SitingException e) {
             throw new UsageException("approach aid " + chosen.getId() + ": " + e.getMessage());

@@ -8,7 +8,6 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
-import slopewright.model.util.Projects;
 import slopewright.report.CardPaper;
 import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
@@ -50,11 +49,11 @@ public final class CardDocument {
         this.aid = aid;
         this.found = found;
         this.date = date;
-        label = Projects.path(aid.aid());
         this.reasons = List.copyOf(reasons);
         this.options = options;
         this.paper = paper;
         words = new ReportWords(options.language());
+        label = words.path(aid.aid());
         html = new Html(words);
     }
 

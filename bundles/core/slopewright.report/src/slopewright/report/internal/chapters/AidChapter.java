@@ -15,7 +15,6 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.EquipmentType;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Facts;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
@@ -73,7 +72,7 @@ final class AidChapter {
         laid.ifPresent(siting -> siting(siting, facts));
         EquipmentType type = aid.aid().getEquipment();
         if (type != null) {
-            facts.add("equipment", words.say("equipment", Words.name(Projects.label(type)), Words.name(words.orUnknown(
+            facts.add("equipment", words.say("equipment", Words.name(words.name(type)), Words.name(words.orUnknown(
                     type.getLampsPerUnit())), Words.name(words.orUnknown(type.getLampPowerW(), "W")), Words.name(words.orUnknown(
                             type.getSupply()))));
         }
@@ -101,14 +100,14 @@ final class AidChapter {
             html.paragraph("no-findings-here");
         } else {
             html.section("aid-findings");
-            new OutcomeTables(html).aidFindings(findings);
+            new OutcomeTables(html, aid.project()).aidFindings(findings);
         }
         html.close("div");
     }
 
     private void wheels() {
         List<WheelClearance> clearances = aid.wheelClearances();
-        List<String> unknown = aid.host().getRegularGroups().stream().filter(group -> group.getEyeToWheelM() == null).map(Projects::label)
+        List<String> unknown = aid.host().getRegularGroups().stream().filter(group -> group.getEyeToWheelM() == null).map(words::name)
                 .toList();
         if (!atRunway || clearances.isEmpty() && unknown.isEmpty()) {
             return;
@@ -116,7 +115,7 @@ final class AidChapter {
         html.open("div class=\"keep\"").section("wheel-clearance").table("numbers", List.of(28, 14, 14, 14, 14, 16), "aeroplane-group",
                 "eye-to-wheel-m", "clearance-m", "desired-m", "minimum-m", "margin-to-desired-m");
         for (WheelClearance wheels : clearances) {
-            html.row(List.of(Projects.label(wheels.group()), words.two(wheels.eyeToWheelM()), words.two(wheels.clearanceM()),
+            html.row(List.of(words.name(wheels.group()), words.two(wheels.eyeToWheelM()), words.two(wheels.clearanceM()),
                     wheels.band().map(band -> words.two(band.desiredM())).orElse("-"),
                     wheels.band().map(band -> words.two(band.minimumM())).orElse("-"),
                     wheels.band().map(band -> words.two(wheels.clearanceM() - band.desiredM())).orElse("-")));

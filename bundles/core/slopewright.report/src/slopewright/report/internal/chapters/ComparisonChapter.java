@@ -14,7 +14,6 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachHost;
-import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.Siting;
@@ -40,7 +39,7 @@ final class ComparisonChapter {
         List<ApproachHost> hosts = evaluation.aids().stream().map(AidEvaluation::host).distinct().toList();
         for (ApproachHost host : hosts) {
             AidEvaluation first = evaluation.aidsOf(host).get(0);
-            html.sectionOf(Projects.path(host));
+            html.sectionOf(words.path(host));
             try {
                 table(first, FamilyVerdicts.of(evaluation, host));
             } catch (SitingException e) {

@@ -13,7 +13,6 @@ import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.Siting;
@@ -41,7 +40,7 @@ final class HandoverChapter {
                 "axis-displacement");
         for (AidEvaluation aid : evaluation.aids()) {
             Optional<Siting> laid = aid.siting().value();
-            html.row(List.of(Projects.label(aid.host()), words.family(aid.family(), aid.aid().getFamilyKey()),
+            html.row(List.of(words.name(aid.host()), words.family(aid.family(), aid.aid().getFamilyKey()),
                     words.term("side", aid.aid().getSide()),
                     laid.map(siting -> words.angle(siting.slopeDeg())).orElse(words.term("not-known")),
                     aid.host() instanceof RunwayEnd ? laid.map(siting -> words.metresAndFeet(siting.mehtM()))
@@ -67,7 +66,7 @@ final class HandoverChapter {
     }
 
     private void circuit(Circuit circuit) {
-        html.tableOf("numbers", List.of(40, 15, 15, 15, 15), List.of(Projects.label(circuit) + " (" + supply(circuit) + ")",
+        html.tableOf("numbers", List.of(40, 15, 15, 15, 15), List.of(words.name(circuit) + " (" + supply(circuit) + ")",
                 words.say("head.units"), words.say("head.lamps-a-unit"), words.say("head.lamp-w"), words.say("head.load-w")));
         double sum = 0;
         boolean complete = true;
@@ -79,7 +78,7 @@ final class HandoverChapter {
             boolean known = lampW != null && lamps != null;
             sum += loadW;
             complete &= known;
-            html.row(List.of(Projects.path(aid), String.valueOf(aid.getUnits().size()), words.orUnknown(lamps), words.orUnknown(lampW),
+            html.row(List.of(words.path(aid), String.valueOf(aid.getUnits().size()), words.orUnknown(lamps), words.orUnknown(lampW),
                     known ? words.plain(loadW) : words.term("not-known")));
         }
         html.styledRow("sum", List.of(words.say(complete ? "together" : "together-as-known"), "", "", "", words.plain(sum))).endTable();

@@ -8,7 +8,6 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.messages.Words;
 import slopewright.model.GlidePathAid;
-import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.report.internal.html.Upkeep;
@@ -36,7 +35,7 @@ final class InspectionChapter {
     }
 
     private void plan(AidEvaluation aid, Siting siting) {
-        String name = Projects.label(aid.aid());
+        String name = words.name(aid.aid());
         line(name, "angle", words.say("flight-expected.angle", Words.deg(siting.slopeDeg()), Words.deg(siting.lowestOnSlopeDeg()))
                 + limit(value(aid, "operation-accuracy-min").or(() -> value(aid, "reset-beyond-min"))));
         line("", "range", value(aid, "useful-range-day-m").map(range -> words.say("flight.range-by-day", Words.wholeM(range.value())) + " ("

@@ -12,6 +12,8 @@ import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 import slopewright.messages.Words;
+import slopewright.model.Project;
+import slopewright.model.util.Ids;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 
@@ -21,11 +23,17 @@ final class OutcomeTables {
     private static final int MOST_ELEMENTS = 12;
 
     private final Html html;
+    private final Project project;
     private final ReportWords words;
 
-    OutcomeTables(Html html) {
+    OutcomeTables(Html html, Project project) {
         this.html = html;
+        this.project = project;
         words = html.words();
+    }
+
+    private String path(Outcome outcome) {
+        return Ids.find(project, outcome.elementId()).map(words::path).orElse(outcome.elementPath());
     }
 
     /**
@@ -91,7 +99,7 @@ final class OutcomeTables {
     }
 
     private void finding(Outcome outcome) {
-        html.open("tr class=\"" + style(outcome) + "\"").element("td", name(outcome)).element("td colspan=\"3\"", outcome.elementPath()
+        html.open("tr class=\"" + style(outcome) + "\"").element("td", name(outcome)).element("td colspan=\"3\"", path(outcome)
                 + ": " + words.verdict(outcome) + ".").close("tr");
     }
 
@@ -118,7 +126,7 @@ final class OutcomeTables {
     /** Prints findings, those that are not met first, each with the source of its limit. */
     void findings(List<Outcome> findings) {
         html.table("fine", List.of(20, 14, 18, 48), "rule", "element", "verdict-value-limit", "compared");
-        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), outcome.elementPath(),
+        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), path(outcome),
                 judged(outcome), explained(outcome))));
         html.endTable();
     }

@@ -21,7 +21,6 @@ import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.model.io.ProjectStamp;
 import slopewright.model.util.Ids;
-import slopewright.model.util.Projects;
 import slopewright.report.Cautions;
 import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
@@ -129,7 +128,7 @@ public final class ReportDocument {
 
     private Map<String, Runnable> chapters() {
         Map<String, Runnable> chapters = new LinkedHashMap<>();
-        OutcomeTables outcomes = new OutcomeTables(html);
+        OutcomeTables outcomes = new OutcomeTables(html, source.project());
         SourceChapter sources = new SourceChapter(html, source);
         ClosingChapter closing = new ClosingChapter(html, source.project());
         chapters.put("chapter.result", () -> locked(() -> new ResultChapter(html, source, conclusion).write()));
@@ -145,7 +144,7 @@ public final class ReportDocument {
             }
         });
         chapters.put("chapter.indicators", () -> source.evaluation().aids().forEach(aid -> {
-            html.chapterOf(Projects.path(aid.aid()).replace(" > ", ", "));
+            html.chapterOf(words.path(aid.aid()).replace(" > ", ", "));
             new AidChapter(html, source, aid, pictures).write();
         }));
         chapters.put("chapter.sources", () -> locked(() -> {
@@ -193,7 +192,7 @@ public final class ReportDocument {
     /** Returns a unit with its aid, all else by its own name. */
     private String brief(Outcome outcome) {
         return Ids.find(source.project(), outcome.elementId()).map(element -> element.eContainer() instanceof ApproachAid aid
-                ? Projects.label(aid) + " " + Projects.label(element) : Projects.label(element)).orElse(outcome.elementPath());
+                ? words.name(aid) + " " + words.name(element) : words.name(element)).orElse(outcome.elementPath());
     }
 
     /** Writes a part in whose style no template has a say. */

@@ -14,7 +14,6 @@ import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
-import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 
@@ -47,7 +46,7 @@ final class ResultChapter {
         if (findings.isEmpty()) {
             html.paragraph("no-findings");
         } else {
-            new OutcomeTables(html).findings(findings);
+            new OutcomeTables(html, source.project()).findings(findings);
         }
         notEvaluated(result);
     }
@@ -72,10 +71,10 @@ final class ResultChapter {
         html.section("not-evaluated");
         List<String> said = new ArrayList<>();
         for (AidEvaluation aid : source.evaluation().aids()) {
-            aid.siting().reason().ifPresent(reason -> said.add(words.say("not-laid-out", Words.name(Projects.label(aid.aid())), reason)));
+            aid.siting().reason().ifPresent(reason -> said.add(words.say("not-laid-out", Words.name(words.name(aid.aid())), reason)));
             aid.obstacles().value().ifPresentOrElse(compared -> compared.uncompared().forEach(left -> said.add(words.say("not-compared-for",
-                    Words.name(Projects.label(aid.aid())), Words.name(left.label()), left.reason()))), () -> aid.siting().value().ifPresent(
-                            siting -> said.add(words.say("no-surface-for", Words.name(Projects.label(aid.aid())), aid.obstacles().reason()
+                    Words.name(words.name(aid.aid())), Words.name(left.label()), left.reason()))), () -> aid.siting().value().ifPresent(
+                            siting -> said.add(words.say("no-surface-for", Words.name(words.name(aid.aid())), aid.obstacles().reason()
                                     .orElse(Message.of("siting.no-surface"))))));
         }
         long open = result.outcomes().stream().filter(outcome -> outcome.result() == Result.NOT_EVALUATED).count();

@@ -82,7 +82,7 @@ final class SiteChapter {
         html.section("runway-ends").table("numbers", List.of(18, 11, 11, 14, 11, 8, 7, 20), "runway-end", "threshold-m", "displaced-m",
                 "landing-distance-m", "bearing-true", "width-m", "code", "approach");
         for (RunwayEnd end : ends) {
-            html.row(List.of(Projects.label(end), known(end.getThresholdElevationM()), known(end.getDisplacedThresholdM()),
+            html.row(List.of(words.name(end), known(end.getThresholdElevationM()), known(end.getDisplacedThresholdM()),
                     known(end.getLandingDistanceM()), known(end.getTrueBearingDeg()),
                     known(Projects.runway(end).map(Runway::getWidthM).orElse(null)),
                     known(Projects.runway(end).map(Runway::getCodeNumber).orElse(null)), words.term("approach", end.getApproachType())));
@@ -97,7 +97,7 @@ final class SiteChapter {
         html.section("helipads").table("numbers", List.of(28, 12, 15, 15, 15, 15), "helipad", "elevation-m", "fato-m", "tlof-m",
                 "safety-area-m", "hover-height-m");
         for (Helipad pad : aerodrome.getHelipads()) {
-            html.row(List.of(Projects.label(pad), known(pad.getElevationM()),
+            html.row(List.of(words.name(pad), known(pad.getElevationM()),
                     known(pad.getFatoLengthM()) + " \u00d7 " + known(pad.getFatoWidthM()),
                     known(pad.getTlofLengthM()) + " \u00d7 " + known(pad.getTlofWidthM()),
                     known(pad.getSafetyAreaWidthM()), known(pad.getHoverHeightM())));
@@ -114,7 +114,7 @@ final class SiteChapter {
                 "reference-datum-height-m", "origin-along-m");
         for (ApproachHost host : hosts) {
             GlidePathAid path = host.getGlidePath();
-            html.row(List.of(Projects.label(host), words.term("glide-path", path.getKind()), known(path.getPathAngleDeg()),
+            html.row(List.of(words.name(host), words.term("glide-path", path.getKind()), known(path.getPathAngleDeg()),
                     known(path.getReferenceDatumHeightM()), known(path.getOriginAlongM())));
         }
         html.endTable();
@@ -127,7 +127,7 @@ final class SiteChapter {
         html.section("aeroplanes").table("numbers", List.of(36, 16, 16, 16, 16), "group", "eye-to-wheel-path-m", "cockpit-to-wheel-m",
                 "eye-to-antenna-m", "share");
         for (AeroplaneGroup group : aerodrome.getAeroplaneGroups()) {
-            html.row(List.of(Projects.label(group), known(group.getEyeToWheelM()), known(group.getStaticCockpitToWheelM()),
+            html.row(List.of(words.name(group), known(group.getEyeToWheelM()), known(group.getStaticCockpitToWheelM()),
                     known(group.getEyeToAntennaM()), known(group.getSharePercent())));
         }
         html.endTable();
@@ -140,7 +140,7 @@ final class SiteChapter {
         html.section("equipment").table("numbers", List.of(28, 12, 16, 12, 14, 18), "type", "beam-width", "adjustable", "transition-min",
                 "intensity-cd", "lamps");
         for (EquipmentType type : aerodrome.getEquipmentTypes()) {
-            html.row(List.of(Projects.label(type), known(type.getBeamWidthDeg()),
+            html.row(List.of(words.name(type), known(type.getBeamWidthDeg()),
                     known(type.getMinSettingDeg()) + " / " + known(type.getMaxSettingDeg()), known(type.getTransitionMinutes()),
                     known(type.getIntensityCd()), known(type.getLampsPerUnit()) + " \u00d7 " + known(type.getLampPowerW())));
         }
@@ -154,7 +154,7 @@ final class SiteChapter {
         html.section("obstacles").table("numbers", List.of(26, 9, 13, 12, 16, 24), "obstacle", "kind", "top-elevation-m", "lighted",
                 "accuracy-m", "source-date");
         for (Obstacle obstacle : aerodrome.getObstacles()) {
-            html.row(List.of(Projects.label(obstacle), words.term("obstacle", obstacle.getKind()), known(obstacle.getTopElevationM()),
+            html.row(List.of(words.name(obstacle), words.term("obstacle", obstacle.getKind()), known(obstacle.getTopElevationM()),
                     words.yesNo(obstacle.getLighted()), known(obstacle.getHorizontalAccuracyM()) + ", "
                             + known(obstacle.getVerticalAccuracyM()), known(obstacle.getSource()) + ", " + known(obstacle.getDate())));
         }
@@ -166,7 +166,7 @@ final class SiteChapter {
             return;
         }
         html.section("survey-files").table("fine", List.of(26, 26, 12, 36), "block", "file", "points", "sha-256");
-        project.getSurveyBlocks().forEach(block -> html.row(List.of(Projects.label(block), known(block.getPath()),
+        project.getSurveyBlocks().forEach(block -> html.row(List.of(words.name(block), known(block.getPath()),
                 known(block.getPointCount()), known(block.getSha256()))));
         html.endTable();
     }

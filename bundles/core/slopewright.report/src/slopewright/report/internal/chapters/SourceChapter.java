@@ -51,7 +51,7 @@ final class SourceChapter {
     void annex() {
         Map<String, Siting.CitedUse> used = source.used();
         confirmations();
-        html.section("values").table("fine", List.of(29, 7, 32, 32), "value", "number", "source", "known-as");
+        html.section("values").table("fine", List.of(28, 9, 32, 31), "value", "number", "source", "known-as");
         used.values().forEach(use -> html.row(List.of(name(use.name()), words.plain(use.value()) + ReportWords.unit(use.unit()),
                 use.citation().text(), remarked(known(use.citation()), use.citation().note()))));
         html.endTable();

@@ -11,7 +11,6 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
-import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Coordinates;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
@@ -47,7 +46,7 @@ final class SummaryTable {
         int notMet = count(outcomes, Verdict.NOT_MET);
         int toClearUp = count(outcomes, Verdict.TO_CLEAR_UP);
         html.open(notMet > 0 ? "tr class=\"fail\"" : toClearUp > 0 ? "tr class=\"warning\"" : "tr").open("td")
-                .element("p class=\"name\"", Projects.path(aid.aid()).replace(" > ", ", "))
+                .element("p class=\"name\"", words.path(aid.aid()).replace(" > ", ", "))
                 .element("p", words.family(aid.family(), aid.aid().getFamilyKey()) + ", " + words.term("side", aid.aid().getSide()))
                 .element("p", words.say("summary.open", Words.count(notMet), Words.count(toClearUp))).close("td");
         Optional<Siting> laid = aid.siting().value();
@@ -96,7 +95,7 @@ final class SummaryTable {
     private List<String> wheels(AidEvaluation aid) {
         List<String> lines = new ArrayList<>();
         for (WheelClearance wheels : aid.wheelClearances()) {
-            lines.add(words.say("summary.wheels", Words.name(Projects.label(wheels.group())), Words.m(wheels.clearanceM())));
+            lines.add(words.say("summary.wheels", Words.name(words.name(wheels.group())), Words.m(wheels.clearanceM())));
         }
         return lines.isEmpty() ? List.of(words.say("summary.no-wheels")) : lines;
     }

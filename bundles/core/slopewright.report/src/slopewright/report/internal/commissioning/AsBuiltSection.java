@@ -10,7 +10,6 @@ import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Inspection;
-import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.Siting;
@@ -71,7 +70,7 @@ final class AsBuiltSection {
         }
         html.table("numbers", List.of(40, 20, 20, 20), "aeroplane-group", "wheels-clear-by-m", "desired-m", "minimum-m");
         for (WheelClearance wheels : clearances) {
-            html.row(List.of(Projects.label(wheels.group()), words.two(wheels.clearanceM()),
+            html.row(List.of(words.name(wheels.group()), words.two(wheels.clearanceM()),
                     wheels.band().map(band -> words.two(band.desiredM())).orElse("-"),
                     wheels.band().map(band -> words.two(band.minimumM())).orElse("-")));
         }

@@ -14,7 +14,6 @@ import slopewright.messages.Words;
 import slopewright.model.LightUnit;
 import slopewright.model.MeasuredUnit;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
 import slopewright.report.ReportException;
 import slopewright.report.ReportOptions;
 import slopewright.report.internal.html.Facts;
@@ -64,7 +63,7 @@ public final class CommissioningDocument {
 
     /** Returns its title. */
     public String title() {
-        return words.say("commissioning.title-of", Words.name(Projects.path(aid.aid())));
+        return words.say("commissioning.title-of", Words.name(words.path(aid.aid())));
     }
 
     /**
@@ -75,7 +74,7 @@ public final class CommissioningDocument {
      */
     public String write() throws ReportException {
         String ruleSet = words.ruleSet(aid.rules());
-        html.element("h1", words.say("commissioning.title")).element("p class=\"lead\"", Projects.path(aid.aid()));
+        html.element("h1", words.say("commissioning.title")).element("p class=\"lead\"", words.path(aid.aid()));
         boolean runway = aid.host() instanceof RunwayEnd;
         Facts facts = html.newFacts().add("type", words.family(aid.family(), aid.aid().getFamilyKey())).add("rule-set", ruleSet)
                 .add("approach-slope", words.angle(siting.slopeDeg()))

@@ -14,6 +14,8 @@ import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
+import slopewright.model.Identified;
+import slopewright.siting.ElementNames;
 import slopewright.siting.IndicatorFamily;
 import slopewright.standards.Citation;
 import slopewright.standards.RuleSet;
@@ -142,7 +144,7 @@ public final class ReportWords {
 
     /** Returns a number that was entered with its unit; where it was not, says so. */
     public String orUnknown(Double value, String unit) {
-        return value == null ? term("not-known") : plain(value) + " " + unit;
+        return value == null ? term("not-known") : plain(value) + ("\u00b0".equals(unit) ? "" : " ") + unit;
     }
 
     /** Returns yes or no; where nobody said, says so. */
@@ -156,6 +158,16 @@ public final class ReportWords {
             String term = "family." + found.key();
             return renderer.keys().contains("term." + term) ? renderer.write(Words.term(term)) : found.name();
         }).orElseGet(() -> say("unknown-family", Words.name(key)));
+    }
+
+    /** Returns what an element is called. */
+    public String name(Identified element) {
+        return renderer.write(ElementNames.of(element));
+    }
+
+    /** Returns where an element stands, from the runway end or helipad downward. */
+    public String path(Identified element) {
+        return String.join(" > ", ElementNames.path(element).stream().map(renderer::write).toList());
     }
 
     /** Returns a rule set by its honest name. */
