@@ -8,6 +8,7 @@ import sys
 from lines import check, finish
 
 FOLDER, CONVERTED = sys.argv[1:3]
+MADE_FROM = ["program", "project", "revision", "projectFileSha256", "ruleSet"]
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 
 
@@ -47,7 +48,10 @@ def compare(name):
     if not os.path.exists(os.path.join(FOLDER, name + ".xlsx")) or not check(bool(book), f"sheets: {name}.xlsx is opened by LibreOffice"):
         check(bool(book), f"sheets: {name}.xlsx is there")
         return
-    expected = trimmed(rows(os.path.join(FOLDER, name + ".csv")))
+    table = rows(os.path.join(FOLDER, name + ".csv"))
+    check(all(row[-len(MADE_FROM):] == MADE_FROM for row in table[:1]), f"sheets: {name}.csv says what it was made from")
+    # A workbook says it on its sheet of notes.
+    expected = trimmed([row[:-len(MADE_FROM)] for row in table])
     found = trimmed([row for path in book for row in rows(path)])
     # A workbook may say something above the names of its columns.
     start = next((number for number, row in enumerate(found) if expected and row[0] == expected[0][0]), 0)
