@@ -165,6 +165,9 @@ final class FieldCases {
                 sample -> sample.equipment().setTiltCutOffDeg(0.5)));
         cases.add(RuleCase.of("FIELD-07", Result.NOT_EVALUATED, "no setting", Bases::padTriColour,
                 sample -> sample.unit(0).setSettingDeg(null)));
+        // A unit of four sectors may tilt by 30 minutes before it goes out (Annex 14 Vol II, 3rd ed., 5.3.5.19 a); half a sector is 22.5.
+        cases.add(RuleCase.of("FIELD-07", Result.NOT_APPLICABLE, "a family of which the tilt is printed", Bases::padSector,
+                sample -> sample.aid().setPortable(true)));
         cases.add(RuleCase.of("FIELD-07", Result.NOT_APPLICABLE, "a fixed row", Bases::row, Sample::unchanged));
     }
 

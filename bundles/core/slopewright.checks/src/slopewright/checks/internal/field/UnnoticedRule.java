@@ -13,8 +13,9 @@ import slopewright.messages.Words;
 
 /**
  * By all that goes unnoticed when a portable unit is set up by hand - the accuracy of setting, the bubble, the nearest mark, what is left
- * of a deck - its signal is off by no more than half of its on-slope sector. Severity fail: farther off, an eye on the slope that was
- * planned sees another sector, and an eye that sees on slope flies another slope.
+ * of a deck - its signal is off by no more than half of its on-slope sector. Where a rule set prints the tilt at which a unit of the family
+ * goes out, that decides (BOX-04, EQUIP-05). Severity fail: farther off, an eye on the slope that was planned sees another sector, and an
+ * eye that sees on slope flies another slope.
  */
 public final class UnnoticedRule extends AidRule {
 
@@ -27,6 +28,9 @@ public final class UnnoticedRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         if (!Boolean.TRUE.equals(facts.aid().getPortable())) {
             throw Stop.notApplicable(Message.of("FIELD-05.not-portable"));
+        }
+        if (facts.find("tilt-switch-off-deg").isPresent()) {
+            throw Stop.notApplicable(Message.of("FIELD-07.printed", Words.name(facts.familyName())));
         }
         double half = Angles.degToMinutes(facts.laid().slopeDeg() - facts.laid().lowestOnSlopeDeg());
         SettingAllowance allowance = SettingAllowance.of(facts.evaluation());
