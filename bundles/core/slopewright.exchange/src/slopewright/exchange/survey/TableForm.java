@@ -53,7 +53,10 @@ public record TableForm(char separator, boolean decimalComma, boolean feet, Char
     }
 
     private String plain(String text, boolean isFeet) {
-        String number = decimalComma ? text.replace(".", "").replace(',', '.') : text;
+        if (decimalComma && text.indexOf('.') >= 0) {
+            return text + " with a point"; // is no number: whether it parts thousands or decimals nobody knows
+        }
+        String number = decimalComma ? text.replace(',', '.') : text;
         if (!isFeet) {
             return number;
         }

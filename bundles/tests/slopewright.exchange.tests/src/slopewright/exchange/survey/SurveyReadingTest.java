@@ -68,6 +68,17 @@ class SurveyReadingTest {
         assertEquals(-11.9218, mill.getPlaces().get(0).getLongitudeDeg());
     }
 
+    /** Read as 1025 m, or as 102.5 m: nobody may guess. */
+    @Test
+    void aPointAmongDecimalCommasIsRefused() throws Exception {
+        Path file = file("id;latitudeDeg;longitudeDeg;topElevationM\nA;47,3011;-11,9218;102.5\nB;47,3012;-11,9218;102,5\n",
+                StandardCharsets.UTF_8);
+        TableForm comma = new TableForm(';', true, false, StandardCharsets.UTF_8, Map.of());
+        SurveyReading reading = SurveyReading.of(Demo.project(), file, ORIGIN, Optional.of(comma), SurveyReading.Form.OBSTACLES);
+        assertEquals(List.of("B"), obstacles(reading).stream().map(Obstacle::getId).toList());
+        assertTrue(reading.refused().get(0).contains("'102.5 with a point' is not a number"), reading.refused().toString());
+    }
+
     @Test
     void aBadRowIsNamedAndTheGoodOnesAreKept() throws Exception {
         Path file = file("id,latitudeDeg,longitudeDeg,topElevationM\nA,47.3011,-11.9218,100\nB,47.3012,no,100\nC,47.3013\n"
