@@ -53,7 +53,7 @@ public final class Sheet {
         paper = new Paper(scene, SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, area.widthMm(), area.heightMm());
         SheetFoot foot = new SheetFoot(format.size());
         foot.border(SheetFormat.LEFT_MM, SheetFormat.OTHER_MM, right, low, format.footMm());
-        foot.notes(scene, SheetFormat.LEFT_MM + 2, top, right - format.blockMm() - 2);
+        foot.notes(scene, block.language(), SheetFormat.LEFT_MM + 2, top, right - format.blockMm() - 2, low);
         TitleBlock scaled = block.with(TitleBlock.Field.SCALE, scene.scale(area.widthMm(), block.language()));
         foot.block(scaled.contents().containsKey(TitleBlock.Field.SHEET) ? scaled : scaled.with(TitleBlock.Field.SHEET, format.key()),
                 right - format.blockMm(), top, right);

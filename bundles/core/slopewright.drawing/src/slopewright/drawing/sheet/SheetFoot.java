@@ -12,6 +12,9 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.drawing.scene.TextWidth;
 import slopewright.drawing.sheet.TitleBlock.Field;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 
 /** The foot of a sheet of drawing paper: key and notes at the left, title block at the right. Millimetres, y down. */
 final class SheetFoot {
@@ -96,8 +99,11 @@ final class SheetFoot {
         }
     }
 
-    /** Writes key and notes from a corner downward. */
-    void notes(Scene scene, double left, double top, double right) {
+    /**
+     * Writes key and notes from a corner downward. Notes that have no room above the border are counted in its last line, never lost
+     * without a word.
+     */
+    void notes(Scene scene, MessageRenderer language, double left, double top, double right, double low) {
         double x = left;
         double y = top + LINE_MM * size;
         for (LegendEntry entry : scene.legend()) {
@@ -111,11 +117,16 @@ final class SheetFoot {
             x += width + GAP_MM * size;
         }
         y += scene.legend().isEmpty() ? 0 : (LINE_MM + 1) * size;
-        for (String caption : scene.captions()) {
-            for (String line : TextWidth.wrap(caption, TEXT_MM * size, right - left)) {
-                text(left, y, line, TEXT_MM, Ink.TEXT);
-                y += NOTE_STEP_MM * size;
-            }
+        List<String> lines = scene.captions().stream().flatMap(caption -> TextWidth.wrap(caption, TEXT_MM * size, right - left).stream())
+                .toList();
+        int room = Math.max(1, (int) Math.floor((low - 1 - y) / (NOTE_STEP_MM * size)) + 1);
+        int written = lines.size() <= room ? lines.size() : room - 1;
+        for (String line : lines.subList(0, written)) {
+            text(left, y, line, TEXT_MM, Ink.TEXT);
+            y += NOTE_STEP_MM * size;
+        }
+        if (written < lines.size()) {
+            text(left, y, language.render(Message.of("drawing.notes-left", Words.count(lines.size() - written))), TEXT_MM, Ink.TEXT);
         }
     }
 

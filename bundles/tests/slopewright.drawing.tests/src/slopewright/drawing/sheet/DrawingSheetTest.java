@@ -61,6 +61,22 @@ class DrawingSheetTest {
                 .with(TitleBlock.Field.DATUM, TitleBlock.datum(project, ENGLISH)).with(TitleBlock.Field.CAUTION, "A design aid.");
     }
 
+    /** Notes that do not fit are counted on the sheet; what is written stays above the border, 10 mm from the edge of the paper. */
+    @Test
+    void notesWithoutRoomAreCounted() {
+        DrawnAid drawn = DemoAids.drawn("PAPI 09");
+        Scene scene = View.PLAN.scene(drawn, SheetFormat.A4.area(0), PilotScene.eyeOnSlope(drawn, 900), Daylight.NIGHT);
+        for (int i = 0; i < 40; i++) {
+            scene = scene.with("note " + i);
+        }
+        List<Mark.Label> written = labels(Sheet.onPaper(scene, block(drawn.project(), "t"), SheetFormat.A4).below());
+        long notes = written.stream().filter(label -> label.text().startsWith("note ")).count();
+        assertTrue(written.stream().allMatch(label -> label.at().y() <= 200), "within the border");
+        assertTrue(notes > 3 && notes < 40, notes + " notes");
+        assertTrue(written.stream().anyMatch(label -> label.text().equals(40 - notes + " more lines have no room on this paper; a larger "
+                + "sheet holds them.")), written.toString());
+    }
+
     private static List<Mark.Label> labels(List<Mark> marks) {
         return marks.stream().filter(Mark.Label.class::isInstance).map(Mark.Label.class::cast).toList();
     }
