@@ -32,7 +32,7 @@ final class CompareCommand extends Command {
 
     private static final List<String> COLUMNS = List.of("family", "ruleSet", "fits", "units", "distanceM", "mehtM", "nominalEyeHeightM",
             "wheelClearanceM", "obstacleMarginM", "rangeDayM", "rangeNightM", "leastUnits", "usualUnits", "lampPowerW", "loadW", "supply",
-            "brightnessSteps", "batteryHours", "remark");
+            "brightnessSteps", "batteryHours", "rulesApplied", "remark");
 
     @Parameters(paramLabel = "FILE", description = "project file")
     private Path file;
@@ -83,6 +83,7 @@ final class CompareCommand extends Command {
             for (Verdict verdict : Verdict.values()) {
                 rules.put(verdict.key(), verdicts.count(verdict));
             }
+            entry.put("rulesApplied", verdicts.rulesApplied());
             entry.put("reason", text(verdicts.reasons()));
             entry.set("context", context(candidate.context()));
             candidate.siting().ifPresent(siting -> {
@@ -179,6 +180,7 @@ final class CompareCommand extends Command {
             Candidate candidate = verdicts.candidate();
             List<SheetCell> row = new ArrayList<>(figures(verdicts));
             row.addAll(needs(candidate.context()));
+            row.add(count(verdicts.rulesApplied()));
             row.add(SheetCell.text(text(verdicts.reasons())));
             rows.add(row);
         }

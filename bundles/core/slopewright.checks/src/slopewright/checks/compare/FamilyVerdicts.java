@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import slopewright.checks.Checks;
@@ -68,6 +69,25 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
     /** Returns how many outcomes have a verdict. */
     public int count(Verdict verdict) {
         return (int) outcomes.stream().filter(outcome -> outcome.verdict() == verdict).count();
+    }
+
+    /** Returns how many rules had something to say; a family with fewer of them is not the better for it. */
+    public int rulesApplied() {
+        return applied(outcomes).size();
+    }
+
+    /** Returns the ids of the rules among outcomes that had something to say. */
+    public static Set<String> applied(List<Outcome> outcomes) {
+        return outcomes.stream().filter(outcome -> outcome.verdict() != Verdict.NOT_APPLICABLE).map(Outcome::rule)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** Returns the ids of the rules among outcomes that are met throughout. */
+    public static Set<String> met(List<Outcome> outcomes) {
+        Set<String> met = new HashSet<>(applied(outcomes));
+        outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP)
+                .forEach(outcome -> met.remove(outcome.rule()));
+        return Set.copyOf(met);
     }
 
     /** Returns what the proposal comes to, the rules asked: it fits where it does by itself and every rule is met, but for notes. */

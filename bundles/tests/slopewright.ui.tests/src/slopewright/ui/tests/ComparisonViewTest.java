@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
@@ -27,9 +30,16 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.checks.compare.FamilyVerdicts;
+import slopewright.evaluation.ProjectEvaluation;
+import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.model.ApproachHost;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
+import slopewright.siting.Families;
+import slopewright.siting.Side;
 import slopewright.standards.RuleSets;
 import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
@@ -87,9 +97,67 @@ class ComparisonViewTest {
         Patience.await("the comparison ends", () -> table().getItemCount() > 0);
     }
 
+    private int index(String title) {
+        return Stream.of(table().getColumns()).map(column -> column.getText()).toList().indexOf(title);
+    }
+
     private List<String> column(String title) {
-        int index = Stream.of(table().getColumns()).map(column -> column.getText()).toList().indexOf(title);
-        return Stream.of(table().getItems()).map(item -> item.getText(index)).toList();
+        return Stream.of(table().getItems()).map(item -> item.getText(index(title))).toList();
+    }
+
+    /**
+     * What breaks a rule has no score, whatever it is otherwise; the scores are between 0 and 100, and the reasons stand beside the counts.
+     * How many rules were applied is what the outcomes of the proposal themselves name.
+     */
+    @Test
+    void whatBreaksARuleHasNoScoreAndTheRulesAreCounted() throws Exception {
+        Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+        ProjectEvaluation snapshot = document.snapshot();
+        ApproachHost host = Projects.hosts(snapshot.project()).get(0);
+        Map<String, List<String>> applied = Families.all().stream().filter(family -> family.atRunways())
+                .map(family -> FamilyVerdicts.of(snapshot, FamilyComparison.of(snapshot, host, family, Optional.of(Side.LEFT))))
+                .filter(each -> !each.outcomes().isEmpty())
+                .collect(Collectors.toMap(each -> each.candidate().family().name(), each -> each.outcomes().stream()
+                        .filter(outcome -> outcome.verdict() != Verdict.NOT_APPLICABLE).map(Outcome::rule).distinct().sorted().toList()));
+        choose(1, 0);
+        choose(2, 0);
+        compare();
+        List<String> notMet = column("Not met");
+        List<String> scores = column("Score");
+        List<String> rules = column("Rules applied");
+        List<String> why = column("What it does not meet, or why there is no layout");
+        assertTrue(index("What it does not meet, or why there is no layout") < index("Distance"), "in sight");
+        assertTrue(scores.stream().anyMatch(score -> !score.isEmpty()) && notMet.stream().anyMatch(count -> !count.equals("0")));
+        for (int i = 0; i < notMet.size(); i++) {
+            assertEquals(notMet.get(i).equals("0"), !scores.get(i).isEmpty(), column("Family or rule set").get(i));
+            assertTrue(scores.get(i).isEmpty() || Integer.parseInt(scores.get(i)) <= 100);
+            assertEquals(notMet.get(i).equals("0"), why.get(i).isEmpty());
+        }
+        List<String> names = column("Family or rule set");
+        for (int i = 0; i < names.size(); i++) {
+            if (!rules.get(i).isEmpty()) {
+                assertEquals(applied.get(names.get(i)).size(), Integer.valueOf(rules.get(i)), names.get(i) + applied.get(names.get(i)));
+            }
+        }
+        assertTrue(view.state().contains("fewer are no merit"), view.state());
+        Path file = folder.resolve("compared.csv");
+        assertTrue(view.export(file).startsWith(names.size() + " rows"));
+        String written = Files.readString(file);
+        assertTrue(names.stream().allMatch(written::contains) && written.contains("Score (Rules met 1, "), written);
+    }
+
+    @Test
+    void everyEndIsCompared() {
+        choose(1, combo(1).getItemCount() - 1);
+        compare();
+        assertEquals(Projects.hosts(document.project()).size(), column("Where").stream().distinct().count());
+    }
+
+    @Test
+    void everySideIsCompared() {
+        choose(2, combo(2).getItemCount() - 1);
+        compare();
+        assertEquals(3, column("Where").stream().distinct().count(), column("Where").toString());
     }
 
     @Test
@@ -146,7 +214,8 @@ class ComparisonViewTest {
         assertTrue(met.stream().anyMatch(text -> !text.isEmpty()), met.toString());
         var aid = Projects.aids(document.project()).get(0);
         Optional<String> own = Optional.ofNullable(aid.getRuleSetKey());
-        TableItem row = Stream.of(table().getItems()).filter(item -> !item.getText(3).isEmpty()).reduce((a, b) -> b).orElseThrow();
+        TableItem row = Stream.of(table().getItems()).filter(item -> !item.getText(index("Distance")).isEmpty())
+                .reduce((a, b) -> b).orElseThrow();
         table().setSelection(row);
         table().notifyListeners(SWT.Selection, new Event());
         button(1).notifyListeners(SWT.Selection, new Event());

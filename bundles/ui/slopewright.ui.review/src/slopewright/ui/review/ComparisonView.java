@@ -1,6 +1,8 @@
 package slopewright.ui.review;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -11,11 +13,13 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.ui.part.ViewPart;
@@ -35,6 +39,7 @@ import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.Side;
@@ -48,8 +53,10 @@ import slopewright.ui.review.internal.ComparedOption;
 import slopewright.ui.review.internal.MarginChart;
 import slopewright.ui.review.internal.MarginKind;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.OptionSheet;
 import slopewright.ui.review.internal.OptionTable;
 import slopewright.ui.review.internal.OptionTrial;
+import slopewright.ui.review.internal.WeightsDialog;
 
 /**
  * All families that may stand at one runway end or helipad, or all rule sets for one aid, laid out and checked side by side, with their
@@ -70,6 +77,7 @@ public final class ComparisonView extends ViewPart {
     private Combo kinds;
     private Button compare;
     private Button place;
+    private Button export;
     private Label state;
     private ProgressBar progress;
     private OptionTable table;
@@ -135,12 +143,18 @@ public final class ComparisonView extends ViewPart {
         RowLayoutFactory.fillDefaults().wrap(true).center(true).spacing(4).margins(6, 2).applyTo(head);
         modes = combo(head, "comparison.mode", "comparison.families", "comparison.ruleSets");
         places = combo(head, "comparison.place");
-        sides = combo(head, "comparison.side", "comparison.left", "comparison.right", "comparison.both");
+        sides = combo(head, "comparison.side", "comparison.left", "comparison.right", "comparison.both", "comparison.each-side");
         compare = new Button(head, SWT.PUSH);
         compare.setText(Messages.get("comparison.compare"));
         place = new Button(head, SWT.PUSH);
         place.setText(Messages.get("comparison.use"));
         place.setToolTipText(Messages.get("comparison.use.tip"));
+        Button weigh = new Button(head, SWT.PUSH);
+        weigh.setText(Messages.get("comparison.weights") + "…");
+        weigh.addListener(SWT.Selection, event -> weigh());
+        export = new Button(head, SWT.PUSH);
+        export.setText(Messages.get("comparison.export"));
+        export.addListener(SWT.Selection, event -> export());
         kinds = combo(head, "comparison.chart");
         kinds.setItems(Stream.of(MarginKind.values()).map(MarginKind::label).toArray(String[]::new));
         kinds.select(0);
@@ -195,8 +209,12 @@ public final class ComparisonView extends ViewPart {
         shownPlaces = project.<List<? extends Identified>>map(opened -> byRuleSet()
                 ? Projects.aids(opened).stream().filter(aid -> Families.find(String.valueOf(aid.getFamilyKey())).isPresent()).toList()
                 : Projects.hosts(opened)).orElse(List.of());
-        places.setItems(shownPlaces.stream().map(Projects::path).toArray(String[]::new));
-        places.select(Math.min(before, shownPlaces.size() - 1));
+        List<String> names = new ArrayList<>(shownPlaces.stream().map(Projects::path).toList());
+        if (!byRuleSet() && names.size() > 1) {
+            names.add(Messages.get("comparison.each-place"));
+        }
+        places.setItems(names.toArray(String[]::new));
+        places.select(Math.min(before, names.size() - 1));
         places.getParent().getParent().layout(true, true);
     }
 
@@ -205,17 +223,47 @@ public final class ComparisonView extends ViewPart {
         compare.setText(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
         compare.setEnabled(running || !shownPlaces.isEmpty());
         progress.setVisible(running);
+        export.setEnabled(!running && !table.shown().isEmpty());
         place.setEnabled(!running && table.selected().filter(option -> option.siting().isPresent()).isPresent());
         compare.getParent().layout();
     }
 
-    private Optional<Identified> chosen() {
+    /** The places that are compared: the chosen one, or each. */
+    private List<? extends Identified> chosen() {
         int index = places.getSelectionIndex();
-        return index < 0 || index >= shownPlaces.size() ? Optional.empty() : Optional.of(shownPlaces.get(index));
+        return index < 0 ? List.of() : index < shownPlaces.size() ? List.of(shownPlaces.get(index)) : shownPlaces;
     }
 
-    private Side side() {
-        return Side.values()[Math.max(0, sides.getSelectionIndex())];
+    /** The sides that are compared: the chosen one, or each. */
+    private List<Side> chosenSides() {
+        int index = Math.max(0, sides.getSelectionIndex());
+        return index < Side.values().length ? List.of(Side.values()[index]) : List.of(Side.values());
+    }
+
+    private void weigh() {
+        WeightsDialog dialog = new WeightsDialog(getSite().getShell(), table.weights());
+        if (dialog.open() == Window.OK) {
+            table.weigh(dialog.weights());
+        }
+    }
+
+    private void export() {
+        FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
+        dialog.setText(Messages.get("comparison.export"));
+        dialog.setFilterExtensions(new String[] {"*.csv", "*.xlsx"});
+        dialog.setFileName("comparison.csv");
+        dialog.setOverwrite(true);
+        Optional.ofNullable(dialog.open()).ifPresent(name -> state.setText(export(Path.of(name))));
+    }
+
+    /**
+     * Writes what is shown into a file.
+     *
+     * @param file a file whose name ends in {@code .csv} or {@code .xlsx}
+     * @return what there is to say about it
+     */
+    public String export(Path file) {
+        return OptionSheet.write(table.shown(), table.weights(), file);
     }
 
     private void drawChart() {
@@ -249,7 +297,7 @@ public final class ComparisonView extends ViewPart {
 
     /** Lays out and checks every family at the chosen place, or the chosen aid under every rule set, in the background. */
     public void compare() {
-        Optional<Identified> where = chosen();
+        List<? extends Identified> where = chosen();
         if (where.isEmpty()) {
             state.setText(Messages.get("comparison.noPlace"));
             return;
@@ -257,7 +305,8 @@ public final class ComparisonView extends ViewPart {
         List<Supplier<ComparedOption>> options;
         try {
             ProjectEvaluation snapshot = follower.document().orElseThrow().snapshot();
-            options = byRuleSet() ? ruleSets(snapshot, where.get()) : families(snapshot, where.get());
+            options = where.stream().flatMap(each -> byRuleSet() ? ruleSets(snapshot, each).stream()
+                    : chosenSides().stream().flatMap(side -> families(snapshot, each, side).stream())).toList();
         } catch (IllegalArgumentException e) {
             state.setText(e.getMessage());
             return;
@@ -268,8 +317,7 @@ public final class ComparisonView extends ViewPart {
         updateButtons();
     }
 
-    private List<Supplier<ComparedOption>> families(ProjectEvaluation snapshot, Identified host) {
-        Side side = side();
+    private static List<Supplier<ComparedOption>> families(ProjectEvaluation snapshot, Identified host, Side side) {
         boolean atRunway = host instanceof RunwayEnd;
         return Families.all().stream().filter(family -> atRunway ? family.atRunways() : family.atHelipads())
                 .map(family -> (Supplier<ComparedOption>) () -> ComparedOption.of(snapshot, host.getId(), family, side)).toList();
@@ -284,14 +332,18 @@ public final class ComparisonView extends ViewPart {
         table.show(found);
         drawChart();
         long laid = found.stream().filter(option -> option.siting().isPresent()).count();
-        state.setText(Messages.get(byRuleSet() ? "comparison.judged" : "comparison.laid", laid, found.size()));
+        IntSummaryStatistics rules = found.stream().filter(option -> option.siting().isPresent())
+                .mapToInt(ComparedOption::rulesApplied).summaryStatistics();
+        state.setText(Messages.get(byRuleSet() ? "comparison.judged" : "comparison.laid", laid, found.size()) + (laid == 0 ? ""
+                : " " + Messages.get("comparison.rules", rules.getMin(), rules.getMax())));
         updateButtons();
     }
 
     private void useSelected() {
         Optional<ProjectDocument> document = follower.document();
-        Optional<Identified> where = chosen();
         Optional<ComparedOption> wanted = table.selected().filter(option -> option.siting().isPresent());
+        Optional<Identified> where = wanted.flatMap(option -> document.flatMap(opened -> Ids.find(opened.project(),
+                option.place().hostId())));
         if (document.isEmpty() || where.isEmpty() || wanted.isEmpty()) {
             return;
         }
@@ -307,7 +359,7 @@ public final class ComparisonView extends ViewPart {
     private String place(ProjectDocument document, ApproachHost host, ComparedOption wanted) {
         List<RecordedEdit> parts = new ArrayList<>();
         host.getAids().forEach(aid -> parts.add(RemoveAid.of(aid)));
-        AddAid add = AddAid.solve(host, wanted.family().key(), document.rules(), side());
+        AddAid add = AddAid.solve(host, wanted.family().key(), document.rules(), wanted.place().side().orElse(Side.LEFT));
         parts.add(add);
         document.history().perform(Compound.of(Messages.get("edit.use", wanted.name()), parts));
         return add.aid().getId();

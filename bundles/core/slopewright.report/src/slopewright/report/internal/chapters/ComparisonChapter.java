@@ -59,7 +59,8 @@ final class ComparisonChapter {
             Optional<Siting> siting = candidate.siting();
             html.row(List.of((here ? "\u25cf " : "") + name(candidate), words.term("fit", verdicts.fit()),
                     verdicts.outcomes().isEmpty() ? "" : words.say("verdict-counts", Words.count(verdicts.count(Verdict.NOT_MET)),
-                            Words.count(verdicts.count(Verdict.TO_CLEAR_UP)), Words.count(verdicts.count(Verdict.MET))),
+                            Words.count(verdicts.count(Verdict.TO_CLEAR_UP)), Words.count(verdicts.count(Verdict.MET)),
+                            Words.count(verdicts.rulesApplied())),
                     siting.map(found -> String.valueOf(found.units().size())).orElse(""),
                     siting.map(found -> words.two(found.distanceM())).orElse(""), siting.map(found -> words.two(found.mehtM())).orElse(""),
                     words.two(siting.map(Siting::wheelClearanceM).orElse(OptionalDouble.empty())),

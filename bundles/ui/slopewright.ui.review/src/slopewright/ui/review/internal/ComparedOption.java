@@ -2,6 +2,7 @@ package slopewright.ui.review.internal;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,6 +26,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
+import slopewright.model.util.Projects;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
@@ -37,6 +39,7 @@ import slopewright.ui.preferences.Preferences;
  * One family, or one rule set for an aid, tried out at one runway end or helipad against everything that stands there.
  *
  * @param name     what it is called in the comparison
+ * @param place    where it was tried
  * @param family   the family
  * @param ruleSet  name of the rule set that judged it
  * @param siting   the layout, empty where there is none
@@ -45,9 +48,22 @@ import slopewright.ui.preferences.Preferences;
  * @param counts   how many outcomes there are of each verdict
  * @param why      what it does not meet, or why there is no layout
  * @param needs    how many units it comes in and what feeds them
+ * @param rulesApplied how many rules had something to say about it
+ * @param rulesMet     how many of them are met throughout
  */
-public record ComparedOption(String name, IndicatorFamily family, String ruleSet, Optional<Siting> siting, OptionalDouble wheelsM,
-        Map<MarginKind, Double> margins, Map<Verdict, Integer> counts, String why, OperationalContext needs) {
+public record ComparedOption(String name, Place place, IndicatorFamily family, String ruleSet, Optional<Siting> siting,
+        OptionalDouble wheelsM, Map<MarginKind, Double> margins, Map<Verdict, Integer> counts, String why, OperationalContext needs,
+        int rulesApplied, int rulesMet) {
+
+    /**
+     * Where an option was tried.
+     *
+     * @param hostId id of the runway end or approach direction, or of the aid that was judged
+     * @param side   the side, empty for the aid as it stands
+     * @param label  both for people
+     */
+    public record Place(String hostId, Optional<Side> side, String label) {
+    }
 
     /** Copies the numbers. */
     public ComparedOption {
@@ -64,17 +80,20 @@ public record ComparedOption(String name, IndicatorFamily family, String ruleSet
      * @param side       the side
      */
     public static ComparedOption of(ProjectEvaluation evaluation, String hostId, IndicatorFamily family, Side side) {
+        Place place = new Place(hostId, Optional.of(side), Ids.find(evaluation.project(), hostId).map(Projects::path).orElse(hostId) + ", "
+                + Messages.get("comparison." + side.name().toLowerCase(Locale.ROOT)));
         try {
             ApproachHost host = (ApproachHost) Ids.find(evaluation.project(), hostId)
                     .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
             Candidate candidate = FamilyComparison.of(evaluation, host, family, Optional.of(side));
             if (candidate.siting().isEmpty()) {
-                return without(family.name(), evaluation, family, candidate.rules(), MessageTexts.of(Words.list(candidate.objections())));
+                return without(family.name(), place, evaluation, family, candidate.rules(),
+                        MessageTexts.of(Words.list(candidate.objections())));
             }
-            return of(family.name(), candidate.proposal().orThrow(), FamilyVerdicts.of(evaluation, candidate).outcomes(),
+            return of(family.name(), place, candidate.proposal().orThrow(), FamilyVerdicts.of(evaluation, candidate).outcomes(),
                     candidate.context());
         } catch (SitingException | EditException | IllegalArgumentException e) {
-            return without(family.name(), evaluation, family, evaluation.rules(), MessageTexts.reason(e));
+            return without(family.name(), place, evaluation, family, evaluation.rules(), MessageTexts.reason(e));
         }
     }
 
@@ -90,28 +109,29 @@ public record ComparedOption(String name, IndicatorFamily family, String ruleSet
         ApproachAid aid = (ApproachAid) Ids.find(evaluation.project(), aidId)
                 .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
         IndicatorFamily family = evaluation.aid(aid).family().orElseThrow();
+        Place place = new Place(aidId, Optional.empty(), Projects.path(aid));
         try {
             if (!rules.covers(family.ruleKey())) {
-                return without(name, evaluation, family, rules, Messages.get("comparison.uncovered", family.name()));
+                return without(name, place, evaluation, family, rules, Messages.get("comparison.uncovered", family.name()));
             }
             ProjectEvaluation trial = evaluation.trial(evaluation.project(), Optional.of(Preferences.nameOf(rules)));
             AidEvaluation tried = trial.aid(aid);
             Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
-            return of(name, tried, Checks.run(trial, rule -> true).outcomes().stream()
+            return of(name, place, tried, Checks.run(trial, rule -> true).outcomes().stream()
                     .filter(outcome -> own.contains(outcome.elementId())).toList(),
                     OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
         } catch (SitingException | IllegalArgumentException e) {
-            return without(name, evaluation, family, rules, MessageTexts.reason(e));
+            return without(name, place, evaluation, family, rules, MessageTexts.reason(e));
         }
     }
 
-    private static ComparedOption without(String name, ProjectEvaluation evaluation, IndicatorFamily family, RuleSet rules, String why) {
-        return new ComparedOption(name, family, Preferences.nameOf(rules), Optional.empty(), OptionalDouble.empty(), Map.of(), Map.of(),
-                why,
-                OperationalContext.of(evaluation.project(), family, rules, family.unitCounts().get(0)));
+    private static ComparedOption without(String name, Place place, ProjectEvaluation evaluation, IndicatorFamily family, RuleSet rules,
+            String why) {
+        return new ComparedOption(name, place, family, Preferences.nameOf(rules), Optional.empty(), OptionalDouble.empty(), Map.of(),
+                Map.of(), why, OperationalContext.of(evaluation.project(), family, rules, family.unitCounts().get(0)), 0, 0);
     }
 
-    private static ComparedOption of(String name, AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
+    private static ComparedOption of(String name, Place place, AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
         Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
         for (MarginKind kind : MarginKind.values()) {
             OptionalDouble least = kind.leastM(tried, outcomes);
@@ -121,9 +141,10 @@ public record ComparedOption(String name, IndicatorFamily family, String ruleSet
         }
         String why = MessageTexts.of(Words.list(outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
                 .map(Outcome::title).distinct().toList()));
-        return new ComparedOption(name, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
+        return new ComparedOption(name, place, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
-                margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs);
+                margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs,
+                FamilyVerdicts.applied(outcomes).size(), FamilyVerdicts.met(outcomes).size());
     }
 
     /** Returns the least margin of a kind, metres; empty where nothing was measured. */

@@ -25,6 +25,13 @@ public enum OptionColumn {
     /** How much there is to clear up. */
     TO_CLEAR_UP(98, true, option -> count(option, Verdict.TO_CLEAR_UP),
             Comparator.comparingInt(option -> option.count(Verdict.TO_CLEAR_UP))),
+    /** How many rules had something to say. */
+    RULES(98, true, option -> option.siting().isEmpty() ? "" : String.valueOf(option.rulesApplied()),
+            Comparator.comparingInt(ComparedOption::rulesApplied)),
+    /** What it breaks. */
+    WHY(300, false, ComparedOption::why, Comparator.comparing(ComparedOption::why)),
+    /** Where it was tried. */
+    PLACE(150, false, option -> option.place().label(), Comparator.comparing(option -> option.place().label())),
     /** Threshold to the row or near bar. */
     DISTANCE(84, true, option -> length(option, Siting::distanceM), number(Siting::distanceM)),
     /** Eye height over the threshold. */
@@ -41,9 +48,7 @@ public enum OptionColumn {
     /** Power of all lamps. */
     LOAD(74, true, option -> load(option.needs()), Comparator.comparingDouble(option -> option.needs().loadW().orElse(Double.MAX_VALUE))),
     /** What feeds it. */
-    SUPPLY(140, false, option -> supply(option.needs()), Comparator.comparing(option -> option.needs().supply())),
-    /** What it breaks. */
-    WHY(420, false, ComparedOption::why, Comparator.comparing(ComparedOption::why));
+    SUPPLY(140, false, option -> supply(option.needs()), Comparator.comparing(option -> option.needs().supply()));
 
     private final int width;
     private final boolean right;

@@ -1,6 +1,8 @@
 package slopewright.ui.review.internal;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -19,10 +21,15 @@ import org.eclipse.swt.widgets.TableColumn;
 /** The options as a table that every column sorts, and by a second click the other way round. */
 public final class OptionTable {
 
+    private static final int SCORE_WIDTH = 64;
+
     private final TableViewer viewer;
     private final Runnable sortedAnew;
     private OptionColumn sorted = OptionColumn.NOT_MET;
     private boolean downward;
+    private boolean byScore;
+    private List<ComparedOption> all = List.of();
+    private Map<Criterion, Integer> weights = Criterion.alike();
 
     /**
      * Makes the table.
@@ -36,11 +43,13 @@ public final class OptionTable {
         viewer.getTable().setHeaderVisible(true);
         viewer.getTable().getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("comparison.table")));
         viewer.setContentProvider(ArrayContentProvider.getInstance());
-        Stream.of(OptionColumn.values()).forEach(this::addColumn);
+        addColumn(OptionColumn.NAME);
+        addScore();
+        Stream.of(OptionColumn.values()).skip(1).forEach(this::addColumn);
         viewer.setComparator(new ViewerComparator() {
             @Override
             public int compare(Viewer shown, Object first, Object second) {
-                return sorted.order(downward).compare((ComparedOption) first, (ComparedOption) second);
+                return (byScore ? bestFirst() : sorted.order(downward)).compare((ComparedOption) first, (ComparedOption) second);
             }
         });
         viewer.setInput(List.of());
@@ -56,6 +65,7 @@ public final class OptionTable {
         widget.addListener(SWT.Selection, event -> {
             downward = column == sorted && !downward;
             sorted = column;
+            byScore = false;
             viewer.getTable().setSortColumn(widget);
             viewer.getTable().setSortDirection(downward ? SWT.DOWN : SWT.UP);
             viewer.refresh();
@@ -63,8 +73,45 @@ public final class OptionTable {
         });
     }
 
+    /** The column of the scores, which are of one option among all. */
+    private void addScore() {
+        TableViewerColumn made = new TableViewerColumn(viewer, SWT.RIGHT);
+        TableColumn widget = made.getColumn();
+        widget.setText(Messages.get("comparison.score"));
+        widget.setToolTipText(Messages.get("comparison.score.tip"));
+        widget.setWidth(SCORE_WIDTH);
+        widget.setMoveable(true);
+        made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> OptionSheet.score((ComparedOption) element, all, weights)));
+        widget.addListener(SWT.Selection, event -> {
+            byScore = true;
+            viewer.getTable().setSortColumn(widget);
+            viewer.getTable().setSortDirection(SWT.DOWN);
+            viewer.refresh();
+            sortedAnew.run();
+        });
+    }
+
+    /** Those with a score before those without one, the best first. */
+    private Comparator<ComparedOption> bestFirst() {
+        return Comparator.<ComparedOption>comparingDouble(option -> -Criterion.score(option, all, weights).orElse(-1.0))
+                .thenComparing(OptionColumn.NOT_MET.order(false));
+    }
+
+    /** Weighs the options by other weights. */
+    public void weigh(Map<Criterion, Integer> newWeights) {
+        weights = Map.copyOf(newWeights);
+        viewer.refresh();
+        sortedAnew.run();
+    }
+
+    /** Returns how much each criterion counts. */
+    public Map<Criterion, Integer> weights() {
+        return weights;
+    }
+
     /** Shows options; the one of the same name stays selected. */
     public void show(List<ComparedOption> options) {
+        all = List.copyOf(options);
         Optional<String> before = selected().map(ComparedOption::name);
         viewer.setInput(options);
         options.stream().filter(option -> before.filter(option.name()::equals).isPresent()).findFirst()
