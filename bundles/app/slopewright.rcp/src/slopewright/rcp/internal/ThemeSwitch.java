@@ -11,6 +11,7 @@ import org.eclipse.ui.IWorkbench;
 import slopewright.model.io.AtomicFile;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.theme.ScreenTheme;
+import slopewright.ui.theme.Selections;
 
 /** Gives the window the look that the user prefers, at the start and when the preference changes, and tells what paints its own colours. */
 @SuppressWarnings("restriction") // the theme engine is the platform's own way to change the look of an open window
@@ -36,6 +37,7 @@ public final class ThemeSwitch {
             }
         };
         Preferences.store().addPropertyChangeListener(listener);
+        Selections.follow(workbench.getDisplay());
         apply(workbench);
     }
 

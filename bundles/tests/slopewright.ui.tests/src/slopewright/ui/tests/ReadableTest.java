@@ -1,0 +1,178 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.TestReporter;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import slopewright.rcp.internal.ProjectOpener;
+import slopewright.testkit.DemoProjects;
+import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.elements.ElementsView;
+import slopewright.ui.preferences.Preferences;
+import slopewright.ui.profile.DirectionsView;
+import slopewright.ui.profile.PilotView;
+import slopewright.ui.profile.SectionView;
+import slopewright.ui.review.BookView;
+import slopewright.ui.review.ComparisonView;
+import slopewright.ui.review.FindingsView;
+import slopewright.ui.review.MeasuredView;
+import slopewright.ui.review.ReviewView;
+import slopewright.ui.review.VersionsView;
+import slopewright.ui.theme.ScreenTheme;
+
+/** Every text of every view, as it is painted, is told from its ground in the light and in the dark. */
+class ReadableTest {
+    private static final List<String> VIEWS = List.of(FindingsView.ID, ElementsView.ID, SectionView.ID, PilotView.ID, DirectionsView.ID,
+            ComparisonView.ID, MeasuredView.ID, VersionsView.ID, BookView.ID, ReviewView.ID, IPageLayout.ID_PROP_SHEET,
+            IPageLayout.ID_OUTLINE);
+    private static final int LEAST_WIDTH = 8;
+
+    @TempDir
+    private Path folder;
+    private int looked;
+    private double least = Double.MAX_VALUE;
+
+    @AfterEach
+    void goBackToLight() {
+        Preferences.store().setValue(Preferences.THEME, Preferences.LIGHT);
+        Patience.await("the window is light", () -> !ScreenTheme.isDark());
+        page().closeAllEditors(false);
+        VIEWS.stream().filter(id -> !id.equals(FindingsView.ID) && !id.equals(IPageLayout.ID_PROP_SHEET))
+                .forEach(id -> page().hideView(page().findView(id)));
+    }
+
+    private static IWorkbenchPage page() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
+    void everyTextIsToldFromItsGround(String theme, TestReporter report) throws Exception {
+        Preferences.store().setValue(Preferences.THEME, theme);
+        Patience.await("the window is as it shall be", () -> ScreenTheme.isDark() == theme.equals(Preferences.DARK));
+        assertTrue(ProjectOpener.open(PlatformUI.getWorkbench().getWorkbenchWindows()[0], DemoProjects.copy("harrow-vale-faults",
+                folder)));
+        ProjectDocument document = Adapters.adapt(page().getActiveEditor(), ProjectDocument.class);
+        Patience.await("the project is checked", () -> document.lastResult().isPresent() && !document.isChecking());
+        List<String> faint = new ArrayList<>();
+        for (String id : VIEWS) {
+            IViewPart view = page().showView(id);
+            Patience.pause(500);
+            looked = 0;
+            look(view.getTitle(), PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), faint);
+            assertTrue(looked > 0, view.getTitle() + ": nothing to look at");
+        }
+        report.publishEntry("least contrast, " + theme, String.format(Locale.ROOT, "%.2f", least));
+        assertEquals(List.of(), faint);
+    }
+
+    private void look(String view, Control control, List<String> faint) {
+        if (!control.isVisible() || control.getSize().x < LEAST_WIDTH || !isInSight(control)) {
+            return;
+        }
+        if (control instanceof CTabFolder tabs) {
+            ImageData picture = Contrast.painted(tabs);
+            Rectangle sight = new Rectangle(0, 0, tabs.getSize().x, tabs.getSize().y);
+            Stream.of(tabs.getItems()).filter(CTabItem::isShowing)
+                    .forEach(tab -> look(view, tab.getText(), picture, tab.getBounds(), sight, faint));
+        } else if (control instanceof Tree tree) {
+            ImageData picture = Contrast.painted(tree);
+            Stream.of(tree.getItems()).forEach(item -> look(view, tree, item, picture, faint));
+        } else if (control instanceof Table table) {
+            ImageData picture = Contrast.painted(table);
+            for (TableItem item : table.getItems()) {
+                for (int i = 0; i < Math.max(1, table.getColumnCount()); i++) {
+                    look(view, item.getText(i), picture, item.getBounds(i), table.getClientArea(), faint);
+                }
+            }
+        } else if (!text(control).isBlank() && control.isEnabled()) {
+            Rectangle area = new Rectangle(0, 0, control.getSize().x, control.getSize().y);
+            look(view, text(control), Contrast.painted(control), area, area, faint);
+        }
+        if (control instanceof Composite composite) {
+            Stream.of(composite.getChildren()).forEach(child -> look(view, child, faint));
+        }
+    }
+
+    private void look(String view, Tree tree, TreeItem item, ImageData picture, List<String> faint) {
+        for (int i = 0; i < Math.max(1, tree.getColumnCount()); i++) {
+            look(view, item.getText(i), picture, item.getBounds(i), tree.getClientArea(), faint);
+        }
+        if (item.getExpanded()) {
+            Stream.of(item.getItems()).forEach(child -> look(view, tree, child, picture, faint));
+        }
+    }
+
+    /** Whether nothing that scrolls cuts the control off. */
+    private static boolean isInSight(Control control) {
+        Rectangle own = new Rectangle(0, 0, control.getSize().x, control.getSize().y);
+        for (Composite above = control.getParent(); above != null; above = above.getParent()) {
+            Rectangle seen = above.getDisplay().map(control, above, own).intersection(above.getClientArea());
+            if (control instanceof Composite ? seen.isEmpty() : seen.width < own.width || seen.height < own.height) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A text of which enough is in sight. */
+    private void look(String view, String text, ImageData picture, Rectangle where, Rectangle sight, List<String> faint) {
+        Rectangle part = where.intersection(sight);
+        if (text.isBlank() || part.width < LEAST_WIDTH || part.height < where.height || part.height == 0) {
+            return;
+        }
+        double contrast = Contrast.in(picture, part);
+        if (contrast == 1 && part.width < where.width) {
+            return;
+        }
+        looked++;
+        least = Math.min(least, contrast);
+        if (contrast < Contrast.LEAST) {
+            faint.add(String.format(Locale.ROOT, "%s: '%s' %.2f", view, text.strip(), contrast));
+        }
+    }
+
+    private static String text(Control control) {
+        return control instanceof Label label && (label.getStyle() & SWT.SEPARATOR) == 0 ? label.getText()
+                : control instanceof CLabel label ? label.getText() == null ? "" : label.getText()
+                : control instanceof Button button ? button.getText()
+                : control instanceof Text field ? field.getText()
+                : control instanceof Combo combo ? combo.getText()
+                : control instanceof Link link ? link.getText()
+                : control instanceof StyledText styled ? styled.getText() : "";
+    }
+}

@@ -1,0 +1,39 @@
+package slopewright.ui.theme;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Tree;
+
+/**
+ * Paints the selected rows of trees and tables so that their text is read: in the colour of all text on a pale blue, in the dark on a deep
+ * one, where white on the blue of many desktops has a contrast of less than 4.
+ */
+public final class Selections {
+    private static final Color GROUND = new Color(0xbf, 0xdb, 0xf9);
+    private static final Color GROUND_IN_THE_DARK = new Color(0x15, 0x3a, 0x66);
+    private static final String PAINTED = "slopewright.ui.theme.selections";
+
+    private Selections() {
+    }
+
+    /** Paints those of every tree and table of a display, from the moment at which it gets its size. */
+    public static void follow(Display display) {
+        display.addFilter(SWT.Resize, event -> {
+            if ((event.widget instanceof Tree || event.widget instanceof Table) && event.widget.getData(PAINTED) == null) {
+                event.widget.setData(PAINTED, Boolean.TRUE);
+                event.widget.addListener(SWT.EraseItem, Selections::erase);
+            }
+        });
+    }
+
+    private static void erase(Event event) {
+        if ((event.detail & SWT.SELECTED) != 0) {
+            event.gc.setBackground(ScreenTheme.isDark() ? GROUND_IN_THE_DARK : GROUND);
+            event.gc.fillRectangle(event.x, event.y, event.width, event.height);
+            event.detail &= ~(SWT.SELECTED | SWT.HOT);
+        }
+    }
+}
