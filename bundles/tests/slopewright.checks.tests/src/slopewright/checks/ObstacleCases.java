@@ -266,16 +266,18 @@ final class ObstacleCases {
     /** The runway is 2400 m long and 45 m wide; the FATO is 20 m long and wide, and the safety area reaches 5 m around it. */
     private static void landingArea(List<RuleCase> cases) {
         double datum = Sample.DATUM_M;
-        cases.add(RuleCase.of("OBS-10", Result.PASS, "nothing", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "nothing", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-10", Result.FAIL, "a mast on the runway", Bases::row, sample -> sample.obstacle("mast", 500, 0, datum
                 + 3)));
         cases.add(RuleCase.of("OBS-10", Result.PASS, "a light of 0.24 m", Bases::row, sample -> sample.obstacle("light", 500, 0, datum
                 + 0.24)));
         cases.add(RuleCase.of("OBS-10", Result.FAIL, "a sign of 0.26 m", Bases::row, sample -> sample.obstacle("sign", 500, 22, datum
                 + 0.26)));
-        cases.add(RuleCase.of("OBS-10", Result.PASS, "beside the runway", Bases::row, sample -> sample.obstacle("mast", 500, 23, datum
+        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "beside the runway",
+                Bases::row, sample -> sample.obstacle("mast", 500, 23, datum
                 + 3)));
-        cases.add(RuleCase.of("OBS-10", Result.PASS, "behind the runway", Bases::row, sample -> sample.obstacle("mast", 2401, 0, datum
+        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "behind the runway",
+                Bases::row, sample -> sample.obstacle("mast", 2401, 0, datum
                 + 3)));
         cases.add(RuleCase.of("OBS-10", Result.FAIL, "a wire across the runway", Bases::row, sample -> {
             Obstacle wire = sample.obstacle("wire", 300, -100, datum + 8);
@@ -286,14 +288,15 @@ final class ObstacleCases {
                 + 3)));
         cases.add(RuleCase.of("OBS-10", Result.FAIL, "a hedge in the safety area", Bases::padSector, sample -> sample.obstacle("hedge", 3,
                 -14.9, datum + 1)));
-        cases.add(RuleCase.of("OBS-10", Result.PASS, "a hedge beside the safety area", Bases::padSector, sample -> sample.obstacle("hedge",
+        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "a hedge beside the safety area",
+                Bases::padSector, sample -> sample.obstacle("hedge",
                 3, -15.1, datum + 1)));
         // A FATO that lies at 45 degrees has its corner 21.2 m ahead, and its side no more than 15 m to the side.
         cases.add(RuleCase.of("OBS-10", Result.FAIL, "in the corner of a FATO that is turned", Bases::padSector, sample -> {
             sample.pad().setFatoBearingDeg(45.0);
             sample.obstacle("hedge", 21, 0, datum + 1);
         }));
-        cases.add(RuleCase.of("OBS-10", Result.PASS, "out of the corner of a FATO that is turned", Bases::padSector, sample -> {
+        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "out of the corner of a FATO that is turned", Bases::padSector, sample -> {
             sample.pad().setFatoBearingDeg(45.0);
             sample.obstacle("hedge", 14, -14, datum + 1);
         }));

@@ -10,6 +10,7 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.Stop;
 import slopewright.evaluation.PadArea;
 import slopewright.evaluation.RunwayProfiles;
 import slopewright.evaluation.obstacles.ObstacleComparison;
@@ -49,8 +50,7 @@ public final class LandingAreaRule extends AidRule {
                 .map(found -> new Standing(found, topM(found.obstacle().orElseThrow()) - origin - groundM(facts, found.worst().point())))
                 .max(Comparator.comparingDouble(Standing::aboveM));
         if (highest.isEmpty()) {
-            outcomes.about(facts.aid()).met(true).saying(facts.atRunway() ? "clear-runway" : "clear-pad").advising("remove").add();
-            return;
+            throw Stop.notApplicable(Message.of(facts.atRunway() ? "OBS-10.clear-runway" : "OBS-10.clear-pad"));
         }
         outcomes.about(facts.aid()).measured(Measure.atMost(highest.get().aboveM(), MARKER_M, "m"))
                 .saying(facts.atRunway() ? "on-runway" : "on-pad", Words.name(highest.get().found().label()),

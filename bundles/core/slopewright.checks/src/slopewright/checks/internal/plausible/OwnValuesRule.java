@@ -10,19 +10,18 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.ProjectRule;
-import slopewright.checks.internal.Stop;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
-import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSets;
 
 /**
- * A value of an organisation's own rule set is no more than five times that of the nearest shipped edition, no less than a fifth of it, and
- * of its sign, as for an override (own band: no edition that was read differs from another by that much). A warning: the value is the
- * organisation's to answer for; one in another unit or with another digit lets everything pass that it should judge.
+ * A value of an organisation's own rule set is no more than five times that of the nearest shipped edition, no less than a fifth of it,
+ * and of its sign, as for an override (own band: no edition that was read differs from another by that much). Of a rule set without values
+ * of its own there is nothing to say. A warning: the value is the organisation's to answer for; one in another unit or with another digit
+ * lets everything pass that it should judge.
  */
 public final class OwnValuesRule extends ProjectRule {
     private static final double MOST_CHANGE = 5;
@@ -57,7 +56,7 @@ public final class OwnValuesRule extends ProjectRule {
         List<Changed> changed = own.stream().map(OwnValuesRule::nearest).flatMap(Optional::stream)
                 .sorted(Comparator.comparingDouble(Changed::farness).reversed()).toList();
         if (changed.isEmpty()) {
-            throw Stop.notApplicable(Message.of("DATA-63.none"));
+            return;
         }
         List<Changed> far = changed.stream().filter(one -> !measure(one).isMet()).toList();
         (far.isEmpty() ? changed.subList(0, 1) : far).forEach(one -> outcomes.about(aid.aid()).measured(measure(one))
