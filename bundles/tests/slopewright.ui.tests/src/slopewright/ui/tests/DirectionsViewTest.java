@@ -29,6 +29,7 @@ import slopewright.rcp.internal.ProjectOpener;
 import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
+import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.DirectionsView;
 
 /** The landing directions of the demonstration project: looked for in the background, read by keys and mouse, taken by the button. */
@@ -43,6 +44,7 @@ class DirectionsViewTest {
 
     @BeforeEach
     void open() throws Exception {
+        Preferences.store().setValue(Preferences.ANGLE_FORM, Preferences.DECIMAL);
         editor = page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         aid = DemoProjects.aid(document.project(), "Portable unit, north pad");
@@ -54,6 +56,7 @@ class DirectionsViewTest {
     @AfterEach
     void close() {
         page().closeEditor(editor, false);
+        Preferences.store().setToDefault(Preferences.ANGLE_FORM);
     }
 
     private static IWorkbenchPage page() {

@@ -105,7 +105,7 @@ class PlanEditorTest {
         }
         assertTrue(plan.labels(row()).get(0).startsWith("PAPI 09"), plan.labels(row()).toString());
         plan.lookAt(row(), 4);
-        assertEquals(List.of("PAPI 09  3°  330.46 m", "D  3.5833°", "C  3.25°", "B  2.75°", "A  2.4167°"), plan.labels(row()));
+        assertEquals(List.of("PAPI 09  3°00'  330.46 m", "D  3°35'", "C  3°15'", "B  2°45'", "A  2°25'"), plan.labels(row()));
     }
 
     /** The thresholds of 09 and 27 lie 2100 m apart: 2400 m of runway less 300 m of displaced threshold, as the project says. */

@@ -40,6 +40,7 @@ import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;
+import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.SectionView;
 import slopewright.ui.profile.internal.section.ReadoutPanel.Sign;
 import slopewright.ui.profile.internal.section.SectionCanvas;
@@ -56,6 +57,7 @@ class SectionViewTest {
 
     @BeforeEach
     void open() throws Exception {
+        Preferences.store().setValue(Preferences.ANGLE_FORM, Preferences.DECIMAL);
         editor = page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), ProjectOpener.EDITOR);
         document = Adapters.adapt(editor, ProjectDocument.class);
         view = (SectionView) page().showView(SectionView.ID);
@@ -66,6 +68,7 @@ class SectionViewTest {
     @AfterEach
     void close() {
         page().closeEditor(editor, false);
+        Preferences.store().setToDefault(Preferences.ANGLE_FORM);
     }
 
     private static IWorkbenchPage page() {

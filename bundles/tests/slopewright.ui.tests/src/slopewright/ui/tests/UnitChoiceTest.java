@@ -119,6 +119,7 @@ class UnitChoiceTest {
 
     /** Opens everything before other units are chosen, so that what does not follow is found too. */
     private void open() throws Exception {
+        Preferences.store().setValue(Preferences.ANGLE_FORM, Preferences.DECIMAL);
         editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), PlanEditor.ID);
         plan = new PlanDriver(editor);
         document = Adapters.adapt(editor, ProjectDocument.class);

@@ -80,7 +80,7 @@ public final class Preferences {
     public static IPreferenceStore store() {
         IPreferenceStore store = new ScopedPreferenceStore(InstanceScope.INSTANCE, NODE);
         store.setDefault(LENGTH_UNIT, METRES);
-        store.setDefault(ANGLE_FORM, DECIMAL);
+        store.setDefault(ANGLE_FORM, MINUTES);
         store.setDefault(RULE_SET, RuleSets.names().stream().filter(name -> name.startsWith(ProjectRules.DEFAULT + ":")).findFirst()
                 .orElseThrow());
         store.setDefault(RULE_SET_FOLDER, "");
@@ -111,7 +111,7 @@ public final class Preferences {
 
     /** Returns whether angles are shown and typed in degrees and minutes. */
     public static boolean isMinutes() {
-        return MINUTES.equals(InstanceScope.INSTANCE.getNode(NODE).get(ANGLE_FORM, DECIMAL));
+        return MINUTES.equals(InstanceScope.INSTANCE.getNode(NODE).get(ANGLE_FORM, MINUTES));
     }
 
     /** Returns the name under which a rule set is kept in a project: its key and its edition. */
