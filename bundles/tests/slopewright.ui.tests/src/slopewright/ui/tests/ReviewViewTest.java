@@ -14,7 +14,10 @@ import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -137,6 +140,21 @@ class ReviewViewTest {
         assertTrue(view.state().contains("not signed off"), view.state());
         document.history().redo();
         assertTrue(view.state().contains("as it stands"), view.state());
+    }
+
+    @Test
+    void escapeEmptiesASearch() {
+        Text search = Widgets.all(findings.tree().getParent().getParent(), Text.class).filter(text -> (text.getStyle() & SWT.SEARCH) != 0)
+                .findFirst().orElseThrow();
+        int all = findings.rows().size();
+        search.setText("EYE-01");
+        assertTrue(findings.rows().size() < all);
+        Event escape = new Event();
+        escape.detail = SWT.TRAVERSE_ESCAPE;
+        escape.doit = true;
+        search.notifyListeners(SWT.Traverse, escape);
+        assertEquals(all, findings.rows().size());
+        assertFalse(escape.doit, "nothing else happens by it");
     }
 
     @Test

@@ -32,6 +32,7 @@ import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.SearchField;
 import slopewright.ui.review.internal.book.BookDesk;
 import slopewright.ui.review.internal.book.BookTable;
 import slopewright.ui.review.internal.book.BookTable.Shown;
@@ -102,6 +103,7 @@ public final class BookView extends ViewPart {
         shown.setToolTipText(Messages.get("book.shown.tip"));
         shown.addListener(SWT.Selection, event -> filter());
         search = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        SearchField.clearByEscape(search);
         search.setMessage(Messages.get("book.search"));
         GridDataFactory.fillDefaults().grab(true, false).hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
         search.addListener(SWT.Modify, event -> filter());

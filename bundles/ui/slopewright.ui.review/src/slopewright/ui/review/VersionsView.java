@@ -30,6 +30,7 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.review.internal.SearchField;
 import slopewright.ui.review.internal.versions.VersionRow;
 import slopewright.ui.review.internal.versions.VersionTree;
 
@@ -81,6 +82,7 @@ public final class VersionsView extends ViewPart {
         state = new CLabel(head, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(60, SWT.DEFAULT).applyTo(state);
         Text search = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        SearchField.clearByEscape(search);
         search.setMessage(Messages.get("versions.search"));
         GridDataFactory.fillDefaults().hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
         tree = new VersionTree(parent);

@@ -42,6 +42,7 @@ public final class FindingsHead {
         filter.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("findings.show")));
         filter.addListener(SWT.Selection, event -> tree.filter(OutcomeFilter.values()[filter.getSelectionIndex()]));
         Text search = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+        SearchField.clearByEscape(search);
         search.setMessage(Messages.get("findings.search"));
         search.setToolTipText(Messages.get("findings.search.tip"));
         search.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("findings.search.tip")));
