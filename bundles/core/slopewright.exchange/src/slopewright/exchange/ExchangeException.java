@@ -20,12 +20,12 @@ public final class ExchangeException extends Exception {
     }
 
     /**
-     * Makes one exception of several, for a file with several faults.
+     * Makes one exception of several faults of a file.
      *
-     * @param faults the faults in the order of the file, at least one
+     * @param messages what is wrong, in the order of the file, at least one, each with file, line and reason
      */
-    public static ExchangeException of(List<ExchangeException> faults) {
-        return new ExchangeException(faults.stream().flatMap(fault -> fault.messages.stream()).toList());
+    public static ExchangeException of(List<String> messages) {
+        return new ExchangeException(messages);
     }
 
     /** Returns what is wrong, one line each, in the order of the file. */

@@ -40,7 +40,6 @@ final class ImportCommand extends Command {
         }
     }
 
-    private static final int MOST_NAMED = 20;
     private static final List<String> FORMS = List.of("obstacles", "ground-levels", "obstacle-block");
 
     @Parameters(paramLabel = "SURVEY_FILE", completionCandidates = Endings.class,
@@ -108,24 +107,13 @@ final class ImportCommand extends Command {
         try {
             SurveyReading reading = SurveyReading.of(project, survey, origin, Optional.empty(),
                     SurveyReading.Form.values()[FORMS.indexOf(form)]);
-            refuse(reading);
+            reading.refuseFaults(goodRows);
             reading.addTo(project);
             write(project, reading);
             tell(reading);
             return reading.refusedCount() == 0 ? ExitCodes.OK : ExitCodes.FINDINGS;
         } catch (ExchangeException e) {
             throw new InputException(e.messages());
-        }
-    }
-
-    /** What is faulty is refused as a whole unless the good rows are asked for; a file that ends before its end always is. */
-    private void refuse(SurveyReading reading) {
-        if (reading.refusedCount() > 0 && (!goodRows || reading.ending().isPresent())) {
-            throw new InputException(reading.refused().subList(0, Math.min(reading.refused().size(), MOST_NAMED)));
-        }
-        if (reading.count() + reading.repeated() == 0) {
-            List<String> why = reading.refusedCount() > 0 ? reading.refused() : reading.notes();
-            throw new InputException(survey + ": holds nothing to import" + (why.isEmpty() ? "" : ": " + String.join(", ", why)));
         }
     }
 

@@ -47,7 +47,10 @@ final class ShapeElements {
     ShapeElements(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
         this.file = file;
         this.origin = origin;
-        aerodrome = SurveyImport.aerodrome(project, file);
+        aerodrome = project.getAerodrome();
+        if (aerodrome == null) {
+            throw new ExchangeException(file.toString(), 0, "cannot be placed: the project has no aerodrome");
+        }
         try {
             places = AerodromePlaces.of(aerodrome);
             grid = origin.grid().map(ShapeElements::grid);

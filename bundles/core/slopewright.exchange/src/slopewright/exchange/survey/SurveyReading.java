@@ -10,6 +10,7 @@ import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
+import slopewright.model.SlopewrightFactory;
 import slopewright.model.SurveyBlock;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
@@ -21,15 +22,21 @@ import slopewright.siting.site.SurveyPoints;
  */
 public final class SurveyReading {
 
+    /** The most obstacles or ground levels that one file may add; more obstacles become a block. */
+    public static final int MOST_ELEMENTS = 5000;
+
     /** What the shapes of a file become. */
     public enum Form {
-        /** Obstacles, or a block of points where there are more than {@link SurveyImport#MOST_ELEMENTS}, or where it is terrain. */
+        /** Obstacles, or a block of points where there are more than {@link SurveyReading#MOST_ELEMENTS}, or where it is terrain. */
         OBSTACLES,
         /** Ground levels. */
         GROUND_LEVELS,
         /** One block of points. */
         BLOCK
     }
+
+    /** So many faults are told of a file that is refused as a whole. */
+    private static final int MOST_TOLD = 20;
 
     /** So many refused lines are named; the rest is counted. */
     private static final int MOST_NAMED = 500;
@@ -102,9 +109,9 @@ public final class SurveyReading {
             e.messages().forEach(this::refuse);
         }
         if (form == Form.BLOCK && collector.count() > 0) {
-            byte[] bytes = SurveyImport.bytes(collector, file);
-            SurveyBlock block = SurveyImport.element(collector, bytes, file, origin);
-            if (SurveyImport.isRepeated(project, block)) {
+            byte[] bytes = bytes(collector);
+            SurveyBlock block = element(collector, bytes);
+            if (Sameness.isRepeated(project, block)) {
                 repeated = collector.count();
             } else {
                 points = Optional.of(collector.points());
@@ -112,6 +119,31 @@ public final class SurveyReading {
                 blockBytes = Optional.of(bytes);
             }
         }
+    }
+
+    private byte[] bytes(PointCollector points) throws ExchangeException {
+        try {
+            return points.points().bytes();
+        } catch (IllegalArgumentException e) {
+            throw new ExchangeException(file.toString(), 0, e.getMessage());
+        }
+    }
+
+    /** Makes the element that refers to a block, which belongs to no project yet. */
+    private SurveyBlock element(PointCollector points, byte[] bytes) {
+        String hash = SurveyPoints.sha256(bytes);
+        String stem = file.getFileName().toString().replaceAll("\\.[^.]*$", "").replaceAll("[^\\p{L}\\p{N}_-]", "-");
+        SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
+        block.setName(file.getFileName().toString());
+        block.setKind("obstacles");
+        block.setPath(stem + "-" + hash.substring(0, 12) + "." + SurveyPoints.EXTENSION);
+        block.setSha256(hash);
+        block.setPointCount(points.count());
+        block.setSource(origin.source());
+        block.setDate(origin.date().orElse(null));
+        block.setHorizontalAccuracyM(points.horizontalAccuracyM());
+        block.setVerticalAccuracyM(points.verticalAccuracyM());
+        return block;
     }
 
     /** Takes the sound shapes and names the others. */
@@ -158,34 +190,51 @@ public final class SurveyReading {
     }
 
     private void obstacle(ShapeElements maker, SurveyShape shape) throws ExchangeException {
-        if (elements.size() + repeated >= SurveyImport.MOST_ELEMENTS || shape.text(SurveyShape.Fact.REACH).isPresent()) {
+        if (elements.size() + repeated >= MOST_ELEMENTS || shape.text(SurveyShape.Fact.REACH).isPresent()) {
             throw new Many();
         }
         Obstacle found = maker.obstacle(shape);
         List<Obstacle> all = maker.aerodrome().getObstacles();
-        if (all.stream().anyMatch(known -> SurveyImport.isSame(found, known))) {
+        if (all.stream().anyMatch(known -> Sameness.isSame(found, known))) {
             repeated++;
             return;
         }
-        all.stream().filter(known -> SurveyImport.isSameThing(found, known)).findFirst()
+        all.stream().filter(known -> Sameness.isSameThing(found, known)).findFirst()
                 .ifPresent(known -> notes.add(Projects.label(found) + ", top at " + found.getTopElevationM() + " m, is added beside "
-                        + known.getId() + " of the same name and place, top at " + known.getTopElevationM() + " m"));
+                        + known.getId() + " of the same name and place, top at " + known.getTopElevationM()
+                        + " m; remove the one that is wrong"));
         elements.add(found);
     }
 
     private void levels(ShapeElements maker, SurveyShape shape) throws ExchangeException {
-        if (elements.size() + repeated >= SurveyImport.MOST_ELEMENTS) {
-            throw new ExchangeException(file.toString(), shape.line(), "is one too many: at most " + SurveyImport.MOST_ELEMENTS
+        if (elements.size() + repeated >= MOST_ELEMENTS) {
+            throw new ExchangeException(file.toString(), shape.line(), "is one too many: at most " + MOST_ELEMENTS
                     + " ground levels are taken of one file");
         }
         for (GroundLevel found : maker.groundLevels(shape)) {
             boolean known = maker.aerodrome().getGroundLevels().stream()
-                    .anyMatch(level -> level.getPlace() != null && SurveyImport.isSame(found.getPlace(), level.getPlace()));
+                    .anyMatch(level -> level.getPlace() != null && Sameness.isSame(found.getPlace(), level.getPlace()));
             if (known) {
                 repeated++;
             } else {
                 elements.add(found);
             }
+        }
+    }
+
+    /**
+     * Refuses a file that is faulty, or in which there is nothing.
+     *
+     * @param goodRows whether what is sound is wanted even where something else is refused; never of a file that was not read to its end
+     * @throws ExchangeException with the first faults, each with file, line and reason
+     */
+    public void refuseFaults(boolean goodRows) throws ExchangeException {
+        if (refusedCount > 0 && (!goodRows || ending.isPresent())) {
+            throw ExchangeException.of(refused.subList(0, Math.min(refused.size(), MOST_TOLD)));
+        }
+        if (count() + repeated == 0) {
+            List<String> why = refusedCount > 0 ? refused : notes;
+            throw new ExchangeException(file.toString(), 0, "holds nothing to import" + (why.isEmpty() ? "" : ": " + String.join(", ", why)));
         }
     }
 

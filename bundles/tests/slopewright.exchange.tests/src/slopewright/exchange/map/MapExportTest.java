@@ -37,8 +37,9 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.Demo;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyHeights;
-import slopewright.exchange.survey.SurveyImport;
 import slopewright.exchange.survey.SurveyOrigin;
+import slopewright.exchange.survey.SurveyReading;
+import slopewright.exchange.survey.Surveys;
 import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
@@ -179,9 +180,9 @@ class MapExportTest {
                 + String.format(Locale.ROOT, "near,%.10f,%.10f,130%nfar,%.10f,%.10f,180%nbeside,%.10f,%.10f,300%n", near.lat2, near.lon2,
                         far.lat2, far.lon2, beside.lat2, beside.lon2));
         Project made = Demo.project();
-        SurveyImport.Block block = SurveyImport.block(made, survey, new SurveyOrigin("test", Optional.empty(), Optional.empty(),
+        SurveyReading block = Surveys.block(made, survey, new SurveyOrigin("test", Optional.empty(), Optional.empty(),
                 OptionalDouble.of(0), OptionalDouble.of(0.5), SurveyHeights.AS_STATED));
-        Files.write(folder.resolve(block.fileName()), block.bytes());
+        Files.write(folder.resolve(Surveys.fileName(block)), Surveys.bytes(block));
         ProjectFile.save(made, file);
         MapDocument map = map(ProjectFile.load(file), 5000);
         MapFeature surface = feature(map, "approach-aid-1.surface");

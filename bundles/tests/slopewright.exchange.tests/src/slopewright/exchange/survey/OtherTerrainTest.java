@@ -54,7 +54,7 @@ class OtherTerrainTest {
     }
 
     private static String fault(Path file, String grid) {
-        return assertThrows(ExchangeException.class, () -> SurveyImport.block(Demo.project(), file, origin(Optional.ofNullable(grid))))
+        return assertThrows(ExchangeException.class, () -> Surveys.block(Demo.project(), file, origin(Optional.ofNullable(grid))))
                 .getMessage();
     }
 

@@ -60,7 +60,7 @@ class ShapefileTest {
         Project project = Demo.project();
         int before = project.getAerodrome().getObstacles().size();
         for (Path file : files) {
-            SurveyImport.obstacles(project, file, origin(grid));
+            Surveys.obstacles(project, file, origin(grid));
         }
         List<Obstacle> all = project.getAerodrome().getObstacles();
         return all.subList(before, all.size());

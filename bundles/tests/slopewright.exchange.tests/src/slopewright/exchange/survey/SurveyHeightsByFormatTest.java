@@ -90,14 +90,14 @@ class SurveyHeightsByFormatTest {
     private static double top(Path file) throws ExchangeException {
         Project project = Demo.project();
         int before = project.getAerodrome().getObstacles().size();
-        SurveyImport.obstacles(project, file, origin());
+        Surveys.obstacles(project, file, origin());
         return project.getAerodrome().getObstacles().get(before).getTopElevationM();
     }
 
     private static String refused(Path file) {
         Project project = Demo.project();
         byte[] before = ProjectFile.bytes(project);
-        ExchangeException fault = assertThrows(ExchangeException.class, () -> SurveyImport.obstacles(project, file, origin()));
+        ExchangeException fault = assertThrows(ExchangeException.class, () -> Surveys.obstacles(project, file, origin()));
         assertArrayEquals(before, ProjectFile.bytes(project), "nothing is changed");
         return fault.messages().get(0);
     }

@@ -48,7 +48,7 @@ class SurveyHeightsTest {
     private static Obstacle obstacle(Path file, String meaning, OptionalDouble groundM) throws ExchangeException {
         Project project = Demo.project();
         int before = project.getAerodrome().getObstacles().size();
-        assertEquals(1, SurveyImport.obstacles(project, file, origin(meaning, groundM)).added());
+        assertEquals(1, Surveys.obstacles(project, file, origin(meaning, groundM)).count());
         return project.getAerodrome().getObstacles().get(before);
     }
 
@@ -56,7 +56,7 @@ class SurveyHeightsTest {
         Project project = Demo.project();
         byte[] before = ProjectFile.bytes(project);
         ExchangeException fault = assertThrows(ExchangeException.class,
-                () -> SurveyImport.obstacles(project, file, origin(meaning, OptionalDouble.empty())));
+                () -> Surveys.obstacles(project, file, origin(meaning, OptionalDouble.empty())));
         assertArrayEquals(before, ProjectFile.bytes(project), "nothing is changed");
         return fault.messages();
     }
@@ -246,12 +246,12 @@ class SurveyHeightsTest {
     @Test
     void anotherHeightAtTheSamePlaceIsKeptAndSaid() throws IOException, ExchangeException {
         Project project = Demo.project();
-        SurveyImport.obstacles(project, csv("topElevationM", "90"), origin("as-stated", OptionalDouble.empty()));
+        Surveys.obstacles(project, csv("topElevationM", "90"), origin("as-stated", OptionalDouble.empty()));
         int before = project.getAerodrome().getObstacles().size();
         SurveyOrigin origin = origin("as-stated", OptionalDouble.empty());
-        assertEquals(1, SurveyImport.obstacles(project, csv("topElevationM", "90"), origin).repeated());
-        SurveyImport.Result result = SurveyImport.obstacles(project, csv("topElevationM", "110"), origin);
-        assertEquals(1, result.added());
+        assertEquals(1, Surveys.obstacles(project, csv("topElevationM", "90"), origin).repeated());
+        SurveyReading result = Surveys.obstacles(project, csv("topElevationM", "110"), origin);
+        assertEquals(1, result.count());
         assertEquals(before + 1, project.getAerodrome().getObstacles().size());
         assertTrue(result.notes().get(0).contains("top at 110.0 m, is added beside m of the same name and place, top at 90.0 m"),
                 result.notes().toString());
@@ -265,7 +265,7 @@ class SurveyHeightsTest {
     void theGroundIsReconciledToo(String columns, String row, String meaning, double groundM) throws IOException, ExchangeException {
         Project project = Demo.project();
         int before = project.getAerodrome().getGroundLevels().size();
-        SurveyImport.groundLevels(project, csv(columns, row), origin(meaning, OptionalDouble.empty()));
+        Surveys.groundLevels(project, csv(columns, row), origin(meaning, OptionalDouble.empty()));
         GroundLevel level = project.getAerodrome().getGroundLevels().get(before);
         assertEquals(groundM, level.getPlace().getElevationM(), 1e-9);
     }
@@ -277,14 +277,14 @@ class SurveyHeightsTest {
     void aGroundThatIsNotKnownIsRefused(String text) throws IOException {
         String[] parts = text.split("\\|");
         Path file = csv(parts[0], parts[1]);
-        ExchangeException fault = assertThrows(ExchangeException.class, () -> SurveyImport.groundLevels(Demo.project(), file,
+        ExchangeException fault = assertThrows(ExchangeException.class, () -> Surveys.groundLevels(Demo.project(), file,
                 origin("as-stated", OptionalDouble.empty())));
         assertTrue(fault.getMessage().contains("s.csv:2: 'm' ") && fault.getMessage().contains(parts[2]), fault.getMessage());
     }
 
     @Test
     void aBlockIsReconciledAsObstaclesAre() {
-        ExchangeException fault = assertThrows(ExchangeException.class, () -> SurveyImport.block(Demo.project(), given("elev-height.csv"),
+        ExchangeException fault = assertThrows(ExchangeException.class, () -> Surveys.block(Demo.project(), given("elev-height.csv"),
                 origin("as-stated", OptionalDouble.empty())));
         assertTrue(fault.getMessage().contains("does not say whether"), fault.getMessage());
     }

@@ -61,8 +61,8 @@ class SurveyImportTest {
     @ValueSource(strings = {"obstacles.csv", "obstacles.geojson", "obstacles.kml", "obstacles.kmz"})
     void everyFormatGivesTheSameObstacles(String name) throws ExchangeException {
         Project project = Demo.project();
-        SurveyImport.Result result = SurveyImport.obstacles(project, survey(name), origin(null));
-        assertEquals(4, result.added());
+        SurveyReading result = Surveys.obstacles(project, survey(name), origin(null));
+        assertEquals(4, result.count());
         List<Obstacle> obstacles = added(project);
         assertEquals(List.of("SV-101", "SV-102", "SV-103", "SV-104"), obstacles.stream().map(Obstacle::getId).toList());
         Obstacle poplar = obstacles.get(0);
@@ -84,7 +84,7 @@ class SurveyImportTest {
         assertEquals(List.of(98.10, 97.65, 98.30), line.getPlaces().stream().map(Place::getElevationM).toList());
         assertEquals(98.30, line.getTopElevationM());
         int before = project.getAerodrome().getObstacles().size();
-        assertEquals(4, SurveyImport.obstacles(project, survey(name), origin(null)).repeated());
+        assertEquals(4, Surveys.obstacles(project, survey(name), origin(null)).repeated());
         assertEquals(before, project.getAerodrome().getObstacles().size());
     }
 
@@ -92,10 +92,10 @@ class SurveyImportTest {
     @Test
     void gridCoordinatesComeOutWhereAnotherLibraryPutThem() throws ExchangeException {
         Project geodetic = Demo.project();
-        SurveyImport.obstacles(geodetic, survey("obstacles.csv"), origin(null));
+        Surveys.obstacles(geodetic, survey("obstacles.csv"), origin(null));
         Project grid = Demo.project();
-        SurveyImport.Result result = SurveyImport.obstacles(grid, survey("obstacles-utm29.dxf"), origin("EPSG:32629"));
-        assertEquals(5, result.added());
+        SurveyReading result = Surveys.obstacles(grid, survey("obstacles-utm29.dxf"), origin("EPSG:32629"));
+        assertEquals(5, result.count());
         assertEquals(List.of("TREE 1", "CHIMNEY 1", "BUILDING 1", "POWER-LINE 1", "HEDGE 1"),
                 added(grid).stream().map(Obstacle::getName).toList());
         for (int i = 0; i < 4; i++) {
@@ -105,7 +105,7 @@ class SurveyImportTest {
         assertEquals(90.15, added(grid).get(4).getPlaces().get(0).getElevationM());
         Project own = Demo.project();
         own.getAerodrome().setCoordinateReference("EPSG:32629");
-        SurveyImport.groundLevels(own, survey("ground-levels-utm29.csv"), origin(null));
+        Surveys.groundLevels(own, survey("ground-levels-utm29.csv"), origin(null));
         GroundLevel first = own.getAerodrome().getGroundLevels().get(4);
         assertEquals("GL-01", first.getId());
         assertEquals(281110.516, first.getPlace().getEastM());
@@ -130,8 +130,8 @@ class SurveyImportTest {
         Path file = Files.write(folder.resolve("map." + ending), "kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
         Project fresh = Demo.project();
         fresh.getAerodrome().getObstacles().clear();
-        SurveyImport.Result result = SurveyImport.obstacles(fresh, file, origin(null));
-        assertEquals(5, result.added());
+        SurveyReading result = Surveys.obstacles(fresh, file, origin(null));
+        assertEquals(5, result.count());
         assertTrue(result.notes().contains("11 features of the kind unit skipped"), result.notes().toString());
         for (int i = 0; i < 5; i++) {
             Obstacle one = project.getAerodrome().getObstacles().get(i);
@@ -150,21 +150,21 @@ class SurveyImportTest {
     @Test
     void manyPointsBecomeABlockBesideTheProject() throws ExchangeException, IOException {
         Project project = Demo.project();
-        SurveyImport.Block block = SurveyImport.block(project, survey("canopy-points.csv"), origin(null));
-        assertEquals(600, block.result().added());
+        SurveyReading block = Surveys.block(project, survey("canopy-points.csv"), origin(null));
+        assertEquals(600, block.count());
         SurveyBlock element = project.getSurveyBlocks().get(0);
-        assertEquals(block.fileName(), element.getPath());
+        assertEquals(Surveys.fileName(block), element.getPath());
         assertEquals(0.4, element.getHorizontalAccuracyM());
         assertEquals(0.25, element.getVerticalAccuracyM());
-        Files.write(folder.resolve(block.fileName()), block.bytes());
+        Files.write(folder.resolve(Surveys.fileName(block)), Surveys.bytes(block));
         SurveyPoints points = SurveyPoints.read(element, folder);
         assertEquals(600, points.count());
         assertEquals("C0001", points.id(0));
         assertEquals(47.2892, points.north()[0]);
         assertEquals(-11.9041, points.east()[0]);
         assertEquals(89.33, points.elevationM()[0]);
-        assertArrayEquals(block.bytes(), SurveyImport.block(Demo.project(), survey("canopy-points.csv"), origin(null)).bytes());
-        assertEquals(600, SurveyImport.block(project, survey("canopy-points.csv"), origin(null)).result().repeated());
+        assertArrayEquals(Surveys.bytes(block), Surveys.bytes(Surveys.block(Demo.project(), survey("canopy-points.csv"), origin(null))));
+        assertEquals(600, Surveys.block(project, survey("canopy-points.csv"), origin(null)).repeated());
         assertEquals(1, project.getSurveyBlocks().size());
     }
 
@@ -197,7 +197,7 @@ class SurveyImportTest {
         byte[] before = ProjectFile.bytes(project);
         String message = "";
         try {
-            SurveyImport.obstacles(project, file, origin(null));
+            Surveys.obstacles(project, file, origin(null));
         } catch (ExchangeException e) {
             message = e.getMessage();
         }
@@ -260,7 +260,7 @@ class SurveyImportTest {
                  "properties":{"height":25,"groundElevation":80}}]}
                 """);
         Project project = Demo.project();
-        SurveyImport.obstacles(project, file, origin(null));
+        Surveys.obstacles(project, file, origin(null));
         assertEquals(105.0, added(project).get(0).getTopElevationM());
         assertNull(added(project).get(0).getPlaces().get(0).getElevationM());
         assertEquals(105.0, added(project).get(1).getTopElevationM(), "80 m of ground and 25 m");
@@ -272,7 +272,7 @@ class SurveyImportTest {
                 + "line,a,47.31,-11.9,90\n");
         String message = "";
         try {
-            SurveyImport.block(Demo.project(), file, origin(null));
+            Surveys.block(Demo.project(), file, origin(null));
         } catch (ExchangeException e) {
             message = e.getMessage();
         }

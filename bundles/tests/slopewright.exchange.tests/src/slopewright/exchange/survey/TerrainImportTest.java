@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -50,7 +49,7 @@ class TerrainImportTest {
     private String refusal(Path file, SurveyOrigin origin) {
         Project project = Demo.project();
         int blocks = project.getSurveyBlocks().size();
-        String message = assertThrows(ExchangeException.class, () -> SurveyImport.block(project, file, origin)).getMessage();
+        String message = assertThrows(ExchangeException.class, () -> Surveys.block(project, file, origin)).getMessage();
         assertEquals(blocks, project.getSurveyBlocks().size());
         return message;
     }
@@ -64,8 +63,8 @@ class TerrainImportTest {
     }
 
     private SurveyPoints points(Project project, Path file) throws Exception {
-        SurveyImport.Block block = SurveyImport.block(project, file, whole());
-        return SurveyPoints.read(Files.write(folder.resolve(block.fileName()), block.bytes()), SurveyPoints.sha256(block.bytes()));
+        SurveyReading block = Surveys.block(project, file, whole());
+        return SurveyPoints.read(Files.write(folder.resolve(Surveys.fileName(block)), Surveys.bytes(block)), SurveyPoints.sha256(Surveys.bytes(block)));
     }
 
     /** Rows run from north to south: the first number is that of the cell in the north-west. */
@@ -84,7 +83,7 @@ class TerrainImportTest {
     @Test
     void whatLiesBetweenTheCellsIsWithinTheAccuracy() throws ExchangeException {
         Project project = Demo.project();
-        SurveyImport.block(project, GRID, whole());
+        Surveys.block(project, GRID, whole());
         SurveyBlock block = project.getSurveyBlocks().get(project.getSurveyBlocks().size() - 1);
         assertEquals(2 + 15 * Math.sqrt(2), block.getHorizontalAccuracyM(), 1e-9);
         assertEquals(1.5, block.getVerticalAccuracyM());
@@ -104,14 +103,12 @@ class TerrainImportTest {
     }
 
     @Test
-    void terrainBecomesNoElements() {
+    void terrainBecomesNoElements() throws ExchangeException {
         Project project = Demo.project();
-        for (ExchangeException said : List.of(
-                assertThrows(ExchangeException.class, () -> SurveyImport.obstacles(project, GRID, whole())),
-                assertThrows(ExchangeException.class, () -> SurveyImport.groundLevels(project, GRID, whole())))) {
-            assertEquals(1, said.messages().size());
-            assertTrue(said.getMessage().contains("--as obstacle-block"), said.getMessage());
-        }
+        ExchangeException said = assertThrows(ExchangeException.class, () -> Surveys.groundLevels(project, GRID, whole()));
+        assertEquals(1, said.messages().size());
+        assertTrue(said.getMessage().contains("--as obstacle-block"), said.getMessage());
+        assertEquals(30, Surveys.obstacles(project, GRID, whole()).points().orElseThrow().count());
     }
 
     @ParameterizedTest

@@ -1,0 +1,46 @@
+package slopewright.exchange.survey;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyReading.Form;
+import slopewright.model.Project;
+import slopewright.model.SurveyBlock;
+
+/** Imports a survey file as the command line does: whole, or not at all. */
+public final class Surveys {
+
+    private Surveys() {
+    }
+
+    static SurveyReading obstacles(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
+        return whole(project, file, origin, Form.OBSTACLES);
+    }
+
+    static SurveyReading groundLevels(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
+        return whole(project, file, origin, Form.GROUND_LEVELS);
+    }
+
+    /** Adds a block to a project, and returns its reading. */
+    public static SurveyReading block(Project project, Path file, SurveyOrigin origin) throws ExchangeException {
+        return whole(project, file, origin, Form.BLOCK);
+    }
+
+    /** Returns the name of the file of a block that is added. */
+    public static String fileName(SurveyReading block) {
+        return ((SurveyBlock) block.elements().get(0)).getPath();
+    }
+
+    /** Returns what the file of a block that is added holds. */
+    public static byte[] bytes(SurveyReading block) {
+        return block.blockBytes().orElseThrow();
+    }
+
+    private static SurveyReading whole(Project project, Path file, SurveyOrigin origin, Form form) throws ExchangeException {
+        SurveyReading reading = SurveyReading.of(project, file, origin, Optional.empty(), form);
+        reading.refuseFaults(false);
+        reading.addTo(project);
+        return reading;
+    }
+}
