@@ -111,12 +111,13 @@ class ReadableTest {
                     .forEach(tab -> look(view, tab.getText(), picture, tab.getBounds(), sight, faint));
         } else if (control instanceof Tree tree) {
             ImageData picture = Contrast.painted(tree);
-            Stream.of(tree.getItems()).forEach(item -> look(view, tree, item, picture, faint));
+            Rectangle sight = sight(tree);
+            Stream.of(tree.getItems()).forEach(item -> look(view, tree, item, picture, sight, faint));
         } else if (control instanceof Table table) {
             ImageData picture = Contrast.painted(table);
             for (TableItem item : table.getItems()) {
                 for (int i = 0; i < Math.max(1, table.getColumnCount()); i++) {
-                    look(view, item.getText(i), picture, item.getBounds(i), table.getClientArea(), faint);
+                    look(view, item.getText(i), picture, item.getBounds(i), sight(table), faint);
                 }
             }
         } else if (!text(control).isBlank() && control.isEnabled()) {
@@ -128,12 +129,12 @@ class ReadableTest {
         }
     }
 
-    private void look(String view, Tree tree, TreeItem item, ImageData picture, List<String> faint) {
+    private void look(String view, Tree tree, TreeItem item, ImageData picture, Rectangle sight, List<String> faint) {
         for (int i = 0; i < Math.max(1, tree.getColumnCount()); i++) {
-            look(view, item.getText(i), picture, item.getBounds(i), tree.getClientArea(), faint);
+            look(view, item.getText(i), picture, item.getBounds(i), sight, faint);
         }
         if (item.getExpanded()) {
-            Stream.of(item.getItems()).forEach(child -> look(view, tree, child, picture, faint));
+            Stream.of(item.getItems()).forEach(child -> look(view, tree, child, picture, sight, faint));
         }
     }
 
@@ -147,6 +148,15 @@ class ReadableTest {
             }
         }
         return true;
+    }
+
+    /** The part of a list that nothing above it cuts off; rows beyond it are not painted. */
+    private static Rectangle sight(Composite list) {
+        Rectangle seen = list.getClientArea();
+        for (Composite above = list.getParent(); above != null; above = above.getParent()) {
+            seen = seen.intersection(list.getDisplay().map(above, list, above.getClientArea()));
+        }
+        return seen;
     }
 
     /** A text of which enough is in sight. */

@@ -50,6 +50,7 @@ import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
 import slopewright.ui.properties.OutcomeTexts;
+import slopewright.ui.review.BookView;
 import slopewright.ui.review.ComparisonView;
 import slopewright.ui.review.FindingsView;
 import slopewright.ui.review.MeasuredView;
@@ -57,8 +58,9 @@ import slopewright.ui.review.MeasuredView;
 /**
  * The choice of units is one choice: with feet chosen no metre is left in any text of the window, with decimal degrees no minute, with
  * minutes no angle of elevation in decimal degrees but in the brackets beside them. Bearings, which are written with two decimals, and
- * coordinates have no minutes. Looked at are the controls with their tooltips, what is drawn in the plan and in the section, and every
- * sentence about the demonstration; names are whatever their giver made them.
+ * coordinates have no minutes, and the book of values has numbers as their texts print them. Looked at are the controls with their
+ * tooltips, what is drawn in the plan and in the section, and every sentence about the demonstration; names are whatever their giver made
+ * them.
  */
 class UnitChoiceTest {
 
@@ -120,6 +122,7 @@ class UnitChoiceTest {
     /** Opens everything before other units are chosen, so that what does not follow is found too. */
     private void open() throws Exception {
         Preferences.store().setValue(Preferences.ANGLE_FORM, Preferences.DECIMAL);
+        Optional.ofNullable(page().findView(BookView.ID)).ifPresent(page()::hideView);
         editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), PlanEditor.ID);
         plan = new PlanDriver(editor);
         document = Adapters.adapt(editor, ProjectDocument.class);
