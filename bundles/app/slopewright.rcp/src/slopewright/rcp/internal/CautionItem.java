@@ -36,8 +36,8 @@ public final class CautionItem extends ContributionItem {
         label.setToolTipText(Messages.get("caution.show-all"));
         label.setImage(PlatformUI.getWorkbench().getSharedImages().getImage(ISharedImages.IMG_OBJS_WARN_TSK));
         label.addListener(SWT.MouseUp, event -> showAll.run());
-        StatusLineLayoutData data = new StatusLineLayoutData();
-        data.widthHint = label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        label.setLayoutData(data);
+        label.setLayoutData(new StatusLineLayoutData());
+        StatusWidth.fit(label);
+        label.getDisplay().asyncExec(() -> StatusWidth.fit(label));
     }
 }

@@ -41,10 +41,9 @@ public final class CheckItem extends ContributionItem {
     @Override
     public void fill(Composite parent) {
         CLabel made = new CLabel(parent, SWT.NONE);
-        StatusLineLayoutData data = new StatusLineLayoutData();
+        made.setLayoutData(new StatusLineLayoutData());
         made.setText("n".repeat(WIDTH_IN_LETTERS));
-        data.widthHint = made.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-        made.setLayoutData(data);
+        StatusWidth.fit(made);
         made.setText("");
         label = Optional.of(made);
         made.addListener(SWT.MouseUp, event -> follower.flatMap(DocumentFollower::document).filter(ProjectDocument::isChecking)
@@ -81,6 +80,7 @@ public final class CheckItem extends ContributionItem {
         label.filter(shown -> !shown.isDisposed()).ifPresent(shown -> {
             shown.setText(text);
             shown.setToolTipText(text);
+            StatusWidth.fit(shown);
         });
     }
 
