@@ -234,7 +234,8 @@ public final class SurveyReading {
         }
         if (count() + repeated == 0) {
             List<String> why = refusedCount > 0 ? refused : notes;
-            throw new ExchangeException(file.toString(), 0, "holds nothing to import" + (why.isEmpty() ? "" : ": " + String.join(", ", why)));
+            throw new ExchangeException(file.toString(), 0,
+                    "holds nothing to import" + (why.isEmpty() ? "" : ": " + String.join(", ", why)));
         }
     }
 

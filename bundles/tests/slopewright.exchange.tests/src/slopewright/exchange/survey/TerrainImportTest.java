@@ -64,7 +64,8 @@ class TerrainImportTest {
 
     private SurveyPoints points(Project project, Path file) throws Exception {
         SurveyReading block = Surveys.block(project, file, whole());
-        return SurveyPoints.read(Files.write(folder.resolve(Surveys.fileName(block)), Surveys.bytes(block)), SurveyPoints.sha256(Surveys.bytes(block)));
+        byte[] bytes = Surveys.bytes(block);
+        return SurveyPoints.read(Files.write(folder.resolve(Surveys.fileName(block)), bytes), SurveyPoints.sha256(bytes));
     }
 
     /** Rows run from north to south: the first number is that of the cell in the north-west. */
