@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -92,6 +94,22 @@ class OtherTerrainTest {
             changed[i] ^= (byte) 0xFF;
             readOrRefuse(changed);
         }
+    }
+
+    /** The bytes of a tile (325), its width (322) and its length (323), as the file says them, are no reason to make such room. */
+    @ParameterizedTest
+    @ValueSource(ints = {325, 322, 323})
+    void noRoomIsMadeForWhatAGeoTiffOnlySays(int tag) throws IOException {
+        ByteBuffer tiff = ByteBuffer.wrap(Files.readAllBytes(OTHERS.resolve("float-deflate-tiled.tif"))).order(ByteOrder.LITTLE_ENDIAN);
+        int directory = tiff.getInt(4);
+        for (int i = 0; i < tiff.getShort(directory); i++) {
+            int entry = directory + 2 + 12 * i;
+            if (tiff.getShort(entry) == tag) {
+                tiff.putShort(entry + 2, (short) 4).putInt(entry + 8, 0x7FFF_FFF0);
+            }
+        }
+        String said = fault(Files.write(folder.resolve("huge.tif"), tiff.array()), "EPSG:32629");
+        assertTrue(said.contains("has a block of ") && said.contains("huge.tif"), said);
     }
 
     private void readOrRefuse(byte[] bytes) throws IOException {

@@ -22,6 +22,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.geometry.Decimals;
+import slopewright.siting.site.SurveyPoints;
 
 /**
  * Terrain as a GeoTIFF (OGC 19-008r4): one band of elevations in metres, whole or floating point, in strips or tiles, plain or compressed
@@ -44,6 +45,11 @@ public final class GeoTiffSurvey implements SurveyFormat {
     private static final int METRE = 9001;
     private static final int PIXEL_IS_POINT = 2;
     private static final int FLOATING_PREDICTOR = 3;
+    private static final int SAMPLES = 277;
+    private static final List<Integer> BLOCK_BYTES = List.of(279, 325);
+    private static final int TILE_WIDTH = 322;
+    private static final int TILE_LENGTH = 323;
+    private static final long MOST_BYTES = 8L * SurveyPoints.MOST_POINTS;
     private static final int OWN = 32767;
     private static final Set<Integer> WGS_84 = Set.of(4326, 4979);
 
@@ -63,7 +69,8 @@ public final class GeoTiffSurvey implements SurveyFormat {
         try (InputStream raw = new BufferedInputStream(input.openBytes()); ImageInputStream in = new MemoryCacheImageInputStream(raw)) {
             reader.setInput(in, false, false);
             new Model(input, reader).read();
-        } catch (IllegalArgumentException | IndexOutOfBoundsException | NegativeArraySizeException | IllegalStateException e) {
+        } catch (ArithmeticException | IllegalArgumentException | IndexOutOfBoundsException | NegativeArraySizeException
+                | IllegalStateException e) {
             throw input.fault(0, "is no TIFF that can be read: " + e.getMessage());
         } finally {
             reader.dispose();
@@ -161,12 +168,35 @@ public final class GeoTiffSurvey implements SurveyFormat {
             }
         }
 
+        /** Room for a strip or a tile is made before it is read: none needs more than all cells that are taken. */
+        private void refuseHuge() throws ExchangeException {
+            for (int tag : BLOCK_BYTES) {
+                TIFFField field = tags.getTIFFField(tag);
+                for (int i = 0; field != null && i < field.getCount(); i++) {
+                    refuseHuge(field.getAsLong(i));
+                }
+            }
+            refuseHuge(Math.multiplyExact(Math.multiplyExact(8L * first(SAMPLES), first(TILE_WIDTH)), first(TILE_LENGTH)));
+        }
+
+        private void refuseHuge(long bytes) throws ExchangeException {
+            if (bytes < 0 || bytes > MOST_BYTES) {
+                throw input.fault(0, "has a block of " + bytes + " bytes, where at most " + MOST_BYTES + " are taken");
+            }
+        }
+
+        private long first(int tag) {
+            TIFFField field = tags.getTIFFField(tag);
+            return field == null || field.getCount() == 0 ? 1 : field.getAsLong(0);
+        }
+
         private void read() throws IOException, ExchangeException {
             TIFFField predictor = tags.getTIFFField(PREDICTOR);
             if (predictor != null && predictor.getAsInt(0) == FLOATING_PREDICTOR) {
                 throw input.fault(0, "is compressed with the predictor for floating point, which is not read; write it with PREDICTOR=1");
             }
             GridCells cells = new GridCells(input, frame());
+            refuseHuge();
             refer(cells.isDegrees());
             Optional<Double> noData = noData();
             Raster raster;
