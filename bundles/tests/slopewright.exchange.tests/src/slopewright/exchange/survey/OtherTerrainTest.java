@@ -112,6 +112,17 @@ class OtherTerrainTest {
         assertTrue(said.contains("has a block of ") && said.contains("huge.tif"), said);
     }
 
+    /** The reader of Java makes a table of as many entries as a number of so many bits may have. */
+    @Test
+    void elevationsOfAnOddNumberOfBitsAreRefused() throws IOException {
+        ByteBuffer tiff = ByteBuffer.wrap(Files.readAllBytes(OTHERS.resolve("int16-lzw.tif"))).order(ByteOrder.LITTLE_ENDIAN);
+        int bits = tiff.getInt(4) + 2 + 12 * 2;
+        assertEquals(258, tiff.getShort(bits));
+        tiff.putShort(bits + 8, (short) 28);
+        String said = fault(Files.write(folder.resolve("odd.tif"), tiff.array()), "EPSG:32629");
+        assertTrue(said.contains("elevations of 28 bits"), said);
+    }
+
     private void readOrRefuse(byte[] bytes) throws IOException {
         Path file = Files.write(folder.resolve("broken.tif"), bytes);
         try {

@@ -45,6 +45,8 @@ public final class GeoTiffSurvey implements SurveyFormat {
     private static final int METRE = 9001;
     private static final int PIXEL_IS_POINT = 2;
     private static final int FLOATING_PREDICTOR = 3;
+    private static final int BITS = 258;
+    private static final Set<Long> USUAL_BITS = Set.of(8L, 16L, 32L, 64L);
     private static final int SAMPLES = 277;
     private static final List<Integer> BLOCK_BYTES = List.of(279, 325);
     private static final int TILE_WIDTH = 322;
@@ -170,6 +172,9 @@ public final class GeoTiffSurvey implements SurveyFormat {
 
         /** Room for a strip or a tile is made before it is read: none needs more than all cells that are taken. */
         private void refuseHuge() throws ExchangeException {
+            if (!USUAL_BITS.contains(first(BITS))) {
+                throw input.fault(0, "has elevations of " + first(BITS) + " bits, where 8, 16, 32 or 64 are read");
+            }
             for (int tag : BLOCK_BYTES) {
                 TIFFField field = tags.getTIFFField(tag);
                 for (int i = 0; field != null && i < field.getCount(); i++) {
