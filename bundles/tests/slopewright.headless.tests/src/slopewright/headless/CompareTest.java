@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
@@ -49,6 +51,34 @@ class CompareTest {
                     && outcome.get("after").get("outcome").asText().equals("FAIL");
         }
         assertTrue(rowSeven, difference.toString());
+    }
+
+    /**
+     * What an element refers to is a change, and so is the order of the places of a line. Of three aeroplanes the first two go, which may
+     * fly 4.5 degrees; the one that may fly 5.5 stays, and says what it said before.
+     */
+    @Test
+    void whatIsReferredToAndInWhichOrderIsToldAsWell() throws IOException {
+        String text = Files.readString(Path.of(DEMO));
+        String groups = "regularGroups=\"aeroplane-group-1 aeroplane-group-2 aeroplane-group-3\" trueBearingDeg=\"92.0\"";
+        String equipment = "beamRightLimitDeg=\"8.0\" equipment=\"equipment-type-2\"";
+        assertTrue(text.contains(groups) && text.contains(equipment));
+        Path changed = Files.writeString(folder.resolve("b.slopewright"), text.replace(groups, groups.replaceFirst("aeroplane.*-2 ", ""))
+                .replace(equipment, equipment.replace("-2", "-1"))
+                .replaceFirst("(?s)( *<places xmi:id=\"place-13\".*?\n)( *<places xmi:id=\"place-14\".*?\n)", "$2$1"));
+        JsonNode difference = Words.run("compare-versions", DEMO, changed.toString(), "--json").json();
+        List<String> changes = new ArrayList<>();
+        difference.get("changes").forEach(change -> changes.add(change.get("kind").asText() + " " + change.get("element").asText() + " "
+                + change.get("attribute").asText() + " " + change.get("after").asText()));
+        assertEquals(List.of("changed runway-end-1 regularGroups Turboprop", "changed approach-aid-3 equipment Four-unit set, 0.60 m",
+                "reordered obstacle-3 places place-14, place-13, place-15"), changes);
+        List<String> slopes = new ArrayList<>();
+        difference.get("outcomes").forEach(outcome -> {
+            if (outcome.get("rule").asText().equals("EYE-05")) {
+                slopes.add(outcome.get("before").get("margin").asText() + outcome.get("after").size());
+            }
+        });
+        assertEquals(List.of("1.50", "1.50"), slopes);
     }
 
     @Test

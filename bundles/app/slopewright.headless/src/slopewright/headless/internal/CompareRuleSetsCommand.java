@@ -1,11 +1,8 @@
 package slopewright.headless.internal;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -16,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
+import slopewright.checks.compare.OutcomePairs;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.standards.RuleSets;
@@ -37,61 +35,44 @@ final class CompareRuleSetsCommand extends Command {
     @Option(names = "--json", description = "print one JSON document")
     private boolean json;
 
-    /** One rule on one element: the outcome under each rule set that has one. */
-    private record Line(String rule, String element, String path, Map<String, Outcome> outcomes) {
+    private static boolean differs(OutcomePairs.Row row, int ruleSets) {
+        return row.outcomes().size() < ruleSets
+                || row.outcomes().values().stream().map(CompareRuleSetsCommand::essence).distinct().count() > 1;
+    }
 
-        boolean differs(int ruleSets) {
-            return outcomes.size() < ruleSets || outcomes.values().stream().map(Line::essence).distinct().count() > 1;
-        }
-
-        private static String essence(Outcome outcome) {
-            return outcome.verdict() + " " + number(outcome.limit().orElse(Double.NaN)) + " " + number(outcome.value().orElse(Double.NaN));
-        }
+    private static String essence(Outcome outcome) {
+        return outcome.verdict() + " " + outcome.result() + " " + number(outcome.limit().orElse(Double.NaN)) + " "
+                + number(outcome.value().orElse(Double.NaN));
     }
 
     @Override
     public Integer call() {
-        List<String> ruleSets = !names.isEmpty() ? names : RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition())
-                .toList();
+        List<String> ruleSets = !names.isEmpty() ? names.stream().distinct().toList()
+                : RuleSets.all().stream().map(rules -> rules.key() + ":" + rules.edition()).toList();
         ruleSets.forEach(name -> ProjectFiles.rules(Optional.of(name)));
         Project project = ProjectFiles.load(file);
-        List<Line> lines = new ArrayList<>(lines(project, ruleSets).values());
-        if (!all) {
-            lines.removeIf(line -> !line.differs(ruleSets.size()));
-        }
+        OutcomePairs pairs = new OutcomePairs();
+        ruleSets.forEach(name -> pairs.add(name, Checks.run(project, Optional.of(name)).outcomes()));
+        List<OutcomePairs.Row> rows = pairs.rows().stream().filter(row -> all || differs(row, ruleSets.size())).toList();
         if (json) {
-            Json.print(json(ruleSets, lines), streams().out);
+            Json.print(json(ruleSets, rows), streams().out);
         } else {
-            print(ruleSets, lines);
+            print(ruleSets, rows);
         }
         return ExitCodes.OK;
     }
 
-    private static Map<String, Line> lines(Project project, List<String> ruleSets) {
-        Map<String, Line> lines = new LinkedHashMap<>();
-        for (String ruleSet : ruleSets) {
-            Map<String, Integer> repeated = new LinkedHashMap<>();
-            for (Outcome outcome : Checks.run(project, Optional.of(ruleSet)).outcomes()) {
-                String key = outcome.rule() + " " + outcome.elementId();
-                int number = repeated.merge(key, 1, Integer::sum);
-                lines.computeIfAbsent(key + " " + number, any -> new Line(outcome.rule(), outcome.elementId(), outcome.elementPath(),
-                        new LinkedHashMap<>())).outcomes().put(ruleSet, outcome);
-            }
-        }
-        return lines;
-    }
-
-    private static ObjectNode json(List<String> ruleSets, List<Line> lines) {
+    private static ObjectNode json(List<String> ruleSets, List<OutcomePairs.Row> rows) {
         ObjectNode node = Json.object();
         ArrayNode sets = node.putArray("ruleSets");
         ruleSets.forEach(sets::add);
         ArrayNode list = node.putArray("differences");
-        for (Line line : lines) {
+        for (OutcomePairs.Row row : rows) {
             ObjectNode entry = list.addObject();
-            entry.put("rule", line.rule());
-            entry.put("element", line.element());
+            entry.put("rule", row.rule());
+            entry.put("element", row.element());
             ObjectNode outcomes = entry.putObject("outcomes");
-            line.outcomes().forEach((ruleSet, outcome) -> {
+            row.outcomes().forEach((ruleSet, outcome) -> {
                 ObjectNode under = outcomes.putObject(ruleSet);
                 under.put("verdict", outcome.verdict().key());
                 under.put("outcome", outcome.result().name());
@@ -105,15 +86,15 @@ final class CompareRuleSetsCommand extends Command {
         return node;
     }
 
-    private void print(List<String> ruleSets, List<Line> lines) {
-        for (Line line : lines) {
-            streams().say(line.rule() + "  " + line.path());
+    private void print(List<String> ruleSets, List<OutcomePairs.Row> rows) {
+        for (OutcomePairs.Row row : rows) {
+            streams().say(row.rule() + "  " + row.path());
             for (String ruleSet : ruleSets) {
-                Outcome outcome = line.outcomes().get(ruleSet);
+                Outcome outcome = row.outcomes().get(ruleSet);
                 streams().sayf("    %-12s %s", ruleSet, outcome == null ? "says nothing" : text(outcome));
             }
         }
-        streams().sayf("%d outcomes differ between %d rule sets", lines.size(), ruleSets.size());
+        streams().sayf("%d outcomes differ between %d rule sets", rows.size(), ruleSets.size());
     }
 
     private static String text(Outcome outcome) {

@@ -7,10 +7,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EReference;
 
-import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.evaluation.AidEvaluation;
@@ -25,12 +27,14 @@ import slopewright.siting.Siting;
 public final class ProjectDifference {
 
     /**
-     * One changed, added or removed element or attribute.
+     * One element or attribute that is not as it was.
      *
-     * @param kind      {@code changed}, {@code added} or {@code removed}
+     * @param kind      {@code changed}, {@code added}, {@code removed}, {@code moved} to another element that holds it, or
+     *                  {@code reordered}: what it holds stands in another order
      * @param element   id of the element
      * @param path      the element for people
-     * @param attribute name of the attribute; empty where the whole element was added or removed
+     * @param attribute name of the attribute, or of what refers to other elements; empty where the whole element was added, removed or
+     *                  moved
      * @param before    the older value as text; empty for nothing
      * @param after     the newer value as text; empty for nothing
      */
@@ -67,6 +71,8 @@ public final class ProjectDifference {
     }
 
     private static final double SAME = 1e-9;
+    private static final String BEFORE = "before";
+    private static final String AFTER = "after";
 
     private final ProjectEvaluation older;
     private final ProjectEvaluation newer;
@@ -99,13 +105,13 @@ public final class ProjectDifference {
         return elements;
     }
 
-    /** Returns what was changed, removed and added, in the order of the documents. */
+    /** Returns what was changed, moved, removed and added, in the order of the documents. */
     public List<Change> changes() {
         return changes(older.project(), newer.project());
     }
 
     /**
-     * Returns what was changed, removed and added, in the order of the documents; nothing is evaluated for it.
+     * Returns what was changed, moved, removed and added, in the order of the documents; nothing is evaluated for it.
      *
      * @param older the older version, not changed
      * @param newer the newer version, not changed
@@ -120,6 +126,8 @@ public final class ProjectDifference {
                 changes.add(new Change("removed", id, Projects.path(element), "", "", ""));
             } else {
                 attributes(element, now, changes);
+                references(element, now, changes);
+                places(element, now, changes);
             }
         });
         after.forEach((id, element) -> {
@@ -141,19 +149,54 @@ public final class ProjectDifference {
         }
     }
 
-    private static String text(Object value) {
-        return value == null ? "" : value.toString();
+    /** What an element refers to, by what that is called, each with its id. */
+    private static void references(Identified before, Identified after, List<Change> changes) {
+        for (EReference reference : before.eClass().getEAllReferences()) {
+            if (!reference.isContainment() && !reference.isContainer() && !reference.isDerived()
+                    && !ids(before, reference).equals(ids(after, reference))) {
+                changes.add(new Change("changed", before.getId(), Projects.path(after), reference.getName(), labels(before, reference),
+                        labels(after, reference)));
+            }
+        }
     }
 
-    private static Map<String, Outcome> outcomes(ProjectEvaluation evaluation) {
-        CheckResult result = Checks.run(evaluation, rule -> true);
-        Map<String, Outcome> outcomes = new LinkedHashMap<>();
-        Map<String, Integer> repeated = new LinkedHashMap<>();
-        for (Outcome outcome : result.outcomes()) {
-            String key = outcome.rule() + " " + outcome.elementId();
-            outcomes.put(key + " " + repeated.merge(key, 1, Integer::sum), outcome);
+    /** Where an element stands, and in which order what it holds. */
+    private static void places(Identified before, Identified after, List<Change> changes) {
+        if (!holder(before).equals(holder(after))) {
+            changes.add(new Change("moved", before.getId(), Projects.path(after), "", "", ""));
         }
-        return outcomes;
+        for (EReference reference : before.eClass().getEAllContainments()) {
+            List<String> was = new ArrayList<>(ids(before, reference));
+            List<String> is = new ArrayList<>(ids(after, reference));
+            was.retainAll(Set.copyOf(is));
+            is.retainAll(Set.copyOf(was));
+            if (!was.equals(is)) {
+                changes.add(new Change("reordered", before.getId(), Projects.path(after), reference.getName(), labels(before, reference),
+                        labels(after, reference)));
+            }
+        }
+    }
+
+    private static String holder(Identified element) {
+        return element.eContainer() instanceof Identified holder ? holder.getId() + " " + element.eContainmentFeature().getName() : "";
+    }
+
+    private static List<Identified> targets(Identified element, EReference reference) {
+        Object value = element.eGet(reference);
+        List<?> all = value instanceof List<?> many ? many : value == null ? List.of() : List.of(value);
+        return all.stream().filter(Identified.class::isInstance).map(Identified.class::cast).toList();
+    }
+
+    private static List<String> ids(Identified element, EReference reference) {
+        return targets(element, reference).stream().map(target -> String.valueOf(target.getId())).toList();
+    }
+
+    private static String labels(Identified element, EReference reference) {
+        return targets(element, reference).stream().map(Projects::label).collect(Collectors.joining(", "));
+    }
+
+    private static String text(Object value) {
+        return value == null ? "" : value.toString();
     }
 
     /**
@@ -162,20 +205,17 @@ public final class ProjectDifference {
      * @throws IllegalArgumentException where one of them cannot be checked; the message says why
      */
     public List<OutcomeChange> outcomeChanges() {
-        Map<String, Outcome> before = outcomes(older);
-        Map<String, Outcome> after = outcomes(newer);
+        OutcomePairs pairs = new OutcomePairs();
+        pairs.add(BEFORE, Checks.run(older, rule -> true).outcomes());
+        pairs.add(AFTER, Checks.run(newer, rule -> true).outcomes());
         List<OutcomeChange> changes = new ArrayList<>();
-        before.forEach((key, was) -> {
-            Outcome is = after.get(key);
-            if (is == null || differs(was, is)) {
-                changes.add(new OutcomeChange(was.rule(), was.elementId(), was.elementPath(), Optional.of(was), Optional.ofNullable(is)));
+        for (OutcomePairs.Row row : pairs.rows()) {
+            Optional<Outcome> was = Optional.ofNullable(row.outcomes().get(BEFORE));
+            Optional<Outcome> is = Optional.ofNullable(row.outcomes().get(AFTER));
+            if (was.isEmpty() || is.isEmpty() || differs(was.get(), is.get())) {
+                changes.add(new OutcomeChange(row.rule(), row.element(), row.path(), was, is));
             }
-        });
-        after.forEach((key, is) -> {
-            if (!before.containsKey(key)) {
-                changes.add(new OutcomeChange(is.rule(), is.elementId(), is.elementPath(), Optional.empty(), Optional.of(is)));
-            }
-        });
+        }
         return changes;
     }
 
