@@ -21,6 +21,7 @@ import org.eclipse.ui.PartInitException;
 import slopewright.model.io.AtomicFile;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.site.SiteWizard;
+import slopewright.ui.document.ActiveDocument;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 
@@ -63,6 +64,11 @@ public final class ShellCommands {
         if (MessageDialog.openConfirm(window.getShell(), Messages.get("reset.title"), Messages.get("reset.question"))) {
             window.getActivePage().resetPerspective();
         }
+    }
+
+    /** Stops the check of the active project, where one is under way. */
+    public static void stopCheck() {
+        ActiveDocument.get().filter(ProjectDocument::isChecking).ifPresent(ProjectDocument::stopChecking);
     }
 
     /** Shows the welcome page. */

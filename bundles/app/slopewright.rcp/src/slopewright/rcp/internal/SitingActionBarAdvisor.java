@@ -33,7 +33,8 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
             Map.entry(ActionFactory.QUIT, "menu.quit"), Map.entry(ActionFactory.CUT, "menu.cut"),
             Map.entry(ActionFactory.COPY, "menu.copy"), Map.entry(ActionFactory.PASTE, "menu.paste"),
             Map.entry(ActionFactory.DELETE, "menu.delete"),
-            Map.entry(ActionFactory.SELECT_ALL, "menu.select-all"),
+            Map.entry(ActionFactory.SELECT_ALL, "menu.select-all"), Map.entry(ActionFactory.NEXT, "menu.next-element"),
+            Map.entry(ActionFactory.PREVIOUS, "menu.previous-element"),
             Map.entry(ActionFactory.PREFERENCES, "menu.preferences"), Map.entry(ActionFactory.ABOUT, "menu.about"));
 
     private IWorkbenchWindow window;
@@ -44,6 +45,10 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     private IAction welcome;
     private IAction resetLayout;
     private IAction dark;
+    private List<IAction> layouts = List.of();
+    private IAction nextView;
+    private IAction previousView;
+    private IAction stopCheck;
     private IAction undo;
     private IAction redo;
     private IAction about;
@@ -70,7 +75,15 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         dark = ShellAction.tick("slopewright.rcp.dark", Messages.get("menu.dark"), ThemeSwitch::toggle);
         dark.setChecked(ScreenTheme.isDark());
         ScreenTheme.addListener(() -> dark.setChecked(ScreenTheme.isDark()));
-        List.of(newProject, newSite, saveAsTemplate, openProject, welcome, resetLayout, dark).forEach(this::register);
+        layouts = List.of(new LayoutAction(forWindow, "drafting", SitingPerspective.ID),
+                new LayoutAction(forWindow, "checking", CheckingPerspective.ID), new LayoutAction(forWindow, "pilot", PilotPerspective.ID));
+        nextView = ShellAction.of("slopewright.rcp.nextView", Messages.get("menu.next-view"), () -> PartRound.next(forWindow));
+        previousView = ShellAction.of("slopewright.rcp.previousView", Messages.get("menu.previous-view"),
+                () -> PartRound.previous(forWindow));
+        stopCheck = ShellAction.of("slopewright.rcp.stopCheck", Messages.get("menu.stop-check"), ShellCommands::stopCheck);
+        List.of(newProject, newSite, saveAsTemplate, openProject, welcome, resetLayout, dark, nextView, previousView, stopCheck)
+                .forEach(this::register);
+        layouts.forEach(this::register);
         undo = new HistoryAction(forWindow, true);
         redo = new HistoryAction(forWindow, false);
         register(undo);
@@ -139,6 +152,8 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         add(menu, List.of(ActionFactory.CUT, ActionFactory.COPY, ActionFactory.PASTE));
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.DELETE, ActionFactory.SELECT_ALL));
+        menu.add(new Separator());
+        menu.add(stopCheck);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         return menu;
     }
@@ -148,7 +163,9 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         MenuManager views = new MenuManager(Messages.get("menu.show-view"));
         views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
         menu.add(views);
+        layouts.forEach(menu::add);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+        add(menu, List.of(ActionFactory.NEXT, ActionFactory.PREVIOUS));
         menu.add(new Separator());
         menu.add(dark);
         return menu;
@@ -156,6 +173,9 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
 
     private IMenuManager windowMenu() {
         MenuManager menu = new MenuManager(Messages.get("menu.window"), IWorkbenchActionConstants.M_WINDOW);
+        menu.add(nextView);
+        menu.add(previousView);
+        menu.add(new Separator());
         menu.add(resetLayout);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
         add(menu, List.of(ActionFactory.PREFERENCES));

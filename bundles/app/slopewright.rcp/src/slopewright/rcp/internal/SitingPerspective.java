@@ -1,17 +1,29 @@
 package slopewright.rcp.internal;
 
+import java.util.List;
+
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
-/** Lays out the window: the editors in the middle, properties to the right, findings below. */
+import slopewright.ui.elements.ElementsView;
+import slopewright.ui.profile.DirectionsView;
+import slopewright.ui.profile.PilotView;
+import slopewright.ui.profile.SectionView;
+import slopewright.ui.review.BookView;
+import slopewright.ui.review.ComparisonView;
+import slopewright.ui.review.FindingsView;
+import slopewright.ui.review.MeasuredView;
+import slopewright.ui.review.ReviewView;
+import slopewright.ui.review.VersionsView;
+
+/** Lays out the window for drafting: the editors in the middle, properties to the right, findings below. */
 public final class SitingPerspective implements IPerspectiveFactory {
 
     /** The id under which the perspective is registered. */
     public static final String ID = "slopewright.rcp.perspective";
 
-    private static final String FINDINGS = "slopewright.ui.review.findings";
     private static final float SHARE_LEFT_OF_PROPERTIES = 0.75f;
     private static final float SHARE_ABOVE_FINDINGS = 0.72f;
     private static final float SHARE_ON_A_LOW_SCREEN = 0.56f;
@@ -24,11 +36,18 @@ public final class SitingPerspective implements IPerspectiveFactory {
         right.addView(IPageLayout.ID_PROP_SHEET);
         right.addPlaceholder(IPageLayout.ID_OUTLINE);
         IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, shareAboveFindings(), layout.getEditorArea());
-        bottom.addView(FINDINGS);
+        bottom.addView(FindingsView.ID);
         bottom.addPlaceholder("slopewright.ui.*");
-        layout.addShowViewShortcut(FINDINGS);
+        layout.addShowViewShortcut(FindingsView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_PROP_SHEET);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+    }
+
+    /** Offers the views that the bundles of the product add to the first arrangement in another one too. */
+    static void offerViews(IPageLayout layout) {
+        List.of(FindingsView.ID, IPageLayout.ID_PROP_SHEET, IPageLayout.ID_OUTLINE, ElementsView.ID, SectionView.ID, PilotView.ID,
+                DirectionsView.ID, ReviewView.ID, ComparisonView.ID, VersionsView.ID, MeasuredView.ID, BookView.ID)
+                .forEach(layout::addShowViewShortcut);
     }
 
     /** Below the plan there is room for more than a few rows on a low screen too. */

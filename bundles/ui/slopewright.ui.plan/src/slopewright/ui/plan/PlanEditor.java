@@ -62,10 +62,12 @@ import slopewright.ui.plan.internal.image.ImageLayer;
 import slopewright.ui.plan.internal.image.ImageScaling;
 import slopewright.ui.plan.internal.outline.PlanOutline;
 import slopewright.ui.plan.internal.palette.PaletteDrop;
+import slopewright.ui.plan.internal.palette.PaletteFocus;
 import slopewright.ui.plan.internal.palette.PinnedPalette;
 import slopewright.ui.plan.internal.palette.PlanPalette;
 import slopewright.ui.plan.internal.parts.PlanPartFactory;
 import slopewright.ui.plan.internal.survey.SurveyImports;
+import slopewright.ui.plan.internal.tools.PlaceRound;
 import slopewright.ui.plan.internal.tools.PlanKeys;
 import slopewright.ui.properties.ElementPropertyPage;
 
@@ -181,12 +183,15 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         viewer.setRootEditPart(new DiagramRootPart(diagram, Arrays.asList(PlanLayer.values())));
         viewer.setEditPartFactory(new PlanPartFactory(context));
         ViewNavigation.install(viewer, diagram.view());
+        PlaceRound.install(viewer, context, navigator);
+        clipboard = new PlanClipboard(context);
+        clipboard.actions().forEach(getActionRegistry()::registerAction);
+        PlanCommands.round(context, navigator).forEach(getActionRegistry()::registerAction);
         viewer.setKeyHandler(PlanActions.withKeys(new PlanKeys(context), getActionRegistry()));
         eye = new PilotEye(context);
         survey = new SurveyLayer(context);
         images = new ImageLayer(context);
         scaling = new ImageScaling(context, images, bar);
-        clipboard = new PlanClipboard(context);
         surveys = new SurveyImports(context);
         commands = new PlanCommands(context, navigator, eye, scaling, this, clipboard, surveys);
         menu = new PlanMenu(context, navigator, getActionRegistry(), commands);
@@ -207,7 +212,6 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         document.lastResult().ifPresent(markers::show);
         document.viewState().addListener(viewListener);
         commands.connect(getEditorSite());
-        clipboard.connect(getEditorSite().getActionBars());
         getGraphicalViewer().addDropTargetListener(new PaletteDrop(getGraphicalViewer()));
         getGraphicalViewer().addSelectionChangedListener(event -> chooseAid());
         getGraphicalViewer().getControl().addListener(SWT.MouseMove, this::pointerMoved);
@@ -270,6 +274,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
             protected void configurePaletteViewer(PaletteViewer viewer) {
                 super.configurePaletteViewer(viewer);
                 viewer.addDragSourceListener(new TemplateTransferDragSourceListener(viewer));
+                PaletteFocus.install(viewer, () -> getGraphicalViewer().getControl());
             }
         };
     }

@@ -37,6 +37,7 @@ import slopewright.ui.profile.internal.section.SectionBar;
 import slopewright.ui.profile.internal.section.SectionCanvas;
 import slopewright.ui.profile.internal.section.SectionKeys;
 import slopewright.ui.profile.internal.section.SectionReading;
+import slopewright.ui.profile.internal.section.SectionRound;
 import slopewright.ui.profile.internal.section.SectionSource;
 import slopewright.ui.profile.internal.section.SectionTools;
 import slopewright.ui.theme.ScreenTheme;
@@ -131,6 +132,7 @@ public final class SectionView extends ViewPart {
         Work work = new Work();
         tools = new SectionTools(source, canvas, work);
         SectionKeys.install(source, canvas, tools, work);
+        SectionRound.install(source, canvas, this::showReading, getViewSite().getActionBars());
         createActions();
         root.addListener(SWT.Paint, event -> refreshStale());
         canvas.beforePaint(this::refreshStale);

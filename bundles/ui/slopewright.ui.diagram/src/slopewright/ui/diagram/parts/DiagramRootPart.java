@@ -15,9 +15,12 @@ import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.editparts.SimpleRootEditPart;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Listener;
 
 import slopewright.drawing.scene.Ink;
 import slopewright.ui.diagram.Diagram;
+import slopewright.ui.diagram.figures.FocusBorder;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.LabelRoom;
 import slopewright.ui.diagram.figures.MarkFigure;
@@ -32,6 +35,7 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
     private final Map<Object, Layer> layers = new LinkedHashMap<>();
     private final Runnable viewListener = this::updateFigures;
     private final Runnable themeListener = this::recolour;
+    private final Listener focusListener = event -> getFigure().repaint();
 
     /**
      * Makes a root.
@@ -55,6 +59,7 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
         LayeredPane pane = new LayeredPane();
         pane.setOpaque(true);
         pane.setBackgroundColor(Inks.colour(Ink.PAPER));
+        pane.setBorder(new FocusBorder(() -> diagram.viewer().getControl()));
         layers.forEach((key, layer) -> pane.add(layer, key, pane.getChildren().size()));
         pane.addFigureListener(new FigureListener() {
 
@@ -103,6 +108,8 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
         super.activate();
         diagram.view().addListener(viewListener);
         ScreenTheme.addListener(themeListener);
+        diagram.viewer().getControl().addListener(SWT.FocusIn, focusListener);
+        diagram.viewer().getControl().addListener(SWT.FocusOut, focusListener);
     }
 
     @Override

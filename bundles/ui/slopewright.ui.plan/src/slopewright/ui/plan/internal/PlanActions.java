@@ -1,5 +1,7 @@
 package slopewright.ui.plan.internal;
 
+import java.util.List;
+
 import org.eclipse.gef.KeyHandler;
 import org.eclipse.gef.KeyStroke;
 import org.eclipse.gef.ui.actions.ActionBarContributor;
@@ -18,8 +20,8 @@ public final class PlanActions extends ActionBarContributor {
 
     @Override
     protected void declareGlobalActionKeys() {
-        addGlobalActionKey(ActionFactory.DELETE.getId());
-        addGlobalActionKey(ActionFactory.SELECT_ALL.getId());
+        List.of(ActionFactory.DELETE, ActionFactory.SELECT_ALL, ActionFactory.CUT, ActionFactory.COPY, ActionFactory.PASTE,
+                ActionFactory.NEXT, ActionFactory.PREVIOUS).forEach(factory -> addGlobalActionKey(factory.getId()));
     }
 
     /** Adds the keys of the common actions to a keyboard; they count where the workbench does not take them first. */

@@ -6,8 +6,7 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.eclipse.jface.action.Action;
-import org.eclipse.ui.IActionBars;
+import org.eclipse.jface.action.IAction;
 import org.eclipse.ui.actions.ActionFactory;
 
 import slopewright.edit.Compound;
@@ -32,23 +31,12 @@ public final class PlanClipboard {
         this.context = context;
     }
 
-    /** Connects it with the menus and keys of an editor. */
-    public void connect(IActionBars bars) {
-        bars.setGlobalActionHandler(ActionFactory.CUT.getId(), action(() -> {
+    /** Returns the actions of the common menus and keys. */
+    public List<IAction> actions() {
+        return List.of(CommonAction.of(ActionFactory.CUT, () -> {
             copy();
             remove();
-        }));
-        bars.setGlobalActionHandler(ActionFactory.COPY.getId(), action(this::copy));
-        bars.setGlobalActionHandler(ActionFactory.PASTE.getId(), action(this::paste));
-    }
-
-    private static Action action(Runnable work) {
-        return new Action() {
-            @Override
-            public void run() {
-                work.run();
-            }
-        };
+        }), CommonAction.of(ActionFactory.COPY, this::copy), CommonAction.of(ActionFactory.PASTE, this::paste));
     }
 
     /** Returns the selected elements that something holds and that are not in another selected one. */

@@ -22,6 +22,8 @@ public enum PlanCommand {
     SNAP,
     /** Looks at the signal from the place of the pointer. */
     LOOK_HERE,
+    /** Goes to the palette, to choose what to place by the keys. */
+    PALETTE,
     /** Lays the selected aid out again. */
     LAY_OUT_AGAIN,
     /** Aligns the selected units on one bar line. */

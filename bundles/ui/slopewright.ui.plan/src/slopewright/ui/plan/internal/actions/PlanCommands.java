@@ -7,6 +7,7 @@ import java.util.Map;
 
 import org.eclipse.jface.action.IAction;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.actions.ActionFactory;
 import org.eclipse.ui.contexts.IContextService;
 import org.eclipse.ui.handlers.IHandlerService;
 
@@ -42,11 +43,19 @@ public final class PlanCommands {
         ObstacleActions obstacles = new ObstacleActions(context, revealer);
         all.add(PlanAction.of(PlanCommand.ADD_OBSTACLE, obstacles::ask, obstacles::canAsk));
         all.add(PlanAction.of(PlanCommand.DUPLICATE, clipboard::duplicate, clipboard::canCopy));
+        all.add(PlanAction.of(PlanCommand.PALETTE, () -> context.diagram().viewer().getEditDomain().getPaletteViewer().getControl()
+                .setFocus(), () -> true));
         all.add(PlanAction.of(PlanCommand.IMPORT, surveys::choose, () -> true));
         all.add(PlanAction.of(PlanCommand.ADD_IMAGE, scaling::choose, () -> true));
         all.add(PlanAction.of(PlanCommand.SCALE_IMAGE, scaling::start, scaling::hasImage));
         all.add(PlanAction.of(PlanCommand.REMOVE_IMAGE, scaling::remove, scaling::hasImage));
         all.forEach(action -> actions.put(action.command(), action));
+    }
+
+    /** Returns the actions of the common menus and keys that go from element to element. */
+    public static List<IAction> round(PlanContext context, PlanNavigator navigator) {
+        ElementRound round = new ElementRound(context, navigator);
+        return List.of(CommonAction.of(ActionFactory.NEXT, round::next), CommonAction.of(ActionFactory.PREVIOUS, round::previous));
     }
 
     /** Connects them with menus and keys while the editor is active. */

@@ -30,6 +30,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 import slopewright.ui.plan.internal.Messages;
@@ -41,6 +42,7 @@ import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.figures.UnitMarks;
 import slopewright.ui.plan.internal.palette.Placed;
 import slopewright.ui.plan.internal.places.PlanPlaces;
+import slopewright.ui.plan.internal.tools.PlaceRound;
 import slopewright.ui.trial.TrialVerdict;
 
 /** Places what the palette offers. Before the click it shows where the units would stand and what they would give, or why they can't. */
@@ -72,9 +74,11 @@ public final class PlacePolicy extends AbstractEditPolicy {
         return understandsRequest(request) ? getHost() : null;
     }
 
+    /** Where the keys have led, else where the mouse is. */
     private PlanPoint place(CreateRequest request) {
         Point at = request.getLocation();
-        return new PlanPoint(context.diagram().view().worldX(at.x), context.diagram().view().worldY(at.y));
+        WorldView view = context.diagram().view();
+        return PlaceRound.place(request).orElseGet(() -> new PlanPoint(view.worldX(at.x), view.worldY(at.y)));
     }
 
     @Override
@@ -134,7 +138,8 @@ public final class PlacePolicy extends AbstractEditPolicy {
             showAid(aid.key(), place, at);
         } else {
             Marks marks = new Marks("").disc(at, 1.2, Style.line(Ink.WHEELS, 0.4));
-            feedback.show(marks.list(), List.of(Line.of(Messages.get("place.obstacle"))), at);
+            String how = PlaceRound.place(create).isPresent() ? "place.keys-obstacle" : "place.obstacle";
+            feedback.show(marks.list(), List.of(Line.of(Messages.get(how))), at);
         }
     }
 
@@ -168,6 +173,9 @@ public final class PlacePolicy extends AbstractEditPolicy {
             verdict.ask(List.of(hostId, key, proposal.side()), lines.get(0).text(), project -> AddAid.solve(
                     (ApproachHost) Ids.find(project, hostId).orElseThrow(), key, context.rules(), proposal.side()));
             lines.addAll(Readings.of(verdict));
+        }
+        if (shown.flatMap(PlaceRound::place).isPresent()) {
+            lines.add(Line.of(Messages.get("place.keys-aid")));
         }
         proposal.problem().ifPresent(problem -> lines.add(Line.of(Messages.get("place.refused", problem), false)));
         feedback.show(marks.list(), lines, at);
