@@ -16,6 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.PointClasses;
 import slopewright.exchange.survey.SurveyFile;
 import slopewright.exchange.survey.SurveyHeights;
 import slopewright.exchange.survey.SurveyOrigin;
@@ -88,6 +89,10 @@ final class ImportCommand extends Command {
             + "terrain is taken with it alone, and with its accuracy and its day")
     private String verticalDatum;
 
+    @Option(names = "--classes", paramLabel = "LIST", description = "classes of the points that are taken of a cloud, such as 1,3-6 "
+            + "(default all but ground, 2 and 20, and noise, 7 and 18)")
+    private String classes;
+
     @Option(names = "--good-rows", description = "take what is sound, name what is refused and exit with 1; without it a faulty file is "
             + "refused as a whole")
     private boolean goodRows;
@@ -103,7 +108,7 @@ final class ImportCommand extends Command {
         refuseToLoseFiles(project);
         SurveyOrigin origin = new SurveyOrigin(source == null ? survey.getFileName().toString() : source,
                 Optional.ofNullable(date).map(LocalDate::toString), Optional.ofNullable(grid), accuracy(horizontalM), accuracy(verticalM),
-                heights(), Optional.ofNullable(verticalDatum));
+                heights(), Optional.ofNullable(verticalDatum), classes());
         try {
             SurveyReading reading = SurveyReading.of(project, survey, origin, Optional.empty(),
                     SurveyReading.Form.values()[FORMS.indexOf(form)]);
@@ -125,6 +130,14 @@ final class ImportCommand extends Command {
             throw new UsageException("--ground-m goes with --heights above-ground");
         }
         return new SurveyHeights(meaning, groundM == null ? OptionalDouble.empty() : OptionalDouble.of(groundM));
+    }
+
+    private PointClasses classes() {
+        try {
+            return classes == null ? PointClasses.STANDING : PointClasses.parse(classes);
+        } catch (IllegalArgumentException e) {
+            throw new UsageException("--classes: " + e.getMessage());
+        }
     }
 
     private static OptionalDouble accuracy(Double metres) {

@@ -121,7 +121,8 @@ final class ShapeElements {
 
     private void refuseTerrain(SurveyShape shape) throws ExchangeException {
         if (shape.text(SurveyShape.Fact.REACH).isPresent()) {
-            throw new ExchangeException(file.toString(), 0, "is a model of the terrain, which is taken as a block: --as obstacle-block");
+            throw new ExchangeException(file.toString(), 0, "is a model of the terrain or a cloud of points, which is taken as a "
+                    + "block: --as obstacle-block");
         }
     }
 
@@ -141,8 +142,8 @@ final class ShapeElements {
             missing.add("--vertical-datum");
         }
         if (!missing.isEmpty()) {
-            throw new ExchangeException(file.toString(), 0, "is a model of the terrain; nothing of it is assumed, so say "
-                    + String.join(", ", missing));
+            throw new ExchangeException(file.toString(), 0, "is a model of the terrain or a cloud of points; nothing of it is assumed, "
+                    + "so say " + String.join(", ", missing));
         }
         String datum = origin.verticalDatum().get();
         if (aerodrome.getVerticalDatum() == null || !aerodrome.getVerticalDatum().strip().equals(datum.strip())) {
@@ -158,6 +159,13 @@ final class ShapeElements {
         if (!taken.strip().equalsIgnoreCase(reference)) {
             throw new ExchangeException(file.toString(), 0, "says that it is in " + reference + ", but is taken to be in " + taken.strip()
                     + "; name the grid of the file");
+        }
+    }
+
+    /** Metres of a grid that neither the file names nor whoever imports it are metres of any grid. */
+    void refuseNoReference() throws ExchangeException {
+        if (origin.grid().isEmpty() && !places.isPlane()) {
+            throw new ExchangeException(file.toString(), 0, "does not say in which coordinate reference its metres are; name it: --grid");
         }
     }
 

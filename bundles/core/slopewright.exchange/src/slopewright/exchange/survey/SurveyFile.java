@@ -54,6 +54,20 @@ public final class SurveyFile {
             // whoever does not know better takes it as it is
         }
 
+        /**
+         * Hears that the file does not say in which coordinate reference its metres east and north are.
+         *
+         * @throws ExchangeException where nobody else says it either
+         */
+        default void refersToNothing() throws ExchangeException {
+            // whoever does not mind takes it as it is
+        }
+
+        /** Returns whether points of a class are taken of a cloud, and counts the others. */
+        default boolean takes(int pointClass) {
+            return PointClasses.STANDING.contains(pointClass);
+        }
+
         /** Returns whether a place of the terrain, decimal degrees, lies near enough to the aerodrome to be taken. */
         default boolean isNear(double latitudeDeg, double longitudeDeg) {
             return true;

@@ -163,6 +163,20 @@ public final class SurveyInput {
         sink.refers(reference);
     }
 
+    /**
+     * Says that the file names no coordinate reference for its metres east and north.
+     *
+     * @throws ExchangeException where nobody else names it either
+     */
+    public void refersToNothing() throws ExchangeException {
+        sink.refersToNothing();
+    }
+
+    /** Returns whether points of a class are taken of a cloud. */
+    public boolean takes(int pointClass) {
+        return sink.takes(pointClass);
+    }
+
     /** Returns whether a place of the terrain, decimal degrees, lies near enough to be taken. */
     public boolean isNear(double latitudeDeg, double longitudeDeg) {
         return sink.isNear(latitudeDeg, longitudeDeg);

@@ -14,9 +14,10 @@ import java.util.OptionalDouble;
  * @param verticalAccuracyM   by how much tops may be higher, metres; empty where it is not known
  * @param heights             what its elevations are where the file leaves it open
  * @param verticalDatum       the vertical datum of its elevations, as the aerodrome names it; empty where it is not known
+ * @param classes             which points of a cloud are taken
  */
 public record SurveyOrigin(String source, Optional<String> date, Optional<String> grid, OptionalDouble horizontalAccuracyM,
-        OptionalDouble verticalAccuracyM, SurveyHeights heights, Optional<String> verticalDatum) {
+        OptionalDouble verticalAccuracyM, SurveyHeights heights, Optional<String> verticalDatum, PointClasses classes) {
 
     /** Refuses missing parts. */
     public SurveyOrigin {
@@ -27,11 +28,18 @@ public record SurveyOrigin(String source, Optional<String> date, Optional<String
         Objects.requireNonNull(verticalAccuracyM);
         Objects.requireNonNull(heights);
         Objects.requireNonNull(verticalDatum);
+        Objects.requireNonNull(classes);
     }
 
     /** Makes what is said of a survey whose vertical datum is not named. */
     public SurveyOrigin(String source, Optional<String> date, Optional<String> grid, OptionalDouble horizontalAccuracyM,
             OptionalDouble verticalAccuracyM, SurveyHeights heights) {
         this(source, date, grid, horizontalAccuracyM, verticalAccuracyM, heights, Optional.empty());
+    }
+
+    /** Makes what is said of a survey of which the usual classes of points are taken. */
+    public SurveyOrigin(String source, Optional<String> date, Optional<String> grid, OptionalDouble horizontalAccuracyM,
+            OptionalDouble verticalAccuracyM, SurveyHeights heights, Optional<String> verticalDatum) {
+        this(source, date, grid, horizontalAccuracyM, verticalAccuracyM, heights, verticalDatum, PointClasses.STANDING);
     }
 }

@@ -3,7 +3,10 @@ package slopewright.exchange.survey;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.model.GroundLevel;
@@ -51,6 +54,7 @@ public final class SurveyReading {
     private Optional<byte[]> blockBytes = Optional.empty();
     private Optional<SurveyPoints> points = Optional.empty();
     private Optional<String> ending = Optional.empty();
+    private final Map<Integer, Long> leftOut = new TreeMap<>();
     private int refusedCount;
     private int repeated;
 
@@ -108,6 +112,7 @@ public final class SurveyReading {
             ending = Optional.of(e.getMessage());
             e.messages().forEach(this::refuse);
         }
+        leftOut.forEach((pointClass, count) -> notes.add(count + " points of the class " + pointClass + " left out"));
         if (form == Form.BLOCK && collector.count() > 0) {
             byte[] bytes = bytes(collector);
             SurveyBlock block = element(collector, bytes);
@@ -139,7 +144,8 @@ public final class SurveyReading {
         block.setPath(stem + "-" + hash.substring(0, 12) + "." + SurveyPoints.EXTENSION);
         block.setSha256(hash);
         block.setPointCount(points.count());
-        block.setSource(origin.source());
+        block.setSource(leftOut.isEmpty() ? origin.source() : origin.source() + " (without points of the classes "
+                + leftOut.keySet().stream().map(String::valueOf).collect(Collectors.joining(", ")) + ")");
         block.setDate(origin.date().orElse(null));
         block.setHorizontalAccuracyM(points.horizontalAccuracyM());
         block.setVerticalAccuracyM(points.verticalAccuracyM());
@@ -169,6 +175,20 @@ public final class SurveyReading {
         @Override
         public void refers(String reference) throws ExchangeException {
             maker.refuseOtherReference(reference);
+        }
+
+        @Override
+        public void refersToNothing() throws ExchangeException {
+            maker.refuseNoReference();
+        }
+
+        @Override
+        public boolean takes(int pointClass) {
+            boolean taken = origin.classes().contains(pointClass);
+            if (!taken) {
+                leftOut.merge(pointClass, 1L, Long::sum);
+            }
+            return taken;
         }
 
         @Override

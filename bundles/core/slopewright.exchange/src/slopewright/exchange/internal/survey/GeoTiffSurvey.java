@@ -37,13 +37,6 @@ public final class GeoTiffSurvey implements SurveyFormat {
     private static final int TRANSFORMATION = 34264;
     private static final int KEYS = 34735;
     private static final int NO_DATA = 42113;
-    private static final int KEY_RASTER_TYPE = 1025;
-    private static final int KEY_GEOGRAPHIC = 2048;
-    private static final int KEY_PROJECTED = 3072;
-    private static final int KEY_LINEAR_UNIT = 3076;
-    private static final int KEY_VERTICAL_UNIT = 4099;
-    private static final int METRE = 9001;
-    private static final int PIXEL_IS_POINT = 2;
     private static final int FLOATING_PREDICTOR = 3;
     private static final int BITS = 258;
     private static final Set<Long> USUAL_BITS = Set.of(8L, 16L, 32L, 64L);
@@ -52,8 +45,6 @@ public final class GeoTiffSurvey implements SurveyFormat {
     private static final int TILE_WIDTH = 322;
     private static final int TILE_LENGTH = 323;
     private static final long MOST_BYTES = 8L * SurveyPoints.MOST_POINTS;
-    private static final int OWN = 32767;
-    private static final Set<Integer> WGS_84 = Set.of(4326, 4979);
 
     @Override
     public String name() {
@@ -84,8 +75,8 @@ public final class GeoTiffSurvey implements SurveyFormat {
 
         private final SurveyInput input;
         private final ImageReader reader;
-        private final Map<Integer, Integer> keys = new HashMap<>();
         private final TIFFDirectory tags;
+        private final GeoKeys keys;
 
         Model(SurveyInput input, ImageReader reader) throws ExchangeException {
             this.input = input;
@@ -96,21 +87,18 @@ public final class GeoTiffSurvey implements SurveyFormat {
             } catch (IOException | RuntimeException e) {
                 throw input.fault(0, "is no TIFF that can be read: " + e.getMessage());
             }
-            readKeys();
+            keys = keys(tags.getTIFFField(KEYS));
+            keys.refuseUnits(input);
         }
 
-        private void readKeys() throws ExchangeException {
-            TIFFField field = tags.getTIFFField(KEYS);
+        private static GeoKeys keys(TIFFField field) {
+            Map<Integer, Integer> keys = new HashMap<>();
             for (int i = 4; field != null && i + 3 < field.getCount(); i += 4) {
                 if (field.getAsInt(i + 1) == 0) {
                     keys.put(field.getAsInt(i), field.getAsInt(i + 3));
                 }
             }
-            for (int unit : new int[] {KEY_LINEAR_UNIT, KEY_VERTICAL_UNIT}) {
-                if (keys.getOrDefault(unit, METRE) != METRE) {
-                    throw input.fault(0, "has lengths in the unit EPSG:" + keys.get(unit) + "; bring it into metres");
-                }
-            }
+            return new GeoKeys(keys);
         }
 
         private double[] numbers(int tag, int least) throws ExchangeException {
@@ -137,21 +125,9 @@ public final class GeoTiffSurvey implements SurveyFormat {
             if (tie.length != 6) {
                 throw input.fault(0, "lies by " + tie.length / 6 + " tie points; warp it to north up");
             }
-            double middle = keys.getOrDefault(KEY_RASTER_TYPE, 1) == PIXEL_IS_POINT ? 0 : 0.5;
+            double middle = keys.middle();
             return new GridCells.Frame(reader.getWidth(0), reader.getHeight(0), tie[3] + (middle - tie[0]) * scale[0],
                     tie[4] - (middle - tie[1]) * scale[1], scale[0], scale[1]);
-        }
-
-        /** What the file says of its coordinate reference is held against what is said of the import. */
-        private void refer(boolean degrees) throws ExchangeException {
-            int projected = keys.getOrDefault(KEY_PROJECTED, OWN);
-            int geographic = keys.getOrDefault(KEY_GEOGRAPHIC, OWN);
-            if (degrees && geographic != OWN && !WGS_84.contains(geographic)) {
-                throw input.fault(0, "has longitude and latitude in EPSG:" + geographic + "; bring it to WGS 84 (EPSG:4326)");
-            }
-            if (!degrees && projected != OWN) {
-                input.refer("EPSG:" + projected);
-            }
         }
 
         private Optional<Double> noData() throws ExchangeException {
@@ -202,7 +178,7 @@ public final class GeoTiffSurvey implements SurveyFormat {
             }
             GridCells cells = new GridCells(input, frame());
             refuseHuge();
-            refer(cells.isDegrees());
+            keys.refer(input, cells.isDegrees());
             Optional<Double> noData = noData();
             Raster raster;
             try {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.PointClasses;
 import slopewright.exchange.survey.SurveyHeights;
 import slopewright.exchange.survey.SurveyOrigin;
 import slopewright.exchange.survey.SurveyReading;
@@ -46,7 +47,9 @@ final class SurveyChoices {
         /** Elevation of the ground below heights that have none. */
         GROUND,
         /** Vertical datum of its elevations. */
-        DATUM;
+        DATUM,
+        /** Classes of the points that are taken of a cloud. */
+        CLASSES;
 
         String key() {
             return "import." + name().toLowerCase(Locale.ROOT);
@@ -117,7 +120,8 @@ final class SurveyChoices {
         }
         OptionalDouble ground = heights == SurveyHeights.Meaning.ABOVE_GROUND ? number(Entry.GROUND) : OptionalDouble.empty();
         return new SurveyOrigin(given(Entry.SOURCE).orElse(String.valueOf(file.getFileName())), date, given(Entry.GRID),
-                accuracy(Entry.HORIZONTAL), accuracy(Entry.VERTICAL), new SurveyHeights(heights, ground), given(Entry.DATUM));
+                accuracy(Entry.HORIZONTAL), accuracy(Entry.VERTICAL), new SurveyHeights(heights, ground), given(Entry.DATUM),
+                given(Entry.CLASSES).map(PointClasses::parse).orElse(PointClasses.STANDING));
     }
 
     private Optional<String> given(Entry entry) {
