@@ -56,7 +56,7 @@ public record CheckResult(RuleSet rules, Stage stage, List<Outcome> outcomes) {
 
     /** Returns whether any rule passed or failed; where none did, nothing was evaluated and nothing may be concluded. */
     public boolean anythingEvaluated() {
-        return outcomes.stream().anyMatch(outcome -> outcome.result() == Result.PASS || outcome.result() == Result.FAIL);
+        return outcomes.stream().anyMatch(Outcome::isEvaluated);
     }
 
     /** Returns whether a rule of severity fail is not met. */

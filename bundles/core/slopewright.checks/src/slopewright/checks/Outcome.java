@@ -120,4 +120,9 @@ public record Outcome(String rule, String elementId, String elementPath, Result 
     public String unit() {
         return measure.map(Measure::unit).orElse("");
     }
+
+    /** Tells whether the rule could be evaluated and had something to say: it was met or not met. */
+    public boolean isEvaluated() {
+        return result == Result.PASS || result == Result.FAIL;
+    }
 }

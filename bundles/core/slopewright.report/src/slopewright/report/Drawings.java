@@ -8,9 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Supplier;
 
+import slopewright.checks.CheckResult;
+import slopewright.checks.Standing;
 import slopewright.drawing.View;
+import slopewright.drawing.circuit.CircuitScene;
 import slopewright.drawing.paint.DxfLevel;
 import slopewright.drawing.paint.DxfPainter;
 import slopewright.drawing.paint.DxfUnit;
@@ -24,10 +28,12 @@ import slopewright.drawing.sheet.Sheet;
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.drawing.sheet.TitleBlock;
 import slopewright.evaluation.MadeFrom;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
+import slopewright.model.Circuit;
 import slopewright.report.internal.pdf.CoordinateScene;
 import slopewright.report.internal.pdf.PngFile;
 import slopewright.report.internal.pdf.ScenePainter;
@@ -99,12 +105,24 @@ public final class Drawings {
      * @param made     what it is made from
      * @param date     the date to print
      * @param language the language of the title block
+     * @param checked  the check whose verdict every sheet carries; empty where nobody checked, which the sheets say
      */
-    public record Layout(SheetFormat paper, int scale, MadeFrom made, String date, Locale language) {
+    public record Layout(SheetFormat paper, int scale, MadeFrom made, String date, Locale language, Optional<Checked> checked) {
+    }
 
-        /** Lays a drawing out in English. */
-        public Layout(SheetFormat paper, int scale, MadeFrom made, String date) {
-            this(paper, scale, made, date, Locale.ENGLISH);
+    /**
+     * A check of the project that is drawn.
+     *
+     * @param project the project, evaluated
+     * @param result  what the rules say of that evaluation
+     */
+    public record Checked(ProjectEvaluation project, CheckResult result) {
+
+        /** Tells how what a view shows stands: the aid, and where it shows a circuit everything that this feeds. */
+        Standing of(DrawnAid drawn, View view) {
+            Optional<Circuit> circuit = view == View.CIRCUIT ? CircuitScene.feeding(drawn.aid()) : Optional.empty();
+            return Standing.of(circuit.map(found -> found.getAids().stream().map(project::aid).toList())
+                    .orElse(List.of(drawn.evaluation())), result);
         }
     }
 
@@ -150,12 +168,14 @@ public final class Drawings {
             sheets.add(sheet(subjects.get(i), layout, Format.PDF, number(words, layout, sheets.size() + first, count)));
             if (i + 1 == subjects.size() || subjects.get(i + 1).drawn() != drawn) {
                 Scene scene = CoordinateScene.of(drawn, layout.paper().area(0));
-                sheets.add(Sheet.onPaper(scene, block(drawn, scene.title(), layout).with(TitleBlock.Field.SHEET, number(words, layout,
-                        sheets.size() + first, count)), layout.paper()));
+                TitleBlock block = block(drawn, scene.title(), View.PLAN, layout);
+                sheets.add(Sheet.onPaper(scene, block.with(TitleBlock.Field.SHEET, number(words, layout, sheets.size() + first, count)),
+                        layout.paper()));
             }
         }
         String title = words.render(Message.of("drawing.set"));
-        TitleBlock block = block(subjects.get(0).drawn(), title, layout);
+        TitleBlock block = verdict(block(subjects.get(0).drawn(), title, layout), layout.checked()
+                .map(checked -> Standing.of(checked.project(), checked.result())));
         List<Sheet> all = new ArrayList<>(DrawingRegister.of(sheets, title, page -> block.with(TitleBlock.Field.SHEET, number(words, layout,
                 page, count)), layout.paper()));
         all.addAll(sheets);
@@ -176,12 +196,20 @@ public final class Drawings {
                 .with(TitleBlock.Field.CAUTION, Cautions.in(layout.language()).get(0));
     }
 
+    private static TitleBlock block(DrawnAid drawn, String title, View view, Layout layout) {
+        return verdict(block(drawn, title, layout), layout.checked().map(checked -> checked.of(drawn, view)));
+    }
+
+    private static TitleBlock verdict(TitleBlock block, Optional<Standing> standing) {
+        return standing.map(found -> block.with(TitleBlock.Field.VERDICT, block.language().render(found.words()))).orElse(block);
+    }
+
     private static Sheet sheet(Subject subject, Layout layout, Format format, String number) {
         DrawnAid drawn = subject.drawn();
         Scene scene = subject.view().scene(drawn, layout.paper().area(layout.scale()), subject.eye(), subject.daylight());
         boolean placed = format == Format.DXF && subject.view().isPlan();
         Scene told = placed ? scene.with(GridPlacement.words(drawn)) : scene;
-        TitleBlock block = block(drawn, scene.title(), layout);
+        TitleBlock block = block(drawn, scene.title(), subject.view(), layout);
         return Sheet.onPaper(told, number.isEmpty() ? block : block.with(TitleBlock.Field.SHEET, number), layout.paper());
     }
 

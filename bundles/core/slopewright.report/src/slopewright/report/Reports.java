@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
+import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
@@ -52,10 +53,25 @@ public final class Reports {
      * @throws ReportException where it cannot be laid out
      */
     public static byte[] write(ProjectEvaluation evaluation, ReportOptions options, Format format) throws ReportException {
+        return write(evaluation, Checks.run(evaluation, rule -> true), options, format);
+    }
+
+    /**
+     * Writes the report of a project that was evaluated and checked.
+     *
+     * @param evaluation the evaluation
+     * @param check      what the rules say of that evaluation
+     * @param options    what else is printed
+     * @param format     the form
+     * @return the document; the same input gives the same bytes
+     * @throws ReportException where it cannot be laid out
+     */
+    public static byte[] write(ProjectEvaluation evaluation, CheckResult check, ReportOptions options, Format format)
+            throws ReportException {
         CompletableFuture<Void> ready = format == Format.PDF ? CompletableFuture.runAsync(PdfDocument::prepare)
                 : CompletableFuture.completedFuture(null);
         Pictures pictures = new Pictures(format == Format.HTML);
-        ReportDocument.Written written = ReportDocument.write(evaluation, Checks.run(evaluation, rule -> true), options, pictures);
+        ReportDocument.Written written = ReportDocument.write(evaluation, check, options, pictures);
         if (format == Format.HTML) {
             return written.xhtml().getBytes(StandardCharsets.UTF_8);
         }

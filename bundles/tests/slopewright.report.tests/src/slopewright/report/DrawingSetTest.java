@@ -5,8 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -64,6 +70,46 @@ class DrawingSetTest {
             }
             assertEquals(41, page);
         }
+    }
+
+    /** Of the planted faults each sheet and the register say as much as the first page of the report, and the register of all of them. */
+    @Test
+    void everySheetCarriesTheVerdictOfTheReport() throws ReportException, IOException {
+        Project project = Demo.project("harrow-vale-faults");
+        HandoverSource source = new HandoverSource(project);
+        HandoverOptions options = new HandoverOptions(LocalDate.of(2026, 6, 1), PaperSize.A4, Locale.ENGLISH);
+        String report = new String(written(project, source, options, "report", "html"), StandardCharsets.UTF_8);
+        Map<String, String> verdicts = new HashMap<>();
+        Matcher row = Pattern.compile("<p class=\"name\">[^<]*, ([^<,]+)</p><p>[^<]*</p>"
+                + "<p>(Not met: [1-9]\\d* not met, \\d+ to clear up)</p>").matcher(report.replaceAll(">\\s+<", "><"));
+        while (row.find()) {
+            verdicts.put(row.group(1), row.group(2));
+        }
+        assertTrue(verdicts.keySet().containsAll(List.of("PAPI 09", "PAPI 27", "APAPI 03", "north pad")),
+                verdicts.toString());
+        Matcher whole = Pattern.compile("Not met: (\\d+) outcomes do not meet their rule, \\d+ of severity fail; (\\d+) more")
+                .matcher(report);
+        assertTrue(whole.find());
+        String all = "Not met: " + whole.group(1) + " not met, " + whole.group(2) + " to clear up";
+        try (PDDocument document = Loader.loadPDF(written(project, source, options, "drawing-set", "pdf"))) {
+            int page = 0;
+            for (var bookmark : document.getDocumentCatalog().getDocumentOutline().children()) {
+                page++;
+                String title = bookmark.getTitle();
+                String text = text(document, page);
+                String said = verdicts.entrySet().stream().filter(entry -> title.endsWith(entry.getKey())).map(Map.Entry::getValue)
+                        .findFirst().orElse(page <= 2 ? all : "Not met: ");
+                assertTrue(text.contains(said), title + ": " + said + " in " + text);
+                assertTrue(page <= 2 || text(document, 1).concat(text(document, 2)).contains(title + " " + said), title + ": " + said);
+            }
+            assertTrue(page > 30);
+        }
+    }
+
+    private static byte[] written(Project project, HandoverSource source, HandoverOptions options, String kind, String ending)
+            throws ReportException {
+        return Deliverables.of(project).stream().filter(found -> found.kind().equals(kind) && found.fileName().endsWith("." + ending))
+                .findFirst().orElseThrow().writer().write(source, options);
     }
 
     /** The figures of the row at 09 as the report's calculation gives them, read as text; the face is embedded. */

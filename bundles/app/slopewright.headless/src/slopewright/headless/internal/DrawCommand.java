@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import slopewright.checks.Checks;
 import slopewright.drawing.View;
 import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
@@ -19,6 +20,7 @@ import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.sheet.SheetFormat;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.MadeFrom;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
 import slopewright.messages.MessageRenderer;
@@ -93,12 +95,14 @@ final class DrawCommand extends Command {
         Project project = ProjectFiles.load(file);
         ApproachAid chosen = chosen(project);
         try {
-            AidEvaluation evaluation = ProjectFiles.evaluation(project, chosen, Optional.ofNullable(ruleSet));
+            ProjectFiles.requireRules(project, chosen, Optional.ofNullable(ruleSet));
+            ProjectEvaluation all = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
+            AidEvaluation evaluation = all.aid(chosen);
             ProjectFiles.standing(evaluation);
             DrawnAid drawn = DrawnAid.of(evaluation, MessageRenderer.of(language.language()));
             output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
                     new Drawings.Layout(size, ratio, MadeFrom.of(project, evaluation.rules()), printed,
-                            language.language()),
+                            language.language(), Optional.of(new Drawings.Checked(all, Checks.run(all, rule -> true)))),
                     Drawings.Format.valueOf(ending.toUpperCase(Locale.ROOT))));
         } catch (SitingException e) {
             throw new UsageException("approach aid " + chosen.getId() + ": " + e.getMessage());

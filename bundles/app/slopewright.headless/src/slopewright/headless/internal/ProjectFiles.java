@@ -71,16 +71,21 @@ final class ProjectFiles {
      * nobody knows is refused; the check has a finding about it.
      */
     static AidEvaluation evaluation(Project project, ApproachAid aid, Optional<String> name) {
-        Optional<String> unknown = Optional.ofNullable(aid.getRuleSetKey()).filter(own -> name.isEmpty() && ProjectRules.find(project,
-                ProjectRules.stored(own)).isEmpty());
-        unknown.ifPresent(own -> {
-            throw new InputException("approach aid " + aid.getId() + " names the rule set '" + own + "', which there is not");
-        });
+        requireRules(project, aid, name);
         try {
             return AidEvaluation.of(aid, ProjectRules.of(project, aid, name), new EvaluationCache());
         } catch (IllegalArgumentException e) {
             throw name.isPresent() ? new UsageException(e.getMessage()) : new InputException(e.getMessage());
         }
+    }
+
+    /** Refuses an aid whose own rule set, where none was named, nobody knows. */
+    static void requireRules(Project project, ApproachAid aid, Optional<String> name) {
+        Optional<String> unknown = Optional.ofNullable(aid.getRuleSetKey()).filter(own -> name.isEmpty() && ProjectRules.find(project,
+                ProjectRules.stored(own)).isEmpty());
+        unknown.ifPresent(own -> {
+            throw new InputException("approach aid " + aid.getId() + " names the rule set '" + own + "', which there is not");
+        });
     }
 
     /** Returns what an aid gives as it stands. */

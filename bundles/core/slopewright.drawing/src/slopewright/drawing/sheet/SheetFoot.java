@@ -34,7 +34,7 @@ final class SheetFoot {
     /** The rows of the block: height, then boxes and their shares of the width. */
     private static final List<Row> ROWS = List.of(
             new Row(11, List.of(Field.DRAWING, Field.DOCUMENT_NUMBER, Field.REVISION), 5, 2, 1),
-            new Row(8.5, List.of(Field.PROJECT, Field.AERODROME, Field.CLIENT), 1, 1, 1),
+            new Row(8.5, List.of(Field.VERDICT, Field.PROJECT, Field.AERODROME, Field.CLIENT), 2, 1, 1, 1),
             new Row(9, List.of(Field.ORGANISATION, Field.DRAWN_BY, Field.CHECKED_BY, Field.APPROVED_BY, Field.DATE), 3, 2, 2, 2, 1.6),
             new Row(11.5, List.of(Field.SCALE, Field.SHEET, Field.DATUM, Field.RULE_SET), 2.4, 0.9, 3.4, 3.8),
             new Row(12, List.of(Field.CAUTION, Field.MADE_FROM), 1.8, 1));
@@ -83,7 +83,7 @@ final class SheetFoot {
         box(CELL, x, y, x + width, y + height);
         text(x + PAD_MM * size, y + 2.6 * size, block.title(field), TEXT_MM, Ink.DIMENSION);
         double inner = width - 2 * PAD_MM * size;
-        double first = field == Field.DRAWING ? TITLE_MM : TEXT_MM;
+        double first = field == Field.DRAWING || field == Field.VERDICT ? TITLE_MM : TEXT_MM;
         double foot = y + height - 1.4 * size;
         if (TextWidth.mm(content, first * size) <= inner) {
             text(x + PAD_MM * size, foot, content, first, Ink.TEXT);

@@ -28,6 +28,8 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
     public enum Field {
         /** What the drawing shows. */
         DRAWING,
+        /** What a check says of what is drawn; a sheet that nobody checked says so. */
+        VERDICT,
         /** Name of the project. */
         PROJECT,
         /** Name and identifier of the aerodrome. */
@@ -92,6 +94,7 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
         Aerodrome aerodrome = project.getAerodrome();
         Map<Field, String> contents = new LinkedHashMap<>();
         contents.put(Field.DRAWING, title);
+        contents.put(Field.VERDICT, language.render(Message.of("standing.not-checked")));
         contents.put(Field.PROJECT, text(project.getName()));
         contents.put(Field.AERODROME, aerodrome == null ? "-" : text(aerodrome.getName()) + " " + text(aerodrome.getIdentifier()));
         contents.put(Field.RULE_SET, made.ruleSet());

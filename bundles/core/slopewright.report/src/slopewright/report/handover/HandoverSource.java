@@ -3,6 +3,7 @@ package slopewright.report.handover;
 import java.util.Objects;
 import java.util.Optional;
 
+import slopewright.checks.Checks;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
@@ -11,13 +12,15 @@ import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
+import slopewright.report.Drawings;
 import slopewright.siting.SitingException;
 
-/** What every file of a hand-over is made of: a project and its one evaluation, worked out when it is first asked for. */
+/** What every file of a hand-over is made of: a project, its one evaluation and its one check, worked out when first asked for. */
 public final class HandoverSource {
 
     private final Project project;
     private ProjectEvaluation evaluation;
+    private Drawings.Checked checked;
     private MadeFrom made;
 
     /** Starts from a project, which must not change while the files are made. */
@@ -40,6 +43,14 @@ public final class HandoverSource {
             evaluation = ProjectEvaluation.of(project, Optional.empty());
         }
         return evaluation;
+    }
+
+    /** Returns what the rules say of that evaluation, as the report and every sheet have it. */
+    public Drawings.Checked checked() {
+        if (checked == null) {
+            checked = new Drawings.Checked(evaluation(), Checks.run(evaluation(), rule -> true));
+        }
+        return checked;
     }
 
     /** Returns what the files about the whole project are made from. */

@@ -61,6 +61,22 @@ class DrawingSheetTest {
                 .with(TitleBlock.Field.DATUM, TitleBlock.datum(project, ENGLISH)).with(TitleBlock.Field.CAUTION, "A design aid.");
     }
 
+    /** A sheet says what a check found, and that nobody checked where nobody did; never nothing. */
+    @Test
+    void theVerdictStandsInTheTitleBlock() {
+        DrawnAid drawn = DemoAids.drawn("PAPI 09");
+        Scene scene = View.PLAN.scene(drawn, SheetFormat.A4.area(0), PilotScene.eyeOnSlope(drawn, 900), Daylight.NIGHT);
+        TitleBlock block = block(drawn.project(), "t");
+        String said = "Not met: 1234 not met, 5678 to clear up";
+        assertEquals(1, count(block, scene, "Not checked"));
+        assertEquals(0, count(block.with(TitleBlock.Field.VERDICT, said), scene, "Not checked"));
+        assertEquals(1, count(block.with(TitleBlock.Field.VERDICT, said), scene, said));
+    }
+
+    private static long count(TitleBlock block, Scene scene, String text) {
+        return labels(Sheet.onPaper(scene, block, SheetFormat.A4).below()).stream().filter(label -> label.text().equals(text)).count();
+    }
+
     /** Notes that do not fit are counted on the sheet; what is written stays above the border, 10 mm from the edge of the paper. */
     @Test
     void notesWithoutRoomAreCounted() {

@@ -1,9 +1,8 @@
 package slopewright.report.internal.chapters;
 
-import java.util.Map;
-
 import slopewright.checks.Outcome;
 import slopewright.checks.Severity;
+import slopewright.checks.Standing;
 import slopewright.checks.Verdict;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -19,12 +18,12 @@ record Conclusion(String style, Message sentence) {
 
     /** Draws the conclusion. */
     static Conclusion of(ReportSource source) {
-        Map<Verdict, Integer> counts = source.result().counts();
-        if (!source.result().anythingEvaluated()) {
+        Standing standing = Standing.of(source.evaluation(), source.result());
+        if (!standing.evaluated()) {
             return new Conclusion("broken", Message.of("report.conclusion.nothing"));
         }
-        int notMet = counts.get(Verdict.NOT_MET);
-        int toClearUp = counts.get(Verdict.TO_CLEAR_UP);
+        int notMet = standing.notMet();
+        int toClearUp = standing.toClearUp();
         if (notMet > 0) {
             long grave = source.result().outcomes().stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
                     .map(Outcome::severity).filter(severity -> severity == Severity.FAIL).count();
@@ -34,7 +33,7 @@ record Conclusion(String style, Message sentence) {
         if (toClearUp > 0) {
             return new Conclusion("open", Message.of("report.conclusion.to-clear-up", Words.count(toClearUp)));
         }
-        int unconfirmed = source.toConfirm().size();
+        int unconfirmed = standing.unconfirmed();
         return unconfirmed > 0 ? new Conclusion("open", Message.of("report.conclusion.unconfirmed", Words.count(unconfirmed)))
                 : new Conclusion("clear", Message.of("report.conclusion.met"));
     }

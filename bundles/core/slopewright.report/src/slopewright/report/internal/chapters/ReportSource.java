@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.EObject;
 
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
+import slopewright.checks.Standing;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
@@ -70,11 +71,6 @@ record ReportSource(ProjectEvaluation evaluation, CheckResult result) {
 
     /** Returns what a person still has to confirm, by name of the value or table. */
     Collection<Citation> toConfirm() {
-        Map<String, Citation> open = new LinkedHashMap<>();
-        used().values().stream().map(Siting.CitedUse::citation).filter(Citation::toConfirm)
-                .forEach(citation -> open.putIfAbsent(citation.key(), citation));
-        result.outcomes().stream().flatMap(outcome -> outcome.citations().stream()).filter(Citation::toConfirm)
-                .forEach(citation -> open.putIfAbsent(citation.key(), citation));
-        return open.values();
+        return Standing.toConfirm(result.outcomes(), evaluation.aids());
     }
 }

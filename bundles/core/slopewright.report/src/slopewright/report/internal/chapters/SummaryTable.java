@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import slopewright.checks.Outcome;
-import slopewright.checks.SetUpGate;
-import slopewright.checks.Verdict;
+import slopewright.checks.Standing;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
 import slopewright.messages.Message;
@@ -42,13 +40,15 @@ final class SummaryTable {
     }
 
     private void row(AidEvaluation aid) {
-        List<Outcome> outcomes = SetUpGate.concerning(aid, source.result().outcomes());
-        int notMet = count(outcomes, Verdict.NOT_MET);
-        int toClearUp = count(outcomes, Verdict.TO_CLEAR_UP);
-        html.open(notMet > 0 ? "tr class=\"fail\"" : toClearUp > 0 ? "tr class=\"warning\"" : "tr").open("td")
+        Standing standing = Standing.of(List.of(aid), source.result());
+        html.open(switch (standing.verdict()) {
+            case NOT_MET -> "tr class=\"fail\"";
+            case TO_CLEAR_UP -> "tr class=\"warning\"";
+            default -> "tr";
+        }).open("td")
                 .element("p class=\"name\"", words.path(aid.aid()).replace(" > ", ", "))
                 .element("p", words.family(aid.family(), aid.aid().getFamilyKey()) + ", " + words.term("side", aid.aid().getSide()))
-                .element("p", words.say("summary.open", Words.count(notMet), Words.count(toClearUp))).close("td");
+                .element("p", words.render(standing.words())).close("td");
         Optional<Siting> laid = aid.siting().value();
         if (laid.isEmpty()) {
             html.element("td colspan=\"5\"", words.say("no-layout", aid.siting().reason().orElseThrow()));
@@ -67,10 +67,6 @@ final class SummaryTable {
         html.open("td");
         lines.forEach(line -> html.element("p", line));
         html.close("td");
-    }
-
-    private static int count(List<Outcome> outcomes, Verdict verdict) {
-        return (int) outcomes.stream().filter(outcome -> outcome.verdict() == verdict).count();
     }
 
     private List<String> settings(Siting siting) {

@@ -54,7 +54,7 @@ public final class DrawingDeliverable implements Deliverable {
             throws ReportException {
         DrawnAid drawn = DrawnAid.of(aid, MessageRenderer.of(options.language()));
         return Drawings.write(new Drawings.Subject(drawn, view, PilotScene.eyeOnSlope(drawn, EYE_BEFORE_M), Daylight.values()[0]),
-                new Drawings.Layout(options.sheet(), 0, source.madeFrom(aid), options.date().toString(), options.language()),
-                form);
+                new Drawings.Layout(options.sheet(), 0, source.madeFrom(aid), options.date().toString(), options.language(),
+                        Optional.of(source.checked())), form);
     }
 }

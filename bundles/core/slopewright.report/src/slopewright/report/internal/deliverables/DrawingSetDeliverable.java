@@ -2,6 +2,7 @@ package slopewright.report.internal.deliverables;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import slopewright.drawing.View;
 import slopewright.drawing.circuit.CircuitScene;
@@ -47,7 +48,7 @@ public final class DrawingSetDeliverable implements Deliverable {
         }
         try {
             return Drawings.set(subjects, new Drawings.Layout(options.sheet(), 0, source.madeFrom(), options.date().toString(),
-                    options.language()));
+                    options.language(), Optional.of(source.checked())));
         } catch (IllegalArgumentException e) {
             throw new ReportException(e.getMessage(), e);
         }

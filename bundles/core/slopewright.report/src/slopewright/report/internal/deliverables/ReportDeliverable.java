@@ -16,10 +16,11 @@ public final class ReportDeliverable implements Deliverable {
 
     @Override
     public List<Offer> about(Project project) {
-        return List.of(
-                new Offer("report", "pdf", true, (source, options) -> Reports.write(source.evaluation(), options.report(),
-                        Reports.Format.PDF)),
-                new Offer("report", "html", false, (source, options) -> Reports.write(source.evaluation(), options.report(),
-                        Reports.Format.HTML)));
+        return List.of(offer("pdf", true, Reports.Format.PDF), offer("html", false, Reports.Format.HTML));
+    }
+
+    private static Offer offer(String ending, boolean usual, Reports.Format format) {
+        return new Offer("report", ending, usual, (source, options) -> Reports.write(source.evaluation(), source.checked().result(),
+                options.report(), format));
     }
 }
