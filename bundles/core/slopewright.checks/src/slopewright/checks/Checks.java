@@ -3,10 +3,15 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import slopewright.evaluation.EvaluationCache;
+import slopewright.evaluation.OpenData;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.Stage;
 
@@ -91,14 +96,29 @@ public final class Checks {
      */
     public static CheckResult run(ProjectEvaluation evaluation, Stage reached, Predicate<Rule> wanted) {
         List<Outcome> outcomes = new ArrayList<>();
+        Predicate<Outcome> onOpenData = onOpenData(evaluation);
         for (Rule rule : RuleCatalogue.all()) {
             if (wanted.test(rule)) {
                 OutcomeCollector collector = new OutcomeCollector(rule);
                 rule.check(evaluation, collector);
                 boolean later = rule.stage().compareTo(reached) > 0;
-                collector.outcomes().forEach(outcome -> outcomes.add(later ? outcome.before(rule.stage(), reached) : outcome));
+                collector.outcomes().forEach(outcome -> outcomes.add(later ? outcome.before(rule.stage(), reached)
+                        : !rule.isAboutData() && onOpenData.test(outcome) ? outcome.onOpenData() : outcome));
             }
         }
         return new CheckResult(evaluation.rules(), reached, outcomes);
+    }
+
+    /**
+     * Says of what is met whether it rests on figures of a runway that nobody surveyed or confirmed. Rules about data say that entries are
+     * there and agree with each other, which holds of open data as well; that nobody confirmed these is an outcome of its own.
+     */
+    private static Predicate<Outcome> onOpenData(ProjectEvaluation evaluation) {
+        if (!OpenData.isOpen(evaluation.project())) {
+            return outcome -> false;
+        }
+        Set<String> resting = Stream.concat(evaluation.siteElements().stream(), evaluation.aidElements().stream())
+                .filter(OpenData::restsOn).map(Identified::getId).collect(Collectors.toSet());
+        return outcome -> outcome.result() == Result.PASS && resting.contains(outcome.elementId());
     }
 }

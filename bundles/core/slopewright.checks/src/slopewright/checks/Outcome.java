@@ -68,6 +68,12 @@ public record Outcome(String rule, String elementId, String elementPath, Result 
                 why, Optional.empty(), List.of());
     }
 
+    /** Returns what the outcome, which is met, says where it rests on open data that nobody confirmed: that it is to clear up. */
+    Outcome onOpenData() {
+        return new Outcome(rule, elementId, elementPath, result, severity, measure, missing, citations, true,
+                Message.of("outcome.on-open-data", message), action, steps);
+    }
+
     /**
      * Returns how much the outcome weighs as a finding.
      *

@@ -25,6 +25,11 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Runway#getEnds <em>Ends</em>}</li>
  *   <li>{@link slopewright.model.Runway#getObjectFreeWidthM <em>Object Free Width M</em>}</li>
  *   <li>{@link slopewright.model.Runway#getObjectFreeSource <em>Object Free Source</em>}</li>
+ *   <li>{@link slopewright.model.Runway#getOpenDataSource <em>Open Data Source</em>}</li>
+ *   <li>{@link slopewright.model.Runway#getOpenDataLicence <em>Open Data Licence</em>}</li>
+ *   <li>{@link slopewright.model.Runway#getOpenDataConfirmation <em>Open Data Confirmation</em>}</li>
+ *   <li>{@link slopewright.model.Runway#getOpenDataConfirmationDate <em>Open Data Confirmation Date</em>}</li>
+ *   <li>{@link slopewright.model.Runway#getOpenDataConfirmationPerson <em>Open Data Confirmation Person</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getRunway()
@@ -275,5 +280,115 @@ public interface Runway extends Named {
 	 * @generated
 	 */
 	void setObjectFreeSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Open Data Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Open Data Source</em>' attribute.
+	 * @see #setOpenDataSource(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunway_OpenDataSource()
+	 * @model
+	 * @generated
+	 */
+	String getOpenDataSource();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Runway#getOpenDataSource <em>Open Data Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Open Data Source</em>' attribute.
+	 * @see #getOpenDataSource()
+	 * @generated
+	 */
+	void setOpenDataSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Open Data Licence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Open Data Licence</em>' attribute.
+	 * @see #setOpenDataLicence(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunway_OpenDataLicence()
+	 * @model
+	 * @generated
+	 */
+	String getOpenDataLicence();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Runway#getOpenDataLicence <em>Open Data Licence</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Open Data Licence</em>' attribute.
+	 * @see #getOpenDataLicence()
+	 * @generated
+	 */
+	void setOpenDataLicence(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Open Data Confirmation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Open Data Confirmation</em>' attribute.
+	 * @see #setOpenDataConfirmation(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunway_OpenDataConfirmation()
+	 * @model
+	 * @generated
+	 */
+	String getOpenDataConfirmation();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Runway#getOpenDataConfirmation <em>Open Data Confirmation</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Open Data Confirmation</em>' attribute.
+	 * @see #getOpenDataConfirmation()
+	 * @generated
+	 */
+	void setOpenDataConfirmation(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Open Data Confirmation Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Open Data Confirmation Date</em>' attribute.
+	 * @see #setOpenDataConfirmationDate(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunway_OpenDataConfirmationDate()
+	 * @model
+	 * @generated
+	 */
+	String getOpenDataConfirmationDate();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Runway#getOpenDataConfirmationDate <em>Open Data Confirmation Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Open Data Confirmation Date</em>' attribute.
+	 * @see #getOpenDataConfirmationDate()
+	 * @generated
+	 */
+	void setOpenDataConfirmationDate(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Open Data Confirmation Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Open Data Confirmation Person</em>' attribute.
+	 * @see #setOpenDataConfirmationPerson(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunway_OpenDataConfirmationPerson()
+	 * @model
+	 * @generated
+	 */
+	String getOpenDataConfirmationPerson();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Runway#getOpenDataConfirmationPerson <em>Open Data Confirmation Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Open Data Confirmation Person</em>' attribute.
+	 * @see #getOpenDataConfirmationPerson()
+	 * @generated
+	 */
+	void setOpenDataConfirmationPerson(String value);
 
 } // Runway

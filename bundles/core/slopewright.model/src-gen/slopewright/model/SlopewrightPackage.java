@@ -1492,13 +1492,58 @@ public interface SlopewrightPackage extends EPackage {
 	int RUNWAY__OBJECT_FREE_SOURCE = NAMED_FEATURE_COUNT + 11;
 
 	/**
+	 * The feature id for the '<em><b>Open Data Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY__OPEN_DATA_SOURCE = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Open Data Licence</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY__OPEN_DATA_LICENCE = NAMED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Open Data Confirmation</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY__OPEN_DATA_CONFIRMATION = NAMED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Open Data Confirmation Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY__OPEN_DATA_CONFIRMATION_DATE = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Open Data Confirmation Person</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY__OPEN_DATA_CONFIRMATION_PERSON = NAMED_FEATURE_COUNT + 16;
+
+	/**
 	 * The number of structural features of the '<em>Runway</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RUNWAY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 12;
+	int RUNWAY_FEATURE_COUNT = NAMED_FEATURE_COUNT + 17;
 
 	/**
 	 * The number of operations of the '<em>Runway</em>' class.
@@ -5906,6 +5951,61 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getRunway_ObjectFreeSource();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Runway#getOpenDataSource <em>Open Data Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Open Data Source</em>'.
+	 * @see slopewright.model.Runway#getOpenDataSource()
+	 * @see #getRunway()
+	 * @generated
+	 */
+	EAttribute getRunway_OpenDataSource();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Runway#getOpenDataLicence <em>Open Data Licence</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Open Data Licence</em>'.
+	 * @see slopewright.model.Runway#getOpenDataLicence()
+	 * @see #getRunway()
+	 * @generated
+	 */
+	EAttribute getRunway_OpenDataLicence();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Runway#getOpenDataConfirmation <em>Open Data Confirmation</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Open Data Confirmation</em>'.
+	 * @see slopewright.model.Runway#getOpenDataConfirmation()
+	 * @see #getRunway()
+	 * @generated
+	 */
+	EAttribute getRunway_OpenDataConfirmation();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Runway#getOpenDataConfirmationDate <em>Open Data Confirmation Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Open Data Confirmation Date</em>'.
+	 * @see slopewright.model.Runway#getOpenDataConfirmationDate()
+	 * @see #getRunway()
+	 * @generated
+	 */
+	EAttribute getRunway_OpenDataConfirmationDate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Runway#getOpenDataConfirmationPerson <em>Open Data Confirmation Person</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Open Data Confirmation Person</em>'.
+	 * @see slopewright.model.Runway#getOpenDataConfirmationPerson()
+	 * @see #getRunway()
+	 * @generated
+	 */
+	EAttribute getRunway_OpenDataConfirmationPerson();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.ApproachHost <em>Approach Host</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9463,6 +9563,46 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute RUNWAY__OBJECT_FREE_SOURCE = eINSTANCE.getRunway_ObjectFreeSource();
+
+		/**
+		 * The meta object literal for the '<em><b>Open Data Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY__OPEN_DATA_SOURCE = eINSTANCE.getRunway_OpenDataSource();
+
+		/**
+		 * The meta object literal for the '<em><b>Open Data Licence</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY__OPEN_DATA_LICENCE = eINSTANCE.getRunway_OpenDataLicence();
+
+		/**
+		 * The meta object literal for the '<em><b>Open Data Confirmation</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY__OPEN_DATA_CONFIRMATION = eINSTANCE.getRunway_OpenDataConfirmation();
+
+		/**
+		 * The meta object literal for the '<em><b>Open Data Confirmation Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY__OPEN_DATA_CONFIRMATION_DATE = eINSTANCE.getRunway_OpenDataConfirmationDate();
+
+		/**
+		 * The meta object literal for the '<em><b>Open Data Confirmation Person</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY__OPEN_DATA_CONFIRMATION_PERSON = eINSTANCE.getRunway_OpenDataConfirmationPerson();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ApproachHostImpl <em>Approach Host</em>}' class.

@@ -33,7 +33,32 @@ final class PlausibleCases {
         aeroplanes(cases);
         obstacles(cases);
         sizes(cases);
+        openData(cases);
         return cases;
+    }
+
+    /** What a confirmation is: a document, a day and a person, as a survey of obstacles has them. */
+    private static void openData(List<RuleCase> cases) {
+        cases.add(RuleCase.of("DATA-64", null, "no open data", Bases::row, Sample::unchanged));
+        cases.add(open(Result.PASS, "compared with a document by somebody on a day", "survey 12", "2026-05-01", "J. Doe"));
+        cases.add(open(Result.NOT_EVALUATED, "nobody confirmed them", null, null, null));
+        cases.add(open(Result.NOT_EVALUATED, "no document", " ", "2026-05-01", "J. Doe"));
+        cases.add(open(Result.NOT_EVALUATED, "no day", "survey 12", "in spring", "J. Doe"));
+        cases.add(open(Result.NOT_EVALUATED, "nobody's name", "survey 12", "2026-05-01", "-"));
+        cases.add(RuleCase.of("DATA-64", Result.NOT_EVALUATED, "no licence", Bases::row,
+                sample -> sample.runway().setOpenDataSource("a data set")));
+        cases.add(RuleCase.of("DATA-64", Result.NOT_EVALUATED, "a confirmation of nothing", Bases::row,
+                sample -> sample.runway().setOpenDataConfirmation("survey 12")));
+    }
+
+    private static RuleCase open(Result expected, String name, String document, String day, String person) {
+        return RuleCase.of("DATA-64", expected, name, Bases::row, sample -> {
+            sample.runway().setOpenDataSource("a data set (invented)");
+            sample.runway().setOpenDataLicence("a licence (invented)");
+            sample.runway().setOpenDataConfirmation(document);
+            sample.runway().setOpenDataConfirmationDate(day);
+            sample.runway().setOpenDataConfirmationPerson(person);
+        });
     }
 
     private static ValueConfirmation confirm(Sample sample, String key, double value, String unit) {

@@ -42,6 +42,11 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.RunwayImpl#getEnds <em>Ends</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayImpl#getObjectFreeWidthM <em>Object Free Width M</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayImpl#getObjectFreeSource <em>Object Free Source</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayImpl#getOpenDataSource <em>Open Data Source</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayImpl#getOpenDataLicence <em>Open Data Licence</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayImpl#getOpenDataConfirmation <em>Open Data Confirmation</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayImpl#getOpenDataConfirmationDate <em>Open Data Confirmation Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayImpl#getOpenDataConfirmationPerson <em>Open Data Confirmation Person</em>}</li>
  * </ul>
  *
  * @generated
@@ -266,6 +271,106 @@ public class RunwayImpl extends NamedImpl implements Runway {
 	 * @ordered
 	 */
 	protected String objectFreeSource = OBJECT_FREE_SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getOpenDataSource() <em>Open Data Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String OPEN_DATA_SOURCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getOpenDataSource() <em>Open Data Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected String openDataSource = OPEN_DATA_SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getOpenDataLicence() <em>Open Data Licence</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataLicence()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String OPEN_DATA_LICENCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getOpenDataLicence() <em>Open Data Licence</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataLicence()
+	 * @generated
+	 * @ordered
+	 */
+	protected String openDataLicence = OPEN_DATA_LICENCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getOpenDataConfirmation() <em>Open Data Confirmation</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataConfirmation()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String OPEN_DATA_CONFIRMATION_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getOpenDataConfirmation() <em>Open Data Confirmation</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataConfirmation()
+	 * @generated
+	 * @ordered
+	 */
+	protected String openDataConfirmation = OPEN_DATA_CONFIRMATION_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getOpenDataConfirmationDate() <em>Open Data Confirmation Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataConfirmationDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String OPEN_DATA_CONFIRMATION_DATE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getOpenDataConfirmationDate() <em>Open Data Confirmation Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataConfirmationDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected String openDataConfirmationDate = OPEN_DATA_CONFIRMATION_DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getOpenDataConfirmationPerson() <em>Open Data Confirmation Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataConfirmationPerson()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String OPEN_DATA_CONFIRMATION_PERSON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getOpenDataConfirmationPerson() <em>Open Data Confirmation Person</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOpenDataConfirmationPerson()
+	 * @generated
+	 * @ordered
+	 */
+	protected String openDataConfirmationPerson = OPEN_DATA_CONFIRMATION_PERSON_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -548,6 +653,121 @@ public class RunwayImpl extends NamedImpl implements Runway {
 	 * @generated
 	 */
 	@Override
+	public String getOpenDataSource() {
+		return openDataSource;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setOpenDataSource(String newOpenDataSource) {
+		String oldOpenDataSource = openDataSource;
+		openDataSource = newOpenDataSource;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY__OPEN_DATA_SOURCE, oldOpenDataSource, openDataSource));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getOpenDataLicence() {
+		return openDataLicence;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setOpenDataLicence(String newOpenDataLicence) {
+		String oldOpenDataLicence = openDataLicence;
+		openDataLicence = newOpenDataLicence;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY__OPEN_DATA_LICENCE, oldOpenDataLicence, openDataLicence));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getOpenDataConfirmation() {
+		return openDataConfirmation;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setOpenDataConfirmation(String newOpenDataConfirmation) {
+		String oldOpenDataConfirmation = openDataConfirmation;
+		openDataConfirmation = newOpenDataConfirmation;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION, oldOpenDataConfirmation, openDataConfirmation));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getOpenDataConfirmationDate() {
+		return openDataConfirmationDate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setOpenDataConfirmationDate(String newOpenDataConfirmationDate) {
+		String oldOpenDataConfirmationDate = openDataConfirmationDate;
+		openDataConfirmationDate = newOpenDataConfirmationDate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_DATE, oldOpenDataConfirmationDate, openDataConfirmationDate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getOpenDataConfirmationPerson() {
+		return openDataConfirmationPerson;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setOpenDataConfirmationPerson(String newOpenDataConfirmationPerson) {
+		String oldOpenDataConfirmationPerson = openDataConfirmationPerson;
+		openDataConfirmationPerson = newOpenDataConfirmationPerson;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_PERSON, oldOpenDataConfirmationPerson, openDataConfirmationPerson));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.RUNWAY__CENTRE_LINE:
@@ -590,6 +810,16 @@ public class RunwayImpl extends NamedImpl implements Runway {
 				return getObjectFreeWidthM();
 			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
 				return getObjectFreeSource();
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_SOURCE:
+				return getOpenDataSource();
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_LICENCE:
+				return getOpenDataLicence();
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION:
+				return getOpenDataConfirmation();
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_DATE:
+				return getOpenDataConfirmationDate();
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_PERSON:
+				return getOpenDataConfirmationPerson();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -641,6 +871,21 @@ public class RunwayImpl extends NamedImpl implements Runway {
 			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
 				setObjectFreeSource((String)newValue);
 				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_SOURCE:
+				setOpenDataSource((String)newValue);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_LICENCE:
+				setOpenDataLicence((String)newValue);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION:
+				setOpenDataConfirmation((String)newValue);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_DATE:
+				setOpenDataConfirmationDate((String)newValue);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_PERSON:
+				setOpenDataConfirmationPerson((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -689,6 +934,21 @@ public class RunwayImpl extends NamedImpl implements Runway {
 			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
 				setObjectFreeSource(OBJECT_FREE_SOURCE_EDEFAULT);
 				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_SOURCE:
+				setOpenDataSource(OPEN_DATA_SOURCE_EDEFAULT);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_LICENCE:
+				setOpenDataLicence(OPEN_DATA_LICENCE_EDEFAULT);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION:
+				setOpenDataConfirmation(OPEN_DATA_CONFIRMATION_EDEFAULT);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_DATE:
+				setOpenDataConfirmationDate(OPEN_DATA_CONFIRMATION_DATE_EDEFAULT);
+				return;
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_PERSON:
+				setOpenDataConfirmationPerson(OPEN_DATA_CONFIRMATION_PERSON_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -725,6 +985,16 @@ public class RunwayImpl extends NamedImpl implements Runway {
 				return OBJECT_FREE_WIDTH_M_EDEFAULT == null ? objectFreeWidthM != null : !OBJECT_FREE_WIDTH_M_EDEFAULT.equals(objectFreeWidthM);
 			case SlopewrightPackage.RUNWAY__OBJECT_FREE_SOURCE:
 				return OBJECT_FREE_SOURCE_EDEFAULT == null ? objectFreeSource != null : !OBJECT_FREE_SOURCE_EDEFAULT.equals(objectFreeSource);
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_SOURCE:
+				return OPEN_DATA_SOURCE_EDEFAULT == null ? openDataSource != null : !OPEN_DATA_SOURCE_EDEFAULT.equals(openDataSource);
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_LICENCE:
+				return OPEN_DATA_LICENCE_EDEFAULT == null ? openDataLicence != null : !OPEN_DATA_LICENCE_EDEFAULT.equals(openDataLicence);
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION:
+				return OPEN_DATA_CONFIRMATION_EDEFAULT == null ? openDataConfirmation != null : !OPEN_DATA_CONFIRMATION_EDEFAULT.equals(openDataConfirmation);
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_DATE:
+				return OPEN_DATA_CONFIRMATION_DATE_EDEFAULT == null ? openDataConfirmationDate != null : !OPEN_DATA_CONFIRMATION_DATE_EDEFAULT.equals(openDataConfirmationDate);
+			case SlopewrightPackage.RUNWAY__OPEN_DATA_CONFIRMATION_PERSON:
+				return OPEN_DATA_CONFIRMATION_PERSON_EDEFAULT == null ? openDataConfirmationPerson != null : !OPEN_DATA_CONFIRMATION_PERSON_EDEFAULT.equals(openDataConfirmationPerson);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -759,6 +1029,16 @@ public class RunwayImpl extends NamedImpl implements Runway {
 		result.append(objectFreeWidthM);
 		result.append(", objectFreeSource: ");
 		result.append(objectFreeSource);
+		result.append(", openDataSource: ");
+		result.append(openDataSource);
+		result.append(", openDataLicence: ");
+		result.append(openDataLicence);
+		result.append(", openDataConfirmation: ");
+		result.append(openDataConfirmation);
+		result.append(", openDataConfirmationDate: ");
+		result.append(openDataConfirmationDate);
+		result.append(", openDataConfirmationPerson: ");
+		result.append(openDataConfirmationPerson);
 		result.append(')');
 		return result.toString();
 	}

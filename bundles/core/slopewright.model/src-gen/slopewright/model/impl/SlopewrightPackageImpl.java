@@ -1628,6 +1628,56 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRunway_OpenDataSource() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_OpenDataLicence() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_OpenDataConfirmation() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_OpenDataConfirmationDate() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunway_OpenDataConfirmationPerson() {
+		return (EAttribute)runwayEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getApproachHost() {
 		return approachHostEClass;
 	}
@@ -4167,6 +4217,11 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEReference(runwayEClass, RUNWAY__ENDS);
 		createEAttribute(runwayEClass, RUNWAY__OBJECT_FREE_WIDTH_M);
 		createEAttribute(runwayEClass, RUNWAY__OBJECT_FREE_SOURCE);
+		createEAttribute(runwayEClass, RUNWAY__OPEN_DATA_SOURCE);
+		createEAttribute(runwayEClass, RUNWAY__OPEN_DATA_LICENCE);
+		createEAttribute(runwayEClass, RUNWAY__OPEN_DATA_CONFIRMATION);
+		createEAttribute(runwayEClass, RUNWAY__OPEN_DATA_CONFIRMATION_DATE);
+		createEAttribute(runwayEClass, RUNWAY__OPEN_DATA_CONFIRMATION_PERSON);
 
 		approachHostEClass = createEClass(APPROACH_HOST);
 		createEAttribute(approachHostEClass, APPROACH_HOST__DESIGNATOR);
@@ -4621,6 +4676,11 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEReference(getRunway_Ends(), this.getRunwayEnd(), null, "ends", null, 0, -1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRunway_ObjectFreeWidthM(), ecorePackage.getEDoubleObject(), "objectFreeWidthM", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRunway_ObjectFreeSource(), ecorePackage.getEString(), "objectFreeSource", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_OpenDataSource(), ecorePackage.getEString(), "openDataSource", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_OpenDataLicence(), ecorePackage.getEString(), "openDataLicence", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_OpenDataConfirmation(), ecorePackage.getEString(), "openDataConfirmation", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_OpenDataConfirmationDate(), ecorePackage.getEString(), "openDataConfirmationDate", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunway_OpenDataConfirmationPerson(), ecorePackage.getEString(), "openDataConfirmationPerson", null, 0, 1, Runway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(approachHostEClass, ApproachHost.class, "ApproachHost", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getApproachHost_Designator(), ecorePackage.getEString(), "designator", null, 0, 1, ApproachHost.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -1,7 +1,11 @@
 package slopewright.report.internal.chapters;
 
 import java.util.List;
+import java.util.stream.Stream;
 
+import slopewright.evaluation.OpenData;
+import slopewright.messages.Argument;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachHost;
@@ -88,6 +92,24 @@ final class SiteChapter {
                     known(Projects.runway(end).map(Runway::getCodeNumber).orElse(null)), words.term("approach", end.getApproachType())));
         }
         html.endTable();
+        openData();
+    }
+
+    /** Whose data the figures of a runway are, and whether somebody compared them: the licence asks for the first, the reader the second. */
+    private void openData() {
+        for (Runway runway : project.getAerodrome().getRunways()) {
+            if (OpenData.isOpen(runway)) {
+                html.alert("open-data-open", open(runway));
+            } else if (runway.getOpenDataSource() != null) {
+                html.remark("open-data-confirmed", open(runway));
+            }
+        }
+    }
+
+    private Argument[] open(Runway runway) {
+        return Stream.of(words.name(runway), known(runway.getOpenDataSource()), known(runway.getOpenDataLicence()),
+                known(runway.getOpenDataConfirmation()), known(runway.getOpenDataConfirmationPerson()),
+                known(runway.getOpenDataConfirmationDate())).map(Words::name).toArray(Argument[]::new);
     }
 
     private void helipads(Aerodrome aerodrome) {
