@@ -69,7 +69,8 @@ final class RunwayEndData {
         return rows.wasNull() ? null : Double.valueOf(value);
     }
 
-    private static Path fetch() throws IOException, InterruptedException {
+    /** Returns the database, fetched where it is not there yet. */
+    static Path fetch() throws IOException, InterruptedException {
         Path folder = Path.of(System.getProperty("slopewright.root"), ".cache", "real-data");
         Path database = folder.resolve(DATABASE);
         if (!Files.exists(database)) {

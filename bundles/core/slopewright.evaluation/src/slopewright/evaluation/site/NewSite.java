@@ -37,6 +37,7 @@ public final class NewSite {
     private final List<Double> furtherBearings = new ArrayList<>();
     private final List<FurtherPad> furtherPads = new ArrayList<>();
     private Optional<Project> template = Optional.empty();
+    private Optional<KnownRunway> known = Optional.empty();
     private Optional<UnitKind> kind = Optional.empty();
     private SiteNames names = SiteNames.english("");
     private boolean portable;
@@ -69,6 +70,7 @@ public final class NewSite {
     /** Takes over a template: its first runway end or direction is what is known from now on. */
     public void start(Project project) {
         template = Optional.of(project);
+        known = Optional.empty();
         portable = Projects.aids(project).stream().anyMatch(aid -> Boolean.TRUE.equals(aid.getPortable()));
         kind = Optional.empty();
         ApproachHost host = Projects.hosts(project).get(0);
@@ -96,6 +98,39 @@ public final class NewSite {
             put(SiteNumber.EYE_TO_WHEEL, group.getEyeToWheelM());
             groupName = String.valueOf(group.getName());
         });
+    }
+
+    /**
+     * Takes over a runway of open data: its places, elevations and sizes, and what the data lack is not known. The site is a runway.
+     *
+     * @param runway the runway
+     */
+    public void start(KnownRunway runway) {
+        known = Optional.of(runway);
+        helipad = false;
+        name = runway.airport();
+        designator = runway.first().designator();
+        set(SiteNumber.LATITUDE, OptionalDouble.of(runway.first().latitudeDeg()));
+        set(SiteNumber.LONGITUDE, OptionalDouble.of(runway.first().longitudeDeg()));
+        set(SiteNumber.BEARING, OptionalDouble.of(runway.first().bearingDeg()));
+        set(SiteNumber.ELEVATION, runway.first().elevationM());
+        set(SiteNumber.LENGTH, runway.lengthM());
+        set(SiteNumber.WIDTH, runway.widthM());
+        set(SiteNumber.OTHER_ELEVATION, runway.other().map(KnownRunway.End::elevationM).orElse(OptionalDouble.empty()));
+        runway.lengthM().ifPresent(length -> code = RunwayParts.codeOf(length));
+    }
+
+    /** Returns the open data that the runway is taken from; empty where it is not, or the site is a helipad by now. */
+    public Optional<KnownRunway> known() {
+        return known.filter(runway -> !helipad);
+    }
+
+    /** Returns the other end as open data have it, as long as nobody typed another place, direction or length. */
+    Optional<KnownRunway.End> knownOther() {
+        return known().filter(runway -> number(SiteNumber.LATITUDE).equals(OptionalDouble.of(runway.first().latitudeDeg()))
+                && number(SiteNumber.LONGITUDE).equals(OptionalDouble.of(runway.first().longitudeDeg()))
+                && number(SiteNumber.BEARING).equals(OptionalDouble.of(runway.first().bearingDeg()))
+                && number(SiteNumber.LENGTH).equals(runway.lengthM())).flatMap(KnownRunway::other);
     }
 
     private void putPlace(Place place, Double elevationM, Double bearingDeg) {
@@ -176,6 +211,7 @@ public final class NewSite {
         project.setDate(texts.get(SiteText.DATE));
         Aerodrome aerodrome = make.createAerodrome();
         aerodrome.setName(name);
+        aerodrome.setIdentifier(known().map(KnownRunway::code).orElse(null));
         aerodrome.setElevationM(highest());
         aerodrome.setLatitudeDeg(numbers.get(SiteNumber.LATITUDE));
         aerodrome.setLongitudeDeg(numbers.get(SiteNumber.LONGITUDE));
@@ -315,8 +351,9 @@ public final class NewSite {
 
     /** Returns what the runway is called, by both of its ends where it has two. */
     public String runwayDesignator() {
-        return designator + RunwayParts.opposite(designator).filter(other -> numbers.containsKey(SiteNumber.OTHER_ELEVATION))
-                .map(other -> "/" + other).orElse("");
+        Optional<String> taken = knownOther().map(KnownRunway.End::designator);
+        return designator + taken.or(() -> RunwayParts.opposite(designator).filter(other -> numbers.containsKey(
+                SiteNumber.OTHER_ELEVATION))).map(other -> "/" + other).orElse("");
     }
 
     /** Names the runway end or approach direction. */

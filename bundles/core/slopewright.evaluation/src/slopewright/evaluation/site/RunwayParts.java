@@ -1,11 +1,15 @@
 package slopewright.evaluation.site;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.GlidePathAid;
@@ -20,6 +24,8 @@ import slopewright.siting.site.SiteFrame;
 final class RunwayParts {
     private static final Pattern DESIGNATOR = Pattern.compile("(0[1-9]|[12][0-9]|3[0-6])([LCR]?)");
     private static final int HALF_TURN = 18;
+    /** From these lengths on the code number is 2, 3 and 4. */
+    private static final List<Double> CODE_LENGTHS_M = List.of(800.0, 1200.0, 1800.0);
 
     private final NewSite site;
     private final Aerodrome aerodrome;
@@ -44,6 +50,11 @@ final class RunwayParts {
         return Optional.of(String.format(Locale.ROOT, "%02d%s", tens, side));
     }
 
+    /** Returns the code number of a runway by its length, as long as nobody says which aeroplanes it is for: Annex 14 Vol I, table 1-1. */
+    static int codeOf(double lengthM) {
+        return 1 + (int) CODE_LENGTHS_M.stream().filter(least -> lengthM >= least).count();
+    }
+
     void build(SiteNames names, String groupName, Place threshold) {
         SlopewrightFactory make = SlopewrightFactory.eINSTANCE;
         Runway runway = make.createRunway();
@@ -53,6 +64,7 @@ final class RunwayParts {
         runway.setWidthM(number(SiteNumber.WIDTH));
         runway.setCodeNumber(site.code());
         runway.setPaved(true);
+        site.known().ifPresent(known -> openData(runway, known, names));
         aerodrome.getRunways().add(runway);
         AeroplaneGroup group = make.createAeroplaneGroup();
         group.setName(groupName);
@@ -63,6 +75,7 @@ final class RunwayParts {
         end.setTrueBearingDeg(number(SiteNumber.BEARING));
         end.setThresholdElevationM(number(SiteNumber.ELEVATION));
         end.setThreshold(threshold);
+        site.known().ifPresent(known -> displaced(end, known.first()));
         if (site.hasGlidePath()) {
             GlidePathAid path = make.createGlidePathAid();
             path.setName(names.glidePath());
@@ -70,9 +83,45 @@ final class RunwayParts {
             path.setReferenceDatumHeightM(number(SiteNumber.GLIDE_PATH_HEIGHT));
             end.setGlidePath(path);
         }
-        if (number(SiteNumber.OTHER_ELEVATION) != null) {
+        if (site.knownOther().isPresent()) {
+            other(runway, group, site.knownOther().get());
+        } else if (number(SiteNumber.OTHER_ELEVATION) != null) {
             other(runway, group, end);
         }
+    }
+
+    /** Says of the runway where its figures come from, and what does not fit together in them. */
+    private void openData(Runway runway, KnownRunway known, SiteNames names) {
+        runway.setPaved(known.isPaved().orElse(null));
+        runway.setSurface(known.surface().orElse(null));
+        runway.setOpenDataSource(known.source());
+        runway.setOpenDataLicence(known.licence());
+        List<String> remarks = new ArrayList<>();
+        remarks.add(names.words().apply(Message.of("open-data.taken", Words.name(known.source()), Words.name(known.licence()))));
+        known.notes().forEach(note -> remarks.add(names.words().apply(note)));
+        if (runway.getCodeNumber() != null && runway.getLengthM() != null && codeOf(runway.getLengthM()) == runway.getCodeNumber()) {
+            remarks.add(names.words().apply(Message.of("open-data.code-number", Words.count(runway.getCodeNumber()))));
+        }
+        runway.setRemarks(String.join(" ", remarks));
+    }
+
+    private static void displaced(RunwayEnd end, KnownRunway.End known) {
+        end.setDisplacedThresholdM(known.displacedM().isPresent() ? Double.valueOf(known.displacedM().getAsDouble()) : null);
+        end.setExtremityElevationM(known.extremityElevationM().isPresent() ? Double.valueOf(known.extremityElevationM().getAsDouble())
+                : null);
+    }
+
+    /** The other end as open data have it, with the elevation that is known by now. */
+    private void other(Runway runway, AeroplaneGroup group, KnownRunway.End known) {
+        RunwayEnd end = end(runway, group, known.designator());
+        end.setTrueBearingDeg(known.bearingDeg());
+        end.setThresholdElevationM(number(SiteNumber.OTHER_ELEVATION));
+        Place place = SlopewrightFactory.eINSTANCE.createPlace();
+        place.setLatitudeDeg(known.latitudeDeg());
+        place.setLongitudeDeg(known.longitudeDeg());
+        place.setElevationM(number(SiteNumber.OTHER_ELEVATION));
+        end.setThreshold(place);
+        displaced(end, known);
     }
 
     private RunwayEnd end(Runway runway, AeroplaneGroup group, String designator) {
