@@ -222,4 +222,30 @@ class NewSiteWalkTest {
             run(0, "new", "--template", template.key(), "--name", template.key(), "-o", file(template.key() + ".slopewright"));
         }
     }
+
+    /** One step from a file and a code to a project; what is said of it is to clear up, and the licence stands in it. Invented places. */
+    @Test
+    void aRunwayEndOfOpenDataIsASiteInOneStep() throws IOException {
+        Path data = folder.resolve("runways.csv");
+        Files.writeString(data, "id,airport_ident,length_ft,width_ft,surface,closed,le_ident,le_latitude_deg,le_longitude_deg,"
+                + "le_elevation_ft,le_heading_degT,le_displaced_threshold_ft,he_ident,he_latitude_deg,he_longitude_deg,he_elevation_ft,"
+                + "he_heading_degT,he_displaced_threshold_ft\n1,ZZAL,3652,100,ASP,0,09,0,-11,100,90,,27,0,-10.99,120,270,\n"
+                + "2,ZZAL,3652,100,ASP,1,18,0,-11,100,180,,36,-0.01,-11,,0,\n3,ZZAL,3652,100,ASP,0,05,1,-11,,47,,23,1.007,-10.993,,,\n");
+        List<String> begin = List.of("new", "--runway-data", data.toString(), "--airport", "zzal", "-o", file("alder.slopewright"));
+        assertTrue(run(2, words(begin, "--end", "09")).err().contains("no licence lies beside"));
+        String[] all = words(begin, "--licence", "Licence of a case");
+        String listed = run(2, all).err();
+        assertTrue(listed.contains("09: to 90.0° true, 1113 m long, threshold at 30.5 m") && listed.contains("18: not taken, the data say "
+                + "that the runway is closed"), listed);
+        assertTrue(run(3, words(List.of(all), "--end", "18")).err().contains("closed"));
+        assertTrue(run(2, words(List.of(all), "--end", "05")).err().contains("no elevation of 05; say it with --elevation-m"));
+        assertFalse(Files.exists(folder.resolve("alder.slopewright")));
+        Words made = run(0, words(List.of(all), "--end", "09", "--date", DAY));
+        assertTrue(made.out().contains("licence: Licence of a case"), made.out());
+        assertTrue(Files.readString(folder.resolve("alder.slopewright")).contains("openDataLicence=\"Licence of a case\""));
+        Set<String> open = open(run(1, "check", file("alder.slopewright"), "--json"));
+        assertTrue(open.containsAll(Set.of("DATA-64", "ROW-01 on a value to confirm", "SIG-01 on a value to confirm")), open.toString());
+        assertTrue(run(0, "site", file("alder.slopewright"), "--end", "runway-end-1", "--family", "four-unit-row").out()
+                .contains("open data that nobody confirmed"));
+    }
 }

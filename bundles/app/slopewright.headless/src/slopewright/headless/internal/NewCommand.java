@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 
 import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.site.FurtherPad;
+import slopewright.evaluation.site.KnownRunway;
 import slopewright.evaluation.site.NewSite;
 import slopewright.evaluation.site.SiteNames;
 import slopewright.evaluation.site.SiteNumber;
@@ -58,7 +59,7 @@ final class NewCommand extends Command {
     @Option(names = "--rule-set", paramLabel = "KEY", description = "rule set, with its edition after a colon where not the default")
     private String ruleSet;
 
-    @Option(names = "--name", required = true, paramLabel = "NAME", description = "what the site is called")
+    @Option(names = "--name", paramLabel = "NAME", description = "what the site is called (default the name in the open runway data)")
     private String name;
 
     @Option(names = "--pad", description = "without a template: a helipad instead of a runway")
@@ -98,6 +99,9 @@ final class NewCommand extends Command {
 
     @Option(names = "--variation-date", paramLabel = "DAY", converter = DateWord.class, description = "the day for which it stands there")
     private LocalDate variationDate;
+
+    @Mixin
+    private OpenRunwayOptions open;
 
     @Mixin
     private LanguageOption language;
@@ -162,8 +166,14 @@ final class NewCommand extends Command {
             site.setKind(UnitKind.find(kind).orElseThrow(() -> new UsageException("there is no kind of unit '" + kind + "'; known are "
                     + String.join(", ", new KindKeys()))));
         }
-        site.setName(name);
-        site.setGroupName(name);
+        LocalDate day = date == null ? LocalDate.now() : date;
+        Optional<KnownRunway> known = open.runway(day);
+        known.ifPresent(runway -> taken(site, runway));
+        if (name == null && known.isEmpty()) {
+            throw new UsageException("a site needs a --name");
+        }
+        site.setName(Optional.ofNullable(name).orElseGet(site::name));
+        site.setGroupName(site.name());
         if (code != null && (code < 1 || code > CODES)) {
             throw new UsageException("--code must lie between 1 and " + CODES);
         }
@@ -175,9 +185,13 @@ final class NewCommand extends Command {
                 site.set(number, OptionalDouble.of(checked(number, given)));
             }
         }
-        directions(site);
+        if (known.isEmpty()) {
+            directions(site);
+        } else {
+            OpenRunwayOptions.demand(site);
+        }
         text(site, SiteText.AUTHOR, author);
-        text(site, SiteText.DATE, String.valueOf(date == null ? LocalDate.now() : date));
+        text(site, SiteText.DATE, String.valueOf(day));
         text(site, SiteText.VERTICAL_DATUM, verticalDatum);
         text(site, SiteText.SURVEY_SOURCE, surveySource);
         text(site, SiteText.SURVEY_DATE, surveyDate == null ? null : surveyDate.toString());
@@ -187,6 +201,13 @@ final class NewCommand extends Command {
             throw new UsageException("a place needs both --latitude-deg and --longitude-deg, or neither on a plane of its own");
         }
         return site;
+    }
+
+    private void taken(NewSite site, KnownRunway runway) {
+        if (site.isHelipad() || designator != null || !bearings.isEmpty() || !furtherPads.isEmpty()) {
+            throw new UsageException("open runway data say what the runway is; they go with no helipad, --designator or --bearing-deg");
+        }
+        site.start(runway);
     }
 
     private void directions(NewSite site) {

@@ -13,10 +13,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
 import slopewright.evaluation.LensLevel;
+import slopewright.evaluation.OpenData;
+import slopewright.messages.Message;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.siting.BeamLimits;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
@@ -62,12 +65,22 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
         }
         RuleSet rules = ProjectFiles.rules(project, SitingFlags.text(spec, "rule-set"));
         ApproachHost host = names.end() != null ? ProjectFiles.end(project, names.end()) : ProjectFiles.helipad(project, names.helipad());
-        return solve(spec, AidRequests.ofHost(host, SitingFlags.side(spec).orElse(Side.LEFT)), rules, Optional.of(host));
+        SitingSource solved = solve(spec, AidRequests.ofHost(host, SitingFlags.side(spec).orElse(Side.LEFT)), rules, Optional.of(host));
+        return new SitingSource(solved.family(), solved.siting(), joined(openData(host), solved.notes()), solved.beam());
     }
 
     private static SitingSource standing(AidEvaluation evaluation) {
         Siting siting = ProjectFiles.standing(evaluation);
-        return new SitingSource(evaluation.family().orElseThrow(), siting, List.of(), BeamLimits.of(evaluation.aid()));
+        return new SitingSource(evaluation.family().orElseThrow(), siting, openData(evaluation.host()), BeamLimits.of(evaluation.aid()));
+    }
+
+    /** Says that figures of the runway are open data that nobody confirmed; nothing where they are none. */
+    private static List<String> openData(ApproachHost host) {
+        return OpenData.restsOn(host) ? List.of(Message.of("open-data.resting", ElementNames.of(host)).english()) : List.of();
+    }
+
+    private static List<String> joined(List<String> first, List<String> then) {
+        return Stream.concat(first.stream(), then.stream()).toList();
     }
 
     /** A family that stands on both sides of a runway, whatever was asked for, is no answer to a question for one side. */

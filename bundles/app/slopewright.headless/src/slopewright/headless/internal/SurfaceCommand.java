@@ -57,6 +57,7 @@ final class SurfaceCommand extends Command {
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, aid, end, helipad));
         SurfacePlan surface = source.siting().surface().orElseThrow(() -> new UsageException("there is no obstacle surface: "
                 + whyNone(source)));
+        source.notes().forEach(note -> streams().warn("slopewright surface: " + note));
         PointComparison comparison = new PointComparison(surface.geometry(), most);
         try {
             PointFile.read(points, comparison);
