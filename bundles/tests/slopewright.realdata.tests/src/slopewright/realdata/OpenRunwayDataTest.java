@@ -58,7 +58,7 @@ class OpenRunwayDataTest {
     }
 
     @BeforeAll
-    static void read() throws IOException, InterruptedException, SQLException, ExchangeException {
+    static void read() throws IOException, InterruptedException, ExchangeException {
         file = RunwayEndData.fetch();
         data = RunwayData.read(file);
     }
@@ -69,7 +69,8 @@ class OpenRunwayDataTest {
         List<Row> rows = new ArrayList<>();
         try (Connection connection = source.getConnection(); Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery("select a.icao, a.type, r.id, r.length_ft, r.width_ft, e.ident, e.latitude_deg, "
-                        + "e.longitude_deg, e.displaced_threshold_ft, e.elevation_ft from runway_ends e join runways r on r.id = e.runway_id"
+                        + "e.longitude_deg, e.displaced_threshold_ft, e.elevation_ft from runway_ends e "
+                        + "join runways r on r.id = e.runway_id"
                         + " join airports a on a.id = r.airport_id order by e.id")) {
             while (row.next()) {
                 rows.add(new Row(row.getString(1), row.getString(2), row.getLong(3), row.getInt(4), row.getInt(5), row.getString(6),

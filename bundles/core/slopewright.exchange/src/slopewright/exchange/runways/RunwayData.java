@@ -2,7 +2,6 @@ package slopewright.exchange.runways;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,9 +86,8 @@ public final class RunwayData {
     private static Optional<String> firstLine(Path licence) {
         try {
             return Files.size(licence) > LONGEST_LICENCE ? Optional.empty()
-                    : Files.readString(licence, StandardCharsets.UTF_8).lines().map(String::strip).filter(line -> !line.isEmpty()).findFirst();
-        } catch (MalformedInputException e) {
-            return Optional.empty();
+                    : Files.readString(licence, StandardCharsets.UTF_8).lines().map(String::strip).filter(line -> !line.isEmpty())
+                            .findFirst();
         } catch (IOException e) {
             return Optional.empty();
         }

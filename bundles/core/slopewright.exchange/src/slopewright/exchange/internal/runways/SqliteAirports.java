@@ -98,7 +98,7 @@ public final class SqliteAirports implements AirportTables {
     }
 
     private OptionalDouble number(String table, Object[] row, String column) {
-        return value(table, row, column) instanceof Number number && Double.isFinite(number.doubleValue()) ? OptionalDouble.of(number.doubleValue())
-                : OptionalDouble.empty();
+        return value(table, row, column) instanceof Number number && Double.isFinite(number.doubleValue())
+                ? OptionalDouble.of(number.doubleValue()) : OptionalDouble.empty();
     }
 }

@@ -95,7 +95,7 @@ final class SiteChapter {
         openData();
     }
 
-    /** Whose data the figures of a runway are, and whether somebody compared them: the licence asks for the first, the reader the second. */
+    /** Whose data the figures of a runway are, for the licence asks for it, and whether somebody compared them. */
     private void openData() {
         for (Runway runway : project.getAerodrome().getRunways()) {
             if (OpenData.isOpen(runway)) {
