@@ -53,7 +53,7 @@ public final class BookKeeping {
     /** Returns the row of a value at which nobody has looked. */
     public static ValueBook.Entry entry(RestingValues.Resting value) {
         return ValueBook.Entry.open(value.ruleSet(), value.key(), value.value(), value.unit(), value.citation().provenance().key(),
-                value.citation().text(), value.restsOnIt(), rules(value));
+                value.citation().text().english(), value.restsOnIt(), rules(value));
     }
 
     private static String rules(RestingValues.Resting value) {

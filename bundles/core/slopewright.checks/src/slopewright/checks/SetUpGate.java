@@ -101,8 +101,8 @@ public final class SetUpGate {
         add(outcomes, Verdict.NOT_MET, reasons);
         reasons.addAll(blockers);
         add(outcomes, Verdict.TO_CLEAR_UP, reasons);
-        open.forEach(citation -> reasons.add(Message.of("set-up.to-confirm", Verdict.TO_CLEAR_UP.term(), Words.name(citation.key()), Words
-                .name(citation.text()))));
+        open.forEach(citation -> reasons.add(Message.of("set-up.to-confirm", Verdict.TO_CLEAR_UP.term(), Words.name(citation.key()),
+                citation.text())));
         return reasons;
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Project;
@@ -24,7 +25,7 @@ import slopewright.standards.RuleSet;
  * @param ruleSet   the rule set by its honest name
  * @param ruleSetId its key and edition, as a command takes them
  */
-public record MadeFrom(String project, String revision, String date, Optional<ProjectStamp> stamp, String ruleSet, String ruleSetId) {
+public record MadeFrom(String project, String revision, String date, Optional<ProjectStamp> stamp, Argument ruleSet, String ruleSetId) {
 
     /** The names of the parts for programs, in their order. */
     public static final List<String> NAMES = List.of("program", "project", "revision", "projectFileSha256", "ruleSet");

@@ -7,6 +7,16 @@ import java.util.regex.Pattern;
 /** What is put into a sentence: a quantity, a name, a word of the catalogue, another sentence, or several of these in a row. */
 public sealed interface Argument permits Argument.Quantity, Argument.Name, Argument.Term, Argument.Series, Message {
 
+    /** Returns its words in English with metres, for programs, logs and exceptions. */
+    default String english() {
+        return MessageRenderer.ENGLISH.write(this);
+    }
+
+    /** Returns whether it is a name that says nothing. */
+    default boolean isBlank() {
+        return this instanceof Name name && name.text().isBlank();
+    }
+
     /**
      * A number with the way in which it is written.
      *
@@ -32,7 +42,16 @@ public sealed interface Argument permits Argument.Quantity, Argument.Name, Argum
 
         /** Takes out what could end a line or steer a terminal: a name may come from a hostile file. */
         public Name {
-            text = text.chars().allMatch(letter -> letter >= ' ' && letter < DELETE) ? text : STEERING.matcher(text).replaceAll(" ");
+            text = isPlain(text) ? text : STEERING.matcher(text).replaceAll(" ");
+        }
+
+        private static boolean isPlain(String text) {
+            for (int i = 0; i < text.length(); i++) {
+                if (text.charAt(i) < ' ' || text.charAt(i) >= DELETE) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         /** Spelled out: what a record has by itself is written anew at every start. */
@@ -44,6 +63,12 @@ public sealed interface Argument permits Argument.Quantity, Argument.Name, Argum
         @Override
         public int hashCode() {
             return text.hashCode();
+        }
+
+        /** Returns the name. */
+        @Override
+        public String toString() {
+            return text;
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 
 /**
  * The sentences of one language: the files {@code catalogue/LANGUAGE/SUBJECT.properties} of the subjects that
@@ -53,6 +54,28 @@ final class Catalogue {
     /** Returns whether there are sentences of a language. */
     static boolean has(Locale language) {
         return Catalogue.class.getResource("/catalogue/" + language.getLanguage() + "/common.properties") != null;
+    }
+
+    /** Returns the same with every text between the places in marks. */
+    Catalogue marked() {
+        SortedMap<String, String> marked = new TreeMap<>();
+        patterns.forEach((key, pattern) -> {
+            Matcher places = MessageRenderer.PLACE.matcher(pattern);
+            StringBuilder text = new StringBuilder();
+            int from = 0;
+            while (places.find()) {
+                text.append(marked(pattern.substring(from, places.start())));
+                text.append(places.group(2) == null ? places.group()
+                        : "{" + places.group(1) + "|" + marked(places.group(2)) + "|" + marked(places.group(3)) + "}");
+                from = places.end();
+            }
+            marked.put(key, text.append(marked(pattern.substring(from))).toString());
+        });
+        return new Catalogue(marked);
+    }
+
+    private static String marked(String text) {
+        return text.isEmpty() ? "" : "\u27e6" + text + "\u27e7";
     }
 
     private static InputStream open(String file) {

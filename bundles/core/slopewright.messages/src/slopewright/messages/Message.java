@@ -22,11 +22,6 @@ public record Message(String key, List<Argument> arguments) implements Argument 
         return new Message(key, List.of(arguments));
     }
 
-    /** Returns the sentence in English with metres, for logs and exceptions. */
-    public String english() {
-        return MessageRenderer.ENGLISH.render(this);
-    }
-
     /** Returns the English sentence. */
     @Override
     public String toString() {

@@ -14,10 +14,16 @@ import slopewright.geometry.Lengths;
 
 /** Makes words of messages in one language, with its decimal sign, and in metres or feet. Immutable. */
 public final class MessageRenderer {
+    /**
+     * No language but a way to look for texts that stand in no catalogue: English, with every text of the catalogues in marks
+     * ({@code \u27e6 \u27e7}) and what is put into its places outside of them. What is written in it and has letters outside the marks is
+     * data of a project, a name, or a text that nobody can translate.
+     */
+    public static final Locale MARKED = Locale.forLanguageTag("qps");
     /** English, metres. */
     static final MessageRenderer ENGLISH = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false, false);
     /** A place of a sentence: {@code {0}} for an argument, {@code {0|word|words}} for the word that goes with its number. */
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)(?:\\|([^|{}]*)\\|([^|{}]*))?}");
+    static final Pattern PLACE = Pattern.compile("\\{(\\d+)(?:\\|([^|{}]*)\\|([^|{}]*))?}");
     private static final String TERM = "term.";
     /** Numbers from here on are written with an exponent. */
     private static final double OUT_OF_SIGHT = 1e15;
@@ -25,6 +31,11 @@ public final class MessageRenderer {
     /** Reads the second language where it is asked for, since most calls of a script ask for one alone. */
     private static final class German {
         static final MessageRenderer RENDERER = new MessageRenderer(Locale.GERMAN, Catalogue.of("de"), false, false);
+    }
+
+    /** Reads the marked language where it is asked for. */
+    private static final class Marked {
+        static final MessageRenderer RENDERER = new MessageRenderer(MARKED, Catalogue.of("en").marked(), false, false);
     }
 
     private final Locale language;
@@ -46,7 +57,8 @@ public final class MessageRenderer {
      * @return the renderer, in metres
      */
     public static MessageRenderer of(Locale language) {
-        return language.getLanguage().equals(Locale.GERMAN.getLanguage()) ? German.RENDERER : ENGLISH;
+        return language.getLanguage().equals(Locale.GERMAN.getLanguage()) ? German.RENDERER
+                : language.getLanguage().equals(MARKED.getLanguage()) ? Marked.RENDERER : ENGLISH;
     }
 
     /** Returns the same renderer for lengths in feet, or in metres. */

@@ -2,6 +2,9 @@ package slopewright.standards;
 
 import java.util.Objects;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+
 /**
  * Where a value comes from.
  *
@@ -12,7 +15,7 @@ import java.util.Objects;
  * @param note         a remark to print beside it; may be empty
  * @param confirmation who confirmed it against what; empty where nobody did
  */
-public record Citation(String key, Source source, String clause, Provenance provenance, String note, String confirmation) {
+public record Citation(String key, Source source, Argument clause, Provenance provenance, Argument note, String confirmation) {
 
     /** Refuses missing parts. */
     public Citation {
@@ -40,8 +43,8 @@ public record Citation(String key, Source source, String clause, Provenance prov
     }
 
     /** Returns the document and clause in one line, as reports and findings print them. */
-    public String text() {
-        return clause.isEmpty() ? source.title() : source.title() + ", " + clause;
+    public Argument text() {
+        return clause.isBlank() ? source.title() : Message.of("cited.clause-of", source.title(), clause);
     }
 
     /** Spelled out: what a record has by itself is written anew at every start. */

@@ -10,6 +10,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
+
 /** One edition of a set of rules: its values and tables, each with where it comes from. Immutable. */
 public final class RuleSet {
 
@@ -25,8 +29,8 @@ public final class RuleSet {
      * @param surface   how obstacle surfaces are made: {@code table} or {@code angular}
      * @param numbering order of unit names: {@code outer-first} or {@code runway-first}
      */
-    public record Descriptor(String key, String edition, String name, String title, String note, List<String> families, String surface,
-            String numbering) {
+    public record Descriptor(String key, String edition, Argument name, Argument title, Argument note, List<String> families,
+            String surface, String numbering) {
 
         /** Copies the list. */
         public Descriptor {
@@ -245,15 +249,16 @@ public final class RuleSet {
      * @throws IllegalArgumentException where the rule set has no value with that key, or no word has that place
      */
     public RuleSet withOverride(String key, double value, String reason) {
-        Source source = new Source("project", "override in the project: " + reason, "");
+        Source source = new Source("project", Message.of("cited.override", Words.name(reason)), CitedText.of(""));
         Optional<CitedChoice> chosen = choice(key);
         if (chosen.isPresent()) {
             return withChoice(chosen.get(), value, source);
         }
         CitedValue old = value(key);
-        String was = "instead of " + old.printed() + " " + old.printedUnit() + " (" + old.citation().text() + ")";
+        Argument was = CitedText.instead(old);
         SortedMap<String, CitedValue> changed = new TreeMap<>(values);
-        changed.put(key, CitedValue.printed(value, old.printedUnit(), new Citation(key, source, "", Provenance.OVERRIDE, was, "")));
+        changed.put(key, CitedValue.printed(value, old.printedUnit(), new Citation(key, source, CitedText.of(""), Provenance.OVERRIDE, was,
+                "")));
         return new RuleSet(descriptor, changed, choices, tables, confirmations, rejections);
     }
 
@@ -261,8 +266,8 @@ public final class RuleSet {
         RuleChoice word = old.word().kind().words().stream().filter(choice -> choice.place() == place).findFirst().orElseThrow(
                 () -> new IllegalArgumentException(old.key() + " has no choice " + place));
         SortedMap<String, CitedChoice> changed = new TreeMap<>(choices);
-        String was = "instead of " + old.word().key() + " (" + old.citation().text() + ")";
-        changed.put(old.key(), new CitedChoice(word, new Citation(old.key(), source, "", Provenance.OVERRIDE, was, "")));
+        Argument was = CitedText.instead(old);
+        changed.put(old.key(), new CitedChoice(word, new Citation(old.key(), source, CitedText.of(""), Provenance.OVERRIDE, was, "")));
         return new RuleSet(descriptor, values, changed, tables, confirmations, rejections);
     }
 
@@ -305,7 +310,7 @@ public final class RuleSet {
     private Citation confirmed(Citation citation) {
         String against = rejections.get(citation.key());
         if (against != null) {
-            return new Citation(citation.key(), citation.source(), citation.clause(), Provenance.REJECTED, against, "");
+            return new Citation(citation.key(), citation.source(), citation.clause(), Provenance.REJECTED, Words.name(against), "");
         }
         String by = confirmations.get(citation.key());
         return by == null ? citation : citation.confirmed(by);

@@ -1,5 +1,7 @@
 package slopewright.standards;
 
+import slopewright.messages.Argument;
+
 /**
  * A document that values come from.
  *
@@ -7,7 +9,7 @@ package slopewright.standards;
  * @param title   the title as reports print it, with the words "not read" where the text itself was not seen
  * @param edition edition or date
  */
-public record Source(String key, String title, String edition) {
+public record Source(String key, Argument title, Argument edition) {
     /** Spelled out: what a record has by itself is written anew at every start. */
     @Override
     public boolean equals(Object other) {

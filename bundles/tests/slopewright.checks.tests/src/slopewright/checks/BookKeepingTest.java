@@ -90,7 +90,7 @@ class BookKeepingTest {
         List<Outcome> open = Checks.run(evaluation(), rule -> true).outcomes().stream().filter(Outcome::toConfirm).toList();
         assertFalse(open.isEmpty());
         assertTrue(open.stream().allMatch(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP));
-        assertTrue(open.get(0).citations().stream().anyMatch(citation -> citation.note().contains("printed so in our copy")));
+        assertTrue(open.get(0).citations().stream().anyMatch(citation -> citation.note().english().contains("printed so in our copy")));
     }
 
     /** The rule judges by the number of the document, and the book keeps what the rule set has, with the decision. */

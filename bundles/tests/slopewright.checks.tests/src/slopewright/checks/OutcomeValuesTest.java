@@ -175,7 +175,7 @@ class OutcomeValuesTest {
         assertEquals(Result.FAIL, outcome.result());
         assertEquals(60, outcome.limit().getAsDouble());
         assertFalse(outcome.toConfirm());
-        assertTrue(outcome.citation().orElseThrow().text().contains("local rule"));
+        assertTrue(outcome.citation().orElseThrow().text().english().contains("local rule"));
     }
 
     /** The clearance rests on the allowance of 2 minutes, which is from memory, though the table is published. */

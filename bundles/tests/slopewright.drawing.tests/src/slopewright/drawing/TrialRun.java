@@ -32,6 +32,7 @@ import slopewright.siting.Meaning;
 import slopewright.siting.Signals;
 import slopewright.siting.Siting;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedText;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
@@ -43,9 +44,11 @@ public final class TrialRun implements Runnable {
     private static final SlopewrightFactory MAKE = SlopewrightFactory.eINSTANCE;
 
     private static RuleSet rules() {
-        Citation citation = new Citation(TrialBox.TO_EDGE, new Source("trial", "trial text", "1"), "1", Provenance.FROM_MEMORY, "", "");
+        Citation citation = new Citation(TrialBox.TO_EDGE, new Source("trial", CitedText.of("trial text"), CitedText.of("1")),
+                CitedText.of("1"), Provenance.FROM_MEMORY, CitedText.of(""), "");
         var none = RuleSet.Tables.none();
-        return new RuleSet(new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("trial-box"), "table",
+        return new RuleSet(new RuleSet.Descriptor("trial", "1", CitedText.of("Trial"), CitedText.of("trial text"), CitedText.of(""),
+                List.of("trial-box"), "table",
                 "outer-first"), Map.of(citation.key(), new CitedValue(12, "m", citation)), none);
     }
 

@@ -104,7 +104,7 @@ class ConfirmationsTest {
         Confirmations.sealed(project, kept);
         assertEquals(Provenance.REJECTED, citation(SPACING).provenance());
         assertTrue(citation(SPACING).toConfirm());
-        assertTrue(citation(SPACING).note().contains("not in our copy"));
+        assertTrue(citation(SPACING).note().english().contains("not in our copy"));
     }
 
     @Test

@@ -105,6 +105,15 @@ class MessageRendererTest {
         assertEquals(english, ENGLISH.render(Message.of("missing.units-each-side", Words.name(String.valueOf(count)))));
     }
 
+    /** Every text of the catalogues stands in marks, and what is put into it does not, so that what came from elsewhere shows. */
+    @Test
+    void theMarkedLanguageShowsWhatIsNotOfTheCatalogues() {
+        MessageRenderer marked = MessageRenderer.of(MessageRenderer.MARKED);
+        assertEquals("0\u27e6 \u27e7\u27e6units\u27e7\u27e6 on each side\u27e7",
+                marked.render(Message.of("missing.units-each-side", Words.count(0))));
+        assertEquals("mast\u27e6 and \u27e7tree", marked.write(Words.names(List.of("mast", "tree"))));
+    }
+
     @Test
     void messagesAreValues() {
         assertEquals(Message.of("list", Words.m(1)), Message.of("list", Words.m(1)));

@@ -31,7 +31,7 @@ class LightRhythmTest {
     void aFlashIsOnAQuarterAndOffAQuarterOfASecond() {
         LightRhythm flash = LightRhythm.of("heliport-sector", ICAO, seen(Light.FLASHING_GREEN, 5));
         assertEquals(2, flash.rateHz());
-        assertTrue(flash.source().orElseThrow().text().contains("5.3.5.8"), flash.source()::toString);
+        assertTrue(flash.source().orElseThrow().text().english().contains("5.3.5.8"), flash.source()::toString);
         assertFalse(flash.isAssumed());
         double phase = 0;
         StringBuilder onOff = new StringBuilder();

@@ -237,10 +237,10 @@ class SurfacesTest {
     void citationsCarryTheWeakestClass() {
         Citation older = Families.site("four-unit-row", runway().build(), rules("icao:5th")).surface().orElseThrow().citations().get(0);
         assertEquals(Provenance.PUBLISHED, older.provenance());
-        assertTrue(older.source().title().startsWith("Spain RD 862/2009"));
+        assertTrue(older.source().title().english().startsWith("Spain RD 862/2009"));
         Citation later = Families.site("four-unit-row", runway().build(), rules("icao:9th")).surface().orElseThrow().citations().get(0);
         assertEquals(Provenance.PUBLISHED, later.provenance());
-        assertTrue(later.source().title().startsWith("Annex 14 Vol I, 9th ed."), later.source().title());
+        assertTrue(later.source().title().english().startsWith("Annex 14 Vol I, 9th ed."), later.source().title().english());
         Siting easa = Families.site("four-unit-row", runway().build(), rules("easa"));
         assertEquals(Provenance.FROM_MEMORY, use(easa, "surface.slope-deg"));
         assertEquals(Provenance.PUBLISHED, use(easa, "surface.inner-edge-m"));

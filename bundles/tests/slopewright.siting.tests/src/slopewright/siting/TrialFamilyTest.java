@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedText;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
@@ -72,10 +73,12 @@ class TrialFamilyTest {
     }
 
     private static RuleSet rules() {
-        Source source = new Source("trial", "trial text", "1");
-        Citation citation = new Citation("trial-box.unit-to-edge-m", source, "1", Provenance.FROM_MEMORY, "", "");
+        Source source = new Source("trial", CitedText.of("trial text"), CitedText.of("1"));
+        Citation citation = new Citation("trial-box.unit-to-edge-m", source, CitedText.of("1"), Provenance.FROM_MEMORY, CitedText.of(""),
+                "");
         var none = RuleSet.Tables.none();
-        return new RuleSet(new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("trial-box"), "table",
+        return new RuleSet(new RuleSet.Descriptor("trial", "1", CitedText.of("Trial"), CitedText.of("trial text"), CitedText.of(""),
+                List.of("trial-box"), "table",
                 "outer-first"), Map.of(citation.key(), new CitedValue(12, "m", citation)), none);
     }
 

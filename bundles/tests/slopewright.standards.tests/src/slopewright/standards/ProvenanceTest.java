@@ -20,17 +20,19 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** How well values are known, what a person may change of that, and what a derived value inherits. */
 class ProvenanceTest {
 
-    private static final Source TEXT = new Source("text", "a text", "2001");
+    private static final Source TEXT = new Source("text", CitedText.of("a text"), CitedText.of("2001"));
 
     private static Citation citation(Provenance provenance) {
-        return new Citation("a.key-m", TEXT, "1.2.3", provenance, "", "");
+        return new Citation("a.key-m", TEXT, CitedText.of("1.2.3"), provenance, CitedText.of(""), "");
     }
 
     private static RuleSet ruleSet() {
         var none = new RuleSet.Tables(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.of(new CrossingHeightTable(List.of(),
-                        new Citation("table.crossing-height", TEXT, "T", Provenance.FROM_MEMORY, "", ""))), List.of(), Optional.empty());
-        var descriptor = new RuleSet.Descriptor("trial", "1", "Trial", "trial text", "", List.of("x"), "table",
+                        new Citation("table.crossing-height", TEXT, CitedText.of("T"), Provenance.FROM_MEMORY, CitedText.of(""), ""))),
+                                List.of(), Optional.empty());
+        var descriptor = new RuleSet.Descriptor("trial", "1", CitedText.of("Trial"), CitedText.of("trial text"), CitedText.of(""),
+                List.of("x"), "table",
                 "outer-first");
         return new RuleSet(descriptor, Map.of("a.key-m", new CitedValue(9, "m", citation(Provenance.FROM_MEMORY)), "b.key-m",
                 new CitedValue(4, "m", citation(Provenance.PUBLISHED))), none);
@@ -77,8 +79,8 @@ class ProvenanceTest {
         assertEquals(10.5, changed.value());
         assertEquals("m", changed.unit());
         assertEquals(Provenance.OVERRIDE, changed.citation().provenance());
-        assertTrue(changed.citation().source().title().contains("site survey, J. Doe"));
-        assertTrue(changed.citation().note().contains("instead of 9.0 m (a text, 1.2.3)"), changed.citation().note());
+        assertTrue(changed.citation().source().title().english().contains("site survey, J. Doe"));
+        assertTrue(changed.citation().note().english().contains("instead of 9 m (a text, 1.2.3)"), changed.citation().note().english());
         assertEquals(9, rules.value("a.key-m").value(), "the old rule set stays");
         assertThrows(IllegalArgumentException.class, () -> rules.withOverride("a.key-m", Double.NaN, "typing error"));
         IllegalArgumentException unknown = assertThrows(IllegalArgumentException.class, () -> rules.withOverride("no.key-m", 1, ""));
@@ -110,7 +112,7 @@ class ProvenanceTest {
 
     @Test
     void aCitationIsPrintedWithDocumentAndClause() {
-        assertEquals("a text, 1.2.3", citation(Provenance.PUBLISHED).text());
-        assertEquals("a text", new Citation("k", TEXT, "", Provenance.PUBLISHED, "", "").text());
+        assertEquals("a text, 1.2.3", citation(Provenance.PUBLISHED).text().english());
+        assertEquals("a text", new Citation("k", TEXT, CitedText.of(""), Provenance.PUBLISHED, CitedText.of(""), "").text().english());
     }
 }

@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import slopewright.checks.Outcome;
 import slopewright.checks.Stages;
 import slopewright.model.io.ProjectFile;
-import slopewright.standards.Citation;
 
 /** Writes the outcomes of a check as one JSON document, of one shape for one file and for many. */
 final class CheckJson {
@@ -63,7 +62,7 @@ final class CheckJson {
                 .orElseGet(OptionalDouble::empty));
         ArrayNode missing = node.putArray("missing");
         outcome.missing().forEach(what -> missing.add(what.english()));
-        node.put("citation", outcome.citation().map(Citation::text).orElse(null));
+        node.put("citation", outcome.citation().map(citation -> citation.text().english()).orElse(null));
         node.put("provenance", outcome.citation().map(citation -> citation.provenance().key()).orElse(null));
         node.put("toConfirm", outcome.toConfirm());
         node.set("message", MessageJson.of(outcome.message()));

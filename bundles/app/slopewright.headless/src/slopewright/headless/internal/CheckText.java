@@ -17,7 +17,6 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
-import slopewright.standards.Citation;
 
 /** Writes the outcomes of a check for people: as text, and as a table. */
 final class CheckText {
@@ -52,7 +51,7 @@ final class CheckText {
                 outcome.result().name(), outcome.severity().key()).forEach(text -> cells.add(SheetCell.text(text)));
         List.of(outcome.value(), outcome.limit(), outcome.margin()).forEach(number -> cells.add(cell(number)));
         List.of(outcome.unit(), String.join("; ", outcome.missing().stream().map(words::render).toList()),
-                outcome.citation().map(Citation::text).orElse(""),
+                outcome.citation().map(citation -> words.write(citation.text())).orElse(""),
                 outcome.citation().map(citation -> citation.provenance().key()).orElse(""), String.valueOf(outcome.toConfirm()),
                 words.render(outcome.explanation())).forEach(text -> cells.add(SheetCell.text(text)));
         return cells;
@@ -64,7 +63,7 @@ final class CheckText {
 
     /** Prints one project: what is found, or all of it, and how many outcomes there are of each verdict. */
     void print(CheckedFile checked, boolean all) {
-        say("", "check.head", checked.file().toString(), checked.name(), checked.result().rules().descriptor().title(),
+        say("", "check.head", checked.file().toString(), checked.name(), words.write(checked.result().rules().descriptor().title()),
                 checked.result().rules().edition());
         for (Outcome outcome : all ? checked.result().outcomes() : checked.result().findings()) {
             print(outcome);
@@ -90,7 +89,7 @@ final class CheckText {
             streams.say("      " + words.render(Message.of("check.missing", Words.list(outcome.missing()))));
         }
         outcome.citation().ifPresent(citation -> say("      ", outcome.toConfirm() ? "check.source-to-confirm" : "check.source",
-                citation.text(), words.write(Words.term("provenance." + citation.provenance().key()))));
+                words.write(citation.text()), words.write(Words.term("provenance." + citation.provenance().key()))));
     }
 
     private String number(double value, String unit) {

@@ -79,7 +79,7 @@ final class CompareRuleSetsCommand extends Command {
                 Json.put(under, "value", outcome.value());
                 Json.put(under, "limit", outcome.limit());
                 under.put("unit", outcome.unit());
-                under.put("citation", outcome.citation().map(citation -> citation.text()).orElse(null));
+                under.put("citation", outcome.citation().map(citation -> citation.text().english()).orElse(null));
                 under.put("provenance", outcome.citation().map(citation -> citation.provenance().key()).orElse(null));
             });
         }

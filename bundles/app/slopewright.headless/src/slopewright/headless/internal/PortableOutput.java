@@ -162,8 +162,8 @@ final class PortableOutput {
     private static ObjectNode citation(Citation citation) {
         ObjectNode node = Json.object();
         node.put("name", citation.key());
-        node.put("source", citation.source().title());
-        node.put("clause", citation.clause());
+        node.put("source", citation.source().title().english());
+        node.put("clause", citation.clause().english());
         node.put("provenance", citation.provenance().key());
         node.put("toConfirm", citation.toConfirm());
         return node;

@@ -97,7 +97,7 @@ final class RuleSetsCommand extends Command {
     }
 
     private static RuleSet below(RuleSet own) {
-        String title = own.descriptor().title();
+        String title = own.descriptor().title().english();
         return RuleSets.all().stream().filter(shipped -> title.endsWith("laid over " + shipped.key() + ":" + shipped.edition()))
                 .findFirst().orElseThrow();
     }
@@ -167,8 +167,8 @@ final class RuleSetsCommand extends Command {
         ObjectNode node = Json.object();
         Json.put(node, "value", value.value());
         node.put("unit", value.unit());
-        node.put("source", value.citation().source().title());
-        node.put("clause", value.citation().clause());
+        node.put("source", value.citation().source().title().english());
+        node.put("clause", value.citation().clause().english());
         node.put("provenance", value.citation().provenance().key());
         return node;
     }
@@ -177,9 +177,9 @@ final class RuleSetsCommand extends Command {
         ObjectNode node = Json.object();
         node.put("key", rules.key());
         node.put("edition", rules.edition());
-        node.put("name", rules.descriptor().name());
-        node.put("title", rules.descriptor().title());
-        node.put("note", rules.descriptor().note());
+        node.put("name", rules.descriptor().name().english());
+        node.put("title", rules.descriptor().title().english());
+        node.put("note", rules.descriptor().note().english());
         ArrayNode families = node.putArray("families");
         rules.descriptor().families().forEach(families::add);
         ArrayNode list = node.putArray("values");
@@ -191,13 +191,13 @@ final class RuleSetsCommand extends Command {
             entry.put("unit", value.unit());
             Json.put(entry, "printed", value.printed());
             entry.put("printedUnit", value.printedUnit());
-            entry.put("source", citation.source().title());
-            entry.put("clause", citation.clause());
+            entry.put("source", citation.source().title().english());
+            entry.put("clause", citation.clause().english());
             entry.put("provenance", citation.provenance().key());
         }
         ArrayNode choices = node.putArray("choices");
         rules.choices().forEach(choice -> choices.addObject().put("key", choice.key()).put("word", choice.word().key())
-                .put("source", choice.citation().source().title()).put("clause", choice.citation().clause())
+                .put("source", choice.citation().source().title().english()).put("clause", choice.citation().clause().english())
                 .put("provenance", choice.citation().provenance().key()));
         return node;
     }

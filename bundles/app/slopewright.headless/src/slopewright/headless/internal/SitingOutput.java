@@ -95,12 +95,12 @@ final class SitingOutput {
         node.put("name", use.name());
         Json.put(node, "value", use.value());
         node.put("unit", use.unit());
-        node.put("source", use.citation().source().title());
-        node.put("clause", use.citation().clause());
+        node.put("source", use.citation().source().title().english());
+        node.put("clause", use.citation().clause().english());
         node.put("provenance", use.citation().provenance().key());
         node.put("toConfirm", use.citation().toConfirm());
-        if (!use.citation().note().isEmpty()) {
-            node.put("note", use.citation().note());
+        if (!use.citation().note().isBlank()) {
+            node.put("note", use.citation().note().english());
         }
         return node;
     }

@@ -40,7 +40,7 @@ final class ValuesToConfirm {
             lines.add("| verdicts | value | as held | class | source |");
             lines.add("| ---: | --- | --- | --- | --- |");
             rows.forEach(row -> lines.add("| " + row.verdicts() + " | `" + row.citation().key() + "` | " + row.number() + " | "
-                    + row.citation().provenance().key() + " | " + row.citation().text().replace("|", "\\|") + " |"));
+                    + row.citation().provenance().key() + " | " + row.citation().text().english().replace("|", "\\|") + " |"));
             lines.add("");
         }
         lines.remove(lines.size() - 1);

@@ -57,7 +57,7 @@ final class VariationCommand extends Command {
         node.put("model", found.model());
         Json.put(node, "epoch", found.epoch());
         Json.put(node, "decimalYear", found.decimalYear());
-        node.put("source", found.citation().text());
+        node.put("source", found.citation().text().english());
         node.put("provenance", found.citation().provenance().key());
         ArrayNode notes = node.putArray("notes");
         found.notes().forEach(note -> notes.add(note.english()));

@@ -97,7 +97,7 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
         contents.put(Field.VERDICT, language.render(Message.of("standing.not-checked")));
         contents.put(Field.PROJECT, text(project.getName()));
         contents.put(Field.AERODROME, aerodrome == null ? "-" : text(aerodrome.getName()) + " " + text(aerodrome.getIdentifier()));
-        contents.put(Field.RULE_SET, made.ruleSet());
+        contents.put(Field.RULE_SET, language.write(made.ruleSet()));
         contents.put(Field.DRAWN_BY, text(project.getAuthor()));
         contents.put(Field.CHECKED_BY, text(project.getCheckedBy()));
         contents.put(Field.ORGANISATION, text(project.getOrganisation()));

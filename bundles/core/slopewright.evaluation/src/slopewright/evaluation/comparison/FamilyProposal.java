@@ -124,7 +124,7 @@ final class FamilyProposal {
         if (code.isPresent() && from.isPresent() && to.isPresent()
                 && (code.get() < from.get().value() || code.get() > to.get().value())) {
             objections.add(Message.of("comparison.forbidden", Words.count(Math.round(code.get())), Words.name(used.key()),
-                    Words.number(from.get().value()), Words.number(to.get().value()), Words.name(to.get().citation().text())));
+                    Words.number(from.get().value()), Words.number(to.get().value()), to.get().citation().text()));
         }
     }
 

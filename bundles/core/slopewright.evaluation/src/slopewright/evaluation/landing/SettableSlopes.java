@@ -67,11 +67,11 @@ public record SettableSlopes(double fromDeg, double toDeg, double stepDeg, Messa
         Optional<CitedValue> to = rules.find(family + TO);
         if (from.isPresent() && to.isPresent()) {
             return onMarks(type, from.get().value(), to.get().value(), stepDeg,
-                    Message.of("landing.range-of-rules", Words.name(from.get().citation().text())));
+                    Message.of("landing.range-of-rules", from.get().citation().text()));
         }
         RuleSet other = RuleSets.find("icao").orElseThrow();
         return onMarks(type, other.value(TAKEN_OVER + FROM).value(), other.value(TAKEN_OVER + TO).value(), stepDeg,
-                Message.of("landing.range-taken-over", Words.name(other.value(TAKEN_OVER + FROM).citation().text())));
+                Message.of("landing.range-taken-over", other.value(TAKEN_OVER + FROM).citation().text()));
     }
 
     /** Between two marks of its scale a unit cannot be set: the slopes are those of the marks, every one or every so many. */

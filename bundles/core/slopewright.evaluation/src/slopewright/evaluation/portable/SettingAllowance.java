@@ -96,7 +96,7 @@ public record SettingAllowance(CitedValue accuracy, boolean takenOver, List<Part
                     .getTiltCutOffDeg())), Optional.empty()));
         }
         Stream<Part> cited = limit.stream().map(value -> new Part(Angles.degToMinutes(value.value()), Message.of("portable.tilt-limit",
-                Words.degrees(value.value()), Words.name(value.citation().text())), Optional.of(value.citation())));
+                Words.degrees(value.value()), value.citation().text()), Optional.of(value.citation())));
         Stream<Part> bubble = type == null || type.getBubbleAccuracyMinutes() == null ? Stream.empty()
                 : Stream.of(new Part(type.getBubbleAccuracyMinutes(), Message.of("portable.bubble", Words.min(type
                         .getBubbleAccuracyMinutes())), Optional.empty()));
@@ -122,7 +122,7 @@ public record SettingAllowance(CitedValue accuracy, boolean takenOver, List<Part
     public Message message() {
         List<Argument> parts = new ArrayList<>();
         parts.add(Message.of(takenOver ? "portable.accuracy-taken-over" : "portable.accuracy", Words.min(accuracy.value()),
-                Words.name(accuracy.citation().text())));
+                accuracy.citation().text()));
         others.forEach(part -> parts.add(part.message()));
         return parts.size() == 1 ? (Message) parts.get(0) : Message.of("portable.allowance", Words.list(parts));
     }

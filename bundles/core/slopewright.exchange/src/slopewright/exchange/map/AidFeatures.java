@@ -101,7 +101,7 @@ final class AidFeatures {
         facts.put("aidName", Projects.label(aid));
         facts.put("family", siting.family());
         facts.put("familyName", evaluation.family().map(IndicatorFamily::name).orElse("unknown"));
-        facts.put("ruleSet", evaluation.rules().descriptor().title());
+        facts.put("ruleSet", evaluation.rules().descriptor().title().english());
         facts.put("host", Projects.label(evaluation.host()));
         return facts;
     }

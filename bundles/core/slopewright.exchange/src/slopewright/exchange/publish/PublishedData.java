@@ -141,7 +141,7 @@ public record PublishedData(List<PublishedAid> aids) {
                 SheetCell.number(line.onAngleDeg, 3), SheetCell.number(line.distanceM, 2), SheetCell.number(line.displacedM, 1, atRunway),
                 SheetCell.number(line.place.map(SiteFrame.LatLon::latitudeDeg).orElse(null), 7),
                 SheetCell.number(line.place.map(SiteFrame.LatLon::longitudeDeg).orElse(null), 7), SheetCell.number(line.axisTurnDeg, 2),
-                SheetCell.text(aid.rules().descriptor().title()),
+                SheetCell.text(aid.rules().descriptor().title().english()),
                 SheetCell.text(line.place.map(place -> published(place.latitudeDeg(), 2, 'N', 'S')).orElse(SheetCell.NOT_KNOWN)),
                 SheetCell.text(line.place.map(place -> published(place.longitudeDeg(), 3, 'E', 'W')).orElse(SheetCell.NOT_KNOWN)),
                 SheetCell.text(line.wording()));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import slopewright.geometry.Decimals;
 import slopewright.siting.internal.DataFile;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedText;
 import slopewright.standards.Provenance;
 import slopewright.standards.Source;
 import slopewright.standards.StandardsException;
@@ -39,8 +40,8 @@ public final class DescentTable {
         regularToDeg = file.number("regular to");
         angles = file.rows().stream().mapToDouble(row -> row[0]).toArray();
         descents = file.rows().stream().map(row -> Arrays.copyOfRange(row, 1, row.length)).toArray(double[][]::new);
-        citation = new Citation("table.rate-of-descent", new Source("descent-table", file.head("title"), ""), "complete as seen",
-                Provenance.of(file.head("provenance")), file.head("note"), "");
+        citation = new Citation("table.rate-of-descent", new Source("descent-table", CitedText.of(file.head("title")), CitedText.of("")),
+                CitedText.of("@complete-as-seen"), Provenance.of(file.head("provenance")), CitedText.of(file.head("note")), "");
     }
 
     /**

@@ -95,7 +95,7 @@ final class Surfaces {
         Optional<SurfaceTable.Row> row = table.get().row(isInstrument(), (int) Math.round(code.get()));
         Optional<SurfaceTable.Slope> slope = row.flatMap(found -> found.slope(family));
         if (slope.isEmpty()) {
-            return none("surface.none-printed", Words.name(table.get().citation().text()),
+            return none("surface.none-printed", table.get().citation().text(),
                     Words.term("approach." + request.approach().key()), Words.count(Math.round(code.get())));
         }
         if (table.get().fromIndicator() && anchor.unshifted().reason().isPresent()) {

@@ -10,6 +10,7 @@ import slopewright.messages.Words;
 import slopewright.siting.SitingException;
 import slopewright.siting.internal.DataFile;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedText;
 import slopewright.standards.Provenance;
 import slopewright.standards.Source;
 import slopewright.standards.StandardsException;
@@ -62,8 +63,8 @@ public final class MagneticModel {
         gDot = new double[degree + 1][degree + 1];
         hDot = new double[degree + 1][degree + 1];
         fill(file, path);
-        citation = new Citation("magnetic.model", new Source("wmm", file.head("title"), file.head("epoch")), file.head("source"),
-                Provenance.of(file.head("provenance")), file.head("note"), "");
+        citation = new Citation("magnetic.model", new Source("wmm", CitedText.of(file.head("title")), CitedText.of(file.head("epoch"))),
+                CitedText.of(file.head("source")), Provenance.of(file.head("provenance")), CitedText.of(file.head("note")), "");
     }
 
     private void fill(DataFile file, String path) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
@@ -20,6 +21,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedText;
 import slopewright.standards.Provenance;
 import slopewright.standards.Source;
 
@@ -82,13 +84,12 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
                 .ifPresent(gap -> notes.add(Message.of("variation.differs", Words.name(MagneticModel.bundled().name()),
                         Words.degrees(brought + gap), Words.name(date.toString()), Words.degrees(Math.abs(gap)))));
         boolean sourced = entered.getSource() != null && !entered.getSource().isBlank();
-        String text = sourced ? entered.getSource() : "no source was entered";
+        Argument from = sourced ? Words.name(entered.getSource()) : Message.of("variation.no-source");
         Message source = Message.of(of.isPresent() ? "variation.entered-on" : "variation.entered", Words.degrees(entered.getVariationDeg()),
-                Words.name(of.map(String::valueOf).orElse("")), Words.degrees(annual),
-                sourced ? Words.name(text) : Message.of("variation.no-source"));
+                Words.name(of.map(String::valueOf).orElse("")), Words.degrees(annual), from);
         return new SiteVariation(variation, annual, date, true, source, notes, new Citation("magnetic.variation",
-                new Source("project", "magnetic variation entered in the project: " + text, of.map(String::valueOf).orElse("")), "",
-                Provenance.OVERRIDE, "", ""));
+                new Source("project", Message.of("cited.variation-entered", from), CitedText.of(of.map(String::valueOf).orElse(""))),
+                CitedText.of(""), Provenance.OVERRIDE, CitedText.of(""), ""));
     }
 
     private static Optional<LocalDate> date(String text) {

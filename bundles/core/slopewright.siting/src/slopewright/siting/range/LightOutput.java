@@ -15,6 +15,7 @@ import slopewright.siting.Light;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
 import slopewright.standards.Citation;
+import slopewright.standards.CitedText;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
 import slopewright.standards.Source;
@@ -164,6 +165,7 @@ public final class LightOutput {
 
     private static Siting.CitedUse ofProject(double candela) {
         return new Siting.CitedUse("intensity-cd", candela, "cd", new Citation("intensity-cd",
-                new Source("project", "equipment entered in the project", ""), "", Provenance.OVERRIDE, "", ""));
+                new Source("project", CitedText.of("@equipment-entered"), CitedText.of("")), CitedText.of(""), Provenance.OVERRIDE,
+                CitedText.of(""), ""));
     }
 }

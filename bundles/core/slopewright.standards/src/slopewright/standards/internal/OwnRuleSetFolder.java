@@ -16,8 +16,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedChoice;
+import slopewright.standards.CitedText;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleSet;
@@ -89,20 +93,21 @@ public final class OwnRuleSetFolder {
         if (!key.matches("[a-z][a-z0-9-]*") || !need(properties, "edition").matches("[A-Za-z0-9.-]+")) {
             throw new StandardsException(file(PROPERTIES), line("key"), "key and edition consist of letters, digits and dashes");
         }
-        Source source = new Source(key, need(properties, "document") + ", " + need(properties, "person") + ", " + need(properties, "date"),
-                need(properties, "edition"));
+        Source source = new Source(key, CitedText.of(need(properties, "document") + ", " + need(properties, "person") + ", "
+                + need(properties, "date")), CitedText.of(need(properties, "edition")));
         RuleSet.Descriptor shipped = base.descriptor();
-        RuleSet.Descriptor descriptor = new RuleSet.Descriptor(key, need(properties, "edition"), need(properties, "name"),
-                need(properties, "title") + ", laid over " + over, need(properties, "note"), shipped.families(), shipped.surface(),
-                shipped.numbering());
+        RuleSet.Descriptor descriptor = new RuleSet.Descriptor(key, need(properties, "edition"), CitedText.of(need(properties, "name")),
+                Message.of("cited.laid-over", CitedText.of(need(properties, "title")), Words.name(over)),
+                CitedText.of(need(properties, "note")), shipped.families(), shipped.surface(), shipped.numbering());
         Map<String, CitedValue> values = new TreeMap<>();
         base.values().forEach(value -> values.put(value.key(), value));
         Map<String, CitedChoice> choices = new TreeMap<>();
         base.choices().forEach(choice -> choices.put(choice.key(), choice));
         readOwn(base, source, values, choices);
         TableReaders tables = new TableReaders(folder.toString(), name -> find(Path.of(name).getFileName().toString()),
-                (tableKey, from, clause, provenance, note, faults) -> new Citation(tableKey, source, clause, Provenance.ORGANISATION, note,
-                        ""),
+                (tableKey, from, clause, provenance, note, faults) -> new Citation(tableKey, source, CitedText.of(clause),
+                        Provenance.ORGANISATION,
+                        CitedText.of(note), ""),
                 Optional.of(base.tables()), Provenance.PUBLISHED);
         return new RuleSet(descriptor, values, choices, tables.readAll());
     }
@@ -157,11 +162,10 @@ public final class OwnRuleSetFolder {
             if (!listed.add(key)) {
                 throw row.fault("the value " + key + " is listed twice");
             }
-            String was = base.find(key).map(value -> value.printed() + " " + value.printedUnit())
-                    .or(() -> base.choice(key).map(choice -> choice.word().key())).orElseThrow();
-            String instead = "instead of " + was + " (" + base.citation(key).orElseThrow().text() + ")";
-            String note = row.text("note").isBlank() ? instead : row.text("note") + "; " + instead;
-            Citation citation = new Citation(key, source, row.text("clause"), Provenance.ORGANISATION, note, "");
+            Argument instead = base.find(key).map(CitedText::instead).or(() -> base.choice(key).map(CitedText::instead)).orElseThrow();
+            Argument note = row.text("note").isBlank() ? instead
+                    : Message.of("cited.and", CitedText.of(row.text("note")), instead);
+            Citation citation = new Citation(key, source, CitedText.of(row.text("clause")), Provenance.ORGANISATION, note, "");
             if (RuleSetLoader.isChoice(row)) {
                 choices.put(key, new CitedChoice(RuleSetLoader.word(row), citation));
             } else {

@@ -17,6 +17,7 @@ import java.util.TreeMap;
 
 import slopewright.standards.Citation;
 import slopewright.standards.CitedChoice;
+import slopewright.standards.CitedText;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
 import slopewright.standards.RuleChoice;
@@ -113,7 +114,7 @@ public final class RuleSetLoader {
     private Map<String, Source> readSources() {
         Map<String, Source> found = new LinkedHashMap<>();
         for (HeadedCsv.Row row : HeadedCsv.read("sources.csv", text("sources.csv"), SOURCE_COLUMNS).rows()) {
-            Source source = new Source(row.text("key"), row.text("title"), row.text("edition"));
+            Source source = new Source(row.text("key"), CitedText.of(row.text("title")), CitedText.of(row.text("edition")));
             if (found.put(source.key(), source) != null) {
                 throw row.fault("the source " + source.key() + " is listed twice");
             }
@@ -143,7 +144,8 @@ public final class RuleSetLoader {
             throw new StandardsException(file, 0, "cannot be read: " + e.getMessage());
         }
         RuleSet.Descriptor descriptor = new RuleSet.Descriptor(need(properties, "key", file), need(properties, "edition", file),
-                need(properties, "name", file), need(properties, "title", file), need(properties, "note", file),
+                CitedText.of(need(properties, "name", file)), CitedText.of(need(properties, "title", file)),
+                CitedText.of(need(properties, "note", file)),
                 List.of(need(properties, "families", file).split(",")), oneOf(properties, "surface", file, "table", "angular"),
                 oneOf(properties, "numbering", file, "outer-first", "runway-first"));
         if (!folder.equals(descriptor.key() + "/" + descriptor.edition())) {
@@ -247,7 +249,7 @@ public final class RuleSetLoader {
             throw faults.fault("the source " + source + " is not listed in sources.csv");
         }
         try {
-            return new Citation(key, found, clause, Provenance.of(provenance), note, "");
+            return new Citation(key, found, CitedText.of(clause), Provenance.of(provenance), CitedText.of(note), "");
         } catch (IllegalArgumentException e) {
             throw faults.fault(e.getMessage());
         }

@@ -29,6 +29,7 @@ import slopewright.drawing.scene.TextWidth;
 import slopewright.drawing.signal.SignalScene;
 import slopewright.evaluation.MadeFrom;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.model.Project;
 
 /** Drawing paper: every view of every family, with all that the title block has to say, and no text on another. */
@@ -54,7 +55,8 @@ class DrawingSheetTest {
         return sheets;
     }
 
-    private static final MadeFrom MADE = new MadeFrom("P", "B", "2026-06-01", Optional.empty(), "A rule set of an edition", "rules:1st");
+    private static final MadeFrom MADE = new MadeFrom("P", "B", "2026-06-01", Optional.empty(), Words.name("A rule set of an edition"),
+            "rules:1st");
 
     private static TitleBlock block(Project project, String title) {
         return TitleBlock.of(project, title, MADE, "2026-06-01", ENGLISH)

@@ -76,7 +76,7 @@ class MagneticModelTest {
         assertEquals("WMM2025", MODEL.name());
         assertEquals(2025, MODEL.epoch());
         assertEquals(Provenance.SECONDARY, MODEL.citation().provenance(), "read in a copy, not at the makers");
-        assertTrue(MODEL.citation().source().title().contains("World Magnetic Model 2025"));
+        assertTrue(MODEL.citation().source().title().english().contains("World Magnetic Model 2025"));
     }
 
     /** The days that passed over the days of the year; 2028 is a leap year. */

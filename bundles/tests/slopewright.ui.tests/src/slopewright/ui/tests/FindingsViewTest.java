@@ -245,7 +245,7 @@ class FindingsViewTest {
                 .orElseThrow();
         select(failed);
         assertTrue(view.explanation().contains(failed.explanation().english()), view.explanation());
-        assertTrue(view.explanation().contains(failed.citation().orElseThrow().text()), view.explanation());
+        assertTrue(view.explanation().contains(failed.citation().orElseThrow().text().english()), view.explanation());
     }
 
     @Test

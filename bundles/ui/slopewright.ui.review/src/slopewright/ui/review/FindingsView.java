@@ -271,7 +271,7 @@ public final class FindingsView extends ViewPart {
         if (!result.anythingEvaluated()) {
             return Messages.get("findings.nothing");
         }
-        return Messages.get("findings.counts", OutcomeTexts.counts(result.counts()), result.rules().descriptor().name(),
+        return Messages.get("findings.counts", OutcomeTexts.counts(result.counts()), MessageTexts.of(result.rules().descriptor().name()),
                 result.rules().edition());
     }
 

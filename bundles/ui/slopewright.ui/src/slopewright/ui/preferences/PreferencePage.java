@@ -15,6 +15,7 @@ import slopewright.standards.OwnRuleSets;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
 import slopewright.standards.StandardsException;
+import slopewright.ui.MessageTexts;
 
 /** The page on which the user chooses units, the rule set of new projects and the step of places in the plan. */
 public final class PreferencePage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
@@ -49,7 +50,7 @@ public final class PreferencePage extends FieldEditorPreferencePage implements I
     }
 
     private static String[] entry(RuleSet rules) {
-        return new String[] {rules.descriptor().name() + " (" + rules.edition() + ")", Preferences.nameOf(rules)};
+        return new String[] {MessageTexts.of(rules.descriptor().name()) + " (" + rules.edition() + ")", Preferences.nameOf(rules)};
     }
 
     /** The folder of an own rule set; one that is not sound is refused with file and line. */

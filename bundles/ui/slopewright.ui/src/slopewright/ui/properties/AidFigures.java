@@ -146,11 +146,11 @@ final class AidFigures {
     }
 
     private static String source(Citation citation) {
-        return "\n" + PropertyTexts.get("figure.source", citation.text(), OutcomeTexts.provenance(citation.provenance()));
+        return "\n" + PropertyTexts.get("figure.source", MessageTexts.of(citation.text()), OutcomeTexts.provenance(citation.provenance()));
     }
 
     private static String texts(Stream<Citation> citations) {
-        return citations.map(Citation::text).distinct().collect(Collectors.joining("; "));
+        return citations.map(citation -> MessageTexts.of(citation.text())).distinct().collect(Collectors.joining("; "));
     }
 
     private void obstacles(Attempt<SurfaceComparison> attempt) {

@@ -113,7 +113,8 @@ public final class ElementPropertySource implements IPropertySource2 {
         int number = 0;
         for (Outcome outcome : own) {
             String why = MessageTexts.of(outcome.explanation()) + ElementParts.lines(OutcomeTexts.steps(outcome))
-                    + outcome.citation().map(citation -> "\n" + citation.text() + " (" + OutcomeTexts.provenance(outcome) + ")").orElse("");
+                    + outcome.citation().map(citation -> "\n" + MessageTexts.of(citation.text()) + " ("
+                            + OutcomeTexts.provenance(outcome) + ")").orElse("");
             addReadOnly("outcome " + number++, PropertyTexts.get("group.rules"), outcome.rule() + " " + MessageTexts.of(outcome.title()),
                     OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", " + PropertyTexts.get("toConfirm") : ""), why);
         }

@@ -31,6 +31,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.units.QuantityFormat;
 
@@ -92,7 +93,7 @@ public abstract class Field {
         return switch (attribute.getName()) {
             case "familyKey" -> new Choice(element, info, keyed(Families.all().stream(), entry -> entry.name(), entry -> entry.key()));
             case "ruleSetKey" -> new Choice(element, info, keyed(Stream.concat(RuleSets.all().stream(), own(project).stream()),
-                    entry -> entry.descriptor().name() + " (" + entry.edition() + ")",
+                    entry -> MessageTexts.of(entry.descriptor().name()) + " (" + entry.edition() + ")",
                     Preferences::nameOf));
             default -> new Text(element, info, format, type);
         };

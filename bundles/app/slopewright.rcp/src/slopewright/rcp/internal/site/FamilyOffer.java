@@ -113,6 +113,6 @@ record FamilyOffer(IndicatorFamily family, Optional<ProjectEvaluation> made, Str
         QuantityFormat format = QuantityFormat.preferred();
         return Messages.get("family.layout", Projects.label(aid.host()), siting.units().size(),
                 format.showWithUnit(siting.distanceM(), Quantity.LENGTH), format.showWithUnit(siting.slopeDeg(), Quantity.ANGLE),
-                format.showWithUnit(siting.mehtM(), Quantity.LENGTH), aid.rules().descriptor().name());
+                format.showWithUnit(siting.mehtM(), Quantity.LENGTH), MessageTexts.of(aid.rules().descriptor().name()));
     }
 }

@@ -24,6 +24,7 @@ import slopewright.model.RunwayEnd;
 import slopewright.rcp.internal.Messages;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
 
 /** The first step: where the approach is, and to what. */
@@ -62,7 +63,8 @@ final class SitePage extends DraftPage {
         name = text(area, "site.name", draft().site().name(), draft().site()::setName);
         designator = text(area, "site.designator", draft().site().designator(), draft().site()::setDesignator);
         List<RuleSet> all = RuleSets.all();
-        rules = combo(area, "site.rules", all.stream().map(set -> set.descriptor().name() + ", " + set.edition()).toList(), ruleIndex(),
+        rules = combo(area, "site.rules", all.stream().map(set -> MessageTexts.of(set.descriptor().name()) + ", "
+                + set.edition()).toList(), ruleIndex(),
                 index -> draft().site().setRuleSet(Preferences.nameOf(all.get(index))));
         approach = combo(area, "site.approach", TYPES.stream().map(type -> Messages.get("approach." + type.getName())).toList(), 0,
                 index -> draft().site().setApproach(TYPES.get(index)));

@@ -26,7 +26,7 @@ public final class SectorsInHandRule extends AidRule {
         CitedValue width = facts.angle(facts.indicator().has(Trait.PAIR) ? "green-sector" : "on-slope-sector");
         if (type == null || type.getSectors().isEmpty()) {
             if (width.citation().toConfirm()) {
-                throw Stop.missing(Message.of("missing.sector-edges"), Message.of("BOX-02.by-make", Words.name(width.citation().text())));
+                throw Stop.missing(Message.of("missing.sector-edges"), Message.of("BOX-02.by-make", width.citation().text()));
             }
             outcomes.about(facts.aid()).met(true).resting(width).saying("confirmed", Words.name(width.citation().confirmation())).add();
             return;

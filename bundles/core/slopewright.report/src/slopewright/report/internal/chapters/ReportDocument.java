@@ -205,7 +205,7 @@ public final class ReportDocument {
     private void rules() {
         Facts facts = html.newFacts().add("rule-set", ruleSet)
                 .add("stage", words.render(Message.of("plain", Stages.term(source.result().stage()))))
-                .add("about-rules", source.result().rules().descriptor().note());
+                .add("about-rules", words.write(source.result().rules().descriptor().note()));
         facts.add("program", Program.text()).add("project-file", ProjectStamp.of(source.project())
                 .map(stamp -> words.say(stamp.isSaved() ? "stamp.saved" : "stamp.not-saved", Words.name(stamp.sha256())))
                 .orElseGet(() -> words.say("stamp.none")));

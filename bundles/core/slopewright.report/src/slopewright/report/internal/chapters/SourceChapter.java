@@ -53,14 +53,14 @@ final class SourceChapter {
         confirmations();
         html.section("values").table("fine", List.of(28, 9, 32, 31), "value", "number", "source", "known-as");
         used.values().forEach(use -> html.row(List.of(name(use.name()), words.plain(use.value()) + ReportWords.unit(use.unit()),
-                use.citation().text(), remarked(known(use.citation()), use.citation().note()))));
+                words.write(use.citation().text()), remarked(known(use.citation()), use.citation()))));
         html.endTable();
         documents(used.values());
         record();
     }
 
-    private static String remarked(String known, String note) {
-        return note.isBlank() ? known : known + "; " + note;
+    private String remarked(String known, Citation citation) {
+        return citation.note().isBlank() ? known : known + "; " + words.write(citation.note());
     }
 
     private String name(String valueKey) {
@@ -81,8 +81,8 @@ final class SourceChapter {
             return;
         }
         html.paragraph("to-confirm-intro").table("fine", List.of(36, 39, 25), "value-or-table", "said-to-be-in", "known-as");
-        open.forEach(citation -> html.row(List.of(name(citation.key()), citation.text(), remarked(words.provenance(citation),
-                citation.note()))));
+        open.forEach(citation -> html.row(List.of(name(citation.key()), words.write(citation.text()),
+                remarked(words.provenance(citation), citation))));
         html.endTable();
     }
 
@@ -171,6 +171,6 @@ final class SourceChapter {
         source.result().outcomes().stream().flatMap(outcome -> outcome.citations().stream())
                 .forEach(citation -> documents.add(citation.source()));
         html.section("documents").element("p", String.join("; ", documents.stream().sorted(Comparator.comparing(Source::key))
-                .map(document -> words.say("document-of", Words.name(document.title()), Words.name(document.edition()))).toList()) + ".");
+                .map(document -> words.say("document-of", document.title(), document.edition())).toList()) + ".");
     }
 }

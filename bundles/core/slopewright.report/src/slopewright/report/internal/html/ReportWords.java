@@ -53,6 +53,11 @@ public final class ReportWords {
         return renderer.render(Message.of(PREFIX + key, arguments));
     }
 
+    /** Returns the words of an argument. */
+    public String write(Argument argument) {
+        return renderer.write(argument);
+    }
+
     /** Returns the words of a message. */
     public String render(Message message) {
         return renderer.render(message);
@@ -172,7 +177,7 @@ public final class ReportWords {
 
     /** Returns a rule set by its honest name. */
     public String ruleSet(RuleSet rules) {
-        String title = rules.descriptor().title();
+        String title = renderer.write(rules.descriptor().title());
         return title.contains(rules.edition()) ? title : say("rule-set-edition", Words.name(title), Words.name(rules.edition()));
     }
 
@@ -184,7 +189,7 @@ public final class ReportWords {
 
     /** Returns document, clause and provenance of a citation. */
     public String briefSource(Citation citation) {
-        return citation.text() + " [" + provenance(citation) + "]";
+        return renderer.write(citation.text()) + " [" + provenance(citation) + "]";
     }
 
     /** Returns document, clause, provenance and confirmation of a citation, and whether it is still to be confirmed. */

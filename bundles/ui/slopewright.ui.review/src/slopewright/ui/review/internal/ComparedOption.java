@@ -105,7 +105,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
      * @param rules      the rule set
      */
     public static ComparedOption under(ProjectEvaluation evaluation, String aidId, RuleSet rules) {
-        String name = rules.descriptor().name() + " (" + rules.edition() + ")";
+        String name = MessageTexts.of(rules.descriptor().name()) + " (" + rules.edition() + ")";
         ApproachAid aid = (ApproachAid) Ids.find(evaluation.project(), aidId)
                 .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
         IndicatorFamily family = evaluation.aid(aid).family().orElseThrow();

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 import slopewright.checks.Outcome;
-import slopewright.standards.Citation;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.OutcomeTexts;
 
@@ -27,7 +26,7 @@ public enum OutcomeColumn {
     /** How far the value is on the good side. */
     MARGIN(true, outcome -> OutcomeTexts.signed(outcome.margin(), outcome.unit()), numbers(Outcome::margin)),
     /** Where the limit stands. */
-    CLAUSE(false, outcome -> outcome.citation().map(Citation::text).orElse(""), Comparator.comparing(OutcomeColumn::clause)),
+    CLAUSE(false, OutcomeColumn::clause, Comparator.comparing(OutcomeColumn::clause)),
     /** How well the limit is known. */
     PROVENANCE(false, OutcomeTexts::provenance, Comparator.comparing(OutcomeTexts::provenance));
 
@@ -62,7 +61,7 @@ public enum OutcomeColumn {
     }
 
     private static String clause(Outcome outcome) {
-        return outcome.citation().map(Citation::text).orElse("");
+        return outcome.citation().map(citation -> MessageTexts.of(citation.text())).orElse("");
     }
 
     private static Comparator<Outcome> numbers(Function<Outcome, OptionalDouble> number) {

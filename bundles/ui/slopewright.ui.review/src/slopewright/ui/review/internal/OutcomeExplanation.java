@@ -40,9 +40,9 @@ public final class OutcomeExplanation {
 
     private static String citation(Citation citation) {
         List<String> parts = new ArrayList<>();
-        parts.add(Messages.get("details.source", citation.text(), OutcomeTexts.provenance(citation.provenance())));
-        if (!citation.note().isEmpty()) {
-            parts.add(citation.note());
+        parts.add(Messages.get("details.source", MessageTexts.of(citation.text()), OutcomeTexts.provenance(citation.provenance())));
+        if (!citation.note().isBlank()) {
+            parts.add(MessageTexts.of(citation.note()));
         }
         if (!citation.confirmation().isEmpty()) {
             parts.add(Messages.get("details.confirmed", citation.confirmation()));

@@ -71,7 +71,7 @@ public final class BookTexts {
     private static Optional<String> inProject(RestingValues.Resting resting) {
         return resting.outcomes().stream().flatMap(outcome -> outcome.citations().stream())
                 .filter(citation -> citation.key().equals(resting.key())).findFirst()
-                .map(citation -> citation.provenance() == Provenance.REJECTED ? citation.note() : citation.confirmation())
+                .map(citation -> citation.provenance() == Provenance.REJECTED ? MessageTexts.of(citation.note()) : citation.confirmation())
                 .filter(said -> !said.isBlank());
     }
 
@@ -81,7 +81,7 @@ public final class BookTexts {
         List<String> lines = new ArrayList<>(List.of(name(entry) + ": " + number(entry), entry.ruleSet() + "  " + entry.key(),
                 Messages.get("book.column.source") + ": " + entry.source(), Messages.get("book.column.provenance") + ": "
                         + provenance(entry)));
-        row.resting().map(resting -> resting.citation().note()).filter(note -> !note.isBlank()).ifPresent(lines::add);
+        row.resting().map(resting -> MessageTexts.of(resting.citation().note())).filter(note -> !note.isBlank()).ifPresent(lines::add);
         lines.add(Messages.get("book.column.decision") + ": " + decision(entry));
         Stream.of(compared(entry), people(entry), entry.reason()).filter(text -> !text.isBlank()).forEach(lines::add);
         row.resting().flatMap(BookTexts::inProject).map(said -> Messages.get("book.inProject", said)).ifPresent(lines::add);
