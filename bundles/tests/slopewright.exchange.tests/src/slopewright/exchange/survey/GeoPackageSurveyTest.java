@@ -1,0 +1,226 @@
+package slopewright.exchange.survey;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.zip.GZIPInputStream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.sqlite.SQLiteDataSource;
+
+import slopewright.exchange.Demo;
+import slopewright.exchange.ExchangeException;
+import slopewright.exchange.survey.SurveyReading.Form;
+import slopewright.model.Obstacle;
+import slopewright.siting.site.SurveyPoints;
+
+/** Obstacles in GeoPackages that GDAL wrote, see the note beside them, and in what SQLite itself made of one. */
+class GeoPackageSurveyTest {
+
+    private static final Path ROOT = Path.of(System.getProperty("slopewright.root"));
+    private static final Path SURVEY = ROOT.resolve("demo-data/harrow-vale/survey");
+    private static final Path OTHERS = ROOT.resolve("bundles/tests/slopewright.exchange.tests/src/others");
+    private static final int BROKEN = 1500;
+    private static final int SEED = 16;
+
+    @TempDir
+    private Path folder;
+
+    private static SurveyOrigin origin(String grid) {
+        return new SurveyOrigin("survey", Optional.of("2026-05-20"), Optional.ofNullable(grid), OptionalDouble.empty(),
+                OptionalDouble.empty(), SurveyHeights.AS_STATED);
+    }
+
+    private Path unpacked(String name) throws IOException {
+        try (InputStream in = new GZIPInputStream(Files.newInputStream(OTHERS.resolve(name + ".gz")))) {
+            return Files.write(folder.resolve(name), in.readAllBytes());
+        }
+    }
+
+    private static SurveyReading read(Path file, String grid, Form form) throws ExchangeException {
+        SurveyReading reading = SurveyReading.of(Demo.project(), file, origin(grid), Optional.empty(), form);
+        reading.refuseFaults(false);
+        return reading;
+    }
+
+    private static String fault(Path file, String grid) {
+        return assertThrows(ExchangeException.class, () -> read(file, grid, Form.OBSTACLES)).getMessage();
+    }
+
+    @Test
+    void aGeoPackageHoldsWhatTheGeoJsonHeldOfWhichItWasMade() throws Exception {
+        List<Obstacle> wanted = obstacles(SURVEY.resolve("obstacles.geojson"), null);
+        assertTrue(wanted.size() >= 4);
+        same(wanted, obstacles(unpacked("obstacles.gpkg"), null), 0);
+    }
+
+    /** Brought to a grid by GDAL and back by this program: places within a millimetre, which 1e-8 degrees are. */
+    @Test
+    void aLayerOfAGridIsBroughtBack() throws Exception {
+        List<Obstacle> wanted = obstacles(SURVEY.resolve("obstacles.geojson"), null);
+        same(wanted, obstacles(unpacked("obstacles-utm29.gpkg"), "EPSG:32629"), 1e-8);
+    }
+
+    private static List<Obstacle> obstacles(Path file, String grid) throws ExchangeException {
+        return read(file, grid, Form.OBSTACLES).elements().stream().map(Obstacle.class::cast).toList();
+    }
+
+    private static void same(List<Obstacle> wanted, List<Obstacle> found, double toleranceDeg) {
+        assertEquals(wanted.size(), found.size());
+        for (int i = 0; i < wanted.size(); i++) {
+            Obstacle one = wanted.get(i);
+            Obstacle other = found.get(i);
+            assertEquals(one.getId(), other.getId());
+            assertEquals(one.getName(), other.getName());
+            assertEquals(one.getKind(), other.getKind());
+            assertEquals(one.getTopElevationM(), other.getTopElevationM());
+            assertEquals(one.getHorizontalAccuracyM(), other.getHorizontalAccuracyM());
+            assertEquals(one.getVerticalAccuracyM(), other.getVerticalAccuracyM());
+            assertEquals(one.getPlaces().size(), other.getPlaces().size());
+            for (int k = 0; k < one.getPlaces().size(); k++) {
+                assertEquals(one.getPlaces().get(k).getLatitudeDeg(), other.getPlaces().get(k).getLatitudeDeg(), toleranceDeg);
+                assertEquals(one.getPlaces().get(k).getLongitudeDeg(), other.getPlaces().get(k).getLongitudeDeg(), toleranceDeg);
+            }
+        }
+    }
+
+    /** 600 points on more than one page. */
+    @Test
+    void manyRowsBecomeABlock() throws Exception {
+        SurveyPoints wanted = read(SURVEY.resolve("canopy-points.csv"), null, Form.BLOCK).points().orElseThrow();
+        SurveyPoints found = read(unpacked("canopy.gpkg"), null, Form.BLOCK).points().orElseThrow();
+        assertEquals(600, found.count());
+        assertArrayEquals(wanted.north(), found.north());
+        assertArrayEquals(wanted.east(), found.east());
+        assertArrayEquals(wanted.elevationM(), found.elevationM());
+        assertEquals(wanted.ids(), found.ids());
+    }
+
+    @Test
+    void whatALayerSaysOfItsReferenceIsNotOverruled() throws Exception {
+        assertTrue(fault(unpacked("obstacles-utm29.gpkg"), "EPSG:32630").contains("says that it is in EPSG:32629"));
+        assertTrue(fault(unpacked("obstacles-etrs.gpkg"), null).contains("in EPSG:4258; bring it to WGS 84"));
+    }
+
+    /** SQLite itself changes the file: small pages, a name that stands on pages of its own, rows that are gone, a column that was added. */
+    @Test
+    void whatSqliteMadeOfAGeoPackageIsRead() throws Exception {
+        Path file = unpacked("obstacles.gpkg");
+        String name = "x".repeat(9000) + "é";
+        try (Connection database = open(file, ""); Statement statement = database.createStatement()) {
+            statement.execute("DELETE FROM obstacles WHERE id = 'SV-101'");
+            statement.execute("ALTER TABLE obstacles ADD COLUMN \"groundElevationM\" REAL");
+            try (PreparedStatement update = database.prepareStatement("UPDATE obstacles SET name = ? WHERE id = 'SV-102'")) {
+                update.setString(1, name);
+                assertEquals(1, update.executeUpdate());
+            }
+            statement.execute("PRAGMA page_size = 512");
+            statement.execute("VACUUM");
+        }
+        List<Obstacle> wanted = obstacles(SURVEY.resolve("obstacles.geojson"), null);
+        List<Obstacle> found = obstacles(file, null);
+        assertEquals(wanted.size() - 1, found.size());
+        assertEquals("SV-102", found.get(0).getId());
+        assertEquals(name, found.get(0).getName());
+    }
+
+    private static Connection open(Path file, String options) throws SQLException {
+        SQLiteDataSource source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + file + options);
+        return source.getConnection();
+    }
+
+    @Test
+    void aLogBesideTheFileIsRefused() throws Exception {
+        Path file = unpacked("obstacles.gpkg");
+        Files.write(folder.resolve("obstacles.gpkg-wal"), new byte[] {1});
+        assertTrue(fault(file, null).contains("holds changes that are not yet in the GeoPackage"));
+    }
+
+    @Test
+    void anyOtherDatabaseIsRefused() throws Exception {
+        Path file = folder.resolve("other.gpkg");
+        try (Connection database = open(file, ""); Statement statement = database.createStatement()) {
+            statement.execute("CREATE TABLE a (b)");
+        }
+        assertTrue(fault(file, null).contains("no GeoPackage with features"));
+        assertTrue(fault(Files.writeString(file, "SQLite format 2"), null).contains("no database of SQLite 3"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"NaN", "Infinity"})
+    void aPlaceThatIsNoNumberIsRefusedAloneAndNamed(String text) throws Exception {
+        Path file = unpacked("obstacles.gpkg");
+        ByteBuffer point = ByteBuffer.allocate(37).order(ByteOrder.LITTLE_ENDIAN);
+        point.put((byte) 'G').put((byte) 'P').put((byte) 0).put((byte) 1).putInt(4326).put((byte) 1).putInt(1001);
+        point.putDouble(-11.9).putDouble(Double.parseDouble(text)).putDouble(100);
+        try (Connection database = open(file, ""); Statement drop = database.createStatement()) {
+            drop.execute("DROP TRIGGER IF EXISTS rtree_obstacles_geom_update1");
+            try (PreparedStatement update = database.prepareStatement("UPDATE obstacles SET geom = ? WHERE id = 'SV-101'")) {
+                update.setBytes(1, point.array());
+                update.executeUpdate();
+            }
+        }
+        SurveyReading reading = SurveyReading.of(Demo.project(), file, origin(null), Optional.empty(), Form.OBSTACLES);
+        assertEquals(1, reading.refusedCount(), reading.refused().toString());
+        assertTrue(reading.refused().get(0).contains("has a position at -11.9, " + text), reading.refused().toString());
+        assertTrue(reading.ending().isEmpty());
+        assertTrue(reading.count() > 0);
+    }
+
+    @Test
+    void aGeoPackageCutOrChangedIsReadOrRefused() throws Exception {
+        byte[] whole = Files.readAllBytes(unpacked("obstacles.gpkg"));
+        Random random = new Random(SEED);
+        for (int i = 0; i < BROKEN; i++) {
+            byte[] changed = i % 3 == 0 ? Arrays.copyOf(whole, random.nextInt(whole.length)) : whole.clone();
+            for (int k = 0; k < 3 && changed.length > 0; k++) {
+                int at = k == 0 ? random.nextInt(changed.length) : random.nextInt(changed.length) % 4096;
+                changed[at % changed.length] = (byte) random.nextInt(256);
+            }
+            Path file = Files.write(folder.resolve("changed.gpkg"), changed);
+            try {
+                read(file, null, Form.OBSTACLES);
+            } catch (ExchangeException e) {
+                assertTrue(!e.getMessage().isBlank());
+            }
+        }
+    }
+
+    /** The root page of the table is made its own child: the walk ends. */
+    @Test
+    void aTreeThatLeadsBackToItselfIsRefused() throws Exception {
+        byte[] whole = Files.readAllBytes(unpacked("canopy.gpkg"));
+        int page = 4096;
+        int changed = 0;
+        for (int at = page; at < whole.length; at += page) {
+            if (whole[at] == 5) {
+                ByteBuffer.wrap(whole).putInt(at + 8, at / page + 1);
+                changed++;
+            }
+        }
+        assertTrue(changed > 0);
+        String said = fault(Files.write(folder.resolve("round.gpkg"), whole), null);
+        assertTrue(said.contains("names it twice"), said);
+    }
+}
