@@ -207,6 +207,7 @@ final class FieldCases {
         cases.add(deck(Result.NOT_EVALUATED, "no roll, though held", 0.3, null, 2.0, 0.1));
         cases.add(deck(Result.NOT_EVALUATED, "no swing", 0.3, 0.4, null, null));
         cases.add(deck(Result.NOT_EVALUATED, "nobody says whether it floats", null, 0.3, 0.4, 2.0, null));
+        cases.add(deck(Result.NOT_EVALUATED, "nobody says anything of it", null, null, null, null, null));
         cases.add(deck(Result.NOT_EVALUATED, "a swing alone", null, null, null, 2.0, null));
         cases.add(deck(Result.FAIL, "said not to float, and moving", false, 0.3, 0.4, 2.0, null));
         cases.add(deck(Result.FAIL, "said not to float, and swinging", false, null, null, 2.0, null));

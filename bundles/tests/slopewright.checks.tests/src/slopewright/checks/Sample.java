@@ -150,6 +150,7 @@ final class Sample {
         pad.setName("H1");
         pad.setPlace(place(0, 0, DATUM_M));
         pad.setElevationM(DATUM_M);
+        pad.setFloating(false);
         pad.setHoverHeightM(1.5);
         pad.setEyeAboveSkidsM(1.8);
         pad.setFatoLengthM(20.0);

@@ -86,6 +86,7 @@ public final class TrialSite {
         pad.setName("H");
         pad.setPlace(place(0, 0, DATUM_M));
         pad.setElevationM(DATUM_M);
+        pad.setFloating(false);
         pad.setHoverHeightM(2.0);
         pad.setEyeAboveSkidsM(1.8);
         pad.setSafetyAreaWidthM(30.0);

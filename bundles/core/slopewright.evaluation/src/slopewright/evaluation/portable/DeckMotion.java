@@ -54,10 +54,10 @@ public record DeckMotion(double tiltMin, double swingDeg, boolean held) {
         return Projects.helipad(host).filter(pad -> Boolean.TRUE.equals(pad.getFloating()) || isEntered(pad)).isPresent();
     }
 
-    /** Returns whether a helipad may move and nobody says for certain that it floats, or by how much it pitches, rolls and swings. */
+    /** Returns whether nobody says for certain that a helipad is firm, or that it floats and by how much it pitches, rolls and swings. */
     public static boolean isUnknown(ApproachHost host) {
-        return isFloating(host) && Projects.helipad(host).filter(pad -> Boolean.TRUE.equals(pad.getFloating())
-                && pad.getDeckPitchDeg() != null && pad.getDeckRollDeg() != null && pad.getDeckHeadingDeg() != null).isEmpty();
+        return Projects.helipad(host).filter(pad -> pad.getFloating() == null || isFloating(host) && !(pad.getFloating()
+                && pad.getDeckPitchDeg() != null && pad.getDeckRollDeg() != null && pad.getDeckHeadingDeg() != null)).isPresent();
     }
 
     /**

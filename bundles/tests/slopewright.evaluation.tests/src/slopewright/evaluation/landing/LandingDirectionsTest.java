@@ -213,6 +213,11 @@ class LandingDirectionsTest {
         assertEquals(LandingCell.State.CLEAR, directions(site, SECTOR_RULES).at(5).at(6).orElseThrow().state());
         pad.setFloating(null);
         assertNotEvaluated(site);
+        pad.setDeckPitchDeg(null);
+        pad.setDeckRollDeg(null);
+        pad.setDeckHeadingDeg(null);
+        assertNotEvaluated(site);
+        pad.setDeckHeadingDeg(2.0);
         pad.setFloating(false);
         assertNotEvaluated(site);
     }

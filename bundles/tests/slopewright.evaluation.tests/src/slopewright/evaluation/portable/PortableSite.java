@@ -39,6 +39,7 @@ final class PortableSite {
         aerodrome.getEquipmentTypes().add(type);
         helipad.setPlace(place(51, -1));
         helipad.setElevationM(100.0);
+        helipad.setFloating(false);
         helipad.setHoverHeightM(2.0);
         helipad.setEyeAboveSkidsM(1.8);
         helipad.setSafetyAreaWidthM(30.0);

@@ -30,7 +30,7 @@ public final class MovingDeckRule extends AidRule {
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         Helipad pad = facts.helipad();
-        if (!DeckMotion.isFloating(facts.host())) {
+        if (pad.getFloating() != null && !DeckMotion.isFloating(facts.host())) {
             throw Stop.notApplicable(Message.of("FIELD-06.firm"));
         }
         if (Boolean.FALSE.equals(pad.getFloating())) {
@@ -39,9 +39,11 @@ public final class MovingDeckRule extends AidRule {
         }
         Missing missing = new Missing();
         missing.unless(pad.getFloating() != null, "missing.deck-floating");
-        missing.unless(pad.getDeckPitchDeg() != null, "missing.deck-pitch");
-        missing.unless(pad.getDeckRollDeg() != null, "missing.deck-roll");
-        missing.unless(pad.getDeckHeadingDeg() != null, "missing.deck-heading");
+        if (DeckMotion.isFloating(facts.host())) {
+            missing.unless(pad.getDeckPitchDeg() != null, "missing.deck-pitch");
+            missing.unless(pad.getDeckRollDeg() != null, "missing.deck-roll");
+            missing.unless(pad.getDeckHeadingDeg() != null, "missing.deck-heading");
+        }
         Optional<DeckMotion> motion = DeckMotion.of(facts.host(), facts.aid().getEquipment());
         if (motion.isEmpty() || pad.getFloating() == null) {
             missing.report(facts.aid(), outcomes, Message.of("FIELD-06.firm"));
