@@ -13,11 +13,14 @@ import slopewright.model.Identified;
 import slopewright.model.util.Projects;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
+import slopewright.standards.Provenance;
 
 /** Collects the outcomes of one rule. */
 public final class OutcomeCollector {
-    private static final Comparator<Citation> WEAKEST_FIRST = Comparator.comparing(Citation::toConfirm).reversed()
-            .thenComparing(Comparator.comparing(Citation::provenance).reversed());
+    /** What nobody confirmed goes before what the project put in the place of a printed value, and that before what is confirmed. */
+    private static final Comparator<Citation> WEAKEST_FIRST = Comparator.comparing(Citation::toConfirm)
+            .thenComparing(citation -> citation.provenance() == Provenance.OVERRIDE)
+            .thenComparing(Citation::provenance).reversed();
 
     private final Rule rule;
     private final List<Outcome> outcomes = new ArrayList<>();
