@@ -1,18 +1,15 @@
 package slopewright.checks;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-import slopewright.checks.internal.AidFacts;
-import slopewright.checks.internal.AidRule;
+import slopewright.checks.internal.DesignOutcomes;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.asbuilt.AsBuilt;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
-import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
 
 /**
@@ -70,14 +67,6 @@ public final class AsBuiltVerdicts {
     }
 
     private static List<Outcome> outcomes(AidEvaluation aid) {
-        List<Outcome> outcomes = new ArrayList<>();
-        for (Rule rule : RuleCatalogue.all()) {
-            if (rule instanceof AidRule one && rule.stage() == Stage.DESIGN && !SETTINGS.contains(rule.id()) && one.asksAbout(aid)) {
-                OutcomeCollector collector = new OutcomeCollector(rule);
-                AidRule.guarded(aid.aid(), collector, () -> one.check(new AidFacts(aid), collector));
-                outcomes.addAll(collector.outcomes());
-            }
-        }
-        return outcomes;
+        return DesignOutcomes.of(aid, rule -> !SETTINGS.contains(rule.id()));
     }
 }

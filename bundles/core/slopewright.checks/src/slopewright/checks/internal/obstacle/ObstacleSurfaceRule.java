@@ -161,8 +161,9 @@ public final class ObstacleSurfaceRule extends AidRule {
         if (penetrated && !facts.evaluation().isProposal()) {
             RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),
                     facts.laid(), facts.request(), facts.rules().key());
-            List<Message> remedies = new ArrayList<>(facts.surroundings().keep(key,
-                    () -> Remedies.of(facts.evaluation()).stream().map(remedy -> remedy.message()).toList()));
+            RemedyVerdicts verdicts = new RemedyVerdicts(facts.evaluation());
+            List<Message> remedies = new ArrayList<>(facts.surroundings().keep(key, () -> Remedies.of(facts.evaluation())).stream()
+                    .map(verdicts::of).toList());
             facts.surroundings().keep(new DirectionKey(key, SurveyCover.reaches(facts)), () -> OtherDirection.of(facts.evaluation()))
                     .ifPresent(remedies::add);
             entry.advising("remedies", Words.list(remedies));
