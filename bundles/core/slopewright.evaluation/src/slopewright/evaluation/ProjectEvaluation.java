@@ -30,6 +30,7 @@ public final class ProjectEvaluation {
     private final Project project;
     private final RuleSet rules;
     private final List<AidEvaluation> aids;
+    private final List<AidEvaluation> everyAid;
     private final Optional<EvaluationCache> cache;
     private final Function<SiteFrame, Surroundings> surroundings;
     private final Function<String, Optional<IndicatorFamily>> families;
@@ -50,6 +51,7 @@ public final class ProjectEvaluation {
         Map<Optional<String>, RuleSet> known = new HashMap<>(Map.of(ruleSet, rules));
         aids = Projects.aids(project).stream().map(aid -> evaluate(aid, known.computeIfAbsent(ProjectRules.name(project, aid, ruleSet),
                 name -> ProjectRules.of(project, name)), proposal)).toList();
+        everyAid = aids;
     }
 
     private ProjectEvaluation(ProjectEvaluation whole, List<AidEvaluation> aids) {
@@ -59,6 +61,7 @@ public final class ProjectEvaluation {
         this.families = whole.families;
         this.rules = whole.rules;
         this.aids = aids;
+        everyAid = whole.everyAid;
     }
 
     private AidEvaluation evaluate(ApproachAid aid, RuleSet own, boolean proposal) {
@@ -155,12 +158,12 @@ public final class ProjectEvaluation {
     }
 
     /**
-     * Returns the evaluation of an aid.
+     * Returns the evaluation of an aid, be it one that is left out of {@link #only}: what stands beside an aid is known to its rules.
      *
      * @throws IllegalArgumentException where it is none of this project
      */
     public AidEvaluation aid(ApproachAid aid) {
-        return aids.stream().filter(found -> found.aid() == aid).findFirst()
+        return everyAid.stream().filter(found -> found.aid() == aid).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("the aid " + aid.getId() + " is none of this project"));
     }
 
@@ -178,8 +181,8 @@ public final class ProjectEvaluation {
     }
 
     /**
-     * Returns the same evaluation with one aid alone, as if the project had no other: what rules say about it concerns that aid, or what
-     * it shares with others.
+     * Returns the same evaluation with one aid alone, so that rules speak of no other: what they say concerns that aid, or what it shares
+     * with others.
      *
      * @param aid an aid of this project
      * @throws IllegalArgumentException where it is none of this project
