@@ -104,9 +104,9 @@ class LandingDirectionsTest {
 
     /**
      * A mast due south, 1003.25 m before the hover point, 1000 tan 3 degrees = 52.4078 m high. A is the top of the flashing red,
-     * slope − 22.5' − 15'; the surface rises with A − 0.65° = slope − 1.275° (Annex 14 Vol II Table 5-1) from 3.25 m before the hover
-     * point. It clears the mast from slope − 1.275 ≥ 3, or 4.275°: in tenths from 4.3°. Its half width there is 15 + 10 % of the
-     * distance: 6° beside the axis the mast is 104.8 m off and the surface 114.5 m wide, 7° beside 122.2 m and 114.3 m.
+     * slope - 22.5' - 15'; the surface rises with A - 0.65 = slope - 1.275 degrees (Annex 14 Vol II Table 5-1) from 3.25 m before the
+     * hover point. It clears the mast from slope - 1.275 >= 3, or 4.275 degrees: in tenths from 4.3. Its half width there is 15 + 10 % of
+     * the distance: 6 degrees beside the axis the mast is 104.8 m off and the surface 114.5 m wide, 7 beside 122.2 m and 114.3 m.
      */
     @Test
     void oneMastBlocksTheDirectionsThatLeadOverIt() {

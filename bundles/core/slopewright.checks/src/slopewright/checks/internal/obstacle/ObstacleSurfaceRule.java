@@ -161,7 +161,7 @@ public final class ObstacleSurfaceRule extends AidRule {
         if (penetrated && !facts.evaluation().isProposal()) {
             RemedyKey key = new RemedyKey(new EachKey(facts.aid().getId(), Projects.label(facts.aid()), plan.geometry(), citations),
                     facts.laid(), facts.request(), facts.rules().key());
-            RemedyVerdicts verdicts = new RemedyVerdicts(facts.evaluation());
+            RemedyVerdicts verdicts = new RemedyVerdicts(facts.evaluation(), "OBS-01");
             List<Message> remedies = new ArrayList<>(facts.surroundings().keep(key, () -> Remedies.of(facts.evaluation())).stream()
                     .map(verdicts::of).toList());
             facts.surroundings().keep(new DirectionKey(key, SurveyCover.reaches(facts)), () -> OtherDirection.of(facts.evaluation()))

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 import slopewright.checks.Outcome;
+import slopewright.checks.Result;
 import slopewright.checks.Verdict;
 import slopewright.checks.internal.DesignOutcomes;
 import slopewright.evaluation.AidEvaluation;
@@ -22,11 +23,22 @@ import slopewright.siting.SitingException;
  */
 final class RemedyVerdicts {
     private final AidEvaluation evaluation;
+    private final String cured;
     private final Map<String, Verdict> before;
 
-    RemedyVerdicts(AidEvaluation evaluation) {
+    /**
+     * Asks the rules before any remedy.
+     *
+     * @param evaluation the evaluation of an aid as it stands
+     * @param cured      id of the rule that a remedy is to cure: where it is not evaluated afterwards, nobody knows whether it is cured
+     */
+    RemedyVerdicts(AidEvaluation evaluation, String cured) {
         this.evaluation = evaluation;
-        before = worst(evaluation.trial(copy -> { }));
+        this.cured = cured;
+        AidEvaluation asItStands = evaluation.trial(copy -> {
+            // the same, asked as a proposal is asked
+        });
+        before = worst(DesignOutcomes.of(asItStands, rule -> true));
     }
 
     /** Returns what a remedy comes to, and which rules of design are worse off after it. */
@@ -34,14 +46,18 @@ final class RemedyVerdicts {
         if (!remedy.helps()) {
             return remedy.message();
         }
-        Map<String, Verdict> after;
+        List<Outcome> outcomes;
         try {
-            after = worst(evaluation.trial(copy -> RemedyChange.carryOut(remedy, copy, evaluation.rules())));
+            outcomes = DesignOutcomes.of(evaluation.trial(copy -> RemedyChange.carryOut(remedy, copy, evaluation.rules())), rule -> true);
         } catch (SitingException | IllegalArgumentException e) {
             return Message.of("remedy.not-tried", remedy.message());
         }
+        Map<String, Verdict> after = worst(outcomes);
         List<Argument> broken = worse(after, Verdict.NOT_MET);
         List<Argument> open = worse(after, Verdict.TO_CLEAR_UP);
+        if (outcomes.stream().anyMatch(outcome -> outcome.rule().equals(cured) && outcome.result() == Result.NOT_EVALUATED)) {
+            open.add(Words.name(cured));
+        }
         if (broken.isEmpty()) {
             return open.isEmpty() ? remedy.message() : Message.of("remedy.then-open", remedy.message(), Words.list(open));
         }
@@ -60,11 +76,10 @@ final class RemedyVerdicts {
     }
 
     /** Returns the worst verdict of each rule. */
-    private static Map<String, Verdict> worst(AidEvaluation aid) {
+    private static Map<String, Verdict> worst(List<Outcome> outcomes) {
         Map<String, Verdict> worst = new TreeMap<>();
-        for (Outcome outcome : DesignOutcomes.of(aid, rule -> true)) {
-            worst.merge(outcome.rule(), outcome.verdict(), (one, other) -> one.compareTo(other) <= 0 ? one : other);
-        }
+        outcomes.forEach(outcome -> worst.merge(outcome.rule(), outcome.verdict(),
+                (one, other) -> one.compareTo(other) <= 0 ? one : other));
         return worst;
     }
 }
