@@ -1,8 +1,13 @@
 package slopewright.exchange.survey;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 import slopewright.model.Obstacle;
+import slopewright.model.ObstacleKind;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
@@ -16,21 +21,36 @@ final class Sameness {
     private Sameness() {
     }
 
-    /** Returns whether a project has the points of a block already. */
+    /** Returns whether a project has the points of a block already, surveyed as accurately. */
     static boolean isRepeated(Project project, SurveyBlock block) {
-        return project.getSurveyBlocks().stream().anyMatch(known -> block.getSha256().equals(known.getSha256()));
+        return project.getSurveyBlocks().stream().anyMatch(known -> block.getSha256().equals(known.getSha256())
+                && isNear(block.getHorizontalAccuracyM(), known.getHorizontalAccuracyM(), SAME_M)
+                && isNear(block.getVerticalAccuracyM(), known.getVerticalAccuracyM(), SAME_M));
     }
 
-    /** The order of the places does not count: a ring may start anywhere and run either way. */
+    /** A ring may start anywhere and run either way, and a line may run either way. */
     static boolean isSameThing(Obstacle found, Obstacle known) {
-        return Objects.equals(found.getName(), known.getName()) && found.getKind() == known.getKind()
-                && found.getPlaces().size() == known.getPlaces().size()
-                && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSamePlace(place, there)));
+        if (!Objects.equals(found.getName(), known.getName()) || found.getKind() != known.getKind()
+                || found.getPlaces().size() != known.getPlaces().size()) {
+            return false;
+        }
+        if (found.getKind() == ObstacleKind.LINE) {
+            List<Place> back = new ArrayList<>(known.getPlaces());
+            Collections.reverse(back);
+            return isSameLine(found.getPlaces(), known.getPlaces()) || isSameLine(found.getPlaces(), back);
+        }
+        return found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSamePlace(place, there)));
     }
 
-    /** What has another height is another statement, and is kept. */
+    private static boolean isSameLine(List<Place> found, List<Place> known) {
+        return IntStream.range(0, found.size()).allMatch(i -> isSamePlace(found.get(i), known.get(i)));
+    }
+
+    /** What has another height, or was surveyed more or less accurately, is another statement, and is kept. */
     static boolean isSame(Obstacle found, Obstacle known) {
         return isSameThing(found, known) && isNear(found.getTopElevationM(), known.getTopElevationM(), SAME_M)
+                && isNear(found.getHorizontalAccuracyM(), known.getHorizontalAccuracyM(), SAME_M)
+                && isNear(found.getVerticalAccuracyM(), known.getVerticalAccuracyM(), SAME_M)
                 && found.getPlaces().stream().allMatch(place -> known.getPlaces().stream().anyMatch(there -> isSame(place, there)));
     }
 

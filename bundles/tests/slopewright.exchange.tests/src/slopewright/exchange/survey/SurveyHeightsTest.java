@@ -257,6 +257,18 @@ class SurveyHeightsTest {
                 result.notes().toString());
     }
 
+    /** Whoever corrects how exactly a thing was surveyed, and imports it again, has said something new: what is less exact stands higher. */
+    @Test
+    void anotherAccuracyAtTheSamePlaceIsKeptToo() throws IOException, ExchangeException {
+        Project project = Demo.project();
+        SurveyOrigin origin = origin("as-stated", OptionalDouble.empty());
+        String columns = "topElevationM,horizontalAccuracyM,verticalAccuracyM";
+        Surveys.obstacles(project, csv(columns, "90,1,0.3"), origin);
+        assertEquals(1, Surveys.obstacles(project, csv(columns, "90,1,0.3"), origin).repeated());
+        assertEquals(1, Surveys.obstacles(project, csv(columns, "90,1,3"), origin).count());
+        assertEquals(1, Surveys.obstacles(project, csv(columns, "90,30,0.3"), origin).count());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "elevationM | 86 | as-stated | 86", "groundElevationM,heightM | 86,28 | as-stated | 86",
