@@ -257,7 +257,7 @@ class SurveyHeightsTest {
                 result.notes().toString());
     }
 
-    /** Whoever corrects how exactly a thing was surveyed, and imports it again, has said something new: what is less exact stands higher. */
+    /** Whoever corrects how exactly a thing was surveyed, and imports it again, has said something new. */
     @Test
     void anotherAccuracyAtTheSamePlaceIsKeptToo() throws IOException, ExchangeException {
         Project project = Demo.project();
