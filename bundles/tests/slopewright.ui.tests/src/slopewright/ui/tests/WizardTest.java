@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -17,7 +18,9 @@ import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -37,6 +40,7 @@ import slopewright.evaluation.site.SiteNumber;
 import slopewright.evaluation.site.SiteTemplate;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
+import slopewright.model.Runway;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.site.SiteWizard;
@@ -84,6 +88,54 @@ class WizardTest {
         assertFalse(aids.get(0).getUnits().isEmpty());
         Patience.await("the findings are there", () -> document.lastResult().isPresent());
         assertTrue(document.lastResult().orElseThrow().anythingEvaluated());
+    }
+
+    /**
+     * A runway of open data by the code of its airport: the dialog lists the ends, what is shown of the chosen one is what the project
+     * holds, and the file keeps the source with its licence. The airport is invented; 0.01 degrees of the equator are 1113.195 m.
+     */
+    @Test
+    void aRunwayOfOpenDataIsTakenOverAsItIsShown() throws IOException {
+        Path data = folder.resolve("runways.csv");
+        Files.writeString(folder.resolve("LICENSE"), "Licence of a case");
+        Files.writeString(data, "id,airport_ident,length_ft,width_ft,surface,closed,le_ident,le_latitude_deg,le_longitude_deg,"
+                + "le_elevation_ft,le_heading_degT,le_displaced_threshold_ft,he_ident,he_latitude_deg,he_longitude_deg,he_elevation_ft,"
+                + "he_heading_degT,he_displaced_threshold_ft\n1,ZZAL,3652,100,ASP,0,09,0,-11,100,90,500,27,0,-10.99,120,270,\n"
+                + "2,ZZAL,3652,100,ASP,1,18,0,-11,100,180,,36,-0.01,-11,,0,\n");
+        AtomicReference<String> shown = new AtomicReference<>("");
+        AtomicReference<String> closed = new AtomicReference<>("");
+        Display.getCurrent().asyncExec(() -> {
+            Shell shell = Display.getCurrent().getActiveShell();
+            type(shell, "runway-data.file", data.toString());
+            type(shell, "runway-data.code", "zzal");
+            Table ends = Widgets.all(shell, Table.class).findFirst().orElseThrow();
+            closed.set(ends.getItem(2).getText(0) + ends.getItem(2).getText(4));
+            shown.set(Widgets.all(shell, Text.class).filter(text -> (text.getStyle() & SWT.MULTI) != 0).findFirst().orElseThrow()
+                    .getText());
+            Widgets.all(shell, Button.class).filter(button -> button.getText().equals("OK")).findFirst().orElseThrow()
+                    .notifyListeners(SWT.Selection, new Event());
+        });
+        Combo start = Widgets.all(dialog.getShell(), Combo.class).filter(combo -> "site.start".equals(combo.getData("question")))
+                .findFirst().orElseThrow();
+        start.select(start.getItemCount() - 1);
+        start.notifyListeners(SWT.Selection, new Event());
+        assertEquals("18the data say that the runway is closed", closed.get());
+        assertTrue(shown.get().matches("(?s)09: threshold at 0 °, -10\\.99863.*true bearing 90°00'.*elevation 31\\.31.*"), shown.get());
+        assertTrue(dialog.getCurrentPage().getMessage().contains("not surveyed"), dialog.getCurrentPage().getMessage());
+        next();
+        next();
+        Path file = folder.resolve("alder.slopewright");
+        wizard.setTarget(file);
+        assertTrue(wizard.performFinish());
+        Runway runway = document().project().getAerodrome().getRunways().get(0);
+        assertEquals("Licence of a case", runway.getOpenDataLicence());
+        assertEquals(152.4, runway.getEnds().get(0).getDisplacedThresholdM(), 0.001);
+        assertEquals(-10.99, runway.getEnds().get(1).getThreshold().getLongitudeDeg());
+        assertEquals(-11 + 0.01 * 152.4 / 1113.19491, runway.getEnds().get(0).getThreshold().getLongitudeDeg(), 1e-6);
+    }
+
+    private static void type(Shell shell, String question, String words) {
+        Widgets.all(shell, Text.class).filter(text -> question.equals(text.getData("question"))).findFirst().orElseThrow().setText(words);
     }
 
     /** Whatever family is chosen, the figures that the wizard shows are those of the file that it writes, at both ends. */

@@ -80,7 +80,8 @@ abstract class DraftPage extends WizardPage {
         setErrorMessage(problem.orElse(null));
         boolean assumed = remarks.values().stream().anyMatch(Label::getVisible);
         Optional<String> broken = problem.isPresent() ? Optional.empty() : broken();
-        setMessage(broken.orElse(assumed ? Messages.get("site.check-assumed") : null),
+        setMessage(broken.orElse(draft.site().known().isPresent() ? Messages.get("site.open-data")
+                : assumed ? Messages.get("site.check-assumed") : null),
                 broken.isPresent() ? IMessageProvider.WARNING : IMessageProvider.INFORMATION);
         setPageComplete(problem.isEmpty());
     }

@@ -96,7 +96,11 @@ final class FamilyPage extends WizardPage {
         setPageComplete(offer.isOffered());
         setErrorMessage(offer.isOffered() ? null : Messages.get(offer.made().isPresent() ? "family.no-offer" : "family.no-layout",
                 offer.made().isPresent() ? rules(offer) : offer.refused()));
-        setMessage(offer.notMet().isEmpty() ? null : Messages.get("family.breaks", rules(offer)), IMessageProvider.WARNING);
+        if (offer.notMet().isEmpty() && draft.site().known().isPresent()) {
+            setMessage(Messages.get("site.open-data"), IMessageProvider.INFORMATION);
+        } else {
+            setMessage(offer.notMet().isEmpty() ? null : Messages.get("family.breaks", rules(offer)), IMessageProvider.WARNING);
+        }
     }
 
     private static String rules(FamilyOffer offer) {

@@ -14,6 +14,7 @@ import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectRules;
+import slopewright.evaluation.site.KnownRunway;
 import slopewright.evaluation.site.NewSite;
 import slopewright.evaluation.site.SiteNames;
 import slopewright.evaluation.site.SiteNumber;
@@ -58,6 +59,13 @@ public final class SiteDraft {
         showNumbers();
     }
 
+    /** Takes over a runway of open data: it gives what is typed from now on. */
+    public void start(KnownRunway runway) {
+        site.start(runway);
+        familyKey = "";
+        showNumbers();
+    }
+
     private void showNumbers() {
         QuantityFormat format = QuantityFormat.preferred();
         for (SiteNumber number : SiteNumber.values()) {
@@ -88,8 +96,11 @@ public final class SiteDraft {
         return typed.get(number);
     }
 
-    /** Keeps what is typed for a number; what is not understood is not known. */
+    /** Keeps what is typed for a number; what is not understood is not known, and what stands there already keeps all its digits. */
     public void type(SiteNumber number, String text) {
+        if (text.equals(typed.get(number))) {
+            return;
+        }
         typed.put(number, text);
         try {
             site.set(number, text.isBlank() ? OptionalDouble.empty()

@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -37,6 +38,7 @@ final class SitePage extends DraftPage {
     private static final int CODES = 4;
 
     private final List<Templates.Template> templates = Templates.all();
+    private Combo start;
     private Combo kind;
     private Combo rules;
     private Combo code;
@@ -44,6 +46,7 @@ final class SitePage extends DraftPage {
     private Text name;
     private Text designator;
     private Optional<String> unread = Optional.empty();
+    private int started;
 
     SitePage(SiteDraft draft) {
         super("page.site", draft);
@@ -55,7 +58,8 @@ final class SitePage extends DraftPage {
         GridLayoutFactory.swtDefaults().numColumns(6).spacing(8, 7).applyTo(area);
         List<String> starts = new ArrayList<>(List.of(Messages.get("template.empty")));
         templates.forEach(template -> starts.add(template.label()));
-        combo(area, "site.start", starts, 0, this::start);
+        starts.add(Messages.get("template.runway-data"));
+        start = combo(area, "site.start", starts, 0, this::start);
         kind = combo(area, "site.kind", List.of(Messages.get("site.runway"), Messages.get("site.helipad")), 0, index -> {
             draft().site().setHelipad(index == 1);
             draft().setFamilyKey("");
@@ -107,13 +111,21 @@ final class SitePage extends DraftPage {
 
     private void start(int index) {
         unread = Optional.empty();
-        if (index > 0) {
+        if (index > templates.size()) {
+            RunwayDataDialog dialog = new RunwayDataDialog(getShell());
+            if (dialog.open() != Window.OK) {
+                start.select(started);
+                return;
+            }
+            draft().start(dialog.chosen().orElseThrow());
+        } else if (index > 0) {
             try {
                 draft().start(templates.get(index - 1).load());
             } catch (IOException e) {
                 unread = Optional.of(e.getMessage());
             }
         }
+        started = index;
         kind.select(draft().site().isHelipad() ? 1 : 0);
         rules.select(ruleIndex());
         code.select(draft().site().code() - 1);
