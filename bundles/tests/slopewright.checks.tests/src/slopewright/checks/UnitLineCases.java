@@ -1,10 +1,16 @@
 package slopewright.checks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import slopewright.model.AidSide;
+import slopewright.model.Helipad;
 import slopewright.model.LightUnit;
+import slopewright.model.Place;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
 
 /**
  * Cases of the rules that hold the units of one bar against each other, in families other than rows as well: where each points, where it
@@ -19,6 +25,7 @@ final class UnitLineCases {
         axes(cases);
         line(cases);
         across(cases);
+        otherAreas(cases);
         return cases;
     }
 
@@ -120,5 +127,75 @@ final class UnitLineCases {
 
     private static void farBarOut(Sample sample, double byM) {
         sample.units(unit -> unit.setRightM(unit.getRightM() - (unit.getBar() == 2 ? byM : 0)));
+    }
+
+    /** A runway 30 m wide that crosses before the near bar, and a pad of 20 m in a safety area of 30 m there: 15 m to their edges. */
+    private static void otherAreas(List<RuleCase> cases) {
+        cases.add(RuleCase.of("UNIT-12", Result.NOT_APPLICABLE, "one runway", Bases::twoBar, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-12", Result.PASS, "15.1 m from a crossing runway", Bases::twoBar, sample -> crossing(sample, 15.1)));
+        cases.add(RuleCase.of("UNIT-12", Result.FAIL, "14.9 m from its centre line", Bases::twoBar, sample -> crossing(sample, 14.9)));
+        cases.add(RuleCase.of("UNIT-12", Result.FAIL, "before its displaced threshold", Bases::twoBar, sample -> {
+            Runway crossing = crossing(sample, 14.9);
+            crossing.getEnds().get(0).getThreshold().setNorthM(400.0);
+            crossing.getEnds().get(0).setDisplacedThresholdM(900.0);
+        }));
+        cases.add(RuleCase.of("UNIT-12", Result.PASS, "beyond its end", Bases::twoBar,
+                sample -> crossing(sample, 14.9).getEnds().get(0).getThreshold().setNorthM(400.0)));
+        cases.add(RuleCase.of("UNIT-12", Result.NOT_EVALUATED, "a runway of no width", Bases::twoBar,
+                sample -> crossing(sample, 15.1).setWidthM(null)));
+        cases.add(RuleCase.of("UNIT-12", Result.PASS, "15.1 m from a pad", Bases::triColour, sample -> padBeside(sample, 15.1)));
+        cases.add(RuleCase.of("UNIT-12", Result.FAIL, "14.9 m from a pad", Bases::triColour, sample -> padBeside(sample, 14.9)));
+        cases.add(RuleCase.of("UNIT-12", Result.NOT_EVALUATED, "18 m from a pad that may lie askew", Bases::triColour,
+                sample -> padBeside(sample, 18).setFatoBearingDeg(null)));
+        cases.add(RuleCase.of("UNIT-12", Result.PASS, "21.3 m from it", Bases::triColour,
+                sample -> padBeside(sample, 21.3).setFatoBearingDeg(null)));
+        cases.add(RuleCase.of("UNIT-12", Result.NOT_EVALUATED, "a pad of no size", Bases::triColour,
+                sample -> padBeside(sample, 30).setFatoLengthM(null)));
+        cases.add(RuleCase.of("UNIT-12", Result.FAIL, "a helipad whose unit stands on a runway", Bases::padSector, sample -> {
+            sample.aerodrome().getRunways().add(runway(sample.unit(0).getAlongM(), 500));
+        }));
+    }
+
+    private static LightUnit nearest(Sample sample) {
+        return sample.aid().getUnits().stream().min(Comparator.comparing(LightUnit::getAlongM)).orElseThrow();
+    }
+
+    private static Runway crossing(Sample sample, double nearerM) {
+        Runway runway = runway(nearest(sample).getAlongM() - nearerM, 500);
+        sample.aerodrome().getRunways().add(runway);
+        return runway;
+    }
+
+    /** Lands toward north. */
+    private static Runway runway(double eastM, double halfLengthM) {
+        Runway runway = SlopewrightFactory.eINSTANCE.createRunway();
+        runway.setDesignator("36/18");
+        runway.setWidthM(30.0);
+        for (double northM : new double[] {-halfLengthM, halfLengthM}) {
+            RunwayEnd end = SlopewrightFactory.eINSTANCE.createRunwayEnd();
+            end.setThreshold(place(eastM, northM));
+            runway.getEnds().add(end);
+        }
+        return runway;
+    }
+
+    private static Helipad padBeside(Sample sample, double nearerM) {
+        LightUnit unit = nearest(sample);
+        Helipad pad = SlopewrightFactory.eINSTANCE.createHelipad();
+        pad.setName("H2");
+        pad.setPlace(place(unit.getAlongM() - nearerM, -unit.getRightM()));
+        pad.setFatoLengthM(20.0);
+        pad.setFatoWidthM(20.0);
+        pad.setFatoBearingDeg(90.0);
+        pad.setSafetyAreaWidthM(30.0);
+        sample.aerodrome().getHelipads().add(pad);
+        return pad;
+    }
+
+    private static Place place(double eastM, double northM) {
+        Place place = SlopewrightFactory.eINSTANCE.createPlace();
+        place.setEastM(eastM);
+        place.setNorthM(northM);
+        return place;
     }
 }
