@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 import slopewright.drawing.circuit.CircuitScene;
+import slopewright.drawing.equipment.LightScene;
+import slopewright.drawing.equipment.MountingScene;
 import slopewright.drawing.internal.obstacles.OmittedObstacles;
 import slopewright.drawing.landing.DirectionScene;
 import slopewright.drawing.pilot.Daylight;
@@ -18,6 +20,8 @@ import slopewright.drawing.signal.SignalScene;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
+import slopewright.siting.Families;
+import slopewright.siting.Trait;
 
 /** The drawings that there are of an approach aid. */
 public enum View {
@@ -40,7 +44,11 @@ public enum View {
     /** Where it stands on the aerodrome. */
     LOCATION("location"),
     /** Single-line diagram of the circuit that feeds it. */
-    CIRCUIT("circuit");
+    CIRCUIT("circuit"),
+    /** Light of the equipment against what is asked. */
+    LIGHT("light"),
+    /** How its units stand, for foundations and mountings. */
+    MOUNTING("mounting");
 
     private final String key;
 
@@ -68,6 +76,7 @@ public enum View {
         return switch (this) {
             case DIRECTIONS -> Projects.helipad(aid).isPresent();
             case CIRCUIT -> CircuitScene.feeding(aid).isPresent();
+            case SIGNALS, LIGHT -> Families.find(aid.getFamilyKey()).filter(family -> family.traits().contains(Trait.PANELS)).isEmpty();
             default -> true;
         };
     }
@@ -102,6 +111,8 @@ public enum View {
             case DIRECTIONS -> directions(drawn, area);
             case LOCATION -> LocationScene.of(drawn, area);
             case CIRCUIT -> CircuitScene.of(drawn, area);
+            case LIGHT -> LightScene.of(drawn, area);
+            case MOUNTING -> MountingScene.of(drawn, area);
         };
     }
 }

@@ -52,23 +52,23 @@ class DrawingSetTest {
     }
 
     /**
-     * Four aids with eight views and the sheet to set out from each, a diagram of each of two circuits, and two sheets of register before
-     * them: 25 lines go on one of A4.
+     * Four aids with eight views, the mounting and the sheet to set out from each, the light of the three that are rows, a diagram of each
+     * of two circuits, and two sheets of register before them: 25 lines go on one of A4.
      */
     @Test
     void everySheetIsNumberedAndListed() throws IOException {
         try (PDDocument document = Loader.loadPDF(set)) {
-            assertEquals(2 + 4 * 9 + 2, document.getNumberOfPages());
+            assertEquals(2 + 4 * 10 + 3 + 2, document.getNumberOfPages());
             String register = text(document, 1) + text(document, 2);
             int page = 1;
             for (var bookmark : document.getDocumentCatalog().getDocumentOutline().children()) {
                 String text = text(document, page);
-                assertTrue(text.contains("sheet " + page + " of 40"), text);
-                assertTrue(page <= 2 || register.contains("sheet " + page + " of 40 " + bookmark.getTitle()), register);
+                assertTrue(text.contains("sheet " + page + " of 47"), text);
+                assertTrue(page <= 2 || register.contains("sheet " + page + " of 47 " + bookmark.getTitle()), register);
                 assertTrue(text.contains(bookmark.getTitle()), text);
                 page++;
             }
-            assertEquals(41, page);
+            assertEquals(48, page);
         }
     }
 
@@ -131,7 +131,7 @@ class DrawingSetTest {
     @Test
     void theSheetToSetOutFromHoldsTheCoordinates() throws IOException {
         try (PDDocument document = Loader.loadPDF(set)) {
-            String text = text(document, 12);
+            String text = text(document, 14);
             assertTrue(text.contains("threshold 47\u00b018'00.000\" N 11\u00b054'00.000\" W - - 0.000 0.000 86.400"), text);
             assertTrue(text.contains(" - - 330.462 -37.500 87.131 3\u00b035'"), text);
         }
@@ -141,7 +141,7 @@ class DrawingSetTest {
     void theSameProjectGivesTheSameBytesInEachLanguage() throws ReportException, IOException {
         assertArrayEquals(set, write(Locale.ENGLISH));
         try (PDDocument document = Loader.loadPDF(write(Locale.GERMAN))) {
-            assertTrue(text(document, 1).contains("Blatt 1 von 40"), text(document, 1));
+            assertTrue(text(document, 1).contains("Blatt 1 von 47"), text(document, 1));
         }
     }
 }

@@ -44,7 +44,7 @@ final class DrawCommand extends Command {
     private Path file;
 
     @Option(names = "--view", required = true, paramLabel = "VIEW",
-            description = "plan, section, near, detail, surface, pilot, signals, directions, location or circuit")
+            description = "plan, section, near, detail, surface, pilot, signals, directions, location, circuit, light or mounting")
     private String view;
 
     @Option(names = "--aid", paramLabel = "ID", description = "approach aid, by id or name; may be left out where there is one")

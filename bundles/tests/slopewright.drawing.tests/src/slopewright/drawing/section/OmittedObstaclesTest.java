@@ -66,10 +66,11 @@ class OmittedObstaclesTest {
 
     /**
      * Whatever stands there is found in every drawing: as a mark with a place in its frame, or by name under it, or counted among all. The
-     * names are put in at places all over the site, and the frame is asked here anew, not the code that draws. A circuit is no ground.
+     * names are put in at places all over the site, and the frame is asked here anew, not the code that draws. A circuit is no
+     * ground, nor is the equipment.
      */
     @ParameterizedTest
-    @EnumSource(value = View.class, mode = Mode.EXCLUDE, names = {"DIRECTIONS", "CIRCUIT"})
+    @EnumSource(value = View.class, mode = Mode.EXCLUDE, names = {"DIRECTIONS", "CIRCUIT", "LIGHT", "MOUNTING"})
     void nothingIsLeftOutWithoutAWord(View view) {
         project.getAerodrome().getObstacles().clear();
         double[][] spots = {{-300, 10}, {-1500, 0}, {-3000, 900}, {-9000, 0}, {-20_000, 3000}, {400, 60}, {4000, 0}};

@@ -55,8 +55,8 @@ class HandoverTest {
                 && !file.kind().equals("drawing-set")).count();
         long atHelipads = Projects.aids(project).stream().filter(aid -> Projects.helipad(Projects.host(aid).orElseThrow()).isPresent())
                 .count();
-        assertEquals((Projects.aids(project).size() * 9 + atHelipads) * 3, drawings,
-                "nine views in three forms of every aid, all of which a circuit feeds, and the landing directions at a helipad");
+        assertEquals((Projects.aids(project).size() * 11 + atHelipads) * 3, drawings,
+                "eleven views in three forms of every aid, all of which a circuit feeds, and the landing directions at a helipad");
         assertTrue(all.stream().allMatch(file -> file.fileName().matches("[\\p{L}\\p{N}-]+\\.[a-z]+")), "names that every system takes");
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import slopewright.drawing.View;
 import slopewright.drawing.circuit.CircuitScene;
+import slopewright.drawing.equipment.LightScene;
 import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
@@ -62,6 +63,7 @@ public final class DrawingSetDeliverable implements Deliverable {
                 case SURFACE -> siting.surface().isPresent();
                 case SIGNALS -> SignalScene.fits(siting);
                 case DIRECTIONS -> false;
+                case LIGHT -> view.fits(aid.aid()) && LightScene.fits(drawn);
                 case CIRCUIT -> CircuitScene.feeding(aid.aid()).filter(circuit -> circuit.getAids().get(0) == aid.aid()).isPresent();
                 default -> view.fits(aid.aid());
             };
