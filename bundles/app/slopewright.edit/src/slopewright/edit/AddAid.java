@@ -9,12 +9,12 @@ import slopewright.evaluation.AidLayouts;
 import slopewright.evaluation.Proposals;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
@@ -87,6 +87,6 @@ public final class AddAid extends RecordedEdit {
 
     static double datumM(ApproachHost host) {
         return AidLayouts.datumM(host).orElseThrow(() -> new SitingException(
-                Message.of("evaluation.refused.no-elevation", Words.name(Projects.label(host)))));
+                Message.of("evaluation.refused.no-elevation", ElementNames.of(host))));
     }
 }

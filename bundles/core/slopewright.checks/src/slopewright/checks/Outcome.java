@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.model.Stage;
 import slopewright.standards.Citation;
@@ -14,7 +15,7 @@ import slopewright.standards.Citation;
  *
  * @param rule        id of the rule
  * @param elementId   id of the element
- * @param elementPath the element for people
+ * @param elementPath what the element is called, from the runway end or helipad downward
  * @param result      how it came out
  * @param severity    how grave it is where it is not met
  * @param measure     value, limit and margin; empty where the verdict rests on no number
@@ -25,7 +26,7 @@ import slopewright.standards.Citation;
  * @param action      what to do; empty where there is nothing to do
  * @param steps       how the numbers came about, as the rule worked them out
  */
-public record Outcome(String rule, String elementId, String elementPath, Result result, Severity severity, Optional<Measure> measure,
+public record Outcome(String rule, String elementId, Argument elementPath, Result result, Severity severity, Optional<Measure> measure,
         List<Message> missing, List<Citation> citations, boolean toConfirm, Message message, Optional<Message> action,
         List<Message> steps) {
 

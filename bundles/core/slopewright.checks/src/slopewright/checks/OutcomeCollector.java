@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.model.Identified;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.Provenance;
@@ -132,7 +132,8 @@ public final class OutcomeCollector {
         public void add() {
             List<Citation> weakestFirst = citations.stream().distinct().sorted(WEAKEST_FIRST).toList();
             boolean open = toConfirm || weakestFirst.stream().anyMatch(Citation::toConfirm);
-            outcomes.add(new Outcome(rule.id(), element.getId(), Projects.path(element), result, severity, measure, List.of(), weakestFirst,
+            outcomes.add(new Outcome(rule.id(), element.getId(), ElementNames.way(element), result, severity, measure, List.of(),
+                    weakestFirst,
                     open, message, result == Result.FAIL ? action : Optional.empty(), steps));
         }
     }
@@ -151,14 +152,14 @@ public final class OutcomeCollector {
      * @param between     the values of which one is to be confirmed, so that a book of values lists them
      */
     public void notEvaluated(Identified element, List<Message> missing, Message explanation, List<CitedValue> between) {
-        outcomes.add(new Outcome(rule.id(), element.getId(), Projects.path(element), Result.NOT_EVALUATED, rule.severity(),
+        outcomes.add(new Outcome(rule.id(), element.getId(), ElementNames.way(element), Result.NOT_EVALUATED, rule.severity(),
                 Optional.empty(), missing, between.stream().map(CitedValue::citation).toList(), false, explanation, Optional.empty(),
                 List.of()));
     }
 
     /** Adds that the rule has nothing to say about an element. */
     public void notApplicable(Identified element, Message explanation) {
-        outcomes.add(new Outcome(rule.id(), element.getId(), Projects.path(element), Result.NOT_APPLICABLE, rule.severity(),
+        outcomes.add(new Outcome(rule.id(), element.getId(), ElementNames.way(element), Result.NOT_APPLICABLE, rule.severity(),
                 Optional.empty(), List.of(), List.of(), false, explanation, Optional.empty(), List.of()));
     }
 

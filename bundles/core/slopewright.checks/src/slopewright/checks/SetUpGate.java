@@ -108,7 +108,7 @@ public final class SetUpGate {
 
     private void add(List<Outcome> outcomes, Verdict verdict, List<Message> reasons) {
         outcomes.stream().filter(outcome -> outcome.verdict() == verdict && concerns(outcome)).map(outcome -> Message.of(
-                "set-up.reason", outcome.verdict().term(), Words.name(outcome.rule()), Words.name(outcome.elementPath()),
+                "set-up.reason", outcome.verdict().term(), Words.name(outcome.rule()), outcome.elementPath(),
                 outcome.explanation())).forEach(reasons::add);
     }
 

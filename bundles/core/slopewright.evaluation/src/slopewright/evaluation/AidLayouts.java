@@ -20,6 +20,7 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.Transition;
 import slopewright.model.util.Projects;
 import slopewright.siting.Colour;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Light;
@@ -63,7 +64,7 @@ public final class AidLayouts {
     public static List<UnitPlan> units(ApproachAid aid) {
         ApproachHost host = AidRequests.host(aid);
         double datum = datumM(host).orElseThrow(() -> new SitingException(Message.of("evaluation.refused.no-elevation",
-                Words.name(Projects.label(host)))));
+                ElementNames.of(host))));
         double turn = aid.getAxisTurnDeg() == null ? 0 : aid.getAxisTurnDeg();
         List<UnitPlan> units = new ArrayList<>();
         Set<String> names = new HashSet<>();
@@ -71,7 +72,7 @@ public final class AidLayouts {
             UnitPlan plan = plan(unit, datum, turn);
             if (!names.add(plan.id())) {
                 throw new SitingException(Message.of("evaluation.refused.unit-named-twice", Words.name(plan.id()),
-                        Words.name(Projects.path(aid))));
+                        ElementNames.way(aid)));
             }
             units.add(plan);
         }
@@ -88,14 +89,14 @@ public final class AidLayouts {
         try {
             return new UnitPlan(label, unit.getBar() == null ? 1 : unit.getBar(), place, setting, azimuth, edges);
         } catch (IllegalArgumentException e) {
-            throw new SitingException(Message.of("evaluation.refused.sectors", Words.name(Projects.path(unit))));
+            throw new SitingException(Message.of("evaluation.refused.sectors", ElementNames.way(unit)));
         }
     }
 
     private static double need(LightUnit unit, Double number, String what) {
         if (number == null) {
             throw new SitingException(Message.of("evaluation.refused.unit-without", Words.term("unit." + what),
-                    Words.name(Projects.path(unit))));
+                    ElementNames.way(unit)));
         }
         return number;
     }

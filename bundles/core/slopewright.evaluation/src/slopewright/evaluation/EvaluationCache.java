@@ -14,13 +14,13 @@ import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.evaluation.obstacles.SurveyField;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
@@ -152,7 +152,7 @@ public final class EvaluationCache {
         Optional<Attempt<SurveyStore.Placed>> found = reads ? Optional.of(store.get(key, block)) : store.find(key);
         isWaiting |= found.isEmpty();
         SurveyStore.Placed placed = found.orElseThrow(() -> new SitingException(
-                Message.of("evaluation.block-being-read", Words.name(Projects.label(block))))).orThrow();
+                Message.of("evaluation.block-being-read", ElementNames.of(block)))).orThrow();
         if (surveys.size() > MOST_FRAMES) {
             surveys.clear();
         }

@@ -7,7 +7,6 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.geometry.Lengths;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
@@ -17,6 +16,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.SettingsForm;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
@@ -184,6 +184,6 @@ public final class Proposals {
     private static double datumM(ApproachAid aid) {
         ApproachHost host = Projects.host(aid).orElseThrow();
         return AidLayouts.datumM(host).orElseThrow(() -> new SitingException(Message.of("evaluation.no-elevation",
-                Words.name(Projects.label(host)))));
+                ElementNames.of(host))));
     }
 }

@@ -13,6 +13,7 @@ import slopewright.model.ProfilePoint;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 
 /** Profiles of the model in the frame of a runway end. */
@@ -40,7 +41,7 @@ public final class RunwayProfiles {
             place = point -> point.getChainageM() - displaced;
         } else if (runway.get().getLengthM() == null) {
             throw new SitingException(Message.of("evaluation.refused.centre-line-without-length",
-                    Words.name(Projects.label(runway.get()))));
+                    ElementNames.of(runway.get())));
         } else {
             double length = runway.get().getLengthM();
             place = point -> length - displaced - point.getChainageM();
@@ -70,7 +71,7 @@ public final class RunwayProfiles {
         double[] heights = usable.stream().mapToDouble(point -> point.getElevationM() - thresholdM).toArray();
         for (int i = 1; i < along.length; i++) {
             if (along[i] <= along[i - 1]) {
-                throw new SitingException(Message.of(key, Words.name(Projects.label(end)), Words.m(along[i])));
+                throw new SitingException(Message.of(key, ElementNames.of(end), Words.m(along[i])));
             }
         }
         return Optional.of(Profile.of(along, heights));

@@ -9,11 +9,10 @@ import java.util.Optional;
 
 import slopewright.geometry.PointTiles;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
 import slopewright.model.io.ProjectFile;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 import slopewright.siting.site.SurveyPoints;
@@ -44,7 +43,7 @@ final class SurveyStore {
      */
     static Key key(Project project, SurveyBlock block, SiteFrame frame) {
         Path folder = ProjectFile.folder(project).orElseThrow(() -> new SitingException(
-                Message.of("evaluation.block-without-folder", Words.name(Projects.label(block)))));
+                Message.of("evaluation.block-without-folder", ElementNames.of(block))));
         return new Key(file(folder, block), frame);
     }
 

@@ -15,7 +15,9 @@ import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.Named;
 import slopewright.model.Project;
+import slopewright.model.ReviewNote;
 import slopewright.model.Runway;
+import slopewright.model.util.Projects;
 
 /** What elements of a project are called in sentences of any language. */
 public final class ElementNames {
@@ -41,6 +43,9 @@ public final class ElementNames {
         if (element instanceof Named named && named.getName() != null && !named.getName().isBlank()) {
             return Words.name(named.getName());
         }
+        if (element instanceof ReviewNote) {
+            return Words.name(Projects.label(element));
+        }
         return Words.name(element.getId() == null ? element.eClass().getName() : element.getId());
     }
 
@@ -54,6 +59,11 @@ public final class ElementNames {
             }
         }
         return parts;
+    }
+
+    /** Returns where an element stands, in one line: {@code runway 09 > PAPI left > unit A}. */
+    public static Argument way(Identified element) {
+        return path(element).stream().reduce((within, part) -> Message.of("element.within", within, part)).orElseThrow();
     }
 
     private static Argument kind(String key, String designator) {

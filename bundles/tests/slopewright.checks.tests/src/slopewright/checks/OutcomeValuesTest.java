@@ -86,11 +86,13 @@ class OutcomeValuesTest {
     void heightOfTheSurfaceOverAnObstacle() {
         Sample sample = Bases.row();
         sample.obstacle("mast", -2060, 0, 170);
-        Outcome mast = sample.outcomes("OBS-01").stream().filter(outcome -> outcome.elementPath().equals("mast")).findFirst().orElseThrow();
+        Outcome mast = sample.outcomes("OBS-01").stream().filter(outcome ->
+                outcome.elementPath().english().equals("mast")).findFirst().orElseThrow();
         assertEquals(70, mast.value().getAsDouble(), 1e-6);
         assertEquals(2000 * Math.tan(Math.toRadians(1.93)), mast.limit().getAsDouble(), 1e-6);
         assertEquals(mast.limit().getAsDouble() - 70, mast.margin().getAsDouble(), 1e-9);
-        Outcome summary = sample.outcomes("OBS-01").stream().filter(outcome -> outcome.elementPath().endsWith("indicator")).findFirst()
+        Outcome summary = sample.outcomes("OBS-01").stream().filter(outcome ->
+                outcome.elementPath().english().endsWith("indicator")).findFirst()
                 .orElseThrow();
         assertEquals(mast.margin().getAsDouble(), summary.value().getAsDouble(), 1e-9);
         for (String remedy : List.of("raise the slope", "turn", "displace the threshold", "upwind")) {
@@ -104,7 +106,8 @@ class OutcomeValuesTest {
         Sample sample = Bases.row();
         double limit = (15_000 - 60) * Math.tan(Math.toRadians(1.93));
         sample.obstacle("mast", -15_000, 0, 100 + limit + 0.1);
-        Outcome mast = sample.outcomes("OBS-01").stream().filter(outcome -> outcome.elementPath().equals("mast")).findFirst().orElseThrow();
+        Outcome mast = sample.outcomes("OBS-01").stream().filter(outcome ->
+                outcome.elementPath().english().equals("mast")).findFirst().orElseThrow();
         assertEquals(Result.FAIL, mast.result());
         assertEquals(-0.1, mast.margin().getAsDouble(), 1e-6);
     }

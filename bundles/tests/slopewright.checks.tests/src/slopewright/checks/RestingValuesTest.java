@@ -50,7 +50,7 @@ class RestingValuesTest {
         project.getConfirmations().clear();
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
         Outcome open = Checks.run(evaluation, rule -> rule.id().equals("RANGE-01")).outcomes().stream()
-                .filter(outcome -> outcome.elementPath().endsWith("PAPI 09")).findFirst().orElseThrow();
+                .filter(outcome -> outcome.elementPath().english().endsWith("PAPI 09")).findFirst().orElseThrow();
         assertEquals(Result.NOT_EVALUATED, open.result());
         Set<String> listed = RestingValues.of(evaluation, List.of(open)).stream().map(RestingValues.Resting::key)
                 .collect(Collectors.toSet());

@@ -161,7 +161,7 @@ class RuleContractTest {
         assertFalse(explanation.isBlank());
         assertTrue(explanation.endsWith("."), explanation);
         assertFalse(explanation.contains("null"), explanation);
-        assertFalse(outcome.elementPath().isBlank());
+        assertFalse(outcome.elementPath().english().isBlank());
         assertNotNull(outcome.elementId());
         assertEquals(outcome.result() == Result.NOT_EVALUATED, !outcome.missing().isEmpty(), explanation);
         assertEquals(outcome.value().isPresent(), outcome.margin().isPresent());

@@ -23,7 +23,7 @@ public final class TrialRun implements Runnable {
             List<String> citations, List<String> sentences) {
 
         static Said of(Outcome outcome) {
-            return new Said(outcome.rule(), outcome.elementPath(), outcome.result(), outcome.severity(),
+            return new Said(outcome.rule(), outcome.elementPath().english(), outcome.result(), outcome.severity(),
                     List.of(outcome.value(), outcome.limit(), outcome.margin(), outcome.unit()), outcome.toConfirm(),
                     outcome.citations().stream().map(Citation::key).toList(),
                     Stream.of(List.of(outcome.message()), outcome.missing(), outcome.steps())

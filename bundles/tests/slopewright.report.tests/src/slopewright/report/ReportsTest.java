@@ -52,7 +52,7 @@ class ReportsTest {
                 assertTrue(html.contains(Demo.escaped(outcome.rule())), outcome.toString());
                 if (outcome.verdict() == Verdict.NOT_MET || outcome.verdict() == Verdict.TO_CLEAR_UP) {
                     assertTrue(html.contains(Demo.escaped(outcome.explanation().english())), outcome.toString());
-                    assertTrue(html.contains(Demo.escaped(outcome.elementPath())), outcome.toString());
+                    assertTrue(html.contains(Demo.escaped(outcome.elementPath().english())), outcome.toString());
                 }
                 if (outcome.verdict() != Verdict.NOT_APPLICABLE) {
                     assertTrue(html.contains(Demo.escaped(outcome.title().english())), outcome.toString());

@@ -8,6 +8,8 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
+import slopewright.model.Identified;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.ui.preferences.Preferences;
 
@@ -30,6 +32,16 @@ public final class MessageTexts {
     /** Returns the words of an argument: a term, a quantity, a name, or several of these. */
     public static String of(Argument argument) {
         return renderer().write(argument);
+    }
+
+    /** Returns what an element is called by itself: {@code runway 09}. */
+    public static String label(Identified element) {
+        return of(ElementNames.of(element));
+    }
+
+    /** Returns where an element stands, from the runway end or helipad downward: {@code runway 09 > PAPI left > unit A}. */
+    public static String path(Identified element) {
+        return of(ElementNames.way(element));
     }
 
     /** Returns why something could not be worked out or done. */

@@ -50,7 +50,7 @@ final class CheckJson {
         node.put("rule", outcome.rule());
         node.put("title", outcome.title().english());
         node.put("element", outcome.elementId());
-        node.put("elementPath", outcome.elementPath());
+        node.put("elementPath", outcome.elementPath().english());
         node.put("verdict", outcome.verdict().key());
         node.put("outcome", outcome.result().name());
         node.put("severity", outcome.severity().key());

@@ -76,7 +76,7 @@ final class CheckJunit {
     private void test(Outcome outcome) throws XMLStreamException {
         xml.writeStartElement("testcase");
         attribute("classname", outcome.rule());
-        attribute("name", words.render(outcome.title()) + ": " + outcome.elementPath());
+        attribute("name", words.render(outcome.title()) + ": " + words.write(outcome.elementPath()));
         switch (outcome.verdict()) {
             case NOT_MET -> {
                 xml.writeStartElement("failure");

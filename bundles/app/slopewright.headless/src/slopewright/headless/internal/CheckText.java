@@ -81,7 +81,8 @@ final class CheckText {
 
     private void print(Outcome outcome) {
         String weight = outcome.weight().map(severity -> words.write(Words.term("severity." + severity.key()))).orElse("");
-        streams.sayf("  %-14s %-8s %-8s %s", words.write(outcome.verdict().term()), weight, outcome.rule(), outcome.elementPath());
+        streams.sayf("  %-14s %-8s %-8s %s", words.write(outcome.verdict().term()), weight, outcome.rule(),
+                words.write(outcome.elementPath()));
         streams.say("      " + words.render(outcome.explanation()));
         outcome.measure().ifPresent(measure -> say("      ", "check.value", number(measure.value(), measure.unit()),
                 number(measure.limit(), measure.unit()), number(measure.margin(), measure.unit())));

@@ -55,7 +55,7 @@ final class CompareVersionsCommand extends Command {
             ObjectNode entry = changes.addObject();
             entry.put("kind", change.kind());
             entry.put("element", change.element());
-            entry.put("path", change.path());
+            entry.put("path", change.path().english());
             if (!change.attribute().isEmpty()) {
                 entry.put("attribute", change.attribute());
                 entry.put("before", change.before());

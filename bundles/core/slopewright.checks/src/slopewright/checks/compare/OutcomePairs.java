@@ -30,7 +30,7 @@ public final class OutcomePairs {
      * @param path     the element for people
      * @param outcomes the outcome of each check that has one, by the name of the check
      */
-    public record Row(String rule, String element, String path, Map<String, Outcome> outcomes) {
+    public record Row(String rule, String element, Argument path, Map<String, Outcome> outcomes) {
 
         private boolean isLike(Outcome other, Function<Outcome, Object> likeness) {
             return outcomes.values().stream().map(likeness).anyMatch(likeness.apply(other)::equals);

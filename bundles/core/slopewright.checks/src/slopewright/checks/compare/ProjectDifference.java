@@ -17,10 +17,12 @@ import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Argument;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Siting;
 
 /** What changed between two versions of a project, and what that did to each result. Elements are the same where their ids are. */
@@ -38,7 +40,7 @@ public final class ProjectDifference {
      * @param before    the older value as text; empty for nothing
      * @param after     the newer value as text; empty for nothing
      */
-    public record Change(String kind, String element, String path, String attribute, String before, String after) {
+    public record Change(String kind, String element, Argument path, String attribute, String before, String after) {
     }
 
     /**
@@ -50,7 +52,7 @@ public final class ProjectDifference {
      * @param before  the older outcome, empty where there was none
      * @param after   the newer outcome, empty where there is none
      */
-    public record OutcomeChange(String rule, String element, String path, Optional<Outcome> before, Optional<Outcome> after) {
+    public record OutcomeChange(String rule, String element, Argument path, Optional<Outcome> before, Optional<Outcome> after) {
 
         /** Returns whether the verdict is another, and not its number alone. */
         public boolean isAnotherVerdict() {
@@ -67,7 +69,7 @@ public final class ProjectDifference {
      * @param before   the older number, empty where there was none
      * @param after    the newer number, empty where there is none
      */
-    public record ResultChange(String aid, String path, String quantity, OptionalDouble before, OptionalDouble after) {
+    public record ResultChange(String aid, Argument path, String quantity, OptionalDouble before, OptionalDouble after) {
     }
 
     private static final double SAME = 1e-9;
@@ -123,7 +125,7 @@ public final class ProjectDifference {
         before.forEach((id, element) -> {
             Identified now = after.get(id);
             if (now == null || !now.eClass().equals(element.eClass())) {
-                changes.add(new Change("removed", id, Projects.path(element), "", "", ""));
+                changes.add(new Change("removed", id, ElementNames.way(element), "", "", ""));
             } else {
                 attributes(element, now, changes);
                 references(element, now, changes);
@@ -133,7 +135,7 @@ public final class ProjectDifference {
         after.forEach((id, element) -> {
             Identified was = before.get(id);
             if (was == null || !was.eClass().equals(element.eClass())) {
-                changes.add(new Change("added", id, Projects.path(element), "", "", ""));
+                changes.add(new Change("added", id, ElementNames.way(element), "", "", ""));
             }
         });
         return changes;
@@ -144,7 +146,7 @@ public final class ProjectDifference {
             Object was = before.eGet(attribute);
             Object is = after.eGet(attribute);
             if (!Objects.equals(was, is)) {
-                changes.add(new Change("changed", before.getId(), Projects.path(after), attribute.getName(), text(was), text(is)));
+                changes.add(new Change("changed", before.getId(), ElementNames.way(after), attribute.getName(), text(was), text(is)));
             }
         }
     }
@@ -154,7 +156,7 @@ public final class ProjectDifference {
         for (EReference reference : before.eClass().getEAllReferences()) {
             if (!reference.isContainment() && !reference.isContainer() && !reference.isDerived()
                     && !ids(before, reference).equals(ids(after, reference))) {
-                changes.add(new Change("changed", before.getId(), Projects.path(after), reference.getName(), labels(before, reference),
+                changes.add(new Change("changed", before.getId(), ElementNames.way(after), reference.getName(), labels(before, reference),
                         labels(after, reference)));
             }
         }
@@ -163,7 +165,7 @@ public final class ProjectDifference {
     /** Where an element stands, and in which order what it holds. */
     private static void places(Identified before, Identified after, List<Change> changes) {
         if (!holder(before).equals(holder(after))) {
-            changes.add(new Change("moved", before.getId(), Projects.path(after), "", "", ""));
+            changes.add(new Change("moved", before.getId(), ElementNames.way(after), "", "", ""));
         }
         for (EReference reference : before.eClass().getEAllContainments()) {
             List<String> was = new ArrayList<>(ids(before, reference));
@@ -171,7 +173,7 @@ public final class ProjectDifference {
             was.retainAll(Set.copyOf(is));
             is.retainAll(Set.copyOf(was));
             if (!was.equals(is)) {
-                changes.add(new Change("reordered", before.getId(), Projects.path(after), reference.getName(), labels(before, reference),
+                changes.add(new Change("reordered", before.getId(), ElementNames.way(after), reference.getName(), labels(before, reference),
                         labels(after, reference)));
             }
         }
@@ -247,7 +249,7 @@ public final class ProjectDifference {
                 Double old = then.get(name);
                 Double fresh = now.get(name);
                 if (old == null || fresh == null || Math.abs(old - fresh) > SAME) {
-                    changes.add(new ResultChange(id, Projects.path(aid.aid()), name, number(old), number(fresh)));
+                    changes.add(new ResultChange(id, ElementNames.way(aid.aid()), name, number(old), number(fresh)));
                 }
             }
         });

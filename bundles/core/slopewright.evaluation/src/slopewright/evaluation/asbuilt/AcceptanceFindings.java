@@ -14,7 +14,7 @@ import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.Inspection;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.standards.CitedValue;
 
 /** Finds what stands against accepting an indicator as it was built. What nobody knows stands against it too. */
@@ -74,9 +74,9 @@ final class AcceptanceFindings {
         for (AeroplaneGroup group : measured.host().getRegularGroups()) {
             Optional<WheelClearance> clearance = measured.wheelClearances().stream().filter(each -> each.group() == group).findFirst();
             if (clearance.isEmpty() || clearance.get().band().isEmpty()) {
-                say(Message.of("asbuilt.wheels-unknown", Words.name(Projects.label(group))));
+                say(Message.of("asbuilt.wheels-unknown", ElementNames.of(group)));
             } else if (clearance.get().clearanceM() < clearance.get().band().get().minimumM()) {
-                say(Message.of("asbuilt.wheels", Words.name(Projects.label(group)), Words.m(clearance.get().clearanceM()),
+                say(Message.of("asbuilt.wheels", ElementNames.of(group), Words.m(clearance.get().clearanceM()),
                         Words.m(clearance.get().band().get().minimumM())));
             }
         }

@@ -18,7 +18,7 @@ import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
 import slopewright.siting.Side;
@@ -75,7 +75,7 @@ final class FamilyProposal {
         if (standing.isEmpty()) {
             return;
         }
-        Argument name = Words.name(Projects.label(standing.get().aid()));
+        Argument name = ElementNames.of(standing.get().aid());
         Attempt<Siting> laid = standing.get().siting();
         if (laid.value().isEmpty()) {
             remarks.add(0, Message.of("comparison.standing-unknown", name, laid.reason().orElseThrow()));
@@ -147,7 +147,7 @@ final class FamilyProposal {
     private void wheels(AidEvaluation proposal) {
         Optional<WheelClearanceTable> table = proposal.rules().wheelClearance().or(own::wheelClearance);
         for (AeroplaneGroup group : proposal.host().getRegularGroups()) {
-            Argument name = Words.name(Projects.label(group));
+            Argument name = ElementNames.of(group);
             Optional<WheelClearance> clearance = proposal.wheelClearances().stream().filter(found -> found.group() == group).findFirst();
             Optional<WheelClearanceTable.Group> band = clearance.flatMap(found -> table.flatMap(known -> known.group(found.eyeToWheelM())));
             if (clearance.isEmpty() || band.isEmpty() && table.isPresent()) {

@@ -15,7 +15,7 @@ import slopewright.model.Aerodrome;
 import slopewright.model.Circuit;
 import slopewright.model.EquipmentType;
 import slopewright.model.Project;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.IndicatorFamily;
 import slopewright.standards.RuleSet;
 
@@ -69,9 +69,9 @@ public record OperationalContext(int leastUnits, int usualUnits, OptionalDouble 
         String supply = type.map(EquipmentType::getSupply).or(() -> circuit.map(Circuit::getSupply)).orElse("");
         OptionalInt steps = circuit.map(Circuit::getBrightnessSteps).map(OptionalInt::of).orElseGet(OptionalInt::empty);
         List<Message> notes = new ArrayList<>();
-        notes.add(type.map(found -> Message.of("context.equipment", Words.name(Projects.label(found))))
+        notes.add(type.map(found -> Message.of("context.equipment", ElementNames.of(found)))
                 .orElse(Message.of("context.no-equipment")));
-        notes.add(circuit.map(found -> Message.of("context.circuit", Words.name(Projects.label(found))))
+        notes.add(circuit.map(found -> Message.of("context.circuit", ElementNames.of(found)))
                 .orElse(Message.of("context.no-circuit")));
         Attempt<Optional<BatteryEndurance>> battery = Attempt.of(() -> circuit.filter(found -> found.getCapacityAh() != null)
                 .map(found -> BatteryEndurance.of(found, type, rules)));

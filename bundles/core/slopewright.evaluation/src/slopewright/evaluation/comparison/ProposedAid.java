@@ -19,6 +19,7 @@ import slopewright.model.ApproachHost;
 import slopewright.model.ClearanceChoice;
 import slopewright.model.EquipmentType;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
@@ -97,7 +98,7 @@ record ProposedAid(ApproachAid aid, List<Message> remarks) {
             aid.setAirSpeedKt(there.getAirSpeedKt());
             aid.setWindKt(there.getWindKt());
             aid.setDescentFtmin(there.getDescentFtmin());
-            remarks.add(Message.of("comparison.slope-of", Words.name(Projects.label(there))));
+            remarks.add(Message.of("comparison.slope-of", ElementNames.of(there)));
         }
         aid.setAxisTurnDeg(there.getAxisTurnDeg());
         aid.setClearance(there.getClearance());
@@ -106,7 +107,7 @@ record ProposedAid(ApproachAid aid, List<Message> remarks) {
                 .filter(known -> known.has(Trait.CHOSEN_EYE_HEIGHT) == family.has(Trait.CHOSEN_EYE_HEIGHT)).isPresent();
         if (sameMeaning && there.getTargetEyeHeightM() != null) {
             aid.setTargetEyeHeightM(there.getTargetEyeHeightM());
-            remarks.add(Message.of("comparison.eye-height-of", Words.m(there.getTargetEyeHeightM()), Words.name(Projects.label(there))));
+            remarks.add(Message.of("comparison.eye-height-of", Words.m(there.getTargetEyeHeightM()), ElementNames.of(there)));
         }
     }
 

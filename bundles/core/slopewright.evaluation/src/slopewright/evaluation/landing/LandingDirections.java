@@ -21,6 +21,7 @@ import slopewright.model.Aerodrome;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 
 /**
@@ -54,7 +55,7 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
      */
     public static LandingDirections of(AidEvaluation evaluation, SettableSlopes slopes) {
         if (!(evaluation.host() instanceof ApproachDirection)) {
-            throw new SitingException(Message.of("landing.no-helipad", Words.name(Projects.label(evaluation.host()))));
+            throw new SitingException(Message.of("landing.no-helipad", ElementNames.of(evaluation.host())));
         }
         return new Search(evaluation, slopes).run();
     }

@@ -13,7 +13,8 @@ import slopewright.evaluation.portable.Azimuth;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
-import slopewright.model.util.Projects;
+import slopewright.messages.Argument;
+import slopewright.siting.ElementNames;
 import slopewright.siting.LightRhythm;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.SignalBand;
@@ -32,7 +33,7 @@ import slopewright.siting.magnetic.SiteVariation;
  * @param range     from how far it is seen by day and at night
  * @param obstacles what lies within the obstacle surface, the least margin first
  */
-public record PilotBriefing(String label, LocalDate date, Azimuth azimuth, Siting siting, List<Seen> bands, List<PathHeight> heights,
+public record PilotBriefing(Argument label, LocalDate date, Azimuth azimuth, Siting siting, List<Seen> bands, List<PathHeight> heights,
         VisibleRange range, List<ObstacleComparison> obstacles) {
     private static final double[] NAUTICAL_MILES = {3, 2, 1, 0.5};
     private static final int MOST_OBSTACLES = 8;
@@ -88,7 +89,7 @@ public record PilotBriefing(String label, LocalDate date, Azimuth azimuth, Sitin
         List<PathHeight> heights = DoubleStream.of(NAUTICAL_MILES).mapToObj(miles -> height(siting, miles, datum)).toList();
         List<ObstacleComparison> obstacles = evaluation.obstacles().value().map(compared -> compared.inside().stream()
                 .sorted(Comparator.comparingDouble(ObstacleComparison::marginM)).limit(MOST_OBSTACLES).toList()).orElse(List.of());
-        return new PilotBriefing(Projects.path(evaluation.aid()), date, azimuth, siting, bands, heights,
+        return new PilotBriefing(ElementNames.way(evaluation.aid()), date, azimuth, siting, bands, heights,
                 VisibleRange.of(evaluation, siting), obstacles);
     }
 

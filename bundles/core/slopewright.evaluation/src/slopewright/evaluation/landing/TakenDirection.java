@@ -4,11 +4,11 @@ import java.util.Locale;
 
 import slopewright.evaluation.Proposals;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSet;
 
@@ -30,7 +30,7 @@ public final class TakenDirection {
     public static void take(ApproachAid aid, double trueDeg, double slopeDeg, RuleSet rules) {
         ApproachHost host = Projects.host(aid).orElseThrow();
         if (!(host instanceof ApproachDirection direction)) {
-            throw new SitingException(Message.of("landing.no-helipad", Words.name(Projects.label(host))));
+            throw new SitingException(Message.of("landing.no-helipad", ElementNames.of(host)));
         }
         rename(direction, trueDeg);
         direction.setTrueBearingDeg(trueDeg);

@@ -12,7 +12,7 @@ import slopewright.messages.Words;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.Place;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
@@ -70,13 +70,13 @@ public record SurveyedShape(Kind kind, List<FramePoint> points, double horizonta
         for (Place place : obstacle.getPlaces()) {
             Double top = higher(place.getElevationM(), obstacle.getTopElevationM());
             if (top == null) {
-                throw new SitingException(Message.of("evaluation.obstacle-without-top", Words.name(Projects.label(obstacle))));
+                throw new SitingException(Message.of("evaluation.obstacle-without-top", ElementNames.of(obstacle)));
             }
             points.add(frame.toFrame(place, top));
         }
         int least = obstacle.getKind() == ObstacleKind.AREA ? 3 : obstacle.getKind() == ObstacleKind.LINE ? 2 : 1;
         if (points.size() < least) {
-            throw new SitingException(Message.of("evaluation.obstacle-without-places", Words.name(Projects.label(obstacle)),
+            throw new SitingException(Message.of("evaluation.obstacle-without-places", ElementNames.of(obstacle),
                     Words.count(points.size()), Words.count(least)));
         }
         return points;

@@ -11,11 +11,12 @@ import java.util.Set;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachAid;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.Siting;
 import slopewright.siting.descent.DescentSlope;
 import slopewright.siting.descent.DescentTable;
@@ -41,7 +42,7 @@ import slopewright.standards.Citation;
  * @param notes     what a reader must know
  * @param citations where every number that was used comes from
  */
-public record PortableSetUp(String label, LocalDate date, Siting siting, boolean solved, Optional<DescentSlope> descent, Azimuth azimuth,
+public record PortableSetUp(Argument label, LocalDate date, Siting siting, boolean solved, Optional<DescentSlope> descent, Azimuth azimuth,
         List<HandUnit> hands, SightLines sight, LevellingEffect levelling, Optional<BatteryEndurance> battery, SectorSource sectors,
         List<Message> blockers, List<Message> notes, List<Citation> citations) {
 
@@ -109,7 +110,7 @@ public record PortableSetUp(String label, LocalDate date, Siting siting, boolean
         hands.forEach(hand -> betweenMarks(hand, sight.allowance()).ifPresent(blockers::add));
         offModel(evaluation, azimuth.variation(), date).ifPresent(blockers::add);
         Optional<BatteryEndurance> endurance = battery.value().flatMap(found -> found);
-        return new PortableSetUp(Projects.path(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, hands, sight, levelling,
+        return new PortableSetUp(ElementNames.way(aid), date, siting, !evaluation.isLaidOut(), descent, azimuth, hands, sight, levelling,
                 endurance, sectors, blockers, notes,
                 citations(siting, sectors == SectorSource.ENTERED, azimuth, sight, endurance, descent));
     }

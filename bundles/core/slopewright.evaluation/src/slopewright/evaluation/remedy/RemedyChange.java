@@ -6,13 +6,13 @@ import slopewright.evaluation.UnitGround;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.GlidePathAid;
 import slopewright.model.LightUnit;
 import slopewright.model.ProfilePoint;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
@@ -82,7 +82,7 @@ public final class RemedyChange {
             throw new SitingException(Message.of("remedy.no-threshold"));
         }
         double datum = AidLayouts.datumM(end).orElseThrow(() -> new SitingException(Message.of("evaluation.no-elevation",
-                Words.name(Projects.label(end)))));
+                ElementNames.of(end))));
         SiteFrame frame = SiteFrame.of(end);
         double rise = UnitGround.of(aid).riseM(0, byM);
         for (ApproachAid each : end.getAids()) {

@@ -18,6 +18,7 @@ import slopewright.model.ApproachHost;
 import slopewright.model.MagneticVariation;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.Citation;
@@ -61,7 +62,7 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
      */
     public static SiteVariation of(ApproachHost host, LocalDate date) {
         Aerodrome aerodrome = Projects.project(host).map(Project::getAerodrome)
-                .orElseThrow(() -> new SitingException(Message.of("site.no-aerodrome", Words.name(Projects.label(host)))));
+                .orElseThrow(() -> new SitingException(Message.of("site.no-aerodrome", ElementNames.of(host))));
         MagneticVariation entered = aerodrome.getMagneticVariation();
         if (entered != null && entered.getVariationDeg() != null) {
             return entered(entered, host, aerodrome, date);
@@ -117,7 +118,7 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
         double geoid = aerodrome.getGeoidOffsetM() == null ? 0 : aerodrome.getGeoidOffsetM();
         Optional<SiteFrame.LatLon> place = frame.latLon(new FramePoint(0, 0, 0));
         if (place.isEmpty() && (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null)) {
-            throw new SitingException(Message.of("variation.no-position", Words.name(Projects.label(host))));
+            throw new SitingException(Message.of("variation.no-position", ElementNames.of(host)));
         }
         SiteFrame.LatLon at = place.orElseGet(() -> new SiteFrame.LatLon(aerodrome.getLatitudeDeg(), aerodrome.getLongitudeDeg()));
         return MagneticModel.bundled().declination(at.latitudeDeg(), at.longitudeDeg(), frame.originElevationM() + geoid, date);

@@ -9,7 +9,6 @@ import net.sf.geographiclib.GeodesicData;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
-import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
@@ -19,6 +18,7 @@ import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 
 /**
@@ -49,18 +49,18 @@ public final class SiteFrame {
      */
     public static SiteFrame of(ApproachHost host) {
         Aerodrome aerodrome = Projects.project(host).map(Project::getAerodrome)
-                .orElseThrow(() -> new SitingException(Message.of("site.no-aerodrome", Words.name(Projects.label(host)))));
+                .orElseThrow(() -> new SitingException(Message.of("site.no-aerodrome", ElementNames.of(host))));
         PlaceReader places = PlaceReader.of(aerodrome);
-        GridPoint origin = places.read(place(host), Message.of("site.place-of", Words.name(Projects.label(host))));
+        GridPoint origin = places.read(place(host), Message.of("site.place-of", ElementNames.of(host)));
         double elevation = elevation(host).orElseThrow(() -> new SitingException(Message.of("site.no-elevation",
-                Words.name(Projects.label(host)))));
+                ElementNames.of(host))));
         return new SiteFrame(places, origin, bearing(host, places, origin), elevation);
     }
 
     private static Place place(ApproachHost host) {
         Place place = host instanceof RunwayEnd end ? end.getThreshold() : Projects.helipad(host).map(Helipad::getPlace).orElse(null);
         if (place == null) {
-            throw new SitingException(Message.of("site.no-place", Words.name(Projects.label(host))));
+            throw new SitingException(Message.of("site.no-place", ElementNames.of(host)));
         }
         return place;
     }
@@ -78,9 +78,9 @@ public final class SiteFrame {
         Optional<RunwayEnd> other = Projects.runway(host).map(Runway::getEnds).flatMap(ends -> ends.stream().filter(end -> end != host)
                 .findFirst());
         if (other.isEmpty() || other.get().getThreshold() == null) {
-            throw new SitingException(Message.of("site.no-bearing", Words.name(Projects.label(host))));
+            throw new SitingException(Message.of("site.no-bearing", ElementNames.of(host)));
         }
-        GridPoint far = places.read(other.get().getThreshold(), Message.of("site.place-of", Words.name(Projects.label(other.get()))));
+        GridPoint far = places.read(other.get().getThreshold(), Message.of("site.place-of", ElementNames.of(other.get())));
         return places.bearingDeg(origin, far);
     }
 

@@ -13,7 +13,7 @@ import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.SurveyBlock;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 
 /**
@@ -172,7 +172,7 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
     }
 
     private static SitingException refused(SurveyBlock block, Message reason) {
-        return new SitingException(Message.of("survey.of-block", Words.name(Projects.label(block)), reason));
+        return new SitingException(Message.of("survey.of-block", ElementNames.of(block), reason));
     }
 
     private static Path beside(Path folder, SurveyBlock block) {

@@ -111,7 +111,7 @@ public final class DirectionsView extends ViewPart {
 
     private Optional<String> problem(ApproachAid aid) {
         if (Projects.helipad(aid).isEmpty()) {
-            return Optional.of(Messages.get("directions.empty.helipad", Projects.label(aid)));
+            return Optional.of(Messages.get("directions.empty.helipad", MessageTexts.label(aid)));
         }
         Attempt<AidEvaluation> evaluation = document.orElseThrow().evaluation(aid);
         if (evaluation.value().isEmpty()) {

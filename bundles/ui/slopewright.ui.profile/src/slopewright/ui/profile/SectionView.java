@@ -24,7 +24,7 @@ import slopewright.edit.RecordedEdit;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -243,7 +243,7 @@ public final class SectionView extends ViewPart {
             empty.say(Messages.get("section.empty.aid"), () -> follower.editor().ifPresent(getSite().getPage()::activate));
         } else {
             ApproachAid aid = source.aid().get();
-            empty.say(Messages.get("section.empty.layout", Projects.label(aid), source.problem().orElse("")), () -> follower.reveal(aid
+            empty.say(Messages.get("section.empty.layout", MessageTexts.label(aid), source.problem().orElse("")), () -> follower.reveal(aid
                     .getId()));
         }
     }

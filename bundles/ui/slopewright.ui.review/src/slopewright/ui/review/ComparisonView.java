@@ -209,7 +209,7 @@ public final class ComparisonView extends ViewPart {
         shownPlaces = project.<List<? extends Identified>>map(opened -> byRuleSet()
                 ? Projects.aids(opened).stream().filter(aid -> Families.find(String.valueOf(aid.getFamilyKey())).isPresent()).toList()
                 : Projects.hosts(opened)).orElse(List.of());
-        List<String> names = new ArrayList<>(shownPlaces.stream().map(Projects::path).toList());
+        List<String> names = new ArrayList<>(shownPlaces.stream().map(MessageTexts::path).toList());
         if (!byRuleSet() && names.size() > 1) {
             names.add(Messages.get("comparison.each-place"));
         }

@@ -150,7 +150,7 @@ public final class MeasuredView extends ViewPart {
         }
         Optional<ProjectDocument> document = follower.document();
         shown = document.map(opened -> Projects.aids(opened.project())).orElse(List.of());
-        String[] labels = shown.stream().map(Projects::path).toArray(String[]::new);
+        String[] labels = shown.stream().map(MessageTexts::path).toArray(String[]::new);
         if (!List.of(labels).equals(List.of(aids.getItems()))) {
             aids.setItems(labels);
             aids.getParent().layout();

@@ -21,6 +21,7 @@ import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.standards.RemedyKind;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.LayoutFixes;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.ObstacleFixes;
@@ -47,7 +48,7 @@ public final class QuickFix {
     private final Function<ProjectEvaluation, RecordedEdit> edit;
 
     private QuickFix(String key, Reach reach, ApproachAid aid, Function<AidEvaluation, RecordedEdit> edit) {
-        this(Messages.get("fix." + key, Projects.label(aid)), reach, reach == Reach.CURE ? "" : Messages.get("fix." + key + ".note"),
+        this(Messages.get("fix." + key, MessageTexts.label(aid)), reach, reach == Reach.CURE ? "" : Messages.get("fix." + key + ".note"),
                 evaluation -> edit.apply(aid(evaluation, aid.getId())));
     }
 

@@ -9,6 +9,7 @@ import slopewright.edit.RecordedEdit;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.AttributeInfo;
 import slopewright.ui.properties.Field;
 import slopewright.ui.units.QuantityFormat;
@@ -129,7 +130,7 @@ abstract class ElementColumn {
 
         @Override
         String shown(Identified row) {
-            return row.eContainer() instanceof Identified owner ? Projects.path(owner) : "";
+            return row.eContainer() instanceof Identified owner ? MessageTexts.path(owner) : "";
         }
 
         @Override

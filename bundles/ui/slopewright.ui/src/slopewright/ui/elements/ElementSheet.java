@@ -18,6 +18,7 @@ import slopewright.model.Named;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.units.QuantityFormat;
 
 /**
@@ -227,7 +228,9 @@ public final class ElementSheet {
     }
 
     private static boolean isNamed(Identified owner, String text) {
-        return Stream.of(Projects.path(owner), Projects.label(owner), owner instanceof Named named ? String.valueOf(named.getName()) : "")
+        return Stream.of(MessageTexts.path(owner), MessageTexts.label(owner), Projects.path(owner), Projects.label(owner),
+                owner instanceof Named named
+                ? String.valueOf(named.getName()) : "")
                 .anyMatch(text::equalsIgnoreCase);
     }
 }

@@ -27,7 +27,7 @@ import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.model.Identified;
 import slopewright.model.Project;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -208,7 +208,7 @@ public final class ElementsView extends ViewPart {
     }
 
     private void offerOwners(List<Identified> found) {
-        List<String> labels = new ArrayList<>(found.stream().map(Projects::path).toList());
+        List<String> labels = new ArrayList<>(found.stream().map(MessageTexts::path).toList());
         Optional<Identified> before = owner();
         offered = found;
         if (!labels.equals(List.of(owners.getItems()))) {

@@ -22,7 +22,6 @@ import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
-import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.magnetic.SiteVariation;
 import slopewright.standards.Citation;
@@ -141,7 +140,7 @@ final class AidFigures {
 
     private void wheels(AidEvaluation evaluation, WheelClearance least, double mehtM) {
         String source = evaluation.rules().wheelClearance().map(WheelClearanceTable::citation).map(AidFigures::source).orElse("");
-        add("figure.wheels", length(least.clearanceM()), PropertyTexts.get("figure.wheels.why", Projects.label(least.group()))
+        add("figure.wheels", length(least.clearanceM()), PropertyTexts.get("figure.wheels.why", MessageTexts.label(least.group()))
                 + step("step.wheel-clearance", Words.m(mehtM), Words.m(least.eyeToWheelM()), Words.m(least.clearanceM())) + source);
     }
 

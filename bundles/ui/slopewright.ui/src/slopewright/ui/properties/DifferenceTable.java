@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.TableItem;
 import slopewright.checks.compare.ProjectDifference;
 import slopewright.checks.compare.ProjectDifference.Change;
 import slopewright.model.Project;
+import slopewright.ui.MessageTexts;
 
 /** What differs between two versions of a project, entry by entry: element, entry, before, after. */
 public final class DifferenceTable {
@@ -59,7 +60,7 @@ public final class DifferenceTable {
         for (Change change : changes.subList(0, Math.min(MOST_ROWS, changes.size()))) {
             Project named = change.kind().equals("removed") ? older : newer;
             boolean whole = change.attribute().isEmpty();
-            rows.add(new String[] {change.path(), ChangeTexts.what(change, named),
+            rows.add(new String[] {MessageTexts.of(change.path()), ChangeTexts.what(change, named),
                     whole ? "" : ChangeTexts.value(change, named, change.before()),
                     whole ? ChangeTexts.kind(change) : ChangeTexts.value(change, named, change.after())});
         }

@@ -192,7 +192,7 @@ public abstract class Field {
 
     private static List<Option> targets(List<Identified> candidates) {
         List<Option> options = new ArrayList<>(List.of(new Option(NONE, null)));
-        candidates.forEach(candidate -> options.add(new Option(Projects.label(candidate), candidate)));
+        candidates.forEach(candidate -> options.add(new Option(MessageTexts.label(candidate), candidate)));
         return options;
     }
 
@@ -288,12 +288,12 @@ public abstract class Field {
 
         @Override
         public String typed() {
-            return String.join(BETWEEN + " ", ((List<?>) shown()).stream().map(target -> Projects.label((Identified) target)).toList());
+            return String.join(BETWEEN + " ", ((List<?>) shown()).stream().map(target -> MessageTexts.label((Identified) target)).toList());
         }
 
         @Override
         Object read(String text) {
-            List<String> labels = candidates.stream().map(Projects::label).toList();
+            List<String> labels = candidates.stream().map(MessageTexts::label).toList();
             return Stream.of(text.split(BETWEEN)).filter(part -> !part.isBlank()).map(part -> candidates.get(chosen(part, labels)))
                     .toList();
         }

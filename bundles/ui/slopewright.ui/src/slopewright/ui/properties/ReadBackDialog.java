@@ -36,7 +36,7 @@ import slopewright.evaluation.ReadBacks;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 
 /**
@@ -149,7 +149,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
         TableItem item = new TableItem(list, SWT.NONE);
         ReadBack kept = known.get(element.getId());
         String state = "readBack." + ReadBacks.state(known, element).name().toLowerCase(Locale.ROOT);
-        item.setText(new String[] {Projects.path(element), kept == null ? PropertyTexts.get(state)
+        item.setText(new String[] {MessageTexts.path(element), kept == null ? PropertyTexts.get(state)
                 : PropertyTexts.get(state, kept.getPerson(), kept.getDate())});
         item.setData(element);
         item.setChecked(ticked.contains(element));

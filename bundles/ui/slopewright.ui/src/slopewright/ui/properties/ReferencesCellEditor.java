@@ -13,7 +13,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.dialogs.ListSelectionDialog;
 
 import slopewright.model.Identified;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 
 /** Lets the user tick the elements that another one refers to. */
 final class ReferencesCellEditor extends DialogCellEditor {
@@ -29,7 +29,7 @@ final class ReferencesCellEditor extends DialogCellEditor {
 
     static String text(Object value) {
         List<?> elements = value instanceof List<?> list ? list : List.of();
-        return elements.stream().map(element -> Projects.label((Identified) element)).collect(Collectors.joining(", "));
+        return elements.stream().map(element -> MessageTexts.label((Identified) element)).collect(Collectors.joining(", "));
     }
 
     @Override
@@ -37,7 +37,7 @@ final class ReferencesCellEditor extends DialogCellEditor {
         LabelProvider labels = new LabelProvider() {
             @Override
             public String getText(Object element) {
-                return Projects.label((Identified) element);
+                return MessageTexts.label((Identified) element);
             }
         };
         ListSelectionDialog dialog = ListSelectionDialog.of(candidates.toArray()).title(title).message(PropertyTexts.get("field.tick"))

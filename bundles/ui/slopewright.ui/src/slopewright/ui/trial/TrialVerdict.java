@@ -12,6 +12,7 @@ import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.edit.RecordedEdit;
+import slopewright.messages.Argument;
 import slopewright.model.Project;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.Texts;
@@ -137,7 +138,7 @@ public final class TrialVerdict {
     }
 
     /** What makes an outcome the same before and after. */
-    private record Key(String rule, String elementId, String elementPath, int number) {
+    private record Key(String rule, String elementId, Argument elementPath, int number) {
     }
 
     private static Map<Key, Outcome> named(List<Outcome> outcomes) {

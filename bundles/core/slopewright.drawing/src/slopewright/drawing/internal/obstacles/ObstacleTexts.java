@@ -11,7 +11,7 @@ import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 
 /** What a drawing says about obstacles. */
 public final class ObstacleTexts {
@@ -59,7 +59,7 @@ public final class ObstacleTexts {
     }
 
     private static Message point(DrawnBlock block, ObstacleComparison compared) {
-        return Message.of("drawing.block-point", Words.name(Projects.label(block.block())),
+        return Message.of("drawing.block-point", ElementNames.of(block.block()),
                 Words.name(compared.block().map(ObstacleComparison.BlockCount::point).orElse("")));
     }
 
@@ -94,7 +94,7 @@ public final class ObstacleTexts {
             ObstacleComparison.BlockCount count = block.compared().flatMap(ObstacleComparison::block)
                     .orElse(new ObstacleComparison.BlockCount(block.count(), 0, 0, ""));
             lines.add(drawn.say(count.inside() == 0 ? "drawing.block-outside" : "drawing.block",
-                    Words.name(Projects.label(block.block())), Words.count(count.points()), Words.count(count.inside()),
+                    ElementNames.of(block.block()), Words.count(count.points()), Words.count(count.inside()),
                     Words.count(count.above())));
         }
         uncompared().ifPresent(lines::add);

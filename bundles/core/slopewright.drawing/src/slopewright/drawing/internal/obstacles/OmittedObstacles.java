@@ -15,7 +15,7 @@ import slopewright.geometry.FramePoint;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 
 /**
  * What is entered as standing there and a drawing does not show, with the reason. What it shows is read from the marks within its frame, so
@@ -134,7 +134,7 @@ public final class OmittedObstacles {
         }
         if (left > 0) {
             long above = block.above().stream().filter(this::isOutside).count();
-            lines.add(drawn.say("drawing.omitted.points", Words.name(Projects.label(block.block())), Words.count(left),
+            lines.add(drawn.say("drawing.omitted.points", ElementNames.of(block.block()), Words.count(left),
                     Words.count(above)));
         }
     }

@@ -43,14 +43,14 @@ public final class BriefingDocument {
         this.found = found;
         this.options = options;
         words = new ReportWords(options.language());
-        paper = new Paper(words, words.say("briefing.title"), words.say("card.label", Words.name(found.label()),
+        paper = new Paper(words, words.say("briefing.title"), words.say("card.label", found.label(),
                 Words.name(found.date().toString())), reasons, MadeFrom.of(aid.project(), aid.rules()));
         paper.add(landing()).add(seen()).add(heights()).add(obstacles());
     }
 
     /** Returns its title. */
     public String title() {
-        return words.say("briefing.title-of", Words.name(found.label()));
+        return words.say("briefing.title-of", found.label());
     }
 
     /** Returns the pages of paper. */

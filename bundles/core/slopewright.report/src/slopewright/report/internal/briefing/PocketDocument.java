@@ -59,7 +59,7 @@ public final class PocketDocument {
         this.options = options;
         words = new ReportWords(options.language());
         directions = aid.host() instanceof ApproachDirection ? Optional.of(LandingDirections.of(aid)) : Optional.empty();
-        paper = new Paper(words, words.say("pocket.title"), words.say("card.label", Words.name(found.label()),
+        paper = new Paper(words, words.say("pocket.title"), words.say("card.label", found.label(),
                 Words.name(found.date().toString())), reasons, MadeFrom.of(aid.project(), aid.rules()));
         directions.ifPresent(all -> paper.add(directions(all)));
         for (double headwind : HEADWINDS_KT) {
@@ -70,7 +70,7 @@ public final class PocketDocument {
 
     /** Returns its title. */
     public String title() {
-        return words.say("pocket.title-of", Words.name(found.label()));
+        return words.say("pocket.title-of", found.label());
     }
 
     /** Returns the pages of paper. */

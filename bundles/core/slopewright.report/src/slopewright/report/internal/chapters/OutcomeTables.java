@@ -33,7 +33,7 @@ final class OutcomeTables {
     }
 
     private String path(Outcome outcome) {
-        return Ids.find(project, outcome.elementId()).map(words::path).orElse(outcome.elementPath());
+        return Ids.find(project, outcome.elementId()).map(words::path).orElse(words.write(outcome.elementPath()));
     }
 
     /**

@@ -192,7 +192,7 @@ public final class ReportDocument {
     /** Returns a unit with its aid, all else by its own name. */
     private String brief(Outcome outcome) {
         return Ids.find(source.project(), outcome.elementId()).map(element -> element.eContainer() instanceof ApproachAid aid
-                ? words.name(aid) + " " + words.name(element) : words.name(element)).orElse(outcome.elementPath());
+                ? words.name(aid) + " " + words.name(element) : words.name(element)).orElse(words.write(outcome.elementPath()));
     }
 
     /** Writes a part in whose style no template has a say. */

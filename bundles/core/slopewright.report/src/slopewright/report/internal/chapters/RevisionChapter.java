@@ -60,7 +60,8 @@ final class RevisionChapter {
         html.table("numbers", List.of(34, 30, 12, 12, 12), "element", "quantity", "before", "after", "change");
         for (ProjectDifference.ResultChange change : changes.subList(0, Math.min(MOST_ROWS, changes.size()))) {
             boolean both = change.before().isPresent() && change.after().isPresent();
-            html.row(List.of(change.path(), words.say("changed-result." + change.quantity()), number(change.before()), number(change
+            html.row(List.of(words.write(change.path()), words.say("changed-result." + change.quantity()), number(change.before()),
+                    number(change
                     .after()), both ? words.signed(change.after().getAsDouble() - change.before().getAsDouble(), 3) : ""));
         }
         html.endTable();
@@ -76,7 +77,7 @@ final class RevisionChapter {
         for (ProjectDifference.OutcomeChange change : changes.subList(0, Math.min(MOST_ROWS, changes.size()))) {
             Outcome one = change.after().or(change::before).orElseThrow();
             List<String> cells = new ArrayList<>(List.of(words.say("rule-and-title", Words.name(change.rule()), one.title()),
-                    change.path()));
+                    words.write(change.path())));
             cells.add(change.before().map(words::verdict).orElse(""));
             cells.add(change.after().map(words::verdict).orElse(""));
             html.row(cells);

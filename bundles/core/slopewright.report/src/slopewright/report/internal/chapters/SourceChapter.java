@@ -52,7 +52,7 @@ final class SourceChapter {
         Map<String, Siting.CitedUse> used = source.used();
         confirmations();
         html.section("values").table("fine", List.of(28, 9, 32, 31), "value", "number", "source", "known-as");
-        used.values().forEach(use -> html.row(List.of(name(use.name()), words.plain(use.value()) + ReportWords.unit(use.unit()),
+        used.values().forEach(use -> html.row(List.of(name(use.name()), number(use),
                 words.write(use.citation().text()), remarked(known(use.citation()), use.citation()))));
         html.endTable();
         documents(used.values());
@@ -65,6 +65,14 @@ final class SourceChapter {
 
     private String name(String valueKey) {
         return words.render(Message.of("plain", ValueNames.of(valueKey)));
+    }
+
+    /** The number with its unit; of a choice its word. */
+    private String number(Siting.CitedUse use) {
+        return switch (use.unit()) {
+            case "choice", "flag" -> words.write(ValueNames.number(use.name(), use.value(), use.unit()));
+            default -> words.plain(use.value()) + ReportWords.unit(use.unit());
+        };
     }
 
     private String known(Citation citation) {

@@ -20,7 +20,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Identified;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.figures.MarkFigure;
 
@@ -95,7 +95,7 @@ public abstract class ElementPart<T extends Identified> extends AbstractGraphica
 
     /** Returns what the tooltip says. */
     public String description() {
-        return Projects.label(element);
+        return MessageTexts.label(element);
     }
 
     /** Called when the element has changed; brings children and figure up to date. */

@@ -16,6 +16,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.document.ViewState;
 import slopewright.ui.document.Viewpoint;
@@ -67,7 +68,7 @@ public final class PilotEye {
         FramePoint lens = siting.get().reference();
         double before = lens.alongM() - ground.alongM();
         if (before <= 0) {
-            context.notice(Messages.get("eye.behind", Projects.label(aid.get())));
+            context.notice(Messages.get("eye.behind", MessageTexts.label(aid.get())));
             return;
         }
         double height = lens.heightM() + before * Angles.tanDeg(siting.get().slopeDeg());

@@ -98,7 +98,7 @@ public final class Placing {
     /** Tries the edit out that a click makes, on a copy. */
     private Proposal propose(ProjectEvaluation evaluation, String familyKey, ApproachHost host, Side side) {
         if (AidLayouts.datumM(host).isEmpty()) {
-            return new Proposal(host, side, Optional.empty(), Optional.of(Messages.get("place.no-elevation", Projects.label(host))));
+            return new Proposal(host, side, Optional.empty(), Optional.of(Messages.get("place.no-elevation", MessageTexts.label(host))));
         }
         AddAid edit = AddAid.solve(copyOf(host, evaluation), familyKey, evaluation.rules(), side);
         try {

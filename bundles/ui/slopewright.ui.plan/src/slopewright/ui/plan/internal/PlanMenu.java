@@ -13,7 +13,7 @@ import org.eclipse.jface.action.Separator;
 import org.eclipse.ui.actions.ActionFactory;
 
 import slopewright.model.ApproachHost;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.plan.internal.actions.PlanCommand;
 import slopewright.ui.plan.internal.actions.PlanCommands;
 
@@ -64,7 +64,7 @@ public final class PlanMenu extends ContextMenuProvider {
         addAll(menu, SHOW, false);
         MenuManager ends = new MenuManager(Messages.get("menu.go-to"));
         for (ApproachHost host : navigator.hosts()) {
-            ends.add(action(capital(Projects.label(host)), () -> navigator.show(host)));
+            ends.add(action(capital(MessageTexts.label(host)), () -> navigator.show(host)));
         }
         menu.add(ends);
         MenuManager layers = new MenuManager(Messages.get("menu.layers"));

@@ -5,8 +5,8 @@ import java.util.List;
 
 import slopewright.checks.Measure;
 import slopewright.evaluation.WheelClearance;
-import slopewright.model.util.Projects;
 import slopewright.standards.WheelClearanceTable;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
 
 /**
@@ -24,14 +24,14 @@ final class WheelLimits {
         boolean light = clearances.stream().allMatch(clearance -> Boolean.TRUE.equals(clearance.group().getLightNonTurbojet()));
         for (WheelClearance clearance : clearances) {
             lines.add(clearance.band().map(band -> line(clearance, band, light)).orElseGet(() -> Line.of(Messages.get("read.wheels",
-                    Projects.label(clearance.group()), Readings.length(clearance.clearanceM())))));
+                    MessageTexts.label(clearance.group()), Readings.length(clearance.clearanceM())))));
         }
         return lines;
     }
 
     private static Line line(WheelClearance clearance, WheelClearanceTable.Group band, boolean light) {
         double minimum = light ? band.lightAeroplaneM().orElse(band.minimumM()) : band.minimumM();
-        String name = Projects.label(clearance.group());
+        String name = MessageTexts.label(clearance.group());
         String height = Readings.length(clearance.clearanceM());
         if (!Measure.atLeast(clearance.clearanceM(), minimum, "m").isMet()) {
             return Line.of(Messages.get("read.wheels-below", name, height, Readings.length(minimum)), false);

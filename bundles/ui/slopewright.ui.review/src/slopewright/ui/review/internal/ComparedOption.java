@@ -26,7 +26,6 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
-import slopewright.model.util.Projects;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
@@ -80,7 +79,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
      * @param side       the side
      */
     public static ComparedOption of(ProjectEvaluation evaluation, String hostId, IndicatorFamily family, Side side) {
-        Place place = new Place(hostId, Optional.of(side), Ids.find(evaluation.project(), hostId).map(Projects::path).orElse(hostId) + ", "
+        Place place = new Place(hostId, Optional.of(side), Ids.find(evaluation.project(), hostId).map(MessageTexts::path).orElse(hostId)
+                + ", "
                 + Messages.get("comparison." + side.name().toLowerCase(Locale.ROOT)));
         try {
             ApproachHost host = (ApproachHost) Ids.find(evaluation.project(), hostId)
@@ -109,7 +109,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
         ApproachAid aid = (ApproachAid) Ids.find(evaluation.project(), aidId)
                 .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
         IndicatorFamily family = evaluation.aid(aid).family().orElseThrow();
-        Place place = new Place(aidId, Optional.empty(), Projects.path(aid));
+        Place place = new Place(aidId, Optional.empty(), MessageTexts.path(aid));
         try {
             if (!rules.covers(family.ruleKey())) {
                 return without(name, place, evaluation, family, rules, Messages.get("comparison.uncovered", family.name()));

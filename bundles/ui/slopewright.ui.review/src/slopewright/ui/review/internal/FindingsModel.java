@@ -125,10 +125,10 @@ final class FindingsModel {
     private void arrange() {
         Comparator<Outcome> order = upward ? sorted.order().reversed() : sorted.order();
         Predicate<Outcome> wanted = outcome -> filter.shows(outcome) && (words.isEmpty() || contains(outcome));
-        List<Outcome> kept = outcomes.stream().filter(wanted).sorted(order.thenComparing(Outcome::elementPath)).toList();
+        List<Outcome> kept = outcomes.stream().filter(wanted).sorted(order.thenComparing(OutcomeColumn.ELEMENT::text)).toList();
         Optional<Function<Outcome, String>> heading = switch (grouping) {
             case VERDICT -> Optional.of(outcome -> Checklist.heading(outcome, rules));
-            case ELEMENT -> Optional.of(Outcome::elementPath);
+            case ELEMENT -> Optional.of(OutcomeColumn.ELEMENT::text);
             case RULE -> Optional.of(OutcomeColumn.RULE::text);
             case NONE -> Optional.empty();
         };

@@ -20,6 +20,7 @@ import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.AttributeInfo;
 import slopewright.ui.properties.Field;
 import slopewright.ui.units.QuantityFormat;
@@ -105,6 +106,6 @@ public final class MissingFields {
         EStructuralFeature feature = owner.eClass().getEStructuralFeature(attribute);
         AttributeInfo info = AttributeInfo.of(owner.eClass(), feature);
         Field field = Field.of(owner, info, format, Projects.project(owner));
-        return new Entry(Messages.get("details.field", info.labelWithUnit(format), Projects.path(owner)), field);
+        return new Entry(Messages.get("details.field", info.labelWithUnit(format), MessageTexts.path(owner)), field);
     }
 }

@@ -16,7 +16,7 @@ public enum OutcomeColumn {
     RULE(false, outcome -> outcome.rule() + "  " + MessageTexts.of(outcome.title()),
             OutcomeTexts.worstFirst().thenComparing(Outcome::rule)),
     /** Where the element stands. */
-    ELEMENT(false, Outcome::elementPath, Comparator.comparing(Outcome::elementPath)),
+    ELEMENT(false, OutcomeColumn::element, Comparator.comparing(OutcomeColumn::element)),
     /** How it came out. */
     VERDICT(false, OutcomeTexts::verdict, Comparator.comparing(Outcome::verdict)),
     /** The measured value. */
@@ -58,6 +58,10 @@ public enum OutcomeColumn {
     /** Returns its order, the worst or least first. */
     public Comparator<Outcome> order() {
         return order;
+    }
+
+    private static String element(Outcome outcome) {
+        return MessageTexts.of(outcome.elementPath());
     }
 
     private static String clause(Outcome outcome) {

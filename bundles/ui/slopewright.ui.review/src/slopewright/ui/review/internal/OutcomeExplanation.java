@@ -19,7 +19,8 @@ public final class OutcomeExplanation {
     /** Returns where the element stands, how it came out, and what to do. */
     public static String brief(Outcome outcome) {
         String open = outcome.toConfirm() ? ", " + Messages.get("details.toConfirm") : "";
-        return outcome.elementPath() + ": " + OutcomeTexts.verdict(outcome) + open + ". " + MessageTexts.of(outcome.explanation());
+        return MessageTexts.of(outcome.elementPath()) + ": " + OutcomeTexts.verdict(outcome) + open + ". "
+                + MessageTexts.of(outcome.explanation());
     }
 
     /** Returns numbers with their formulas, source and rule, one statement a paragraph. */

@@ -21,6 +21,7 @@ import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.SurfacePlan;
 import slopewright.siting.site.PlanAxis;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.MarkPainter;
 import slopewright.ui.plan.internal.PlanContext;
@@ -105,7 +106,7 @@ public final class AidMarks {
 
     /** Returns what an aid is called in the plan: its name, slope and distance. */
     public static String title(PlanContext context, ApproachAid aid) {
-        StringBuilder text = new StringBuilder(Projects.label(aid));
+        StringBuilder text = new StringBuilder(MessageTexts.label(aid));
         if (aid.getSlopeDeg() != null) {
             text.append("  ").append(Readings.angle(aid.getSlopeDeg()));
         }

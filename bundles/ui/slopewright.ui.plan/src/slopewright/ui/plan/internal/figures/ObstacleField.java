@@ -18,7 +18,7 @@ import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Obstacle;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.Inks;
@@ -157,7 +157,7 @@ public final class ObstacleField {
         @Override
         public IFigure getToolTip() {
             Point pointer = context.pointer();
-            return at(pointer.x, pointer.y).<IFigure>map(found -> new Label(Projects.label(found))).orElse(null);
+            return at(pointer.x, pointer.y).<IFigure>map(found -> new Label(MessageTexts.label(found))).orElse(null);
         }
     }
 }

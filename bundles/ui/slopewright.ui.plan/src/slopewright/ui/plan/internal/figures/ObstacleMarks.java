@@ -11,7 +11,7 @@ import slopewright.drawing.scene.Style;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.Place;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.plan.internal.Messages;
@@ -67,7 +67,7 @@ public final class ObstacleMarks {
     }
 
     private static String text(Obstacle obstacle, Optional<Double> excess, boolean isOpen) {
-        StringBuilder text = new StringBuilder(Projects.label(obstacle));
+        StringBuilder text = new StringBuilder(MessageTexts.label(obstacle));
         topM(obstacle).ifPresent(top -> text.append("  ").append(Readings.length(top)));
         excess.ifPresent(above -> text.append("  ✕ " + Messages.get("plan.through", Readings.length(above))));
         text.append(isOpen ? "  ? " + Messages.get("plan.uncompared") : "");

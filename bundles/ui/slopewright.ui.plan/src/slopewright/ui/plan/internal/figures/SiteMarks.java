@@ -51,7 +51,7 @@ public final class SiteMarks {
         StrokeDigits.paint(marks, Style.line(Ink.MARKING, 0.6), axis, 'H', -length / 7, -length / 12, length / 3.5, length / 6);
         double below = Math.max(safety, length) * 0.75;
         ScenePoint under = new ScenePoint(centre.get().x(), centre.get().y() - below);
-        marks.text(under, Projects.label(pad), Mark.Anchor.MIDDLE, 2.4, -2.5, Ink.TEXT);
+        marks.text(under, MessageTexts.label(pad), Mark.Anchor.MIDDLE, 2.4, -2.5, Ink.TEXT);
         return marks.list();
     }
 

@@ -12,6 +12,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.Readings;
@@ -113,6 +114,6 @@ public final class UnitSnaps {
     }
 
     private static String aidLabel(LightUnit unit) {
-        return Projects.aid(unit).map(Projects::label).orElse("?");
+        return Projects.aid(unit).map(MessageTexts::label).orElse("?");
     }
 }

@@ -65,7 +65,7 @@ public final class ObstacleDialog extends TitleAreaDialog {
     protected Control createDialogArea(Composite parent) {
         getShell().setText(Messages.get("obstacle.title"));
         setTitle(Messages.get("obstacle.title"));
-        setMessage(Messages.get("obstacle.hint", Projects.helipad(host).map(Projects::label).orElse(Projects.label(host))));
+        setMessage(Messages.get("obstacle.hint", Projects.helipad(host).map(MessageTexts::label).orElse(MessageTexts.label(host))));
         area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
         GridLayoutFactory.swtDefaults().numColumns(4).spacing(8, 6).applyTo(area);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);

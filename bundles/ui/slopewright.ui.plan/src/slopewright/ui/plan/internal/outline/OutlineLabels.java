@@ -25,7 +25,7 @@ import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.util.Ids;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.plan.internal.Messages;
 
 /**
@@ -92,7 +92,7 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
         if (node instanceof LightUnit unit) {
             return Messages.get("tip.unit", String.valueOf(unit.getLabel()));
         }
-        return node instanceof Identified element ? Projects.label(element) : String.valueOf(node);
+        return node instanceof Identified element ? MessageTexts.label(element) : String.valueOf(node);
     }
 
     @Override

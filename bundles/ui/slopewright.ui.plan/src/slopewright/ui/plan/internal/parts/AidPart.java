@@ -21,9 +21,9 @@ import slopewright.evaluation.Attempt;
 import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
-import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.diagram.policies.RemovePolicy;
 import slopewright.ui.diagram.tools.MoveTracker;
@@ -125,7 +125,7 @@ public final class AidPart extends PlanPart<ApproachAid> {
     @Override
     public String description() {
         StringJoiner text = new StringJoiner("\n");
-        text.add(Projects.label(element()) + "  [" + element().getId() + "]");
+        text.add(MessageTexts.label(element()) + "  [" + element().getId() + "]");
         String family = String.valueOf(element().getFamilyKey());
         text.add(Families.find(family).map(IndicatorFamily::name).orElse(Messages.get("tip.unknown-family", family)));
         if (element().getSlopeDeg() != null) {

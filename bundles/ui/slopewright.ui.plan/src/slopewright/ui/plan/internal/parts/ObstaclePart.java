@@ -12,7 +12,7 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.RemoveElement;
 import slopewright.model.Obstacle;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.policies.RemovePolicy;
 import slopewright.ui.diagram.tools.MoveTracker;
 import slopewright.ui.plan.internal.Messages;
@@ -64,11 +64,11 @@ public final class ObstaclePart extends PlanPart<Obstacle> {
     @Override
     public String description() {
         StringJoiner text = new StringJoiner("\n");
-        text.add(Projects.label(element()) + "  [" + element().getId() + "]");
+        text.add(MessageTexts.label(element()) + "  [" + element().getId() + "]");
         ObstacleMarks.topM(element()).ifPresent(top -> text.add(Messages.get("tip.top", Readings.length(top))));
         context().obstruction(element()).ifPresent(worst -> {
             String how = worst.excessM() > 0 ? "tip.through" : "tip.below";
-            text.add(Messages.get(how, Readings.length(Math.abs(worst.excessM())), Projects.label(worst.aid().aid())));
+            text.add(Messages.get(how, Readings.length(Math.abs(worst.excessM())), MessageTexts.label(worst.aid().aid())));
         });
         context().obstructions().flatMap(all -> Readings.reason(all.uncompared(element()))).ifPresent(text::add);
         return text.toString();

@@ -27,7 +27,6 @@ import slopewright.model.Obstacle;
 import slopewright.model.Place;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Ids;
-import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanPlane;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.commands.HistoryCommand;
@@ -157,7 +156,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         if (worst.isPresent()) {
             boolean through = worst.get().excessM() > 0;
             String text = Messages.get(through ? "tip.through" : "tip.below", Readings.length(Math.abs(worst.get().excessM())),
-                    Projects.label(worst.get().aid().aid()));
+                    MessageTexts.label(worst.get().aid().aid()));
             lines.add(through || whole ? Line.of(text, !through) : Line.of(text));
         } else if (whole) {
             lines.add(Line.of(Messages.get("move.outside"), true));

@@ -30,6 +30,7 @@ import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.diagram.figures.ReadoutFigure.Line;
@@ -98,7 +99,8 @@ public final class PlacePolicy extends AbstractEditPolicy {
                 return new Refusal(label, noHost(key));
             }
             ApproachHost host = proposal.get().host();
-            return proposal.get().problem().isPresent() ? new Refusal(label + " at " + Projects.label(host), proposal.get().problem().get())
+            return proposal.get().problem().isPresent() ? new Refusal(label + " at " + MessageTexts.label(host),
+                    proposal.get().problem().get())
                     : AddAid.solve(host, key, context.rules(), proposal.get().side());
         } catch (SitingException | IllegalArgumentException e) {
             return new Refusal(label, e.getMessage());
@@ -160,7 +162,7 @@ public final class PlacePolicy extends AbstractEditPolicy {
         PlanAxis axis = context.axis(proposal.host()).orElseThrow();
         List<Line> lines = new ArrayList<>();
         String side = Messages.get("side." + proposal.side().key());
-        lines.add(Line.of(Projects.label(proposal.host()) + ", " + side));
+        lines.add(Line.of(MessageTexts.label(proposal.host()) + ", " + side));
         Marks marks = new Marks("");
         double half = Projects.runway(proposal.host()).map(Runway::getWidthM).orElse(20.0) / 2;
         marks.stroke(Style.line(Ink.WHEELS, 0.7), axis, 0, -half, 0, half);

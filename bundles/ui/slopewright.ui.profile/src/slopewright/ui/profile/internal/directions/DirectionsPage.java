@@ -31,7 +31,6 @@ import slopewright.messages.MessageRenderer;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
-import slopewright.model.util.Projects;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 
@@ -154,7 +153,7 @@ public final class DirectionsPage {
         if (found.isEmpty()) {
             return;
         }
-        String title = evaluation.map(aid -> Projects.path(aid.aid())).orElse("");
+        String title = evaluation.map(aid -> MessageTexts.path(aid.aid())).orElse("");
         canvas.show(found.get(), new DirectionScene.Told(title, renderer(), own(), blowing(), OptionalDouble.empty()));
         canvas.mark(chosen);
         chosen.ifPresent(this::read);

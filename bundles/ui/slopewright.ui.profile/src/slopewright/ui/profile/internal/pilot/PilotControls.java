@@ -21,6 +21,7 @@ import slopewright.drawing.pilot.FlownApproach;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.units.Quantity;
 
@@ -166,8 +167,8 @@ public final class PilotControls {
     }
 
     private static String name(ApproachAid aid) {
-        String host = Projects.host(aid).map(Projects::label).orElse("");
-        String own = Projects.label(aid);
+        String host = Projects.host(aid).map(MessageTexts::label).orElse("");
+        String own = MessageTexts.label(aid);
         return host.isEmpty() || own.contains(host) ? own : own + "  (" + host + ")";
     }
 

@@ -174,7 +174,7 @@ public final class PilotPage {
             indicator = Optional.of(Indicator.of(document.orElseThrow().evaluation(aid.get()).orThrow()));
         } catch (SitingException e) {
             sight = Optional.empty();
-            return Optional.of(Messages.get("pilot.empty.reason", Projects.label(aid.get()), MessageTexts.of(e.reason())));
+            return Optional.of(Messages.get("pilot.empty.reason", MessageTexts.label(aid.get()), MessageTexts.of(e.reason())));
         }
         prepare(aid.get());
         show();

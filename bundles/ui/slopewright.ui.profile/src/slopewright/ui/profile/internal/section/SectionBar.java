@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Composite;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 
 /** The choices above a section: the aid, the aeroplanes whose wheels are drawn, and how much heights are exaggerated. */
@@ -85,15 +86,15 @@ public final class SectionBar {
         shownAids = newAids;
         List<AeroplaneGroup> newGroups = source.groups();
         boolean none = newGroups.isEmpty();
-        List<String> names = none ? List.of(Messages.get("section.aeroplanes.none")) : newGroups.stream().map(Projects::label).toList();
+        List<String> names = none ? List.of(Messages.get("section.aeroplanes.none")) : newGroups.stream().map(MessageTexts::label).toList();
         fill(groups, names, none ? 0 : source.aeroplanes().map(newGroups::indexOf).orElse(-1));
         groups.setEnabled(!none);
         shownGroups = newGroups;
     }
 
     private static String name(ApproachAid aid) {
-        String host = Projects.host(aid).map(Projects::label).orElse("");
-        String own = Projects.label(aid);
+        String host = Projects.host(aid).map(MessageTexts::label).orElse("");
+        String own = MessageTexts.label(aid);
         return host.isEmpty() || own.contains(host) ? own : own + "  (" + host + ")";
     }
 

@@ -89,7 +89,7 @@ public final class BookTexts {
         List<Outcome> outcomes = row.resting().map(resting -> resting.outcomes()).orElse(List.of());
         lines.add(Messages.get("book.rest", outcomes.size()));
         outcomes.stream().sorted(OutcomeTexts.worstFirst()).forEach(outcome -> lines.add("  " + outcome.rule() + " "
-                + MessageTexts.of(outcome.title()) + ", " + outcome.elementPath() + ": " + OutcomeTexts.verdict(outcome)));
+                + MessageTexts.of(outcome.title()) + ", " + MessageTexts.of(outcome.elementPath()) + ": " + OutcomeTexts.verdict(outcome)));
         return String.join("\n", lines);
     }
 }

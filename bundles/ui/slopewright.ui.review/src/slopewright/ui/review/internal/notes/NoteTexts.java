@@ -9,7 +9,7 @@ import slopewright.evaluation.Reviews;
 import slopewright.model.Project;
 import slopewright.model.ReviewNote;
 import slopewright.model.util.Ids;
-import slopewright.model.util.Projects;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 
 /** What is said of a review, in words. */
@@ -32,7 +32,7 @@ public final class NoteTexts {
      */
     public static String about(Project project, Optional<String> element, Optional<String> rule) {
         String place = element.filter(id -> !id.equals(project.getId())).map(id -> Ids.find(project, id)
-                .map(Projects::path).orElse(id)).orElse(Messages.get("notes.project"));
+                .map(MessageTexts::path).orElse(id)).orElse(Messages.get("notes.project"));
         return rule.map(id -> place + ", " + id).orElse(place);
     }
 

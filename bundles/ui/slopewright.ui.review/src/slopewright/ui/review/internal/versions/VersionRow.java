@@ -13,6 +13,7 @@ import slopewright.checks.compare.ProjectDifference.OutcomeChange;
 import slopewright.checks.compare.ProjectDifference.ResultChange;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.ChangeTexts;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.OutcomeColumn;
@@ -45,18 +46,18 @@ public record VersionRow(String element, String path, String what, String before
             Project named = change.kind().equals("removed") ? older.project() : newer.project();
             boolean whole = change.attribute().isEmpty();
             String there = ChangeTexts.kind(change);
-            rows.add(new VersionRow(change.element(), change.path(), ChangeTexts.what(change, named),
+            rows.add(new VersionRow(change.element(), MessageTexts.of(change.path()), ChangeTexts.what(change, named),
                     whole ? "" : ChangeTexts.value(change, named, change.before()),
                     whole ? there : ChangeTexts.value(change, named, change.after()),
                     Optional.empty()));
         }
         for (ResultChange change : difference.resultChanges()) {
-            rows.add(new VersionRow(change.aid(), change.path(), Messages.get("versions.quantity." + change.quantity()),
+            rows.add(new VersionRow(change.aid(), MessageTexts.of(change.path()), Messages.get("versions.quantity." + change.quantity()),
                     number(change.before(), change.quantity()), number(change.after(), change.quantity()), Optional.empty()));
         }
         for (OutcomeChange change : difference.outcomeChanges()) {
             Optional<Outcome> shown = change.after().or(change::before);
-            rows.add(new VersionRow(change.element(), change.path(), shown.map(OutcomeColumn.RULE::text).orElse(""),
+            rows.add(new VersionRow(change.element(), MessageTexts.of(change.path()), shown.map(OutcomeColumn.RULE::text).orElse(""),
                     ChangeTexts.outcome(change.before()), ChangeTexts.outcome(change.after()), shown));
         }
         return rows;
