@@ -141,16 +141,22 @@ public final class ProjectRules {
      * @throws IllegalArgumentException where the folder holds none that is sound; the message names file, line and reason
      */
     public static Optional<RuleSet> own(Project project) {
+        try {
+            return ownFolder(project).map(OwnRuleSets::read);
+        } catch (StandardsException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    /** Returns the folder of the own rule set that a project names, empty where it names none. */
+    static Optional<Path> ownFolder(Project project) {
         if (project.getRuleSetFolder() == null || project.getRuleSetFolder().isBlank()) {
             return Optional.empty();
         }
         try {
-            Path base = ProjectFile.folder(project).orElse(Path.of(""));
-            return Optional.of(OwnRuleSets.read(base.resolve(project.getRuleSetFolder()).normalize()));
+            return Optional.of(ProjectFile.folder(project).orElse(Path.of("")).resolve(project.getRuleSetFolder()).normalize());
         } catch (InvalidPathException e) {
             return Optional.empty();
-        } catch (StandardsException e) {
-            throw new IllegalArgumentException(e.getMessage(), e);
         }
     }
 

@@ -1,5 +1,9 @@
 package slopewright.evaluation;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,8 +28,8 @@ import slopewright.standards.SignedNames;
 
 /**
  * The review of a project: a checker comments an element or what a rule says of it, the drafter answers, the checker accepts or returns,
- * and signs off at the end. No note changes a verdict. What was signed off holds the hash of the project as it stood, without its notes, so
- * that a later change shows.
+ * and signs off at the end. No note changes a verdict. What was signed off holds the hash of the project as it stood, without its notes and
+ * with its own rule set, so that a later change shows.
  */
 public final class Reviews {
 
@@ -123,11 +127,26 @@ public final class Reviews {
         return signature.getSha256() != null && signature.getSha256().equals(seal(project));
     }
 
-    /** Returns the hash of a project without the notes of its review. */
+    /** Returns the hash of a project without the notes of its review, with what lies in the folder of its own rule set. */
     public static String seal(Project project) {
         Project copy = ProjectFile.copy(project);
         copy.getReviewNotes().clear();
-        return SurveyPoints.sha256(ProjectFile.bytes(copy));
+        String seal = SurveyPoints.sha256(ProjectFile.bytes(copy));
+        return ProjectRules.ownFolder(project).map(folder -> SurveyPoints.sha256((seal + rules(folder)).getBytes(StandardCharsets.UTF_8)))
+                .orElse(seal);
+    }
+
+    /** Returns the name and the hash of each file of a folder; what cannot be read is what nobody signed. */
+    private static String rules(Path folder) {
+        StringBuilder found = new StringBuilder();
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+                found.append('\n').append(file.getFileName()).append(' ').append(SurveyPoints.sha256(Files.readAllBytes(file)));
+            }
+        } catch (IOException e) {
+            return "\nnot read";
+        }
+        return found.toString();
     }
 
     /**

@@ -96,4 +96,21 @@ class ReviewCommandTest {
         run(2, "review", DEMO, "--element", "approach-aid-1");
         assertFalse(Files.exists(folder.resolve("x")));
     }
+
+    /** What is signed off was judged by an own rule set that lies beside the project; a number in it is as good as one in the project. */
+    @Test
+    void aRuleSetThatChangesAfterTheSignatureShows() throws IOException {
+        run(0, "rule-sets", "--new", file("ours"), "--over", "icao:9th");
+        run(0, "enter", DEMO, "project-1.ruleSetFolder=ours", "project-1.ruleSetKey=our-own:1", "-o", file("a.slopewright"));
+        run(0, "review", file("a.slopewright"), "--sign-off", "--by", "B. Bole", "--date", "2026-06-05", "-o", file("b.slopewright"));
+        assertTrue(run(0, "review", file("b.slopewright"), "--json").json().get("signedOff").get("asSigned").asBoolean());
+        Path values = folder.resolve("ours").resolve("values.csv");
+        String printed = "## four-unit-row.inner-unit-to-edge-tolerance-m,1,";
+        String before = Files.readString(values);
+        assertTrue(before.contains(printed));
+        Files.writeString(values, before.replace(printed, printed.replace("## ", "").replace(",1,", ",1.8,")));
+        assertFalse(run(0, "review", file("b.slopewright"), "--json").json().get("signedOff").get("asSigned").asBoolean());
+        Files.writeString(values, before);
+        assertTrue(run(0, "review", file("b.slopewright"), "--json").json().get("signedOff").get("asSigned").asBoolean());
+    }
 }
