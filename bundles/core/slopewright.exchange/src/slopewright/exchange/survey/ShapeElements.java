@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,6 +32,8 @@ import slopewright.siting.site.SiteFrame;
 /** Makes model elements of the shapes of one survey file. */
 final class ShapeElements {
 
+    /** What a file says that this program wrote for an aerodrome that names none. */
+    private static final String NOT_KNOWN = "not known";
     private static final double LOWEST_M = -500;
     private static final double HIGHEST_M = 9000;
     private static final double FARTHEST_M = 100_000;
@@ -51,6 +54,7 @@ final class ShapeElements {
         if (aerodrome == null) {
             throw new ExchangeException(file.toString(), 0, "cannot be placed: the project has no aerodrome");
         }
+        refuseOtherDatum();
         try {
             places = AerodromePlaces.of(aerodrome);
             grid = origin.grid().map(ShapeElements::grid);
@@ -103,6 +107,10 @@ final class ShapeElements {
     }
 
     private StatedHeights stated(SurveyShape shape) throws ExchangeException {
+        Optional<String> named = shape.text(SurveyShape.Fact.VERTICAL_DATUM).filter(this::isOtherDatum);
+        if (named.isPresent()) {
+            throw fault(shape, otherDatum(named.get()));
+        }
         return new StatedHeights(number(shape, SurveyShape.Fact.TOP_ELEVATION), number(shape, SurveyShape.Fact.ELEVATION),
                 number(shape, SurveyShape.Fact.HEIGHT), number(shape, SurveyShape.Fact.GROUND_ELEVATION), shape.elevationsM());
     }
@@ -145,12 +153,41 @@ final class ShapeElements {
             throw new ExchangeException(file.toString(), 0, "is a model of the terrain or a cloud of points; nothing of it is assumed, "
                     + "so say " + String.join(", ", missing));
         }
-        String datum = origin.verticalDatum().get();
-        if (aerodrome.getVerticalDatum() == null || !aerodrome.getVerticalDatum().strip().equals(datum.strip())) {
-            throw new ExchangeException(file.toString(), 0, "has elevations in '" + datum + "', which is not that of the aerodrome, "
-                    + (aerodrome.getVerticalDatum() == null ? "which names none" : "'" + aerodrome.getVerticalDatum() + "'")
-                    + "; bring them into it first");
+    }
+
+    /** Elevations in another vertical datum are elevations of nothing here, whatever stands on them. */
+    private void refuseOtherDatum() throws ExchangeException {
+        String own = aerodrome.getVerticalDatum();
+        if (origin.verticalDatum().isPresent() && (own == null || !own.strip().equals(origin.verticalDatum().get().strip()))) {
+            throw new ExchangeException(file.toString(), 0, "has elevations in '" + origin.verticalDatum().get() + "', which is not that "
+                    + "of the aerodrome, " + datum(own) + "; bring them into it first");
         }
+    }
+
+    /** A file calls its datum as it likes: where that is not the name that the aerodrome has for it, somebody has to say that it is. */
+    void refuseOtherDatum(String named) throws ExchangeException {
+        if (isOtherDatum(named)) {
+            throw new ExchangeException(file.toString(), 0, otherDatum(named));
+        }
+    }
+
+    private boolean isOtherDatum(String named) {
+        String own = aerodrome.getVerticalDatum();
+        return !named.isBlank() && !named.equals(NOT_KNOWN) && origin.verticalDatum().isEmpty()
+                && (own == null || !letters(own).equals(letters(named)));
+    }
+
+    private String otherDatum(String named) {
+        return "has elevations in '" + named + "', which is not what the aerodrome calls its vertical datum, "
+                + datum(aerodrome.getVerticalDatum()) + "; bring them into it first, or say that both are one: --vertical-datum";
+    }
+
+    private static String datum(String own) {
+        return own == null ? "which names none" : "'" + own + "'";
+    }
+
+    private static String letters(String name) {
+        return name.replaceAll("[^\\p{L}\\p{N}]", "").toLowerCase(Locale.ROOT);
     }
 
     /** What a file says of its own grid is not to be overruled by what is said of it. */

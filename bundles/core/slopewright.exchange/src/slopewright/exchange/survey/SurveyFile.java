@@ -63,6 +63,16 @@ public final class SurveyFile {
             // whoever does not mind takes it as it is
         }
 
+        /**
+         * Hears in which vertical datum the file itself says that its elevations are.
+         *
+         * @param name what the file calls it
+         * @throws ExchangeException where they are taken to be in another one
+         */
+        default void elevationsIn(String name) throws ExchangeException {
+            // whoever does not know better takes them as they are
+        }
+
         /** Returns whether points of a class are taken of a cloud, and counts the others. */
         default boolean takes(int pointClass) {
             return PointClasses.STANDING.contains(pointClass);

@@ -36,6 +36,7 @@ public final class SurveyInput {
             Map.entry("groundelevation", SurveyShape.Fact.GROUND_ELEVATION),
             Map.entry("horizontalaccuracym", SurveyShape.Fact.HORIZONTAL_ACCURACY),
             Map.entry("verticalaccuracym", SurveyShape.Fact.VERTICAL_ACCURACY), Map.entry("source", SurveyShape.Fact.SOURCE),
+            Map.entry("verticaldatum", SurveyShape.Fact.VERTICAL_DATUM),
             Map.entry("date", SurveyShape.Fact.DATE));
 
     /** What the maps of this program hold beside obstacles. */
@@ -170,6 +171,16 @@ public final class SurveyInput {
      */
     public void refersToNothing() throws ExchangeException {
         sink.refersToNothing();
+    }
+
+    /**
+     * Says in which vertical datum the file itself says that its elevations are.
+     *
+     * @param name what the file calls it
+     * @throws ExchangeException where they are taken to be in another one
+     */
+    public void elevationsIn(String name) throws ExchangeException {
+        sink.elevationsIn(name);
     }
 
     /** Returns whether points of a class are taken of a cloud. */

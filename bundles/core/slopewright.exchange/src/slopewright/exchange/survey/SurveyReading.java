@@ -183,6 +183,11 @@ public final class SurveyReading {
         }
 
         @Override
+        public void elevationsIn(String name) throws ExchangeException {
+            maker.refuseOtherDatum(name);
+        }
+
+        @Override
         public boolean takes(int pointClass) {
             boolean taken = origin.classes().contains(pointClass);
             if (!taken) {

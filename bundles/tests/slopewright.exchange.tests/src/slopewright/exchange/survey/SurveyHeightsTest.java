@@ -257,6 +257,27 @@ class SurveyHeightsTest {
                 result.notes().toString());
     }
 
+    /**
+     * Where the geoid lies 30 m below the ellipsoid, a top at 150 m above the ellipsoid is at 180 m above the sea: elevations of another
+     * datum are refused, whether the file or whoever imports it says so. The demo has "Harrow Vale local mean sea level (invented)".
+     */
+    @ParameterizedTest
+    @CsvSource(nullValues = "-", value = {"WGS 84 ellipsoid, -, false", "-, WGS 84 ellipsoid, false", "-, -, true",
+        "Harrow Vale local mean sea level (invented), -, true", "harrow vale local mean-sea-level invented, -, true",
+        "HVD, Harrow Vale local mean sea level (invented), true", "not known, -, true"})
+    void elevationsOfAnotherDatumAreRefused(String inFile, String said, boolean taken) throws IOException, ExchangeException {
+        Path file = inFile == null ? csv("topElevationM", "150") : csv("topElevationM,verticalDatum", "150," + inFile);
+        SurveyOrigin origin = new SurveyOrigin("test", Optional.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                SurveyHeights.AS_STATED, Optional.ofNullable(said));
+        Project project = Demo.project();
+        if (taken) {
+            assertEquals(1, Surveys.obstacles(project, file, origin).count());
+        } else {
+            String fault = assertThrows(ExchangeException.class, () -> Surveys.obstacles(project, file, origin)).getMessage();
+            assertTrue(fault.contains("'WGS 84 ellipsoid'") && fault.contains("'Harrow Vale local mean sea level (invented)'"), fault);
+        }
+    }
+
     /** Whoever corrects how exactly a thing was surveyed, and imports it again, has said something new. */
     @Test
     void anotherAccuracyAtTheSamePlaceIsKeptToo() throws IOException, ExchangeException {

@@ -94,6 +94,7 @@ class XmlSurveyTest {
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {"linearUnit=\"foot\"; linearUnit=\"furlong\"; unit 'furlong'",
         "epsgCode=\"32629\"; epsgCode=\"32630\"; says that it is in EPSG:32630",
+        "epsgCode=; verticalDatum=\"NAVD88\" epsgCode=; has elevations in 'NAVD88'",
         "<LandXML; <!DOCTYPE x><LandXML; survey.xml"})
     void whatLandXmlLeavesOpenOrSaysOtherwiseIsRefused(String text, String put, String reason) throws Exception {
         SurveyReading reading = read(LAND.replace(text, put), "EPSG:32629", SurveyHeights.Meaning.AS_STATED);
@@ -153,5 +154,19 @@ class XmlSurveyTest {
     void anotherDocumentIsNamed() throws Exception {
         SurveyReading reading = read("<kml/>", null, SurveyHeights.Meaning.AS_STATED);
         assertTrue(reading.refused().get(0).contains("its first element is kml"), reading.refused().toString());
+    }
+
+    /** Each point of AIXM may name its vertical datum. */
+    @Test
+    void aStructureInAnotherVerticalDatumIsRefused() throws Exception {
+        String other = STRUCTURE.formatted("BASELINE", "Chimney", "", POINT.formatted(LATITUDE_FIRST, "47.3019 -11.9201")
+                .replace("</aixm:elevation>", "</aixm:elevation><aixm:verticalDatum>NAVD88</aixm:verticalDatum>"));
+        String same = STRUCTURE.formatted("BASELINE", "Mast", "", POINT.formatted(LATITUDE_FIRST, "47.3020 -11.9202")
+                .replace("</aixm:elevation>", "</aixm:elevation><aixm:verticalDatum>HARROW_VALE_LOCAL_MEAN_SEA_LEVEL_INVENTED"
+                        + "</aixm:verticalDatum>"));
+        SurveyReading reading = read(aixm(other, same), null, SurveyHeights.Meaning.TOP);
+        assertEquals(1, reading.refusedCount());
+        assertTrue(reading.refused().get(0).contains("'Chimney' has elevations in 'NAVD88'"), reading.refused().toString());
+        assertEquals(List.of("Mast"), obstacles(reading).stream().map(Obstacle::getName).toList());
     }
 }

@@ -113,6 +113,8 @@ final class AixmStructures {
             } else if (("pos".equals(name) || "posList".equals(name)) && !inside) {
                 String own = xml.attribute("srsName");
                 positions(part, own.isEmpty() ? part.reference : own);
+            } else if ("verticalDatum".equals(name)) {
+                datum(part);
             } else if (LENGTHS.containsKey(name)) {
                 length(part, LENGTHS.get(name), name);
             }
@@ -135,6 +137,15 @@ final class AixmStructures {
             double first = input.number(words[i], "position", line);
             double second = input.number(words[i + 1], "position", line);
             part.vertices.add(latitudeFirst ? new SurveyVertex(first, second, Double.NaN) : new SurveyVertex(second, first, Double.NaN));
+        }
+    }
+
+    private void datum(Part part) throws IOException, ExchangeException {
+        long line = xml.line();
+        boolean isNil = "true".equals(xml.attribute("nil"));
+        String text = xml.text().strip();
+        if (!isNil && !text.isEmpty()) {
+            input.put(part.facts, SurveyShape.Fact.VERTICAL_DATUM, text, line);
         }
     }
 

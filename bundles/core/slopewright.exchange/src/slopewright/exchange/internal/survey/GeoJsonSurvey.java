@@ -78,6 +78,8 @@ public final class GeoJsonSurvey implements SurveyFormat {
                     long first = json.currentTokenLocation().getLineNr();
                     feature(MAPPER.readTree(json), first);
                 }
+            } else if ("verticalDatum".equals(name) && value == JsonToken.VALUE_STRING) {
+                input.elevationsIn(json.getText());
             } else if ("type".equals(name) && !"FeatureCollection".equals(json.getText())) {
                 throw input.fault(line, "is a " + json.getText() + " where a FeatureCollection is needed");
             } else if ("crs".equals(name) && value != JsonToken.VALUE_NULL) {

@@ -57,6 +57,7 @@ final class LandXmlPoints {
     }
 
     private void reference() throws ExchangeException {
+        input.elevationsIn(xml.attribute("verticalDatum"));
         String code = xml.attribute("epsgCode");
         if (code.matches("\\d+")) {
             input.refer("EPSG:" + code);
