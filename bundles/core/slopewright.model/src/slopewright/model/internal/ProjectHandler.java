@@ -1,12 +1,11 @@
 package slopewright.model.internal;
 
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 
 import org.eclipse.emf.common.util.WrappedException;
-import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.InternalEObject;
 import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
@@ -28,8 +27,7 @@ final class ProjectHandler extends SAXXMIHandler {
     private static final int FINITE_LETTERS = 300;
 
     private final ProjectResource resource;
-    private final Map<EClass, Boolean> refers = new HashMap<>();
-    /** Lines of the elements that may refer to others. */
+    /** Lines of the elements that refer to others. */
     private final Map<EObject, Integer> lines = new IdentityHashMap<>();
 
     ProjectHandler(ProjectResource resource, XMLHelper helper, Map<?, ?> options) {
@@ -53,9 +51,6 @@ final class ProjectHandler extends SAXXMIHandler {
 
     @Override
     protected void handleObjectAttribs(EObject element) {
-        if (refers.computeIfAbsent(element.eClass(), ProjectHandler::mayRefer)) {
-            lines.put(element, getLineNumber());
-        }
         super.handleObjectAttribs(element);
         if (element instanceof Identified identified && identified.getId() != null) {
             if (identified.getId().isBlank()) {
@@ -69,8 +64,10 @@ final class ProjectHandler extends SAXXMIHandler {
         }
     }
 
-    private static boolean mayRefer(EClass type) {
-        return type.getEAllReferences().stream().anyMatch(reference -> !reference.isContainment() && !reference.isContainer());
+    @Override
+    protected void setValueFromId(EObject element, EReference reference, String ids) {
+        lines.putIfAbsent(element, getLineNumber());
+        super.setValueFromId(element, reference, ids);
     }
 
     @Override
@@ -86,8 +83,14 @@ final class ProjectHandler extends SAXXMIHandler {
         if (!feature.isMany() && element.eIsSet(feature)) {
             error("'" + feature.getName() + "' is there twice");
         }
-        if (value instanceof String text && feature.getEType().getInstanceClass() == Double.class && !isNumber(text)) {
-            error(new IllegalValueException(element, feature, text, null, getLocation(), getLineNumber(), getColumnNumber()));
+        if (value instanceof String text && feature.getEType().getInstanceClass() == Double.class) {
+            if (!isNumber(text)) {
+                error(new IllegalValueException(element, feature, text, null, getLocation(), getLineNumber(), getColumnNumber()));
+            }
+            if (!feature.isMany()) {
+                element.eSet(feature, Decimals.parse(text));
+                return;
+            }
         }
         super.setFeatureValue(element, feature, value, position);
     }

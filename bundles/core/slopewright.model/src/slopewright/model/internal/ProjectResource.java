@@ -28,8 +28,11 @@ import slopewright.model.Identified;
  */
 public final class ProjectResource extends XMIResourceImpl {
 
-    /** The elements by id while a file is being read; null at any other time. */
-    private Map<String, EObject> read;
+    /** So many bytes of a file at least are one element with its id. */
+    private static final int BYTES_OF_AN_ELEMENT = 100;
+
+    /** Whether a file is being read. Meanwhile the map of ids holds what was read; later also what is taken in, and not what is taken out. */
+    private boolean isReading;
 
     /** Whether an element of the file that was read has no id. */
     private boolean idIsMissing;
@@ -48,6 +51,7 @@ public final class ProjectResource extends XMIResourceImpl {
         features.put("http://apache.org/xml/features/nonvalidating/load-external-dtd", Boolean.FALSE);
         getDefaultLoadOptions().put(XMLResource.OPTION_PARSER_FEATURES, features);
         getDefaultLoadOptions().put(XMLResource.OPTION_DEFER_IDREF_RESOLUTION, Boolean.TRUE);
+        getDefaultLoadOptions().put(XMLResource.OPTION_DEFER_ATTACHMENT, Boolean.TRUE);
         getDefaultSaveOptions().put(Resource.OPTION_LINE_DELIMITER, "\n");
         getDefaultSaveOptions().put(XMLResource.OPTION_ENCODING, "UTF-8");
     }
@@ -70,11 +74,12 @@ public final class ProjectResource extends XMIResourceImpl {
 
     @Override
     public void doLoad(InputStream in, Map<?, ?> options) throws IOException {
-        read = new HashMap<>();
+        isReading = true;
+        idToEObjectMap = new HashMap<>(in.available() / BYTES_OF_AN_ELEMENT);
         try {
             super.doLoad(in, options);
         } finally {
-            read = null;
+            isReading = false;
         }
     }
 
@@ -94,7 +99,7 @@ public final class ProjectResource extends XMIResourceImpl {
      * @return false where another element had its id before
      */
     boolean isFirstOfItsId(Identified element) {
-        return read == null || read.putIfAbsent(element.getId(), element) == null;
+        return !isReading || idToEObjectMap.putIfAbsent(element.getId(), element) == null;
     }
 
     /** Notes that an element was read that has no id. */
@@ -109,7 +114,7 @@ public final class ProjectResource extends XMIResourceImpl {
 
     @Override
     protected EObject getEObjectByID(String id) {
-        return read == null ? super.getEObjectByID(id) : read.get(id);
+        return isReading ? idToEObjectMap.get(id) : super.getEObjectByID(id);
     }
 
     @Override

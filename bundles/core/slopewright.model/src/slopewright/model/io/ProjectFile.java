@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 
@@ -57,14 +58,27 @@ public final class ProjectFile {
     public static Project load(Path file) throws ProjectFileException {
         String name = file.toString();
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-            Project project = load(new ByteArrayInputStream(bytes), name);
+            byte[] bytes = bytes(in, Files.size(file));
+            Project project = load(bytes, name);
             settle(project, file);
             resource(project).ifPresent(resource -> resource.see(Optional.of(SeenFile.holding(bytes))));
             return project;
         } catch (IOException e) {
             throw unreadable(name, e);
         }
+    }
+
+    /** Reads all bytes of a file, one more than a project may have at most; into one array where it has as many as it says. */
+    private static byte[] bytes(InputStream in, long expected) throws IOException {
+        byte[] bytes = new byte[(int) Math.min(expected, MOST_BYTES + 1)];
+        int read = in.readNBytes(bytes, 0, bytes.length);
+        byte[] further = in.readNBytes(MOST_BYTES + 1 - read);
+        if (read == bytes.length && further.length == 0) {
+            return bytes;
+        }
+        byte[] all = Arrays.copyOf(bytes, read + further.length);
+        System.arraycopy(further, 0, all, read, further.length);
+        return all;
     }
 
     private static Optional<ProjectResource> resource(Project project) {
@@ -80,12 +94,14 @@ public final class ProjectFile {
      * @throws ProjectFileException where it cannot be read; the message names file, line and reason
      */
     public static Project load(InputStream in, String name) throws ProjectFileException {
-        byte[] bytes;
         try {
-            bytes = in.readNBytes(MOST_BYTES + 1);
+            return load(in.readNBytes(MOST_BYTES + 1), name);
         } catch (IOException e) {
             throw unreadable(name, e);
         }
+    }
+
+    private static Project load(byte[] bytes, String name) throws ProjectFileException {
         if (bytes.length > MOST_BYTES) {
             throw whole(name, "is larger than " + (MOST_BYTES >> 20) + " MB; keep bulk survey data in a block beside it", null);
         }
@@ -274,7 +290,7 @@ public final class ProjectFile {
         Project again;
         try {
             bytes = bytes(project);
-            again = load(new ByteArrayInputStream(bytes), name);
+            again = load(bytes, name);
         } catch (IllegalStateException e) {
             throw whole(name, "cannot be written: " + e.getMessage(), e);
         } catch (ProjectFileException e) {
