@@ -1,11 +1,13 @@
 package slopewright.ui.plan.internal.places;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.ApproachHost;
@@ -16,11 +18,15 @@ import slopewright.siting.SitingException;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.PlanPoint;
+import slopewright.ui.diagram.WorldBox;
 
 /**
  * The plane that a project is drawn on, and where its elements lie there. What was worked out is kept until it is forgotten.
  */
 public final class PlanPlaces {
+
+    /** So many obstacles are brought onto the plane on all processors. */
+    private static final int MANY = 2000;
 
     private final Project project;
     private final Map<ApproachHost, Optional<PlanAxis>> axes = new HashMap<>();
@@ -78,12 +84,12 @@ public final class PlanPlaces {
 
     /** Returns where a place lies in the scene, empty where it has no coordinates. */
     public Optional<ScenePoint> point(Place place) {
-        return place == null ? Optional.empty() : points.computeIfAbsent(place, this::onPlane);
+        return place == null ? Optional.empty() : points.computeIfAbsent(place, key -> plane.flatMap(ground -> onPlane(ground, key)));
     }
 
-    private Optional<ScenePoint> onPlane(Place place) {
+    private static Optional<ScenePoint> onPlane(PlanPlane ground, Place place) {
         try {
-            return plane.map(ground -> point(ground.toPlane(place)));
+            return Optional.of(point(ground.toPlane(place)));
         } catch (SitingException e) {
             return Optional.empty();
         }
@@ -97,13 +103,36 @@ public final class PlanPlaces {
     /** Returns the obstacles by where they lie. */
     public ObstacleIndex obstacles() {
         if (index.isEmpty()) {
-            ObstacleIndex made = new ObstacleIndex();
-            if (project.getAerodrome() != null) {
-                project.getAerodrome().getObstacles().forEach(obstacle -> made.add(obstacle, points(obstacle)));
-            }
-            index = Optional.of(made);
+            index = Optional.of(new ObstacleIndex(entries()));
         }
         return index.get();
+    }
+
+    private List<ObstacleIndex.Entry> entries() {
+        if (project.getAerodrome() == null || plane.isEmpty()) {
+            return List.of();
+        }
+        List<Obstacle> all = project.getAerodrome().getObstacles();
+        int parts = all.size() < MANY ? 1 : Runtime.getRuntime().availableProcessors();
+        // each part with a plane of its own, for that of a grid counts in fields
+        return IntStream.range(0, parts).parallel().mapToObj(part -> entries(PlanPlane.of(project).orElseThrow(),
+                all.subList(share(all, part, parts), share(all, part + 1, parts)))).flatMap(List::stream).toList();
+    }
+
+    private static int share(List<Obstacle> all, int part, int parts) {
+        return (int) ((long) all.size() * part / parts);
+    }
+
+    private static List<ObstacleIndex.Entry> entries(PlanPlane ground, List<Obstacle> obstacles) {
+        List<ObstacleIndex.Entry> entries = new ArrayList<>(obstacles.size());
+        for (Obstacle obstacle : obstacles) {
+            List<ScenePoint> places = new ArrayList<>(1);
+            for (Place place : obstacle.getPlaces()) {
+                onPlane(ground, place).ifPresent(places::add);
+            }
+            WorldBox.around(places).ifPresent(box -> entries.add(new ObstacleIndex.Entry(obstacle, box)));
+        }
+        return entries;
     }
 
     /** Returns a place of the plane as one of the scene: metres east and north. */
