@@ -23,7 +23,7 @@ if errorlevel 1 (
     echo slopewright: Java 17 or newer is needed. Install it, or set JAVA_HOME. 1>&2
     exit /b 4
 )
-set "OPTIONS=-XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8"
+set "OPTIONS=-XX:+UseSerialGC -Xshare:auto -XX:MetaspaceSize=96m -Dfile.encoding=UTF-8"
 if "%~1"=="" goto window
 if not "%~2"=="" goto words
 if /i "%~x1"==".slopewright" if exist "%~f1" goto file

@@ -4,6 +4,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import slopewright.ui.properties.PropertiesView;
 import slopewright.ui.review.BookView;
 import slopewright.ui.review.ComparisonView;
 import slopewright.ui.review.FindingsView;
@@ -32,7 +33,7 @@ public final class CheckingPerspective implements IPerspectiveFactory {
         bottom.addPlaceholder("slopewright.ui.*");
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, SHARE_OF_PLAN, layout.getEditorArea());
         right.addView(ReviewView.ID);
-        right.addView(IPageLayout.ID_PROP_SHEET);
+        right.addView(PropertiesView.ID);
         right.addPlaceholder(IPageLayout.ID_OUTLINE);
         SitingPerspective.offerViews(layout);
     }

@@ -7,6 +7,7 @@ import org.eclipse.ui.IPerspectiveFactory;
 import slopewright.ui.profile.DirectionsView;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
+import slopewright.ui.properties.PropertiesView;
 import slopewright.ui.review.FindingsView;
 
 /** Lays out the window for looking at the signal: the pilot's view at large, the section below it, the plan beside them. */
@@ -27,7 +28,7 @@ public final class PilotPerspective implements IPerspectiveFactory {
         section.addView(SectionView.ID);
         section.addView(DirectionsView.ID);
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, SHARE_OF_PICTURE, layout.getEditorArea());
-        below.addView(IPageLayout.ID_PROP_SHEET);
+        below.addView(PropertiesView.ID);
         below.addView(FindingsView.ID);
         below.addPlaceholder(IPageLayout.ID_OUTLINE);
         below.addPlaceholder("slopewright.ui.*");

@@ -12,6 +12,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 
+import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.ui.document.ProjectInput;
@@ -23,6 +24,14 @@ public final class ProjectOpener {
 
     /** The editor that opens a project. */
     public static final String EDITOR = "slopewright.ui.plan.editor";
+
+    /** Reads a project file. */
+    @FunctionalInterface
+    public interface Reading {
+
+        /** Returns the project of a file, as {@link ProjectFile#load(Path)} does. */
+        Project read(Path project) throws ProjectFileException;
+    }
 
     private ProjectOpener() {
     }
@@ -36,7 +45,7 @@ public final class ProjectOpener {
      * @return true where an editor was opened
      */
     public static boolean open(IWorkbenchWindow window, Path project) {
-        return open(window, List.of(project)) == 1;
+        return open(window, List.of(project), ProjectFile::load) == 1;
     }
 
     /**
@@ -45,16 +54,18 @@ public final class ProjectOpener {
      *
      * @param window   the window to open them in
      * @param projects the project files; one that is not there is begun again where unsaved work of it is kept
+     * @param reading  how they are read
      * @return how many were opened
      */
-    public static int open(IWorkbenchWindow window, List<Path> projects) {
+    public static int open(IWorkbenchWindow window, List<Path> projects, Reading reading) {
         IWorkbenchPage page = window.getActivePage();
         List<Path> closed = projects.stream().distinct().filter(project -> page.findEditor(new ProjectInput(project)) == null).toList();
         UnsavedDialog.offer(window.getShell(), closed.stream().flatMap(project -> UnsavedWork.of(project).stream()).toList());
         List<String> problems = new ArrayList<>();
         int opened = 0;
         for (Path project : projects) {
-            Optional<String> problem = closed.contains(project) ? openFirst(window, project) : tryToEdit(window, project);
+            Optional<String> problem = closed.contains(project) ? openFirst(window, project, reading)
+                    : tryToEdit(window, project, reading);
             problem.filter(text -> !text.isEmpty()).ifPresent(problems::add);
             opened += problem.isEmpty() ? 1 : 0;
         }
@@ -64,9 +75,9 @@ public final class ProjectOpener {
         return opened;
     }
 
-    private static Optional<String> openFirst(IWorkbenchWindow window, Path project) {
+    private static Optional<String> openFirst(IWorkbenchWindow window, Path project, Reading reading) {
         Optional<String> obstacle = UnsavedWork.of(project).isEmpty() ? obstacle(project) : Optional.empty();
-        return obstacle.or(() -> held(window, project)).or(() -> tryToEdit(window, project));
+        return obstacle.or(() -> held(window, project)).or(() -> tryToEdit(window, project, reading));
     }
 
     /** Asks where another window has the project open; an empty text where the user does not want it then. */
@@ -89,18 +100,19 @@ public final class ProjectOpener {
      * @return true where an editor was opened
      */
     public static boolean edit(IWorkbenchWindow window, Path project) {
-        Optional<String> problem = tryToEdit(window, project);
+        Optional<String> problem = tryToEdit(window, project, ProjectFile::load);
         problem.ifPresent(text -> MessageDialog.openError(window.getShell(), Messages.get("open.failed"), text));
         return problem.isEmpty();
     }
 
     /** Opens an editor; returns in one sentence why there is none. What the editor cannot read it must not open a page of errors about. */
-    private static Optional<String> tryToEdit(IWorkbenchWindow window, Path project) {
+    private static Optional<String> tryToEdit(IWorkbenchWindow window, Path project, Reading reading) {
         try {
-            if (Files.exists(project) && window.getActivePage().findEditor(new ProjectInput(project)) == null) {
-                ProjectFile.load(project);
+            ProjectInput input = new ProjectInput(project);
+            if (Files.exists(project) && window.getActivePage().findEditor(input) == null) {
+                input = new ProjectInput(project, reading.read(project));
             }
-            return window.getActivePage().openEditor(new ProjectInput(project), EDITOR) == null ? Optional.of("") : Optional.empty();
+            return window.getActivePage().openEditor(input, EDITOR) == null ? Optional.of("") : Optional.empty();
         } catch (ProjectFileException | PartInitException e) {
             return Optional.of(e.getMessage());
         }

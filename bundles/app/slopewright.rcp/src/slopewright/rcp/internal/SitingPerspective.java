@@ -11,6 +11,7 @@ import slopewright.ui.elements.ElementsView;
 import slopewright.ui.profile.DirectionsView;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
+import slopewright.ui.properties.PropertiesView;
 import slopewright.ui.review.BookView;
 import slopewright.ui.review.ComparisonView;
 import slopewright.ui.review.FindingsView;
@@ -33,19 +34,19 @@ public final class SitingPerspective implements IPerspectiveFactory {
     public void createInitialLayout(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, SHARE_LEFT_OF_PROPERTIES, layout.getEditorArea());
-        right.addView(IPageLayout.ID_PROP_SHEET);
+        right.addView(PropertiesView.ID);
         right.addPlaceholder(IPageLayout.ID_OUTLINE);
         IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, shareAboveFindings(), layout.getEditorArea());
         bottom.addView(FindingsView.ID);
         bottom.addPlaceholder("slopewright.ui.*");
         layout.addShowViewShortcut(FindingsView.ID);
-        layout.addShowViewShortcut(IPageLayout.ID_PROP_SHEET);
+        layout.addShowViewShortcut(PropertiesView.ID);
         layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
     }
 
     /** Offers the views that the bundles of the product add to the first arrangement in another one too. */
     static void offerViews(IPageLayout layout) {
-        List.of(FindingsView.ID, IPageLayout.ID_PROP_SHEET, IPageLayout.ID_OUTLINE, ElementsView.ID, SectionView.ID, PilotView.ID,
+        List.of(FindingsView.ID, PropertiesView.ID, IPageLayout.ID_OUTLINE, ElementsView.ID, SectionView.ID, PilotView.ID,
                 DirectionsView.ID, ReviewView.ID, ComparisonView.ID, VersionsView.ID, MeasuredView.ID, BookView.ID)
                 .forEach(layout::addShowViewShortcut);
     }

@@ -3,18 +3,23 @@ package slopewright.rcp.internal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
+import slopewright.ui.AfterStart;
 import slopewright.ui.preferences.Preferences;
 
 /** Names the first perspective, keeps the layout between starts and opens the projects given at the start. */
 public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
 
     private final List<Path> projects;
+    private List<Path> wanted = List.of();
+    private ReadAhead ahead = ReadAhead.of(List.of());
 
     /**
      * Creates the advisor.
@@ -33,9 +38,19 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
 
     @Override
     public void preStartup() {
+        AfterStart.begin(getWorkbenchConfigurer().getWorkbench().getDisplay());
+        wanted = wanted();
+        ahead = ReadAhead.of(wanted);
         LeftoverEditors.remove(getWorkbenchConfigurer().getWorkbench());
         Preferences.writeAtOnce();
         ThemeSwitch.follow(getWorkbenchConfigurer().getWorkbench());
+    }
+
+    private List<Path> wanted() {
+        List<Path> all = new ArrayList<>(OpenProjects.ofLastTime());
+        all.removeAll(projects);
+        all.addAll(projects);
+        return all;
     }
 
     @Override
@@ -52,11 +67,10 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
     public void postStartup() {
         IWorkbenchWindow window = getWorkbenchConfigurer().getWorkbench().getActiveWorkbenchWindow();
         if (window != null) {
+            Display display = window.getWorkbench().getDisplay();
+            display.asyncExec(() -> AfterStart.end(display, window.getShell()));
             RecentProjects.follow(window.getActivePage());
-            List<Path> wanted = new ArrayList<>(OpenProjects.ofLastTime());
-            wanted.removeAll(projects);
-            wanted.addAll(projects);
-            ProjectOpener.open(window, wanted);
+            ProjectOpener.open(window, wanted, ahead::read);
             OpenProjects.follow(window.getActivePage());
             AutoSave.watch(window);
             if (window.getActivePage().getEditorReferences().length == 0) {

@@ -46,6 +46,7 @@ import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.DirectionsView;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
+import slopewright.ui.properties.PropertiesView;
 import slopewright.ui.review.BookView;
 import slopewright.ui.review.ComparisonView;
 import slopewright.ui.review.FindingsView;
@@ -57,7 +58,7 @@ import slopewright.ui.theme.ScreenTheme;
 /** Every text of every view, as it is painted, is told from its ground in the light and in the dark. */
 class ReadableTest {
     private static final List<String> VIEWS = List.of(FindingsView.ID, ElementsView.ID, SectionView.ID, PilotView.ID, DirectionsView.ID,
-            ComparisonView.ID, MeasuredView.ID, VersionsView.ID, BookView.ID, ReviewView.ID, IPageLayout.ID_PROP_SHEET,
+            ComparisonView.ID, MeasuredView.ID, VersionsView.ID, BookView.ID, ReviewView.ID, PropertiesView.ID,
             IPageLayout.ID_OUTLINE);
     private static final int LEAST_WIDTH = 8;
 
@@ -71,7 +72,7 @@ class ReadableTest {
         Preferences.store().setValue(Preferences.THEME, Preferences.LIGHT);
         Patience.await("the window is light", () -> !ScreenTheme.isDark());
         page().closeAllEditors(false);
-        VIEWS.stream().filter(id -> !id.equals(FindingsView.ID) && !id.equals(IPageLayout.ID_PROP_SHEET))
+        VIEWS.stream().filter(id -> !id.equals(FindingsView.ID) && !id.equals(PropertiesView.ID))
                 .forEach(id -> page().hideView(page().findView(id)));
     }
 

@@ -34,13 +34,14 @@ import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 import slopewright.ui.properties.ElementPropertyPage;
+import slopewright.ui.properties.PropertiesView;
 
 /** One selection in all views, and undo and redo from each of them. */
 class SharedSelectionTest {
 
     private static final List<String> VIEWS = List.of("slopewright.ui.review.findings", "slopewright.ui.profile.section",
             "slopewright.ui.profile.pilot", "slopewright.ui.review.measured", "slopewright.ui.review.comparison",
-            "slopewright.ui.review.versions", "slopewright.ui.review.book", IPageLayout.ID_PROP_SHEET, IPageLayout.ID_OUTLINE);
+            "slopewright.ui.review.versions", "slopewright.ui.review.book", PropertiesView.ID, IPageLayout.ID_OUTLINE);
 
     @TempDir
     private Path folder;
@@ -52,7 +53,7 @@ class SharedSelectionTest {
     void open() throws Exception {
         editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), PlanEditor.ID);
         document = Adapters.adapt(editor, ProjectDocument.class);
-        sheet = (PropertySheet) page().showView(IPageLayout.ID_PROP_SHEET);
+        sheet = (PropertySheet) page().showView(PropertiesView.ID);
         page().activate(editor);
         Patience.await("it is checked", () -> document.lastResult().isPresent() && !document.isChecking());
     }

@@ -24,7 +24,6 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -50,6 +49,7 @@ import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
 import slopewright.ui.properties.OutcomeTexts;
+import slopewright.ui.properties.PropertiesView;
 import slopewright.ui.review.BookView;
 import slopewright.ui.review.ComparisonView;
 import slopewright.ui.review.FindingsView;
@@ -128,7 +128,7 @@ class UnitChoiceTest {
         document = Adapters.adapt(editor, ProjectDocument.class);
         Patience.await("it is checked", () -> document.lastResult().isPresent() && !document.isChecking());
         editor.reveal(Projects.aids(document.project()).get(0).getId());
-        for (String view : List.of(IPageLayout.ID_PROP_SHEET, SectionView.ID, PilotView.ID, ElementsView.ID, MeasuredView.ID,
+        for (String view : List.of(PropertiesView.ID, SectionView.ID, PilotView.ID, ElementsView.ID, MeasuredView.ID,
                 FindingsView.ID)) {
             page().showView(view);
             Patience.pause(100);
@@ -149,7 +149,7 @@ class UnitChoiceTest {
             }
             plan.part(element).ifPresent(this::drawn);
         }
-        page().showView(IPageLayout.ID_PROP_SHEET);
+        page().showView(PropertiesView.ID);
         SectionView section = (SectionView) page().showView(SectionView.ID);
         Patience.pause(300);
         Patience.await("the section is there", () -> section.canvas().section().isPresent());

@@ -17,7 +17,6 @@ import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
-import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.Test;
@@ -26,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.rcp.internal.CautionItem;
 import slopewright.rcp.internal.SitingPerspective;
+import slopewright.ui.properties.PropertiesView;
 
 /** The window as it stands after the start. */
 class WorkbenchTest {
@@ -34,7 +34,7 @@ class WorkbenchTest {
     void theSitingPerspectiveIsOpen() {
         assertEquals(SitingPerspective.ID, window().getActivePage().getPerspective().getId());
         assertTrue(window().getActivePage().isEditorAreaVisible());
-        assertNotNull(window().getActivePage().findView(IPageLayout.ID_PROP_SHEET));
+        assertNotNull(window().getActivePage().findView(PropertiesView.ID));
     }
 
     @Test

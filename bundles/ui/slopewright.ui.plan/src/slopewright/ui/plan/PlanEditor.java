@@ -126,7 +126,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
             throw new PartInitException(Messages.get("open.no-project", input.getName()));
         }
         try {
-            document = ProjectDocument.open(project.path());
+            document = ProjectDocument.open(project);
         } catch (ProjectFileException e) {
             throw new PartInitException(e.getMessage(), e);
         }

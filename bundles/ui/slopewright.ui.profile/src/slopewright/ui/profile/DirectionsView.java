@@ -7,7 +7,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.drawing.landing.DirectionScene;
 import slopewright.edit.TakeDirection;
@@ -18,6 +17,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
+import slopewright.ui.LateView;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -29,7 +29,7 @@ import slopewright.ui.profile.internal.section.EmptyPage;
 import slopewright.ui.theme.ScreenTheme;
 
 /** Which landing directions round the helipad of the chosen aid are clear, and from which slope; one of them is taken by a button. */
-public final class DirectionsView extends ViewPart {
+public final class DirectionsView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.profile.directions";
@@ -53,7 +53,7 @@ public final class DirectionsView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         root = new Composite(parent, SWT.NONE);
         stack = new StackLayout();
         root.setLayout(stack);
@@ -155,7 +155,7 @@ public final class DirectionsView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         (stack.topControl == page.control() ? page.chart() : empty.control()).setFocus();
     }
 

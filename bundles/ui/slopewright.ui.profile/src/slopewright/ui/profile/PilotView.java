@@ -14,8 +14,8 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.eclipse.ui.part.ViewPart;
 
+import slopewright.ui.LateView;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -28,7 +28,7 @@ import slopewright.ui.theme.ScreenTheme;
  * What the pilot sees of the chosen aid from the eye that the views of the document share, and along an approach that is flown. The
  * lights flash and pulsate in time while the view is seen.
  */
-public final class PilotView extends ViewPart {
+public final class PilotView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.profile.pilot";
@@ -64,7 +64,7 @@ public final class PilotView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         root = new Composite(parent, SWT.NONE);
         stack = new StackLayout();
         root.setLayout(stack);
@@ -211,7 +211,7 @@ public final class PilotView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         if (stack.topControl == page.control()) {
             page.canvas().control().setFocus();
         } else {

@@ -17,14 +17,18 @@ import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+<<<<<<< HEAD
 import slopewright.ui.MessageTexts;
+=======
+import slopewright.model.util.Projects;
+import slopewright.ui.LateView;
+>>>>>>> dd9ec784 ([rcp] Read projects beside the making of the window, and fill views once the plan was painted)
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -46,7 +50,7 @@ import slopewright.ui.theme.ScreenTheme;
  * The vertical section along the approach of the chosen aid: what every beam shows where, the obstacle surface with the obstacles, the
  * glide path, the wheels over the threshold. Beams and units can be dragged; a click places the pilot's eye.
  */
-public final class SectionView extends ViewPart {
+public final class SectionView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.profile.section";
@@ -109,7 +113,7 @@ public final class SectionView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         root = new Composite(parent, SWT.NONE);
         stack = new StackLayout();
         root.setLayout(stack);
@@ -295,7 +299,7 @@ public final class SectionView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         if (stack.topControl == page) {
             canvas.control().setFocus();
         } else {

@@ -20,7 +20,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.checks.BookKeeping;
 import slopewright.checks.CheckResult;
@@ -28,6 +27,7 @@ import slopewright.edit.TakeBook;
 import slopewright.evaluation.BookUse;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.standards.ValueBook;
+import slopewright.ui.LateView;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -44,7 +44,7 @@ import slopewright.ui.review.internal.book.ValueDialog;
  * The organisation's book of values beside the project: every value that results rest on, those that most rests on first, what the book
  * says of it, and how people decide and sign. What was decided is written into the book at once; the project takes it when told to.
  */
-public final class BookView extends ViewPart {
+public final class BookView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.book";
@@ -83,7 +83,7 @@ public final class BookView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
@@ -307,7 +307,7 @@ public final class BookView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         update();
         table.control().setFocus();
     }

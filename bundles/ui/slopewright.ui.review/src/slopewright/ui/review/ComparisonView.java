@@ -22,7 +22,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.edit.AddAid;
 import slopewright.edit.Compound;
@@ -45,6 +44,7 @@ import slopewright.siting.Families;
 import slopewright.siting.Side;
 import slopewright.siting.SitingException;
 import slopewright.standards.RuleSets;
+import slopewright.ui.LateView;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -62,7 +62,7 @@ import slopewright.ui.review.internal.WeightsDialog;
  * All families that may stand at one runway end or helipad, or all rule sets for one aid, laid out and checked side by side, with their
  * margins as a chart; one of them can be used.
  */
-public final class ComparisonView extends ViewPart {
+public final class ComparisonView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.comparison";
@@ -115,7 +115,7 @@ public final class ComparisonView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         createHead(parent);
         createState(parent);
@@ -374,7 +374,7 @@ public final class ComparisonView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         modes.setFocus();
     }
 

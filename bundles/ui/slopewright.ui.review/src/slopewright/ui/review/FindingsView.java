@@ -18,7 +18,6 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.Tree;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.checks.BookKeeping;
 import slopewright.checks.CheckResult;
@@ -33,6 +32,7 @@ import slopewright.model.Project;
 import slopewright.siting.SitingException;
 import slopewright.standards.ValueBook;
 import slopewright.ui.Images;
+import slopewright.ui.LateView;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -56,7 +56,7 @@ import slopewright.ui.review.internal.notes.NoteTexts;
  * What the rules say about the project in the active editor: follows it live, in groups or as a list, explains each finding with its
  * numbers, jumps to its element, and offers the remedies that cure it, each with what it would change.
  */
-public final class FindingsView extends ViewPart {
+public final class FindingsView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.findings";
@@ -106,7 +106,7 @@ public final class FindingsView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite top = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(top);
@@ -330,7 +330,7 @@ public final class FindingsView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         table.control().setFocus();
     }
 

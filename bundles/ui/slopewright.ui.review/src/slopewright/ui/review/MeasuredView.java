@@ -21,7 +21,6 @@ import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.checks.AsBuiltVerdicts;
 import slopewright.checks.CheckResult;
@@ -32,6 +31,7 @@ import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
+import slopewright.ui.LateView;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -42,7 +42,7 @@ import slopewright.ui.properties.FocusFrame;
 import slopewright.ui.review.internal.measured.MeasuredTable;
 
 /** The chosen aid as it was built: planned and measured values of every unit, what they come to, and what stands against acceptance. */
-public final class MeasuredView extends ViewPart {
+public final class MeasuredView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.measured";
@@ -73,7 +73,7 @@ public final class MeasuredView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
@@ -215,7 +215,7 @@ public final class MeasuredView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         table.viewer().getControl().setFocus();
     }
 

@@ -13,12 +13,12 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.checks.CheckResult;
 import slopewright.evaluation.Reviews;
 import slopewright.model.Project;
 import slopewright.model.ReviewKind;
+import slopewright.ui.LateView;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -31,7 +31,7 @@ import slopewright.ui.review.internal.notes.NoteTree;
  * The review of the project in the active editor: comments on elements and findings, what was said to each, what is open, and who signed
  * off. A comment is answered, returned or accepted here; no note changes a verdict.
  */
-public final class ReviewView extends ViewPart {
+public final class ReviewView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.notes";
@@ -64,7 +64,7 @@ public final class ReviewView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
@@ -209,7 +209,7 @@ public final class ReviewView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         tree.control().setFocus();
     }
 

@@ -19,12 +19,12 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.checks.CheckResult;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.LateView;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -35,7 +35,7 @@ import slopewright.ui.review.internal.versions.VersionRow;
 import slopewright.ui.review.internal.versions.VersionTree;
 
 /** What has changed since an older version of the project, element by element, and what that did to each result and outcome. */
-public final class VersionsView extends ViewPart {
+public final class VersionsView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.review.versions";
@@ -70,7 +70,7 @@ public final class VersionsView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         Composite head = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(head);
@@ -202,7 +202,7 @@ public final class VersionsView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         tree.control().setFocus();
     }
 

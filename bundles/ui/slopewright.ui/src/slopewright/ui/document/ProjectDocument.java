@@ -128,9 +128,22 @@ public final class ProjectDocument {
      * @throws ProjectFileException where the file cannot be read; the message names file, line and reason
      */
     public static ProjectDocument open(Path path) throws ProjectFileException {
-        Path file = path.toAbsolutePath().normalize();
-        boolean isNew = !Files.exists(file);
-        ProjectDocument document = new ProjectDocument(isNew ? blank(file) : ProjectFile.load(file), file, isNew);
+        return open(new ProjectInput(path));
+    }
+
+    /**
+     * Opens the project of an input, as it was read with that or, where it was not, as its file says.
+     *
+     * @param input names the file
+     * @return the document; whoever opens it disposes it
+     * @throws ProjectFileException as above
+     */
+    public static ProjectDocument open(ProjectInput input) throws ProjectFileException {
+        Path file = input.path();
+        Optional<Project> read = input.take();
+        boolean isNew = read.isEmpty() && !Files.exists(file);
+        Project project = read.isPresent() ? read.get() : isNew ? blank(file) : ProjectFile.load(file);
+        ProjectDocument document = new ProjectDocument(project, file, isNew);
         document.check.requestWhenPainted(document::dirtyRecovery);
         return document;
     }

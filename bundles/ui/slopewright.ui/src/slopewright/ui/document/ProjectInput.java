@@ -2,10 +2,12 @@ package slopewright.ui.document;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IPersistableElement;
 
+import slopewright.model.Project;
 import slopewright.ui.Images;
 
 /**
@@ -19,6 +21,7 @@ public final class ProjectInput implements IEditorInput {
     public static final String FILE_SUFFIX = ".slopewright";
 
     private final Path path;
+    private Optional<Project> read;
 
     /**
      * Names a project file.
@@ -26,7 +29,29 @@ public final class ProjectInput implements IEditorInput {
      * @param path the file; kept absolute and without detours
      */
     public ProjectInput(Path path) {
+        this(path, Optional.empty());
+    }
+
+    /**
+     * Names a project file that was just read.
+     *
+     * @param path the file; kept absolute and without detours
+     * @param read what was read; the editor goes on with it and does not read the file again
+     */
+    public ProjectInput(Path path, Project read) {
+        this(path, Optional.of(read));
+    }
+
+    private ProjectInput(Path path, Optional<Project> read) {
         this.path = path.toAbsolutePath().normalize();
+        this.read = read;
+    }
+
+    /** Returns what was read of the file, to the first who asks; empty after that. */
+    Optional<Project> take() {
+        Optional<Project> taken = read;
+        read = Optional.empty();
+        return taken;
     }
 
     /**

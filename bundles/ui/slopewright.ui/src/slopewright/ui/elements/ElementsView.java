@@ -20,14 +20,18 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.ui.part.ViewPart;
 
 import slopewright.edit.AddChild;
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.model.Identified;
 import slopewright.model.Project;
+<<<<<<< HEAD
 import slopewright.ui.MessageTexts;
+=======
+import slopewright.model.util.Projects;
+import slopewright.ui.LateView;
+>>>>>>> dd9ec784 ([rcp] Read projects beside the making of the window, and fill views once the plan was painted)
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -37,7 +41,7 @@ import slopewright.ui.units.QuantityFormat;
  * Everything that a project holds, as tables: on the left the kinds of elements, on the right those of the chosen kind. They are made,
  * typed, pasted from a spreadsheet, copied, duplicated and removed here, one step of undo each.
  */
-public final class ElementsView extends ViewPart {
+public final class ElementsView extends LateView {
 
     /** Id of the view. */
     public static final String ID = "slopewright.ui.elements";
@@ -69,7 +73,7 @@ public final class ElementsView extends ViewPart {
     }
 
     @Override
-    public void createPartControl(Composite parent) {
+    protected void fill(Composite parent) {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         list = new Table(sash, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
         new TableColumn(list, SWT.NONE).setWidth(215);
@@ -345,7 +349,7 @@ public final class ElementsView extends ViewPart {
     }
 
     @Override
-    public void setFocus() {
+    protected void focus() {
         update();
         letters.forget();
         list.setFocus();
