@@ -3,9 +3,10 @@ package slopewright.model.internal;
 import java.math.BigInteger;
 
 /**
- * Reads decimal numbers to the nearest double, as {@link Double#valueOf(String)} does and several times as fast where they have no exponent.
- * Most of a large project is numbers of sixteen digits, for which Java counts with numbers of any length. Here they are multiplied with a
- * power of ten of 128 bits; where that leaves open how to round, Java is asked (D. Lemire, Number Parsing at a Gigabyte per Second, 2021).
+ * Reads decimal numbers to the nearest double, as {@link Double#valueOf(String)} does and several times as fast where they have no
+ * exponent. Most of a large project is numbers of sixteen digits, for which Java counts with numbers of any length. Here they are
+ * multiplied with a power of ten of 128 bits; where that leaves open how to round, Java is asked (D. Lemire, Number Parsing at a Gigabyte
+ * per Second, 2021).
  */
 final class Decimals {
 

@@ -31,7 +31,7 @@ public final class ProjectResource extends XMIResourceImpl {
     /** So many bytes of a file at least are one element with its id. */
     private static final int BYTES_OF_AN_ELEMENT = 100;
 
-    /** Whether a file is being read. Meanwhile the map of ids holds what was read; later also what is taken in, and not what is taken out. */
+    /** Whether a file is being read; meanwhile the map of ids holds what was read so far. */
     private boolean isReading;
 
     /** Whether an element of the file that was read has no id. */

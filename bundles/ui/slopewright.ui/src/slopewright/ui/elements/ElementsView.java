@@ -26,12 +26,8 @@ import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.model.Identified;
 import slopewright.model.Project;
-<<<<<<< HEAD
-import slopewright.ui.MessageTexts;
-=======
-import slopewright.model.util.Projects;
 import slopewright.ui.LateView;
->>>>>>> dd9ec784 ([rcp] Read projects beside the making of the window, and fill views once the plan was painted)
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
