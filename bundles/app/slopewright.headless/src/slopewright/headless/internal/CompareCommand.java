@@ -16,6 +16,7 @@ import picocli.CommandLine.Parameters;
 import slopewright.checks.Verdict;
 import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.OperationalContext;
@@ -57,7 +58,7 @@ final class CompareCommand extends Command {
         ApproachHost host = ProjectFiles.helipad(project, end);
         List<FamilyVerdicts> families = FamilyVerdicts.of(evaluation, host);
         if (json) {
-            Json.print(json(families), streams().out);
+            Json.print(json(families), MadeFrom.of(evaluation), streams().out);
         } else if (csv) {
             csv(families);
         } else {

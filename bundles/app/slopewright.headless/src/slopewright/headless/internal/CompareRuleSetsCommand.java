@@ -1,8 +1,10 @@
 package slopewright.headless.internal;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -11,9 +13,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
 import slopewright.checks.compare.OutcomePairs;
+import slopewright.evaluation.MadeFrom;
 import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.standards.RuleSets;
@@ -52,20 +57,33 @@ final class CompareRuleSetsCommand extends Command {
         ruleSets.forEach(name -> ProjectFiles.rules(Optional.of(name)));
         Project project = ProjectFiles.load(file);
         OutcomePairs pairs = new OutcomePairs();
-        ruleSets.forEach(name -> pairs.add(name, Checks.run(project, Optional.of(name)).outcomes()));
+        Map<String, CheckResult> results = new LinkedHashMap<>();
+        for (String name : ruleSets) {
+            results.put(name, Checks.run(project, Optional.of(name)));
+            pairs.add(name, results.get(name).outcomes());
+        }
         List<OutcomePairs.Row> rows = pairs.rows().stream().filter(row -> all || differs(row, ruleSets.size())).toList();
         if (json) {
-            Json.print(json(ruleSets, rows), streams().out);
+            ObjectNode document = json(results, rows);
+            ObjectNode made = Json.object(MadeFrom.of(project, ProjectFiles.rules(project, Optional.of(ruleSets.get(0)))));
+            made.remove("ruleSet");
+            document.set("madeFrom", made);
+            Json.print(document, streams().out);
         } else {
-            print(ruleSets, rows);
+            print(results, rows);
         }
         return ExitCodes.OK;
     }
 
-    private static ObjectNode json(List<String> ruleSets, List<OutcomePairs.Row> rows) {
+    private static ObjectNode json(Map<String, CheckResult> results, List<OutcomePairs.Row> rows) {
         ObjectNode node = Json.object();
         ArrayNode sets = node.putArray("ruleSets");
-        ruleSets.forEach(sets::add);
+        results.keySet().forEach(sets::add);
+        ObjectNode counts = node.putObject("counts");
+        results.forEach((name, result) -> {
+            ObjectNode under = counts.putObject(name);
+            result.counts().forEach((verdict, count) -> under.put(verdict.key(), count));
+        });
         ArrayNode list = node.putArray("differences");
         for (OutcomePairs.Row row : rows) {
             ObjectNode entry = list.addObject();
@@ -86,15 +104,17 @@ final class CompareRuleSetsCommand extends Command {
         return node;
     }
 
-    private void print(List<String> ruleSets, List<OutcomePairs.Row> rows) {
+    private void print(Map<String, CheckResult> results, List<OutcomePairs.Row> rows) {
+        streams().sayf("%d outcomes differ between %d rule sets", rows.size(), results.size());
+        results.forEach((name, result) -> streams().sayf("    %-12s %d not met, %d to clear up", name, result.counts()
+                .get(Verdict.NOT_MET), result.counts().get(Verdict.TO_CLEAR_UP)));
         for (OutcomePairs.Row row : rows) {
             streams().say(row.rule() + "  " + row.path());
-            for (String ruleSet : ruleSets) {
+            for (String ruleSet : results.keySet()) {
                 Outcome outcome = row.outcomes().get(ruleSet);
                 streams().sayf("    %-12s %s", ruleSet, outcome == null ? "says nothing" : text(outcome));
             }
         }
-        streams().sayf("%d outcomes differ between %d rule sets", rows.size(), ruleSets.size());
     }
 
     private static String text(Outcome outcome) {

@@ -17,7 +17,10 @@ import slopewright.checks.compare.ProjectDifference;
 import slopewright.checks.compare.ProjectDifference.Change;
 import slopewright.checks.compare.ProjectDifference.OutcomeChange;
 import slopewright.checks.compare.ProjectDifference.ResultChange;
+import slopewright.evaluation.MadeFrom;
+import slopewright.evaluation.ProjectRules;
 import slopewright.messages.MessageRenderer;
+import slopewright.model.Project;
 
 /** Says what changed between two versions of a project, and what that did to each result. */
 @CommandLine.Command(name = "compare-versions", sortOptions = false,
@@ -35,10 +38,15 @@ final class CompareVersionsCommand extends Command {
 
     @Override
     public Integer call() {
-        ProjectDifference difference = new ProjectDifference(ProjectFiles.load(older), ProjectFiles.load(newer));
+        Project before = ProjectFiles.load(older);
+        Project after = ProjectFiles.load(newer);
+        ProjectDifference difference = new ProjectDifference(before, after);
         try {
             if (json) {
-                Json.print(json(difference), streams().out);
+                ObjectNode document = Json.object();
+                document.set("older", Json.object(MadeFrom.of(before, ProjectRules.of(before, Optional.empty()))));
+                document.set("newer", Json.object(MadeFrom.of(after, ProjectRules.of(after, Optional.empty()))));
+                Json.print(document.setAll(json(difference)), streams().out);
             } else {
                 print(difference);
             }

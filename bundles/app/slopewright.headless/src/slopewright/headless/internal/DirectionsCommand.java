@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.landing.LandingCell;
 import slopewright.evaluation.landing.LandingDirections;
@@ -83,7 +84,7 @@ final class DirectionsCommand extends Command {
             DirectionsOutput output = new DirectionsOutput(evaluation, found, new DirectionsOutput.Asked(speed(evaluation.aid()),
                     Optional.ofNullable(wind), variation(evaluation), slopes));
             if (json) {
-                Json.print(output.json(), streams().out);
+                Json.print(output.json(), MadeFrom.of(project, evaluation.rules()), streams().out);
             } else if (csv) {
                 streams().print(output.sheet());
             } else {

@@ -167,6 +167,9 @@ final class ImportCommand extends Command {
             output.write(project);
             return;
         }
+        if (output.isStandardOutput()) {
+            throw new UsageException("so many points are kept in a file beside the project; name one with -o");
+        }
         String name = ((SurveyBlock) reading.elements().get(0)).getPath();
         Path file = folder(output.file()).resolve(name);
         boolean made = make(file, bytes.get());

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import slopewright.evaluation.MadeFrom;
 import slopewright.model.io.Program;
 
 /** Makes JSON documents: the same bytes for the same content, numbers to the ninth decimal. */
@@ -44,6 +45,19 @@ final class Json {
     private static double rounded(double number) {
         double scaled = number * STEPS;
         return Math.abs(scaled) < Long.MAX_VALUE / 4 ? Math.round(scaled) / STEPS + 0.0 : number;
+    }
+
+    /** Prints a document with what it was made from: {@link MadeFrom#facts()}. */
+    static void print(ObjectNode node, MadeFrom made, PrintStream out) {
+        node.set("madeFrom", object(made));
+        print(node, out);
+    }
+
+    /** Returns what something was made from. */
+    static ObjectNode object(MadeFrom made) {
+        ObjectNode node = object();
+        made.facts().forEach(node::put);
+        return node;
     }
 
     /** Prints a document; one that is an object says first in which form it is, 1 where it does not say so itself, and of which program. */

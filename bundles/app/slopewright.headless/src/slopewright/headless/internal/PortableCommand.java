@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import slopewright.checks.SetUpGate;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.portable.Azimuth;
 import slopewright.evaluation.portable.BatteryEndurance;
@@ -47,7 +48,8 @@ final class PortableCommand extends Command {
         List<Message> reasons = found.value().map(setUp -> SetUpGate.reasons(evaluation, aid, setUp))
                 .orElseGet(() -> SetUpGate.reasons(evaluation, aid, found.reason().orElseThrow()));
         if (json) {
-            Json.print(PortableOutput.json(named.aid(), day, found.value(), reasons), streams().out);
+            Json.print(PortableOutput.json(named.aid(), day, found.value(), reasons), MadeFrom.of(aid.project(), aid.rules()),
+                    streams().out);
         } else {
             found.value().ifPresent(setUp -> print(setUp, streams()));
             reasons.forEach(reason -> streams().say("Not for use: " + reason.english()));

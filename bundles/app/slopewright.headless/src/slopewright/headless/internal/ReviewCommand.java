@@ -16,6 +16,7 @@ import picocli.CommandLine.Parameters;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.RuleCatalogue;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.Reviews;
 import slopewright.model.Project;
@@ -115,7 +116,7 @@ final class ReviewCommand extends Command {
 
     private Integer list(Project project) {
         if (json) {
-            Json.print(document(project), streams().out);
+            Json.print(document(project), MadeFrom.of(project, ProjectFiles.rules(project, Optional.empty())), streams().out);
             return ExitCodes.OK;
         }
         for (Reviews.Thread thread : Reviews.threads(project)) {

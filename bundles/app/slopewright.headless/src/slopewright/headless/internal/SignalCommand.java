@@ -76,7 +76,7 @@ final class SignalCommand extends Command {
         List<Entry> entries = byBar ? byBar(observation) : observation.seen().stream().map(seen -> new Entry(seen.unit().id(), seen))
                 .toList();
         if (json) {
-            Json.print(json(source, observation, entries), streams().out);
+            source.printJson(json(source, observation, entries), streams().out);
         } else {
             print(source, observation, entries);
         }

@@ -33,7 +33,7 @@ final class SiteCommand extends Command {
     public Integer call() {
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, null, end, helipad));
         if (json) {
-            Json.print(SitingOutput.json(source), streams().out);
+            source.printJson(SitingOutput.json(source), streams().out);
         } else {
             SitingOutput.print(source, streams());
         }

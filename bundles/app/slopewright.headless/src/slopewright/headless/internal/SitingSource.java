@@ -1,5 +1,6 @@
 package slopewright.headless.internal;
 
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,11 +9,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import picocli.CommandLine.Model.CommandSpec;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.AidRequests;
 import slopewright.evaluation.LensLevel;
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.OpenData;
 import slopewright.messages.Message;
 import slopewright.model.ApproachHost;
@@ -36,11 +39,18 @@ import slopewright.standards.RuleSet;
  * @param siting the layout
  * @param notes  what was taken for granted on the way
  * @param beam   how far the beams reach to the side; empty where nobody says
+ * @param made   of which project and rule set; empty for flags alone
  */
-record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, Optional<BeamLimits> beam) {
+record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, Optional<BeamLimits> beam,
+        Optional<MadeFrom> made) {
 
     /** What names an element of a file. */
     record Names(Path file, String aid, String end, String helipad) {
+    }
+
+    /** Prints a document about it; where it comes from a project, with what it was made from. */
+    void printJson(ObjectNode node, PrintStream out) {
+        made.ifPresentOrElse(known -> Json.print(node, known, out), () -> Json.print(node, out));
     }
 
     static SitingSource of(CommandSpec spec, Names names) {
@@ -66,12 +76,14 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
         RuleSet rules = ProjectFiles.rules(project, SitingFlags.text(spec, "rule-set"));
         ApproachHost host = names.end() != null ? ProjectFiles.end(project, names.end()) : ProjectFiles.helipad(project, names.helipad());
         SitingSource solved = solve(spec, AidRequests.ofHost(host, SitingFlags.side(spec).orElse(Side.LEFT)), rules, Optional.of(host));
-        return new SitingSource(solved.family(), solved.siting(), joined(openData(host), solved.notes()), solved.beam());
+        return new SitingSource(solved.family(), solved.siting(), joined(openData(host), solved.notes()), solved.beam(),
+                Optional.of(MadeFrom.of(project, rules)));
     }
 
     private static SitingSource standing(AidEvaluation evaluation) {
         Siting siting = ProjectFiles.standing(evaluation);
-        return new SitingSource(evaluation.family().orElseThrow(), siting, openData(evaluation.host()), BeamLimits.of(evaluation.aid()));
+        return new SitingSource(evaluation.family().orElseThrow(), siting, openData(evaluation.host()), BeamLimits.of(evaluation.aid()),
+                Optional.of(MadeFrom.of(evaluation.project(), evaluation.rules())));
     }
 
     /** Says that figures of the runway are open data that nobody confirmed; nothing where they are none. */
@@ -114,7 +126,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
             SitingRequest request = host.map(there -> withLenses(there, family, given, notes)).orElse(given);
             Siting siting = Families.site(family, request, rules);
             refuseOtherSide(spec, siting);
-            return new SitingSource(Families.get(family), siting, notes, Optional.empty());
+            return new SitingSource(Families.get(family), siting, notes, Optional.empty(), Optional.empty());
         } catch (SitingException e) {
             throw new UsageException(host.map(there -> Projects.label(there) + ": ").orElse("") + e.getMessage());
         }

@@ -23,15 +23,24 @@ final class Streams {
     /** What is not in a file. */
     final InputStream in;
 
+    /** Where lines for people go. */
+    private PrintStream lines;
+
     Streams(PrintStream out, PrintStream err, InputStream in) {
         this.out = out;
+        lines = out;
         this.err = err;
         this.in = in;
     }
 
+    /** Says that the results are the bytes of a file; lines for people go to the messages from now on. */
+    void keepOutForBytes() {
+        lines = err;
+    }
+
     /** Prints one line of a result for people. What a name or value of a file holds neither ends it nor steers the terminal. */
     void say(String line) {
-        out.println(clean(line));
+        lines.println(clean(line));
     }
 
     /** Prints one line of a result for people, put together as {@link String#format} does, with a decimal point. */

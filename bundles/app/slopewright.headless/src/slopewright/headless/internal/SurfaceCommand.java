@@ -65,7 +65,7 @@ final class SurfaceCommand extends Command {
             throw new InputException(e.getMessage());
         }
         if (json) {
-            Json.print(json(surface, comparison), streams().out);
+            source.printJson(json(surface, comparison), streams().out);
         } else {
             print(comparison);
         }

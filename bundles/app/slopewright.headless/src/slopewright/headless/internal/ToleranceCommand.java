@@ -8,6 +8,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
+import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.tolerance.Distribution;
 import slopewright.evaluation.tolerance.Sensitivity;
 import slopewright.evaluation.tolerance.ToleranceStudy;
@@ -53,7 +54,8 @@ final class ToleranceCommand extends Command {
         AidWords.Named named = words.load();
         ToleranceStudy study = ToleranceStudy.of(named.evaluation(), tolerances, samples, seed);
         if (json) {
-            Json.print(json(named.aid().getId(), study), streams().out);
+            Json.print(json(named.aid().getId(), study), MadeFrom.of(named.evaluation().project(), named.evaluation().rules()),
+                    streams().out);
         } else {
             print(study);
         }
