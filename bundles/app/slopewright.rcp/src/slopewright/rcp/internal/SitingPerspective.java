@@ -26,7 +26,7 @@ public final class SitingPerspective implements IPerspectiveFactory {
     public static final String ID = "slopewright.rcp.perspective";
 
     private static final float SHARE_LEFT_OF_PROPERTIES = 0.75f;
-    private static final float SHARE_ABOVE_FINDINGS = 0.72f;
+    private static final float SHARE_ABOVE_FINDINGS = 0.64f;
     private static final float SHARE_ON_A_LOW_SCREEN = 0.56f;
     private static final int LOW_SCREEN_PX = 900;
 

@@ -1,7 +1,9 @@
 package slopewright.ui.tests;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.Adapters;
@@ -14,6 +16,7 @@ import org.eclipse.gef.palette.ToolEntry;
 import org.eclipse.gef.ui.palette.PaletteViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 
@@ -21,7 +24,9 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
+import slopewright.ui.diagram.figures.Fonts;
 import slopewright.ui.diagram.figures.MarkFigure;
+import slopewright.ui.diagram.figures.MarkPainter;
 import slopewright.ui.diagram.figures.ReadoutFigure;
 import slopewright.ui.diagram.parts.DiagramRootPart;
 import slopewright.ui.diagram.parts.ElementPart;
@@ -150,6 +155,20 @@ final class PlanDriver extends MouseDriver {
         return planLayer(layer).getChildren().stream().filter(MarkFigure.class::isInstance)
                 .flatMap(child -> ((MarkFigure) child).marks().stream()).filter(Mark.Label.class::isInstance)
                 .map(mark -> ((Mark.Label) mark).text()).toList();
+    }
+
+    /** Every label that is painted in the plan, with its place. */
+    Map<Mark.Label, Rectangle> labels() {
+        MarkPainter painter = new MarkPainter(editor.view(), new Fonts(control()));
+        Map<Mark.Label, Rectangle> found = new LinkedHashMap<>();
+        DiagramRootPart root = (DiagramRootPart) editor.viewer().getRootEditPart();
+        root.keys().stream().map(root::getLayer).filter(IFigure::isVisible).flatMap(layer -> new Layer(layer).getChildren().stream())
+                .filter(MarkFigure.class::isInstance).filter(IFigure::isShowing).flatMap(figure -> ((MarkFigure) figure).marks().stream())
+                .filter(Mark.Label.class::isInstance).map(Mark.Label.class::cast).forEach(label -> {
+                    org.eclipse.draw2d.geometry.Rectangle box = painter.box(label);
+                    found.put(label, new Rectangle(box.x, box.y, box.width, box.height));
+                });
+        return found;
     }
 
     private Layer planLayer(String name) {

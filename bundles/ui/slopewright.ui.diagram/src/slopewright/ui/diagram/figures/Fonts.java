@@ -16,6 +16,7 @@ public final class Fonts {
 
     private static final double CAPITALS_SHARE = 0.73;
     private static final double POINTS_PER_INCH = 72;
+    private static final int LEAST_POINTS = 6;
 
     private final Control control;
     private final ResourceManager resources;
@@ -42,7 +43,7 @@ public final class Fonts {
 
     private Font of(double capitalsMm, int style) {
         double px = capitalsMm * PX_PER_MM / CAPITALS_SHARE;
-        int points = (int) Math.max(5, Math.round(px * POINTS_PER_INCH / control.getDisplay().getDPI().y));
+        int points = (int) Math.max(LEAST_POINTS, Math.round(px * POINTS_PER_INCH / control.getDisplay().getDPI().y));
         return resources.create(FontDescriptor.createFrom(JFaceResources.getDialogFont()).setHeight(points).setStyle(style));
     }
 }

@@ -9,7 +9,7 @@ import slopewright.drawing.scene.Ink;
 import slopewright.ui.theme.ScreenTheme;
 
 /**
- * Colours of inks on the screen: in a light window the same as on paper, in a dark one bright on a dark ground. Text has a contrast of at
+ * Colours of inks on the screen: in a light window those of paper, in a dark one bright on a dark ground. Text has a contrast of at
  * least 4.5 to 1 against the ground in both. What a pilot sees keeps its colours.
  */
 public final class Inks {
@@ -19,12 +19,22 @@ public final class Inks {
 
     static {
         for (Ink ink : Ink.values()) {
-            LIGHT.put(ink, of(ink.rgb()));
+            LIGHT.put(ink, of(onLight(ink)));
             DARK.put(ink, of(onDark(ink)));
         }
     }
 
     private Inks() {
+    }
+
+    /** What is read or followed on paper in these inks is too pale for small letters and thin lines on a screen. */
+    private static String onLight(Ink ink) {
+        return switch (ink) {
+            case TAXIWAY -> "7f8b95";
+            case GREEN -> "257a41";
+            case GLIDE_PATH -> "915e1e";
+            default -> ink.rgb();
+        };
     }
 
     private static String onDark(Ink ink) {

@@ -17,6 +17,7 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.ui.diagram.WorldView;
+import slopewright.ui.theme.Lettering;
 
 /** Paints marks of a scene on the screen, says where they lie there, and finds out whether a pixel hits one. */
 public final class MarkPainter {
@@ -54,6 +55,17 @@ public final class MarkPainter {
             }
         }
         graphics.popState();
+    }
+
+    /** Notes the labels among marks as they are painted. */
+    public void note(Lettering letters, List<Mark> marks) {
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Label label) {
+                Rectangle box = box(label);
+                letters.note(label.text(), new org.eclipse.swt.graphics.Rectangle(box.x, box.y, box.width, box.height),
+                        Inks.colour(label.ink()).getRGB());
+            }
+        }
     }
 
     private void paint(Graphics graphics, Mark.Path mark) {

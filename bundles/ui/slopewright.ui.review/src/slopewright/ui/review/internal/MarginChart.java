@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 import slopewright.ui.properties.OutcomeTexts;
+import slopewright.ui.theme.Lettering;
 import slopewright.ui.theme.ScreenTheme;
 
 /**
@@ -28,6 +29,7 @@ public final class MarginChart {
     private static final int LEAST_PLOT = 60;
 
     private final Canvas canvas;
+    private final Lettering letters;
     private final Runnable repaint;
     private List<ComparedOption> options = List.of();
     private MarginKind kind = MarginKind.OBSTACLE;
@@ -35,6 +37,7 @@ public final class MarginChart {
     /** Makes the chart. */
     public MarginChart(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
+        letters = Lettering.on(canvas);
         canvas.addPaintListener(this::paint);
         canvas.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("comparison.chart")));
         canvas.getVerticalBar().addListener(SWT.Selection, event -> canvas.redraw());
@@ -83,6 +86,7 @@ public final class MarginChart {
 
     private void paint(PaintEvent event) {
         GC gc = event.gc;
+        letters.begin();
         Rectangle area = canvas.getClientArea();
         gc.setAntialias(SWT.ON);
         boolean dark = ScreenTheme.isDark();
@@ -111,7 +115,7 @@ public final class MarginChart {
     private void row(GC gc, ComparedOption option, Rectangle row, int nameWidth, int zero, double scale, int textLeft) {
         int middle = row.y + ROW / 2;
         Point size = gc.textExtent(option.name());
-        gc.drawText(shortened(gc, option.name(), nameWidth - PAD), row.x, middle - size.y / 2, true);
+        letters.write(gc, shortened(gc, option.name(), nameWidth - PAD), row.x, middle - size.y / 2);
         OptionalDouble margin = option.margin(kind);
         if (margin.isPresent()) {
             boolean kept = margin.getAsDouble() >= 0;
@@ -121,7 +125,7 @@ public final class MarginChart {
             gc.fillRectangle(kept ? zero : zero - length, middle - 5, Math.max(1, length), 10);
             mark(gc, ink, kept, textLeft + 5, middle);
         }
-        gc.drawText(words(option), textLeft + (margin.isPresent() ? 15 : 0), middle - size.y / 2, true);
+        letters.write(gc, words(option), textLeft + (margin.isPresent() ? 15 : 0), middle - size.y / 2);
     }
 
     /** A disc for what is kept, a cross for what is not. */

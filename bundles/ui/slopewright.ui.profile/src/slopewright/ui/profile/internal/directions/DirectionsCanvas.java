@@ -28,6 +28,7 @@ import slopewright.ui.diagram.figures.Fonts;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.MarkPainter;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.theme.Lettering;
 
 /** Paints the chart and tells which direction and slope the mouse or the keys point at. */
 final class DirectionsCanvas {
@@ -36,6 +37,7 @@ final class DirectionsCanvas {
     private static final double MM_PER_PX = 1 / Fonts.PX_PER_MM;
 
     private final Canvas canvas;
+    private final Lettering letters;
     private final WorldView view = new WorldView();
     private final Fonts fonts;
     private final MarkPainter painter;
@@ -55,6 +57,7 @@ final class DirectionsCanvas {
     DirectionsCanvas(Composite parent, Consumer<DirectionScene.Chosen> pointed, Consumer<DirectionScene.Chosen> chosen) {
         this.chosen = chosen;
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+        letters = Lettering.on(canvas);
         fonts = new Fonts(canvas);
         painter = new MarkPainter(view, fonts);
         canvas.addListener(SWT.Paint, event -> paint(event.gc));
@@ -159,7 +162,11 @@ final class DirectionsCanvas {
         }
         SWTGraphics graphics = new SWTGraphics(gc);
         try {
-            laidOut(client).ifPresent(made -> painter.paint(graphics, made.marks()));
+            letters.begin();
+            laidOut(client).ifPresent(made -> {
+                painter.paint(graphics, made.marks());
+                painter.note(letters, made.marks());
+            });
             marked.ifPresent(mark -> {
                 ScenePoint at = DirectionScene.place(mark);
                 painter.paint(graphics, List.of(
@@ -170,7 +177,7 @@ final class DirectionsCanvas {
             graphics.dispose();
         }
         if (canvas.isFocusControl()) {
-            gc.setForeground(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
+            gc.setForeground(Inks.colour(Ink.WHEELS));
             gc.setLineWidth(2);
             gc.drawRectangle(1, 1, client.width - 2, client.height - 2);
         }

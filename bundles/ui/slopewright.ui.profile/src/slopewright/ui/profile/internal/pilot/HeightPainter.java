@@ -16,6 +16,7 @@ import slopewright.drawing.signal.SignalStrip;
 import slopewright.siting.Light;
 import slopewright.siting.LightForm;
 import slopewright.siting.Meaning;
+import slopewright.ui.theme.Lettering;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -28,14 +29,16 @@ final class HeightPainter {
     private static final int ARROW = 6;
 
     private final GC gc;
+    private final Lettering letters;
     private final Sight sight;
     private final Color ink;
     private final Rectangle area;
     private final QuantityFormat format = QuantityFormat.preferred();
     private final int letter;
 
-    HeightPainter(GC gc, Sight sight, Color ink, Rectangle area) {
+    HeightPainter(GC gc, Lettering letters, Sight sight, Color ink, Rectangle area) {
         this.gc = gc;
+        this.letters = letters;
         this.sight = sight;
         this.ink = ink;
         letter = gc.textExtent("0").y;
@@ -139,8 +142,8 @@ final class HeightPainter {
         String text = Words.brief(meaning);
         Point size = gc.textExtent(text);
         if (size.y <= high && size.x <= width - 2) {
-            gc.setForeground(Tints.INK);
-            gc.drawText(text, left + 2, top + (high - size.y) / 2, true);
+            gc.setForeground(Lettering.clearer(Tints.of(meaning).getRGB(), Tints.INK, Tints.CHALK));
+            letters.write(gc, text, left + 2, top + (high - size.y) / 2);
         }
     }
 
@@ -172,19 +175,17 @@ final class HeightPainter {
         String text = length(sight.eye().heightM());
         Point size = gc.textExtent(text);
         int top = Math.max(area.y - MARGIN, Math.min(area.y + area.height + MARGIN - size.y, y - size.y / 2));
-        gc.drawText(text, area.x, top, true);
+        letters.write(gc, text, area.x, top);
         ends(top);
     }
 
     private void ends(int taken) {
-        gc.setAlpha(DIMMED * 2);
         int bottom = area.y + area.height + MARGIN - letter;
         if (Math.abs(bottom - taken) > letter) {
-            gc.drawText(length(sight.strip().lowM()), area.x, bottom, true);
+            letters.write(gc, length(sight.strip().lowM()), area.x, bottom);
         }
         if (Math.abs(taken - (area.y - MARGIN)) > letter) {
-            gc.drawText(length(sight.strip().highM()), area.x, area.y - MARGIN, true);
+            letters.write(gc, length(sight.strip().highM()), area.x, area.y - MARGIN);
         }
-        gc.setAlpha(OPAQUE);
     }
 }

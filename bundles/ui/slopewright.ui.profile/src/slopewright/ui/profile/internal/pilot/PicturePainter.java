@@ -22,6 +22,7 @@ import slopewright.siting.LightForm;
 import slopewright.siting.SeenUnit;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.theme.Lettering;
 
 /** Paints what the pilot sees through a lens: sky, land, runway or helipad, and the lights as they are at the moment. */
 final class PicturePainter {
@@ -38,11 +39,13 @@ final class PicturePainter {
     private static final double[] BAR_MINUTES = {0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 1200, 1800};
 
     private final GC gc;
+    private final Lettering letters;
     private final Sight sight;
     private final Playback playback;
 
-    PicturePainter(GC gc, Sight sight, Playback playback) {
+    PicturePainter(GC gc, Lettering letters, Sight sight, Playback playback) {
         this.gc = gc;
+        this.letters = letters;
         this.sight = sight;
         this.playback = playback;
     }
@@ -56,10 +59,10 @@ final class PicturePainter {
     void paint(Lens lens, double magnified) {
         gc.setClipping(lens.area());
         ground(lens);
-        lights(lens, magnified > 0);
-        scaleBar(lens);
         caption(lens, magnified > 0 ? Messages.get("pilot.draw.magnified", factor(magnified))
                 : Messages.get("pilot.draw.field", degrees(lens.area().width / lens.scale()), degrees(lens.area().height / lens.scale())));
+        scaleBar(lens);
+        lights(lens, magnified > 0);
         gc.setClipping((Rectangle) null);
     }
 
@@ -169,12 +172,12 @@ final class PicturePainter {
         if (seen.offsetMin().isPresent() && Math.abs(seen.offsetMin().getAsDouble()) > 0) {
             text += String.format(Locale.ROOT, "  %+.1f′", seen.offsetMin().getAsDouble());
         }
-        gc.setForeground(letters());
+        gc.setForeground(chalk());
         Point size = gc.textExtent(text);
-        gc.drawText(text, (int) Math.round(x - size.x / 2.0), (int) Math.round(y), true);
+        letters.writeWhereFree(gc, text, (int) Math.round(x - size.x / 2.0), (int) Math.round(y));
     }
 
-    private Color letters() {
+    private Color chalk() {
         return sight.daylight() == Daylight.DAY ? Tints.INK : Tints.CHALK;
     }
 
@@ -262,16 +265,16 @@ final class PicturePainter {
         int x = area.x + area.width - length - 8;
         int y = area.y + area.height - 6;
         String text = chosen < 60 ? (chosen < 1 ? "0.5′" : Math.round(chosen) + "′") : Math.round(chosen / 60) + "°";
-        gc.setForeground(letters());
+        gc.setForeground(chalk());
         gc.drawLine(x, y, x + length, y);
         gc.drawLine(x, y - 3, x, y + 3);
         gc.drawLine(x + length, y - 3, x + length, y + 3);
         Point size = gc.textExtent(text);
-        gc.drawText(text, x + length / 2 - size.x / 2, y - size.y - 2, true);
+        letters.writeWhereFree(gc, text, x + length / 2 - size.x / 2, y - size.y - 2);
     }
 
     private void caption(Lens lens, String text) {
-        gc.setForeground(letters());
-        gc.drawText(text, lens.area().x + 6, lens.area().y + 3, true);
+        gc.setForeground(chalk());
+        letters.write(gc, text, lens.area().x + 6, lens.area().y + 3);
     }
 }

@@ -12,7 +12,10 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 
+import slopewright.drawing.scene.Ink;
+import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.theme.Lettering;
 
 /**
  * The picture of a pilot's view with its strips: the view itself, the indicator magnified, the signals against height at the right edge,
@@ -21,6 +24,8 @@ import slopewright.ui.profile.internal.Messages;
 public final class PilotCanvas {
 
     private static final int GAP = 3;
+    /** Room for the frame that shows the focus. */
+    private static final int EDGE = 3;
     private static final double SIDE_BY_SIDE = 1.9;
     private static final double CLOSE_SHARE = 0.36;
     private static final double TRACE_SHARE = 0.17;
@@ -31,6 +36,7 @@ public final class PilotCanvas {
     private static final int LARGEST_HEIGHTS = 230;
 
     private final Canvas canvas;
+    private final Lettering letters;
     private Optional<Sight> sight = Optional.empty();
     private Playback playback;
     private List<Playback.Sample> samples = List.of();
@@ -47,7 +53,16 @@ public final class PilotCanvas {
      */
     public record Parts(Rectangle wide, Rectangle close, Rectangle heights, Rectangle trace) {
 
-        static Parts of(int width, int height) {
+        static Parts of(Rectangle room) {
+            Parts parts = of(room.width - 2 * EDGE, room.height - 2 * EDGE);
+            return new Parts(moved(parts.wide), moved(parts.close), moved(parts.heights), moved(parts.trace));
+        }
+
+        private static Rectangle moved(Rectangle part) {
+            return new Rectangle(part.x + EDGE, part.y + EDGE, part.width, part.height);
+        }
+
+        private static Parts of(int width, int height) {
             int trace = (int) Math.max(LEAST_TRACE, Math.min(LARGEST_TRACE, height * TRACE_SHARE));
             int heights = (int) Math.max(LEAST_HEIGHTS, Math.min(LARGEST_HEIGHTS, width * HEIGHTS_SHARE));
             int left = Math.max(1, width - heights - GAP);
@@ -71,6 +86,7 @@ public final class PilotCanvas {
      */
     public PilotCanvas(Composite parent, DoubleConsumer seek) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+        letters = Lettering.on(canvas);
         Named.describe(canvas, Messages.get("pilot.canvas"), () -> description);
         canvas.addListener(SWT.Paint, event -> paint(event.gc));
         canvas.addListener(SWT.MouseDown, event -> {
@@ -119,7 +135,7 @@ public final class PilotCanvas {
     /** Returns where the parts lie now. */
     public Parts parts() {
         Rectangle client = canvas.getClientArea();
-        return Parts.of(client.width, client.height);
+        return Parts.of(client);
     }
 
     /** Returns how often it was painted. */
@@ -129,25 +145,26 @@ public final class PilotCanvas {
 
     private void paint(GC gc) {
         paints++;
+        letters.begin();
         Rectangle client = canvas.getClientArea();
-        gc.setBackground(canvas.getDisplay().getSystemColor(SWT.COLOR_WIDGET_BACKGROUND));
+        gc.setBackground(Inks.colour(Ink.PAPER));
         gc.fillRectangle(client);
         if (sight.isEmpty() || client.width < 2 || client.height < 2) {
             return;
         }
         gc.setAntialias(SWT.ON);
         gc.setTextAntialias(SWT.ON);
-        Parts parts = Parts.of(client.width, client.height);
-        PicturePainter pictures = new PicturePainter(gc, sight.get(), playback);
+        Parts parts = Parts.of(client);
+        PicturePainter pictures = new PicturePainter(gc, letters, sight.get(), playback);
         Lens wide = Lens.wide(sight.get(), parts.wide());
         Lens close = Lens.close(sight.get(), parts.close());
         pictures.paint(wide, 0);
         pictures.paint(close, close.scale() / wide.scale());
-        Color ink = canvas.getDisplay().getSystemColor(SWT.COLOR_WIDGET_FOREGROUND);
-        new HeightPainter(gc, sight.get(), ink, parts.heights()).paint();
-        new TracePainter(gc, ink, parts.trace(), samples, playback).paint();
+        Color ink = Inks.colour(Ink.TEXT);
+        new HeightPainter(gc, letters, sight.get(), ink, parts.heights()).paint();
+        new TracePainter(gc, letters, ink, parts.trace(), samples, playback).paint();
         if (canvas.isFocusControl()) {
-            gc.setForeground(canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION));
+            gc.setForeground(Inks.colour(Ink.WHEELS));
             gc.setLineWidth(2);
             gc.drawRectangle(1, 1, client.width - 2, client.height - 2);
             gc.setLineWidth(1);

@@ -54,6 +54,12 @@ final class Tints {
         return new Color(part(below.red, above.red, share), part(below.green, above.green, share), part(below.blue, above.blue, share));
     }
 
+    /** Returns what is seen where a colour lies over a ground and covers a share of it, from 0 to 1. */
+    static Color mixed(Color over, Color ground, double share) {
+        return new Color(part(ground.getRed(), over.getRed(), share), part(ground.getGreen(), over.getGreen(), share),
+                part(ground.getBlue(), over.getBlue(), share));
+    }
+
     private static int part(int from, int to, double share) {
         return (int) Math.round(from + (to - from) * share);
     }
@@ -61,11 +67,11 @@ final class Tints {
     /** Returns what stands for a meaning in a strip: the farther from the slope, the stronger. */
     static Color of(Meaning meaning) {
         return switch (meaning) {
-            case WELL_ABOVE -> new Color(94, 129, 190);
+            case WELL_ABOVE -> new Color(106, 142, 202);
             case ABOVE -> new Color(146, 172, 214);
             case ON_SLOPE -> new Color(112, 178, 124);
             case BELOW -> new Color(226, 152, 120);
-            case WELL_BELOW -> new Color(206, 92, 76);
+            case WELL_BELOW -> new Color(218, 106, 90);
             case OUTSIDE -> new Color(150, 154, 158);
         };
     }

@@ -9,8 +9,11 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 
 import slopewright.drawing.pilot.LightMix;
+import slopewright.drawing.scene.Ink;
 import slopewright.siting.Meaning;
 import slopewright.siting.SeenUnit;
+import slopewright.ui.diagram.figures.Inks;
+import slopewright.ui.theme.Lettering;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -23,14 +26,16 @@ final class TracePainter {
     private static final int MOST_TICKS = 6;
 
     private final GC gc;
+    private final Lettering letters;
     private final Color ink;
     private final Rectangle area;
     private final List<Playback.Sample> samples;
     private final Playback playback;
     private final int letter;
 
-    TracePainter(GC gc, Color ink, Rectangle area, List<Playback.Sample> samples, Playback playback) {
+    TracePainter(GC gc, Lettering letters, Color ink, Rectangle area, List<Playback.Sample> samples, Playback playback) {
         this.gc = gc;
+        this.letters = letters;
         this.ink = ink;
         this.area = area;
         this.samples = samples;
@@ -94,12 +99,36 @@ final class TracePainter {
                 String text = Words.brief(samples.get(start).observation().meaning());
                 Point size = gc.textExtent(text);
                 if (size.x + 4 <= to - from) {
-                    gc.setForeground(Tints.INK);
-                    gc.drawText(text, (from + to - size.x) / 2, top + (height - size.y) / 2, true);
+                    word(run, samples.get(start).observation().meaning(), text, new Rectangle((from + to - size.x) / 2,
+                            top + (height - size.y) / 2, size.x, size.y));
                 }
                 start = i;
             }
         }
+    }
+
+    /** Writes a word in two inks where the head stands within it: what is ahead has a fainter ground. */
+    private void word(Rectangle run, Meaning meaning, String text, Rectangle where) {
+        Color full = Tints.of(meaning);
+        Color faint = Tints.mixed(full, Inks.colour(Ink.PAPER), AHEAD / (double) OPAQUE);
+        int head = headX(run);
+        Rectangle clipping = gc.getClipping();
+        for (boolean isAhead : new boolean[] {false, true}) {
+            int from = isAhead ? Math.max(where.x, head) : where.x;
+            int to = isAhead ? where.x + where.width : Math.min(where.x + where.width, head);
+            Rectangle part = new Rectangle(from, where.y, to - from, where.height).intersection(clipping);
+            if (to > from && !part.isEmpty()) {
+                gc.setClipping(part);
+                gc.setForeground(Lettering.clearer((isAhead ? faint : full).getRGB(), Tints.INK, Tints.CHALK));
+                gc.drawText(text, where.x, where.y, true);
+                letters.note(text, new Rectangle(from, where.y, to - from, where.height), gc.getForeground().getRGB());
+            }
+        }
+        gc.setClipping(clipping);
+    }
+
+    private int headX(Rectangle run) {
+        return (int) Math.round(run.x + run.width * playback.timeS() / playback.approach().durationS());
     }
 
     private void ticks(Rectangle run, int top) {
@@ -119,14 +148,14 @@ final class TracePainter {
             int left = Math.max(area.x, Math.min(area.x + area.width - size.x, x - size.x / 2));
             gc.drawLine(x, top, x, top + 2);
             if (left + size.x < free) {
-                gc.drawText(text, left, top + 2, true);
+                letters.write(gc, text, left, top + 2);
                 free = left - 6;
             }
         }
     }
 
     private void head(Rectangle run, int body) {
-        int x = (int) Math.round(run.x + run.width * playback.timeS() / playback.approach().durationS());
+        int x = headX(run);
         gc.setForeground(ink);
         gc.setBackground(ink);
         gc.setLineWidth(2);

@@ -27,6 +27,7 @@ import slopewright.siting.LightForm;
 import slopewright.siting.SeenUnit;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.theme.Lettering;
 
 /** The readout beside the section: a heading, lamps as the pilot sees them, and lines of a name, a value and a verdict. */
 public final class ReadoutPanel {
@@ -71,6 +72,7 @@ public final class ReadoutPanel {
     private static final int LAMP_GAP = 4;
 
     private final Canvas canvas;
+    private final Lettering letters;
     private final Font small;
     private String heading = "";
     private List<List<SeenUnit>> lamps = List.of();
@@ -79,6 +81,7 @@ public final class ReadoutPanel {
     /** Makes an empty panel. */
     public ReadoutPanel(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_FOCUS);
+        letters = Lettering.on(canvas);
         small = new LocalResourceManager(JFaceResources.getResources(), canvas).create(FontDescriptor.createFrom(JFaceResources
                 .getDialogFont()).increaseHeight(SMALLER_PT));
         canvas.addListener(SWT.Paint, event -> paint(event.gc));
@@ -123,6 +126,7 @@ public final class ReadoutPanel {
     }
 
     private void paint(GC gc) {
+        letters.begin();
         Rectangle area = canvas.getClientArea();
         gc.setAntialias(SWT.ON);
         gc.setBackground(Inks.colour(Ink.PAPER));
@@ -135,7 +139,7 @@ public final class ReadoutPanel {
         names = names == 0 ? 0 : names + GAP;
         for (Row row : rows) {
             gc.setForeground(Inks.colour(Ink.DIMENSION));
-            gc.drawText(row.name(), EDGE, y, true);
+            letters.write(gc, row.name(), EDGE, y);
             int left = EDGE + (row.name().isEmpty() ? 0 : names);
             if (row.sign() != Sign.NONE) {
                 sign(gc, row.sign(), left, y + gc.getFontMetrics().getHeight() / 2);
@@ -173,7 +177,7 @@ public final class ReadoutPanel {
     private int wrapped(GC gc, String text, int x, int y, int width) {
         int top = y;
         for (String line : lines(gc, text, width)) {
-            gc.drawText(line, x, top, true);
+            letters.write(gc, line, x, top);
             top += gc.getFontMetrics().getHeight() + (gc.getFont().equals(small) ? 0 : 1);
         }
         return top;
@@ -213,7 +217,7 @@ public final class ReadoutPanel {
     }
 
     /** A steady lamp is full, one that pulses or flashes is a ring, one without light is empty; the letter names the colour. */
-    private static void lamp(GC gc, Light light, int x, int y, int size) {
+    private void lamp(GC gc, Light light, int x, int y, int size) {
         boolean lit = light.form() != LightForm.OFF && light.colour() != Colour.NONE;
         boolean steady = light.form() == LightForm.STEADY;
         if (lit) {
@@ -233,6 +237,8 @@ public final class ReadoutPanel {
             gc.setForeground(dark ? gc.getDevice().getSystemColor(SWT.COLOR_WHITE)
                     : steady ? gc.getDevice().getSystemColor(SWT.COLOR_BLACK) : Inks.colour(Ink.TEXT));
             gc.drawText(letter, x + (size - extent.x + 1) / 2, y + (size - extent.y + 1) / 2, true);
+            int edge = size / LAMP_GAP;
+            letters.note(letter, new Rectangle(x + edge, y + edge, size - 2 * edge, size - 2 * edge), gc.getForeground().getRGB());
         }
     }
 

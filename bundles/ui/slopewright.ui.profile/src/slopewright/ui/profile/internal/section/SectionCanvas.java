@@ -30,6 +30,7 @@ import slopewright.ui.diagram.figures.Fonts;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.MarkPainter;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.theme.Lettering;
 
 /** Paints a section with crosshair and pilot's eye, and knows what part of it is shown at which exaggeration. */
 public final class SectionCanvas {
@@ -50,6 +51,7 @@ public final class SectionCanvas {
     private static final double MOST_EXAGGERATION = 200;
 
     private final Canvas canvas;
+    private final Lettering letters;
     private final WorldView view = new WorldView();
     private final MarkPainter painter;
     private final Fonts fonts;
@@ -70,6 +72,7 @@ public final class SectionCanvas {
     /** Makes an empty canvas. */
     public SectionCanvas(Composite parent) {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
+        letters = Lettering.on(canvas);
         fonts = new Fonts(canvas);
         painter = new MarkPainter(view, fonts);
         canvas.addListener(SWT.Paint, event -> paint(event.gc));
@@ -252,8 +255,11 @@ public final class SectionCanvas {
         gc.fillRectangle(area);
         Graphics graphics = new SWTGraphics(gc);
         try {
-            painter.paint(graphics, marks());
-            painter.paint(graphics, overlay());
+            letters.begin();
+            for (List<Mark> painted : List.of(marks(), overlay())) {
+                painter.paint(graphics, painted);
+                painter.note(letters, painted);
+            }
         } finally {
             graphics.dispose();
         }

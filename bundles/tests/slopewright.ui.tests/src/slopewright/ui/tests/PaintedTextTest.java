@@ -1,0 +1,258 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.Label;
+import org.eclipse.draw2d.text.TextFlow;
+import org.eclipse.gef.GraphicalEditPart;
+import org.eclipse.gef.ui.palette.PaletteViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.TestReporter;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import slopewright.model.util.Projects;
+import slopewright.testkit.DemoProjects;
+import slopewright.ui.diagram.figures.Inks;
+import slopewright.ui.document.ProjectInput;
+import slopewright.ui.elements.ElementsView;
+import slopewright.ui.plan.PlanEditor;
+import slopewright.ui.preferences.Preferences;
+import slopewright.ui.profile.DirectionsView;
+import slopewright.ui.profile.PilotView;
+import slopewright.ui.profile.SectionView;
+import slopewright.ui.review.ComparisonView;
+import slopewright.ui.theme.Lettering;
+import slopewright.ui.theme.ScreenTheme;
+
+/** What the product paints itself (plan, palette, section, pilot's view, charts) is read in the light and in the dark. */
+class PaintedTextTest {
+    private static final int LEAST_WIDTH = 4;
+
+    @TempDir
+    private Path folder;
+    private final List<String> faint = new ArrayList<>();
+    private int looked;
+    private double least = Double.MAX_VALUE;
+
+    @AfterEach
+    void goBackToLight() {
+        Preferences.store().setValue(Preferences.THEME, Preferences.LIGHT);
+        Patience.await("the window is light", () -> !ScreenTheme.isDark());
+        page().closeAllEditors(false);
+        List.of(SectionView.ID, PilotView.ID, DirectionsView.ID, ComparisonView.ID)
+                .forEach(id -> page().hideView(page().findView(id)));
+    }
+
+    private static IWorkbenchPage page() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+    }
+
+    private static Shell shell() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
+    void everyPaintedTextIsToldFromItsGround(String theme, TestReporter report) throws Exception {
+        Preferences.store().setValue(Preferences.THEME, theme);
+        Patience.await("the window is as it shall be", () -> ScreenTheme.isDark() == theme.equals(Preferences.DARK));
+        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale-faults", folder)),
+                PlanEditor.ID);
+        PlanDriver plan = new PlanDriver(editor);
+        Patience.await("the project is checked", () -> plan.document().lastResult().isPresent() && !plan.document().isChecking());
+        plan(editor, plan);
+        palette(editor.viewer().getEditDomain().getPaletteViewer());
+        page().showView(SectionView.ID);
+        painted("section", 1);
+        SectionView section = (SectionView) page().findView(SectionView.ID);
+        section.canvas().control().notifyListeners(SWT.KeyDown, arrow());
+        painted("section with a reading", 2);
+        PilotView pilot = (PilotView) page().showView(PilotView.ID);
+        Combo lights = Widgets.all(shell(), Combo.class).filter(combo -> combo.getItemCount() == 3
+                && combo.isVisible() && combo.getItem(0).equals("Day")).findFirst().orElseThrow();
+        for (int i = 0; i < lights.getItemCount(); i++) {
+            lights.select(i);
+            lights.notifyListeners(SWT.Selection, new Event());
+            painted("pilot's view, " + lights.getText(), 1);
+        }
+        pilot.advance(30);
+        painted("pilot's view under way", 1);
+        Projects.aids(plan.document().project()).stream().filter(aid -> Projects.runway(Projects.host(aid).orElseThrow()).isEmpty())
+                .forEach(aid -> plan.document().viewState().choose(aid.getId()));
+        page().showView(DirectionsView.ID);
+        painted("landing directions", 1);
+        plan.document().viewState().choose(Projects.aids(plan.document().project()).get(0).getId());
+        ComparisonView comparison = (ComparisonView) page().showView(ComparisonView.ID);
+        Widgets.all(comparison.viewer().getTable().getParent().getParent(), Button.class).findFirst().orElseThrow()
+                .notifyListeners(SWT.Selection, new Event());
+        painted("comparison", 1);
+        report.publishEntry("least contrast, " + theme, String.format(Locale.ROOT, "%.2f", least));
+        assertEquals(List.of(), faint);
+    }
+
+    /** The menu of the plan as the toolkit shows it: each entry that can be chosen is a band of rows. */
+    @ParameterizedTest
+    @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
+    void everyEntryOfAMenuIsToldFromItsGround(String theme, TestReporter report) throws Exception {
+        Preferences.store().setValue(Preferences.THEME, theme);
+        Patience.await("the window is as it shall be", () -> ScreenTheme.isDark() == theme.equals(Preferences.DARK));
+        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), PlanEditor.ID);
+        Menu menu = editor.viewer().getContextMenu().createContextMenu(editor.viewer().getControl());
+        Point at = editor.viewer().getControl().toDisplay(60, 30);
+        menu.setLocation(at);
+        menu.setVisible(true);
+        Patience.pause(1500);
+        ImageData picture = Contrast.onScreen(new Rectangle(at.x + 4, at.y + 4, 240, 600));
+        List<MenuItem> items = Stream.of(menu.getItems()).filter(item -> (item.getStyle() & SWT.SEPARATOR) == 0).toList();
+        List<Boolean> enabled = items.stream().map(MenuItem::isEnabled).toList();
+        List<String> texts = items.stream().map(MenuItem::getText).toList();
+        menu.setVisible(false);
+        List<Rectangle> bands = Contrast.bands(picture, items.size());
+        assertEquals(items.size(), bands.size(), texts + " in " + bands);
+        for (int i = 0; i < bands.size(); i++) {
+            if (enabled.get(i)) {
+                note("menu", texts.get(i), Contrast.in(picture, bands.get(i)));
+            }
+        }
+        report.publishEntry("least contrast of a menu, " + theme, String.format(Locale.ROOT, "%.2f", least));
+        assertTrue(looked > 5, looked + " entries");
+        assertEquals(List.of(), faint);
+    }
+
+    /** What is typed into a cell of a site table. */
+    @ParameterizedTest
+    @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
+    void whatIsTypedIntoACellIsToldFromItsGround(String theme) throws Exception {
+        Preferences.store().setValue(Preferences.THEME, theme);
+        Patience.await("the window is as it shall be", () -> ScreenTheme.isDark() == theme.equals(Preferences.DARK));
+        page().openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), PlanEditor.ID);
+        ElementsView tables = (ElementsView) page().showView(ElementsView.ID);
+        Patience.await("there are rows", () -> tables.table().getItemCount() > 0);
+        Event enter = new Event();
+        enter.keyCode = SWT.CR;
+        enter.character = SWT.CR;
+        tables.table().setFocus();
+        tables.table().select(0);
+        tables.table().notifyListeners(SWT.KeyDown, enter);
+        cell(tables.table());
+        page().hideView(tables);
+        assertEquals(List.of(), faint);
+    }
+
+    private void cell(Composite list) {
+        Patience.await("a cell is open", () -> Widgets.all(list, Text.class).anyMatch(text -> text.isVisible() && text.getSize().x > 0));
+        Patience.pause(300);
+        Widgets.all(list, Text.class).filter(Control::isVisible).forEach(text -> {
+            text.setSelection(0);
+            ImageData picture = Contrast.painted(text);
+            assertTrue(!text.getText().isEmpty(), "something to read");
+            note("cell of " + list, text.getText(), Contrast.in(picture, new Rectangle(2, 2, picture.width - 4, picture.height - 4)));
+            text.selectAll();
+            text.setFocus();
+            Patience.pause(200);
+            picture = Contrast.painted(text);
+            note("selected in " + list, text.getText(), Contrast.in(picture, new Rectangle(4, 4, picture.width / 3, picture.height - 8)));
+        });
+    }
+
+    private static Event arrow() {
+        Event event = new Event();
+        event.keyCode = SWT.ARROW_RIGHT;
+        return event;
+    }
+
+    private void plan(PlanEditor editor, PlanDriver plan) {
+        Patience.pause(500);
+        looked = 0;
+        ImageData picture = Contrast.painted(editor.viewer().getControl());
+        plan.labels().forEach((label, box) -> look("plan", label.text(), picture, box, Inks.colour(label.ink()).getRGB()));
+        assertTrue(looked > 5, "labels of the plan: " + looked);
+    }
+
+    private void palette(PaletteViewer viewer) {
+        looked = 0;
+        ImageData picture = Contrast.painted(viewer.getControl());
+        texts(((GraphicalEditPart) viewer.getRootEditPart()).getFigure(), picture);
+        assertTrue(looked > 5, "entries of the palette: " + looked);
+    }
+
+    private void texts(IFigure figure, ImageData picture) {
+        if (!figure.isShowing()) {
+            return;
+        }
+        String text = figure instanceof Label label ? label.getText()
+                : figure instanceof TextFlow flow ? flow.getText() : "";
+        if (!text.isBlank()) {
+            org.eclipse.draw2d.geometry.Rectangle box = figure instanceof Label label ? label.getTextBounds().getCopy()
+                    : figure.getBounds().getCopy();
+            figure.translateToAbsolute(box);
+            Rectangle part = new Rectangle(box.x, box.y, box.width, box.height).intersection(new Rectangle(0, 0, picture.width,
+                    picture.height));
+            if (part.width > LEAST_WIDTH && part.height > LEAST_WIDTH) {
+                note("palette", text, Contrast.in(picture, part));
+            }
+        }
+        for (Object child : figure.getChildren()) {
+            texts((IFigure) child, picture);
+        }
+    }
+
+    /** Looks at every canvas in sight that knows what it has written. */
+    private void painted(String what, int atLeast) {
+        Patience.await(what + " is painted", () -> Widgets.all(shell(), Canvas.class).filter(Control::isVisible)
+                .anyMatch(canvas -> Lettering.of(canvas).filter(letters -> !letters.written().isEmpty()).isPresent()));
+        Patience.pause(400);
+        looked = 0;
+        int[] canvases = {0};
+        Widgets.all(shell(), Canvas.class).filter(Control::isVisible).filter(canvas -> canvas.getSize().x > LEAST_WIDTH)
+                .forEach(canvas -> Lettering.of(canvas).ifPresent(letters -> {
+                    canvases[0]++;
+                    canvas.redraw();
+                    ImageData picture = Contrast.painted(canvas);
+                    letters.written().forEach(text -> look(what, text.text(), picture, text.where(), text.ink()));
+                }));
+        assertTrue(canvases[0] >= atLeast && looked > 1, what + ": " + canvases[0] + " canvases, " + looked + " texts");
+    }
+
+    private void look(String what, String text, ImageData picture, Rectangle where, RGB ink) {
+        Rectangle part = where.intersection(new Rectangle(0, 0, picture.width, picture.height));
+        if (part.width >= Math.min(where.width, LEAST_WIDTH) && part.height == where.height && part.width * 2 > where.width) {
+            note(what, text, Contrast.ofText(picture, part, ink));
+        }
+    }
+
+    private void note(String what, String text, double contrast) {
+        looked++;
+        least = Math.min(least, contrast);
+        if (contrast < Contrast.LEAST) {
+            faint.add(String.format(Locale.ROOT, "%s: '%s' %.2f", what, text.strip(), contrast));
+        }
+    }
+}
