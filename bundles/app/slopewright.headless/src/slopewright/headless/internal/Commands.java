@@ -6,7 +6,7 @@ import java.util.List;
 final class Commands {
 
     /** The words that call them, in the order in which help lists them. */
-    static final List<String> NAMES = List.of("new", "enter", "check", "site", "signal", "compare", "compare-rule-sets",
+    static final List<String> NAMES = List.of("new", "place", "enter", "check", "site", "signal", "compare", "compare-rule-sets",
             "compare-versions", "surface", "portable", "directions", "take", "sight", "tolerance", "variation", "report", "draw",
             "schedule", "card", "briefing", "pocket", "commission", "families", "rules", "rule-sets", "export", "import", "text", "book",
             "read-back", "review", "handover", "help", "completion", "manual");
@@ -22,6 +22,7 @@ final class Commands {
     static Command make(String name) {
         return switch (name) {
             case "new" -> new NewCommand();
+            case "place" -> new PlaceCommand();
             case "enter" -> new EnterCommand();
             case "check" -> new CheckCommand();
             case "site" -> new SiteCommand();
