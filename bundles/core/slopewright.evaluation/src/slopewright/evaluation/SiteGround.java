@@ -31,9 +31,10 @@ import slopewright.siting.site.SiteFrame;
  *
  * @param profile heights above the threshold or the TLOF, places counted from there in the landing direction; empty where nothing is known
  * @param source  where the profile comes from
+ * @param levels  the surveyed levels that it follows from; none where it follows from something else
  * @param notes   what a reader must know of it
  */
-public record SiteGround(Optional<Profile> profile, GroundSource source, List<Message> notes) {
+public record SiteGround(Optional<Profile> profile, GroundSource source, List<GroundLevel> levels, List<Message> notes) {
 
     /** How far beside the edge of the runway levels belong to the ground of the units, metres. */
     public static final double CORRIDOR_M = 60;
@@ -44,8 +45,9 @@ public record SiteGround(Optional<Profile> profile, GroundSource source, List<Me
 
     private static final double HALF_WIDTH_UNKNOWN_M = 0;
 
-    /** Copies the notes. */
+    /** Copies the lists. */
     public SiteGround {
+        levels = List.copyOf(levels);
         notes = List.copyOf(notes);
     }
 
@@ -77,7 +79,7 @@ public record SiteGround(Optional<Profile> profile, GroundSource source, List<Me
     public static SiteGround of(ApproachHost host, Side side) {
         Optional<Profile> typed = typed(host);
         if (typed.isPresent()) {
-            return new SiteGround(typed, GroundSource.TYPED_PROFILE, List.of());
+            return new SiteGround(typed, GroundSource.TYPED_PROFILE, List.of(), List.of());
         }
         if (levels(host).isEmpty()) {
             return none(List.of());
@@ -89,13 +91,14 @@ public record SiteGround(Optional<Profile> profile, GroundSource source, List<Me
             return none(List.of(Message.of("evaluation.note.levels-without-frame", e.reason())));
         }
         Optional<Profile> surveyed = surveyed(near);
-        return surveyed.map(profile -> new SiteGround(surveyed, GroundSource.SURVEYED_LEVELS, List.of(Message.of(
-                "evaluation.note.surveyed-ground", Words.count(near.size()), Words.m(profile.firstM()), Words.m(profile.lastM())))))
+        return surveyed.map(profile -> new SiteGround(surveyed, GroundSource.SURVEYED_LEVELS, near.stream().map(Placed::level).toList(),
+                List.of(Message.of("evaluation.note.surveyed-ground", Words.count(near.size()), Words.m(profile.firstM()), Words.m(profile
+                        .lastM())))))
                 .orElseGet(() -> none(near.isEmpty() ? List.of() : List.of(Message.of("evaluation.note.too-few-levels"))));
     }
 
     private static SiteGround none(List<Message> notes) {
-        return new SiteGround(Optional.empty(), GroundSource.LEVEL, notes);
+        return new SiteGround(Optional.empty(), GroundSource.LEVEL, List.of(), notes);
     }
 
     /**

@@ -15,6 +15,7 @@ package slopewright.model;
  *   <li>{@link slopewright.model.GroundLevel#getPlace <em>Place</em>}</li>
  *   <li>{@link slopewright.model.GroundLevel#getSource <em>Source</em>}</li>
  *   <li>{@link slopewright.model.GroundLevel#getDate <em>Date</em>}</li>
+ *   <li>{@link slopewright.model.GroundLevel#getVerticalAccuracyM <em>Vertical Accuracy M</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getGroundLevel()
@@ -87,5 +88,27 @@ public interface GroundLevel extends Identified {
 	 * @generated
 	 */
 	void setDate(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Vertical Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Vertical Accuracy M</em>' attribute.
+	 * @see #setVerticalAccuracyM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getGroundLevel_VerticalAccuracyM()
+	 * @model
+	 * @generated
+	 */
+	Double getVerticalAccuracyM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.GroundLevel#getVerticalAccuracyM <em>Vertical Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Vertical Accuracy M</em>' attribute.
+	 * @see #getVerticalAccuracyM()
+	 * @generated
+	 */
+	void setVerticalAccuracyM(Double value);
 
 } // GroundLevel

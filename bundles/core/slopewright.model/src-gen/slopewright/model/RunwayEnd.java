@@ -22,6 +22,9 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.RunwayEnd#getAimingPointDistanceM <em>Aiming Point Distance M</em>}</li>
  *   <li>{@link slopewright.model.RunwayEnd#getSiteProfile <em>Site Profile</em>}</li>
  *   <li>{@link slopewright.model.RunwayEnd#getHazardousTerrain <em>Hazardous Terrain</em>}</li>
+ *   <li>{@link slopewright.model.RunwayEnd#getSiteProfileSource <em>Site Profile Source</em>}</li>
+ *   <li>{@link slopewright.model.RunwayEnd#getSiteProfileDate <em>Site Profile Date</em>}</li>
+ *   <li>{@link slopewright.model.RunwayEnd#getSiteProfileAccuracyM <em>Site Profile Accuracy M</em>}</li>
  * </ul>
  *
  * @see slopewright.model.SlopewrightPackage#getRunwayEnd()
@@ -216,5 +219,71 @@ public interface RunwayEnd extends ApproachHost {
 	 * @generated
 	 */
 	void setHazardousTerrain(Boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Site Profile Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Site Profile Source</em>' attribute.
+	 * @see #setSiteProfileSource(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunwayEnd_SiteProfileSource()
+	 * @model
+	 * @generated
+	 */
+	String getSiteProfileSource();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.RunwayEnd#getSiteProfileSource <em>Site Profile Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Site Profile Source</em>' attribute.
+	 * @see #getSiteProfileSource()
+	 * @generated
+	 */
+	void setSiteProfileSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Site Profile Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Site Profile Date</em>' attribute.
+	 * @see #setSiteProfileDate(String)
+	 * @see slopewright.model.SlopewrightPackage#getRunwayEnd_SiteProfileDate()
+	 * @model
+	 * @generated
+	 */
+	String getSiteProfileDate();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.RunwayEnd#getSiteProfileDate <em>Site Profile Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Site Profile Date</em>' attribute.
+	 * @see #getSiteProfileDate()
+	 * @generated
+	 */
+	void setSiteProfileDate(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Site Profile Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Site Profile Accuracy M</em>' attribute.
+	 * @see #setSiteProfileAccuracyM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getRunwayEnd_SiteProfileAccuracyM()
+	 * @model
+	 * @generated
+	 */
+	Double getSiteProfileAccuracyM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.RunwayEnd#getSiteProfileAccuracyM <em>Site Profile Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Site Profile Accuracy M</em>' attribute.
+	 * @see #getSiteProfileAccuracyM()
+	 * @generated
+	 */
+	void setSiteProfileAccuracyM(Double value);
 
 } // RunwayEnd

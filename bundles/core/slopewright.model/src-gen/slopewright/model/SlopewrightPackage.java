@@ -1836,13 +1836,40 @@ public interface SlopewrightPackage extends EPackage {
 	int RUNWAY_END__HAZARDOUS_TERRAIN = APPROACH_HOST_FEATURE_COUNT + 8;
 
 	/**
+	 * The feature id for the '<em><b>Site Profile Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY_END__SITE_PROFILE_SOURCE = APPROACH_HOST_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Site Profile Date</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY_END__SITE_PROFILE_DATE = APPROACH_HOST_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Site Profile Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int RUNWAY_END__SITE_PROFILE_ACCURACY_M = APPROACH_HOST_FEATURE_COUNT + 11;
+
+	/**
 	 * The number of structural features of the '<em>Runway End</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int RUNWAY_END_FEATURE_COUNT = APPROACH_HOST_FEATURE_COUNT + 9;
+	int RUNWAY_END_FEATURE_COUNT = APPROACH_HOST_FEATURE_COUNT + 12;
 
 	/**
 	 * The number of operations of the '<em>Runway End</em>' class.
@@ -2707,13 +2734,22 @@ public interface SlopewrightPackage extends EPackage {
 	int GROUND_LEVEL__DATE = IDENTIFIED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Vertical Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GROUND_LEVEL__VERTICAL_ACCURACY_M = IDENTIFIED_FEATURE_COUNT + 3;
+
+	/**
 	 * The number of structural features of the '<em>Ground Level</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GROUND_LEVEL_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 3;
+	int GROUND_LEVEL_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 4;
 
 	/**
 	 * The number of operations of the '<em>Ground Level</em>' class.
@@ -6191,6 +6227,39 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getRunwayEnd_HazardousTerrain();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.RunwayEnd#getSiteProfileSource <em>Site Profile Source</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Site Profile Source</em>'.
+	 * @see slopewright.model.RunwayEnd#getSiteProfileSource()
+	 * @see #getRunwayEnd()
+	 * @generated
+	 */
+	EAttribute getRunwayEnd_SiteProfileSource();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.RunwayEnd#getSiteProfileDate <em>Site Profile Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Site Profile Date</em>'.
+	 * @see slopewright.model.RunwayEnd#getSiteProfileDate()
+	 * @see #getRunwayEnd()
+	 * @generated
+	 */
+	EAttribute getRunwayEnd_SiteProfileDate();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.RunwayEnd#getSiteProfileAccuracyM <em>Site Profile Accuracy M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Site Profile Accuracy M</em>'.
+	 * @see slopewright.model.RunwayEnd#getSiteProfileAccuracyM()
+	 * @see #getRunwayEnd()
+	 * @generated
+	 */
+	EAttribute getRunwayEnd_SiteProfileAccuracyM();
+
+	/**
 	 * Returns the meta object for class '{@link slopewright.model.GlidePathAid <em>Glide Path Aid</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6809,6 +6878,17 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getGroundLevel_Date();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.GroundLevel#getVerticalAccuracyM <em>Vertical Accuracy M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Vertical Accuracy M</em>'.
+	 * @see slopewright.model.GroundLevel#getVerticalAccuracyM()
+	 * @see #getGroundLevel()
+	 * @generated
+	 */
+	EAttribute getGroundLevel_VerticalAccuracyM();
 
 	/**
 	 * Returns the meta object for class '{@link slopewright.model.ObstacleSurvey <em>Obstacle Survey</em>}'.
@@ -9745,6 +9825,30 @@ public interface SlopewrightPackage extends EPackage {
 		EAttribute RUNWAY_END__HAZARDOUS_TERRAIN = eINSTANCE.getRunwayEnd_HazardousTerrain();
 
 		/**
+		 * The meta object literal for the '<em><b>Site Profile Source</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY_END__SITE_PROFILE_SOURCE = eINSTANCE.getRunwayEnd_SiteProfileSource();
+
+		/**
+		 * The meta object literal for the '<em><b>Site Profile Date</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY_END__SITE_PROFILE_DATE = eINSTANCE.getRunwayEnd_SiteProfileDate();
+
+		/**
+		 * The meta object literal for the '<em><b>Site Profile Accuracy M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute RUNWAY_END__SITE_PROFILE_ACCURACY_M = eINSTANCE.getRunwayEnd_SiteProfileAccuracyM();
+
+		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.GlidePathAidImpl <em>Glide Path Aid</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -10213,6 +10317,14 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute GROUND_LEVEL__DATE = eINSTANCE.getGroundLevel_Date();
+
+		/**
+		 * The meta object literal for the '<em><b>Vertical Accuracy M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GROUND_LEVEL__VERTICAL_ACCURACY_M = eINSTANCE.getGroundLevel_VerticalAccuracyM();
 
 		/**
 		 * The meta object literal for the '{@link slopewright.model.impl.ObstacleSurveyImpl <em>Obstacle Survey</em>}' class.

@@ -117,6 +117,37 @@ class SiteGroundTest {
         assertEquals(GroundSource.TYPED_PROFILE, typed.ground());
     }
 
+    /** The layout names its ground, with whose it is, from when and how accurate; of several levels the least accurate counts. */
+    @Test
+    void aLayoutSaysWhichGroundItUsed() {
+        assertEquals("none is known: it is taken as level with the threshold or the touchdown area", ground());
+        GroundLevel first = level(0, -40, 0);
+        GroundLevel second = level(400, -60, -2);
+        assertTrue(ground().endsWith("; source, date and accuracy not said"), ground());
+        first.setSource("survey 7");
+        first.setDate("2026-03-01");
+        first.setVerticalAccuracyM(0.02);
+        assertEquals("2 surveyed levels near the line of the units, 0.00 m to 400.00 m along the runway; source: not said and "
+                + "survey 7; date: not said and 2026-03-01; accuracy: not said", ground());
+        second.setSource("survey 7");
+        second.setDate("2026-03-01");
+        second.setVerticalAccuracyM(0.05);
+        assertEquals("2 surveyed levels near the line of the units, 0.00 m to 400.00 m along the runway; source: survey 7; "
+                + "date: 2026-03-01; accuracy: 0.05 m", ground());
+        end.getSiteProfile().addAll(List.of(point(600, 48), point(0, 50)));
+        assertEquals("site profile of 2 points, 0.00 m to 600.00 m along the runway; source, date and accuracy not said", ground());
+        end.setSiteProfileSource("drawing 3");
+        end.setSiteProfileDate("2026-04-01");
+        end.setSiteProfileAccuracyM(0.1);
+        assertTrue(ground().endsWith("source: drawing 3; date: 2026-04-01; accuracy: 0.10 m"), ground());
+        end.getSiteProfile().add(point(0, 51));
+        assertTrue(ground().startsWith("none that can be used: "), ground());
+    }
+
+    private String ground() {
+        return GroundUsed.of(AidEvaluation.of(aid)).english();
+    }
+
     /**
      * Beside the runway on the side of the units, from its edge at 22.5 m to 60 m beyond it; the pavement and the far side do not count. On
      * the right 1 m, 5 m at 200 m and 1 m at 500 m: 200 x 0.0489082 + 5 = 14.782, then 0.218 / (0.0489082 - 4 / 300) = 6.14 m farther.

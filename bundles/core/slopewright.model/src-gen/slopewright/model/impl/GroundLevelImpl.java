@@ -25,6 +25,7 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.GroundLevelImpl#getPlace <em>Place</em>}</li>
  *   <li>{@link slopewright.model.impl.GroundLevelImpl#getSource <em>Source</em>}</li>
  *   <li>{@link slopewright.model.impl.GroundLevelImpl#getDate <em>Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.GroundLevelImpl#getVerticalAccuracyM <em>Vertical Accuracy M</em>}</li>
  * </ul>
  *
  * @generated
@@ -79,6 +80,26 @@ public class GroundLevelImpl extends IdentifiedImpl implements GroundLevel {
 	 * @ordered
 	 */
 	protected String date = DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getVerticalAccuracyM() <em>Vertical Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getVerticalAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VERTICAL_ACCURACY_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getVerticalAccuracyM() <em>Vertical Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getVerticalAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double verticalAccuracyM = VERTICAL_ACCURACY_M_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -196,6 +217,29 @@ public class GroundLevelImpl extends IdentifiedImpl implements GroundLevel {
 	 * @generated
 	 */
 	@Override
+	public Double getVerticalAccuracyM() {
+		return verticalAccuracyM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setVerticalAccuracyM(Double newVerticalAccuracyM) {
+		Double oldVerticalAccuracyM = verticalAccuracyM;
+		verticalAccuracyM = newVerticalAccuracyM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.GROUND_LEVEL__VERTICAL_ACCURACY_M, oldVerticalAccuracyM, verticalAccuracyM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.GROUND_LEVEL__PLACE:
@@ -218,6 +262,8 @@ public class GroundLevelImpl extends IdentifiedImpl implements GroundLevel {
 				return getSource();
 			case SlopewrightPackage.GROUND_LEVEL__DATE:
 				return getDate();
+			case SlopewrightPackage.GROUND_LEVEL__VERTICAL_ACCURACY_M:
+				return getVerticalAccuracyM();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -238,6 +284,9 @@ public class GroundLevelImpl extends IdentifiedImpl implements GroundLevel {
 				return;
 			case SlopewrightPackage.GROUND_LEVEL__DATE:
 				setDate((String)newValue);
+				return;
+			case SlopewrightPackage.GROUND_LEVEL__VERTICAL_ACCURACY_M:
+				setVerticalAccuracyM((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -260,6 +309,9 @@ public class GroundLevelImpl extends IdentifiedImpl implements GroundLevel {
 			case SlopewrightPackage.GROUND_LEVEL__DATE:
 				setDate(DATE_EDEFAULT);
 				return;
+			case SlopewrightPackage.GROUND_LEVEL__VERTICAL_ACCURACY_M:
+				setVerticalAccuracyM(VERTICAL_ACCURACY_M_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -278,6 +330,8 @@ public class GroundLevelImpl extends IdentifiedImpl implements GroundLevel {
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
 			case SlopewrightPackage.GROUND_LEVEL__DATE:
 				return DATE_EDEFAULT == null ? date != null : !DATE_EDEFAULT.equals(date);
+			case SlopewrightPackage.GROUND_LEVEL__VERTICAL_ACCURACY_M:
+				return VERTICAL_ACCURACY_M_EDEFAULT == null ? verticalAccuracyM != null : !VERTICAL_ACCURACY_M_EDEFAULT.equals(verticalAccuracyM);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -296,6 +350,8 @@ public class GroundLevelImpl extends IdentifiedImpl implements GroundLevel {
 		result.append(source);
 		result.append(", date: ");
 		result.append(date);
+		result.append(", verticalAccuracyM: ");
+		result.append(verticalAccuracyM);
 		result.append(')');
 		return result.toString();
 	}

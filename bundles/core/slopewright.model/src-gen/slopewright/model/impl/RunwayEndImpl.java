@@ -39,6 +39,9 @@ import slopewright.model.SlopewrightPackage;
  *   <li>{@link slopewright.model.impl.RunwayEndImpl#getAimingPointDistanceM <em>Aiming Point Distance M</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayEndImpl#getSiteProfile <em>Site Profile</em>}</li>
  *   <li>{@link slopewright.model.impl.RunwayEndImpl#getHazardousTerrain <em>Hazardous Terrain</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayEndImpl#getSiteProfileSource <em>Site Profile Source</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayEndImpl#getSiteProfileDate <em>Site Profile Date</em>}</li>
+ *   <li>{@link slopewright.model.impl.RunwayEndImpl#getSiteProfileAccuracyM <em>Site Profile Accuracy M</em>}</li>
  * </ul>
  *
  * @generated
@@ -203,6 +206,66 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 	 * @ordered
 	 */
 	protected Boolean hazardousTerrain = HAZARDOUS_TERRAIN_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSiteProfileSource() <em>Site Profile Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteProfileSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SITE_PROFILE_SOURCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSiteProfileSource() <em>Site Profile Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteProfileSource()
+	 * @generated
+	 * @ordered
+	 */
+	protected String siteProfileSource = SITE_PROFILE_SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSiteProfileDate() <em>Site Profile Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteProfileDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String SITE_PROFILE_DATE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSiteProfileDate() <em>Site Profile Date</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteProfileDate()
+	 * @generated
+	 * @ordered
+	 */
+	protected String siteProfileDate = SITE_PROFILE_DATE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSiteProfileAccuracyM() <em>Site Profile Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteProfileAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double SITE_PROFILE_ACCURACY_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSiteProfileAccuracyM() <em>Site Profile Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSiteProfileAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double siteProfileAccuracyM = SITE_PROFILE_ACCURACY_M_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -448,6 +511,75 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 	 * @generated
 	 */
 	@Override
+	public String getSiteProfileSource() {
+		return siteProfileSource;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSiteProfileSource(String newSiteProfileSource) {
+		String oldSiteProfileSource = siteProfileSource;
+		siteProfileSource = newSiteProfileSource;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY_END__SITE_PROFILE_SOURCE, oldSiteProfileSource, siteProfileSource));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getSiteProfileDate() {
+		return siteProfileDate;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSiteProfileDate(String newSiteProfileDate) {
+		String oldSiteProfileDate = siteProfileDate;
+		siteProfileDate = newSiteProfileDate;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY_END__SITE_PROFILE_DATE, oldSiteProfileDate, siteProfileDate));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getSiteProfileAccuracyM() {
+		return siteProfileAccuracyM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSiteProfileAccuracyM(Double newSiteProfileAccuracyM) {
+		Double oldSiteProfileAccuracyM = siteProfileAccuracyM;
+		siteProfileAccuracyM = newSiteProfileAccuracyM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.RUNWAY_END__SITE_PROFILE_ACCURACY_M, oldSiteProfileAccuracyM, siteProfileAccuracyM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case SlopewrightPackage.RUNWAY_END__THRESHOLD:
@@ -484,6 +616,12 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 				return getSiteProfile();
 			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
 				return getHazardousTerrain();
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_SOURCE:
+				return getSiteProfileSource();
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_DATE:
+				return getSiteProfileDate();
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_ACCURACY_M:
+				return getSiteProfileAccuracyM();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -525,6 +663,15 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
 				setHazardousTerrain((Boolean)newValue);
 				return;
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_SOURCE:
+				setSiteProfileSource((String)newValue);
+				return;
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_DATE:
+				setSiteProfileDate((String)newValue);
+				return;
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_ACCURACY_M:
+				setSiteProfileAccuracyM((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -564,6 +711,15 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
 				setHazardousTerrain(HAZARDOUS_TERRAIN_EDEFAULT);
 				return;
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_SOURCE:
+				setSiteProfileSource(SITE_PROFILE_SOURCE_EDEFAULT);
+				return;
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_DATE:
+				setSiteProfileDate(SITE_PROFILE_DATE_EDEFAULT);
+				return;
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_ACCURACY_M:
+				setSiteProfileAccuracyM(SITE_PROFILE_ACCURACY_M_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -594,6 +750,12 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 				return siteProfile != null && !siteProfile.isEmpty();
 			case SlopewrightPackage.RUNWAY_END__HAZARDOUS_TERRAIN:
 				return HAZARDOUS_TERRAIN_EDEFAULT == null ? hazardousTerrain != null : !HAZARDOUS_TERRAIN_EDEFAULT.equals(hazardousTerrain);
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_SOURCE:
+				return SITE_PROFILE_SOURCE_EDEFAULT == null ? siteProfileSource != null : !SITE_PROFILE_SOURCE_EDEFAULT.equals(siteProfileSource);
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_DATE:
+				return SITE_PROFILE_DATE_EDEFAULT == null ? siteProfileDate != null : !SITE_PROFILE_DATE_EDEFAULT.equals(siteProfileDate);
+			case SlopewrightPackage.RUNWAY_END__SITE_PROFILE_ACCURACY_M:
+				return SITE_PROFILE_ACCURACY_M_EDEFAULT == null ? siteProfileAccuracyM != null : !SITE_PROFILE_ACCURACY_M_EDEFAULT.equals(siteProfileAccuracyM);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -622,6 +784,12 @@ public class RunwayEndImpl extends ApproachHostImpl implements RunwayEnd {
 		result.append(aimingPointDistanceM);
 		result.append(", hazardousTerrain: ");
 		result.append(hazardousTerrain);
+		result.append(", siteProfileSource: ");
+		result.append(siteProfileSource);
+		result.append(", siteProfileDate: ");
+		result.append(siteProfileDate);
+		result.append(", siteProfileAccuracyM: ");
+		result.append(siteProfileAccuracyM);
 		result.append(')');
 		return result.toString();
 	}

@@ -1848,6 +1848,36 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getRunwayEnd_SiteProfileSource() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_SiteProfileDate() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getRunwayEnd_SiteProfileAccuracyM() {
+		return (EAttribute)runwayEndEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getGlidePathAid() {
 		return glidePathAidEClass;
 	}
@@ -2410,6 +2440,16 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	@Override
 	public EAttribute getGroundLevel_Date() {
 		return (EAttribute)groundLevelEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGroundLevel_VerticalAccuracyM() {
+		return (EAttribute)groundLevelEClass.getEStructuralFeatures().get(3);
 	}
 
 	/**
@@ -4241,6 +4281,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(runwayEndEClass, RUNWAY_END__AIMING_POINT_DISTANCE_M);
 		createEReference(runwayEndEClass, RUNWAY_END__SITE_PROFILE);
 		createEAttribute(runwayEndEClass, RUNWAY_END__HAZARDOUS_TERRAIN);
+		createEAttribute(runwayEndEClass, RUNWAY_END__SITE_PROFILE_SOURCE);
+		createEAttribute(runwayEndEClass, RUNWAY_END__SITE_PROFILE_DATE);
+		createEAttribute(runwayEndEClass, RUNWAY_END__SITE_PROFILE_ACCURACY_M);
 
 		glidePathAidEClass = createEClass(GLIDE_PATH_AID);
 		createEAttribute(glidePathAidEClass, GLIDE_PATH_AID__KIND);
@@ -4305,6 +4348,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEReference(groundLevelEClass, GROUND_LEVEL__PLACE);
 		createEAttribute(groundLevelEClass, GROUND_LEVEL__SOURCE);
 		createEAttribute(groundLevelEClass, GROUND_LEVEL__DATE);
+		createEAttribute(groundLevelEClass, GROUND_LEVEL__VERTICAL_ACCURACY_M);
 
 		obstacleSurveyEClass = createEClass(OBSTACLE_SURVEY);
 		createEAttribute(obstacleSurveyEClass, OBSTACLE_SURVEY__DATE);
@@ -4700,6 +4744,9 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getRunwayEnd_AimingPointDistanceM(), ecorePackage.getEDoubleObject(), "aimingPointDistanceM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getRunwayEnd_SiteProfile(), this.getProfilePoint(), null, "siteProfile", null, 0, -1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getRunwayEnd_HazardousTerrain(), ecorePackage.getEBooleanObject(), "hazardousTerrain", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_SiteProfileSource(), ecorePackage.getEString(), "siteProfileSource", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_SiteProfileDate(), ecorePackage.getEString(), "siteProfileDate", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRunwayEnd_SiteProfileAccuracyM(), ecorePackage.getEDoubleObject(), "siteProfileAccuracyM", null, 0, 1, RunwayEnd.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(glidePathAidEClass, GlidePathAid.class, "GlidePathAid", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getGlidePathAid_Kind(), this.getGlidePathKind(), "kind", null, 0, 1, GlidePathAid.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4764,6 +4811,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEReference(getGroundLevel_Place(), this.getPlace(), null, "place", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGroundLevel_Source(), ecorePackage.getEString(), "source", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGroundLevel_Date(), ecorePackage.getEString(), "date", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGroundLevel_VerticalAccuracyM(), ecorePackage.getEDoubleObject(), "verticalAccuracyM", null, 0, 1, GroundLevel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(obstacleSurveyEClass, ObstacleSurvey.class, "ObstacleSurvey", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getObstacleSurvey_Date(), ecorePackage.getEString(), "date", null, 0, 1, ObstacleSurvey.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -1,5 +1,6 @@
 package slopewright.ui.profile;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +21,8 @@ import org.eclipse.ui.handlers.IHandlerService;
 
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.GroundUsed;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -62,6 +65,8 @@ public final class SectionView extends LateView {
     private Composite page;
     private EmptyPage empty;
     private SectionBar bar;
+    private Optional<AidEvaluation> groundOf = Optional.empty();
+    private String ground = "";
     private SectionCanvas canvas;
     private SectionTools tools;
     private ReadoutPanel readout;
@@ -270,8 +275,19 @@ public final class SectionView extends LateView {
             return;
         }
         SectionReading reading = SectionReading.at(canvas.section().get(), place.get());
-        readout.show(Messages.get(canvas.crosshair().isPresent() ? "section.read.here" : "section.read.eye"), reading.lamps(), reading
-                .rows());
+        List<ReadoutPanel.Row> rows = new ArrayList<>(reading.rows());
+        rows.add(new ReadoutPanel.Row(Messages.get("section.read.ground"), ground(canvas.section().get().drawn().evaluation()),
+                ReadoutPanel.Sign.NONE));
+        readout.show(Messages.get(canvas.crosshair().isPresent() ? "section.read.here" : "section.read.eye"), reading.lamps(), rows);
+    }
+
+    /** The ground is looked up once for an evaluation, not at each step of the mouse. */
+    private String ground(AidEvaluation evaluation) {
+        if (groundOf.filter(known -> known == evaluation).isEmpty()) {
+            groundOf = Optional.of(evaluation);
+            ground = MessageTexts.of(GroundUsed.of(evaluation));
+        }
+        return ground;
     }
 
     /** Returns what paints the section. */

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.GroundUsed;
 import slopewright.evaluation.WheelClearance;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
@@ -89,6 +90,7 @@ final class AidFigures {
                 .ifPresent(least -> wheels(evaluation, least, siting.mehtM()));
         siting.surface().ifPresent(surface -> add("figure.surface", format.showWithUnit(surface.slopeDeg(), Quantity.ANGLE),
                 PropertyTexts.get("figure.surface.why", length(-surface.startAlongM()), texts(surface.citations().stream()))));
+        add("figure.ground", renderer.render(GroundUsed.of(evaluation)), PropertyTexts.get("figure.ground.why"));
         obstacles(evaluation.obstacles());
         if (Boolean.TRUE.equals(evaluation.aid().getPortable())) {
             descent(evaluation);

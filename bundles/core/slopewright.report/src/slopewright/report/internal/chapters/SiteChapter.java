@@ -3,6 +3,8 @@ package slopewright.report.internal.chapters;
 import java.util.List;
 import java.util.stream.Stream;
 
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.GroundUsed;
 import slopewright.evaluation.OpenData;
 import slopewright.messages.Argument;
 import slopewright.messages.Words;
@@ -48,6 +50,7 @@ final class SiteChapter {
         runways();
         helipads(aerodrome);
         glidePaths();
+        ground();
         aeroplanes(aerodrome);
         equipment(aerodrome);
         obstacles(aerodrome);
@@ -110,6 +113,15 @@ final class SiteChapter {
         return Stream.of(words.name(runway), known(runway.getOpenDataSource()), known(runway.getOpenDataLicence()),
                 known(runway.getOpenDataConfirmation()), known(runway.getOpenDataConfirmationPerson()),
                 known(runway.getOpenDataConfirmationDate())).map(Words::name).toArray(Argument[]::new);
+    }
+
+    /** Which ground each layout rests on; aids of one approach and side share it. */
+    private void ground() {
+        List<String> said = Projects.aids(project).stream().map(AidEvaluation::of).map(aid -> words.name(aid.host()) + ": "
+                + words.render(GroundUsed.of(aid))).distinct().toList();
+        if (!said.isEmpty()) {
+            html.remark("ground-used", Words.name(String.join("; ", said)));
+        }
     }
 
     private void helipads(Aerodrome aerodrome) {
