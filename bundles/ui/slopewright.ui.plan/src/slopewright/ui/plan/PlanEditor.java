@@ -262,7 +262,7 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
     @Override
     protected PaletteRoot getPaletteRoot() {
         if (palette == null) {
-            palette = new PlanPalette(document, () -> context.diagram());
+            palette = new PlanPalette(document, () -> context);
         }
         return palette.root();
     }

@@ -16,15 +16,17 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.standards.RuleSet;
-import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.tools.PanTool;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.plan.internal.Messages;
+import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.plan.internal.tools.DrawTool;
 import slopewright.ui.plan.internal.tools.MeasureTool;
 import slopewright.ui.plan.internal.tools.PlaceTool;
 import slopewright.ui.plan.internal.tools.SelectTool;
+import slopewright.ui.plan.internal.tools.SiteShape;
 
-/** The palette: select, pan, the families that the rule set of the project covers, and an obstacle. */
+/** The palette: select, pan, the families that the rule set of the project covers, and what a site has. */
 public final class PlanPalette {
 
     private static final String UNKNOWN_FAMILY = "family";
@@ -51,9 +53,9 @@ public final class PlanPalette {
      * Makes the palette of a document.
      *
      * @param document the document
-     * @param diagram  gives the diagram once it is there
+     * @param plan     gives the plan once it is there
      */
-    public PlanPalette(ProjectDocument document, Supplier<Diagram> diagram) {
+    public PlanPalette(ProjectDocument document, Supplier<PlanContext> plan) {
         this.document = document;
         PaletteDrawer tools = new PaletteDrawer(Messages.get("palette.tools"));
         ToolEntry select = new ToolEntry(Messages.get("palette.select"), Messages.get("palette.select-tip"), icon("select"),
@@ -68,7 +70,7 @@ public final class PlanPalette {
         tools.add(new ToolEntry(Messages.get("palette.measure"), Messages.get("palette.measure-tip"), icon("measure"), icon("measure")) {
             @Override
             public Tool createTool() {
-                return new MeasureTool(diagram.get());
+                return new MeasureTool(plan.get().diagram());
             }
         });
         root.add(tools);
@@ -77,6 +79,15 @@ public final class PlanPalette {
         PaletteDrawer site = new PaletteDrawer(Messages.get("palette.site"));
         site.add(entry(Messages.get("palette.obstacle"), Messages.get("palette.obstacle-tip"), "obstacle",
                 new Placed.PointObstacle()));
+        for (SiteShape shape : SiteShape.values()) {
+            site.add(new ToolEntry(Messages.get("palette." + shape.key()), Messages.get("palette." + shape.key() + "-tip"),
+                    icon(shape.key()), icon(shape.key())) {
+                @Override
+                public Tool createTool() {
+                    return new DrawTool(plan.get(), shape);
+                }
+            });
+        }
         root.add(site);
         update();
     }

@@ -18,6 +18,7 @@ import slopewright.model.Helipad;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.Obstacle;
+import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
@@ -69,7 +70,7 @@ public final class PlanPartFactory implements EditPartFactory {
         }
         if (model instanceof Helipad pad) {
             return new SitePart<>(pad, context, PlanLayer.GROUND, drawn -> SiteMarks.helipad(context, drawn)).with(pad::getDirections)
-                    .pinnedAt(() -> context.places().point(pad.getPlace()));
+                    .pinnedAt(() -> context.places().point(pad.getPlace())).movedBy(drawn -> of(drawn.getPlace()));
         }
         if (model instanceof ApproachDirection direction) {
             return new SitePart<>(direction, context, PlanLayer.GROUND, drawn -> SiteMarks.direction(context, drawn))
@@ -81,11 +82,12 @@ public final class PlanPartFactory implements EditPartFactory {
         }
         if (model instanceof TaxiwayEdge edge) {
             return new SitePart<>(edge, context, PlanLayer.TAXIWAYS, drawn -> SiteMarks.edge(context, drawn))
-                    .pinnedAt(() -> edge.getPoints().stream().flatMap(place -> context.places().point(place).stream()).findFirst());
+                    .pinnedAt(() -> edge.getPoints().stream().flatMap(place -> context.places().point(place).stream()).findFirst())
+                    .movedBy(TaxiwayEdge::getPoints);
         }
         if (model instanceof GroundLevel level) {
             return new SitePart<>(level, context, PlanLayer.LEVELS, drawn -> SiteMarks.level(context, drawn))
-                    .pinnedAt(() -> context.places().point(level.getPlace()));
+                    .pinnedAt(() -> context.places().point(level.getPlace())).movedBy(drawn -> of(drawn.getPlace()));
         }
         throw new IllegalArgumentException("a plan has no part for " + model.eClass().getName());
     }
@@ -94,6 +96,10 @@ public final class PlanPartFactory implements EditPartFactory {
         double half = RunwayMarks.lengthM(context, runway) / 2;
         return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).findFirst()
                 .map(axis -> PlanPlaces.point(axis, half, 0));
+    }
+
+    private static List<Place> of(Place place) {
+        return place == null ? List.of() : List.of(place);
     }
 
     private static List<Identified> children(ApproachHost host) {
