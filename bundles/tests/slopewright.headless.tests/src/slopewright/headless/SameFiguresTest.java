@@ -6,11 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,6 +47,9 @@ class SameFiguresTest {
     private static final double MARGIN_M = (1341.53 - 2 - 60) * Math.tan(Math.toRadians(1 + 50.8 / 60)) - (118 + 1 - 86.4);
     private static final double WHEELS_M = MEHT_M - 6.60;
 
+    /** Of these the marks are read too. */
+    private static final Set<String> MARKED = Set.of("KML", "AIXM", "LandXML");
+
     @TempDir
     private static Path folder;
     private static final Map<String, String> OUTPUTS = new LinkedHashMap<>();
@@ -63,9 +72,15 @@ class SameFiguresTest {
         for (String view : List.of("plan", "near", "section", "detail")) {
             write("SVG " + view, view + ".svg", "draw", project, "--aid", aid, "--view", view, "--date", "2026-06-01");
         }
+        write("SVG mounting", "mounting.svg", "draw", project, "--aid", aid, "--view", "mounting", "--date", "2026-06-01");
+        write("AIXM", "publish.aixm", "export", project, "--date", "2026-06-01");
+        String onGrid = grid(project).toString();
+        write("PNEZD", "points.txt", "export", onGrid, "--date", "2026-06-01");
+        write("LandXML", "points.xml", "export", onGrid, "--date", "2026-06-01");
+        writeGeoPackage(project, aid);
         write("DXF plan", "plan.dxf", "draw", project, "--aid", aid, "--view", "plan", "--date", "2026-06-01");
         OUTPUTS.put("check", Words.run("check", project, "--json").out());
-        OUTPUTS.replaceAll((name, text) -> text.startsWith("<") && !name.equals("KML") ? text.replaceAll("(?s)<style>.*?</style>", "")
+        OUTPUTS.replaceAll((name, text) -> text.startsWith("<") && !MARKED.contains(name) ? text.replaceAll("(?s)<style>.*?</style>", "")
                 .replaceAll("<[^>]*>", "\n").replaceAll("\\s+", " ") : text);
     }
 
@@ -81,6 +96,34 @@ class SameFiguresTest {
         Words run = Words.run(all.toArray(String[]::new));
         assertTrue(Files.exists(out), name + ": " + run.err());
         OUTPUTS.put(name, Files.readString(out));
+    }
+
+    /** The same project on the grid of a projection, as total stations want it. */
+    private static Path grid(String project) throws IOException {
+        Path file = folder.resolve("grid.slopewright");
+        return Files.writeString(file, Files.readString(Path.of(project)).replace("coordinateReference=\"WGS84\"",
+                "coordinateReference=\"EPSG:32629\""));
+    }
+
+    /** Reads a GeoPackage back by the database's own library: a line a unit and the surface. */
+    private static void writeGeoPackage(String project, String aid) throws IOException {
+        Path file = folder.resolve("map.gpkg");
+        Words run = Words.run("export", project, "--aid", aid, "-o", file.toString());
+        assertEquals(0, run.code(), run.err());
+        StringBuilder text = new StringBuilder();
+        try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file); Statement query = base.createStatement()) {
+            for (String columns : List.of("label, settingDeg, lensElevationM, alongM from unit",
+                    "'surface', distanceM, mehtM, marginM from surface")) {
+                ResultSet rows = query.executeQuery("select " + columns);
+                while (rows.next()) {
+                    text.append(String.format(Locale.ROOT, "%s|%s|%s|%s%n", rows.getString(1), rows.getString(2), rows.getString(3),
+                            rows.getString(4)));
+                }
+            }
+        } catch (SQLException e) {
+            throw new IOException(e);
+        }
+        OUTPUTS.put("GeoPackage", text.toString());
     }
 
     /** Finds what stands between two texts, with a decimal point. */
@@ -135,6 +178,14 @@ class SameFiguresTest {
                 "SVG plan", found(" (330\\.\\d+) m "),
                 "DXF plan", found(" 42\\n(33\\d\\.\\d+)\\n"),
                 "check", outcome("AIM-01", "value", 0).andThen(off -> String.valueOf(330 + Double.parseDouble(off))))));
+        figures.add(new Figure("distance m, data", ALONG_M, 0.005, Map.of(
+                "GeoPackage", found("surface\\|([\\d.]+)\\|"))));
+        figures.add(new Figure("MEHT m, data", MEHT_M, 0.0055, Map.of(
+                "GeoPackage", found("surface\\|[\\d.]+\\|([\\d.]+)\\|"),
+                "AIXM", found("PAPI</aixm:type>.*?uom=\"M\">([\\d.]+)<.*?runway 09\""))));
+        figures.add(new Figure("margin m, data", MARGIN_M, 0.0055, Map.of(
+                "GeoPackage", found("surface\\|[\\d.]+\\|[\\d.]+\\|([\\d.]+)"))));
+        figures.add(new Figure("slope deg", 3, 0.005, Map.of("AIXM", found("slopeAngle>([\\d.]+)<.*?runway 09\""))));
         figures.add(new Figure("MEHT m", MEHT_M, 0.0055, Map.of(
                 "report", found("m eye (\\d+\\.\\d+) m "),
                 "Bericht", found("Augenh\u00f6he \u00fcber der Schwelle \\(MEHT\\) (\\d+,\\d+) m"),
@@ -171,6 +222,19 @@ class SameFiguresTest {
                     "DXF plan", found("\\n  1\\n" + unit[0]
                             + "\\n(?:[^\\n]*\\n){1,60}?  1\\n(\\d\u00b0\\d+')\\n").andThen(SameFiguresTest::degrees))));
         }
+        for (String[] unit : settings) {
+            figures.add(new Figure("setting of " + unit[0] + ", data", Double.parseDouble(unit[2]), 0.0001, Map.of(
+                    "GeoPackage", found("(?m)^" + unit[0] + "\\|([\\d.]+)\\|"),
+                    "PNEZD", found("PAPI 09 unit " + unit[0] + " set to (\\dd\\d+')").andThen(text -> degrees(text.replace('d', '\u00b0'))),
+                    "LandXML", found("PAPI 09 unit " + unit[0] + " set to (\\d\u00b0\\d+')").andThen(SameFiguresTest::degrees),
+                    "SVG mounting", found(" " + unit[0] + " 86\\.531 .{0,30}?(\\d\u00b0\\d+')").andThen(SameFiguresTest::degrees))));
+        }
+        figures.add(new Figure("lens elevation m, data", 86.4 + LENS_M, 0.0006, Map.of(
+                "GeoPackage", found("(?m)^D\\|[\\d.]+\\|([\\d.]+)\\|"),
+                "PNEZD", found("(?m)^1,[\\d.]+,[\\d.]+,([\\d.]+),"),
+                "LandXML", found("PAPI 09 unit D\"[^>]*>[\\d.]+ [\\d.]+ ([\\d.]+)<"),
+                "KML", found("(?s)name=\"label\">\\s*<value>D<.*?name=\"lensElevationM\">\\s*<value>([\\d.]+)"),
+                "SVG mounting", found(" D 86\\.531 ([\\d.]+) "))));
         figures.add(new Figure("lens elevation m", 86.4 + LENS_M, 0.0006, Map.of(
                 "report", found(" D 47\u00b0.{20,90}? (\\d+\\.\\d{3}) 3\u00b035'"),
                 "schedule", cell("runway 09,PAPI 09,D,", "lens elevation m"),
@@ -201,6 +265,6 @@ class SameFiguresTest {
             });
         }
         assertEquals(List.of(), wrong, table.toString());
-        assertTrue(figures().stream().mapToInt(figure -> figure.places().size()).sum() >= 60, table.toString());
+        assertTrue(figures().stream().mapToInt(figure -> figure.places().size()).sum() >= 80, table.toString());
     }
 }
