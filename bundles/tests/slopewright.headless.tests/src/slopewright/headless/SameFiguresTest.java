@@ -114,10 +114,11 @@ class SameFiguresTest {
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file); Statement query = base.createStatement()) {
             for (String columns : List.of("label, settingDeg, lensElevationM, alongM from unit",
                     "'surface', distanceM, mehtM, marginM from surface")) {
-                ResultSet rows = query.executeQuery("select " + columns);
-                while (rows.next()) {
-                    text.append(String.format(Locale.ROOT, "%s|%s|%s|%s%n", rows.getString(1), rows.getString(2), rows.getString(3),
-                            rows.getString(4)));
+                try (ResultSet rows = query.executeQuery("select " + columns)) {
+                    while (rows.next()) {
+                        text.append(String.format(Locale.ROOT, "%s|%s|%s|%s%n", rows.getString(1), rows.getString(2), rows.getString(3),
+                                rows.getString(4)));
+                    }
                 }
             }
         } catch (SQLException e) {

@@ -24,9 +24,9 @@ import slopewright.model.Project;
 
 /** Writes a project as a map. */
 @CommandLine.Command(name = "export", sortOptions = false,
-        description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON, KML or "
-                + "GeoPackage (.gpkg) by the ending of the file; or the lenses of all units as points for a total station: LandXML "
-                + "(.xml) or PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm). "
+        description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON, KML (.kmz "
+                + "with icons) or GeoPackage (.gpkg) by the ending of the file; or the lenses of all units as points for a total "
+                + "station: LandXML (.xml) or PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm). "
                 + "Heights are elevations in the vertical datum of the aerodrome, which the file names.")
 final class ExportCommand extends Command {
 
@@ -52,7 +52,7 @@ final class ExportCommand extends Command {
 
     @Override
     public Integer call() {
-        String ending = output.ending(List.of("geojson", "json", "kml", "gpkg", "xml", "txt", "aixm"));
+        String ending = output.ending(List.of("geojson", "json", "kml", "kmz", "gpkg", "xml", "txt", "aixm"));
         output.check();
         if (!(beamLengthM > 0) || beamLengthM > MapExport.MOST_BEAM_M) {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
@@ -67,6 +67,7 @@ final class ExportCommand extends Command {
         MapDocument map = MapExport.of(evaluation, aids, beamLengthM);
         output.write(switch (ending) {
             case "kml" -> KmlFile.bytes(map);
+            case "kmz" -> KmlFile.packed(map);
             case "gpkg" -> GeoPackageFile.bytes(map);
             default -> GeoJsonFile.bytes(map);
         });

@@ -1,10 +1,17 @@
 package slopewright.exchange.map;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
@@ -20,18 +27,50 @@ public final class KmlFile {
 
     private static final String NAMESPACE = "http://www.opengis.net/kml/2.2";
 
-    private final XMLStreamWriter xml;
+    /** The same input gives the same bytes, whenever it is packed. */
+    private static final LocalDateTime UNDATED = LocalDateTime.of(1980, 1, 1, 0, 0);
 
-    private KmlFile(XMLStreamWriter xml) {
+    private final XMLStreamWriter xml;
+    private final boolean icons;
+    private OptionalDouble geoidOffsetM = OptionalDouble.empty();
+
+    private KmlFile(XMLStreamWriter xml, boolean icons) {
         this.xml = xml;
+        this.icons = icons;
     }
 
-    /** Returns the bytes of the file. */
+    /** Returns the bytes of the file; it has no icons, for those would be files beside it. */
     public static byte[] bytes(MapDocument document) {
+        return text(document, false);
+    }
+
+    /** Returns the bytes of a packed file (KMZ): the same with an icon a kind. */
+    public static byte[] packed(MapDocument document) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            entry(zip, "doc.kml", text(document, true));
+            for (MapStyle kind : MapStyle.values()) {
+                entry(zip, KmlIcons.path(kind), KmlIcons.png(kind));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void entry(ZipOutputStream zip, String name, byte[] content) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        entry.setTimeLocal(UNDATED);
+        zip.putNextEntry(entry);
+        zip.write(content);
+        zip.closeEntry();
+    }
+
+    private static byte[] text(MapDocument document, boolean icons) {
         StringWriter text = new StringWriter();
         try {
             XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
-            new KmlFile(xml).document(document);
+            new KmlFile(xml, icons).document(document);
             xml.close();
         } catch (XMLStreamException e) {
             throw new IllegalStateException(e);
@@ -46,8 +85,9 @@ public final class KmlFile {
         xml.writeStartElement(NAMESPACE, "kml");
         xml.writeDefaultNamespace(NAMESPACE);
         open("Document");
+        geoidOffsetM = document.geoidOffsetM();
         text("name", document.name());
-        text("description", String.join("\n", document.notes()));
+        text("description", String.join("\n", document.notes()) + "\n" + heights(document));
         for (MapStyle kind : MapStyle.values()) {
             style(kind);
         }
@@ -78,13 +118,29 @@ public final class KmlFile {
         xml.writeEndDocument();
     }
 
+    /** Says what an altitude is: viewers take it as a height above a geoid of the whole earth, which the datum of an aerodrome is not. */
+    private static String heights(MapDocument document) {
+        return "Altitudes are elevations in that datum. Viewers of KML take them as heights above the geoid EGM96. "
+                + (document.geoidOffsetM().isPresent() ? "Here the datum is entered as "
+                        + PlainNumbers.property(document.geoidOffsetM().getAsDouble()).toPlainString() + " m above the ellipsoid "
+                        + "of WGS 84; heightAboveEllipsoidM of each point is with it."
+                        : "How high the datum lies above the ellipsoid of WGS 84 is not entered, so heights above that are not known.");
+    }
+
     private void style(MapStyle kind) throws XMLStreamException {
         line();
         xml.writeStartElement(NAMESPACE, "Style");
         xml.writeAttribute("id", "style-" + kind.kind());
         open("IconStyle");
-        text("color", kind.kmlLine());
+        if (!icons) {
+            text("color", kind.kmlLine());
+        }
         text("scale", "0.8");
+        if (icons) {
+            open("Icon");
+            text("href", KmlIcons.path(kind));
+            close();
+        }
         close();
         open("LineStyle");
         text("color", kind.kmlLine());
@@ -108,6 +164,9 @@ public final class KmlFile {
             if (property.getValue() != null) {
                 data(property.getKey(), property.getValue());
             }
+        }
+        if (geoidOffsetM.isPresent() && feature.isHigh() && feature.shape() == MapFeature.Shape.POINT) {
+            data("heightAboveEllipsoidM", feature.positions().get(0).elevationM() + geoidOffsetM.getAsDouble());
         }
         close();
         switch (feature.shape()) {

@@ -41,6 +41,11 @@ enum MapStyle {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** Returns the colour of lines, six hexadecimal digits. */
+    String rgb() {
+        return line;
+    }
+
     /** Returns the colour of lines as KML writes it: opacity, blue, green, red. */
     String kmlLine() {
         return kml(line, 1);

@@ -9,15 +9,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 
@@ -284,6 +292,29 @@ class MapExportTest {
             assertEquals("absolute", modes.item(i).getTextContent());
         }
         assertTrue(document.getElementsByTagName("coordinates").item(0).getTextContent().startsWith("-11.895615837,47.300233276,87.131"));
+    }
+
+    /** The lens of unit D stands at 87.131 m; the datum is entered as 52.4 m above the ellipsoid: 139.531 m. The geoid is named. */
+    @Test
+    void aPackedKmlHasIconsAndSaysAboveWhatItsHeightsAre() throws IOException {
+        byte[] bytes = KmlFile.packed(demo());
+        assertArrayEquals(bytes, KmlFile.packed(demo()), "the same bytes again");
+        Map<String, byte[]> files = new HashMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                files.put(entry.getName(), zip.readAllBytes());
+            }
+        }
+        String text = new String(files.get("doc.kml"), StandardCharsets.UTF_8);
+        Matcher icon = Pattern.compile("<href>([^<]*)</href>").matcher(text);
+        int icons = 0;
+        while (icon.find()) {
+            assertEquals(48, ImageIO.read(new ByteArrayInputStream(files.get(icon.group(1)))).getWidth(), icon.group(1));
+            icons++;
+        }
+        assertEquals(files.size() - 1, icons);
+        assertTrue(text.contains("EGM96") && text.contains("52.4 m above the ellipsoid"), "the geoid is named");
+        assertTrue(text.replaceAll("\\s+", "").contains("<Dataname=\"heightAboveEllipsoidM\"><value>139.531</value>"), "true height");
     }
 
     @Test

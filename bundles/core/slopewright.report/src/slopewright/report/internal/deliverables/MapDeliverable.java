@@ -23,6 +23,7 @@ public final class MapDeliverable implements Deliverable {
     public List<Offer> about(Project project) {
         return List.of(new Offer("map", "geojson", false, (source, options) -> GeoJsonFile.bytes(map(source))),
                 new Offer("map", "kml", false, (source, options) -> KmlFile.bytes(map(source))),
+                new Offer("map", "kmz", false, (source, options) -> KmlFile.packed(map(source))),
                 new Offer("map", "gpkg", false, (source, options) -> GeoPackageFile.bytes(map(source))));
     }
 
