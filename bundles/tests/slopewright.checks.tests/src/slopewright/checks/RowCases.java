@@ -269,7 +269,9 @@ final class RowCases {
                 sample -> Bases.measure(sample.unit(0), 0)));
         cases.add(RuleCase.of("UNIT-05", Result.FAIL, "3.1' off", Bases::row, sample -> Bases.measure(sample.unit(0), -3.1 / 60)));
         cases.add(RuleCase.of("UNIT-05", Result.FAIL, "4' off", Bases::row, sample -> Bases.measure(sample.unit(0), -4.0 / 60)));
-        cases.add(RuleCase.of("UNIT-05", Result.NOT_APPLICABLE, "not measured", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "in use, and not measured", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_APPLICABLE, "carried, and not measured", Bases::row,
+                sample -> sample.aid().setPortable(true)));
     }
 
     /**

@@ -89,6 +89,7 @@ class StageTest {
     @Test
     void theStageChangesNothingElse() {
         Sample sample = Bases.row();
+        sample.units(unit -> Bases.measure(unit, 0));
         sample.project().setStage(Stage.OPERATION);
         CheckResult operation = sample.check();
         sample.project().setStage(Stage.DESIGN);

@@ -20,7 +20,7 @@ import slopewright.standards.CitedValue;
  * Units that were measured still point where they were set: one that does not shows another slope. Severity fail for that reason. A unit
  * in use may be off by what the rule set lets pass before it is set again, one that is set up by no more than the accuracy of setting.
  * Where the rule set gives neither, nobody knows whether a difference may be; and of a unit that was not measured when others of its aid
- * were, nobody knows where it points.
+ * were, or when the aid is in use, nobody knows where it points. A portable unit is set anew wherever it is carried.
  */
 public final class MeasuredSettingRule extends AidRule {
     /** Made by the service loader. */
@@ -39,6 +39,9 @@ public final class MeasuredSettingRule extends AidRule {
         boolean inUse = facts.evaluation().project().getStage() == Stage.OPERATION;
         Optional<CitedValue> limit = inUse ? tolerance.resetBeyond().or(tolerance::accuracy) : tolerance.limit();
         if (facts.units().stream().noneMatch(MeasuredSettingRule::isMeasured)) {
+            if (inUse && !Boolean.TRUE.equals(facts.aid().getPortable())) {
+                throw Stop.missing(Message.of("missing.measured-angles"), Message.of("UNIT-05.in-use"));
+            }
             throw Stop.notApplicable(Message.of("outcome.no-measured-angle"));
         }
         for (UnitAt unit : facts.units()) {
