@@ -36,6 +36,7 @@ import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
+import slopewright.ui.preferences.Preferences;
 
 /** The plan editor on the demonstration project, worked by mouse and keyboard events. */
 class PlanEditorTest {
@@ -161,6 +162,22 @@ class PlanEditorTest {
         plan.release(to, 0);
         double eyeHeight = AidEvaluation.of(row()).siting().orThrow().mehtM();
         assertTrue(shown.contains("MEHT " + Math.round(eyeHeight * 100) / 100.0), shown + " / " + eyeHeight);
+    }
+
+    /** What is typed in the preferences as the step in metres is the step of a drag, here past every place to which a row snaps. */
+    @Test
+    void aRowMovesByTheStepThatIsTyped() {
+        Preferences.store().setValue(Preferences.SNAP_STEP_M, "2.5");
+        try {
+            double before = alongs().get(0);
+            plan.lookAt(row(), 4);
+            Point from = plan.at(row().getUnits().get(1));
+            plan.dragAndDrop(from, new Point(from.x + 125, from.y), SWT.CTRL);
+            double moved = alongs().get(0) - before;
+            assertTrue(moved > 20 && Math.abs(moved / 2.5 - Math.rint(moved / 2.5)) < 1e-6, "moved by " + moved);
+        } finally {
+            Preferences.store().setToDefault(Preferences.SNAP_STEP_M);
+        }
     }
 
     @Test
