@@ -42,6 +42,7 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
         wanted = wanted();
         ahead = ReadAhead.of(wanted);
         LeftoverEditors.remove(getWorkbenchConfigurer().getWorkbench());
+        TabNames.renew(getWorkbenchConfigurer().getWorkbench());
         Preferences.writeAtOnce();
         ThemeSwitch.follow(getWorkbenchConfigurer().getWorkbench());
     }
