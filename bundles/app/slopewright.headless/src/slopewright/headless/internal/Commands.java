@@ -7,7 +7,7 @@ final class Commands {
 
     /** The words that call them, in the order in which help lists them. */
     static final List<String> NAMES = List.of("new", "place", "enter", "check", "site", "signal", "compare", "compare-rule-sets",
-            "compare-versions", "surface", "portable", "directions", "take", "sight", "tolerance", "variation", "report", "draw",
+            "compare-versions", "surface", "sweep", "portable", "directions", "take", "sight", "tolerance", "variation", "report", "draw",
             "schedule", "card", "briefing", "pocket", "commission", "families", "rules", "rule-sets", "export", "import", "text", "book",
             "read-back", "review", "handover", "help", "completion", "manual");
 
@@ -31,6 +31,7 @@ final class Commands {
             case "compare-rule-sets" -> new CompareRuleSetsCommand();
             case "compare-versions" -> new CompareVersionsCommand();
             case "surface" -> new SurfaceCommand();
+            case "sweep" -> new SweepCommand();
             case "portable" -> new PortableCommand();
             case "directions" -> new DirectionsCommand();
             case "take" -> new TakeCommand();

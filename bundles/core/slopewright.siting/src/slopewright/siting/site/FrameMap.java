@@ -27,7 +27,7 @@ final class FrameMap {
     private final double[] right;
 
     /** A range of degrees as numbers from minus one to one. */
-    private record Axis(double middle, double half) {
+    record Axis(double middle, double half) {
 
         static Axis of(double[] degrees) {
             double least = Arrays.stream(degrees).min().orElseThrow();
@@ -60,11 +60,11 @@ final class FrameMap {
      * @return the map; empty where there are few points, where they lie far apart or near a pole, or where the map is not exact enough
      */
     static Optional<FrameMap> over(SiteFrame frame, double[] longitudes, double[] latitudes) {
-        if (longitudes.length < LEAST_POINTS) {
-            return Optional.empty();
-        }
-        Axis x = Axis.of(longitudes);
-        Axis y = Axis.of(latitudes);
+        return longitudes.length < LEAST_POINTS ? Optional.empty() : over(frame, Axis.of(longitudes), Axis.of(latitudes));
+    }
+
+    /** Makes the map over a box of longitudes and latitudes in which enough points lie, or none, as above. */
+    static Optional<FrameMap> over(SiteFrame frame, Axis x, Axis y) {
         boolean small = x.half() <= MOST_BOX_DEG / 2 && y.half() <= MOST_BOX_DEG / 2;
         if (!small || Math.abs(y.middle()) + y.half() > MOST_LATITUDE_DEG) {
             return Optional.empty();

@@ -86,24 +86,24 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
         }
         InFrame points = new InFrame(new double[count()], new double[count()], new double[count()]);
         Optional<FrameMap> map = plane ? Optional.empty() : FrameMap.over(frame, east, north);
-        IntStream.range(0, count()).parallel().forEach(map.isPresent() ? i -> mapped(map.get(), frame, i, points)
-                : i -> exactly(frame, i, points));
+        IntStream.range(0, count()).parallel().forEach(i -> toFrame(frame, map, i, i, points));
         return points;
     }
 
-    private void exactly(SiteFrame frame, int i, InFrame points) {
-        FramePoint point = frame.toFrame(new GridPoint(east[i], north[i]), elevationM[i]);
-        points.alongM[i] = point.alongM();
-        points.rightM[i] = point.rightM();
-        points.heightM[i] = point.heightM();
-    }
-
-    private void mapped(FrameMap map, SiteFrame frame, int i, InFrame points) {
-        double[] place = new double[2];
-        map.map(east[i], north[i], place);
-        points.alongM[i] = place[0];
-        points.rightM[i] = place[1];
-        points.heightM[i] = elevationM[i] - frame.originElevationM();
+    /** Brings one point into a frame, by a map of it where there is one, and puts it at an index of its own. */
+    void toFrame(SiteFrame frame, Optional<FrameMap> map, int i, int at, InFrame into) {
+        if (map.isPresent()) {
+            double[] place = new double[2];
+            map.get().map(east[i], north[i], place);
+            into.alongM[at] = place[0];
+            into.rightM[at] = place[1];
+            into.heightM[at] = elevationM[i] - frame.originElevationM();
+        } else {
+            FramePoint point = frame.toFrame(new GridPoint(east[i], north[i]), elevationM[i]);
+            into.alongM[at] = point.alongM();
+            into.rightM[at] = point.rightM();
+            into.heightM[at] = point.heightM();
+        }
     }
 
     /** Returns the bytes of the file of these points; the same bytes for the same points. */

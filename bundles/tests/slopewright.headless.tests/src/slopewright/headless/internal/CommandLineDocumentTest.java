@@ -75,7 +75,7 @@ class CommandLineDocumentTest {
         assertEquals(new TreeSet<>(commands.keySet()), new TreeSet<>(documented.keySet()));
         commands.forEach((name, command) -> {
             Set<String> expected = new TreeSet<>(documented.get(name));
-            if (List.of("site", "signal", "surface").contains(name)) {
+            if (List.of("site", "signal", "surface", "sweep").contains(name)) {
                 expected.addAll(siting);
             }
             assertEquals(expected, options(command), name);

@@ -1,0 +1,122 @@
+package slopewright.headless;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Many runway ends, and a folder of projects, against what stands there. */
+class SweepTest {
+
+    private static final String ROW = " --family four-unit-row --rule-set icao:5th --slope-deg 3 --runway-width-m 45 --code 4"
+            + " --approach instrument --eye-to-wheel-m 6.63";
+    private static final String SAID = " --date 2026-05-20 --vertical-datum sea --horizontal-accuracy-m 0 --vertical-accuracy-m 0";
+    private static final String HEADER = "id,aerodrome,latitudeDeg,longitudeDeg,trueBearingDeg,elevationM,verticalDatum\n";
+    /** A degree of the meridian about 46.9955 north on WGS 84: 111132.954 - 559.822 cos 2 phi + 1.175 cos 4 phi. */
+    private static final double DEGREE_M = 111_170.75;
+
+    @TempDir
+    private Path folder;
+
+    private Path write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private Path points(String rows) throws IOException {
+        return write("points.csv", "id,latitudeDeg,longitudeDeg,topElevationM\n" + rows + "far-s,44,9,1\nfar-n,50,13,1\n");
+    }
+
+    private Map<String, JsonNode> rows(Words words) {
+        Map<String, JsonNode> rows = new HashMap<>();
+        words.json().get("rows").forEach(row -> rows.put(row.get("end").asText(), row));
+        return rows;
+    }
+
+    /** The surface starts 60 m before the threshold and rises 1.93 degrees; the point lies 0.009 degrees south on the extended axis. */
+    @Test
+    void everyEndHasItsRow() throws IOException {
+        Path ends = write("ends.csv", HEADER + "N,ZZAA,47,11,0,100,sea\nS,ZZAA,47,11,180,100,sea\nfar,ZZBB,20,100,90,5,sea\n"
+                + "other,ZZCC,47,11,0,100,lake\npole,ZZDD,97,11,0,100,sea\nN,ZZEE,47,11,0,100,sea\nnone,ZZFF,47,11,NaN,100,sea\n");
+        Words words = Words.line("sweep --json " + ends + " --against " + points("mast,46.991,11,133.5\n") + SAID + ROW);
+        assertEquals(1, words.code(), words.err());
+        assertEquals(7, words.json().get("rows").size());
+        assertEquals(64, words.json().get("againstSha256").get(0).asText().length());
+        Map<String, JsonNode> rows = rows(words);
+        JsonNode north = rows.get("N");
+        assertEquals("above", north.get("state").asText());
+        assertEquals("mast", north.get("governing").asText());
+        assertEquals((0.009 * DEGREE_M - 60) * Math.tan(Math.toRadians(1.93)) - 33.5, north.get("marginM").asDouble(), 1e-3);
+        assertEquals("nothing inside", rows.get("S").get("state").asText());
+        assertTrue(rows.get("S").get("marginM").isNull());
+        assertEquals("the surface reaches beyond the points", rows.get("far").get("reason").asText());
+        assertEquals("the points are in another vertical datum than 'lake'", rows.get("other").get("reason").asText());
+        List<String> refused = List.of("latitudeDeg is 97.0", "has the id 'N' of a row before it", "NaN");
+        for (int i = 0; i < refused.size(); i++) {
+            JsonNode row = words.json().get("rows").get(4 + i);
+            assertEquals("not evaluated", row.get("state").asText());
+            assertTrue(row.get("reason").asText().contains(refused.get(i)), row.toString());
+        }
+    }
+
+    @Test
+    void theTableSaysWhatItWasMadeFrom() throws IOException {
+        Path ends = write("ends.csv", HEADER + "N,ZZAA,47,11,0,100,sea\n");
+        Words words = Words.line("sweep --csv " + ends + " --against " + points("mast,46.991,11,120\n") + SAID + ROW);
+        assertEquals(0, words.code(), words.err());
+        List<String> lines = words.out().lines().toList();
+        assertEquals("file,projectFileSha256,aerodrome,end,aid,ruleSet,state,reason,inside,above,governing,governingLatitudeDeg,"
+                + "governingLongitudeDeg,governingElevationM,marginM,program,againstSha256", lines.get(0));
+        assertTrue(lines.get(1).matches("ends.csv,,ZZAA,N,,icao:5th,below,,1,0,mast,46.991000000,11.000000000,120.0000,11.69[0-9]*,"
+                + "slopewright [0-9.]+,[0-9a-f]{64}"), lines.get(1));
+    }
+
+    /** Without date, datum or accuracy nothing is compared; a table needs something to be held against. */
+    @ParameterizedTest
+    @ValueSource(strings = {"--vertical-datum sea --horizontal-accuracy-m 0 --vertical-accuracy-m 0",
+        "--date 2026-05-20 --horizontal-accuracy-m 0 --vertical-accuracy-m 0", "--date 2026-05-20 --vertical-datum sea"})
+    void nothingOfThePointsIsAssumed(String said) throws IOException {
+        Path ends = write("ends.csv", HEADER + "N,ZZAA,47,11,0,100,sea\n");
+        assertEquals(2, Words.line("sweep " + ends + " --against " + points("mast,46.991,11,120\n") + " " + said + ROW).code());
+        assertEquals(2, Words.line("sweep " + ends + ROW).code());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "id,latitudeDeg\n", HEADER, HEADER + "\"N,ZZAA,47,11,0,100,sea\n"})
+    void aTableThatIsNoneIsRefused(String text) throws IOException {
+        Path ends = write("ends.csv", text);
+        assertEquals(3, Words.line("sweep " + ends + " --against " + points("") + SAID + ROW).code());
+    }
+
+    /** What the check says of each aid of the demonstration (demo-data/harrow-vale), a project that is none, and a survey beside. */
+    @Test
+    void aFolderOfProjectsIsSwept() throws IOException {
+        Path demo = Path.of(System.getProperty("slopewright.root"), "demo-data", "harrow-vale", "harrow-vale.slopewright");
+        Words alone = Words.line("sweep --json " + demo.getParent());
+        assertEquals(0, alone.code(), alone.err());
+        JsonNode first = alone.json().get("rows").get(0);
+        assertEquals("PAPI 09", first.get("aid").asText());
+        assertEquals("Tannery power line", first.get("governing").asText());
+        Files.copy(demo, folder.resolve("a.slopewright"));
+        write("b.slopewright", "no project");
+        Words broken = Words.line("sweep --json " + folder);
+        assertEquals(1, broken.code());
+        JsonNode last = broken.json().get("rows").get(broken.json().get("rows").size() - 1);
+        assertEquals("b.slopewright", last.get("file").asText());
+        assertEquals("not evaluated", last.get("state").asText());
+        Words beyond = Words.line("sweep --json " + demo.getParent() + " --against " + points("") + SAID);
+        assertEquals(5, beyond.code());
+        assertEquals(2, Words.line("sweep " + demo.getParent() + " --slope-deg 3").code());
+    }
+}
