@@ -99,6 +99,21 @@ class SweepTest {
         assertEquals(3, Words.line("sweep " + ends + " --against " + points("") + SAID + ROW).code());
     }
 
+    /** The demonstration has no terrain, so nobody knows what the ground hides; below the horizon the ground around hides everything. */
+    @Test
+    void withoutTerrainNobodyKnowsWhatIsSeen() {
+        Path demo = Path.of(System.getProperty("slopewright.root"), "demo-data", "harrow-vale", "harrow-vale.slopewright");
+        Words words = Words.line("view --json " + demo + " --aid approach-aid-1 --half-width-deg 8");
+        assertEquals(5, words.code(), words.err());
+        assertEquals(4, words.json().get("units").size());
+        words.json().get("units").forEach(unit -> {
+            assertEquals("not evaluated", unit.get("state").asText());
+            assertEquals(0, unit.get("groundKnownToM").asDouble());
+        });
+        assertEquals(1, Words.line("view " + demo + " --aid approach-aid-1 --half-width-deg 8 --lowest-deg -5").code());
+        assertEquals(2, Words.line("view " + demo + " --aid approach-aid-1 --half-width-deg 80").code());
+    }
+
     /** What the check says of each aid of the demonstration (demo-data/harrow-vale), a project that is none, and a survey beside. */
     @Test
     void aFolderOfProjectsIsSwept() throws IOException {

@@ -26,6 +26,7 @@ final class PointCollector implements SurveyFile.Sink {
     private Double verticalM;
     private boolean unknownHorizontal;
     private boolean unknownVertical;
+    private boolean terrain;
 
     PointCollector(ShapeElements elements) {
         this.elements = elements;
@@ -41,6 +42,7 @@ final class PointCollector implements SurveyFile.Sink {
         }
         if (count == 0 && shape.text(SurveyShape.Fact.REACH).isPresent()) {
             elements.refuseTerrainThatIsNotDescribed();
+            terrain = elements.number(shape, SurveyShape.Fact.REACH).orElse(0) > 0;
         }
         double top = elements.tops(shape).topM();
         SurveyVertex vertex = shape.vertices().get(0);
@@ -72,6 +74,11 @@ final class PointCollector implements SurveyFile.Sink {
 
     int count() {
         return count;
+    }
+
+    /** Returns whether the points are the cells of a model of the terrain. */
+    boolean isTerrain() {
+        return terrain;
     }
 
     /** Returns the worst accuracy, null where that of one point is not known. */

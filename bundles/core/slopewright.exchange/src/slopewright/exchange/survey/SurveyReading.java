@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
+import slopewright.evaluation.terrain.TerrainField;
 import slopewright.exchange.ExchangeException;
 import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
@@ -140,7 +141,7 @@ public final class SurveyReading {
         String stem = file.getFileName().toString().replaceAll("\\.[^.]*$", "").replaceAll("[^\\p{L}\\p{N}_-]", "-");
         SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
         block.setName(file.getFileName().toString());
-        block.setKind("obstacles");
+        block.setKind(points.isTerrain() ? TerrainField.KIND : "obstacles");
         block.setPath(stem + "-" + hash.substring(0, 12) + "." + SurveyPoints.EXTENSION);
         block.setSha256(hash);
         block.setPointCount(points.count());

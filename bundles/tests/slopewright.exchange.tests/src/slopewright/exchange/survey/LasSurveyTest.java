@@ -135,6 +135,7 @@ class LasSurveyTest {
         assertTrue(reading.notes().contains("1 points that are withheld skipped"), reading.notes().toString());
         SurveyBlock block = (SurveyBlock) reading.elements().get(0);
         assertEquals("flight 12 (without points of the classes 2, 18)", block.getSource());
+        assertEquals("obstacles", block.getKind());
         assertEquals("2026-05-20", block.getDate());
         assertEquals(0.5, block.getHorizontalAccuracyM());
         assertEquals(0.25, block.getVerticalAccuracyM());

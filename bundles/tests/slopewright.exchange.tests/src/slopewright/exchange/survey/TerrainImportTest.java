@@ -87,6 +87,7 @@ class TerrainImportTest {
         Surveys.block(project, GRID, whole());
         SurveyBlock block = project.getSurveyBlocks().get(project.getSurveyBlocks().size() - 1);
         assertEquals(2 + 15 * Math.sqrt(2), block.getHorizontalAccuracyM(), 1e-9);
+        assertEquals("terrain", block.getKind());
         assertEquals(1.5, block.getVerticalAccuracyM());
         assertEquals("2026-05-20", block.getDate());
     }
