@@ -56,6 +56,7 @@ public final class Section {
     private final Optional<AeroplaneGroup> aeroplanes;
     private final TextMeasure measure;
     private final Optional<GlidePathIntercept> glidePath;
+    private final SectionTerrain terrain;
 
     /**
      * Prepares a section.
@@ -72,6 +73,7 @@ public final class Section {
         this.aeroplanes = aeroplanes.filter(group -> group.getEyeToWheelM() != null);
         this.measure = Objects.requireNonNull(measure);
         glidePath = intercept(drawn);
+        terrain = new SectionTerrain(drawn);
     }
 
     /** Returns the aid that is drawn. */
@@ -157,6 +159,7 @@ public final class Section {
         List<Mark> marks = new ArrayList<>(picture.lines().marks());
         marks.addAll(picture.labels().marks());
         List<String> notes = new ArrayList<>(obstacleTexts.captions());
+        notes.addAll(terrain.notes());
         notes.addAll(picture.stems().notes(drawn));
         return new OnPaper(marks, notes, legend(picture.stems()), picture.stems());
     }
@@ -178,6 +181,7 @@ public final class Section {
         beams.corridor();
         stems.outlines();
         new SectionGround(drawn, lines).draw();
+        terrain.draw(lines, labels, SMALL_MM);
         beams.edges();
         slope(lines);
         surface(lines);
@@ -359,6 +363,7 @@ public final class Section {
         }
         legend.addAll(stems.legend(drawn));
         legend.add(LegendEntry.line(drawn.say("drawing.legend.ground"), Style.line(Ink.GROUND, 0.5)));
+        legend.addAll(terrain.legend());
         legend.add(LegendEntry.line(drawn.say("drawing.legend.level", drawn.origin()), Style.dashed(Ink.GROUND, 0.2)));
         return legend;
     }

@@ -90,9 +90,9 @@ public final class TerrainField {
 
     /** Returns the models of the terrain among everything that stands around an approach. */
     public static List<TerrainField> of(Surroundings surroundings) {
-        return surroundings.blocks().stream().filter(block -> isTerrain(block.block())).filter(block -> block.points().count() > 0)
-                .map(block -> new TerrainField(block.block(), block.points().places(), block.points().horizontalAccuracyM(),
-                        Math.abs(block.block().getVerticalAccuracyM()))).toList();
+        return surroundings.keep(TerrainField.class, () -> surroundings.blocks().stream().filter(block -> isTerrain(block.block()))
+                .filter(block -> block.points().count() > 0).map(block -> new TerrainField(block.block(), block.points().places(),
+                        block.points().horizontalAccuracyM(), Math.abs(block.block().getVerticalAccuracyM()))).toList());
     }
 
     /** Returns whether a block is a model of the terrain that says how accurate it is. */

@@ -28,9 +28,9 @@ import slopewright.model.SurveyBlock;
 import slopewright.siting.site.SurveyPoints;
 
 /**
- * A lens 2 m over flat ground, a sector of 3 degrees to each side whose lower edge rises by 1 degree, 8000 m far, and a ridge across it 6000
- * m out. Worked by hand: the line is 2 + 6000 tan 1 = 106.7304 m high there; the Earth curves away by 6000 x 6000 / (2 x 6371008.8) = 2.8253
- * m, less 0.13 of it for refraction 2.4580 m, so that a ridge hides the unit from 109.1884 m on.
+ * A lens 2 m over flat ground, a sector of 3 degrees to each side whose lower edge rises by 1 degree, 8000 m far, and a ridge 6000 m out.
+ * Worked by hand: the line is 2 + 6000 tan 1 = 106.7304 m high there; the Earth curves away by 6000 x 6000 / (2 x 6371008.8) = 2.8253 m,
+ * less 0.13 of it for refraction 2.4580 m, so that a ridge hides the unit from 109.1884 m on.
  */
 class BeamViewTest {
 
@@ -133,7 +133,8 @@ class BeamViewTest {
     /** A place is known from a cell within reach; how far the cells around differ is part of how well. */
     @Test
     void theGroundIsKnownFromItsCells() {
-        TerrainField field = TerrainField.of(around(List.of(), block("terrain", 200, 0.3, (along, right) -> -along / 10, new double[0]))).get(0);
+        Surroundings slope = around(List.of(), block("terrain", 200, 0.3, (along, right) -> -along / 10, new double[0]));
+        TerrainField field = TerrainField.of(slope).get(0);
         Optional<TerrainField.Ground> middle = field.at(-100, 0);
         assertEquals(10, middle.orElseThrow().heightM(), 1e-12);
         assertEquals(0.3, middle.orElseThrow().accuracyM(), 1e-12);
