@@ -292,7 +292,8 @@ enum Kind {
                 }
             }
             Path others = root.resolve("bundles/tests/slopewright.exchange.tests/src/others");
-            for (String name : List.of("float-deflate-tiled.tif", "int16-lzw.tif", "obstacles.xlsx", "light.dxf")) {
+            for (String name : List.of("float-deflate-tiled.tif", "int16-lzw.tif", "float-bigtiff-predictor3.tif",
+                    "obstacles.xlsx", "light.dxf")) {
                 sources.put("survey", name, Files.readAllBytes(others.resolve(name)));
             }
             sources.put("template", "cover.html", "<h1>{{title}}</h1>\n<p>{{aerodrome}}</p>\n{{verdict}}\n{{cautions}}\n".getBytes());
