@@ -14,6 +14,7 @@ import slopewright.drawing.scene.PaperArea;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
+import slopewright.evaluation.terrain.TerrainField;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Argument;
@@ -85,6 +86,8 @@ public final class PilotScene {
         double half = frame.maxX();
         scene.area(Style.fill(daylight.sky()), "", -half, horizon, half, horizon, half, frame.maxY() + 1, -half, frame.maxY() + 1);
         scene.area(Style.fill(daylight.land()), "", -half, frame.minY(), half, frame.minY(), half, horizon, -half, horizon);
+        List<TerrainField> terrain = TerrainField.of(drawn.surroundings());
+        skyline(Skyline.of(picture, terrain, half, Integer.MAX_VALUE));
         ground(PilotGround.of(drawn.host()));
         Observation observation = lights();
         List<Argument> meanings = observation.meanings().entrySet().stream().map(path -> meaning(path.getKey(), path.getValue())).toList();
@@ -94,6 +97,8 @@ public final class PilotScene {
         captions.add(drawn.say("drawing.pilot.caption", Words.wholeM(-eye.alongM()), drawn.origin(), side, Words.dm(eye.heightM()),
                 Words.list(meanings)));
         observation.remarks().forEach(remark -> captions.add(drawn.language().render(remark)));
+        terrain.forEach(model -> captions.add(drawn.say("drawing.pilot.terrain", Words.name(String.valueOf(model.block().getName())),
+                Words.m(model.verticalAccuracyM()))));
         captions.add(drawn.say("drawing.pilot.curvature", Words.number(Curvature.USUAL_REFRACTION)));
         return OmittedObstacles.untold(scene.build(drawn.say("drawing.pilot.title", Words.name(drawn.name())), frame, 1, captions,
                 List.of(), Scene.Unit.NO_LENGTH), drawn);
@@ -108,6 +113,14 @@ public final class PilotScene {
     /** Returns where a place appears; far outside the picture where it is behind the eye. */
     private ScenePoint view(double alongM, double rightM, double heightM) {
         return picture.place(new FramePoint(alongM, rightM, heightM)).orElse(new ScenePoint(0, -OUTSIDE_DEG));
+    }
+
+    /** Hills are told from the land before them by their outline. */
+    private void skyline(Skyline skyline) {
+        for (List<ScenePoint> hill : skyline.hills()) {
+            scene.area(Style.area(Ink.GROUND, daylight.land(), 0.2), "",
+                    hill.stream().flatMapToDouble(at -> DoubleStream.of(at.x(), at.y())).toArray());
+        }
     }
 
     private void ground(PilotGround ground) {

@@ -115,6 +115,16 @@ public final class TerrainField {
         return verticalM;
     }
 
+    /** Returns how many points it has. */
+    public int count() {
+        return order.length;
+    }
+
+    /** Returns one of its points. */
+    public FramePoint point(int index) {
+        return new FramePoint(places.alongM()[index], places.rightM()[index], places.heightM()[index]);
+    }
+
     /** Returns the points in the frame; the arrays are shared and must not be changed. */
     SurveyPoints.InFrame places() {
         return places;

@@ -1,5 +1,6 @@
 package slopewright.ui.profile.internal.pilot;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -8,6 +9,7 @@ import slopewright.drawing.pilot.PilotGround;
 import slopewright.drawing.pilot.PilotPicture;
 import slopewright.geometry.FramePoint;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.terrain.TerrainField;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
@@ -27,10 +29,11 @@ import slopewright.standards.RuleSet;
  * @param rules  the rule set that it is laid out under
  * @param siting its layout
  * @param ground what lies around it
+ * @param terrain models of the terrain around it
  * @param range  how far it is seen; empty where the rule set has no values for that
  */
 public record Indicator(ApproachAid aid, ApproachHost host, RuleSet rules, Siting siting, PilotGround ground,
-        Optional<RangeEstimate> range) {
+        List<TerrainField> terrain, Optional<RangeEstimate> range) {
 
     private static final double RUNWAY_VIEW_M = 3000;
     private static final double HELIPAD_VIEW_M = 600;
@@ -51,6 +54,7 @@ public record Indicator(ApproachAid aid, ApproachHost host, RuleSet rules, Sitin
     static Indicator of(AidEvaluation evaluation) {
         Siting siting = evaluation.siting().orThrow();
         return new Indicator(evaluation.aid(), evaluation.host(), evaluation.rules(), siting, PilotGround.of(evaluation.host()),
+                evaluation.surroundings().value().map(TerrainField::of).orElse(List.of()),
                 range(evaluation.aid(), siting, evaluation.rules()));
     }
 

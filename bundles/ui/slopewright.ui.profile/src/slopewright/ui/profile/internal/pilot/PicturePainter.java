@@ -15,6 +15,7 @@ import slopewright.drawing.pilot.Daylight;
 import slopewright.drawing.pilot.LightMix;
 import slopewright.drawing.pilot.PilotGround;
 import slopewright.drawing.pilot.PilotPicture;
+import slopewright.drawing.pilot.Skyline;
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.geometry.FramePoint;
@@ -27,6 +28,8 @@ import slopewright.ui.theme.Lettering;
 /** Paints what the pilot sees through a lens: sky, land, runway or helipad, and the lights as they are at the moment. */
 final class PicturePainter {
 
+    /** So many points of a model are looked at for each picture, of which there are many a second. */
+    private static final int MOST_TERRAIN_POINTS = 100_000;
     private static final int OPAQUE = 255;
     private static final int LINE_ALPHA = 150;
     private static final int LAMP_ALPHA = 210;
@@ -82,6 +85,10 @@ final class PicturePainter {
         gc.fillRectangle(area.x, area.y, area.width, horizon - area.y);
         gc.setBackground(Tints.of(light.land()));
         gc.fillRectangle(area.x, horizon, area.width, area.y + area.height - horizon);
+        double half = area.width / lens.scale() / 2 + Math.abs(lens.centreXDeg());
+        for (List<ScenePoint> hill : Skyline.of(sight.picture(), sight.indicator().terrain(), half, MOST_TERRAIN_POINTS).hills()) {
+            polygon(lens, hill, Tints.of(light.land()), Tints.of(Ink.GROUND));
+        }
         Color marking = Tints.of(light.marking());
         for (PilotGround.Shape shape : sight.indicator().ground().shapes()) {
             boolean paved = shape.part() == PilotGround.Part.PAVEMENT;
