@@ -3,10 +3,12 @@ package slopewright.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 import slopewright.checks.SetUpGate;
+import slopewright.checks.Stages;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.landing.LandingWind;
@@ -14,6 +16,7 @@ import slopewright.evaluation.landing.PilotBriefing;
 import slopewright.evaluation.portable.PortableSetUp;
 import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
+import slopewright.model.Stage;
 import slopewright.report.internal.briefing.BriefingDocument;
 import slopewright.report.internal.briefing.PocketDocument;
 import slopewright.report.internal.pdf.PdfDocument;
@@ -55,13 +58,22 @@ public final class FieldPapers {
         AidEvaluation own = evaluation.aid(aid);
         PilotBriefing found = PilotBriefing.of(own, date);
         List<Message> reasons = Boolean.TRUE.equals(aid.getPortable()) ? SetUpGate.reasons(evaluation, own, PortableSetUp.of(own, date))
-                : SetUpGate.reasons(evaluation, own, found.siting());
+                : againstUse(evaluation, own, found);
         BriefingDocument document = new BriefingDocument(own, found, reasons, options);
         return new SetUpCard(switch (form) {
             case PDF -> pdf(document.page(), new Pictures(false), document.title(), options);
             case HTML -> document.phone().getBytes(StandardCharsets.UTF_8);
             case TXT -> document.text().getBytes(StandardCharsets.UTF_8);
         }, reasons);
+    }
+
+    /** A fixed indicator is used from the stage of operation on, at which the rules ask for measured angles and an inspection in flight. */
+    private static List<Message> againstUse(ProjectEvaluation evaluation, AidEvaluation own, PilotBriefing found) {
+        List<Message> reasons = new ArrayList<>(SetUpGate.reasons(evaluation, own, found.siting()));
+        if (evaluation.project().getStage() != Stage.OPERATION) {
+            reasons.add(Message.of("set-up.not-in-use", Stages.term(evaluation.project().getStage()), Stages.term(Stage.OPERATION)));
+        }
+        return reasons;
     }
 
     /**
