@@ -1,11 +1,9 @@
 package slopewright.geometry;
 
-import java.util.regex.Pattern;
-
 /** Reads decimal numbers as people and files write them, and nothing else: no {@code NaN}, no hexadecimal, no type suffix. */
 public final class Decimals {
 
-    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final int MOST_OF_EXPONENT = 3;
 
     private Decimals() {
     }
@@ -21,8 +19,41 @@ public final class Decimals {
         return parse(text.strip(), text);
     }
 
+    /** Returns whether a text is a sign or none, digits with a point among them or none, and an exponent of up to three digits or none. */
+    private static boolean isDecimal(String text) {
+        int at = sign(text, 0);
+        int point = digits(text, at);
+        int before = point - at;
+        boolean pointed = point < text.length() && text.charAt(point) == '.';
+        int end = pointed ? digits(text, point + 1) : point;
+        int after = pointed ? end - point - 1 : 0;
+        if (before + after == 0) {
+            return false;
+        }
+        if (end < text.length() && (text.charAt(end) == 'e' || text.charAt(end) == 'E')) {
+            int first = sign(text, end + 1);
+            end = digits(text, first);
+            if (end == first || end - first > MOST_OF_EXPONENT) {
+                return false;
+            }
+        }
+        return end == text.length();
+    }
+
+    private static int sign(String text, int at) {
+        return at < text.length() && (text.charAt(at) == '+' || text.charAt(at) == '-') ? at + 1 : at;
+    }
+
+    private static int digits(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+            at++;
+        }
+        return at;
+    }
+
     static double parse(String number, String shown) {
-        if (!DECIMAL.matcher(number).matches()) {
+        if (!isDecimal(number)) {
             throw new IllegalArgumentException("'" + shown.strip() + "' is not a number");
         }
         double value = Double.parseDouble(number);

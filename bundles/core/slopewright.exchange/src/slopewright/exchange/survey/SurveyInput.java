@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -296,10 +295,12 @@ public final class SurveyInput {
             }
         }
         for (Map.Entry<SurveyShape.Fact, String> fact : facts.entrySet()) {
-            OptionalInt control = fact.getValue().codePoints().filter(Character::isISOControl).findFirst();
-            if (control.isPresent()) {
-                throw fault(line, String.format(Locale.ROOT, "the %s holds the control character U+%04X", fact.getKey().label(),
-                        control.getAsInt()));
+            String text = fact.getValue();
+            for (int i = 0; i < text.length(); i++) {
+                if (Character.isISOControl(text.charAt(i))) {
+                    throw fault(line, String.format(Locale.ROOT, "the %s holds the control character U+%04X", fact.getKey().label(),
+                            (int) text.charAt(i)));
+                }
             }
         }
         sink.accept(new SurveyShape(kind, grid, open, facts, line));

@@ -1,6 +1,7 @@
 package slopewright.exchange.survey;
 
-import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public record SurveyShape(Kind kind, boolean grid, List<SurveyVertex> vertices, 
     /** Copies the lists. */
     public SurveyShape {
         vertices = List.copyOf(vertices);
-        facts = Map.copyOf(facts);
+        facts = facts.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(facts));
     }
 
     /** Returns what the file says, empty where it says nothing. */
@@ -78,7 +79,13 @@ public record SurveyShape(Kind kind, boolean grid, List<SurveyVertex> vertices, 
 
     /** Returns the third numbers of the positions in their order; empty where one has none. */
     public Optional<double[]> elevationsM() {
-        double[] all = vertices.stream().mapToDouble(SurveyVertex::elevationM).toArray();
-        return Arrays.stream(all).anyMatch(Double::isNaN) ? Optional.empty() : Optional.of(all);
+        double[] all = new double[vertices.size()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = vertices.get(i).elevationM();
+            if (Double.isNaN(all[i])) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(all);
     }
 }
