@@ -114,6 +114,32 @@ class SweepTest {
         assertEquals(2, Words.line("view " + demo + " --aid approach-aid-1 --half-width-deg 80").code());
     }
 
+    /** A plane that rises by a hundredth to the north, in cells of ten metres: known within 0.5 m and what the cells beside it differ. */
+    @Test
+    void theGroundUnderTheUnitsIsToldFromTerrainAndIsNoSurvey() throws IOException {
+        Path demo = Path.of(System.getProperty("slopewright.root"), "demo-data", "harrow-vale", "harrow-vale.slopewright");
+        Path file = Files.copy(demo, folder.resolve("site.slopewright"));
+        assertEquals(5, Words.line("terrain " + file + " --aid approach-aid-1").code());
+        StringBuilder grid = new StringBuilder("ncols 120\nnrows 60\nxllcorner 280800\nyllcorner 5242350\ncellsize 10\n");
+        for (int row = 0; row < 60; row++) {
+            grid.append((90 - 0.1 * row + " ").repeat(120)).append('\n');
+        }
+        Words imported = Words.run("import", write("plane.asc", grid.toString()).toString(), "--into", file.toString(), "-o",
+                file.toString(), "--force", "--grid", "EPSG:32629", "--date", "2026-05-20", "--horizontal-accuracy-m", "1",
+                "--vertical-accuracy-m", "0.5", "--as", "obstacle-block", "--vertical-datum",
+                "Harrow Vale local mean sea level (invented)");
+        assertEquals(0, imported.code(), imported.err());
+        Words words = Words.line("terrain --json " + file + " --aid approach-aid-1 --step-m 100");
+        assertEquals(1, words.code(), words.err());
+        JsonNode unit = words.json().get("places").get(0);
+        assertEquals("too coarse for a level", unit.get("state").asText());
+        assertEquals("2026-05-20", unit.get("date").asText());
+        assertTrue(unit.get("accuracyM").asDouble() >= 0.6 && unit.get("accuracyM").asDouble() <= 0.7, unit.toString());
+        JsonNode last = words.json().get("places").get(words.json().get("places").size() - 1);
+        assertEquals("not known", last.get("state").asText());
+        assertTrue(last.get("elevationM").isNull());
+    }
+
     /** What the check says of each aid of the demonstration (demo-data/harrow-vale), a project that is none, and a survey beside. */
     @Test
     void aFolderOfProjectsIsSwept() throws IOException {

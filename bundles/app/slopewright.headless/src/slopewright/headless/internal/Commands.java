@@ -7,9 +7,9 @@ final class Commands {
 
     /** The words that call them, in the order in which help lists them. */
     static final List<String> NAMES = List.of("new", "place", "enter", "check", "site", "signal", "compare", "compare-rule-sets",
-            "compare-versions", "surface", "sweep", "view", "portable", "directions", "take", "sight", "tolerance", "variation", "report",
-            "draw", "schedule", "card", "briefing", "pocket", "commission", "families", "rules", "rule-sets", "export", "import", "text",
-            "book", "read-back", "review", "handover", "help", "completion", "manual");
+            "compare-versions", "surface", "sweep", "view", "terrain", "portable", "directions", "take", "sight", "tolerance", "variation",
+            "report", "draw", "schedule", "card", "briefing", "pocket", "commission", "families", "rules", "rule-sets", "export", "import",
+            "text", "book", "read-back", "review", "handover", "help", "completion", "manual");
 
     private Commands() {
     }
@@ -33,6 +33,7 @@ final class Commands {
             case "surface" -> new SurfaceCommand();
             case "sweep" -> new SweepCommand();
             case "view" -> new ViewCommand();
+            case "terrain" -> new TerrainCommand();
             case "portable" -> new PortableCommand();
             case "directions" -> new DirectionsCommand();
             case "take" -> new TakeCommand();

@@ -19,6 +19,8 @@ public final class TerrainField {
     /** What {@link SurveyBlock#getKind()} says of a model of the terrain. */
     public static final String KIND = "terrain";
 
+    /** So many times the reach the cells that lie beside the nearest one are looked at as well: a cell is less than 1.42 times as wide. */
+    private static final double AROUND = 1.5;
     private static final double LEAST_REACH_M = 0.1;
     private static final double MOST_CELLS = 1 << 24;
 
@@ -132,16 +134,17 @@ public final class TerrainField {
 
     /** Returns the ground at a place, empty outside of the model. */
     public Optional<Ground> at(double alongM, double rightM) {
+        double around = AROUND * reachM;
         double nearest = Double.POSITIVE_INFINITY;
         double height = Double.NaN;
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (int row = Math.max(0, row(alongM - reachM)); row <= Math.min(rows - 1, row(alongM + reachM)); row++) {
-            for (int column = Math.max(0, column(rightM - reachM)); column <= Math.min(columns - 1, column(rightM + reachM)); column++) {
+        for (int row = Math.max(0, row(alongM - around)); row <= Math.min(rows - 1, row(alongM + around)); row++) {
+            for (int column = Math.max(0, column(rightM - around)); column <= Math.min(columns - 1, column(rightM + around)); column++) {
                 for (int at = first[row * columns + column]; at < first[row * columns + column + 1]; at++) {
                     int i = order[at];
                     double away = Math.hypot(places.alongM()[i] - alongM, places.rightM()[i] - rightM);
-                    if (away <= reachM) {
+                    if (away <= around) {
                         least = Math.min(least, places.heightM()[i]);
                         most = Math.max(most, places.heightM()[i]);
                     }

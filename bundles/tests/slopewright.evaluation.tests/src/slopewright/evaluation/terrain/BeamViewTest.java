@@ -137,7 +137,8 @@ class BeamViewTest {
         TerrainField field = TerrainField.of(slope).get(0);
         Optional<TerrainField.Ground> middle = field.at(-100, 0);
         assertEquals(10, middle.orElseThrow().heightM(), 1e-12);
-        assertEquals(0.3, middle.orElseThrow().accuracyM(), 1e-12);
+        // the rows before and behind, 20 m away, differ by 2 m
+        assertEquals(0.3 + 2, middle.orElseThrow().accuracyM(), 1e-9);
         // 10 m from two rows of cells that differ by 2 m
         assertEquals(0.3 + 2, field.at(-110, 0).orElseThrow().accuracyM(), 1e-9);
         assertTrue(field.at(-214, 0).isPresent());

@@ -1,0 +1,146 @@
+package slopewright.headless.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.SiteGround;
+import slopewright.evaluation.terrain.TerrainField;
+import slopewright.exchange.sheet.Sheet;
+import slopewright.exchange.sheet.SheetCell;
+import slopewright.model.Runway;
+import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
+
+/** Tells the ground under a runway and its units as a model of the terrain has it. */
+@CommandLine.Command(name = "terrain", sortOptions = false,
+        description = "Tell the ground under the units of an aid and along its runway as models of the terrain have it. A model is no "
+                + "survey: nothing is written into the project, and no rule takes it for one. Exits 1 where a place lies outside of every "
+                + "model, or is known no better than a survey must be.")
+final class TerrainCommand extends Command {
+
+    private static final double LEAST_STEP_M = 1;
+    private static final int DECIMALS = 3;
+
+    @Mixin
+    private AidWords words;
+
+    @Option(names = "--step-m", paramLabel = "M", converter = NumberWord.Length.class, defaultValue = "50",
+            description = "from one place along the runway to the next (default ${DEFAULT-VALUE})")
+    private double stepM;
+
+    @Option(names = "--json", description = "print one JSON document")
+    private boolean json;
+
+    @Option(names = "--csv", description = "print a table")
+    private boolean csv;
+
+    /** One place; what no model knows is empty. */
+    private record Told(String what, double alongM, double rightM, Optional<TerrainField> model, double elevationM, double accuracyM) {
+
+        boolean isGoodEnough() {
+            return model.isPresent() && accuracyM <= SiteGround.SURVEY_TOLERANCE_M;
+        }
+    }
+
+    @Override
+    public Integer call() {
+        if (json && csv || !(stepM >= LEAST_STEP_M)) {
+            throw new UsageException("--json and --csv exclude each other, and --step-m takes a metre or more");
+        }
+        AidEvaluation aid = words.load().evaluation();
+        List<Told> told;
+        try {
+            told = told(aid);
+        } catch (SitingException e) {
+            throw new UsageException(e.getMessage());
+        }
+        if (json) {
+            Json.print(json(told), streams().out);
+        } else if (csv) {
+            streams().print(sheet(told));
+        } else {
+            told.forEach(each -> streams().say(line(each)));
+            streams().sayf("A model is no survey; levels of a survey are known within %.2f m.", SiteGround.SURVEY_TOLERANCE_M);
+        }
+        return told.stream().noneMatch(each -> each.model().isPresent()) ? ExitCodes.NOTHING_EVALUATED
+                : told.stream().allMatch(Told::isGoodEnough) ? ExitCodes.OK : ExitCodes.FINDINGS;
+    }
+
+    private List<Told> told(AidEvaluation aid) {
+        List<TerrainField> models = TerrainField.of(aid.surroundings().orThrow());
+        double datum = aid.frame().orThrow().originElevationM();
+        List<Told> told = new ArrayList<>();
+        aid.siting().orThrow().units().forEach(unit -> told.add(told("unit " + unit.id(), unit.place().alongM(), unit.place().rightM(),
+                models, datum)));
+        double length = Projects.runway(aid.host()).map(Runway::getLengthM).orElse(0.0);
+        for (double along = 0; along <= length && length > 0; along += stepM) {
+            told.add(told("centre line", along, 0, models, datum));
+        }
+        return told;
+    }
+
+    /** Of several models the most accurate one there counts. */
+    private static Told told(String what, double alongM, double rightM, List<TerrainField> models, double datumM) {
+        Told best = new Told(what, alongM, rightM, Optional.empty(), Double.NaN, Double.POSITIVE_INFINITY);
+        for (TerrainField model : models) {
+            Optional<TerrainField.Ground> ground = model.at(alongM, rightM);
+            if (ground.isPresent() && ground.get().accuracyM() < best.accuracyM()) {
+                best = new Told(what, alongM, rightM, Optional.of(model), ground.get().heightM() + datumM, ground.get().accuracyM());
+            }
+        }
+        return best;
+    }
+
+    private static String source(Told told) {
+        return told.model().map(model -> String.valueOf(model.block().getSource())).orElse("");
+    }
+
+    private static String date(Told told) {
+        return told.model().map(model -> String.valueOf(model.block().getDate())).orElse("");
+    }
+
+    private static String state(Told told) {
+        return told.model().isEmpty() ? "not known" : told.isGoodEnough() ? "model" : "too coarse for a level";
+    }
+
+    private static String line(Told told) {
+        String place = String.format(Locale.ROOT, "%-12s %9.2f m along, %8.2f m right: ", told.what(), told.alongM(), told.rightM());
+        return place + (told.model().isEmpty() ? "not known" : String.format(Locale.ROOT, "%.2f m within %.2f m, %s (%s of %s)",
+                told.elevationM(), told.accuracyM(), state(told), source(told), date(told)));
+    }
+
+    private static Sheet sheet(List<Told> all) {
+        List<List<SheetCell>> rows = all.stream().map(told -> List.of(SheetCell.text(told.what()),
+                SheetCell.number(told.alongM(), DECIMALS), SheetCell.number(told.rightM(), DECIMALS),
+                SheetCell.number(told.elevationM(), DECIMALS, ""), SheetCell.number(told.accuracyM(), DECIMALS, ""),
+                SheetCell.text(state(told)), SheetCell.text(source(told)), SheetCell.text(date(told)))).toList();
+        return new Sheet("Terrain", List.of("what", "alongM", "rightM", "elevationM", "accuracyM", "state", "source", "date"), rows,
+                List.of());
+    }
+
+    private static ObjectNode json(List<Told> all) {
+        ObjectNode node = Json.object();
+        ArrayNode places = node.putArray("places");
+        for (Told told : all) {
+            ObjectNode place = places.addObject();
+            place.put("what", told.what());
+            Json.put(place, "alongM", told.alongM());
+            Json.put(place, "rightM", told.rightM());
+            Json.put(place, "elevationM", told.elevationM());
+            Json.put(place, "accuracyM", told.accuracyM());
+            place.put("state", state(told));
+            place.put("source", source(told));
+            place.put("date", date(told));
+        }
+        return node;
+    }
+}
