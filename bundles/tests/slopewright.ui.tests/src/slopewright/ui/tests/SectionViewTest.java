@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -29,6 +30,8 @@ import slopewright.geometry.FramePoint;
 import slopewright.model.AeroplaneGroup;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
+import slopewright.model.ProfilePoint;
+import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
@@ -131,6 +134,50 @@ class SectionViewTest {
         assertTrue(section.world().visible().contains(lens.alongM(), lens.heightM()));
         assertFalse(document.isDirty());
         assertEquals(laid(), section.siting());
+    }
+
+    private RunwayEnd end() {
+        return (RunwayEnd) row().eContainer();
+    }
+
+    private ProfilePoint lastPoint() {
+        return end().getSiteProfile().get(end().getSiteProfile().size() - 1);
+    }
+
+    /** A point of the ground is dragged with the verdict of all rules, one edit; a click selects it and a double click adds one. */
+    @Test
+    void theGroundIsEditedInTheSection() {
+        view.canvas().fit(SectionCanvas.Extent.NEAR);
+        section.world().zoomAt(section.at(700, 0).x, section.at(700, 0).y, 0.4);
+        int points = end().getSiteProfile().size();
+        ProfilePoint point = lastPoint();
+        double along = point.getChainageM();
+        double elevation = point.getElevationM();
+        Point from = section.at(along, elevation - end().getThresholdElevationM());
+        Point to = new Point(from.x + 15, from.y - 12);
+        section.press(from);
+        section.drag(from, to, 0);
+        assertTrue(view.readout().text().startsWith("Ground"), view.readout().text());
+        assertEquals(along, point.getChainageM(), "nothing moves before the drop");
+        section.release(to, 0);
+        double moved = (to.x - from.x) / section.world().scale();
+        double raised = (from.y - to.y) / (section.world().scale() * section.world().exaggeration());
+        assertEquals(along + moved, point.getChainageM(), 0.26, "to the half metre");
+        assertEquals(elevation + raised, point.getElevationM(), 0.006, "to the centimetre");
+        section.click(section.at(point.getChainageM(), point.getElevationM() - end().getThresholdElevationM()));
+        assertEquals(List.of(point), document.viewState().selection());
+        document.history().undo();
+        assertEquals(List.of(along, elevation), List.of(point.getChainageM(), point.getElevationM()));
+        Event twice = new Event();
+        Point free = section.at(600, -3);
+        twice.x = free.x;
+        twice.y = free.y;
+        twice.button = 1;
+        section.control().notifyListeners(SWT.MouseDoubleClick, twice);
+        assertEquals(points + 1, end().getSiteProfile().size());
+        assertEquals(600, lastPoint().getChainageM(), 1 / section.world().scale());
+        document.history().undo();
+        assertEquals(points, end().getSiteProfile().size());
     }
 
     @Test

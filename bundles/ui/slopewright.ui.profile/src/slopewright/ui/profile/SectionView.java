@@ -26,6 +26,7 @@ import slopewright.evaluation.GroundUsed;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Identified;
 import slopewright.ui.LateView;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
@@ -110,6 +111,11 @@ public final class SectionView extends LateView {
         @Override
         public void look(FramePoint place) {
             source.host().ifPresent(host -> document.ifPresent(open -> open.viewState().look(new Viewpoint(host.getId(), place))));
+        }
+
+        @Override
+        public void select(Identified element) {
+            document.ifPresent(open -> open.viewState().select(List.of(element)));
         }
     }
 

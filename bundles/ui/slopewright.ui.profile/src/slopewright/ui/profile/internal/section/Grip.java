@@ -1,7 +1,10 @@
 package slopewright.ui.profile.internal.section;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 import slopewright.drawing.section.BeamEdge;
 import slopewright.drawing.section.Section;
@@ -15,8 +18,9 @@ import slopewright.ui.diagram.WorldView;
  * @param kind what it is
  * @param edge the edge of a beam
  * @param unit the light unit, also that of the edge
+ * @param point which point of the ground beside the runway
  */
-record Grip(Kind kind, Optional<BeamEdge> edge, Optional<UnitPlan> unit) {
+record Grip(Kind kind, Optional<BeamEdge> edge, Optional<UnitPlan> unit, OptionalInt point) {
 
     private static final double EYE_PX = 9;
     private static final double UNIT_PX = 7;
@@ -29,6 +33,8 @@ record Grip(Kind kind, Optional<BeamEdge> edge, Optional<UnitPlan> unit) {
         GROUND,
         /** The pilot's eye. */
         EYE,
+        /** A point of the ground beside the runway. */
+        POINT,
         /** A light unit. */
         UNIT,
         /** The edge of a beam. */
@@ -39,19 +45,32 @@ record Grip(Kind kind, Optional<BeamEdge> edge, Optional<UnitPlan> unit) {
     static Grip at(SectionCanvas canvas, double x, double y) {
         WorldView view = canvas.view();
         if (canvas.eye().filter(eye -> distance(view, eye, x, y) <= EYE_PX).isPresent()) {
-            return new Grip(Kind.EYE, Optional.empty(), Optional.empty());
+            return of(Kind.EYE);
         }
         Optional<Section> section = canvas.section();
         Optional<UnitPlan> unit = section.flatMap(drawn -> drawn.siting().units().stream()
                 .filter(plan -> distance(view, plan.place(), x, y) <= UNIT_PX)
                 .min(Comparator.comparingDouble(plan -> distance(view, plan.place(), x, y))));
         if (unit.isPresent()) {
-            return new Grip(Kind.UNIT, Optional.empty(), unit);
+            return new Grip(Kind.UNIT, Optional.empty(), unit, OptionalInt.empty());
+        }
+        OptionalInt point = section.map(drawn -> nearest(view, GroundPoints.of(drawn), x, y)).orElse(OptionalInt.empty());
+        if (point.isPresent()) {
+            return new Grip(Kind.POINT, Optional.empty(), Optional.empty(), point);
         }
         Optional<BeamEdge> edge = section.flatMap(drawn -> drawn.edges().stream().filter(ray -> distance(view, ray, x, y) <= EDGE_PX)
                 .min(Comparator.comparingDouble(ray -> distance(view, ray, x, y))));
-        return edge.map(ray -> new Grip(Kind.EDGE, edge, Optional.of(ray.unit())))
-                .orElse(new Grip(Kind.GROUND, Optional.empty(), Optional.empty()));
+        return edge.map(ray -> new Grip(Kind.EDGE, edge, Optional.of(ray.unit()), OptionalInt.empty())).orElse(of(Kind.GROUND));
+    }
+
+    /** Returns a grip that has no part of an indicator under it. */
+    static Grip of(Kind kind) {
+        return new Grip(kind, Optional.empty(), Optional.empty(), OptionalInt.empty());
+    }
+
+    private static OptionalInt nearest(WorldView view, List<FramePoint> points, double x, double y) {
+        return IntStream.range(0, points.size()).filter(i -> distance(view, points.get(i), x, y) <= UNIT_PX)
+                .reduce((one, other) -> distance(view, points.get(one), x, y) <= distance(view, points.get(other), x, y) ? one : other);
     }
 
     private static double distance(WorldView view, FramePoint place, double x, double y) {

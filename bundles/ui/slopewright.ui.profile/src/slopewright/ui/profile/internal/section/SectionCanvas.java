@@ -49,6 +49,7 @@ public final class SectionCanvas {
     private static final double LEAST_PX = 2;
     private static final double LEAST_EXAGGERATION = 0.2;
     private static final double MOST_EXAGGERATION = 200;
+    private static final double HANDLE_PX = 3;
 
     private final Canvas canvas;
     private final Lettering letters;
@@ -287,8 +288,19 @@ public final class SectionCanvas {
                     view.toX(at.alongM()) > view.widthPx() * 0.6 ? Mark.Anchor.END : Mark.Anchor.START, Section.LETTERS_MM, 4, Ink.TEXT,
                     "")));
         });
+        section.ifPresent(shown -> GroundPoints.of(shown).stream().filter(at -> Double.isFinite(at.alongM() + at.heightM()))
+                .forEach(at -> overlay.add(handle(at))));
         eye.ifPresent(at -> overlay.addAll(eyeMarks(at)));
         return overlay;
+    }
+
+    /** A point of the ground that can be taken: a small square. */
+    private Mark handle(FramePoint at) {
+        double x = HANDLE_PX / view.scale();
+        double y = HANDLE_PX / (view.scale() * view.exaggeration());
+        return new Mark.Path(List.of(new ScenePoint(at.alongM() - x, at.heightM() - y), new ScenePoint(at.alongM() + x, at.heightM() - y),
+                new ScenePoint(at.alongM() + x, at.heightM() + y), new ScenePoint(at.alongM() - x, at.heightM() + y)), true,
+                Style.line(Ink.GROUND, 0.3), "");
     }
 
     private static Mark line(Style style, double x1, double y1, double x2, double y2) {

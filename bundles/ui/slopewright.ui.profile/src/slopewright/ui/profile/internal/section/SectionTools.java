@@ -14,9 +14,11 @@ import slopewright.edit.RecordedEdit;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
 import slopewright.model.util.Ids;
 import slopewright.siting.UnitPlan;
 import slopewright.ui.diagram.WorldView;
+import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.trial.TrialVerdict;
 
@@ -40,12 +42,16 @@ public final class SectionTools {
 
         /** Places the pilot's eye. */
         void look(FramePoint place);
+
+        /** Selects an element in every pane. */
+        void select(Identified element);
     }
 
     private static final double STEP = 1.2;
     private static final double CLICK_PX = 4;
     private static final double SNAP_PX = 6;
     private static final double MINUTES = 60;
+    private static final double HUNDREDTHS = 100;
     private static final double STEPS_PER_M = 10;
     private static final double LEAST_BASE_M = 1;
 
@@ -75,6 +81,7 @@ public final class SectionTools {
         control.addListener(SWT.MouseMove, this::move);
         control.addListener(SWT.MouseDown, this::down);
         control.addListener(SWT.MouseUp, this::up);
+        control.addListener(SWT.MouseDoubleClick, this::add);
         control.addListener(SWT.MouseWheel, this::wheel);
         control.addListener(SWT.MouseExit, event -> leave());
     }
@@ -117,7 +124,7 @@ public final class SectionTools {
         if (canvas.section().isEmpty() || event.button > 2 || isDragging()) {
             return;
         }
-        grip = Optional.of(event.button == 2 ? new Grip(Grip.Kind.GROUND, Optional.empty(), Optional.empty())
+        grip = Optional.of(event.button == 2 ? Grip.of(Grip.Kind.GROUND)
                 : Grip.at(canvas, event.x, event.y));
         moved = event.button == 2;
         pressX = event.x;
@@ -147,6 +154,7 @@ public final class SectionTools {
                 target.look(place(event.x, event.y));
             }
             case UNIT -> shift(held.unit().orElseThrow(), event);
+            case POINT -> ground(held.point().orElseThrow(), event);
             case EDGE -> turn(held.edge().orElseThrow(), event);
         }
         lastX = event.x;
@@ -160,6 +168,7 @@ public final class SectionTools {
             case GROUND -> SWT.CURSOR_CROSS;
             case EYE -> SWT.CURSOR_HAND;
             case UNIT -> SWT.CURSOR_SIZEWE;
+            case POINT -> SWT.CURSOR_SIZEALL;
             case EDGE -> SWT.CURSOR_SIZENS;
         };
         canvas.control().setCursor(canvas.control().getDisplay().getSystemCursor(cursor));
@@ -222,8 +231,34 @@ public final class SectionTools {
         say(heading, change, by, result);
     }
 
+    /** Moves a point of the ground with the pointer: by the step of places along the runway and by centimetres up, unless held exact. */
+    private void ground(int index, Event event) {
+        FramePoint from = GroundPoints.of(source.section().orElseThrow()).get(index);
+        double along = from.alongM() + (event.x - pressX) / view().scale();
+        double by = view().worldY(event.y) - view().worldY(pressY);
+        if (!isExact(event)) {
+            double step = Preferences.snapStepM();
+            along = Math.rint(along / step) * step;
+            by = Math.rint(by * HUNDREDTHS) / HUNDREDTHS;
+        }
+        SectionTrial.Result result = attempt(GroundPoints.move(index, along, by));
+        String change = ScreenWords.exact(along) + ", " + ScreenWords.signed(by, ScreenWords.exact(Math.abs(by)));
+        canvas.crosshair(Optional.of(place(event.x, event.y)));
+        canvas.note(Optional.of(change));
+        say(Messages.get("section.drag.ground"), change, List.of(along, by), result);
+    }
+
+    /** A double click adds a point to the ground; its first click has placed the eye there. */
+    private void add(Event event) {
+        Grip.Kind under = Grip.at(canvas, event.x, event.y).kind();
+        boolean free = under == Grip.Kind.GROUND || under == Grip.Kind.EYE;
+        if (event.button == 1 && free && canvas.section().filter(GroundPoints::canGrow).isPresent()) {
+            source.aid().ifPresent(aid -> target.perform(GroundPoints.add(place(event.x, event.y)).apply(aid)));
+        }
+    }
+
     /** Shows what a drag would give, and again when the rules have been asked about it. */
-    private void say(String heading, String change, double by, SectionTrial.Result result) {
+    private void say(String heading, String change, Object by, SectionTrial.Result result) {
         TrialVerdict rules = verdict.orElseGet(
                 () -> new TrialVerdict(source.document().orElseThrow(), () -> told.ifPresent(Runnable::run)));
         verdict = Optional.of(rules);
@@ -256,6 +291,8 @@ public final class SectionTools {
         release();
         if (wanted.isPresent()) {
             source.aid().ifPresent(aid -> target.perform(wanted.get().apply(aid)));
+        } else if (clicked && held.kind() == Grip.Kind.POINT) {
+            source.host().flatMap(host -> GroundPoints.element(host, held.point().orElseThrow())).ifPresent(target::select);
         } else if (clicked && (held.kind() == Grip.Kind.GROUND || held.kind() == Grip.Kind.EDGE)) {
             target.look(place(event.x, event.y));
         }
