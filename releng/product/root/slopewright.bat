@@ -23,7 +23,7 @@ if errorlevel 1 (
     echo slopewright: Java 17 or newer is needed. Install it, or set JAVA_HOME. 1>&2
     exit /b 4
 )
-set "OPTIONS=-XX:+UseSerialGC -Xshare:auto -XX:MetaspaceSize=96m -Dfile.encoding=UTF-8"
+set "OPTIONS=-XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8"
 if "%~1"=="" goto window
 if not "%~2"=="" goto words
 if /i "%~x1"==".slopewright" if exist "%~f1" goto file
@@ -31,8 +31,8 @@ if /i "%~x1"==".slopewright" if exist "%~f1" goto file
 "%JAVA%" -Djava.awt.headless=true -XX:TieredStopAtLevel=1 %OPTIONS% -jar "%HERE%command-line\slopewright-cli.jar" %*
 exit /b %ERRORLEVEL%
 :file
-"%JAVA%" %OPTIONS% -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%" "%~f1"
+"%JAVA%" %OPTIONS% -XX:MetaspaceSize=96m -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%" "%~f1"
 exit /b %ERRORLEVEL%
 :window
-"%JAVA%" %OPTIONS% -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%"
+"%JAVA%" %OPTIONS% -XX:MetaspaceSize=96m -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%"
 exit /b %ERRORLEVEL%

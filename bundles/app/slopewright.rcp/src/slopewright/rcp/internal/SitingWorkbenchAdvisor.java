@@ -70,6 +70,7 @@ public final class SitingWorkbenchAdvisor extends WorkbenchAdvisor {
         if (window != null) {
             Display display = window.getWorkbench().getDisplay();
             display.asyncExec(() -> AfterStart.end(display, window.getShell()));
+            ahead.await();
             RecentProjects.follow(window.getActivePage());
             ProjectOpener.open(window, wanted, ahead::read);
             OpenProjects.follow(window.getActivePage());
