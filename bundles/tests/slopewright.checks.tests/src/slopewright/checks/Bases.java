@@ -164,6 +164,8 @@ final class Bases {
     static void measure(LightUnit unit, double offDeg) {
         MeasuredUnit measured = SlopewrightFactory.eINSTANCE.createMeasuredUnit();
         measured.setSettingDeg(unit.getSettingDeg() + offDeg);
+        measured.setPerson("J. Doe");
+        measured.setDate("2024-06-01");
         unit.setMeasured(measured);
     }
 

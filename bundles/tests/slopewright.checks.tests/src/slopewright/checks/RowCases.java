@@ -269,6 +269,20 @@ final class RowCases {
                 sample -> Bases.measure(sample.unit(0), 0)));
         cases.add(RuleCase.of("UNIT-05", Result.FAIL, "3.1' off", Bases::row, sample -> Bases.measure(sample.unit(0), -3.1 / 60)));
         cases.add(RuleCase.of("UNIT-05", Result.FAIL, "4' off", Bases::row, sample -> Bases.measure(sample.unit(0), -4.0 / 60)));
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "in use, and measured nobody knows when", Bases::row, sample -> {
+            sample.units(unit -> Bases.measure(unit, 0));
+            sample.units(unit -> unit.getMeasured().setDate(null));
+        }));
+        cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "in use, and measured eleven years ago", Bases::row, sample -> {
+            sample.project().setDate("2026-06-01");
+            sample.units(unit -> Bases.measure(unit, 0));
+            sample.units(unit -> unit.getMeasured().setDate("2015-05-31"));
+        }));
+        cases.add(RuleCase.of("UNIT-05", Result.FAIL, "3.1' off eleven years ago", Bases::row, sample -> {
+            sample.project().setDate("2026-06-01");
+            sample.units(unit -> Bases.measure(unit, 3.1 / 60));
+            sample.units(unit -> unit.getMeasured().setDate("2015-05-31"));
+        }));
         cases.add(RuleCase.of("UNIT-05", Result.NOT_EVALUATED, "in use, and not measured", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("UNIT-05", Result.NOT_APPLICABLE, "carried, and not measured", Bases::row,
                 sample -> sample.aid().setPortable(true)));

@@ -9,10 +9,12 @@ import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.UnitAt;
+import slopewright.checks.internal.data.SurveyDays;
 import slopewright.evaluation.asbuilt.SettingTolerance;
 import slopewright.geometry.Angles;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.MeasuredUnit;
 import slopewright.model.Stage;
 import slopewright.standards.CitedValue;
 
@@ -21,6 +23,7 @@ import slopewright.standards.CitedValue;
  * in use may be off by what the rule set lets pass before it is set again, one that is set up by no more than the accuracy of setting.
  * Where the rule set gives neither, nobody knows whether a difference may be; and of a unit that was not measured when others of its aid
  * were, or when the aid is in use, nobody knows where it points. A portable unit is set anew wherever it is carried.
+ * In use it counts as well who measured it and when; years later it may point elsewhere ({@link SurveyDays}).
  */
 public final class MeasuredSettingRule extends AidRule {
     /** Made by the service loader. */
@@ -45,7 +48,7 @@ public final class MeasuredSettingRule extends AidRule {
             throw Stop.notApplicable(Message.of("outcome.no-measured-angle"));
         }
         for (UnitAt unit : facts.units()) {
-            guarded(unit.unit(), outcomes, () -> compare(unit, limit, outcomes));
+            guarded(unit.unit(), outcomes, () -> compare(unit, limit, inUse ? undated(unit, facts) : Optional.empty(), outcomes));
         }
     }
 
@@ -53,7 +56,20 @@ public final class MeasuredSettingRule extends AidRule {
         return unit.unit().getMeasured() != null && unit.unit().getMeasured().getSettingDeg() != null;
     }
 
-    private static void compare(UnitAt unit, Optional<CitedValue> limit, OutcomeCollector outcomes) {
+    /** Returns why nobody can tell of a unit in use when it was measured, or by whom, or whether it is still so. */
+    private static Optional<Message> undated(UnitAt unit, AidFacts facts) {
+        if (!isMeasured(unit)) {
+            return Optional.empty();
+        }
+        MeasuredUnit measured = unit.unit().getMeasured();
+        if (measured.getDate() == null || measured.getDate().isBlank() || measured.getPerson() == null || measured.getPerson().isBlank()) {
+            return Optional.of(Message.of("UNIT-05.undated", unit.name()));
+        }
+        return SurveyDays.isLongAgo(measured.getDate(), facts.evaluation().project()) ? Optional.of(Message.of("UNIT-05.long-ago",
+                unit.name(), Words.name(measured.getDate()), Words.count(SurveyDays.YEARS))) : Optional.empty();
+    }
+
+    private static void compare(UnitAt unit, Optional<CitedValue> limit, Optional<Message> undated, OutcomeCollector outcomes) {
         if (!isMeasured(unit)) {
             throw Stop.missing(Message.of("missing.measured-angle", unit.name()), Message.of("UNIT-05.not-this-one", unit.name()));
         }
@@ -65,11 +81,18 @@ public final class MeasuredSettingRule extends AidRule {
                 throw Stop.missing(Message.of("missing.setting-tolerance"), Message.of("UNIT-05.no-tolerance", unit.name(),
                         Words.deg(found), Words.min(off), Words.deg(unit.settingDeg())));
             }
+            undated.ifPresent(reason -> {
+                throw Stop.missing(Message.of("missing.measured-day", unit.name()), reason);
+            });
             outcomes.about(unit.unit()).measured(none).saying("as-set", unit.name(), Words.deg(found)).add();
             return;
         }
         CitedValue most = limit.get();
-        outcomes.about(unit.unit()).measured(Measure.atMost(off, most.value(), "min")).resting(most).saying("compared", unit.name(),
+        Measure measure = Measure.atMost(off, most.value(), "min");
+        if (measure.isMet() && undated.isPresent()) {
+            throw Stop.missing(Message.of("missing.measured-day", unit.name()), undated.get());
+        }
+        outcomes.about(unit.unit()).measured(measure).resting(most).saying("compared", unit.name(),
                 Words.deg(found), Words.min(off), Words.deg(unit.settingDeg()), Words.min(most.value())).advising("reset").add();
     }
 }
