@@ -1,13 +1,16 @@
 package slopewright.siting;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.standards.RuleSet;
 
@@ -30,6 +33,12 @@ public final class Families {
     /** Returns a family, empty where the key is unknown. */
     public static Optional<IndicatorFamily> find(String key) {
         return Optional.ofNullable(BY_KEY.get(key));
+    }
+
+    /** Returns the trade name of a family, in the language of the reader where it has a name in the catalogues. */
+    public static Argument name(IndicatorFamily family) {
+        String term = "family." + family.key();
+        return MessageRenderer.of(Locale.ENGLISH).keys().contains("term." + term) ? Words.term(term) : Words.name(family.name());
     }
 
     /**
@@ -64,13 +73,13 @@ public final class Families {
         try {
             return family.site(request, rules);
         } catch (IllegalArgumentException e) {
-            throw new SitingException(Message.of("siting.refused.no-units", Words.name(family.name())));
+            throw new SitingException(Message.of("siting.refused.no-units", name(family)));
         }
     }
 
     /** Makes the refusal of a family that a rule set does not cover. */
     public static SitingException notCovered(IndicatorFamily family, RuleSet rules) {
         return new SitingException(Message.of("siting.refused.not-covered", Words.name(rules.key()), Words.name(rules.edition()),
-                Words.name(family.name()), Words.name(family.key()), Words.names(rules.descriptor().families())));
+                name(family), Words.name(family.key()), Words.names(rules.descriptor().families())));
     }
 }

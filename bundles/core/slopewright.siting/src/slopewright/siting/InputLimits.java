@@ -30,7 +30,7 @@ final class InputLimits {
                     .ifPresent(value -> refuse(Input.CHOSEN_CLEARANCE, "siting.refused.more-than-zero"));
         }
         if (!family.hasBars() && !(request.barDistancesM().isEmpty() && request.barSettingsDeg().isEmpty())) {
-            throw new SitingException(Message.of("siting.refused.no-bars", Words.name(family.name()), Words.name(family.key())));
+            throw new SitingException(Message.of("siting.refused.no-bars", Families.name(family), Words.name(family.key())));
         }
     }
 

@@ -33,7 +33,7 @@ public final class ValueNames {
         int point = whole.indexOf('.');
         String what = whole.substring(point + 1);
         return Families.find(key.substring(0, Math.max(0, point))).filter(family -> known.contains("term.value." + what))
-                .<Argument>map(family -> Message.of("value.of-family", Words.name(family.name()), Words.term("value." + what)))
+                .<Argument>map(family -> Message.of("value.of-family", Families.name(family), Words.term("value." + what)))
                 .orElseGet(() -> Words.name(key));
     }
 

@@ -72,4 +72,14 @@ class CitedTextTest {
         assertEquals("statt 9 m (Annex 14 Vol I, 9. Ausgabe (2022), gelesen in der chinesischen Ausgabe, Fig 5-19)",
                 german.write(changed.note()));
     }
+
+    /** The trade name of a family is a word of the catalogues, the same in English as where nobody asks for a language. */
+    @Test
+    void everyFamilyHasANameInBothLanguages() {
+        for (IndicatorFamily family : Families.all()) {
+            assertEquals(family.name(), Families.name(family).english());
+            assertEquals(Words.term("family." + family.key()), Families.name(family), "it stands in the catalogues");
+        }
+        assertEquals("Dreifarben-VASI", MessageRenderer.of(Locale.GERMAN).write(Families.name(Families.get("tri-colour"))));
+    }
 }

@@ -18,7 +18,6 @@ import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.siting.Families;
-import slopewright.siting.IndicatorFamily;
 import slopewright.standards.Citation;
 import slopewright.standards.CitedChoice;
 import slopewright.standards.CitedValue;
@@ -67,9 +66,7 @@ public final class UnmarkedText {
             Stream.of(rules.values().stream().map(CitedValue::citation), rules.choices().stream().map(CitedChoice::citation),
                     rules.tableCitations().stream()).flatMap(citations -> citations).forEach(citation -> cited(citation, data));
         }
-        for (IndicatorFamily family : Families.all()) {
-            data.addAll(List.of(family.key(), family.name()));
-        }
+        Families.all().forEach(family -> data.add(family.key()));
         data.add(Program.text());
         return new UnmarkedText(data);
     }

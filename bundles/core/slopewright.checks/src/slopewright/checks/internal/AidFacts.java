@@ -12,6 +12,7 @@ import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
@@ -89,8 +90,8 @@ public final class AidFacts {
     }
 
     /** Returns the trade name of the family. */
-    public String familyName() {
-        return evaluation.family().map(IndicatorFamily::name).orElse(family());
+    public Argument familyName() {
+        return evaluation.family().map(Families::name).orElseGet(() -> Words.name(family()));
     }
 
     /** Returns a value of the rule set for this family, empty where it gives none. */

@@ -14,6 +14,7 @@ import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.AidSide;
+import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Trait;
 
@@ -31,7 +32,7 @@ public abstract class UnitCount extends AidRule {
     public final void check(AidFacts facts, OutcomeCollector outcomes) {
         IndicatorFamily family = facts.indicator();
         List<Integer> counts = family.unitCounts();
-        Argument name = Words.name(family.name());
+        Argument name = Families.name(family);
         Argument offered = Words.list(counts.stream().map(Words::count).toList());
         Integer asked = facts.aid().getUnitCount();
         if (asked != null && !counts.contains(asked)) {

@@ -9,6 +9,7 @@ import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.siting.Families;
 import slopewright.siting.GroundSource;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Input;
@@ -62,10 +63,10 @@ final class LayoutBuilder {
             throw new SitingException(Message.of("siting.refused.code", Input.CODE.message()));
         }
         if (request.atHelipad() && !family.atHelipads()) {
-            throw new SitingException(Message.of("siting.refused.not-for-helipads", Words.name(family.name()), Words.name(family.key())));
+            throw new SitingException(Message.of("siting.refused.not-for-helipads", Families.name(family), Words.name(family.key())));
         }
         if (!request.atHelipad() && !family.atRunways()) {
-            throw new SitingException(Message.of("siting.refused.for-helipads", Words.name(family.name()), Words.name(family.key()),
+            throw new SitingException(Message.of("siting.refused.for-helipads", Families.name(family), Words.name(family.key()),
                     Input.HOVER_HEIGHT.message(), Input.EYE_ABOVE_SKIDS.message()));
         }
         allowanceDeg = request.atHelipad() || !reader.has(prefix() + "boundary-allowance-min") ? 0
@@ -138,7 +139,7 @@ final class LayoutBuilder {
     int unitCount() {
         int count = request.number(Input.UNITS).map(number -> (int) Math.round(number)).orElse(family.unitCounts().get(0));
         if (!family.unitCounts().contains(count)) {
-            throw new SitingException(Message.of("siting.refused.units", Words.name(family.name()),
+            throw new SitingException(Message.of("siting.refused.units", Families.name(family),
                     Words.list(family.unitCounts().stream().map(Words::count).toList()), Words.count(count), Input.UNITS.message()));
         }
         return count;
@@ -212,7 +213,7 @@ final class LayoutBuilder {
     private OnSlopeBound bound(List<UnitPlan> units) {
         return family.lowestOnSlope(units, allowanceDeg).or(() -> request.atHelipad() ? boundAbeam(units) : Optional.empty())
                 .orElseThrow(() -> new SitingException(Message.of(
-                        request.atHelipad() ? "siting.nothing-on-slope-at-hover" : "siting.nothing-on-slope", Words.name(family.name()))));
+                        request.atHelipad() ? "siting.nothing-on-slope-at-hover" : "siting.nothing-on-slope", Families.name(family))));
     }
 
     /** Abeam of the hover point nothing is seen there; what bounds the signal is read farther out, its plane carried back. */

@@ -10,6 +10,7 @@ import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.siting.Colour;
+import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Light;
 import slopewright.siting.Siting;
@@ -95,7 +96,7 @@ public final class LightOutput {
         Message outside = Message.of("range-estimate.outside", Words.name(unit.id()), Words.degrees(Math.abs(azimuth)),
                 Words.degrees(Math.abs(above)));
         if (printed.isEmpty()) {
-            return entered.isEmpty() ? Output.unknown(Message.of("range-estimate.no-intensity", Words.name(family.name())))
+            return entered.isEmpty() ? Output.unknown(Message.of("range-estimate.no-intensity", Families.name(family)))
                     : withinBeam(entered.getAsDouble(), azimuth, outside);
         }
         OptionalDouble contour = printed.get().intensityCd(azimuth, above);
@@ -141,12 +142,12 @@ public final class LightOutput {
                 weakest = output;
             }
         }
-        return weakest == null ? Output.unknown(Message.of("range-estimate.no-intensity", Words.name(family.name()))) : weakest;
+        return weakest == null ? Output.unknown(Message.of("range-estimate.no-intensity", Families.name(family))) : weakest;
     }
 
     private Output withinBeam(double entered, double azimuthDeg, Message outside) {
         if (conditions.beamWidthDeg().isEmpty()) {
-            return Output.unknown(Message.of("range-estimate.no-beam-width", Words.name(family.name())));
+            return Output.unknown(Message.of("range-estimate.no-beam-width", Families.name(family)));
         }
         return Math.abs(azimuthDeg) <= conditions.beamWidthDeg().getAsDouble() / 2 ? Output.of(entered, List.of(ofProject(entered)))
                 : Output.unknown(outside);

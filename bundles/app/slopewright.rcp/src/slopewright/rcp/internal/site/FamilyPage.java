@@ -18,6 +18,7 @@ import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.scene.Scene;
 import slopewright.rcp.internal.Messages;
+import slopewright.siting.Families;
 import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
 
@@ -76,7 +77,7 @@ final class FamilyPage extends WizardPage {
         offers = FamilyOffer.all(draft);
         table.removeAll();
         for (FamilyOffer offer : offers) {
-            new TableItem(table, SWT.NONE).setText(new String[] {offer.family().name(), offer.fit().words()});
+            new TableItem(table, SWT.NONE).setText(new String[] {MessageTexts.of(Families.name(offer.family())), offer.fit().words()});
         }
         int wanted = offers.stream().map(offer -> offer.family().key()).toList().indexOf(draft.familyKey());
         table.select(Math.max(0, wanted));

@@ -6,6 +6,7 @@ import slopewright.checks.internal.ProjectRule;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Words;
+import slopewright.siting.Families;
 
 /**
  * A rule set says nothing about families that it does not cover. A warning: another rule set may cover it, and until then nothing else was
@@ -22,7 +23,7 @@ public final class CoveredFamilyRule extends ProjectRule {
         for (AidEvaluation aid : evaluation.aids()) {
             aid.family().ifPresent(family -> outcomes.about(aid.aid()).met(aid.isCovered())
                     .saying(aid.isCovered() ? "covered" : "not-covered", Words.name(aid.rules().key()), Words.name(aid.rules().edition()),
-                            Words.name(family.name()))
+                            Families.name(family))
                     .advising("choose", Words.names(aid.rules().descriptor().families())).add());
         }
     }

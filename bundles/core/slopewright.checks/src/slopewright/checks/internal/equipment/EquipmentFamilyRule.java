@@ -39,7 +39,7 @@ public final class EquipmentFamilyRule extends AidRule {
         Argument name = ElementNames.of(type);
         String key = AidFacts.need(type.getFamilyKey(), Message.of("missing.EQUIP-01", name));
         boolean same = FamilyEquipment.serves(type, facts.indicator());
-        outcomes.about(facts.aid()).met(same).saying(same ? "same" : "other", name, Words.name(key), Words.name(facts.familyName()))
+        outcomes.about(facts.aid()).met(same).saying(same ? "same" : "other", name, Words.name(key), facts.familyName())
                 .advising("choose").add();
     }
 }

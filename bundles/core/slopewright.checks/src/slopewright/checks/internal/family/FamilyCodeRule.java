@@ -23,7 +23,7 @@ public final class FamilyCodeRule extends AidRule {
         CitedValue to = facts.value("code-to");
         int code = facts.code();
         outcomes.about(facts.aid()).measured(Measure.between(code, from.value(), to.value(), "")).resting(from, to)
-                .saying("code", Words.name(facts.familyName()), Words.number(from.value()), Words.number(to.value()), Words.count(code))
+                .saying("code", facts.familyName(), Words.number(from.value()), Words.number(to.value()), Words.count(code))
                 .advising("choose").add();
     }
 }

@@ -4,7 +4,6 @@ import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
-import slopewright.messages.Words;
 
 /** Some families are for runways, some for helipads. Severity fail: the signal is read by those for whom it was not made. */
 public final class FamilyHostRule extends AidRule {
@@ -19,7 +18,7 @@ public final class FamilyHostRule extends AidRule {
         boolean suits = facts.atRunway() ? facts.indicator().atRunways() : facts.indicator().atHelipads();
         outcomes.about(facts.aid()).met(suits)
                 .saying(facts.atRunway() ? suits ? "for-runways" : "not-for-runways" : suits ? "for-helipads" : "not-for-helipads",
-                        Words.name(facts.familyName()))
+                        facts.familyName())
                 .advising("choose").add();
     }
 }

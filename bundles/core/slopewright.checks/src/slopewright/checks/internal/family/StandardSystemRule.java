@@ -21,7 +21,7 @@ public final class StandardSystemRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         CitedValue year = facts.value("not-standard-from-year");
         outcomes.about(facts.aid()).met(false).resting(year)
-                .saying("outdated", Words.name(facts.familyName()), Words.name(String.valueOf(Math.round(year.value())))).advising("row")
+                .saying("outdated", facts.familyName(), Words.name(String.valueOf(Math.round(year.value())))).advising("row")
                 .add();
     }
 }

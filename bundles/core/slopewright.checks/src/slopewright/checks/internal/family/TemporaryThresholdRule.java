@@ -33,6 +33,6 @@ public final class TemporaryThresholdRule extends AidRule {
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(highest.orElse(row));
         int code = facts.code();
         entry.met(highest.isPresent() && code <= highest.get().value())
-                .saying("displaced", Words.m(displaced), Words.name(facts.familyName()), Words.count(code)).advising("row").add();
+                .saying("displaced", Words.m(displaced), facts.familyName(), Words.count(code)).advising("row").add();
     }
 }

@@ -30,7 +30,7 @@ public final class UnnoticedRule extends AidRule {
             throw Stop.notApplicable(Message.of("FIELD-05.not-portable"));
         }
         if (facts.find("tilt-switch-off-deg").isPresent()) {
-            throw Stop.notApplicable(Message.of("FIELD-07.printed", Words.name(facts.familyName())));
+            throw Stop.notApplicable(Message.of("FIELD-07.printed", facts.familyName()));
         }
         double half = Angles.degToMinutes(facts.laid().slopeDeg() - facts.laid().lowestOnSlopeDeg());
         SettingAllowance allowance = SettingAllowance.of(facts.evaluation());

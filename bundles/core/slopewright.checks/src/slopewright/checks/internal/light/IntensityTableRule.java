@@ -44,7 +44,7 @@ public final class IntensityTableRule extends AidRule {
         List<MeasuredLight.Direction> asked = MeasuredLight.asked(facts);
         if (asked.isEmpty()) {
             throw Stop.notApplicable(Message.of("light.no-contours", Words.name(facts.rules().key()), Words.name(facts.rules().edition()),
-                    Words.name(facts.familyName())));
+                    facts.familyName()));
         }
         List<MeasuredLight> lights = MeasuredLight.of(facts);
         List<Compared> compared = lights.stream().flatMap(light -> compare(facts, light).stream()).toList();

@@ -28,7 +28,7 @@ public final class UnitsApartRule extends AidRule {
         CitedValue clear = facts.common("range.clear-separation-min");
         CitedValue split = facts.common("range.resolution-min");
         Separation apart = useful.ofLayout().separation()
-                .orElseThrow(() -> Stop.notApplicable(Message.of("RANGE-02.none-apart", Words.name(facts.familyName()))));
+                .orElseThrow(() -> Stop.notApplicable(Message.of("RANGE-02.none-apart", facts.familyName())));
         outcomes.about(facts.aid()).measured(Measure.atLeast(apart.clearRangeM(), range.value(), "m")).resting(range, clear)
                 .step("range-of-gap", Words.m(apart.apparentGapM()), Words.min(clear.value()), Words.m(apart.clearRangeM()))
                 .saying("compared", Words.m(apart.apparentGapM()), Words.min(clear.value()), Words.km(apart.clearRangeM()),

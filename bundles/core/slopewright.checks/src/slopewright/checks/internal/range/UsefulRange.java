@@ -44,7 +44,7 @@ final class UsefulRange {
         }
         if (found.isEmpty()) {
             throw Stop.notApplicable(Message.of("range.none-given", Words.name(facts.rules().key()), Words.name(facts.rules().edition()),
-                    Words.name(facts.familyName())));
+                    facts.familyName()));
         }
         return found;
     }

@@ -16,6 +16,7 @@ import slopewright.messages.Notation;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.siting.ElementNames;
+import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.standards.Citation;
 import slopewright.standards.RuleSet;
@@ -159,10 +160,7 @@ public final class ReportWords {
 
     /** Returns the trade name of a family; where it is not known, says so with its key. */
     public String family(Optional<IndicatorFamily> family, String key) {
-        return family.map(found -> {
-            String term = "family." + found.key();
-            return renderer.keys().contains("term." + term) ? renderer.write(Words.term(term)) : found.name();
-        }).orElseGet(() -> say("unknown-family", Words.name(key)));
+        return family.map(found -> renderer.write(Families.name(found))).orElseGet(() -> say("unknown-family", Words.name(key)));
     }
 
     /** Returns what an element is called. */

@@ -26,6 +26,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
 import slopewright.model.util.Ids;
+import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Side;
 import slopewright.siting.Siting;
@@ -87,13 +88,14 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                     .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
             Candidate candidate = FamilyComparison.of(evaluation, host, family, Optional.of(side));
             if (candidate.siting().isEmpty()) {
-                return without(family.name(), place, evaluation, family, candidate.rules(),
+                return without(MessageTexts.of(Families.name(family)), place, evaluation, family, candidate.rules(),
                         MessageTexts.of(Words.list(candidate.objections())));
             }
-            return of(family.name(), place, candidate.proposal().orThrow(), FamilyVerdicts.of(evaluation, candidate).outcomes(),
+            return of(MessageTexts.of(Families.name(family)), place, candidate.proposal().orThrow(), FamilyVerdicts.of(evaluation,
+                    candidate).outcomes(),
                     candidate.context());
         } catch (SitingException | EditException | IllegalArgumentException e) {
-            return without(family.name(), place, evaluation, family, evaluation.rules(), MessageTexts.reason(e));
+            return without(MessageTexts.of(Families.name(family)), place, evaluation, family, evaluation.rules(), MessageTexts.reason(e));
         }
     }
 
@@ -112,7 +114,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
         Place place = new Place(aidId, Optional.empty(), MessageTexts.path(aid));
         try {
             if (!rules.covers(family.ruleKey())) {
-                return without(name, place, evaluation, family, rules, Messages.get("comparison.uncovered", family.name()));
+                return without(name, place, evaluation, family, rules, Messages.get("comparison.uncovered",
+                        MessageTexts.of(Families.name(family))));
             }
             ProjectEvaluation trial = evaluation.trial(evaluation.project(), Optional.of(Preferences.nameOf(rules)));
             AidEvaluation tried = trial.aid(aid);

@@ -16,6 +16,7 @@ import org.eclipse.jface.resource.ImageDescriptor;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.standards.RuleSet;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.tools.PanTool;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.plan.internal.Messages;
@@ -109,7 +110,8 @@ public final class PlanPalette {
             families.remove((ToolEntry) old);
         }
         for (IndicatorFamily family : covered) {
-            families.add(entry(family.name(), family.name() + ": " + where(family), family.key(), new Placed.Aid(family.key())));
+            String name = MessageTexts.of(Families.name(family));
+            families.add(entry(name, name + ": " + where(family), family.key(), new Placed.Aid(family.key())));
         }
     }
 

@@ -22,7 +22,6 @@ import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.siting.Families;
-import slopewright.siting.IndicatorFamily;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.diagram.policies.RemovePolicy;
@@ -127,7 +126,8 @@ public final class AidPart extends PlanPart<ApproachAid> {
         StringJoiner text = new StringJoiner("\n");
         text.add(MessageTexts.label(element()) + "  [" + element().getId() + "]");
         String family = String.valueOf(element().getFamilyKey());
-        text.add(Families.find(family).map(IndicatorFamily::name).orElse(Messages.get("tip.unknown-family", family)));
+        text.add(Families.find(family).map(found -> MessageTexts.of(Families.name(found))).orElse(Messages.get("tip.unknown-family",
+                family)));
         if (element().getSlopeDeg() != null) {
             text.add(Messages.get("tip.slope", Readings.angle(element().getSlopeDeg())));
         }
