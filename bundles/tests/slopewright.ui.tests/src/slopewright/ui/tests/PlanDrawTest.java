@@ -144,6 +144,8 @@ class PlanDrawTest {
         assertEquals("09/27", runway.getDesignator());
         assertNull(runway.getWidthM());
         assertNull(runway.getEnds().get(0).getThresholdElevationM());
+        assertTrue(plan.part(runway).orElseThrow().anchor().isPresent(), "it is seen before anybody knows its elevation");
+        assertTrue(plan.labels(runway.getEnds().get(0)).contains("09"), plan.labels(runway.getEnds().get(0)).toString());
         plan.chooseTool("Line obstacle");
         plan.click(at(-50, 60));
         plan.click(at(50, 60));

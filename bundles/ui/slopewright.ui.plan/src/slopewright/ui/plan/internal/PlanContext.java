@@ -14,15 +14,21 @@ import org.eclipse.swt.widgets.Listener;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.geometry.Angles;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Obstacle;
+import slopewright.model.Place;
 import slopewright.model.Project;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
+import slopewright.siting.SitingException;
 import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPlane;
+import slopewright.siting.site.PlanPoint;
 import slopewright.standards.RuleSet;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.document.ProjectDocument;
@@ -131,6 +137,27 @@ public final class PlanContext {
     /** Returns how the frame of a runway end or helipad lies on the plane, empty where its place or bearing are not known. */
     public Optional<PlanAxis> axis(ApproachHost host) {
         return places.axis(host);
+    }
+
+    /**
+     * Returns how a runway end lies on the plane, by both thresholds where its elevation is not known yet: so it is seen as soon as it is
+     * drawn. Nothing is worked out by it.
+     */
+    public Optional<PlanAxis> drawn(RunwayEnd end) {
+        return axis(end).or(() -> end.eContainer() instanceof Runway runway && plane().isPresent() ? runway.getEnds().stream()
+                .filter(far -> far != end && far.getThreshold() != null && end.getThreshold() != null).findFirst()
+                .flatMap(far -> between(plane().get(), end.getThreshold(), far.getThreshold())) : Optional.empty());
+    }
+
+    private static Optional<PlanAxis> between(PlanPlane plane, Place here, Place there) {
+        try {
+            PlanPoint from = plane.toPlane(here);
+            PlanPoint to = plane.toPlane(there);
+            return Optional.of(new PlanAxis(from, Angles.normaliseBearingDeg(Math.toDegrees(Math.atan2(to.eastM() - from.eastM(),
+                    to.northM() - from.northM())))));
+        } catch (SitingException e) {
+            return Optional.empty();
+        }
     }
 
     /**

@@ -56,7 +56,7 @@ public final class RunwayMarks {
         if (runway.getLengthM() != null) {
             return runway.getLengthM();
         }
-        List<PlanAxis> axes = runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).toList();
+        List<PlanAxis> axes = runway.getEnds().stream().flatMap(end -> context.drawn(end).stream()).toList();
         double displaced = runway.getEnds().stream().mapToDouble(RunwayMarks::displacedM).sum();
         return axes.size() == 2 ? axes.get(0).origin().distanceM(axes.get(1).origin()) + displaced : UNKNOWN_LENGTH_M;
     }
@@ -67,11 +67,11 @@ public final class RunwayMarks {
     }
 
     private void draw() {
-        Optional<RunwayEnd> first = runway.getEnds().stream().filter(end -> context.axis(end).isPresent()).findFirst();
+        Optional<RunwayEnd> first = runway.getEnds().stream().filter(end -> context.drawn(end).isPresent()).findFirst();
         if (first.isEmpty()) {
             return;
         }
-        PlanAxis axis = context.axis(first.get()).orElseThrow();
+        PlanAxis axis = context.drawn(first.get()).orElseThrow();
         double from = -displacedM(first.get());
         double length = lengthM(context, runway);
         double half = widthM(runway) / 2;
@@ -87,7 +87,7 @@ public final class RunwayMarks {
         }
         centreLine(axis, from, length);
         for (RunwayEnd end : runway.getEnds()) {
-            context.axis(end).ifPresent(own -> end(end, own, half));
+            context.drawn(end).ifPresent(own -> end(end, own, half));
         }
     }
 
@@ -149,7 +149,7 @@ public final class RunwayMarks {
     /** Returns the sign before an end that names it, for people who do not stand on its head. */
     public static List<Mark> sign(PlanContext context, RunwayEnd end) {
         Marks marks = new Marks(end.getId());
-        context.axis(end).ifPresent(axis -> {
+        context.drawn(end).ifPresent(axis -> {
             double before = displacedM(end) + 26 / context.diagram().view().scale();
             ScenePoint at = PlanPlaces.point(axis, -before, 0);
             marks.text(at, end.getDesignator() == null ? "?" : end.getDesignator(), Mark.Anchor.MIDDLE, 3.4, 0, Ink.TEXT);

@@ -66,7 +66,7 @@ public final class PlanPartFactory implements EditPartFactory {
         }
         if (model instanceof RunwayEnd end) {
             return new SitePart<>(end, context, PlanLayer.GROUND, drawn -> RunwayMarks.sign(context, drawn)).with(() -> children(end))
-                    .pinnedAt(() -> context.axis(end).map(axis -> PlanPlaces.point(axis, 0, 0)));
+                    .pinnedAt(() -> context.drawn(end).map(axis -> PlanPlaces.point(axis, 0, 0)));
         }
         if (model instanceof Helipad pad) {
             return new SitePart<>(pad, context, PlanLayer.GROUND, drawn -> SiteMarks.helipad(context, drawn)).with(pad::getDirections)
@@ -94,7 +94,7 @@ public final class PlanPartFactory implements EditPartFactory {
 
     private Optional<ScenePoint> middle(Runway runway) {
         double half = RunwayMarks.lengthM(context, runway) / 2;
-        return runway.getEnds().stream().flatMap(end -> context.axis(end).stream()).findFirst()
+        return runway.getEnds().stream().flatMap(end -> context.drawn(end).stream()).findFirst()
                 .map(axis -> PlanPlaces.point(axis, half, 0));
     }
 
