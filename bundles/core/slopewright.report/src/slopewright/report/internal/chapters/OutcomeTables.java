@@ -131,11 +131,24 @@ final class OutcomeTables {
         html.endTable();
     }
 
-    /** Prints the findings about one indicator. */
+    /** Prints the findings about one indicator; what a rule says alike of several parts stands in one row, each with its number. */
     void aidFindings(List<Outcome> findings) {
         html.table("fine", List.of(22, 20, 58), "rule", "verdict-value-limit", "compared");
-        findings.forEach(outcome -> html.styledRow(style(outcome), List.of(name(outcome), judged(outcome), explained(outcome))));
+        Map<List<String>, List<Outcome>> alike = new LinkedHashMap<>();
+        findings.forEach(outcome -> alike.computeIfAbsent(List.of(outcome.rule(), words.verdict(outcome), style(outcome), outcome.citation()
+                .map(words::source).orElse("")), any -> new ArrayList<>()).add(outcome));
+        alike.values().forEach(of -> html.styledRow(style(of.get(0)), List.of(name(of.get(0)), judged(of), explained(of))));
         html.endTable();
+    }
+
+    private String judged(List<Outcome> alike) {
+        String measured = alike.stream().map(this::measured).filter(text -> !text.isEmpty()).distinct().collect(Collectors.joining("; "));
+        return words.verdict(alike.get(0)) + (measured.isEmpty() ? "" : ". " + measured);
+    }
+
+    private String explained(List<Outcome> alike) {
+        String source = alike.get(0).citation().map(words::source).map(text -> " (" + text + ")").orElse("");
+        return alike.stream().map(words::explanation).distinct().collect(Collectors.joining(" ")) + source;
     }
 
     private String judged(Outcome outcome) {
