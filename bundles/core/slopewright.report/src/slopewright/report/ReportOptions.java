@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 
 /**
@@ -16,9 +17,28 @@ import slopewright.model.Project;
  * @param annexes  whether a report lists what is met and confirmed; where not, it counts that and says so. Nothing that is not met, to
  *                 clear up or to confirm ever stands in an annex alone
  * @param earlier  the version handed over before, from which the report says what changed in its results; empty where there is none
+ * @param units    in which units lengths and angles of sentences and figures are written; a table says its own
  */
 public record ReportOptions(String date, PaperSize paper, ReportTemplate template, Locale language, boolean annexes,
-        Optional<Project> earlier) {
+        Optional<Project> earlier, Units units) {
+
+    /**
+     * In which units lengths and angles are written.
+     *
+     * @param feet           lengths in feet, else in metres
+     * @param decimalDegrees angles in decimal degrees, else in degrees and minutes
+     */
+    public record Units(boolean feet, boolean decimalDegrees) {
+
+        /** Metres, degrees and minutes. */
+        public static final Units USUAL = new Units(false, false);
+
+        /** Returns what writes a language in these units. */
+        public MessageRenderer renderer(Locale language) {
+            return MessageRenderer.of(language).inFeet(feet).inDecimalDegrees(decimalDegrees);
+        }
+    }
+
 
     /** Refuses missing parts. */
     public ReportOptions {
@@ -27,11 +47,12 @@ public record ReportOptions(String date, PaperSize paper, ReportTemplate templat
         Objects.requireNonNull(template);
         Objects.requireNonNull(language);
         Objects.requireNonNull(earlier);
+        Objects.requireNonNull(units);
     }
 
     /** Prints with annexes and without an earlier version. */
     public ReportOptions(String date, PaperSize paper, ReportTemplate template, Locale language) {
-        this(date, paper, template, language, true, Optional.empty());
+        this(date, paper, template, language, true, Optional.empty(), Units.USUAL);
     }
 
     /** Prints in English. */
@@ -51,16 +72,26 @@ public record ReportOptions(String date, PaperSize paper, ReportTemplate templat
 
     /** Returns the same options in another language. */
     public ReportOptions in(Locale other) {
-        return new ReportOptions(date, paper, template, other, annexes, earlier);
+        return new ReportOptions(date, paper, template, other, annexes, earlier, units);
     }
 
     /** Returns the same options with or without annexes. */
     public ReportOptions withAnnexes(boolean wanted) {
-        return new ReportOptions(date, paper, template, language, wanted, earlier);
+        return new ReportOptions(date, paper, template, language, wanted, earlier, units);
     }
 
     /** Returns the same options with the version handed over before. */
     public ReportOptions since(Project before) {
-        return new ReportOptions(date, paper, template, language, annexes, Optional.of(before));
+        return new ReportOptions(date, paper, template, language, annexes, Optional.of(before), units);
+    }
+
+    /** Returns the same options in other units. */
+    public ReportOptions in(Units wanted) {
+        return new ReportOptions(date, paper, template, language, annexes, earlier, wanted);
+    }
+
+    /** Returns what writes the language in the units. */
+    public MessageRenderer renderer() {
+        return units.renderer(language);
     }
 }

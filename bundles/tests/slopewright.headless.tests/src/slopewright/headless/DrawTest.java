@@ -102,6 +102,17 @@ class DrawTest {
         assertTrue(nightSky + 100 < daySky, daySky + " by day, " + nightSky + " by night");
     }
 
+    /** 330.46 m are 1084.2 ft of 0.3048 m, 9 m are 29.5 ft; 2 degrees 25 minutes are 2.4167 degrees. */
+    @Test
+    void lengthsAndAnglesAreWrittenAsWanted() throws IOException {
+        String plan = text(draw("feet.svg", "--view", "plan", "--units", "feet", "--angles", "decimal"));
+        assertTrue(plan.contains("1084.2 ft") && plan.contains("29.5") && plan.contains("2.4167\u00b0"), plan);
+        assertTrue(plan.contains("Dimensions in feet."), plan);
+        Words refused = run(FILE, folder.resolve("yards.svg"), "--view", "plan", "--units", "yards");
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("--units takes metres or feet, not 'yards'"), refused.err());
+    }
+
     @Test
     void theEyeMayStandAnywhere() throws IOException {
         String low = text(draw("low.svg", "--view", "pilot", "--along-m", "-2000", "--right-m", "50", "--height-m", "200ft"));

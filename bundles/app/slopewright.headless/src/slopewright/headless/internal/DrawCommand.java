@@ -23,7 +23,6 @@ import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
-import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
@@ -80,6 +79,9 @@ final class DrawCommand extends Command {
     private LanguageOption language;
 
     @Mixin
+    private UnitsOption units;
+
+    @Mixin
     private OutputOptions output;
 
     @Override
@@ -99,7 +101,7 @@ final class DrawCommand extends Command {
             ProjectEvaluation all = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
             AidEvaluation evaluation = all.aid(chosen);
             ProjectFiles.standing(evaluation);
-            DrawnAid drawn = DrawnAid.of(evaluation, MessageRenderer.of(language.language()));
+            DrawnAid drawn = DrawnAid.of(evaluation, units.units().renderer(language.language()));
             output.write(Drawings.write(new Drawings.Subject(drawn, wanted, eye(drawn), light),
                     new Drawings.Layout(size, ratio, MadeFrom.of(project, evaluation.rules()), printed,
                             language.language(), Optional.of(new Drawings.Checked(all, Checks.run(all, rule -> true)))),

@@ -27,6 +27,9 @@ final class ReportCommand extends Command {
     private Path file;
 
     @Mixin
+    private UnitsOption units;
+
+    @Mixin
     private OutputOptions output;
 
     @Mixin
@@ -62,7 +65,8 @@ final class ReportCommand extends Command {
         }
         ReportTemplate look = template(template);
         Project project = ProjectFiles.load(file);
-        ReportOptions options = new ReportOptions(checkedDate(date), paper, look, language.language()).withAnnexes(!noAnnexes);
+        ReportOptions options = new ReportOptions(checkedDate(date), paper, look, language.language()).withAnnexes(!noAnnexes)
+                .in(units.units());
         try {
             output.write(Reports.write(project, Optional.ofNullable(ruleSet), older == null ? options : options.since(ProjectFiles.load(
                     older)), Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT))));

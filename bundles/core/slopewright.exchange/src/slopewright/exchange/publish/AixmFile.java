@@ -23,7 +23,8 @@ import slopewright.model.util.Projects;
 /**
  * Writes what is published of each indicator at a runway as features of AIXM 5.1, for the database of an aeronautical information service:
  * a snippet to be taken over there, where runway directions have identifiers of their own. A figure that is not known is nil with its
- * reason; an indicator at a helipad, whose feature knows runway directions alone, is named in a comment and left out.
+ * reason; an indicator at a helipad, whose feature knows runway directions alone, is named in a comment and left out. Names and order of
+ * the properties are those of the published sequence of the feature; no copy of the schema was at hand to validate against.
  */
 public final class AixmFile {
 

@@ -63,7 +63,7 @@ public final class ReportDocument {
         this.source = source;
         this.options = options;
         this.pictures = pictures;
-        words = new ReportWords(options.language());
+        words = new ReportWords(options.renderer());
         html = new Html(words);
         ruleSet = words.ruleSet(source.result().rules());
         frame = new PageFrame(source.project(), options, source.result().rules());

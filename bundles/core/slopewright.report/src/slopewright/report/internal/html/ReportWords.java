@@ -36,7 +36,12 @@ public final class ReportWords {
 
     /** Makes the words of a language; English stands in for one that has no catalogue. */
     public ReportWords(Locale language) {
-        renderer = MessageRenderer.of(language);
+        this(MessageRenderer.of(language));
+    }
+
+    /** Makes the words of a renderer, in its language and units. */
+    public ReportWords(MessageRenderer renderer) {
+        this.renderer = renderer;
     }
 
     /** Returns what renders the words, for drawings. */

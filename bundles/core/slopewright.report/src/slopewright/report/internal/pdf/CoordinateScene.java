@@ -44,7 +44,7 @@ public final class CoordinateScene {
     private CoordinateScene(DrawnAid drawn, PaperArea area) {
         this.drawn = drawn;
         this.area = area;
-        words = new ReportWords(drawn.language().language());
+        words = new ReportWords(drawn.language());
         line = Math.min(LINE_MM, (area.heightMm() - HEAD_MM - EDGE_MM) / (drawn.siting().units().size() + 3));
         y = area.heightMm() - HEAD_MM;
     }
