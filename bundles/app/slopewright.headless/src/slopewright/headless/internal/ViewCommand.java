@@ -127,6 +127,9 @@ final class ViewCommand extends Command {
         if (view.knownToM() < seen.sector().lengthM()) {
             parts.add(String.format(Locale.ROOT, "the ground is known to %.0f m of %.0f m", view.knownToM(), seen.sector().lengthM()));
         }
+        if (!view.surveyed()) {
+            parts.add("nothing is entered that stands on the ground");
+        }
         return String.format(Locale.ROOT, "unit %s: %s%s", seen.unit().id(), word(view.state()), parts.isEmpty() ? "" : ": "
                 + String.join("; ", parts));
     }
@@ -145,6 +148,7 @@ final class ViewCommand extends Command {
             Json.put(unit, "halfWidthDeg", Math.toDegrees(Math.atan(seen.sector().divergence())));
             Json.put(unit, "rangeM", seen.sector().lengthM());
             Json.put(unit, "groundKnownToM", view.knownToM());
+            unit.put("surveyed", view.surveyed());
             view.ground().ifPresent(highest -> {
                 Json.put(unit, "groundAboveM", highest.aboveM());
                 Json.put(unit, "groundAtMostAboveM", highest.atMostM());

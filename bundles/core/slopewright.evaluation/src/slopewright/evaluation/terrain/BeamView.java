@@ -20,8 +20,10 @@ import slopewright.geometry.ProtectionSurface;
  * @param ground    where the ground stands highest against the line, empty where no model lies under the sector
  * @param other     the obstacle or survey point that stands highest against it, empty where none is in the sector
  * @param knownToM  how far out the ground is known without a gap, metres from the lens
+ * @param surveyed  whether anything is entered or surveyed that stands on the ground: a model of the ground knows no tree and no house
  */
-public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleComparison> other, double knownToM) {
+public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleComparison> other, double knownToM,
+        boolean surveyed) {
 
     private static final double LEAST_STEP_M = 10;
 
@@ -33,7 +35,7 @@ public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleC
         HIDDEN,
         /** The ground may stand above it: the model is not accurate enough to tell. */
         NOT_TOLD,
-        /** Nobody knows: no model of the terrain lies under the whole sector, or something that stands there could not be compared. */
+        /** Nobody knows: no model lies under the whole sector, nothing is entered that stands on it, or something could not be compared. */
         NOT_EVALUATED
     }
 
@@ -68,9 +70,10 @@ public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleC
         }
         double known = knownToM(terrain, sector);
         boolean hidden = other.filter(found -> found.marginM() < 0).isPresent() || highest.filter(found -> found.aboveM() > 0).isPresent();
-        State state = hidden ? State.HIDDEN : known < sector.lengthM() || !surroundings.uncompared().isEmpty() ? State.NOT_EVALUATED
+        boolean complete = compared.isComplete() && surroundings.uncompared().isEmpty();
+        State state = hidden ? State.HIDDEN : known < sector.lengthM() || !complete ? State.NOT_EVALUATED
                 : highest.filter(found -> found.atMostM() > 0).isPresent() ? State.NOT_TOLD : State.SEEN;
-        return new BeamView(state, highest, other, known);
+        return new BeamView(state, highest, other, known, !compared.isUnsurveyed());
     }
 
     /** What stands above the line counts before what may; of both the greater. */

@@ -67,7 +67,14 @@ class BeamViewTest {
                 new PointTiles(places.alongM(), places.rightM(), places.heightM()), REACH_M, verticalM));
     }
 
+    /** Beside the blocks there is a low thing far below every line, so that something is known of what stands on the ground. */
     private static Surroundings around(List<Uncompared> uncompared, Surroundings.Block... blocks) {
+        List<Surroundings.Block> all = new ArrayList<>(List.of(blocks));
+        all.add(block("obstacles", 0.1, List.of(new FramePoint(-4000, 0, -30))));
+        return bare(uncompared, all.toArray(Surroundings.Block[]::new));
+    }
+
+    private static Surroundings bare(List<Uncompared> uncompared, Surroundings.Block... blocks) {
         ObstacleField none = ObstacleField.of(List.of(), new SweptEnd("end", "", 47, 11, 0, 100, "datum").frame());
         return new Surroundings(none, List.of(blocks), uncompared);
     }
@@ -122,6 +129,9 @@ class BeamViewTest {
     void whatStandsOnTheGroundHidesTooAndWhatIsNotComparedIsNotClear() {
         Surroundings.Block flat = block("terrain", 8400, 0.1, (along, right) -> 0, new double[0]);
         assertEquals(BeamView.State.SEEN, view(around(List.of(), flat), 0.13).state());
+        BeamView alone = view(bare(List.of(), flat), 0.13);
+        assertEquals(BeamView.State.NOT_EVALUATED, alone.state());
+        assertFalse(alone.surveyed());
         Surroundings.Block mast = block("obstacles", 0.1, List.of(new FramePoint(-6000, 0, 120)));
         BeamView view = view(around(List.of(), flat, mast), 0.13);
         assertEquals(BeamView.State.HIDDEN, view.state());
