@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.common.util.WrappedException;
@@ -43,6 +44,8 @@ public final class ProjectFile {
     /** Suffix of the file that holds what a save replaced. */
     public static final String PREVIOUS_SUFFIX = ".previous";
 
+    /** What the reader of XML says, in any language, of a file that holds something else before the first element. */
+    private static final Pattern BEFORE_THE_ROOT = Pattern.compile("(?i)\\bprolog");
     private static final int MOST_BYTES = 64 << 20;
 
     private ProjectFile() {
@@ -213,6 +216,7 @@ public final class ProjectFile {
         }
         if (cause instanceof SAXParseException e) {
             String reason = e.getMessage().contains("DOCTYPE") ? "holds a document type declaration, which is not allowed"
+                    : BEFORE_THE_ROOT.matcher(e.getMessage()).find() ? "is no project: it does not begin as one does"
                     : "is no well-formed XML: " + firstLine(e.getMessage());
             return new ProjectFileException(name, e.getLineNumber(), e.getColumnNumber(), reason, cause);
         }

@@ -105,8 +105,16 @@ class DamagedProjectFileTest {
     @ValueSource(strings = {"nothing of the kind", "\n \n", "{\"project\": 1}", "PK\u0003\u0004\u0000\u0000", "<project", "<a/><b/>"})
     void whatIsNoXmlIsCalledSo(String text) {
         String reason = fault(text).reason();
-        assertTrue(reason.startsWith("is no well-formed XML: ") || reason.startsWith("names no format"), reason);
+        assertTrue(reason.startsWith("is no well-formed XML: ") || reason.startsWith("names no format")
+                || reason.startsWith("is no project"), reason);
         assertTrue(fault(text).line() > 0);
+    }
+
+    /** Whoever opens a letter or a picture is told so, and not what a reader of XML thinks of it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"nothing of the kind", "{\"project\": 1}", "PK\u0003\u0004\u0000\u0000"})
+    void anotherFileIsCalledNoProject(String text) {
+        assertEquals("zyx.slopewright:1: is no project: it does not begin as one does", fault(text).getMessage());
     }
 
     /** The file that the entity names exists and must not show anywhere. */
