@@ -112,6 +112,12 @@ public final class ProjectResource extends XMIResourceImpl {
         return idIsMissing;
     }
 
+    /** What is read is in the map of ids already, and is not looked through a second time for that. */
+    @Override
+    protected boolean isAttachedDetachedHelperRequired() {
+        return !isReading && super.isAttachedDetachedHelperRequired();
+    }
+
     @Override
     protected EObject getEObjectByID(String id) {
         return isReading ? idToEObjectMap.get(id) : super.getEObjectByID(id);

@@ -62,9 +62,10 @@ public final class ProjectFile {
         String name = file.toString();
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = bytes(in, Files.size(file));
+            SeenFile seen = SeenFile.holding(bytes);
             Project project = load(bytes, name);
             settle(project, file);
-            resource(project).ifPresent(resource -> resource.see(Optional.of(SeenFile.holding(bytes))));
+            resource(project).ifPresent(resource -> resource.see(Optional.of(seen)));
             return project;
         } catch (IOException e) {
             throw unreadable(name, e);
