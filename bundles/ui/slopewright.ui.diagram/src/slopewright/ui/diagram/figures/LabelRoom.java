@@ -6,22 +6,26 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.eclipse.draw2d.geometry.Rectangle;
 
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
+import slopewright.drawing.scene.Style;
 
 /**
  * Finds room for all labels of a diagram: large ones first, then those of obstacles that stand through a surface, then those of higher
- * layers. A label that would cover another or a small symbol is moved up or down a little, and left out where that does not help; it
- * comes back closer up.
+ * layers. A label that would cover another, a small symbol or what stays in its place over the diagram is moved up or down a little, and
+ * one at the edge of the window is moved into it. Where that does not help a dot stands for it, and the element says it when it is pointed
+ * at; the label comes back closer up.
  */
 public final class LabelRoom {
 
     private static final double[] SHIFTS_MM = {0, 3, -3, 6, -6};
     private static final int CELL_PX = 64;
     private static final int SYMBOL_PX = 32;
+    private static final double DOT_MM = 0.45;
 
     private record Entry(MarkFigure figure, int index, Mark.Label label, int order) {
     }
@@ -46,17 +50,37 @@ public final class LabelRoom {
         new LabelRoom(painter, window).arrange(figures);
     }
 
+    /**
+     * Arranges the labels of a scene that is painted as it is, large ones first.
+     *
+     * @param marks   the marks
+     * @param painter knows how large labels are
+     * @param window  what can be seen, pixels
+     * @return the marks with their labels where there is room, and dots where there is none
+     */
+    public static List<Mark> arranged(List<Mark> marks, MarkPainter painter, Rectangle window) {
+        LabelRoom room = new LabelRoom(painter, window);
+        List<Mark> arranged = new ArrayList<>(marks);
+        IntStream.range(0, marks.size()).filter(i -> marks.get(i) instanceof Mark.Label).boxed()
+                .sorted(Comparator.comparingDouble(i -> -((Mark.Label) marks.get(i)).sizeMm())).forEach(i -> {
+                    Mark.Label label = (Mark.Label) marks.get(i);
+                    arranged.set(i, room.place(label).<Mark>map(placed -> placed).orElseGet(() -> dot(label)));
+                });
+        return arranged;
+    }
+
     private void arrange(List<MarkFigure> figures) {
         List<Entry> entries = new ArrayList<>();
         for (MarkFigure figure : figures) {
             if (figure.isShowing()) {
+                figure.reserved().forEach(this::take);
                 collect(figure, entries);
             }
         }
         entries.sort(Comparator.<Entry>comparingDouble(entry -> -entry.label().sizeMm())
                 .thenComparing(entry -> entry.label().ink() != Ink.PENETRATION).thenComparing(Entry::order));
         for (Entry entry : entries) {
-            entry.figure().showLabel(entry.index(), place(entry.label()));
+            entry.figure().showLabel(entry.index(), place(entry.label()).<Mark>map(label -> label).orElseGet(() -> dot(entry.label())));
         }
         entries.stream().map(Entry::figure).distinct().forEach(MarkFigure::settle);
     }
@@ -85,12 +109,21 @@ public final class LabelRoom {
             if (!window.intersects(box)) {
                 return Optional.of(label);
             }
+            int into = Math.max(window.x - box.x, 0) - Math.max(box.x + box.width - window.x - window.width, 0);
+            if (into != 0 && box.width < window.width) {
+                moved = painter.moved(moved, into);
+                box = painter.box(moved);
+            }
             if (isFree(box)) {
                 take(box);
                 return Optional.of(moved);
             }
         }
         return Optional.empty();
+    }
+
+    private static Mark dot(Mark.Label label) {
+        return new Mark.Disc(label.at(), DOT_MM, Style.fill(label.ink()), label.elementId());
     }
 
     private boolean isFree(Rectangle box) {

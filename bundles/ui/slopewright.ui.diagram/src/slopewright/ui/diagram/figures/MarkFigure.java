@@ -2,7 +2,6 @@ package slopewright.ui.diagram.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -64,14 +63,19 @@ public class MarkFigure extends Figure {
         return wanted;
     }
 
-    /** Shows a label in another place than it was given, or leaves it out. */
-    void showLabel(int index, Optional<Mark.Label> label) {
-        arranged.set(index, label.orElse(null));
+    /** Shows a label in another place than it was given, or what stands for it. */
+    void showLabel(int index, Mark mark) {
+        arranged.set(index, mark);
+    }
+
+    /** Returns what no label may cover. */
+    protected List<Rectangle> reserved() {
+        return List.of();
     }
 
     /** Takes the room that the arranged marks need. */
     void settle() {
-        marks = arranged.stream().filter(Objects::nonNull).toList();
+        marks = List.copyOf(arranged);
         Rectangle box = null;
         for (Mark mark : marks) {
             Rectangle room = painter.bounds(mark);

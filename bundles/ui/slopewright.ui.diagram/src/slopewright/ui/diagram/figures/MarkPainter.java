@@ -141,6 +141,12 @@ public final class MarkPainter {
         graphics.drawText(label.text(), box.x + 2, box.y);
     }
 
+    /** Returns a label that is moved to the right by some pixels. */
+    Mark.Label moved(Mark.Label label, int px) {
+        return new Mark.Label(new ScenePoint(label.at().x() + px / view.scale(), label.at().y()), label.text(), label.anchor(), label.sizeMm(),
+                label.dyMm(), label.ink(), label.elementId());
+    }
+
     /** Returns where a label lies on the screen, with a little room around its text. */
     public Rectangle box(Mark.Label label) {
         Font font = fonts.of(label.sizeMm());

@@ -69,10 +69,42 @@ public final class OverlayFigure extends MarkFigure {
         graphics.setFont(diagram.fonts().of(2));
         scaleBar(graphics, diagram.fonts().of(2));
         northArrow(graphics);
-        if (diagram.view().heightPx() > 320 && diagram.view().widthPx() > 520) {
+        if (hasLegend()) {
             legend(graphics, diagram.fonts().of(2));
         }
         graphics.popState();
+    }
+
+    private boolean hasLegend() {
+        return diagram.view().heightPx() > 320 && diagram.view().widthPx() > 520;
+    }
+
+    @Override
+    public List<Rectangle> reserved() {
+        Font font = diagram.fonts().of(2);
+        return hasLegend() ? List.of(barRoom(font), arrowRoom(), legendRoom(font)) : List.of(barRoom(font), arrowRoom());
+    }
+
+    private Rectangle barRoom(Font font) {
+        boolean feet = Preferences.isFeet();
+        double scale = diagram.view().scale() * (feet ? Lengths.METRES_PER_FOOT : 1);
+        double length = bar(scale);
+        return new Rectangle(EDGE_PX - 6, getBounds().height - EDGE_PX - 14, (int) Math.round(length * scale)
+                + FigureUtilities.getTextWidth(barText(length, feet), font) + 22, 22);
+    }
+
+    private Rectangle arrowRoom() {
+        return new Rectangle(getBounds().width - EDGE_PX - 30, EDGE_PX - 6, 32, 60);
+    }
+
+    private Rectangle legendRoom(Font font) {
+        int wide = LEGEND.stream().mapToInt(entry -> FigureUtilities.getTextWidth(entry.text(), font)).max().orElse(0) + 40;
+        int high = LEGEND.size() * lineHeight(font) + 8;
+        return new Rectangle(getBounds().width - EDGE_PX - wide, getBounds().height - EDGE_PX - high, wide, high);
+    }
+
+    private static int lineHeight(Font font) {
+        return FigureUtilities.getFontMetrics(font).getHeight() + 2;
     }
 
     /**
@@ -95,8 +127,7 @@ public final class OverlayFigure extends MarkFigure {
         int px = (int) Math.round(length * scale);
         int y = getBounds().height - EDGE_PX - 6;
         String text = barText(length, feet);
-        int wide = FigureUtilities.getTextWidth(text, font);
-        back(graphics, new Rectangle(EDGE_PX - 6, y - 8, px + wide + 22, 22));
+        back(graphics, barRoom(font));
         graphics.setForegroundColor(Inks.colour(Ink.TEXT));
         graphics.setBackgroundColor(Inks.colour(Ink.TEXT));
         graphics.fillRectangle(EDGE_PX, y, px / 2, 6);
@@ -113,7 +144,7 @@ public final class OverlayFigure extends MarkFigure {
     private void northArrow(Graphics graphics) {
         int x = getBounds().width - EDGE_PX - 14;
         int y = EDGE_PX + 30;
-        back(graphics, new Rectangle(x - 16, y - 36, 32, 60));
+        back(graphics, arrowRoom());
         PointList left = new PointList(new int[] {x, y - 16, x - 9, y + 16, x, y + 9});
         PointList right = new PointList(new int[] {x, y - 16, x + 9, y + 16, x, y + 9});
         graphics.setBackgroundColor(Inks.colour(Ink.TEXT));
@@ -125,12 +156,11 @@ public final class OverlayFigure extends MarkFigure {
     }
 
     private void legend(Graphics graphics, Font font) {
-        int line = FigureUtilities.getFontMetrics(font).getHeight() + 2;
-        int wide = LEGEND.stream().mapToInt(entry -> FigureUtilities.getTextWidth(entry.text(), font)).max().orElse(0) + 40;
-        int high = LEGEND.size() * line + 8;
-        int x = getBounds().width - EDGE_PX - wide;
-        int y = getBounds().height - EDGE_PX - high;
-        back(graphics, new Rectangle(x, y, wide, high));
+        int line = lineHeight(font);
+        Rectangle room = legendRoom(font);
+        int x = room.x;
+        int y = room.y;
+        back(graphics, room);
         for (int i = 0; i < LEGEND.size(); i++) {
             int middle = y + 4 + i * line + line / 2;
             symbol(graphics, LEGEND.get(i), x + 8, middle);

@@ -1,0 +1,112 @@
+package slopewright.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import slopewright.drawing.scene.Mark;
+import slopewright.model.ApproachAid;
+import slopewright.model.util.Projects;
+import slopewright.testkit.DemoProjects;
+import slopewright.ui.document.ProjectInput;
+import slopewright.ui.plan.PlanEditor;
+import slopewright.ui.profile.PilotView;
+import slopewright.ui.profile.SectionView;
+import slopewright.ui.theme.Lettering;
+
+/** No text that is painted covers another one, in any demonstration: what has no room is left out for a dot, and said when pointed at. */
+class LabelsTest {
+    private static final int SHARED_PX = 1;
+
+    @TempDir
+    private Path folder;
+    private final List<String> covered = new ArrayList<>();
+    private int looked;
+
+    @AfterEach
+    void close() {
+        page().closeAllEditors(false);
+        page().hideView(page().findView(SectionView.ID));
+        page().hideView(page().findView(PilotView.ID));
+    }
+
+    private static IWorkbenchPage page() {
+        return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+    }
+
+    private static void run(String command) throws Exception {
+        PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null);
+        Patience.pause(50);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"harrow-vale", "harrow-vale-faults", "every-family"})
+    void noLabelCoversAnother(String demo) throws Exception {
+        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy(demo, folder)), PlanEditor.ID);
+        PlanDriver plan = new PlanDriver(editor);
+        Patience.await("the project is checked", () -> plan.document().lastResult().isPresent() && !plan.document().isChecking());
+        plan(demo, plan);
+        run("slopewright.ui.plan.showAll");
+        plan(demo + ", all", plan);
+        List<ApproachAid> aids = Projects.aids(plan.document().project());
+        for (ApproachAid aid : aids) {
+            editor.reveal(aid.getId());
+            run("slopewright.ui.plan.showSelection");
+            plan(demo + ", " + aid.getName(), plan);
+        }
+        for (String id : List.of(SectionView.ID, PilotView.ID)) {
+            page().showView(id);
+            for (ApproachAid aid : aids) {
+                plan.document().viewState().choose(aid.getId());
+                Patience.pause(150);
+                painted(demo + ", " + id + ", " + aid.getName());
+            }
+        }
+        assertEquals(List.of(), covered);
+        assertTrue(looked > 40, looked + " texts");
+    }
+
+    private void plan(String what, PlanDriver plan) {
+        List<Map.Entry<Mark.Label, Rectangle>> labels = List.copyOf(plan.labels().entrySet());
+        look(what, labels.stream().map(entry -> entry.getKey().text()).toList(), labels.stream().map(Map.Entry::getValue).toList());
+    }
+
+    private void painted(String what) {
+        Shell shell = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+        Widgets.all(shell, Canvas.class).filter(Control::isVisible).forEach(canvas -> Lettering.of(canvas).ifPresent(letters -> {
+            canvas.redraw();
+            canvas.update();
+            look(what, letters.written().stream().map(Lettering.Written::text).toList(),
+                    letters.written().stream().map(Lettering.Written::where).toList());
+        }));
+    }
+
+    /** A pixel is shared by the rounding of two neighbours. */
+    private void look(String what, List<String> texts, List<Rectangle> places) {
+        looked += texts.size();
+        for (int i = 0; i < texts.size(); i++) {
+            for (int j = i + 1; j < texts.size(); j++) {
+                Rectangle shared = places.get(i).intersection(places.get(j));
+                if (shared.width > SHARED_PX && shared.height > SHARED_PX) {
+                    covered.add(what + ": " + texts.get(i) + " and " + texts.get(j));
+                }
+            }
+        }
+    }
+}
