@@ -171,13 +171,13 @@ ensure_product() {
     fi
 }
 
-# start_display : where there is no display, starts one of its own with a window manager; stop_display ends both.
+# start_display [SIZE] : starts a display of its own, 1600x1000x24 unless another size is named, with a window manager; stop_display ends both.
 own_processes=()
 start_display() {
     local number_file
     mkdir -p "$cache"
     number_file=$(mktemp "$cache/display.XXXXXX")
-    Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp > /dev/null 2>&1 3> "$number_file" &
+    Xvfb -displayfd 3 -screen 0 "${1:-1600x1000x24}" -nolisten tcp > /dev/null 2>&1 3> "$number_file" &
     own_processes+=($!)
     local tries=0
     while [ ! -s "$number_file" ]; do

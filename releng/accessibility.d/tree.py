@@ -10,6 +10,8 @@ TAKES_FOCUS = {
     'push button', 'toggle button', 'check box', 'radio button', 'combo box', 'text', 'entry', 'spin button', 'slider', 'table', 'tree table',
     'tree', 'list', 'drawing area', 'canvas', 'password text', 'page tab', 'link',
 }
+# A button with a picture alone is told by its tip.
+TOLD_BY_TIP = {'push button', 'toggle button', 'check box'}
 MOST_ROWS = 6
 
 
@@ -25,10 +27,20 @@ def value(accessible):
         return ''
 
 
+def words(accessible):
+    """The name of a label; the toolkit's own hold their words one frame further in."""
+    if accessible.name or accessible.getRoleName() not in ('panel', 'filler'):
+        return accessible.name
+    return next((found for found in (words(accessible.getChildAtIndex(index)) for index in range(accessible.childCount)) if found), '')
+
+
 def label(accessible):
     for relation in accessible.getRelationSet():
-        if relation.getRelationType() == pyatspi.RELATION_LABELLED_BY and relation.getNTargets():
-            return relation.getTarget(0).name
+        if int(relation.getRelationType()) == int(pyatspi.RELATION_LABELLED_BY):
+            for index in range(relation.getNTargets()):
+                found = words(relation.getTarget(index))
+                if found:
+                    return found
     return ''
 
 
@@ -36,7 +48,7 @@ def walk(accessible, depth, failures):
     try:
         states = accessible.getState()
         role = accessible.getRoleName()
-        name = accessible.name or label(accessible)
+        name = accessible.name or label(accessible) or (accessible.description if role in TOLD_BY_TIP else '')
         text = value(accessible)
         marks = ''.join(mark for state, mark in ((pyatspi.STATE_FOCUSABLE, 'f'), (pyatspi.STATE_FOCUSED, 'F'),
                                                  (pyatspi.STATE_SELECTED, 's'), (pyatspi.STATE_CHECKED, 'x')) if states.contains(state))

@@ -24,6 +24,7 @@ import slopewright.checks.CheckResult;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.LateView;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
@@ -86,6 +87,7 @@ public final class VersionsView extends LateView {
         search.setMessage(Messages.get("versions.search"));
         GridDataFactory.fillDefaults().hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
         tree = new VersionTree(parent);
+        AccessibleName.give(tree.control(), getPartName());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.control());
         search.addListener(SWT.Modify, event -> tree.search(search.getText()));
         tree.control().addListener(SWT.DefaultSelection, event -> tree.selectedId().ifPresent(id -> follower.reveal(id)));

@@ -22,6 +22,7 @@ import org.eclipse.swt.widgets.TableItem;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.AtomicFile;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.properties.DifferenceTable;
 
 /** Offers unsaved work of a run that ended unexpectedly: each project, what differs, and whether it comes back. */
@@ -69,6 +70,7 @@ public final class UnsavedDialog extends TitleAreaDialog {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
         GridLayoutFactory.swtDefaults().applyTo(area);
         table = new Table(area, SWT.CHECK | SWT.BORDER | SWT.FULL_SELECTION);
+        AccessibleName.give(table, getShell().getText());
         table.setHeaderVisible(true);
         String[] titles = {"unsaved.project", "unsaved.folder", "unsaved.when", "unsaved.differs"};
         for (int i = 0; i < titles.length; i++) {

@@ -26,6 +26,7 @@ import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.model.Identified;
 import slopewright.model.Project;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.LateView;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
@@ -72,6 +73,7 @@ public final class ElementsView extends LateView {
     protected void fill(Composite parent) {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         list = new Table(sash, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        AccessibleName.give(list, getPartName());
         new TableColumn(list, SWT.NONE).setWidth(215);
         new TableColumn(list, SWT.RIGHT).setWidth(48);
         kinds.forEach(each -> new TableItem(list, SWT.NONE).setText(each.label()));
@@ -87,6 +89,7 @@ public final class ElementsView extends LateView {
         createHead(right);
         table = new ElementTable(right, this::perform, this::refuse);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table.viewer().getControl());
+        AccessibleName.give(table.viewer().getControl(), getPartName());
         table.viewer().addSelectionChangedListener(event -> enable());
         table.viewer().getControl().addListener(SWT.KeyDown, this::key);
         list.addListener(SWT.KeyDown, this::key);

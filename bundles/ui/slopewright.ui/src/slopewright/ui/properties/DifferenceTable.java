@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.TableItem;
 import slopewright.checks.compare.ProjectDifference;
 import slopewright.checks.compare.ProjectDifference.Change;
 import slopewright.model.Project;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 
 /** What differs between two versions of a project, entry by entry: element, entry, before, after. */
@@ -32,6 +33,7 @@ public final class DifferenceTable {
     public DifferenceTable(Composite parent, String before, String after) {
         table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.setHeaderVisible(true);
+        AccessibleName.give(table, PropertyTexts.get("difference.entry"));
         String[] titles = {PropertyTexts.get("difference.element"), PropertyTexts.get("difference.entry"), before, after};
         for (int i = 0; i < titles.length; i++) {
             TableColumn column = new TableColumn(table, SWT.LEFT);

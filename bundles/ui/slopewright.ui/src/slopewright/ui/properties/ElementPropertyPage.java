@@ -17,8 +17,6 @@ import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -34,6 +32,7 @@ import org.eclipse.ui.views.properties.PropertySheetSorter;
 
 import slopewright.checks.CheckResult;
 import slopewright.model.Identified;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -159,6 +158,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(whole);
         super.createControl(whole);
         if (super.getControl() instanceof Tree tree) {
+            AccessibleName.give(tree, PropertyTexts.get("sheet.name"));
             GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
             tree.addListener(SWT.Resize, event -> fit(tree));
             tree.addListener(SWT.Selection, event -> explain(event.item));
@@ -168,12 +168,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
         why.setMargins(6, 4, 6, 4);
         why.setAlwaysShowScrollBars(false);
         why.setText(PropertyTexts.get("sheet.hint"));
-        why.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-            @Override
-            public void getName(AccessibleEvent event) {
-                event.result = PropertyTexts.get("sheet.why");
-            }
-        });
+        AccessibleName.give(why, PropertyTexts.get("sheet.why"));
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, WHY_HEIGHT).applyTo(why);
         whole.addListener(SWT.Show, event -> showSelection());
         showSelection();

@@ -36,6 +36,7 @@ import slopewright.evaluation.ReadBacks;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 
@@ -107,6 +108,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
         GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
         list = new Table(area, SWT.CHECK | SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        AccessibleName.give(list, getShell().getText());
         list.setHeaderVisible(true);
         column("readBack.element", 300);
         column("readBack.state", 210);
@@ -115,6 +117,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
         elements.forEach(element -> row(element, known));
         list.addListener(SWT.Selection, event -> chosen((TableItem) event.item));
         entries = new StyledText(area, SWT.BORDER | SWT.READ_ONLY | SWT.V_SCROLL | SWT.H_SCROLL);
+        AccessibleName.give(entries, getShell().getText());
         entries.setCaret(null);
         GridDataFactory.fillDefaults().grab(true, true).hint(ENTRIES_WIDTH, HEIGHT).applyTo(entries);
         Composite row = new Composite(area, SWT.NONE);

@@ -20,6 +20,7 @@ import slopewright.drawing.scene.Scene;
 import slopewright.rcp.internal.Messages;
 import slopewright.siting.Families;
 import slopewright.siting.SitingException;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 
 /**
@@ -47,6 +48,7 @@ final class FamilyPage extends WizardPage {
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.swtDefaults().numColumns(2).equalWidth(true).applyTo(area);
         table = new Table(area, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        AccessibleName.give(table, getTitle());
         table.setHeaderVisible(true);
         column("family.name", 230);
         column("family.verdict", 110);

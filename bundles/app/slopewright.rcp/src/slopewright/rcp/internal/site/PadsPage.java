@@ -32,6 +32,7 @@ import slopewright.model.Helipad;
 import slopewright.model.Identified;
 import slopewright.rcp.internal.Messages;
 import slopewright.siting.SitingException;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
@@ -107,6 +108,7 @@ final class PadsPage extends DraftPage {
 
     private void table(Composite area) {
         pads = new TableViewer(area, SWT.BORDER | SWT.FULL_SELECTION);
+        AccessibleName.give(pads.getTable(), getTitle());
         pads.getTable().setHeaderVisible(true);
         pads.getTable().setLinesVisible(true);
         pads.setContentProvider(ArrayContentProvider.getInstance());

@@ -32,6 +32,7 @@ import slopewright.exchange.runways.OpenAirport;
 import slopewright.exchange.runways.RunwayData;
 import slopewright.exchange.runways.RunwayOffer;
 import slopewright.rcp.internal.Messages;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.units.Quantity;
@@ -85,6 +86,7 @@ final class RunwayDataDialog extends TitleAreaDialog {
         browse.addListener(SWT.Selection, event -> browse());
         code = text(area, "runway-data.code", 2);
         ends = new Table(area, SWT.BORDER | SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        AccessibleName.give(ends, getShell().getText());
         ends.setHeaderVisible(true);
         column("runway-data.end", 70);
         column("runway-data.bearing", 160);

@@ -143,8 +143,8 @@ public final class MarkPainter {
 
     /** Returns a label that is moved to the right by some pixels. */
     Mark.Label moved(Mark.Label label, int px) {
-        return new Mark.Label(new ScenePoint(label.at().x() + px / view.scale(), label.at().y()), label.text(), label.anchor(), label.sizeMm(),
-                label.dyMm(), label.ink(), label.elementId());
+        ScenePoint at = new ScenePoint(label.at().x() + px / view.scale(), label.at().y());
+        return new Mark.Label(at, label.text(), label.anchor(), label.sizeMm(), label.dyMm(), label.ink(), label.elementId());
     }
 
     /** Returns where a label lies on the screen, with a little room around its text. */

@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
 
 import slopewright.checks.Outcome;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.Images;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
@@ -94,7 +95,7 @@ public final class FindingDetails {
         text.setCaret(null);
         text.setBackground(parent.getBackground());
         text.setForeground(parent.getForeground());
-        text.getAccessible().addAccessibleListener(AccessibleName.of(name));
+        AccessibleName.give(text, name);
         return text;
     }
 
@@ -207,7 +208,7 @@ public final class FindingDetails {
             combo.addListener(SWT.Selection, event -> fill(entry, combo, combo.getText()));
             field = combo;
         }
-        field.getAccessible().addAccessibleListener(AccessibleName.of(entry.label()));
+        AccessibleName.give(field, entry.label());
         GridDataFactory.swtDefaults().align(SWT.END, SWT.CENTER).hint(FIELD_WIDTH, SWT.DEFAULT).applyTo(field);
     }
 

@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Text;
 
+import slopewright.ui.AccessibleName;
+
 /** The line above the findings: how it stands, which outcomes are shown, and words that rows must contain. */
 public final class FindingsHead {
 
@@ -39,13 +41,13 @@ public final class FindingsHead {
         filter.setItems(Stream.of(OutcomeFilter.values()).map(OutcomeFilter::label).toArray(String[]::new));
         filter.select(0);
         filter.setToolTipText(Messages.get("findings.show"));
-        filter.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("findings.show")));
+        AccessibleName.give(filter, Messages.get("findings.show"));
         filter.addListener(SWT.Selection, event -> tree.filter(OutcomeFilter.values()[filter.getSelectionIndex()]));
         Text search = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         SearchField.clearByEscape(search);
         search.setMessage(Messages.get("findings.search"));
         search.setToolTipText(Messages.get("findings.search.tip"));
-        search.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("findings.search.tip")));
+        AccessibleName.give(search, Messages.get("findings.search.tip"));
         search.addListener(SWT.Modify, event -> tree.search(search.getText()));
         GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
         restored = new Link(head, SWT.NONE);

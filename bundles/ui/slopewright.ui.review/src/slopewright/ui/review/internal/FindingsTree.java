@@ -24,6 +24,7 @@ import org.eclipse.swt.widgets.TreeItem;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.Images;
 import slopewright.ui.review.internal.FindingsModel.Group;
 import slopewright.ui.review.internal.FindingsModel.Grouping;
@@ -51,7 +52,7 @@ public final class FindingsTree {
         tree = new Tree(parent, SWT.VIRTUAL | SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         resources = new LocalResourceManager(JFaceResources.getResources(), tree);
         tree.setHeaderVisible(true);
-        tree.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("findings.title")));
+        AccessibleName.give(tree, Messages.get("findings.title"));
         for (OutcomeColumn column : OutcomeColumn.values()) {
             addColumn(column);
         }

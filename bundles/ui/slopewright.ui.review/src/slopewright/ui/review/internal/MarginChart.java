@@ -13,6 +13,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
+import slopewright.ui.AccessibleName;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.theme.Lettering;
 import slopewright.ui.theme.ScreenTheme;
@@ -39,7 +40,7 @@ public final class MarginChart {
         canvas = new Canvas(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL);
         letters = Lettering.on(canvas);
         canvas.addPaintListener(this::paint);
-        canvas.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("comparison.chart")));
+        AccessibleName.give(canvas, Messages.get("comparison.chart"));
         canvas.getVerticalBar().addListener(SWT.Selection, event -> canvas.redraw());
         canvas.addListener(SWT.Resize, event -> updateBar());
         repaint = canvas::redraw;

@@ -18,6 +18,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Item;
 import org.eclipse.swt.widgets.TableColumn;
 
+import slopewright.ui.AccessibleName;
+
 /** The options as a table that every column sorts, and by a second click the other way round. */
 public final class OptionTable {
 
@@ -41,7 +43,7 @@ public final class OptionTable {
         this.sortedAnew = sortedAnew;
         viewer = new TableViewer(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         viewer.getTable().setHeaderVisible(true);
-        viewer.getTable().getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("comparison.table")));
+        AccessibleName.give(viewer.getTable(), Messages.get("comparison.table"));
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         addColumn(OptionColumn.NAME);
         addScore();

@@ -13,6 +13,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Spinner;
 
+import slopewright.ui.AccessibleName;
+
 /** Asks how much each criterion counts in a comparison. */
 public final class WeightsDialog extends TitleAreaDialog {
     private final Map<Criterion, Integer> weights = new EnumMap<>(Criterion.class);
@@ -40,7 +42,7 @@ public final class WeightsDialog extends TitleAreaDialog {
             new Label(area, SWT.NONE).setText(criterion.label());
             Spinner spinner = new Spinner(area, SWT.BORDER);
             spinner.setValues(weights.getOrDefault(criterion, 0), 0, Criterion.MOST, 0, 1, 1);
-            spinner.getAccessible().addAccessibleListener(AccessibleName.of(criterion.label()));
+            AccessibleName.give(spinner, criterion.label());
             spinner.addListener(SWT.Modify, event -> weights.put(criterion, spinner.getSelection()));
             GridDataFactory.swtDefaults().applyTo(spinner);
         }

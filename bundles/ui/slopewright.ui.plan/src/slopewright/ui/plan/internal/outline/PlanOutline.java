@@ -15,8 +15,6 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.actions.ActionFactory;
@@ -24,6 +22,7 @@ import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 
 import slopewright.checks.CheckResult;
 import slopewright.model.Identified;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.document.ProjectDocument;
@@ -89,15 +88,7 @@ public final class PlanOutline extends ContentOutlinePage {
         viewer.setInput(List.of(context.project()));
         viewer.expandToLevel(LEVELS);
         collapseGroups();
-        viewer.getControl().getAccessible().addAccessibleListener(new AccessibleAdapter() {
-
-            @Override
-            public void getName(AccessibleEvent event) {
-                if (event.childID == -1) {
-                    event.result = Messages.get("outline.name");
-                }
-            }
-        });
+        AccessibleName.give(viewer.getControl(), Messages.get("outline.name"));
         viewer.addSelectionChangedListener(this::selectedHere);
         context.diagram().viewer().addSelectionChangedListener(planListener);
         document().addListener(listener);

@@ -6,6 +6,8 @@ import org.eclipse.swt.accessibility.AccessibleAdapter;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Control;
 
+import slopewright.ui.AccessibleName;
+
 /** Gives a control a name and a description that a screen reader speaks. */
 final class Named extends AccessibleAdapter {
 
@@ -18,7 +20,8 @@ final class Named extends AccessibleAdapter {
     }
 
     static <T extends Control> T name(T control, String name) {
-        return describe(control, name, () -> "");
+        AccessibleName.give(control, name);
+        return control;
     }
 
     static <T extends Control> T describe(T control, String name, Supplier<String> description) {

@@ -20,6 +20,7 @@ public final class EmptyPage {
         page = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(12, 12).applyTo(page);
         link = new Link(page, SWT.WRAP);
+        link.setVisible(false);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(link);
         link.addListener(SWT.Selection, event -> action.run());
     }
@@ -39,6 +40,7 @@ public final class EmptyPage {
         action = newAction;
         if (!text.equals(link.getText())) {
             link.setText(text);
+            link.setVisible(!text.isEmpty());
             page.layout(true);
         }
     }

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Text;
 
 import slopewright.standards.ValueBook;
 import slopewright.standards.ValueBook.Lack;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
 
 /** Shows what was decided of values, and asks the second person, who signs it off. */
@@ -65,6 +66,7 @@ public final class SignOffDialog extends TitleAreaDialog {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
         GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(area);
         Table table = new Table(area, SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
+        AccessibleName.give(table, getShell().getText());
         table.setHeaderVisible(true);
         table.setLinesVisible(true);
         GridDataFactory.fillDefaults().span(2, 1).grab(true, true).hint(SWT.DEFAULT, HEIGHT).applyTo(table);

@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.TreeItem;
 
 import slopewright.report.PaperSize;
 import slopewright.report.handover.HandoverFile;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
 
 /** What is handed over, where it goes, on which paper and with which date. */
@@ -47,6 +48,7 @@ public final class ChoicePage extends WizardPage {
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.swtDefaults().numColumns(3).margins(8, 8).applyTo(area);
         tree = new Tree(area, SWT.CHECK | SWT.BORDER | SWT.V_SCROLL);
+        AccessibleName.give(tree, getTitle());
         GridDataFactory.fillDefaults().grab(true, true).span(3, 1).hint(420, 220).applyTo(tree);
         fillTree();
         tree.addListener(SWT.Selection, event -> {

@@ -23,6 +23,7 @@ import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
 import slopewright.report.handover.HandoverSource;
 import slopewright.siting.SitingException;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
 
 /** The files that would be written, those that are there already to be ticked, and what the selected one looks like. */
@@ -48,6 +49,7 @@ public final class PreviewPage extends WizardPage {
         SashForm sash = new SashForm(area, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).hint(760, 320).applyTo(sash);
         table = new Table(sash, SWT.CHECK | SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        AccessibleName.give(table, getTitle());
         table.setHeaderVisible(true);
         for (String key : List.of("handover.file", "handover.state")) {
             TableColumn column = new TableColumn(table, SWT.LEFT);

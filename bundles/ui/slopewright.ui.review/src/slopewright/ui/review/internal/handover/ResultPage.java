@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 
 import slopewright.report.handover.Handover;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
 
 /** What was written, what was left alone and what failed, with the way to the folder. */
@@ -32,6 +33,7 @@ public final class ResultPage extends WizardPage {
         Composite area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.swtDefaults().margins(8, 8).applyTo(area);
         table = new Table(area, SWT.BORDER | SWT.FULL_SELECTION | SWT.V_SCROLL);
+        AccessibleName.give(table, getTitle());
         table.setHeaderVisible(true);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(table);
         String[] keys = {"handover.file", "handover.state", "handover.reason"};

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.TreeItem;
 import slopewright.evaluation.Reviews;
 import slopewright.model.Project;
 import slopewright.model.ReviewNote;
-import slopewright.ui.review.internal.AccessibleName;
+import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
 
 /** The comments of a review, what was said to each under it, and the signature last. */
@@ -28,7 +28,7 @@ public final class NoteTree {
     public NoteTree(Composite parent) {
         tree = new Tree(parent, SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         tree.setHeaderVisible(true);
-        tree.getAccessible().addAccessibleListener(AccessibleName.of(Messages.get("notes.title")));
+        AccessibleName.give(tree, Messages.get("notes.title"));
         for (int i = 0; i < COLUMNS.length; i++) {
             TreeColumn column = new TreeColumn(tree, SWT.LEFT);
             column.setText(Messages.get("notes.column." + COLUMNS[i]));
