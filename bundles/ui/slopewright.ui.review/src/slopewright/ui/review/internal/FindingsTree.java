@@ -57,6 +57,7 @@ public final class FindingsTree {
             addColumn(column);
         }
         tree.addListener(SWT.SetData, this::fill);
+        HeadingPainter.paint(tree);
         tree.addListener(SWT.Selection, event -> {
             chosen = names(selected());
             tell();
