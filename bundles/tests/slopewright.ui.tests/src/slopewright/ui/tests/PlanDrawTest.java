@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.gef.EditPart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPage;
@@ -174,6 +175,19 @@ class PlanDrawTest {
         plan.key(SWT.ESC, SWT.ESC, 0);
         assertEquals(elements, count(aerodrome()));
         assertFalse(plan.document().history().canUndo(), "nothing to take back");
+    }
+
+    /** The key that removes an obstacle removes everything else of the site too, and one step back brings all of it again. */
+    @ParameterizedTest
+    @CsvSource({"runway-2", "runway-end-4", "helipad-1", "approach-direction-1", "taxiway-edge-1", "ground-level-1"})
+    void everythingIsRemovedByItsKeyAndComesBack(String id) {
+        Project before = EcoreUtil.copy(plan.document().project());
+        Identified element = plan.element(id, Identified.class);
+        editor.viewer().select((EditPart) editor.viewer().getEditPartRegistry().get(element));
+        plan.key(SWT.DEL, SWT.DEL, 0);
+        assertNull(element.eContainer(), "removed");
+        undo();
+        assertTrue(EcoreUtil.equals(before, plan.document().project()), "one step back");
     }
 
     /** A ground level is moved over the ground, with what all rules say of it, and removed by its key. */

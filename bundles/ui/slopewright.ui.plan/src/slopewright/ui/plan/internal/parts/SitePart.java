@@ -21,7 +21,8 @@ import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.policies.MovePlacesPolicy;
 
 /**
- * The part of an element of the site: runways and their ends, helipads, edges, levels, antennas. Some can be moved by their places.
+ * The part of an element of the site: runways and their ends, helipads, edges, levels, antennas. Each can be removed, some can be
+ * moved by their places.
  *
  * @param <T> the type of the element
  */
@@ -47,7 +48,7 @@ final class SitePart<T extends Identified> extends PlanPart<T> {
         return this;
     }
 
-    /** Lets it be moved by its places and removed. */
+    /** Lets it be moved by its places. */
     SitePart<T> movedBy(Function<T, List<Place>> places) {
         moving = Optional.of(places);
         return this;
@@ -56,10 +57,8 @@ final class SitePart<T extends Identified> extends PlanPart<T> {
     @Override
     protected void createEditPolicies() {
         super.createEditPolicies();
-        moving.ifPresent(places -> {
-            installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveElement.of(element())));
-            installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MovePlacesPolicy<>(context(), element(), places));
-        });
+        installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveElement.of(element())));
+        moving.ifPresent(places -> installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MovePlacesPolicy<>(context(), element(), places)));
     }
 
     @Override
