@@ -155,7 +155,7 @@ final class CardDetails {
         List<String> remarks = new ArrayList<>(words.render(found.notes()));
         found.sight().governing().map(SightLine::curvature).ifPresent(text -> remarks.add(words.say("card.governing-line", text)));
         if (!found.toConfirm().isEmpty()) {
-            remarks.add(words.say("card.to-confirm", Words.names(found.toConfirm().stream().map(Citation::key).distinct().toList())));
+            remarks.add(words.say("card.to-confirm", Words.list(found.toConfirm().stream().map(Citation::text).distinct().toList())));
         }
         if (!remarks.isEmpty()) {
             html.part("remarks").open("div class=\"remarks\"").list(remarks).close("div");
