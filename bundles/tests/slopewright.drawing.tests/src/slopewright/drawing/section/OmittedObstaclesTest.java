@@ -124,7 +124,7 @@ class OmittedObstaclesTest {
                 said);
         assertTrue(said.contains("Higher than the part that is shown, the top is not drawn: Tall tower."), said);
         String german = String.join(" ", SectionScene.of(DemoAids.drawn(project, AID, Locale.GERMAN)).captions());
-        assertTrue(german.contains("Nicht gezeichnet, mehr als 300 m neben der Hindernisfl\u00e4che oder dem Anflug: Sallow copse und "
+        assertTrue(german.contains("Nicht gezeichnet, mehr als 300 m neben der Hindernisfreifl\u00e4che oder dem Anflug: Sallow copse und "
                 + "Side tower."), german);
     }
 
