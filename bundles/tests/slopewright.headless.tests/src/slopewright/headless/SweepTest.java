@@ -58,7 +58,8 @@ class SweepTest {
         assertEquals("above", north.get("state").asText());
         assertEquals("mast", north.get("governing").asText());
         assertEquals((0.009 * DEGREE_M - 60) * Math.tan(Math.toRadians(1.93)) - 33.5, north.get("marginM").asDouble(), 1e-3);
-        assertEquals("nothing inside", rows.get("S").get("state").asText());
+        assertEquals("not evaluated", rows.get("S").get("state").asText(), "nobody said that the points hold everything");
+        assertTrue(rows.get("S").get("reason").asText().startsWith("no point lies inside"), rows.get("S").toString());
         assertTrue(rows.get("S").get("marginM").isNull());
         assertEquals("the surface reaches beyond the points", rows.get("far").get("reason").asText());
         assertEquals("the points are in another vertical datum than 'lake'", rows.get("other").get("reason").asText());
@@ -68,6 +69,17 @@ class SweepTest {
             assertEquals("not evaluated", row.get("state").asText());
             assertTrue(row.get("reason").asText().contains(refused.get(i)), row.toString());
         }
+    }
+
+    /** Two surveys far apart: between them stands nothing that anybody surveyed, unless it is said that they hold everything. */
+    @Test
+    void whereNoPointLiesNobodyKnowsWhatStandsThere() throws IOException {
+        Path ends = write("ends.csv", HEADER + "S,ZZAA,47,11,180,100,sea\n");
+        String line = "sweep --json " + ends + " --against " + points("mast,46.991,11,133.5\n") + SAID + ROW;
+        assertEquals(5, Words.line(line).code());
+        Words said = Words.line(line + " --complete");
+        assertEquals(0, said.code(), said.err());
+        assertEquals("nothing inside", rows(said).get("S").get("state").asText());
     }
 
     @Test

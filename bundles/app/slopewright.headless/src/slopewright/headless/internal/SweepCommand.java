@@ -105,20 +105,21 @@ final class SweepCommand extends Command {
         for (SweptEnd end : table.ends()) {
             Map<String, String> named = Map.of("file", what.getFileName().toString(), "aerodrome", end.aerodrome(), "end", end.id(),
                     "ruleSet", ruleSet);
-            work.add(() -> points(named, sweep, end.verticalDatum(), end.frame(), surface));
+            work.add(() -> points(named, sweep, end.verticalDatum(), end.frame(), surface, against.isComplete()));
         }
         table.refused().forEach(fault -> work.add(() -> SweepRow.none(Map.of("file", what.getFileName().toString()), fault.getMessage())));
         return work;
     }
 
-    private SweepRow points(Map<String, String> named, PointSweep sweep, String datum, SiteFrame frame, ProtectionSurface surface) {
+    private SweepRow points(Map<String, String> named, PointSweep sweep, String datum, SiteFrame frame, ProtectionSurface surface,
+            boolean everything) {
         if (!against.hasDatum(datum)) {
             return SweepRow.none(named, "the points are in another vertical datum than " + (datum == null ? "none" : "'" + datum + "'"));
         }
         if (frame.isPlane()) {
             return SweepRow.none(named, "the aerodrome lies on a local plane, of which nobody knows where on Earth it is");
         }
-        return SweepRow.of(named, sweep, sweep.compare(frame, surface));
+        return SweepRow.of(named, sweep, sweep.compare(frame, surface), everything);
     }
 
     private List<Supplier<SweepRow>> projects(Optional<PointSweep> sweep) {
@@ -175,7 +176,8 @@ final class SweepCommand extends Command {
         }
         SiteFrame frame = aid.frame().orThrow();
         String datum = aid.project().getAerodrome().getVerticalDatum();
-        return () -> own.with(points(named, sweep.get(), datum, frame, found.surface()));
+        boolean surveyed = own.state() != SweepRow.State.NOT_EVALUATED;
+        return () -> own.with(points(named, sweep.get(), datum, frame, found.surface(), surveyed || against.isComplete()));
     }
 
     private static SweepRow own(Map<String, String> named, SurfaceComparison found, boolean more) {

@@ -46,11 +46,20 @@ final class SweepPoints {
             description = "vertical datum of their elevations; an aerodrome in another one is not evaluated")
     private String verticalDatum;
 
+    @Option(names = "--complete", description = "they hold everything that stands between the outermost of them: a surface in which none "
+            + "lies is clear, and not a place that nobody surveyed")
+    private boolean complete;
+
     private final List<String> hashes = new ArrayList<>();
 
     /** Returns whether there is anything. */
     boolean isEmpty() {
         return files.isEmpty();
+    }
+
+    /** Returns whether the points are said to hold everything that stands among them. */
+    boolean isComplete() {
+        return complete;
     }
 
     /** Returns whether elevations of an aerodrome count from where those of the points do. */

@@ -66,13 +66,17 @@ record SweepRow(Map<String, String> named, State state, String reason, long insi
         return new SweepRow(named, State.NOT_EVALUATED, reason, 0, 0, "", Optional.empty(), OptionalDouble.empty());
     }
 
-    /** Makes the row of points against a surface: what stands above it is known, and that nothing does is known where there are points. */
-    static SweepRow of(Map<String, String> named, PointSweep sweep, PointSweep.Result found) {
+    /**
+     * Makes the row of points against a surface. What stands above it is known; that nothing does is known within the points alone, and
+     * where none lies inside only if they are said to hold everything that stands there.
+     */
+    static SweepRow of(Map<String, String> named, PointSweep sweep, PointSweep.Result found, boolean everything) {
         SurveyPoints points = sweep.points();
         int worst = found.governing();
-        boolean known = found.above() > 0 || found.covered();
-        State state = found.above() > 0 ? State.ABOVE : !known ? State.NOT_EVALUATED : worst < 0 ? State.NOTHING_INSIDE : State.BELOW;
-        return new SweepRow(named, state, known ? "" : "the surface reaches beyond the points", found.inside(), found.above(),
+        String reason = found.above() > 0 ? "" : !found.covered() ? "the surface reaches beyond the points"
+                : worst < 0 && !everything ? "no point lies inside, and nobody said that the points hold everything (--complete)" : "";
+        State state = found.above() > 0 ? State.ABOVE : !reason.isEmpty() ? State.NOT_EVALUATED : worst < 0 ? State.NOTHING_INSIDE : State.BELOW;
+        return new SweepRow(named, state, reason, found.inside(), found.above(),
                 worst < 0 ? "" : points.id(worst), worst < 0 ? Optional.empty()
                         : Optional.of(new double[] {points.north()[worst], points.east()[worst], points.elevationM()[worst]}),
                 found.marginM());
