@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -26,6 +25,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteDataSource;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -111,7 +111,9 @@ class SameFiguresTest {
         Words run = Words.run("export", project, "--aid", aid, "-o", file.toString());
         assertEquals(0, run.code(), run.err());
         StringBuilder text = new StringBuilder();
-        try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file); Statement query = base.createStatement()) {
+        SQLiteDataSource source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + file);
+        try (Connection base = source.getConnection(); Statement query = base.createStatement()) {
             for (String columns : List.of("label, settingDeg, lensElevationM, alongM from unit",
                     "'surface', distanceM, mehtM, marginM from surface")) {
                 try (ResultSet rows = query.executeQuery("select " + columns)) {
