@@ -82,6 +82,12 @@ public sealed interface Argument permits Argument.Quantity, Argument.Name, Argum
         public Term {
             Objects.requireNonNull(key);
         }
+
+        /** Returns the word in English. */
+        @Override
+        public String toString() {
+            return english();
+        }
     }
 
     /**

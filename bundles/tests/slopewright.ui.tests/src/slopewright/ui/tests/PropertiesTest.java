@@ -28,6 +28,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeColumn;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.views.properties.IPropertyDescriptor;
 import org.junit.jupiter.api.AfterEach;
@@ -93,6 +94,12 @@ class PropertiesTest {
 
     private List<String> groups() {
         return Stream.of(tree().getItems()).map(TreeItem::getText).toList();
+    }
+
+    @Test
+    void theColumnsAreNamedByTheProduct() {
+        show(unit);
+        assertEquals(List.of("Property", "Value"), Stream.of(tree().getColumns()).map(TreeColumn::getText).toList());
     }
 
     @Test

@@ -159,6 +159,8 @@ public final class ElementPropertyPage extends PropertySheetPage {
         super.createControl(whole);
         if (super.getControl() instanceof Tree tree) {
             AccessibleName.give(tree, PropertyTexts.get("sheet.name"));
+            tree.getColumn(0).setText(PropertyTexts.get("sheet.column.property"));
+            tree.getColumn(1).setText(PropertyTexts.get("sheet.column.value"));
             GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
             tree.addListener(SWT.Resize, event -> fit(tree));
             tree.addListener(SWT.Selection, event -> explain(event.item));

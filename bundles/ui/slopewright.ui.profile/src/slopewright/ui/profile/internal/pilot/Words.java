@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import slopewright.drawing.pilot.LightMix;
 import slopewright.geometry.Curvature;
+import slopewright.messages.Argument;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Light;
@@ -16,6 +17,7 @@ import slopewright.siting.LightRhythm;
 import slopewright.siting.Meaning;
 import slopewright.siting.SeenUnit;
 import slopewright.siting.range.RangeEstimate;
+import slopewright.standards.Provenance;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.units.Quantity;
@@ -130,12 +132,16 @@ final class Words {
         return timed.map(seen -> {
             LightRhythm rhythm = sight.rhythm(seen);
             String rate = MessageTexts.renderer().fixed(rhythm.rateHz(), 2);
-            String source = rhythm.source().map(cited -> cited.text() + ", " + cited.provenance().key())
+            String source = rhythm.source().map(cited -> MessageTexts.of(cited.text()) + ", " + provenance(cited.provenance()))
                     .orElse(Messages.get("pilot.words.no-source"));
             boolean pulsates = seen.light().form() == LightForm.PULSATING;
             return Messages.get(pulsates ? "pilot.words.pulses" : "pilot.words.flashes", rate,
                     String.valueOf(Math.round(rhythm.onShare() * 100)), source) + (pulsates ? Messages.get("pilot.words.assumed") : "");
         });
+    }
+
+    private static String provenance(Provenance provenance) {
+        return MessageTexts.of(new Argument.Term("provenance." + provenance.key()));
     }
 
     private List<String> range() {
@@ -151,7 +157,7 @@ final class Words {
         double seen = found.rangeM(sight.condition()).orElseThrow();
         long intensity = Math.round(found.intensityCd(sight.condition()).orElseThrow());
         lines.add(Messages.get("pilot.words.range", length(Math.rint(seen)), Messages.get("pilot.daylight." + sight.daylight().name()
-                .toLowerCase(Locale.ROOT)), length(found.visibilityM()), String.valueOf(intensity), found.provenance().key()));
+                .toLowerCase(Locale.ROOT)), length(found.visibilityM()), String.valueOf(intensity), provenance(found.provenance())));
         found.separation()
                 .ifPresent(separation -> lines.add(Messages.get("pilot.words.apart", length(Math.rint(separation.clearRangeM())))));
         return lines;
