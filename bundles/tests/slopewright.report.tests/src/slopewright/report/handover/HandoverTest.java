@@ -74,7 +74,7 @@ class HandoverTest {
         assertEquals("Zeichnung: Lageplan", MessageRenderer.of(Locale.GERMAN).render(plan.label()));
     }
 
-    /** What a file begins with tells its form: PDF 1.x, PNG and OOXML (a ZIP) by their published signatures. */
+    /** What a file begins with tells its form: PDF 1.x, PNG and OOXML and KMZ (both a ZIP) by their published signatures. */
     @Test
     void theBytesAreOfTheFormThatTheNameSays() throws Exception {
         String aid = Projects.path(Projects.aids(project).get(0));
@@ -84,7 +84,7 @@ class HandoverTest {
                 String start = new String(file.writer().write(new HandoverSource(project), OPTIONS), 0, 8, StandardCharsets.ISO_8859_1);
                 String expected = switch (file.extension()) {
                     case "pdf" -> "%PDF-";
-                    case "xlsx" -> "PK";
+                    case "xlsx", "kmz" -> "PK";
                     case "csv" -> "runway";
                     case "geojson" -> "{";
                     case "gpkg" -> "SQLite";

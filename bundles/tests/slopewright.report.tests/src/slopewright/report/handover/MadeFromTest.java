@@ -63,7 +63,7 @@ class MadeFromTest {
                     yield new PDFTextStripper().getText(document);
                 }
             }
-            case "xlsx" -> archive(bytes).replaceAll("<[^>]*>", " ");
+            case "xlsx", "kmz" -> archive(bytes).replaceAll("<[^>]*>", " ");
             case "svg", "html" -> new String(bytes, StandardCharsets.UTF_8).replaceAll("(?s)<style>.*?</style>", "")
                     .replaceAll("<[^>]*>", " ");
             default -> new String(bytes, StandardCharsets.UTF_8).replaceAll("<[^>]*>", " $0 ");
