@@ -47,7 +47,8 @@ import slopewright.standards.RuleSet;
                 + "not evaluated.")
 final class SweepCommand extends Command {
 
-    @Parameters(paramLabel = "FOLDER|TABLE", description = "folder of projects, or runway ends as CSV with the header " + EndFile.HEADER)
+    @Parameters(paramLabel = "FOLDER|TABLE", description = "folder of projects, or runway ends as CSV with the columns "
+            + "id, aerodrome, latitudeDeg, longitudeDeg, trueBearingDeg, elevationM, verticalDatum, in this order")
     private Path what;
 
     @Mixin
