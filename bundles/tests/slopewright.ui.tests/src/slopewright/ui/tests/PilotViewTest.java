@@ -26,12 +26,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.edit.AddChild;
 import slopewright.edit.SetAttribute;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.model.ApproachAid;
 import slopewright.model.SlopewrightPackage;
+import slopewright.model.SurveyBlock;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.ProjectOpener;
 import slopewright.siting.Light;
@@ -39,6 +41,7 @@ import slopewright.siting.SeenUnit;
 import slopewright.siting.Signals;
 import slopewright.siting.Siting;
 import slopewright.testkit.DemoProjects;
+import slopewright.testkit.SurveySamples;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;
@@ -139,6 +142,21 @@ class PilotViewTest {
             }
         }
         return count;
+    }
+
+    /** The lights are drawn though a hill would hide them: the words say that hills are a model's, and that they do not tell it. */
+    @Test
+    void whatHillsHideIsSaidNotToBeTold() {
+        choose("four-unit-row");
+        assertFalse(view.words().stream().anyMatch(line -> line.contains("what they hide")), view.words().toString());
+        SurveyBlock block = SurveySamples.block(document.project(), Projects.host(aid("four-unit-row")).orElseThrow(), "hills",
+                new FramePoint(5000, 0, 400));
+        block.setKind("terrain");
+        block.setHorizontalAccuracyM(20.0);
+        block.setVerticalAccuracyM(2.0);
+        document.history().perform(AddChild.of(document.project(), SlopewrightPackage.Literals.PROJECT__SURVEY_BLOCKS, block));
+        Patience.await("the hills are told", () -> view.words().stream()
+                .anyMatch(line -> line.contains("hills") && line.contains("no survey; what they hide is not told here")));
     }
 
     @Test

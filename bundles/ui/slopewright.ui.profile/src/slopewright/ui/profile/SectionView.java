@@ -24,6 +24,7 @@ import slopewright.edit.RecordedEdit;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.GroundUsed;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
@@ -67,7 +68,7 @@ public final class SectionView extends LateView {
     private EmptyPage empty;
     private SectionBar bar;
     private Optional<AidEvaluation> groundOf = Optional.empty();
-    private String ground = "";
+    private Optional<Message> ground = Optional.empty();
     private SectionCanvas canvas;
     private SectionTools tools;
     private ReadoutPanel readout;
@@ -287,13 +288,13 @@ public final class SectionView extends LateView {
         readout.show(Messages.get(canvas.crosshair().isPresent() ? "section.read.here" : "section.read.eye"), reading.lamps(), rows);
     }
 
-    /** The ground is looked up once for an evaluation, not at each step of the mouse. */
+    /** The ground is looked up once for an evaluation, not at each step of the mouse; it is worded in the units that are chosen now. */
     private String ground(AidEvaluation evaluation) {
         if (groundOf.filter(known -> known == evaluation).isEmpty()) {
             groundOf = Optional.of(evaluation);
-            ground = MessageTexts.of(GroundUsed.of(evaluation));
+            ground = Optional.of(GroundUsed.of(evaluation));
         }
-        return ground;
+        return MessageTexts.of(ground.orElseThrow());
     }
 
     /** Returns what paints the section. */

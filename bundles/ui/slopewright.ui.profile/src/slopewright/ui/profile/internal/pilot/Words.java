@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.drawing.pilot.LightMix;
 import slopewright.geometry.Curvature;
 import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.siting.Families;
 import slopewright.siting.IndicatorFamily;
 import slopewright.siting.Light;
@@ -65,6 +67,9 @@ final class Words {
         beside().ifPresent(lines::add);
         sight.observation().remarks().forEach(remark -> lines.add(MessageTexts.of(remark)));
         rhythm().ifPresent(lines::add);
+        sight.indicator().terrain().forEach(model -> lines.add(MessageTexts.of(Message.of("drawing.pilot.terrain",
+                new Argument.Name(Objects.toString(model.block().getName(), "-")),
+                slopewright.messages.Words.m(model.verticalAccuracyM())))));
         lines.addAll(range());
         lines.add(Messages.get("pilot.words.refraction", MessageTexts.renderer().fixed(Curvature.USUAL_REFRACTION, 2)));
         lines.add(Messages.get("pilot.words.size"));
