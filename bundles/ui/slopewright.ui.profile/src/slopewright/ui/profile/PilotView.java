@@ -61,6 +61,11 @@ public final class PilotView extends LateView {
         public void changed(Set<String> elementIds) {
             restate();
         }
+
+        @Override
+        public void pointsRead() {
+            restate();
+        }
     }
 
     @Override

@@ -86,6 +86,11 @@ public final class SectionView extends LateView {
         public void changed(Set<String> elementIds) {
             restate();
         }
+
+        @Override
+        public void pointsRead() {
+            restate();
+        }
     }
 
     private final class Work implements SectionTools.Target {

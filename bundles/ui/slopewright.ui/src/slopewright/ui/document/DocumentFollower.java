@@ -56,6 +56,11 @@ public final class DocumentFollower {
         }
 
         @Override
+        public void pointsRead() {
+            target.pointsRead();
+        }
+
+        @Override
         public void checked(CheckResult result) {
             target.checked(result);
         }

@@ -25,6 +25,11 @@ public interface DocumentListener {
         // of no interest unless overridden
     }
 
+    /** Called when survey points were read in the background, so that figures can be told that were not known before. */
+    default void pointsRead() {
+        // of no interest unless overridden
+    }
+
     /** Called when the file, the dirty state, or whether a check is running or cannot be made has changed. */
     default void stateChanged() {
         // of no interest unless overridden

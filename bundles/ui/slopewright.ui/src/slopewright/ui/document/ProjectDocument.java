@@ -412,6 +412,7 @@ public final class ProjectDocument {
         checkProblem = Optional.empty();
         if (evaluated.takeWaiting()) {
             evaluation = Optional.empty();
+            tell(DocumentListener::pointsRead);
         }
         tell(listener -> listener.checked(result));
         tell(DocumentListener::stateChanged);
