@@ -38,7 +38,7 @@ public final class CheckedTextCellEditor extends TextCellEditor {
     private void show() {
         String wrong = getValidator() == null ? null : getValidator().isValid(text.getText());
         boolean isWrong = wrong != null && !wrong.isEmpty();
-        text.setForeground(isWrong ? ScreenTheme.isDark() ? WRONG_ON_DARK : WRONG_ON_LIGHT : null);
+        text.setForeground(isWrong ? ScreenTheme.isDark() ? WRONG_ON_DARK : WRONG_ON_LIGHT : text.getParent().getForeground());
         text.setToolTipText(isWrong ? wrong : null);
         if (isWrong && text.isVisible()) {
             reason.setText(wrong);
