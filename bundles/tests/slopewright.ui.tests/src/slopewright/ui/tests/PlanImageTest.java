@@ -53,11 +53,14 @@ class PlanImageTest {
         Path file = DemoProjects.copy("harrow-vale", folder);
         editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         plan = new PlanDriver(editor);
-        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        page().setPartState(page().getReference(editor), IWorkbenchPage.STATE_MAXIMIZED);
+        Patience.await("the plan has a size, and so much height that the width alone says how a picture is fitted",
+                () -> editor.view().widthPx() > 0 && HEIGHT / editor.view().heightPx() < 0.95 * WIDTH / editor.view().widthPx());
     }
 
     @AfterEach
     void close() {
+        page().setPartState(page().getReference(editor), IWorkbenchPage.STATE_RESTORED);
         page().closeEditor(editor, false);
     }
 
