@@ -75,7 +75,8 @@ record SweepRow(Map<String, String> named, State state, String reason, long insi
         int worst = found.governing();
         String reason = found.above() > 0 ? "" : !found.covered() ? "the surface reaches beyond the points"
                 : worst < 0 && !everything ? "no point lies inside, and nobody said that the points hold everything (--complete)" : "";
-        State state = found.above() > 0 ? State.ABOVE : !reason.isEmpty() ? State.NOT_EVALUATED : worst < 0 ? State.NOTHING_INSIDE : State.BELOW;
+        State state = found.above() > 0 ? State.ABOVE : !reason.isEmpty() ? State.NOT_EVALUATED
+                : worst < 0 ? State.NOTHING_INSIDE : State.BELOW;
         return new SweepRow(named, state, reason, found.inside(), found.above(),
                 worst < 0 ? "" : points.id(worst), worst < 0 ? Optional.empty()
                         : Optional.of(new double[] {points.north()[worst], points.east()[worst], points.elevationM()[worst]}),
