@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.Request;
@@ -19,13 +18,11 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;
-import slopewright.edit.SetAttribute;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.model.Obstacle;
 import slopewright.model.Place;
-import slopewright.model.SlopewrightPackage;
 import slopewright.model.util.Ids;
 import slopewright.siting.site.PlanPlane;
 import slopewright.ui.MessageTexts;
@@ -41,10 +38,6 @@ import slopewright.ui.trial.TrialVerdict;
 
 /** Moves an obstacle over the ground; how it would stand against the obstacle surfaces follows the mouse. */
 public final class MoveObstaclePolicy extends AbstractEditPolicy {
-
-    private static final List<EAttribute> COORDINATES = List.of(SlopewrightPackage.Literals.PLACE__LATITUDE_DEG,
-            SlopewrightPackage.Literals.PLACE__LONGITUDE_DEG, SlopewrightPackage.Literals.PLACE__EAST_M,
-            SlopewrightPackage.Literals.PLACE__NORTH_M);
 
     private final PlanContext context;
     private final Obstacle obstacle;
@@ -75,22 +68,9 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         if (!(request instanceof MoveRequest move) || context.plane().isEmpty() || obstacle.getPlaces().isEmpty()) {
             return null;
         }
-        List<RecordedEdit> edits = edits(obstacle, moved(context.plane().get(), move));
+        List<RecordedEdit> edits = MovedPlaces.edits(obstacle.getPlaces(),
+                moved(context.plane().get(), move).getPlaces());
         return edits.isEmpty() ? null : new HistoryCommand(Compound.of("Move obstacle", edits));
-    }
-
-    private static List<RecordedEdit> edits(Obstacle obstacle, Obstacle moved) {
-        List<RecordedEdit> edits = new ArrayList<>();
-        for (int i = 0; i < moved.getPlaces().size(); i++) {
-            Place from = obstacle.getPlaces().get(i);
-            Place to = moved.getPlaces().get(i);
-            for (EAttribute coordinate : COORDINATES) {
-                if (to.eGet(coordinate) != null && !to.eGet(coordinate).equals(from.eGet(coordinate))) {
-                    edits.add(SetAttribute.of(from, coordinate, to.eGet(coordinate)));
-                }
-            }
-        }
-        return edits;
     }
 
     private Obstacle moved(PlanPlane plane, MoveRequest move) {
@@ -117,7 +97,7 @@ public final class MoveObstaclePolicy extends AbstractEditPolicy {
         shown = Optional.of(move);
         Obstacle moved = moved(context.plane().get(), move);
         verdict.ask(List.of(move.byX(), move.byY()), by(move), project -> Compound.of("Move obstacle",
-                edits((Obstacle) Ids.find(project, obstacle.getId()).orElseThrow(), moved)));
+                MovedPlaces.edits(((Obstacle) Ids.find(project, obstacle.getId()).orElseThrow()).getPlaces(), moved.getPlaces())));
         feedback.show(marks.list(), lines(move), places.get(0));
     }
 

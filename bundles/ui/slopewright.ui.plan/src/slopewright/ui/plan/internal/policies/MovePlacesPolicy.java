@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.Request;
@@ -18,11 +17,9 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
 import slopewright.edit.Compound;
 import slopewright.edit.RecordedEdit;
-import slopewright.edit.SetAttribute;
 import slopewright.model.Identified;
 import slopewright.model.Place;
 import slopewright.model.Project;
-import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.util.Ids;
 import slopewright.siting.site.PlanPlane;
 import slopewright.ui.diagram.commands.HistoryCommand;
@@ -40,9 +37,6 @@ import slopewright.ui.trial.TrialVerdict;
  * @param <T> the type of the element
  */
 public final class MovePlacesPolicy<T extends Identified> extends AbstractEditPolicy {
-    private static final List<EAttribute> COORDINATES = List.of(Literals.PLACE__LATITUDE_DEG, Literals.PLACE__LONGITUDE_DEG,
-            Literals.PLACE__EAST_M, Literals.PLACE__NORTH_M);
-
     private final PlanContext context;
     private final T element;
     private final Function<T, List<Place>> places;
@@ -80,7 +74,7 @@ public final class MovePlacesPolicy<T extends Identified> extends AbstractEditPo
         if (!(request instanceof MoveRequest move) || context.plane().isEmpty()) {
             return null;
         }
-        List<RecordedEdit> edits = edits(places.apply(element), moved(context.plane().get(), move));
+        List<RecordedEdit> edits = MovedPlaces.edits(places.apply(element), moved(context.plane().get(), move));
         return edits.isEmpty() ? null : new HistoryCommand(Compound.of("Move", edits));
     }
 
@@ -88,19 +82,6 @@ public final class MovePlacesPolicy<T extends Identified> extends AbstractEditPo
         List<Place> copies = new ArrayList<>(EcoreUtil.copyAll(places.apply(element)));
         copies.forEach(place -> plane.toPlace(plane.toPlane(place).moved(move.byX(), move.byY()), place));
         return copies;
-    }
-
-    private static List<RecordedEdit> edits(List<Place> from, List<Place> to) {
-        List<RecordedEdit> edits = new ArrayList<>();
-        for (int i = 0; i < to.size(); i++) {
-            for (EAttribute coordinate : COORDINATES) {
-                Object value = to.get(i).eGet(coordinate);
-                if (value != null && !value.equals(from.get(i).eGet(coordinate))) {
-                    edits.add(SetAttribute.of(from.get(i), coordinate, value));
-                }
-            }
-        }
-        return edits;
     }
 
     @Override
@@ -115,7 +96,8 @@ public final class MovePlacesPolicy<T extends Identified> extends AbstractEditPo
         points.forEach(place -> marks.disc(place, 1.1, Style.line(Ink.WHEELS, 0.4)));
         shown = Optional.of(move);
         String by = Messages.get("move.by", Readings.length(Math.hypot(move.byX(), move.byY())));
-        verdict.ask(List.of(move.byX(), move.byY()), by, project -> Compound.of("Move", edits(places.apply(of(project)), moved)));
+        verdict.ask(List.of(move.byX(), move.byY()), by, project -> Compound.of("Move",
+                MovedPlaces.edits(places.apply(of(project)), moved)));
         List<Line> lines = new ArrayList<>(List.of(Line.of(by)));
         lines.addAll(Readings.of(verdict));
         points.stream().findFirst().ifPresent(at -> feedback.show(marks.list(), lines, at));
