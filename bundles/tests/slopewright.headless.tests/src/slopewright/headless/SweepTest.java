@@ -17,6 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.model.Project;
+import slopewright.model.io.ProjectFile;
+
 /** Many runway ends, and a folder of projects, against what stands there. */
 class SweepTest {
 
@@ -82,10 +85,41 @@ class SweepTest {
         assertEquals("nothing inside", rows(said).get("S").get("state").asText());
     }
 
+    /** One low house under a surface of four kilometres says what stands there, not that nothing else does. */
+    @Test
+    void fewPointsUnderASurfaceDoNotMakeItClear() throws IOException {
+        Path ends = write("ends.csv", HEADER + "N,ZZAA,47,11,0,100,sea\n");
+        String line = "sweep --json " + ends + " --against " + points("house,46.991,11,105\n") + SAID + ROW;
+        Words alone = Words.line(line);
+        assertEquals(5, alone.code(), alone.err());
+        JsonNode row = rows(alone).get("N");
+        assertEquals("not evaluated", row.get("state").asText());
+        assertTrue(row.get("reason").asText().startsWith("those that lie inside stay below, and nobody said"), row.toString());
+        assertEquals(1, row.get("inside").asInt());
+        assertTrue(row.get("marginM").asDouble() > 0, "the figures are told all the same");
+        assertEquals("below", rows(Words.line(line + " --complete")).get("N").get("state").asText());
+    }
+
+    /** The demonstration without its survey: what is entered stays below, and nobody says that nothing else stands there. */
+    @Test
+    void obstaclesWithoutASurveyDoNotMakeASurfaceClear() throws Exception {
+        Path demo = Path.of(System.getProperty("slopewright.root"), "demo-data", "harrow-vale", "harrow-vale.slopewright");
+        Project project = ProjectFile.load(demo);
+        project.getAerodrome().getObstacleSurveys().clear();
+        project.getSurveyBlocks().clear();
+        project.getAerodrome().getBackgroundImages().clear();
+        ProjectFile.save(project, folder.resolve("unsurveyed.slopewright"));
+        Words words = Words.line("sweep --json " + folder);
+        assertEquals(5, words.code(), words.err());
+        JsonNode first = words.json().get("rows").get(0);
+        assertEquals("no survey says that nothing else stands there", first.get("reason").asText());
+        assertEquals("Tannery power line", first.get("governing").asText());
+    }
+
     @Test
     void theTableSaysWhatItWasMadeFrom() throws IOException {
         Path ends = write("ends.csv", HEADER + "N,ZZAA,47,11,0,100,sea\n");
-        Words words = Words.line("sweep --csv " + ends + " --against " + points("mast,46.991,11,120\n") + SAID + ROW);
+        Words words = Words.line("sweep --csv " + ends + " --against " + points("mast,46.991,11,120\n") + SAID + ROW + " --complete");
         assertEquals(0, words.code(), words.err());
         List<String> lines = words.out().lines().toList();
         assertEquals("file,projectFileSha256,aerodrome,end,aid,ruleSet,state,reason,inside,above,governing,governingLatitudeDeg,"

@@ -25,6 +25,7 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.evaluation.sweep.PointSweep;
 import slopewright.evaluation.sweep.SweptEnd;
 import slopewright.exchange.EndFile;
@@ -171,24 +172,24 @@ final class SweepCommand extends Command {
             return () -> SweepRow.none(named, reason);
         }
         SurfaceComparison found = compared.value().get();
-        SweepRow own = own(named, found, sweep.isPresent());
+        boolean surveyed = SurveyReach.covers(aid.project().getAerodrome(), aid.host(), found.surface());
+        SweepRow own = own(named, found, surveyed || sweep.isPresent());
         if (sweep.isEmpty()) {
             return () -> own;
         }
         SiteFrame frame = aid.frame().orThrow();
         String datum = aid.project().getAerodrome().getVerticalDatum();
-        boolean surveyed = own.state() != SweepRow.State.NOT_EVALUATED;
         return () -> own.with(points(named, sweep.get(), datum, frame, found.surface(), surveyed || against.isComplete()));
     }
 
-    private static SweepRow own(Map<String, String> named, SurfaceComparison found, boolean more) {
+    private static SweepRow own(Map<String, String> named, SurfaceComparison found, boolean known) {
         Optional<ObstacleComparison> governing = found.governing();
         OptionalDouble margin = found.marginM();
         long above = found.inside().stream().mapToLong(each -> each.block().map(block -> (long) block.above())
                 .orElse(each.marginM() < 0 ? 1L : 0L)).sum();
         long inside = found.inside().stream().mapToLong(each -> each.block().map(block -> (long) block.inside()).orElse(1L)).sum();
         String reason = !found.uncompared().isEmpty() ? found.uncompared().get(0).reason().english()
-                : found.isUnsurveyed() && !more ? "nothing is entered that stands there" : "";
+                : known ? "" : "no survey says that nothing else stands there";
         SweepRow.State state = above > 0 ? SweepRow.State.ABOVE : !reason.isEmpty() ? SweepRow.State.NOT_EVALUATED
                 : governing.isPresent() ? SweepRow.State.BELOW : SweepRow.State.NOTHING_INSIDE;
         return new SweepRow(named, state, reason, inside, above, governing.map(ObstacleComparison::label).orElse(""), Optional.empty(),

@@ -67,14 +67,15 @@ record SweepRow(Map<String, String> named, State state, String reason, long insi
     }
 
     /**
-     * Makes the row of points against a surface. What stands above it is known; that nothing does is known within the points alone, and
-     * where none lies inside only if they are said to hold everything that stands there.
+     * Makes the row of points against a surface. What stands above it is known; that nothing else does is known
+     * within the points alone, and only if they are said to hold everything: a few of them may lie in a corner that somebody surveyed.
      */
     static SweepRow of(Map<String, String> named, PointSweep sweep, PointSweep.Result found, boolean everything) {
         SurveyPoints points = sweep.points();
         int worst = found.governing();
         String reason = found.above() > 0 ? "" : !found.covered() ? "the surface reaches beyond the points"
-                : worst < 0 && !everything ? "no point lies inside, and nobody said that the points hold everything (--complete)" : "";
+                : everything ? "" : (worst < 0 ? "no point lies inside" : "those that lie inside stay below")
+                        + ", and nobody said that the points hold everything (--complete)";
         State state = found.above() > 0 ? State.ABOVE : !reason.isEmpty() ? State.NOT_EVALUATED
                 : worst < 0 ? State.NOTHING_INSIDE : State.BELOW;
         return new SweepRow(named, state, reason, found.inside(), found.above(),

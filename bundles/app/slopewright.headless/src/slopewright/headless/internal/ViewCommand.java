@@ -12,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.evaluation.terrain.BeamView;
 import slopewright.evaluation.terrain.TerrainField;
@@ -70,7 +71,8 @@ final class ViewCommand extends Command {
             List<TerrainField> terrain = TerrainField.of(surroundings);
             seen = siting.units().stream().map(unit -> {
                 ProtectionSurface sector = sector(aid, siting, unit);
-                return new Seen(unit, sector, BeamView.of(unit.place(), sector, surroundings, terrain, refraction));
+                return new Seen(unit, sector, BeamView.of(unit.place(), sector, surroundings, terrain, refraction,
+                        SurveyReach.covers(aid.project().getAerodrome(), aid.host(), sector)));
             }).toList();
         } catch (SitingException e) {
             throw new UsageException(e.getMessage());
@@ -128,7 +130,7 @@ final class ViewCommand extends Command {
             parts.add(String.format(Locale.ROOT, "the ground is known to %.0f m of %.0f m", view.knownToM(), seen.sector().lengthM()));
         }
         if (!view.surveyed()) {
-            parts.add("nothing is entered that stands on the ground");
+            parts.add("no survey says that nothing else stands in the sector");
         }
         return String.format(Locale.ROOT, "unit %s: %s%s", seen.unit().id(), word(view.state()), parts.isEmpty() ? "" : ": "
                 + String.join("; ", parts));

@@ -9,7 +9,9 @@ import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.StoredResolution;
 import slopewright.messages.Message;
+import slopewright.model.Aerodrome;
 import slopewright.model.ApproachDirection;
+import slopewright.model.ApproachHost;
 import slopewright.model.ObstacleSurvey;
 import slopewright.siting.ElementNames;
 
@@ -46,10 +48,16 @@ public final class SurveyReach {
         return area.corners().stream().mapToDouble(FramePoint::rightM).map(Math::abs).max().orElseThrow();
     }
 
-    /** Returns whether a survey of the approach itself reaches over the whole of an area in its frame. */
+    /** Returns whether a survey of the approach itself reaches over the whole of an area in its frame, to what the model can hold. */
     public static boolean covers(ObstacleSurvey survey, ProtectionSurface area) {
-        return survey.getReachM() != null && halfWidthM(survey).isPresent() && survey.getReachM() >= neededReachM(survey, area)
-                && halfWidthM(survey).getAsDouble() >= neededHalfWidthM(area);
+        double spare = StoredResolution.LENGTH_M;
+        return survey.getReachM() != null && halfWidthM(survey).isPresent() && survey.getReachM() + spare >= neededReachM(survey, area)
+                && halfWidthM(survey).getAsDouble() + spare >= neededHalfWidthM(area);
+    }
+
+    /** Returns whether one of the surveys of an aerodrome that name an approach reaches over the whole of an area in its frame. */
+    public static boolean covers(Aerodrome aerodrome, ApproachHost host, ProtectionSurface area) {
+        return aerodrome.getObstacleSurveys().stream().anyMatch(survey -> survey.getHosts().contains(host) && covers(survey, area));
     }
 
     /**

@@ -20,7 +20,7 @@ import slopewright.geometry.ProtectionSurface;
  * @param ground    where the ground stands highest against the line, empty where no model lies under the sector
  * @param other     the obstacle or survey point that stands highest against it, empty where none is in the sector
  * @param knownToM  how far out the ground is known without a gap, metres from the lens
- * @param surveyed  whether anything is entered or surveyed that stands on the ground: a model of the ground knows no tree and no house
+ * @param surveyed  whether a survey says that nothing else stands in the sector: a model of the ground knows no tree and no house
  */
 public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleComparison> other, double knownToM,
         boolean surveyed) {
@@ -35,7 +35,7 @@ public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleC
         HIDDEN,
         /** The ground may stand above it: the model is not accurate enough to tell. */
         NOT_TOLD,
-        /** Nobody knows: no model lies under the whole sector, nothing is entered that stands on it, or something could not be compared. */
+        /** Nobody knows: no model lies under the whole sector, no survey reaches over it, or something could not be compared. */
         NOT_EVALUATED
     }
 
@@ -57,9 +57,10 @@ public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleC
      * @param surroundings everything that stands there
      * @param terrain      models of the terrain in the same frame
      * @param refraction   coefficient of refraction, as in {@link Curvature#dropM}
+     * @param surveyed     whether a survey reaches over the whole sector, so that what is entered is all that stands there
      */
     public static BeamView of(FramePoint lens, ProtectionSurface sector, Surroundings surroundings, List<TerrainField> terrain,
-            double refraction) {
+            double refraction, boolean surveyed) {
         Surroundings standing = new Surroundings(surroundings.obstacles(),
                 surroundings.blocks().stream().filter(block -> !TerrainField.isTerrain(block.block())).toList(), List.of());
         SurfaceComparison compared = standing.compareSight(sector, refraction);
@@ -70,10 +71,10 @@ public record BeamView(State state, Optional<Highest> ground, Optional<ObstacleC
         }
         double known = knownToM(terrain, sector);
         boolean hidden = other.filter(found -> found.marginM() < 0).isPresent() || highest.filter(found -> found.aboveM() > 0).isPresent();
-        boolean complete = compared.isComplete() && surroundings.uncompared().isEmpty();
+        boolean complete = surveyed && compared.uncompared().isEmpty() && surroundings.uncompared().isEmpty();
         State state = hidden ? State.HIDDEN : known < sector.lengthM() || !complete ? State.NOT_EVALUATED
                 : highest.filter(found -> found.atMostM() > 0).isPresent() ? State.NOT_TOLD : State.SEEN;
-        return new BeamView(state, highest, other, known, !compared.isUnsurveyed());
+        return new BeamView(state, highest, other, known, surveyed);
     }
 
     /** What stands above the line counts before what may; of both the greater. */

@@ -80,7 +80,7 @@ class BeamViewTest {
     }
 
     private static BeamView view(Surroundings surroundings, double refraction) {
-        return BeamView.of(LENS, SECTOR, surroundings, TerrainField.of(surroundings), refraction);
+        return BeamView.of(LENS, SECTOR, surroundings, TerrainField.of(surroundings), refraction, true);
     }
 
     private static Surroundings ridge(double heightM, double verticalM, double farM) {
@@ -129,7 +129,8 @@ class BeamViewTest {
     void whatStandsOnTheGroundHidesTooAndWhatIsNotComparedIsNotClear() {
         Surroundings.Block flat = block("terrain", 8400, 0.1, (along, right) -> 0, new double[0]);
         assertEquals(BeamView.State.SEEN, view(around(List.of(), flat), 0.13).state());
-        BeamView alone = view(bare(List.of(), flat), 0.13);
+        Surroundings far = around(List.of(), flat, block("obstacles", 0.1, List.of(new FramePoint(3000, 0, 0))));
+        BeamView alone = BeamView.of(LENS, SECTOR, far, TerrainField.of(far), 0.13, false);
         assertEquals(BeamView.State.NOT_EVALUATED, alone.state());
         assertFalse(alone.surveyed());
         Surroundings.Block mast = block("obstacles", 0.1, List.of(new FramePoint(-6000, 0, 120)));

@@ -49,7 +49,7 @@ public final class SurveyCover {
 
     /** Returns whether one of the surveys reaches over the whole of an area. */
     public boolean covers(ProtectionSurface area) {
-        return surveys.stream().anyMatch(survey -> reach(survey, area).filter(Measure::isMet).isPresent());
+        return surveys.stream().anyMatch(survey -> SurveyReach.covers(survey, area));
     }
 
     /** Returns how far a survey reaches against what an area needs, the nearer of distance and width; empty where it does not say. */
