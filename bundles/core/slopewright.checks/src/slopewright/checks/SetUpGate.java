@@ -22,6 +22,7 @@ import slopewright.model.ValueOverride;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
+import slopewright.siting.ValueNames;
 import slopewright.standards.Citation;
 
 /**
@@ -101,8 +102,9 @@ public final class SetUpGate {
         add(outcomes, Verdict.NOT_MET, reasons);
         reasons.addAll(blockers);
         add(outcomes, Verdict.TO_CLEAR_UP, reasons);
-        open.forEach(citation -> reasons.add(Message.of("set-up.to-confirm", Verdict.TO_CLEAR_UP.term(), Words.name(citation.key()),
-                citation.text())));
+        open.stream().filter(citation -> outcomes.stream().noneMatch(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP
+                && concerns(outcome) && outcome.citations().contains(citation))).forEach(citation -> reasons.add(Message.of(
+                        "set-up.to-confirm", Verdict.TO_CLEAR_UP.term(), ValueNames.of(citation.key()), citation.text())));
         return reasons;
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.ObstacleField;
@@ -24,6 +25,7 @@ import slopewright.siting.OnSlopeBound;
 import slopewright.siting.Siting;
 import slopewright.siting.SitingRequest;
 import slopewright.siting.site.SiteFrame;
+import slopewright.standards.Citation;
 import slopewright.standards.CitedValue;
 import slopewright.standards.RuleSet;
 import slopewright.standards.WheelClearanceTable;
@@ -166,6 +168,16 @@ public final class AidEvaluation {
             solved = known().then(found -> Attempt.of(() -> Proposals.solve(aid, found, rules)));
         }
         return solved;
+    }
+
+    /**
+     * Returns where every value comes from on which the layout rests, as it stands and as the rule set would have it. Those that place the
+     * edges of sectors are left out where the sectors of the unit in hand stand in for them.
+     */
+    public List<Citation> restsOn() {
+        boolean entered = aid.getEquipment() != null && !aid.getEquipment().getSectors().isEmpty();
+        return Stream.of(siting(), solved()).flatMap(attempt -> attempt.value().stream()).flatMap(found -> found.citations().stream())
+                .filter(use -> !entered || !use.isSector()).map(Siting.CitedUse::citation).distinct().toList();
     }
 
     /**

@@ -175,7 +175,7 @@ public final class Drawings {
         }
         String title = words.render(Message.of("drawing.set"));
         TitleBlock block = verdict(block(subjects.get(0).drawn(), title, layout), layout.checked()
-                .map(checked -> Standing.of(checked.project(), checked.result())));
+                .map(checked -> Standing.of(checked.result())));
         List<Sheet> all = new ArrayList<>(DrawingRegister.of(sheets, title, page -> block.with(TitleBlock.Field.SHEET, number(words, layout,
                 page, count)), layout.paper()));
         all.addAll(sheets);

@@ -34,6 +34,7 @@ final class PlausibleCases {
         obstacles(cases);
         sizes(cases);
         openData(cases);
+        layoutValues(cases);
         return cases;
     }
 
@@ -49,6 +50,12 @@ final class PlausibleCases {
                 sample -> sample.runway().setOpenDataSource("a data set")));
         cases.add(RuleCase.of("DATA-64", Result.NOT_EVALUATED, "a confirmation of nothing", Bases::row,
                 sample -> sample.runway().setOpenDataConfirmation("survey 12")));
+    }
+
+    /** A value that nobody confirmed leaves it met on that value; without a layout nobody knows on what it rests. */
+    private static void layoutValues(List<RuleCase> cases) {
+        cases.add(RuleCase.of("DATA-65", Result.PASS, "a layout as the rule set has it", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-65", Result.NOT_EVALUATED, "no units", Bases::row, sample -> sample.aid().getUnits().clear()));
     }
 
     private static RuleCase open(Result expected, String name, String document, String day, String person) {

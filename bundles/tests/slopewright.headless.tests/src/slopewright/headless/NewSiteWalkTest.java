@@ -105,9 +105,9 @@ class NewSiteWalkTest {
                 file("d.slopewright"));
         run(0, "enter", file("d.slopewright"), "light-unit-1.frangible=true", SHEET, "helipad-1.fatoLengthM=28", "helipad-1.fatoWidthM=28",
                 DATED, "-o", file("e.slopewright"));
-        assertEquals(Set.of("BOX-08 on a value to confirm", "EQUIP-09 on a value to confirm", "EYE-04 on a value to confirm",
-                "OBS-01 on a value to confirm", "RANGE-01 on a value to confirm", "REC-04", "SIG-02 on a value to confirm"),
-                open(run(1, "check", file("e.slopewright"), "--json")));
+        assertEquals(Set.of("BOX-08 on a value to confirm", "DATA-65 on a value to confirm", "EQUIP-09 on a value to confirm",
+                "EYE-04 on a value to confirm", "OBS-01 on a value to confirm", "RANGE-01 on a value to confirm", "REC-04",
+                "SIG-02 on a value to confirm"), open(run(1, "check", file("e.slopewright"), "--json")));
 
         run(1, "card", file("e.slopewright"), "--aid", "approach-aid-1", "--date", DAY, "-o", file("still-not.html"));
         run(0, "read-back", confirmed(file("e.slopewright")), "--by", "B. Bole", "--date", "2026-11-03", "-o", file("f.slopewright"));

@@ -18,7 +18,7 @@ record Conclusion(String style, Message sentence) {
 
     /** Draws the conclusion. */
     static Conclusion of(ReportSource source) {
-        Standing standing = Standing.of(source.evaluation(), source.result());
+        Standing standing = Standing.of(source.result());
         if (!standing.evaluated()) {
             return new Conclusion("broken", Message.of("report.conclusion.nothing"));
         }
@@ -33,9 +33,7 @@ record Conclusion(String style, Message sentence) {
         if (toClearUp > 0) {
             return new Conclusion("open", Message.of("report.conclusion.to-clear-up", Words.count(toClearUp)));
         }
-        int unconfirmed = standing.unconfirmed();
-        return unconfirmed > 0 ? new Conclusion("open", Message.of("report.conclusion.unconfirmed", Words.count(unconfirmed)))
-                : new Conclusion("clear", Message.of("report.conclusion.met"));
+        return new Conclusion("clear", Message.of("report.conclusion.met"));
     }
 
     /** Adds it to a document. */

@@ -71,6 +71,6 @@ record ReportSource(ProjectEvaluation evaluation, CheckResult result) {
 
     /** Returns what a person still has to confirm, by name of the value or table. */
     Collection<Citation> toConfirm() {
-        return Standing.toConfirm(result.outcomes(), evaluation.aids());
+        return Standing.toConfirm(result.outcomes());
     }
 }
