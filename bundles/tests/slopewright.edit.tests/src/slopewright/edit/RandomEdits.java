@@ -14,10 +14,14 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.evaluation.ProjectRules;
 import slopewright.model.ApproachAid;
+import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
+import slopewright.model.Place;
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 import slopewright.siting.Side;
 import slopewright.standards.RuleSet;
@@ -53,6 +57,22 @@ final class RandomEdits {
         return new RandomEdits(project, seed).draw();
     }
 
+    /** Moves a threshold, turns a direction or shifts places, whichever the project has. */
+    private RecordedEdit moveSite() {
+        return switch (random.nextInt(3)) {
+            case 0 -> MoveThreshold.to(one(RunwayEnd.class), place());
+            case 1 -> TurnDirection.to(one(ApproachDirection.class), metres());
+            default -> MovePlaces.of("Move", List.of(one(Place.class)), List.of(place()));
+        };
+    }
+
+    private Place place() {
+        Place place = SlopewrightFactory.eINSTANCE.createPlace();
+        place.setLatitudeDeg(50 + random.nextInt(100) / 10000.0);
+        place.setLongitudeDeg(random.nextInt(300) / 10000.0);
+        return place;
+    }
+
     private RecordedEdit draw() {
         if (random.nextInt(100) == 0) {
             return ReplaceContent.of("Begin again", project, new Sample().withProfile().withRow().project);
@@ -73,7 +93,7 @@ final class RandomEdits {
             case 11 -> random.nextBoolean() ? AlignUnits.onBar(units(), one(LightUnit.class)) : DistributeUnits.across(units());
             case 12 -> resolve();
             case 13 -> SetUnitSetting.to(one(LightUnit.class), 2 + random.nextInt(200) / 100.0);
-            case 14 -> KeepReadBack.of(List.of(one(Identified.class)), "A. Reader", LocalDate.of(2026, 1, 1 + random.nextInt(28)));
+            case 14 -> random.nextBoolean() ? moveSite() : KeepReadBack.of(List.of(one(Identified.class)), "A. Reader", LocalDate.of(2026, 1, 1 + random.nextInt(28)));
             default -> Compound.of("Several", List.of(set(), set(), MoveAid.by(one(ApproachAid.class), metres(), metres())));
         };
     }

@@ -32,9 +32,19 @@ public final class TakenDirection {
         if (!(host instanceof ApproachDirection direction)) {
             throw new SitingException(Message.of("landing.no-helipad", ElementNames.of(host)));
         }
+        turn(direction, trueDeg);
+        Proposals.layOutForSlope(aid, slopeDeg, rules);
+    }
+
+    /**
+     * Turns an approach direction, with what names its bearing; what stands there turns along, for it is placed from the direction.
+     *
+     * @param direction the direction, changed
+     * @param trueDeg   landing direction, decimal degrees from true north
+     */
+    public static void turn(ApproachDirection direction, double trueDeg) {
         rename(direction, trueDeg);
         direction.setTrueBearingDeg(trueDeg);
-        Proposals.layOutForSlope(aid, slopeDeg, rules);
     }
 
     /** A designator that holds the bearing in three digits holds the new one from now on; any other stays. */

@@ -22,6 +22,8 @@ import slopewright.siting.SitingException;
  */
 public final class PlanPlane {
 
+    /** So near to the reference of a plane its first place may move before it gets another one, metres. */
+    private static final double KEPT_M = 10_000;
     /** How far ahead of a threshold its landing direction is read on the plane, metres. */
     private static final double AHEAD_M = 1000;
 
@@ -58,6 +60,20 @@ public final class PlanPlane {
         centre.setLatitudeDeg(aerodrome.getLatitudeDeg());
         centre.setLongitudeDeg(aerodrome.getLongitudeDeg());
         return read(places, centre).map(point -> new PlanPlane(places, point));
+    }
+
+    /**
+     * Makes the plane of a project that changes while it is looked at: it keeps its reference while the first place stays within ten
+     * kilometres, so that what nobody has moved is drawn where it was.
+     *
+     * @param project the project
+     * @param before  the plane that it had, empty where it had none
+     * @return the plane, empty where nothing has a place yet
+     * @throws SitingException where the coordinate reference of the aerodrome is unknown
+     */
+    public static Optional<PlanPlane> of(Project project, Optional<PlanPlane> before) {
+        return of(project).map(now -> new PlanPlane(now.places, before.filter(kept -> kept.places.isSameReference(now.places)
+                && now.places.distanceM(kept.reference, now.reference) <= KEPT_M).map(kept -> kept.reference).orElse(now.reference)));
     }
 
     private static Optional<GridPoint> read(PlaceReader places, Place place) {

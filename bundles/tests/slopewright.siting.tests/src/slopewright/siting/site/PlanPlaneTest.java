@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
+
 import org.junit.jupiter.api.Test;
 
 import slopewright.geometry.FramePoint;
@@ -128,5 +130,25 @@ class PlanPlaneTest {
         PlanPlane plane = PlanPlane.of(project).orElseThrow();
         west.setDesignator("09");
         assertTrue(assertThrows(SitingException.class, () -> plane.axis(west)).getMessage().contains("runway 09"));
+    }
+
+    /** What nobody moved is drawn where it was while the first threshold goes a little; where that goes far, the plane goes along. */
+    @Test
+    void aPlaneKeepsItsReferenceWhileTheFirstThresholdMovesALittle() {
+        aerodrome.setCoordinateReference("local");
+        west.setThreshold(grid(1000, 2000));
+        Place stays = grid(1500, 2600);
+        PlanPlane before = PlanPlane.of(project).orElseThrow();
+        west.setThreshold(grid(900, 2050));
+        PlanPlane after = PlanPlane.of(project, Optional.of(before)).orElseThrow();
+        assertEquals(500, after.toPlane(stays).eastM(), 1e-9);
+        assertEquals(600, after.toPlane(stays).northM(), 1e-9);
+        assertEquals(-100, after.toPlane(west.getThreshold()).eastM(), 1e-9);
+        west.setThreshold(grid(21_000, 2000));
+        PlanPlane far = PlanPlane.of(project, Optional.of(before)).orElseThrow();
+        assertEquals(-19_500, far.toPlane(stays).eastM(), 1e-6);
+        aerodrome.setGridRotationDeg(10.0);
+        west.setThreshold(grid(1000, 2000));
+        assertEquals(0, PlanPlane.of(project, Optional.of(before)).orElseThrow().toPlane(west.getThreshold()).eastM(), 1e-9);
     }
 }

@@ -1,7 +1,11 @@
 package slopewright.ui.diagram.policies;
 
+import java.util.Optional;
+
 import org.eclipse.gef.Request;
 import org.eclipse.gef.RequestConstants;
+
+import slopewright.drawing.scene.ScenePoint;
 
 /** Asks a part to move its element by some metres in the world, or to show what that would give. */
 public final class MoveRequest extends Request {
@@ -12,6 +16,7 @@ public final class MoveRequest extends Request {
     private boolean exact;
     private boolean unsnapped;
     private Object grip;
+    private ScenePoint from;
 
     /** Makes a request that moves by nothing yet. */
     public MoveRequest() {
@@ -37,6 +42,16 @@ public final class MoveRequest extends Request {
     /** Returns metres up. */
     public double byY() {
         return byY;
+    }
+
+    /** Returns where in the world the mouse took the element, empty where a key moves it. */
+    public Optional<ScenePoint> from() {
+        return Optional.ofNullable(from);
+    }
+
+    /** Says where in the world the mouse took the element. */
+    public void setFrom(ScenePoint place) {
+        from = place;
     }
 
     /** Returns whether the element may leave the line along which it moves by default. */

@@ -6,6 +6,7 @@ import org.eclipse.gef.tools.SelectEditPartTracker;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Cursor;
 
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.policies.MoveRequest;
 
@@ -47,6 +48,7 @@ public class MoveTracker extends SelectEditPartTracker {
     protected boolean handleDragInProgress() {
         if (isInState(STATE_DRAG_IN_PROGRESS)) {
             request.setDelta(getDragMoveDelta().width / view.scale(), -getDragMoveDelta().height / (view.scale() * view.exaggeration()));
+            request.setFrom(new ScenePoint(view.worldX(getStartLocation().x), view.worldY(getStartLocation().y)));
             request.setFree(getCurrentInput().isShiftKeyDown());
             request.setUnsnapped(getCurrentInput().isModKeyDown(SWT.MOD1) || getCurrentInput().isAltKeyDown());
             request.setGrip(grip());

@@ -20,7 +20,8 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.Readings;
 import slopewright.ui.plan.internal.figures.ObstacleMarks;
-import slopewright.ui.plan.internal.policies.MoveObstaclePolicy;
+import slopewright.ui.plan.internal.policies.MovePolicy;
+import slopewright.ui.plan.internal.policies.ObstacleMover;
 
 /** The part of an obstacle. */
 public final class ObstaclePart extends PlanPart<Obstacle> {
@@ -48,7 +49,7 @@ public final class ObstaclePart extends PlanPart<Obstacle> {
     protected void createEditPolicies() {
         super.createEditPolicies();
         installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveElement.of(element())));
-        installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MoveObstaclePolicy(context(), element()));
+        installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MovePolicy<>(context(), element(), ObstacleMover.get()));
     }
 
     @Override

@@ -20,7 +20,7 @@ import slopewright.ui.plan.internal.PlanLayer;
  */
 public abstract class PlanPart<T extends Identified> extends ElementPart<T> {
 
-    private static final Style OUTLINE = Style.line(Ink.WHEELS, 0.6);
+    static final Style OUTLINE = Style.line(Ink.WHEELS, 0.6);
 
     private final PlanContext context;
     private final PlanLayer layer;

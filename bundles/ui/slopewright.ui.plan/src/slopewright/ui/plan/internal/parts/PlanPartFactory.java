@@ -28,6 +28,10 @@ import slopewright.ui.plan.internal.PlanLayer;
 import slopewright.ui.plan.internal.figures.RunwayMarks;
 import slopewright.ui.plan.internal.figures.SiteMarks;
 import slopewright.ui.plan.internal.places.PlanPlaces;
+import slopewright.ui.plan.internal.policies.AntennaMover;
+import slopewright.ui.plan.internal.policies.PadMover;
+import slopewright.ui.plan.internal.policies.PlacesMover;
+import slopewright.ui.plan.internal.policies.RunwayMover;
 
 /** Makes the parts of a plan. */
 public final class PlanPartFactory implements EditPartFactory {
@@ -62,32 +66,33 @@ public final class PlanPartFactory implements EditPartFactory {
         }
         if (model instanceof Runway runway) {
             return new SitePart<>(runway, context, PlanLayer.GROUND, drawn -> RunwayMarks.of(context, drawn)).with(runway::getEnds)
-                    .pinnedAt(() -> middle(runway));
+                    .pinnedAt(() -> middle(runway)).movedBy(RunwayMover.whole()).onceSelected();
         }
         if (model instanceof RunwayEnd end) {
             return new SitePart<>(end, context, PlanLayer.GROUND, drawn -> RunwayMarks.sign(context, drawn)).with(() -> children(end))
-                    .pinnedAt(() -> context.drawn(end).map(axis -> PlanPlaces.point(axis, 0, 0)));
+                    .pinnedAt(() -> context.drawn(end).map(axis -> PlanPlaces.point(axis, 0, 0))).movedBy(RunwayMover.end());
         }
         if (model instanceof Helipad pad) {
             return new SitePart<>(pad, context, PlanLayer.GROUND, drawn -> SiteMarks.helipad(context, drawn)).with(pad::getDirections)
-                    .pinnedAt(() -> context.places().point(pad.getPlace())).movedBy(drawn -> of(drawn.getPlace()));
+                    .pinnedAt(() -> context.places().point(pad.getPlace())).movedBy(PadMover.whole());
         }
         if (model instanceof ApproachDirection direction) {
             return new SitePart<>(direction, context, PlanLayer.GROUND, drawn -> SiteMarks.direction(context, drawn))
-                    .with(() -> children(direction)).pinnedAt(() -> context.axis(direction).map(axis -> PlanPlaces.point(axis, -20, 0)));
+                    .with(() -> children(direction)).pinnedAt(() -> context.axis(direction).map(axis -> PlanPlaces.point(axis, -20, 0)))
+                    .movedBy(PadMover.direction());
         }
         if (model instanceof GlidePathAid path) {
             return new SitePart<>(path, context, PlanLayer.AIDS, drawn -> SiteMarks.glidePath(context, drawn))
-                    .pinnedAt(() -> SiteMarks.antenna(context, path));
+                    .pinnedAt(() -> SiteMarks.antenna(context, path)).movedBy(AntennaMover.get());
         }
         if (model instanceof TaxiwayEdge edge) {
             return new SitePart<>(edge, context, PlanLayer.TAXIWAYS, drawn -> SiteMarks.edge(context, drawn))
                     .pinnedAt(() -> edge.getPoints().stream().flatMap(place -> context.places().point(place).stream()).findFirst())
-                    .movedBy(TaxiwayEdge::getPoints);
+                    .movedBy(PlacesMover.of(TaxiwayEdge::getPoints));
         }
         if (model instanceof GroundLevel level) {
             return new SitePart<>(level, context, PlanLayer.LEVELS, drawn -> SiteMarks.level(context, drawn))
-                    .pinnedAt(() -> context.places().point(level.getPlace())).movedBy(drawn -> of(drawn.getPlace()));
+                    .pinnedAt(() -> context.places().point(level.getPlace())).movedBy(PlacesMover.of(drawn -> of(drawn.getPlace())));
         }
         throw new IllegalArgumentException("a plan has no part for " + model.eClass().getName());
     }

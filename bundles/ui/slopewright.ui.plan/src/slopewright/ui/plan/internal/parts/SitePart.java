@@ -13,25 +13,28 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.RemoveElement;
 import slopewright.model.Identified;
-import slopewright.model.Place;
 import slopewright.ui.diagram.policies.RemovePolicy;
 import slopewright.ui.diagram.tools.MoveTracker;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
-import slopewright.ui.plan.internal.policies.MovePlacesPolicy;
+import slopewright.ui.plan.internal.policies.MovePolicy;
+import slopewright.ui.plan.internal.policies.Mover;
 
 /**
- * The part of an element of the site: runways and their ends, helipads, edges, levels, antennas. Each can be removed, some can be
- * moved by their places.
+ * The part of an element of the site: runways and their ends, helipads and their directions, edges, levels, antennas. Each can be removed,
+ * and moved as its mover says.
  *
  * @param <T> the type of the element
  */
 final class SitePart<T extends Identified> extends PlanPart<T> {
 
+    private static final double RING_MM = 1.2;
+
     private final Function<T, List<Mark>> drawing;
     private Supplier<List<? extends Identified>> children = List::of;
     private Supplier<Optional<ScenePoint>> pin = Optional::empty;
-    private Optional<Function<T, List<Place>>> moving = Optional.empty();
+    private Optional<Mover<T>> mover = Optional.empty();
+    private boolean isHeld;
 
     SitePart(T element, PlanContext context, PlanLayer layer, Function<T, List<Mark>> drawing) {
         super(element, context, layer);
@@ -48,9 +51,14 @@ final class SitePart<T extends Identified> extends PlanPart<T> {
         return this;
     }
 
-    /** Lets it be moved by its places. */
-    SitePart<T> movedBy(Function<T, List<Place>> places) {
-        moving = Optional.of(places);
+    SitePart<T> movedBy(Mover<T> by) {
+        mover = Optional.of(by);
+        return this;
+    }
+
+    /** Lets it be moved by the mouse only once it is selected, for what is so large that it is dragged by mistake. */
+    SitePart<T> onceSelected() {
+        isHeld = true;
         return this;
     }
 
@@ -58,12 +66,20 @@ final class SitePart<T extends Identified> extends PlanPart<T> {
     protected void createEditPolicies() {
         super.createEditPolicies();
         installEditPolicy(EditPolicy.COMPONENT_ROLE, new RemovePolicy(() -> RemoveElement.of(element())));
-        moving.ifPresent(places -> installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MovePlacesPolicy<>(context(), element(), places)));
+        mover.ifPresent(by -> installEditPolicy(EditPolicy.PRIMARY_DRAG_ROLE, new MovePolicy<>(context(), element(), by)));
     }
 
     @Override
     public DragTracker getDragTracker(Request request) {
-        return moving.isPresent() ? new MoveTracker(this, diagram().view()) : super.getDragTracker(request);
+        return mover.isPresent() && (!isHeld || getSelected() != SELECTED_NONE) ? new MoveTracker(this, diagram().view()) : super.getDragTracker(request);
+    }
+
+    /** What is shown by its name alone, such as a runway end, is ringed where it is pinned. */
+    @Override
+    List<Mark> outline() {
+        List<Mark> lines = super.outline();
+        return lines.isEmpty() ? pin.get().stream().map(place -> outlined(new Mark.Disc(place, RING_MM, OUTLINE, element().getId())))
+                .toList() : lines;
     }
 
     @Override

@@ -48,7 +48,7 @@ public final class PlanPlaces {
         index = Optional.empty();
         problem = Optional.empty();
         try {
-            plane = PlanPlane.of(project);
+            plane = PlanPlane.of(project, plane);
         } catch (SitingException e) {
             plane = Optional.empty();
             problem = Optional.of(e.getMessage());
@@ -115,7 +115,7 @@ public final class PlanPlaces {
         List<Obstacle> all = project.getAerodrome().getObstacles();
         int parts = all.size() < MANY ? 1 : Runtime.getRuntime().availableProcessors();
         // each part with a plane of its own, for that of a grid counts in fields
-        return IntStream.range(0, parts).parallel().mapToObj(part -> entries(PlanPlane.of(project).orElseThrow(),
+        return IntStream.range(0, parts).parallel().mapToObj(part -> entries(PlanPlane.of(project, plane).orElseThrow(),
                 all.subList(share(all, part, parts), share(all, part + 1, parts)))).flatMap(List::stream).toList();
     }
 

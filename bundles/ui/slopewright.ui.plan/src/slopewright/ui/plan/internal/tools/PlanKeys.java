@@ -1,6 +1,7 @@
 package slopewright.ui.plan.internal.tools;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 import org.eclipse.gef.EditPart;
@@ -14,6 +15,8 @@ import org.eclipse.swt.events.KeyEvent;
 import slopewright.model.ApproachHost;
 import slopewright.model.Identified;
 import slopewright.model.LightUnit;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
 import slopewright.ui.diagram.WorldView;
@@ -23,7 +26,8 @@ import slopewright.ui.plan.internal.PlanContext;
 
 /**
  * The keyboard: arrows move what is selected by 1 m, with Shift by 0.1 m, with Ctrl by 10 m, along or across its runway, whichever is
- * nearer to the arrow; with nothing selected they move the view. Plus and minus zoom, Escape clears the selection.
+ * nearer to the arrow, and turn an approach direction by as many degrees; with nothing selected they move the view. Plus and minus zoom,
+ * Escape clears the selection.
  */
 public final class PlanKeys extends KeyHandler {
 
@@ -108,6 +112,10 @@ public final class PlanKeys extends KeyHandler {
     private PlanAxis axis(EditPart part) {
         if (!(part.getModel() instanceof Identified element)) {
             return null;
+        }
+        if (element instanceof Runway || element instanceof RunwayEnd) {
+            List<RunwayEnd> ends = element instanceof Runway runway ? runway.getEnds() : List.of((RunwayEnd) element);
+            return ends.stream().flatMap(end -> context.drawn(end).stream()).findFirst().orElse(null);
         }
         return Projects.host(element).filter(host -> !(element instanceof ApproachHost)).flatMap(context::axis).orElse(null);
     }
