@@ -21,7 +21,7 @@ public final class Fuzz {
     private static final long LONGEST_NS = 60_000_000_000L;
 
     private final Path work;
-    private final Kind.Sources sources;
+    private final Sources sources;
     private final Set<String> told = new HashSet<>();
     private final Map<Path, byte[]> read = new HashMap<>();
     private int faults;
@@ -31,7 +31,7 @@ public final class Fuzz {
 
     private Fuzz(Path root, Path work) throws Exception {
         this.work = work;
-        sources = Kind.Sources.of(root, Files.createDirectories(work.resolve("corpus")));
+        sources = Sources.of(root, Files.createDirectories(work.resolve("corpus")));
         Files.createDirectories(work.resolve("failures"));
         Files.createDirectories(work.resolve("now"));
     }
@@ -62,8 +62,8 @@ public final class Fuzz {
             Breaker breaker = new Breaker(seed * 1_000_003L + kind.ordinal() * 31L + i * 977L);
             Path whole = breaker.one(corpus);
             byte[] bytes = bytes(whole);
-            boolean isBinary = List.of("picture", "swpoints", "shapes").contains(kind.corpus()) 
-                    || List.of(".kmz", ".tif", ".xlsx").stream().anyMatch(whole.toString()::endsWith);
+            boolean isBinary = List.of("picture", "swpoints", "shapes").contains(kind.corpus())
+                    || List.of(".kmz", ".tif", ".xlsx", ".hgt", ".gpkg", ".las", ".sqlite").stream().anyMatch(whole.toString()::endsWith);
             byte[] broken = isBinary ? breaker.bytes(bytes) : breaker.text(bytes, bytes(breaker.one(corpus)));
             Path input = Files.write(work.resolve("now").resolve("input-" + whole.getFileName()), broken);
             refused += feed(kind, input, breaker, i) ? 1 : 0;

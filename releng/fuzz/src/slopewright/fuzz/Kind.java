@@ -1,6 +1,5 @@
 package slopewright.fuzz;
 
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,19 +9,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
-import javax.imageio.ImageIO;
-
+import slopewright.exchange.EndFile;
 import slopewright.exchange.ExchangeException;
+import slopewright.exchange.PointFile;
+import slopewright.exchange.runways.RunwayData;
 import slopewright.exchange.survey.SurveyFile;
+import slopewright.exchange.survey.TablePreview;
 import slopewright.headless.Main;
-import slopewright.model.io.ProjectFileException;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SurveyPoints;
 import slopewright.ui.plan.internal.image.PictureProbe;
@@ -139,6 +138,58 @@ enum Kind {
         }
     },
 
+    /** The beginning of a table, as the window looks at it before it is imported. */
+    TABLE_PREVIEW("survey") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) {
+            try {
+                TablePreview.of(input);
+            } catch (ExchangeException e) {
+                refuse();
+            }
+        }
+    },
+
+    /** Open runway data, with the licence that lies beside them. */
+    RUNWAYS("runways") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) throws IOException {
+            try {
+                RunwayData data = RunwayData.read(input);
+                data.licence();
+                for (String code : List.of("ZZAA", "ZZAC", "Z07", "")) {
+                    data.find(code).ifPresent(airport -> data.offers(airport, "a licence", LocalDate.of(2026, 6, 1)));
+                }
+            } catch (ExchangeException e) {
+                refuse();
+            }
+        }
+    },
+
+    /** A table of runway ends. */
+    ENDS("ends") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) {
+            try {
+                EndFile.read(input);
+            } catch (ExchangeException e) {
+                refuse();
+            }
+        }
+    },
+
+    /** Points in a frame, against which a surface is held. */
+    POINT_TABLE("point-table") {
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) {
+            try {
+                PointFile.read(input, (block, count, firstLine) -> block.id(count - 1));
+            } catch (ExchangeException e) {
+                refuse();
+            }
+        }
+    },
+
     /** The file of a block of points. */
     POINTS("swpoints") {
         @Override
@@ -219,6 +270,7 @@ enum Kind {
     };
 
     private static final Pattern AID = Pattern.compile("<aids [^>]*?xmi:id=\"([^\"]+)\"");
+    private static final Pattern IN_GRID = Pattern.compile("utm29|\\.(las|xml|tif|xlsx)$");
     private final String corpus;
     private static final ThreadLocal<Boolean> REFUSED = ThreadLocal.withInitial(() -> false);
 
@@ -248,13 +300,13 @@ enum Kind {
         List<String> words = new ArrayList<>(List.of("import", input.toString(), "--into", sources.small().toString(), "-o",
                 input.resolveSibling("new.slopewright").toString(), "--force", "--as", form));
         words.addAll(heights);
-        if (input.toString().contains("utm29")) {
+        if (IN_GRID.matcher(input.toString()).find()) {
             words.addAll(List.of("--grid", "EPSG:32629"));
         }
         command(words.toArray(String[]::new));
     }
 
-    private static void command(String... words) {
+    static void command(String... words) {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         int code = Main.run(words, nowhere, new PrintStream(err, true, StandardCharsets.UTF_8), InputStream.nullInputStream());
@@ -266,85 +318,6 @@ enum Kind {
         }
         if (code < 0 || code == 4 || code > 5) {
             throw new IllegalStateException("exit code " + code + ": " + err.toString(StandardCharsets.UTF_8).strip());
-        }
-    }
-
-    /** What is broken: whole files by what they are. */
-    record Sources(Path folder, List<Path> projects) {
-
-        static Sources of(Path root, Path folder) throws IOException, ProjectFileException {
-            List<Path> projects = List.of(root.resolve("demo-data/harrow-vale/harrow-vale.slopewright"),
-                    root.resolve("demo-data/every-family/every-family.slopewright"),
-                    root.resolve("demo-data/harrow-vale-faults/harrow-vale-faults.slopewright"));
-            Sources sources = new Sources(folder, projects);
-            for (Path project : projects) {
-                sources.put("slopewright", project.getFileName().toString(), Files.readAllBytes(project));
-            }
-            for (Map.Entry<String, byte[]> small : SmallProjects.of(projects.get(1)).entrySet()) {
-                sources.put("small", small.getKey(), small.getValue());
-            }
-            try (Stream<Path> surveys = Files.walk(root.resolve("demo-data/harrow-vale/survey"))) {
-                for (Path survey : surveys.filter(each -> Files.isRegularFile(each) && !each.toString().endsWith(".md")).toList()) {
-                    String name = survey.getFileName().toString();
-                    boolean isShape = "shapefile".equals(survey.getParent().getFileName().toString());
-                    sources.put(name.endsWith(".swpoints") ? "swpoints" : !isShape ? "survey" : name.endsWith(".shp") ? "shapes" : "beside",
-                            name, Files.readAllBytes(survey));
-                }
-            }
-            Path others = root.resolve("bundles/tests/slopewright.exchange.tests/src/others");
-            for (String name : List.of("float-deflate-tiled.tif", "int16-lzw.tif", "float-bigtiff-predictor3.tif",
-                    "obstacles.xlsx", "light.dxf")) {
-                sources.put("survey", name, Files.readAllBytes(others.resolve(name)));
-            }
-            sources.put("template", "cover.html", "<h1>{{title}}</h1>\n<p>{{aerodrome}}</p>\n{{verdict}}\n{{cautions}}\n".getBytes());
-            sources.put("template", "style.css", "h1 { color: #203040; font-size: 18pt }\np { margin: 2mm }\n".getBytes());
-            sources.put("template", "logo.svg", ("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\">\n"
-                    + "<path d=\"M0 0L10 10\" fill=\"#123\"/>\n<g>\n<circle cx=\"5\" cy=\"5\" r=\"2\"/>\n</g>\n</svg>\n").getBytes());
-            Path block = Files.createDirectories(folder.resolve("block"));
-            command("import", root.resolve("demo-data/harrow-vale/survey/canopy-points.csv").toString(), "--into",
-                    projects.get(0).toString(), "-o", block.resolve("p.slopewright").toString(), "--force", "--as", "obstacle-block");
-            try (Stream<Path> points = Files.list(block)) {
-                for (Path file : points.filter(each -> each.toString().endsWith(".swpoints")).toList()) {
-                    sources.put("swpoints", "block.swpoints", Files.readAllBytes(file));
-                }
-            }
-            Path book = folder.resolve("book").resolve("values.csv");
-            Files.createDirectories(book.getParent());
-            if (!Files.exists(book)) {
-                command("book", book.toString(), "--collect", projects.get(1).toString());
-            }
-            if (!Files.exists(folder.resolve("rules"))) {
-                command("rule-sets", "--new", folder.resolve("rules").toString(), "--over", "icao:9th");
-            }
-            BufferedImage image = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
-            image.setRGB(3, 4, 0xff8800);
-            for (String form : List.of("png", "jpg", "tif")) {
-                ByteArrayOutputStream out = new ByteArrayOutputStream();
-                ImageIO.write(image, form, out);
-                sources.put("picture", "a." + form, out.toByteArray());
-            }
-            sources.put("words", "words.txt", ("check PROJECT --json --fail-on note\nsite PROJECT --end 09 --family four-unit-row\n"
-                    + "signal PROJECT --aid approach-aid-1 --along-m -3000 --right-m 0 --height-m 150\ncompare PROJECT --end 09\n"
-                    + "site --family two-bar --slope-deg 3 --runway-width-m 45 --code 4 --approach visual --eye-to-wheel-m 6\n"
-                    + "surface PROJECT --aid approach-aid-1\ntolerance PROJECT --aid approach-aid-1 --samples 50\nfamilies\n"
-                    + "rules --json\nvariation --latitude 51 --longitude -1 --date 2026-06-01\nschedule PROJECT -o OUT.xlsx --force\n"
-                    + "export PROJECT -o OUT.kml\nportable PROJECT --aid approach-aid-4 --slope-deg 6ft\n"
-                    + "directions PROJECT --helipad helipad-1\nbook PROJECT\n").getBytes());
-            return sources;
-        }
-
-        private void put(String corpus, String name, byte[] bytes) throws IOException {
-            Files.write(Files.createDirectories(folder.resolve(corpus)).resolve(name), bytes);
-        }
-
-        List<Path> of(String corpus) throws IOException {
-            try (Stream<Path> files = Files.list(folder.resolve(corpus))) {
-                return files.filter(Files::isRegularFile).sorted().toList();
-            }
-        }
-
-        Path small() {
-            return folder.resolve("slopewright").resolve("harrow-vale.slopewright");
         }
     }
 }

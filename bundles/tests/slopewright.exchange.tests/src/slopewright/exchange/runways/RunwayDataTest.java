@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -15,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.zip.GZIPInputStream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -202,6 +204,24 @@ class RunwayDataTest {
         Files.writeString(database, HEADER + "1,1,ZZAA,x,100,ASP,1,0,09,0,0,100,90,,27,0,0.01,200,270,\n");
         String message = assertThrows(ExchangeException.class, () -> RunwayData.read(database).find("ZZAA")).getMessage();
         assertTrue(message.contains(":2: length_ft is no number: x"), message);
+    }
+
+    /** A database that another program wrote, with pages enough to have inner ones: the second airport is led by its row in the middle. */
+    @Test
+    void aDatabaseOfAnotherProgramIsRead() throws IOException, ExchangeException {
+        Path packed = Path.of(System.getProperty("slopewright.root"), "bundles", "tests", "slopewright.exchange.tests", "src",
+                "others", "runways.sqlite.gz");
+        try (InputStream in = new GZIPInputStream(Files.newInputStream(packed))) {
+            Files.write(database, in.readAllBytes());
+        }
+        KnownRunway known = offer("ZZAF", "09").known().orElseThrow();
+        assertEquals(-12, known.first().latitudeDeg(), 1e-6);
+        assertEquals(152.4, known.first().displacedM().getAsDouble(), 1e-9);
+        assertEquals(3652 * 0.3048, known.lengthM().getAsDouble(), 1e-9);
+        RunwayData data = RunwayData.read(database);
+        assertEquals("Invented field 60", data.find("ZZCH").orElseThrow().name());
+        assertEquals("ZZAC", data.find("Z03").orElseThrow().code());
+        assertEquals(Optional.empty(), data.find("ZZCI"));
     }
 
     /** A broken database is one sentence, whatever is broken in it, and never ends the program. */
