@@ -21,7 +21,8 @@ import slopewright.siting.site.AerodromePlaces;
 /**
  * Moves the threshold of a runway end and with it the end of the runway. Length, strip, landing distances and bearings that were entered
  * change by as much as the thresholds say; points of profiles stay where they are on the ground and get new chainages; elevations stay as
- * entered, for nobody has measured them at the new place. The aids and the glide path of the end are placed from its threshold and move along.
+ * entered, for nobody has measured them at the new place. The aids and the glide path of the end are placed from its threshold
+ * and move along.
  */
 public final class MoveThreshold extends RecordedEdit {
 

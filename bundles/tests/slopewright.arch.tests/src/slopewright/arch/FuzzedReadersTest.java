@@ -14,8 +14,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
- * Whatever opens a file to read it is fed with broken ones by `releng/fuzz`: each class that does is listed with the kinds of inputs that reach
- * it, or with the reason why none is needed. That there is a file of every format of surveys, the fuzzer looks itself when it starts.
+ * Whatever opens a file to read it is fed with broken ones by `releng/fuzz`: each class that does is listed with the kinds of inputs that
+ * reach it, or with the reason why none is needed. That there is a file of every format of surveys, the fuzzer looks itself when it starts.
  */
 class FuzzedReadersTest {
 

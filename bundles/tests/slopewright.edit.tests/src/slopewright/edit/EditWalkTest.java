@@ -36,8 +36,8 @@ class EditWalkTest {
     private static final int STOP = 250;
     private static final long GROWTH = 16L << 20;
     private static final Set<String> KINDS = Set.of("AddAid", "AddChild", "AlignUnits", "Compound", "CopyAid", "DistributeUnits",
-            "KeepReadBack", "MirrorAid", "MovePlaces", "MoveThreshold", "MoveUnits", "RemoveElement", "ReplaceContent", "ResolveAid", "SetAttribute", "SetReferences",
-            "SetRuleSettings", "undo", "redo", "refused");
+            "KeepReadBack", "MirrorAid", "MovePlaces", "MoveThreshold", "MoveUnits", "RemoveElement", "ReplaceContent", "ResolveAid",
+            "SetAttribute", "SetReferences", "SetRuleSettings", "undo", "redo", "refused");
     private static final long SEED = 20261130;
 
     private final Project project = new Sample().withProfile().withRow().withCircuit().project;

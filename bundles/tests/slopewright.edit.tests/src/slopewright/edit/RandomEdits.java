@@ -93,7 +93,8 @@ final class RandomEdits {
             case 11 -> random.nextBoolean() ? AlignUnits.onBar(units(), one(LightUnit.class)) : DistributeUnits.across(units());
             case 12 -> resolve();
             case 13 -> SetUnitSetting.to(one(LightUnit.class), 2 + random.nextInt(200) / 100.0);
-            case 14 -> random.nextBoolean() ? moveSite() : KeepReadBack.of(List.of(one(Identified.class)), "A. Reader", LocalDate.of(2026, 1, 1 + random.nextInt(28)));
+            case 14 -> random.nextBoolean() ? moveSite()
+                    : KeepReadBack.of(List.of(one(Identified.class)), "A. Reader", LocalDate.of(2026, 1, 1 + random.nextInt(28)));
             default -> Compound.of("Several", List.of(set(), set(), MoveAid.by(one(ApproachAid.class), metres(), metres())));
         };
     }

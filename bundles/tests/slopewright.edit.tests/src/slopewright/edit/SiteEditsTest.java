@@ -17,8 +17,9 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.util.Ids;
 
 /**
- * Thresholds that are moved and directions that are turned, with what goes along. On a local grid every length and bearing is plane geometry:
- * the runway lies from 0 to 1800 m east, so 100 m to the west makes it 1900 m, and 1800 m to the north of the other end turn it by 45 degrees.
+ * Thresholds that are moved and directions that are turned, with what goes along. On a local grid every length and bearing is plane
+ * geometry: the runway lies from 0 to 1800 m east, so 100 m to the west makes it 1900 m, and the other end 1800 m to the south turns
+ * it by 45 degrees.
  */
 class SiteEditsTest {
 

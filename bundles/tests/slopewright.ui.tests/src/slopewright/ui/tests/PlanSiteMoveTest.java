@@ -39,8 +39,8 @@ import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 
 /**
- * Runways, their ends, helipads, approach directions and antennas are dragged in the plan. Where each comes to lie is where the mouse went, a
- * pixel a metre; what is said while it is held is what a fresh check says after the drop; and one step back brings all of it again.
+ * Runways, their ends, helipads, approach directions and antennas are dragged in the plan. Where each comes to lie is where the mouse went,
+ * a pixel a metre; what is said while it is held is what a fresh check says after the drop; and one step back brings all of it again.
  */
 class PlanSiteMoveTest {
     private static final double PIXEL_M = 1.01;
@@ -170,7 +170,7 @@ class PlanSiteMoveTest {
         assertUndoneWhole();
     }
 
-    /** It is taken in its middle and led a quarter of a turn on: from the east-north-east, where it lands on 250°, to the south-south-east. */
+    /** It is taken in its middle and led a quarter of a turn on: it landed on 250° and lands on 340° then. */
     @Test
     void aDirectionIsTurnedAboutItsPad() {
         Helipad pad = plan.element("helipad-1", Helipad.class);

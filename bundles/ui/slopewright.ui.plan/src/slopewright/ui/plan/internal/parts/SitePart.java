@@ -71,7 +71,8 @@ final class SitePart<T extends Identified> extends PlanPart<T> {
 
     @Override
     public DragTracker getDragTracker(Request request) {
-        return mover.isPresent() && (!isHeld || getSelected() != SELECTED_NONE) ? new MoveTracker(this, diagram().view()) : super.getDragTracker(request);
+        boolean moves = mover.isPresent() && (!isHeld || getSelected() != SELECTED_NONE);
+        return moves ? new MoveTracker(this, diagram().view()) : super.getDragTracker(request);
     }
 
     /** What is shown by its name alone, such as a runway end, is ringed where it is pinned. */

@@ -21,7 +21,7 @@ import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.figures.Marks;
 import slopewright.ui.plan.internal.places.PlanPlaces;
 
-/** Moves helipads, and turns their approach directions about them: to whole degrees, freely to tenths, by the keys by as much as they say. */
+/** Moves helipads, and turns their approach directions about them: to whole degrees, without snapping to tenths. */
 public final class PadMover {
 
     private static final double WHOLE_DEG = 1;

@@ -27,8 +27,8 @@ import slopewright.ui.plan.internal.figures.RunwayMarks;
 import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /**
- * Moves a runway by both thresholds, or one of its ends: that along the centre line and, where the user holds the key for it, freely, so that
- * the runway turns. What belongs to an end is placed from its threshold and moves along; what was measured on the ground stays as entered.
+ * Moves a runway by both thresholds, or one of its ends: that along the centre line and, where the user holds the key for it, freely, so
+ * that the runway turns. What belongs to an end is placed from its threshold and moves along; what was measured stays.
  */
 public final class RunwayMover {
 
