@@ -8,7 +8,7 @@ import sys
 from lines import check, finish
 
 FOLDER, CONVERTED = sys.argv[1:3]
-MADE_FROM = ["program", "project", "revision", "projectFileSha256", "ruleSet"]
+MADE_FROM = ["program", "project", "revision", "projectFileSha256", "ruleSet", "verdict"]
 FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")
 
 
@@ -49,7 +49,7 @@ def compare(name):
         check(bool(book), f"sheets: {name}.xlsx is there")
         return
     table = rows(os.path.join(FOLDER, name + ".csv"))
-    check(all(row[-len(MADE_FROM):] == MADE_FROM for row in table[:1]), f"sheets: {name}.csv says what it was made from")
+    check(all(row[-len(MADE_FROM):] == MADE_FROM for row in table[:1]), f"sheets: {name}.csv says what it was made from, and the verdict")
     # A workbook says it on its sheet of notes.
     expected = trimmed([row[:-len(MADE_FROM)] for row in table])
     found = trimmed([row for path in book for row in rows(path)])

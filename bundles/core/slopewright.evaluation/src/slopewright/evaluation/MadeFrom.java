@@ -24,11 +24,15 @@ import slopewright.standards.RuleSet;
  * @param stamp     SHA-256 of the project file; empty where no file could hold the project as it stands
  * @param ruleSet   the rule set by its honest name
  * @param ruleSetId its key and edition, as a command takes them
+ * @param verdict   what a check said of that state of the project, with its counts; empty where the output carries its verdicts itself
  */
-public record MadeFrom(String project, String revision, String date, Optional<ProjectStamp> stamp, Argument ruleSet, String ruleSetId) {
+public record MadeFrom(String project, String revision, String date, Optional<ProjectStamp> stamp, Argument ruleSet, String ruleSetId,
+        Optional<Message> verdict) {
 
     /** The names of the parts for programs, in their order. */
     public static final List<String> NAMES = List.of("program", "project", "revision", "projectFileSha256", "ruleSet");
+    /** The name of the verdict for programs, behind those. */
+    public static final String VERDICT = "verdict";
 
     /** Refuses missing parts. */
     public MadeFrom {
@@ -38,6 +42,7 @@ public record MadeFrom(String project, String revision, String date, Optional<Pr
         Objects.requireNonNull(stamp);
         Objects.requireNonNull(ruleSet);
         Objects.requireNonNull(ruleSetId);
+        Objects.requireNonNull(verdict);
     }
 
     /**
@@ -49,12 +54,17 @@ public record MadeFrom(String project, String revision, String date, Optional<Pr
     public static MadeFrom of(Project project, RuleSet rules) {
         return new MadeFrom(said(project.getName(), "unnamed project"), said(project.getRevision(), "-"),
                 said(project.getDate(), "no date"), ProjectStamp.of(project), rules.descriptor().title(),
-                rules.key() + ":" + rules.edition());
+                rules.key() + ":" + rules.edition(), Optional.empty());
     }
 
     /** Returns the same under another rule set: that of one aid. */
     public MadeFrom under(RuleSet rules) {
-        return new MadeFrom(project, revision, date, stamp, rules.descriptor().title(), rules.key() + ":" + rules.edition());
+        return new MadeFrom(project, revision, date, stamp, rules.descriptor().title(), rules.key() + ":" + rules.edition(), verdict);
+    }
+
+    /** Returns the same with the verdict of a check, so that figures that leave the program never leave without it. */
+    public MadeFrom judged(Message words) {
+        return new MadeFrom(project, revision, date, stamp, ruleSet, ruleSetId, Optional.of(words));
     }
 
     /** Says what an output about a whole project was made from. */
@@ -79,18 +89,19 @@ public record MadeFrom(String project, String revision, String date, Optional<Pr
                 Words.name(ruleSetId));
     }
 
-    /** Returns that line in English, for forms that have one language. */
+    /** Returns that line in English with the verdict where there is one, for forms that have one language. */
     public String brief() {
-        return words().english();
+        return words().english() + verdict.map(said -> "; " + said.english()).orElse("");
     }
 
-    /** Returns it for programs: what {@link #NAMES} names, with all digits of the project file. */
+    /** Returns it for programs: what {@link #NAMES} names, with all digits of the project file, and the verdict where there is one. */
     public Map<String, String> facts() {
         List<String> values = List.of(Program.text(), project, revision, file(), ruleSetId);
         Map<String, String> facts = new LinkedHashMap<>();
         for (int i = 0; i < NAMES.size(); i++) {
             facts.put(NAMES.get(i), values.get(i));
         }
+        verdict.ifPresent(said -> facts.put(VERDICT, said.english()));
         return Collections.unmodifiableMap(facts);
     }
 }

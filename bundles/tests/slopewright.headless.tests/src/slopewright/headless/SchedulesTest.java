@@ -38,6 +38,7 @@ class SchedulesTest {
         Words words = schedule("s.csv", "--sheet", sheet, "--date", "2026-06-01");
         assertEquals(0, words.code(), words.err());
         assertEquals("", words.out() + words.err());
+        assertTrue(Files.readAllLines(folder.resolve("s.csv")).get(1).endsWith(",\"Met: 0 not met, 0 to clear up\""), "all of it is met");
         List<String> read = Files.readAllLines(folder.resolve("s.csv"));
         assertTrue(read.get(0).startsWith(first + ","), read.get(0));
         assertEquals(lines, read.size());
@@ -46,6 +47,20 @@ class SchedulesTest {
         assertEquals(2, schedule("s.xlsx", "--sheet", sheet).code());
         assertEquals(0, schedule("s.xlsx", "--sheet", sheet, "--date", "2026-06-01", "--force").code());
         assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("s.xlsx")));
+    }
+
+    /** The demo with planted faults: the table that is handed over says so in its last column, and so does the command. */
+    @Test
+    void noTableLeavesWithoutTheVerdict() throws IOException {
+        for (String sheet : List.of("setting-out", "circuits", "publish")) {
+            Words words = Words.run("schedule", Words.demo("harrow-vale-faults/harrow-vale-faults.slopewright").toString(), "-o",
+                    folder.resolve(sheet + ".csv").toString(), "--sheet", sheet);
+            assertEquals(0, words.code(), words.err());
+            assertTrue(words.err().contains("verdict of the check, which the file carries: Not met: "), words.err());
+            List<String> read = Files.readAllLines(folder.resolve(sheet + ".csv"));
+            assertTrue(read.get(0).endsWith(",verdict"), read.get(0));
+            assertTrue(read.subList(1, read.size()).stream().allMatch(line -> line.contains(",\"Not met: ")), sheet);
+        }
     }
 
     /** 2.5 degrees west in January, brought to June: -2.5 + 0.19 x 151 / 365 = -2.421; the tolerance of the rule set. */

@@ -10,7 +10,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import slopewright.evaluation.AidEvaluation;
-import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.GeoPackageFile;
@@ -60,11 +59,13 @@ final class ExportCommand extends Command {
         Project project = ProjectFiles.load(file);
         ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         List<AidEvaluation> aids = aid == null ? evaluation.aids() : List.of(evaluation.aid(ProjectFiles.aid(project, aid)));
+        Judged judged = Judged.of(evaluation);
         if (List.of("xml", "txt", "aixm").contains(ending)) {
-            units(evaluation, ending);
+            units(evaluation, judged, ending);
+            judged.tell(streams(), "export");
             return ExitCodes.OK;
         }
-        MapDocument map = MapExport.of(evaluation, aids, beamLengthM);
+        MapDocument map = MapExport.of(evaluation, aids, beamLengthM).from(judged.made());
         output.write(switch (ending) {
             case "kml" -> KmlFile.bytes(map);
             case "kmz" -> KmlFile.packed(map);
@@ -72,21 +73,22 @@ final class ExportCommand extends Command {
             default -> GeoJsonFile.bytes(map);
         });
         map.notes().forEach(note -> streams().warn("slopewright export: " + note));
+        judged.tell(streams(), "export");
         return ExitCodes.OK;
     }
 
     /** Writes the lenses of all units for a total station, or what is published of all indicators. */
-    private void units(ProjectEvaluation evaluation, String ending) {
+    private void units(ProjectEvaluation evaluation, Judged judged, String ending) {
         if (aid != null) {
             throw new UsageException("--aid does not go with ." + ending + ", which holds every indicator");
         }
         LocalDate day = date == null ? LocalDate.now() : date;
         if ("aixm".equals(ending)) {
-            output.write(AixmFile.bytes(PublishedData.of(evaluation), evaluation.project(), MadeFrom.of(evaluation), day));
+            output.write(AixmFile.bytes(PublishedData.of(evaluation), evaluation.project(), judged.made(), day));
             return;
         }
         try {
-            PointList points = PointList.of(evaluation, day);
+            PointList points = PointList.of(evaluation, day).from(judged.made());
             output.write("xml".equals(ending) ? points.landXml(day) : points.pnezd());
         } catch (IllegalArgumentException e) {
             throw new InputException(file + ": " + e.getMessage());

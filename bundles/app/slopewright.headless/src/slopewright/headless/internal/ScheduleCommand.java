@@ -10,7 +10,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.circuit.LoadSchedule;
 import slopewright.exchange.publish.PublishedData;
@@ -52,18 +51,19 @@ final class ScheduleCommand extends Command {
             throw new UsageException("--sheet takes " + String.join(", ", SHEETS) + ", not '" + sheet + "'");
         }
         Project project = ProjectFiles.load(file);
-        Sheet table = table(project);
+        ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
+        Judged judged = Judged.of(evaluation);
+        Sheet table = table(project, evaluation).from(judged.made());
         output.write("csv".equals(ending) ? SheetFile.csv(table) : SheetFile.xlsx(table));
+        judged.tell(streams(), "schedule");
         return ExitCodes.OK;
     }
 
-    private Sheet table(Project project) {
-        ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
-        Sheet made = switch (sheet) {
+    private Sheet table(Project project, ProjectEvaluation evaluation) {
+        return switch (sheet) {
             case "circuits" -> LoadSchedule.of(project).sheet();
             case "publish" -> PublishedData.of(evaluation).sheet();
             default -> SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet();
         };
-        return made.from(MadeFrom.of(evaluation));
     }
 }

@@ -28,4 +28,9 @@ public record MapDocument(String name, String verticalDatum, OptionalDouble geoi
         notes = List.copyOf(notes);
         features = List.copyOf(features);
     }
+
+    /** Returns the document with what else is known of where it comes from. */
+    public MapDocument from(MadeFrom origin) {
+        return new MapDocument(name, verticalDatum, geoidOffsetM, notes, origin, features);
+    }
 }

@@ -64,7 +64,8 @@ public final class AixmFile {
     private void write(PublishedData data, Project project, MadeFrom made, LocalDate day) throws XMLStreamException {
         xml.writeStartDocument("UTF-8", "1.0");
         comment("A design aid: what is published rests on the flight inspection and the authority's approval. " + Program.text()
-                + "; project file SHA-256 " + made.file() + "; revision " + made.revision() + "; rule set " + made.ruleSetId());
+                + "; project file SHA-256 " + made.file() + "; revision " + made.revision() + "; rule set " + made.ruleSetId()
+                + made.verdict().map(said -> "; verdict of the check: " + said.english()).orElse(""));
         List<String> left = new ArrayList<>();
         data.aids().stream().filter(line -> !line.isAtRunway()).forEach(line -> left.add(Projects.label(line.aid().aid())));
         if (!left.isEmpty()) {

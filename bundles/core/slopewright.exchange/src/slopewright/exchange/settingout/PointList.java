@@ -84,6 +84,11 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
         return new PointList(points, evaluation.project(), MadeFrom.of(evaluation));
     }
 
+    /** Returns the points with what else is known of where they come from. */
+    public PointList from(MadeFrom origin) {
+        return new PointList(points, project, origin);
+    }
+
     /**
      * Returns the points as lines of PNEZD; commas and letters beyond ASCII of a description become blanks and question marks. The form
      * has no head, so each description ends with what the points were made from.
@@ -123,7 +128,8 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
                     aerodrome.getVerticalDatum()).orElse("not known"));
             xml.writeEmptyElement("Project");
             attributes(xml, "name", String.valueOf(project.getName()), "desc", "revision " + project.getRevision()
-                    + ", project file SHA-256 " + made.file() + ", rule set " + made.ruleSetId());
+                    + ", project file SHA-256 " + made.file() + ", rule set " + made.ruleSetId()
+                    + made.verdict().map(said -> ", verdict of the check: " + said.english()).orElse(""));
             xml.writeEmptyElement("Application");
             attributes(xml, "name", "slopewright", "version", Program.VERSION);
             xml.writeStartElement("CgPoints");

@@ -95,8 +95,10 @@ public final class SheetFile {
     }
 
     private static List<String> lines(MadeFrom made) {
-        return List.of("Project: " + head(made) + ".", "Project file, SHA-256: " + made.file() + ".", "Program: " + Program.text() + ".",
-                "Rule set: " + made.ruleSet() + " (" + made.ruleSetId() + ").");
+        List<String> lines = new ArrayList<>(List.of("Project: " + head(made) + ".", "Project file, SHA-256: " + made.file() + ".",
+                "Program: " + Program.text() + ".", "Rule set: " + made.ruleSet() + " (" + made.ruleSetId() + ")."));
+        made.verdict().ifPresent(said -> lines.add("Verdict of the check: " + said.english() + "."));
+        return lines;
     }
 
     private static String head(MadeFrom made) {

@@ -1,9 +1,11 @@
 package slopewright.report.handover;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.checks.Checks;
+import slopewright.checks.Standing;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
@@ -53,17 +55,17 @@ public final class HandoverSource {
         return checked;
     }
 
-    /** Returns what the files about the whole project are made from. */
+    /** Returns what the files about the whole project are made from, with the verdict of that check. */
     public MadeFrom madeFrom() {
         if (made == null) {
-            made = MadeFrom.of(evaluation());
+            made = MadeFrom.of(evaluation()).judged(Standing.of(checked().result()).words());
         }
         return made;
     }
 
-    /** Returns what the files about one aid are made from: the same, under the rule set of the aid. */
+    /** Returns what the files about one aid are made from: the same under the rule set of the aid, with the verdict on the aid. */
     public MadeFrom madeFrom(AidEvaluation aid) {
-        return madeFrom().under(aid.rules());
+        return madeFrom().under(aid.rules()).judged(Standing.of(List.of(aid), checked().result()).words());
     }
 
     /**

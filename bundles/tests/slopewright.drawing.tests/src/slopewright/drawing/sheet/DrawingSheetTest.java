@@ -56,7 +56,7 @@ class DrawingSheetTest {
     }
 
     private static final MadeFrom MADE = new MadeFrom("P", "B", "2026-06-01", Optional.empty(), Words.name("A rule set of an edition"),
-            "rules:1st");
+            "rules:1st", Optional.empty());
 
     private static TitleBlock block(Project project, String title) {
         return TitleBlock.of(project, title, MADE, "2026-06-01", ENGLISH)

@@ -64,7 +64,7 @@ class SheetTest {
         Project project = SlopewrightFactory.eINSTANCE.createProject();
         project.setName("A name that no box of a title block on paper of this width can hold");
         project.setRevision("B");
-        MadeFrom made = new MadeFrom("P", "B", "no date", Optional.empty(), Words.name("rules"), "rules:1st");
+        MadeFrom made = new MadeFrom("P", "B", "no date", Optional.empty(), Words.name("rules"), "rules:1st", Optional.empty());
         Sheet sheet = Sheet.of(SCENE, TitleBlock.of(project, "Layout", made, "2026-06-01", MessageRenderer.of(Locale.ENGLISH)), 120, 200);
         List<String> texts = labels(sheet).stream().map(Mark.Label::text).toList();
         assertTrue(texts.containsAll(List.of("Drawing", "Layout", "Revision", "B", "Date", "2026-06-01")), texts::toString);

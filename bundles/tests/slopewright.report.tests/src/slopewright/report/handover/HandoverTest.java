@@ -18,6 +18,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.checks.Standing;
+import slopewright.checks.Checks;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.settingout.SettingOutSchedule;
@@ -107,7 +109,8 @@ class HandoverTest {
         assertEquals("mine", Files.readString(folder.resolve("schedule.csv")));
         Handover.write(project, wanted, folder, OPTIONS, Set.of("schedule.csv"), next -> true);
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
-        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(evaluation, OPTIONS.date()).sheet().from(MadeFrom.of(evaluation))),
+        MadeFrom made = MadeFrom.of(evaluation).judged(Standing.of(Checks.run(evaluation, rule -> true)).words());
+        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(evaluation, OPTIONS.date()).sheet().from(made)),
                 Files.readAllBytes(folder.resolve("schedule.csv")));
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(2, files.count(), "nothing is left over");

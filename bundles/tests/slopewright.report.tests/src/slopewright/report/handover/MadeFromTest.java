@@ -24,6 +24,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.model.LightUnit;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.model.io.ProjectFile;
@@ -40,6 +41,7 @@ class MadeFromTest {
 
     private static final HandoverOptions OPTIONS = new HandoverOptions(LocalDate.of(2026, 6, 1), PaperSize.A4);
     private static final int DIGITS = 12;
+    private static final Set<String> FOR_OTHERS = Set.of("csv", "xlsx", "geojson", "kml", "kmz", "gpkg", "txt", "xml", "aixm");
 
     @TempDir
     private Path folder;
@@ -114,6 +116,32 @@ class MadeFromTest {
         }
         assertEquals(List.of(), without);
         assertTrue(kinds.size() >= 44, kinds.toString());
+    }
+
+    /**
+     * Who gets a table, a map or points has not seen the report: the file says that something stands against its figures. Here unit B
+     * is set half a degree too high, which no tolerance of any rule set allows (Annex 14 Vol I, Fig 5-20 has steps of 20').
+     */
+    @Test
+    void figuresForOthersNeverLeaveWithoutTheVerdict() throws Exception {
+        Path file = onGrid();
+        Project project = ProjectFile.load(file);
+        LightUnit unit = DemoProjects.aid(project, "PAPI 09").getUnits().get(2);
+        unit.setSettingDeg(unit.getSettingDeg() + 0.5);
+        HandoverSource source = new HandoverSource(project);
+        List<String> silent = new ArrayList<>();
+        Set<String> kinds = new TreeSet<>();
+        for (HandoverFile each : Deliverables.of(project)) {
+            if (each.subject().isEmpty() && FOR_OTHERS.contains(each.extension())) {
+                kinds.add(each.fileName());
+                String text = text(each, each.writer().write(source, OPTIONS));
+                if (!text.matches("(?s).*Not met: [1-9]\\d* not met.*")) {
+                    silent.add(each.fileName());
+                }
+            }
+        }
+        assertEquals(List.of(), silent);
+        assertTrue(kinds.size() >= 13, kinds.toString());
     }
 
     /** A picture has no letters that can be read again; it keeps them as text beside. */

@@ -28,6 +28,6 @@ public final class MapDeliverable implements Deliverable {
     }
 
     private static MapDocument map(HandoverSource source) {
-        return MapExport.of(source.evaluation(), source.evaluation().aids(), MapExport.USUAL_BEAM_M);
+        return MapExport.of(source.evaluation(), source.evaluation().aids(), MapExport.USUAL_BEAM_M).from(source.madeFrom());
     }
 }

@@ -9,6 +9,8 @@ import slopewright.model.Aerodrome;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
 import slopewright.report.handover.Deliverable;
+import slopewright.report.handover.HandoverOptions;
+import slopewright.report.handover.HandoverSource;
 
 /** The lenses as points for a total station, where the aerodrome has a grid. */
 public final class PointsDeliverable implements Deliverable {
@@ -23,8 +25,12 @@ public final class PointsDeliverable implements Deliverable {
         boolean grid = Optional.ofNullable(project.getAerodrome()).map(Aerodrome::getCoordinateReference)
                 .filter(reference -> reference.startsWith("EPSG:")).isPresent();
         return !grid || Projects.aids(project).isEmpty() ? List.of() : List.of(
-                new Offer("points", "txt", false, (source, options) -> PointList.of(source.evaluation(), options.date()).pnezd()),
-                new Offer("points-landxml", Message.of("deliverable.points-landxml"), "points", "xml", false, (source, options) -> PointList
-                        .of(source.evaluation(), options.date()).landXml(options.date()), Optional.empty()));
+                new Offer("points", "txt", false, (source, options) -> points(source, options).pnezd()),
+                new Offer("points-landxml", Message.of("deliverable.points-landxml"), "points", "xml", false, (source, options) ->
+                        points(source, options).landXml(options.date()), Optional.empty()));
+    }
+
+    private static PointList points(HandoverSource source, HandoverOptions options) {
+        return PointList.of(source.evaluation(), options.date()).from(source.madeFrom());
     }
 }
