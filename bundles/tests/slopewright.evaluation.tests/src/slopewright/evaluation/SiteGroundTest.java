@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Argument;
@@ -23,6 +25,7 @@ import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.util.Projects;
 import slopewright.siting.Families;
 import slopewright.siting.GlidePathIntercept;
 import slopewright.siting.GroundSource;
@@ -34,6 +37,7 @@ import slopewright.siting.SitingRequest;
 import slopewright.siting.site.SiteFrame;
 import slopewright.standards.RuleSet;
 import slopewright.standards.RuleSets;
+import slopewright.testkit.DemoProjects;
 
 /**
  * What the model says of the ground: surveyed levels are the ground under the lights, the glide path meets the centre line, D1 is solved or
@@ -142,6 +146,21 @@ class SiteGroundTest {
         assertTrue(ground().endsWith("source: drawing 3; date: 2026-04-01; accuracy: 0.10 m"), ground());
         end.getSiteProfile().add(point(0, 51));
         assertTrue(ground().startsWith("none that can be used: "), ground());
+    }
+
+    /** Every layout of the demonstrations names whose ground it rests on. */
+    @ParameterizedTest
+    @ValueSource(strings = {DemoProjects.GOOD, DemoProjects.EVERY_FAMILY, DemoProjects.FAULTS})
+    void theDemonstrationsSayWhoseGroundTheyUse(String demo) {
+        int profiles = 0;
+        for (ApproachAid each : Projects.aids(DemoProjects.load(demo))) {
+            String said = GroundUsed.of(AidEvaluation.of(each)).english();
+            if (Projects.host(each).orElseThrow() instanceof RunwayEnd typed && !typed.getSiteProfile().isEmpty()) {
+                profiles++;
+                assertTrue(said.endsWith("source: ground survey (invented); date: 2026-05-12; accuracy: 0.02 m"), said);
+            }
+        }
+        assertTrue(profiles > 1);
     }
 
     private String ground() {
