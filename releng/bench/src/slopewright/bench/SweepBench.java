@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import slopewright.evaluation.obstacles.SurveyField;
 import slopewright.evaluation.sweep.PointSweep;
 import slopewright.evaluation.sweep.SweptEnd;
-import slopewright.geometry.PointTiles;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.siting.site.PlacedPoints;
 import slopewright.siting.site.SurveyPoints;
 
 /** Runway ends of a country against a million points, one end against the same points alone, and a tenth of the ends and of the points. */
@@ -58,8 +58,7 @@ public final class SweepBench {
     }
 
     private static void single(SurveyPoints points, SweptEnd end) {
-        SurveyPoints.InFrame places = points.toFrame(end.frame());
-        new SurveyField(points, places, new PointTiles(places.alongM(), places.rightM(), places.heightM()), 1, 1).compare(SURFACE);
+        new SurveyField(points, PlacedPoints.of(points.toFrame(end.frame())), 1, 1).compare(SURFACE);
     }
 
     private static double best(Runnable work) {

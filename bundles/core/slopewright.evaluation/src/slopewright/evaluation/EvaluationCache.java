@@ -157,8 +157,7 @@ public final class EvaluationCache {
             surveys.clear();
         }
         surveys.keySet().removeIf(old -> old.key().file().path().equals(key.file().path()) && !old.key().file().equals(key.file()));
-        SurveyField fresh = new SurveyField(placed.points(), placed.places(), placed.tiles(), wanted.horizontalM(),
-                wanted.verticalM());
+        SurveyField fresh = new SurveyField(placed.points(), placed.places(), wanted.horizontalM(), wanted.verticalM());
         surveys.put(wanted, fresh);
         return fresh;
     }

@@ -7,13 +7,14 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
-import slopewright.geometry.PointTiles;
 import slopewright.messages.Message;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
 import slopewright.model.io.ProjectFile;
 import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
+import slopewright.siting.site.PlacedPoints;
+import slopewright.siting.site.PointOrder;
 import slopewright.siting.site.SiteFrame;
 import slopewright.siting.site.SurveyPoints;
 
@@ -30,10 +31,10 @@ final class SurveyStore {
     }
 
     /** Points with their places in a frame; shared, never changed. */
-    record Placed(SurveyPoints points, SurveyPoints.InFrame places, PointTiles tiles) {
+    record Placed(SurveyPoints points, PlacedPoints places) {
     }
 
-    private final Map<SurveyFile, SurveyPoints> points = new HashMap<>();
+    private final Map<SurveyFile, PointOrder> points = new HashMap<>();
     private final Map<Key, Attempt<Placed>> attempts = new HashMap<>();
 
     /**
@@ -70,21 +71,20 @@ final class SurveyStore {
             return known.get();
         }
         Attempt<Placed> fresh = Attempt.of(() -> {
-            SurveyPoints read = read(key.file(), block);
-            SurveyPoints.InFrame places = read.toFrame(key.frame());
-            return new Placed(read, places, new PointTiles(places.alongM(), places.rightM(), places.heightM()));
+            PointOrder read = read(key.file(), block);
+            return new Placed(read.points(), PlacedPoints.of(read, key.frame()));
         });
         keep(key, fresh);
         return fresh;
     }
 
-    private SurveyPoints read(SurveyFile file, SurveyBlock block) {
+    private PointOrder read(SurveyFile file, SurveyBlock block) {
         synchronized (this) {
             if (points.containsKey(file)) {
                 return points.get(file);
             }
         }
-        SurveyPoints read = SurveyPoints.read(block, file.folder());
+        PointOrder read = new PointOrder(SurveyPoints.read(block, file.folder()));
         synchronized (this) {
             points.keySet().removeIf(old -> old.path().equals(file.path()));
             attempts.keySet().removeIf(old -> old.file().path().equals(file.path()));

@@ -1,15 +1,15 @@
 package slopewright.geometry;
 
-import java.util.Arrays;
-
 /**
  * Points put together in tiles of neighbours, so that a comparison with a surface can pass over a whole tile where a bound says enough.
  * What stands in a tile is known by index; the points themselves stay where they are. Immutable, safe for use by many threads at once.
  */
 public final class PointTiles {
 
-    private static final int POINTS_IN_A_TILE = 256;
-    private static final int STEPS = 1 << 15;
+    /** So many points are in each tile but the last. */
+    public static final int POINTS_IN_A_TILE = 256;
+    private static final int STEP_BITS = 15;
+    private static final int STEPS = 1 << STEP_BITS;
 
     private final int[] order;
     private final double[] alongM;
@@ -26,7 +26,7 @@ public final class PointTiles {
      */
     public PointTiles(double[] alongM, double[] rightM, double[] heightM) {
         order = neighbours(alongM, rightM);
-        int tiles = (order.length + POINTS_IN_A_TILE - 1) / POINTS_IN_A_TILE;
+        int tiles = tiles(order.length);
         this.alongM = new double[tiles];
         this.rightM = new double[tiles];
         radiusM = new double[tiles];
@@ -45,6 +45,34 @@ public final class PointTiles {
             radiusM[tile] = Math.hypot(along.half(), right.half());
             topM[tile] = height.most;
         }
+    }
+
+    private PointTiles(int[] order, double[] alongM, double[] rightM, double[] radiusM, double[] topM) {
+        this.order = order;
+        this.alongM = alongM;
+        this.rightM = rightM;
+        this.radiusM = radiusM;
+        this.topM = topM;
+    }
+
+    /**
+     * Puts tiles together of which circles are known that hold them, so that no point need be looked at. The arrays are shared.
+     *
+     * @param order   the indices of the points, tile after tile of {@link #neighbours}
+     * @param alongM  middle of a circle that holds the points of each tile, metres
+     * @param rightM  the same
+     * @param radiusM its radius, metres
+     * @param topM    height that none of them is above, metres
+     */
+    public static PointTiles within(int[] order, double[] alongM, double[] rightM, double[] radiusM, double[] topM) {
+        if (topM.length != tiles(order.length)) {
+            throw new IllegalArgumentException("there are " + tiles(order.length) + " tiles");
+        }
+        return new PointTiles(order, alongM, rightM, radiusM, topM);
+    }
+
+    private static int tiles(int points) {
+        return (points + POINTS_IN_A_TILE - 1) / POINTS_IN_A_TILE;
     }
 
     /** The least and the most of some numbers; one that is no number makes both none. */
@@ -66,25 +94,43 @@ public final class PointTiles {
         }
     }
 
-    /** The indices in the order of a curve that fills the plane: the bits of both places in turn. */
-    private static int[] neighbours(double[] alongM, double[] rightM) {
-        Range along = new Range();
-        Range right = new Range();
-        for (int i = 0; i < alongM.length; i++) {
-            along.take(alongM[i]);
-            right.take(rightM[i]);
+    /**
+     * Returns the indices of points in the order of a curve that fills the plane: the bits of both places in turn. Points of the same key
+     * stay in their order.
+     *
+     * @param along places of the points on one axis, of any unit
+     * @param right places on the other
+     */
+    public static int[] neighbours(double[] along, double[] right) {
+        Range most = new Range();
+        Range across = new Range();
+        for (int i = 0; i < along.length; i++) {
+            most.take(along[i]);
+            across.take(right[i]);
         }
-        long[] keys = new long[alongM.length];
+        int[] keys = new int[along.length];
+        int[] order = new int[along.length];
         for (int i = 0; i < keys.length; i++) {
-            long curve = spread(step(alongM[i], along)) << 1 | spread(step(rightM[i], right));
-            keys[i] = curve << Integer.SIZE | i;
+            keys[i] = (int) (spread(step(along[i], most)) << 1 | spread(step(right[i], across)));
+            order[i] = i;
         }
-        Arrays.sort(keys);
-        int[] order = new int[keys.length];
-        for (int i = 0; i < order.length; i++) {
-            order[i] = (int) keys[i];
+        return sorted(sorted(order, keys, 0), keys, STEP_BITS);
+    }
+
+    /** Sorts indices by some bits of their keys; what has the same bits keeps its order. */
+    private static int[] sorted(int[] order, int[] keys, int shift) {
+        int[] next = new int[STEPS + 1];
+        for (int key : keys) {
+            next[(key >>> shift & STEPS - 1) + 1]++;
         }
-        return order;
+        for (int i = 0; i < STEPS; i++) {
+            next[i + 1] += next[i];
+        }
+        int[] found = new int[order.length];
+        for (int index : order) {
+            found[next[keys[index] >>> shift & STEPS - 1]++] = index;
+        }
+        return found;
     }
 
     private static int step(double place, Range range) {
@@ -136,5 +182,10 @@ public final class PointTiles {
     /** Returns whether every point of a tile lies under or over a surface; no where the tile is too near its outline to tell. */
     public boolean isInside(int tile, SurfaceSweep surface) {
         return surface.holdsCircle(alongM[tile], rightM[tile], radiusM[tile]);
+    }
+
+    /** Returns whether every point of a tile lies within a distance of the origin; no where the tile is too near to it to tell. */
+    public boolean isWithin(int tile, double distanceM) {
+        return Math.hypot(alongM[tile], rightM[tile]) + radiusM[tile] < distanceM;
     }
 }

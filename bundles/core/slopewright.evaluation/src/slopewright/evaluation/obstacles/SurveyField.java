@@ -14,6 +14,7 @@ import slopewright.geometry.Penetration;
 import slopewright.geometry.PointTiles;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.SurfaceSweep;
+import slopewright.siting.site.PlacedPoints;
 import slopewright.siting.site.SurveyPoints;
 
 /** The points of one survey block in one frame. What was compared with a surface is kept. Not for several threads. */
@@ -43,7 +44,7 @@ public final class SurveyField {
     }
 
     private final SurveyPoints points;
-    private final SurveyPoints.InFrame places;
+    private final PlacedPoints places;
     private final PointTiles tiles;
     private final double horizontalM;
     private final double verticalM;
@@ -62,13 +63,12 @@ public final class SurveyField {
      *
      * @param points      the points
      * @param places      their places in the frame
-     * @param tiles       the same places put together in tiles
      * @param horizontalM radius in which the true place of each may lie, metres, zero or more
      * @param verticalM   by how much each may stand higher, metres, zero or more
      */
-    public SurveyField(SurveyPoints points, SurveyPoints.InFrame places, PointTiles tiles, double horizontalM, double verticalM) {
+    public SurveyField(SurveyPoints points, PlacedPoints places, double horizontalM, double verticalM) {
         this.points = points;
-        this.tiles = tiles;
+        tiles = places.tiles();
         this.horizontalM = horizontalM;
         this.verticalM = verticalM;
         this.places = places;
@@ -94,64 +94,87 @@ public final class SurveyField {
         return compareAll(surface, liftM);
     }
 
+    /** What was found of the points so far. */
+    private static final class Tally {
+        private int inside;
+        private int above;
+        private int worst = -1;
+        private double highest = Double.NEGATIVE_INFINITY;
+        private Optional<Penetration> governing = Optional.empty();
+
+        private void take(int index, Penetration exact) {
+            double excess = exact.excessM();
+            inside++;
+            above += excess > 0 ? 1 : 0;
+            if (governing.isEmpty() || excess > highest || excess == highest && index < worst) {
+                governing = Optional.of(exact);
+                highest = excess;
+                worst = index;
+            }
+        }
+
+        /** Returns whether what has a bound neither stands above nor governs. */
+        private boolean isLower(double bound) {
+            return bound < Math.min(0, highest);
+        }
+    }
+
     /**
      * A point is compared exactly where it may stand above, or as high as every one before it, or may lie on the outline. Of all others a
-     * bound, of the point or of its whole tile, says enough: they lie inside and decide nothing.
+     * bound, of the point or of its whole tile, says enough: they lie inside and decide nothing. The tile of the highest bound comes
+     * first, for the more others are passed over.
      */
     private Result compareAll(ProtectionSurface surface, DoubleUnaryOperator liftM) {
         SurfaceSweep sweep = new SurfaceSweep(surface);
-        int inside = 0;
-        int above = 0;
-        int worst = -1;
-        double highest = Double.NEGATIVE_INFINITY;
-        Optional<Penetration> governing = Optional.empty();
-        for (int tile = 0; tile < tiles.count(); tile++) {
-            double mostOfTile = tiles.mostExcessM(tile, sweep, horizontalM, verticalM);
-            if (mostOfTile == Double.NEGATIVE_INFINITY) {
+        double[] bounds = IntStream.range(0, tiles.count()).mapToDouble(tile -> tiles.mostExcessM(tile, sweep, horizontalM, verticalM))
+                .toArray();
+        int first = IntStream.range(0, bounds.length).reduce(0, (best, tile) -> bounds[tile] > bounds[best] ? tile : best);
+        Tally tally = new Tally();
+        for (int turn = 0; turn < bounds.length; turn++) {
+            int tile = turn == 0 ? first : turn <= first ? turn - 1 : turn;
+            if (bounds[tile] == Double.NEGATIVE_INFINITY) {
                 continue;
             }
-            if (mostOfTile < Math.min(0, highest) && tiles.isInside(tile, sweep)) {
-                inside += tiles.to(tile) - tiles.from(tile);
-                continue;
-            }
-            for (int at = tiles.from(tile); at < tiles.to(tile); at++) {
-                int i = tiles.index(at);
-                double most = mostExcessM(sweep, i);
-                if (most == Double.NEGATIVE_INFINITY) {
-                    continue;
-                }
-                if (most < Math.min(0, highest) && !Double.isNaN(excessM(sweep, i))) {
-                    inside++;
-                    continue;
-                }
-                Optional<Penetration> exact = compare(i, surface, liftM);
-                if (exact.isPresent()) {
-                    double excess = exact.get().excessM();
-                    inside++;
-                    above += excess > 0 ? 1 : 0;
-                    if (governing.isEmpty() || excess > highest || excess == highest && i < worst) {
-                        governing = exact;
-                        highest = excess;
-                        worst = i;
-                    }
-                }
+            if (tally.isLower(bounds[tile]) && tiles.isInside(tile, sweep)) {
+                tally.inside += tiles.to(tile) - tiles.from(tile);
+            } else {
+                compareTile(tile, sweep, surface, liftM, tally);
             }
         }
-        return new Result(inside, above, worst, governing);
+        return new Result(tally.inside, tally.above, tally.worst, tally.governing);
     }
 
-    private double excessM(SurfaceSweep sweep, int index) {
-        return sweep.excessM(places.alongM()[index], places.rightM()[index], places.heightM()[index]);
+    private void compareTile(int tile, SurfaceSweep sweep, ProtectionSurface surface, DoubleUnaryOperator liftM, Tally tally) {
+        SurveyPoints.InFrame around = places.around(tile);
+        for (int at = 0; at < around.alongM().length; at++) {
+            double most = mostExcessM(sweep, around, at);
+            if (most == Double.NEGATIVE_INFINITY) {
+                continue;
+            }
+            if (tally.isLower(most) && !Double.isNaN(excessM(sweep, around, at))) {
+                tally.inside++;
+            } else {
+                int index = tiles.index(tiles.from(tile) + at);
+                compare(point(around, at), surface, liftM).ifPresent(exact -> tally.take(index, exact));
+            }
+        }
+    }
+
+    private static double excessM(SurfaceSweep sweep, SurveyPoints.InFrame around, int index) {
+        return sweep.excessM(around.alongM()[index], around.rightM()[index], around.heightM()[index]);
     }
 
     /** A bound of the height of a point above a surface, metres; negative infinity where it lies outside. */
-    private double mostExcessM(SurfaceSweep sweep, int index) {
-        return sweep.mostExcessM(places.alongM()[index], places.rightM()[index], places.heightM()[index] + verticalM, 0, horizontalM);
+    private double mostExcessM(SurfaceSweep sweep, SurveyPoints.InFrame around, int index) {
+        return sweep.mostExcessM(around.alongM()[index], around.rightM()[index], around.heightM()[index] + verticalM, 0, horizontalM);
     }
 
     /** Compares one point with a surface that rises by a lift over its plane. */
     Optional<Penetration> compare(int index, ProtectionSurface surface, DoubleUnaryOperator liftM) {
-        FramePoint point = point(index);
+        return compare(point(index), surface, liftM);
+    }
+
+    private Optional<Penetration> compare(FramePoint point, ProtectionSurface surface, DoubleUnaryOperator liftM) {
         return surface.compare(point, horizontalM, verticalM).map(plain -> lifted(plain, point, surface, liftM));
     }
 
@@ -178,10 +201,11 @@ public final class SurveyField {
         PriorityQueue<Hit> highest = new PriorityQueue<>(leastFirst);
         for (int tile = 0; tile < tiles.count(); tile++) {
             if (mayCount(tiles.mostExcessM(tile, sweep, horizontalM, verticalM), highest.size() < most ? null : highest.peek())) {
-                for (int at = tiles.from(tile); at < tiles.to(tile); at++) {
-                    int i = tiles.index(at);
-                    if (mayCount(mostExcessM(sweep, i), highest.size() < most ? null : highest.peek())) {
-                        surface.compare(point(i), horizontalM, verticalM).ifPresent(hit -> highest.add(new Hit(i, hit.excessM())));
+                SurveyPoints.InFrame around = places.around(tile);
+                for (int at = 0; at < around.alongM().length; at++) {
+                    if (mayCount(mostExcessM(sweep, around, at), highest.size() < most ? null : highest.peek())) {
+                        int i = tiles.index(tiles.from(tile) + at);
+                        surface.compare(point(around, at), horizontalM, verticalM).ifPresent(hit -> highest.add(new Hit(i, hit.excessM())));
                         if (highest.size() > most) {
                             highest.remove();
                         }
@@ -210,8 +234,22 @@ public final class SurveyField {
         return new SurveyedShape(SurveyedShape.Kind.POINT, List.of(point(index)), horizontalM, verticalM);
     }
 
-    private FramePoint point(int index) {
-        return new FramePoint(places.alongM()[index], places.rightM()[index], places.heightM()[index]);
+    /** Returns one point in the frame. */
+    public FramePoint point(int index) {
+        return places.point(index);
+    }
+
+    private static FramePoint point(SurveyPoints.InFrame around, int index) {
+        return new FramePoint(around.alongM()[index], around.rightM()[index], around.heightM()[index]);
+    }
+
+    /** Returns whether a point lies farther than a distance from the origin of the frame, or nobody knows where. */
+    public boolean reachesBeyond(double distanceM) {
+        return IntStream.range(0, tiles.count()).filter(tile -> !tiles.isWithin(tile, distanceM)).anyMatch(tile -> {
+            SurveyPoints.InFrame around = places.around(tile);
+            return IntStream.range(0, around.alongM().length)
+                    .anyMatch(at -> !(Math.hypot(around.alongM()[at], around.rightM()[at]) <= distanceM));
+        });
     }
 
     /** Returns whether no point stands above a surface, its accuracy on the safe side. */
@@ -224,13 +262,17 @@ public final class SurveyField {
     private IntStream mayStandAbove(ProtectionSurface surface) {
         SurfaceSweep sweep = new SurfaceSweep(surface);
         return IntStream.range(0, tiles.count()).filter(tile -> tiles.mostExcessM(tile, sweep, horizontalM, verticalM) > 0)
-                .flatMap(tile -> IntStream.range(tiles.from(tile), tiles.to(tile))).map(tiles::index)
-                .filter(i -> mostExcessM(sweep, i) > 0);
+                .flatMap(tile -> {
+                    SurveyPoints.InFrame around = places.around(tile);
+                    return IntStream.range(0, around.alongM().length).filter(at -> mostExcessM(sweep, around, at) > 0)
+                            .map(at -> tiles.index(tiles.from(tile) + at));
+                });
     }
 
     private Optional<Above> above(int index, ProtectionSurface surface) {
-        return surface.compare(point(index), horizontalM, verticalM).filter(exact -> exact.excessM() > 0)
-                .map(exact -> new Above(index, point(index), exact.excessM()));
+        FramePoint point = point(index);
+        return surface.compare(point, horizontalM, verticalM).filter(exact -> exact.excessM() > 0)
+                .map(exact -> new Above(index, point, exact.excessM()));
     }
 
     /**
@@ -245,6 +287,6 @@ public final class SurveyField {
 
     /** Returns the points in the frame, in the order of the block; the arrays are shared and must not be changed. */
     public SurveyPoints.InFrame places() {
-        return places;
+        return places.all();
     }
 }

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 
 import slopewright.evaluation.obstacles.SurveyField;
 import slopewright.geometry.FramePoint;
-import slopewright.geometry.PointTiles;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.siting.site.PlacedPoints;
 import slopewright.siting.site.PointIndex;
 import slopewright.siting.site.SiteFrame;
 import slopewright.siting.site.SurveyPoints;
@@ -63,9 +63,7 @@ public final class PointSweep {
      */
     public Result compare(SiteFrame frame, ProtectionSurface surface) {
         PointIndex.Near near = index.near(frame, edge(surface), horizontalM);
-        SurveyPoints.InFrame places = near.places();
-        SurveyField field = new SurveyField(chosen(near.indices()), places,
-                new PointTiles(places.alongM(), places.rightM(), places.heightM()), horizontalM, verticalM);
+        SurveyField field = new SurveyField(chosen(near.indices()), PlacedPoints.of(near.places()), horizontalM, verticalM);
         SurveyField.Result found = field.compare(surface);
         return new Result(near.covered(), found.inside(), found.above(), found.worst() < 0 ? -1 : near.indices()[found.worst()],
                 found.governing().map(worst -> OptionalDouble.of(-worst.excessM())).orElseGet(OptionalDouble::empty));

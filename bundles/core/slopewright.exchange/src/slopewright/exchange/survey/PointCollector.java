@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.model.Place;
@@ -17,6 +18,7 @@ final class PointCollector implements SurveyFile.Sink {
 
     private final ShapeElements elements;
     private final List<String> ids = new ArrayList<>();
+    private List<String> packed = List.of();
     private double[] north = new double[FIRST];
     private double[] east = new double[FIRST];
     private double[] elevation = new double[FIRST];
@@ -68,6 +70,58 @@ final class PointCollector implements SurveyFile.Sink {
         verticalM = worse(verticalM, up);
     }
 
+    @Override
+    public boolean wantsColumns() {
+        SurveyHeights.Meaning meaning = elements.origin().heights().meaning();
+        return count == 0 && !elements.isPlane() && (meaning == SurveyHeights.Meaning.AS_STATED || meaning == SurveyHeights.Meaning.TOP);
+    }
+
+    @Override
+    public boolean takes(PointColumns columns) {
+        if (columns.count() > SurveyPoints.MOST_POINTS || !isFit(columns)) {
+            return false;
+        }
+        count = columns.count();
+        north = columns.north();
+        east = columns.east();
+        elevation = columns.topM();
+        horizontalM = worst(columns.horizontalM(), elements.origin().horizontalAccuracyM());
+        verticalM = worst(columns.verticalM(), elements.origin().verticalAccuracyM());
+        unknownHorizontal = horizontalM == null;
+        unknownVertical = verticalM == null;
+        packed = columns.ids().<List<String>>map(names -> names).orElse(List.of());
+        named = packed.stream().anyMatch(id -> !id.isEmpty());
+        return true;
+    }
+
+    private boolean isFit(PointColumns columns) {
+        double[] box = {90, -90, 180, -180};
+        for (int i = 0; i < columns.count(); i++) {
+            box[0] = Math.min(box[0], columns.north()[i]);
+            box[1] = Math.max(box[1], columns.north()[i]);
+            box[2] = Math.min(box[2], columns.east()[i]);
+            box[3] = Math.max(box[3], columns.east()[i]);
+            if (!elements.isPlainTop(columns.topM()[i])) {
+                return false;
+            }
+        }
+        return elements.isNear(box[0], box[1], box[2], box[3]);
+    }
+
+    /** Returns the worst accuracy, null where that of one point is not known. */
+    private Double worst(Optional<double[]> column, OptionalDouble whole) {
+        Double worst = null;
+        for (int i = 0; i < (column.isPresent() ? count : 1); i++) {
+            double own = column.isPresent() ? column.get()[i] : Double.NaN;
+            double found = Double.isNaN(own) ? whole.orElse(Double.NaN) : own;
+            if (Double.isNaN(found)) {
+                return null;
+            }
+            worst = worst == null || found > worst ? Double.valueOf(found) : worst;
+        }
+        return worst;
+    }
+
     private static Double worse(Double before, Double found) {
         return before == null ? found : found == null ? before : Double.valueOf(Math.max(before, found));
     }
@@ -93,6 +147,6 @@ final class PointCollector implements SurveyFile.Sink {
 
     SurveyPoints points() {
         return new SurveyPoints(elements.isPlane(), Arrays.copyOf(north, count), Arrays.copyOf(east, count),
-                Arrays.copyOf(elevation, count), named ? ids : List.of());
+                Arrays.copyOf(elevation, count), !named ? List.of() : packed.isEmpty() ? ids : packed);
     }
 }

@@ -21,9 +21,10 @@ final class Sameness {
     private Sameness() {
     }
 
-    /** Returns whether a project has the points of a block already, surveyed as accurately. */
+    /** Returns whether a project has the points of a block already, as the same kind of thing and surveyed as accurately. */
     static boolean isRepeated(Project project, SurveyBlock block) {
         return project.getSurveyBlocks().stream().anyMatch(known -> block.getSha256().equals(known.getSha256())
+                && Objects.equals(block.getKind(), known.getKind())
                 && isNear(block.getHorizontalAccuracyM(), known.getHorizontalAccuracyM(), SAME_M)
                 && isNear(block.getVerticalAccuracyM(), known.getVerticalAccuracyM(), SAME_M));
     }

@@ -346,6 +346,21 @@ final class ShapeElements {
         return awayM(latitudeDeg, longitudeDeg) <= FARTHEST_M;
     }
 
+    /** Returns whether every place of a box of degrees is near; no where it is not told. */
+    boolean isNear(double south, double north, double west, double east) {
+        if (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null) {
+            return true;
+        }
+        boolean turnsOver = Math.max(Math.abs(west - aerodrome.getLongitudeDeg()), Math.abs(east - aerodrome.getLongitudeDeg())) >= 180;
+        return !turnsOver && isNear(south, west) && isNear(south, east) && isNear(north, west) && isNear(north, east);
+    }
+
+    /** Returns whether an elevation is one that a top may have, and none that many programs write for one that is not known. */
+    boolean isPlainTop(double elevationM) {
+        return elevationM >= LOWEST_M && elevationM <= HIGHEST_M
+                && (elevationM != 0 || origin.heights().meaning() == SurveyHeights.Meaning.TOP);
+    }
+
     /** Returns how far a place lies from the aerodrome, metres; zero where nobody knows where that is. */
     private double awayM(double latitudeDeg, double longitudeDeg) {
         if (aerodrome.getLatitudeDeg() == null || aerodrome.getLongitudeDeg() == null) {

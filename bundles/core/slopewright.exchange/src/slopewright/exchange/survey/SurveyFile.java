@@ -73,6 +73,20 @@ public final class SurveyFile {
             // whoever does not know better takes them as they are
         }
 
+        /** Returns whether the points of a table are taken all at once, if they are fit for it. */
+        default boolean wantsColumns() {
+            return false;
+        }
+
+        /**
+         * Takes the points of a table all at once.
+         *
+         * @return whether they are taken; where one of them is not fit none is, and the table is to be read row by row
+         */
+        default boolean takes(PointColumns columns) {
+            return false;
+        }
+
         /** Returns whether points of a class are taken of a cloud, and counts the others. */
         default boolean takes(int pointClass) {
             return PointClasses.STANDING.contains(pointClass);

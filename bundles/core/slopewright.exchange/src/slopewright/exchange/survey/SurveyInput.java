@@ -182,6 +182,16 @@ public final class SurveyInput {
         sink.elevationsIn(name);
     }
 
+    /** Returns whether the points of a table are taken all at once: never of one whose columns or units somebody named. */
+    public boolean wantsColumns() {
+        return table.isEmpty() && sink.wantsColumns();
+    }
+
+    /** Hands on the points of a table; where they are not taken it is to be read row by row. */
+    public boolean takes(PointColumns columns) {
+        return sink.takes(columns);
+    }
+
     /** Returns whether points of a class are taken of a cloud. */
     public boolean takes(int pointClass) {
         return sink.takes(pointClass);

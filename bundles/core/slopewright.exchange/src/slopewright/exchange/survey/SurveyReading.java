@@ -115,21 +115,25 @@ public final class SurveyReading {
         }
         leftOut.forEach((pointClass, count) -> notes.add(count + " points of the class " + pointClass + " left out"));
         if (form == Form.BLOCK && collector.count() > 0) {
-            byte[] bytes = bytes(collector);
+            SurveyPoints found = collector.points();
+            byte[] bytes = bytes(found);
             SurveyBlock block = element(collector, bytes);
             if (Sameness.isRepeated(project, block)) {
                 repeated = collector.count();
             } else {
-                points = Optional.of(collector.points());
+                points = Optional.of(found);
+                project.getSurveyBlocks().stream().filter(known -> block.getSha256().equals(known.getSha256())).findFirst()
+                        .ifPresent(known -> notes.add("the project has the same points as " + Projects.label(known) + ", "
+                                + known.getKind() + "; remove the one that is wrong"));
                 elements.add(block);
                 blockBytes = Optional.of(bytes);
             }
         }
     }
 
-    private byte[] bytes(PointCollector points) throws ExchangeException {
+    private byte[] bytes(SurveyPoints points) throws ExchangeException {
         try {
-            return points.points().bytes();
+            return points.bytes();
         } catch (IllegalArgumentException e) {
             throw new ExchangeException(file.toString(), 0, e.getMessage());
         }
@@ -186,6 +190,16 @@ public final class SurveyReading {
         @Override
         public void elevationsIn(String name) throws ExchangeException {
             maker.refuseOtherDatum(name);
+        }
+
+        @Override
+        public boolean wantsColumns() {
+            return sink.wantsColumns();
+        }
+
+        @Override
+        public boolean takes(PointColumns columns) {
+            return sink.takes(columns);
         }
 
         @Override

@@ -30,8 +30,10 @@ final class FrameMap {
     record Axis(double middle, double half) {
 
         static Axis of(double[] degrees) {
-            double least = Arrays.stream(degrees).min().orElseThrow();
-            double most = Arrays.stream(degrees).max().orElseThrow();
+            return of(Arrays.stream(degrees).min().orElseThrow(), Arrays.stream(degrees).max().orElseThrow());
+        }
+
+        static Axis of(double least, double most) {
             return new Axis((least + most) / 2, Math.max((most - least) / 2, 1e-9));
         }
 
@@ -104,7 +106,7 @@ final class FrameMap {
     }
 
     private boolean isExact(SiteFrame frame) {
-        double[] place = new double[2];
+        double[] place = place();
         for (int j = 0; j <= HELD_AGAINST; j++) {
             for (int i = 0; i <= HELD_AGAINST; i++) {
                 double longitude = x.middle() + x.half() * (2.0 * i / HELD_AGAINST - 1);
@@ -119,40 +121,43 @@ final class FrameMap {
         return true;
     }
 
+    /** Returns what {@link #map} writes into: a place and room to work in, for one thread. */
+    static double[] place() {
+        return new double[2 + 2 * NODES];
+    }
+
     /**
      * Brings a place into the frame.
      *
      * @param longitude decimal degrees, within the box
      * @param latitude  decimal degrees, within the box
-     * @param place     receives metres along and to the right
+     * @param place     receives metres along and to the right as its first two numbers; of {@link #place()}
      */
     void map(double longitude, double latitude, double[] place) {
-        double[] acrossX = polynomials(x.scaled(longitude));
-        double[] acrossY = polynomials(y.scaled(latitude));
+        polynomials(x.scaled(longitude), place, 2);
+        polynomials(y.scaled(latitude), place, 2 + NODES);
         double alongM = 0;
         double rightM = 0;
         for (int m = 0; m < NODES; m++) {
             double alongRow = 0;
             double rightRow = 0;
             for (int n = 0; n < NODES; n++) {
-                alongRow += along[m * NODES + n] * acrossX[n];
-                rightRow += right[m * NODES + n] * acrossX[n];
+                alongRow += along[m * NODES + n] * place[2 + n];
+                rightRow += right[m * NODES + n] * place[2 + n];
             }
-            alongM += alongRow * acrossY[m];
-            rightM += rightRow * acrossY[m];
+            alongM += alongRow * place[2 + NODES + m];
+            rightM += rightRow * place[2 + NODES + m];
         }
         place[0] = alongM;
         place[1] = rightM;
     }
 
     /** The polynomials of Chebyshev up to the degree of the map. */
-    private static double[] polynomials(double at) {
-        double[] found = new double[NODES];
-        found[0] = 1;
-        found[1] = at;
-        for (int n = 2; n < NODES; n++) {
-            found[n] = 2 * at * found[n - 1] - found[n - 2];
+    private static void polynomials(double at, double[] into, int from) {
+        into[from] = 1;
+        into[from + 1] = at;
+        for (int n = from + 2; n < from + NODES; n++) {
+            into[n] = 2 * at * into[n - 1] - into[n - 2];
         }
-        return found;
     }
 }

@@ -129,8 +129,9 @@ public final class PointIndex {
                 : FrameMap.over(frame, longitudes.orElseThrow(), latitudes.orElseThrow());
         SurveyPoints.InFrame places = new SurveyPoints.InFrame(new double[indices.length], new double[indices.length],
                 new double[indices.length]);
+        double[] place = FrameMap.place();
         for (int i = 0; i < indices.length; i++) {
-            points.toFrame(frame, map, indices[i], i, places);
+            points.toFrame(frame, map, indices[i], i, places, place);
         }
         return places;
     }

@@ -18,15 +18,14 @@ final class SurveyPointBytes {
     private static final byte[] MAGIC = "SWPOINT1".getBytes(StandardCharsets.US_ASCII);
     private static final int HEADER_BYTES = 16;
     private static final int POINT_BYTES = 3 * Double.BYTES;
-    private static final int MOST_ID_BYTES = 0xFFFF;
     private static final double MOST_LATITUDE_DEG = 90;
 
     private SurveyPointBytes() {
     }
 
     static byte[] write(SurveyPoints points) {
-        List<byte[]> ids = points.ids().stream().map(SurveyPointBytes::idBytes).toList();
-        long size = HEADER_BYTES + (long) points.count() * POINT_BYTES + ids.stream().mapToLong(id -> Short.BYTES + id.length).sum();
+        PackedIds ids = packed(points.ids());
+        long size = HEADER_BYTES + (long) points.count() * POINT_BYTES + ids.byteCount();
         if (size > MOST_BYTES) {
             throw new IllegalArgumentException("the points take more bytes than a file of survey points may hold");
         }
@@ -37,16 +36,23 @@ final class SurveyPointBytes {
             out.asDoubleBuffer().put(column);
             out.position(out.position() + column.length * Double.BYTES);
         }
-        ids.forEach(id -> out.putShort((short) id.length).put(id));
+        ids.put(out);
         return out.array();
     }
 
-    private static byte[] idBytes(String id) {
-        byte[] bytes = id.getBytes(StandardCharsets.UTF_8);
-        if (bytes.length > MOST_ID_BYTES) {
-            throw new IllegalArgumentException("the id of a point is longer than " + MOST_ID_BYTES + " bytes");
+    private static PackedIds packed(List<String> ids) {
+        if (ids instanceof PackedIds already) {
+            return already;
         }
-        return bytes;
+        PackedIds.Builder packed = new PackedIds.Builder();
+        for (String id : ids) {
+            byte[] bytes = id.getBytes(StandardCharsets.UTF_8);
+            if (bytes.length > PackedIds.MOST_BYTES) {
+                throw new IllegalArgumentException("the id of a point is longer than " + PackedIds.MOST_BYTES + " bytes");
+            }
+            packed.add(bytes, 0, bytes.length);
+        }
+        return packed.build();
     }
 
     static SurveyPoints read(byte[] bytes) {
@@ -87,19 +93,32 @@ final class SurveyPointBytes {
     private static List<String> ids(ByteBuffer in, int count) {
         List<String> ids = new ArrayList<>(count);
         for (int i = 0; i < count; i++) {
-            int length = in.remaining() < Short.BYTES ? MOST_ID_BYTES : in.getShort() & MOST_ID_BYTES;
+            int length = in.remaining() < Short.BYTES ? PackedIds.MOST_BYTES : in.getShort() & PackedIds.MOST_BYTES;
             if (length > in.remaining()) {
                 throw new IllegalArgumentException("is cut short in the id of point " + (i + 1));
             }
-            ByteBuffer id = in.slice(in.position(), length);
+            ids.add(text(in, length, i));
             in.position(in.position() + length);
-            try {
-                ids.add(StandardCharsets.UTF_8.newDecoder().decode(id).toString());
-            } catch (CharacterCodingException e) {
-                throw new IllegalArgumentException("the id of point " + (i + 1) + " is no UTF-8", e);
-            }
         }
         return ids;
+    }
+
+    /** Returns a text; of letters that are all ASCII nothing need be decoded. */
+    private static String text(ByteBuffer in, int length, int point) {
+        int from = in.arrayOffset() + in.position();
+        byte[] bytes = in.array();
+        int at = from;
+        while (at < from + length && bytes[at] >= 0) {
+            at++;
+        }
+        if (at == from + length) {
+            return new String(bytes, from, length, StandardCharsets.ISO_8859_1);
+        }
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(in.slice(in.position(), length)).toString();
+        } catch (CharacterCodingException e) {
+            throw new IllegalArgumentException("the id of point " + (point + 1) + " is no UTF-8", e);
+        }
     }
 
     private static void check(boolean plane, double[] north, double[] east, double[] elevation) {

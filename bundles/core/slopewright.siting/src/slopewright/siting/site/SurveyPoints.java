@@ -37,13 +37,16 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
     /** The most points that one file may hold. */
     public static final int MOST_POINTS = 20_000_000;
 
+    /** So many points are brought into a frame in one go. */
+    private static final int RUN = 1 << 12;
+
     /**
      * Checks that the arrays belong together.
      *
      * @throws IllegalArgumentException where their lengths differ
      */
     public SurveyPoints {
-        ids = List.copyOf(ids);
+        ids = ids instanceof PackedIds ? ids : List.copyOf(ids);
         boolean even = north.length == east.length && north.length == elevationM.length;
         if (!even || !ids.isEmpty() && ids.size() != north.length) {
             throw new IllegalArgumentException("a block of points needs as many norths, easts, elevations and ids");
@@ -86,14 +89,18 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
         }
         InFrame points = new InFrame(new double[count()], new double[count()], new double[count()]);
         Optional<FrameMap> map = plane ? Optional.empty() : FrameMap.over(frame, east, north);
-        IntStream.range(0, count()).parallel().forEach(i -> toFrame(frame, map, i, i, points));
+        IntStream.range(0, (count() + RUN - 1) / RUN).parallel().forEach(run -> {
+            double[] place = FrameMap.place();
+            for (int i = run * RUN; i < Math.min(count(), (run + 1) * RUN); i++) {
+                toFrame(frame, map, i, i, points, place);
+            }
+        });
         return points;
     }
 
-    /** Brings one point into a frame, by a map of it where there is one, and puts it at an index of its own. */
-    void toFrame(SiteFrame frame, Optional<FrameMap> map, int i, int at, InFrame into) {
+    /** Brings one point into a frame, by a map of it where there is one, and puts it at an index of its own; the place is scratch. */
+    void toFrame(SiteFrame frame, Optional<FrameMap> map, int i, int at, InFrame into, double[] place) {
         if (map.isPresent()) {
-            double[] place = new double[2];
             map.get().map(east[i], north[i], place);
             into.alongM[at] = place[0];
             into.rightM[at] = place[1];

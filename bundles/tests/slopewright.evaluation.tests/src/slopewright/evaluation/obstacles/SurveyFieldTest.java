@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Penetration;
-import slopewright.geometry.PointTiles;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.siting.site.PlacedPoints;
 import slopewright.siting.site.SurveyPoints;
 
 /** What a block says of a surface is what its points say, asked one after the other. */
@@ -37,8 +37,7 @@ class SurveyFieldTest {
             height[i] = mostHeightM * random.nextDouble();
         }
         SurveyPoints points = new SurveyPoints(true, right, along, height, List.of());
-        return new SurveyField(points, new SurveyPoints.InFrame(along, right, height), new PointTiles(along, right, height), horizontalM,
-                verticalM);
+        return new SurveyField(points, PlacedPoints.of(new SurveyPoints.InFrame(along, right, height)), horizontalM, verticalM);
     }
 
     private record Hit(int index, double excessM) {

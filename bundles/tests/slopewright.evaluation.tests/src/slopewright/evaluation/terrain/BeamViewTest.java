@@ -19,12 +19,12 @@ import slopewright.evaluation.obstacles.SurveyField;
 import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.evaluation.sweep.SweptEnd;
 import slopewright.geometry.FramePoint;
-import slopewright.geometry.PointTiles;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.SurveyBlock;
+import slopewright.siting.site.PlacedPoints;
 import slopewright.siting.site.SurveyPoints;
 
 /**
@@ -63,8 +63,7 @@ class BeamViewTest {
         block.setHorizontalAccuracyM(REACH_M);
         block.setVerticalAccuracyM(verticalM);
         SurveyPoints named = new SurveyPoints(true, places.alongM(), places.rightM(), places.heightM(), List.of());
-        return new Surroundings.Block(block, new SurveyField(named, places,
-                new PointTiles(places.alongM(), places.rightM(), places.heightM()), REACH_M, verticalM));
+        return new Surroundings.Block(block, new SurveyField(named, PlacedPoints.of(places), REACH_M, verticalM));
     }
 
     /** Beside the blocks there is a low thing far below every line, so that something is known of what stands on the ground. */

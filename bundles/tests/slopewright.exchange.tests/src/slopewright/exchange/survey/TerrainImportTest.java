@@ -92,6 +92,21 @@ class TerrainImportTest {
         assertEquals("2026-05-20", block.getDate());
     }
 
+    /** Terrain that was imported before terrain was told apart is the same points and another thing. */
+    @Test
+    void whatWasTakenForObstaclesIsImportedAgainAsTerrain() throws ExchangeException {
+        Project project = Demo.project();
+        Surveys.block(project, GRID, whole());
+        SurveyBlock old = project.getSurveyBlocks().get(project.getSurveyBlocks().size() - 1);
+        assertEquals(30, SurveyReading.of(project, GRID, whole(), Optional.empty(), SurveyReading.Form.BLOCK).repeated());
+        old.setKind("obstacles");
+        SurveyReading again = SurveyReading.of(project, GRID, whole(), Optional.empty(), SurveyReading.Form.BLOCK);
+        assertEquals(0, again.repeated());
+        assertEquals("terrain", ((SurveyBlock) again.elements().get(0)).getKind());
+        assertTrue(again.notes().stream().anyMatch(note -> note.contains("has the same points as") && note.contains("remove the one")),
+                again.notes().toString());
+    }
+
     @Test
     void accuracyDayAndDatumAreNeverAssumed() {
         Optional<String> day = Optional.of("2026-05-20");

@@ -14,7 +14,6 @@ import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.siting.ElementNames;
-import slopewright.siting.site.SurveyPoints;
 
 /**
  * What was surveyed lies within fifty kilometres of the aerodrome, for the widest obstacle survey, Area 2 of Annex 15, reaches 45 km:
@@ -49,16 +48,7 @@ public final class FarPlaceRule extends ProjectRule {
         around.obstacles().placed().stream().filter(placed -> placed.shape().points().stream()
                 .anyMatch(point -> !(Math.hypot(point.alongM(), point.rightM()) <= FAR_M)))
                 .map(ObstacleField.Placed::obstacle).forEach(far::add);
-        around.blocks().stream().filter(block -> isFar(block.points().places())).map(Surroundings.Block::block).forEach(far::add);
+        around.blocks().stream().filter(block -> block.points().reachesBeyond(FAR_M)).map(Surroundings.Block::block).forEach(far::add);
         return List.copyOf(far);
-    }
-
-    private static boolean isFar(SurveyPoints.InFrame places) {
-        for (int i = 0; i < places.alongM().length; i++) {
-            if (!(Math.hypot(places.alongM()[i], places.rightM()[i]) <= FAR_M)) {
-                return true;
-            }
-        }
-        return false;
     }
 }

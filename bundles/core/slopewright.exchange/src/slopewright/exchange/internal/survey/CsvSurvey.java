@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -30,6 +31,14 @@ public final class CsvSurvey implements SurveyFormat {
     @Override
     public void read(SurveyInput input) throws IOException, ExchangeException {
         TableRows rows = new TableRows(input);
+        if (input.wantsColumns()) {
+            Optional<List<String>> header = PlainPointRows.read(input);
+            if (header.isPresent()) {
+                rows.take(header.get(), 1);
+                rows.end();
+                return;
+            }
+        }
         try (Reader text = input.openTable();
                 CsvReader<CsvRecord> records = CsvReader.builder().fieldSeparator(input.separator())
                         .missingFieldStrategy(FieldMismatchStrategy.IGNORE).extraFieldStrategy(FieldMismatchStrategy.IGNORE)

@@ -1,0 +1,153 @@
+package slopewright.siting.site;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+
+import slopewright.geometry.FramePoint;
+import slopewright.geometry.PointTiles;
+
+/**
+ * Survey points in a frame, brought into it tile by tile as they are asked for: of most tiles a circle around them says enough. What stands
+ * where does not depend on who asked first: it is where {@link SurveyPoints#toFrame} puts it, to the last bit. Safe for many threads at
+ * once.
+ */
+public final class PlacedPoints {
+
+    /** More than a degree of a meridian or of the equator measures anywhere. */
+    private static final double METRES_PER_DEGREE = 111_700;
+    /** What is not farther away is drawn out by less than {@link #MOST_STRETCH} where the frame lays the Earth flat. */
+    private static final double FARTHEST_M = 500_000;
+    private static final double MOST_STRETCH = 1.02;
+
+    private final PointTiles tiles;
+    private final AtomicReferenceArray<SurveyPoints.InFrame> brought;
+    private final Source source;
+    private final AtomicReference<SurveyPoints.InFrame> all;
+
+    /** Where a point stands. */
+    private interface Source {
+
+        /** Puts the place of a point at an index; the place is scratch. */
+        void put(int index, SurveyPoints.InFrame into, int at, double[] place);
+
+        /** Returns the places of all points. */
+        SurveyPoints.InFrame all();
+    }
+
+    private PlacedPoints(PointTiles tiles, Source source) {
+        this.tiles = tiles;
+        this.source = source;
+        brought = new AtomicReferenceArray<>(tiles.count());
+        all = new AtomicReference<>();
+    }
+
+    /** Takes points that are in their frame already; the arrays are shared. */
+    public static PlacedPoints of(SurveyPoints.InFrame places) {
+        return new PlacedPoints(new PointTiles(places.alongM(), places.rightM(), places.heightM()), new Source() {
+            @Override
+            public void put(int index, SurveyPoints.InFrame into, int at, double[] place) {
+                into.alongM()[at] = places.alongM()[index];
+                into.rightM()[at] = places.rightM()[index];
+                into.heightM()[at] = places.heightM()[index];
+            }
+
+            @Override
+            public SurveyPoints.InFrame all() {
+                return places;
+            }
+        });
+    }
+
+    /**
+     * Takes points into a frame.
+     *
+     * @param order the points
+     * @param frame the frame
+     * @throws slopewright.siting.SitingException where the points are on a plane and the aerodrome is not, or the other way round
+     */
+    public static PlacedPoints of(PointOrder order, SiteFrame frame) {
+        SurveyPoints points = order.points();
+        Optional<FrameMap> map = points.plane() || frame.isPlane() ? Optional.empty() : order.map(frame);
+        Optional<PointTiles> circles = map.flatMap(known -> circles(order, frame, known));
+        if (circles.isEmpty()) {
+            return of(points.toFrame(frame));
+        }
+        return new PlacedPoints(circles.get(), new Source() {
+            @Override
+            public void put(int index, SurveyPoints.InFrame into, int at, double[] place) {
+                points.toFrame(frame, map, index, at, into, place);
+            }
+
+            @Override
+            public SurveyPoints.InFrame all() {
+                return points.toFrame(frame);
+            }
+        });
+    }
+
+    /**
+     * Circles around the tiles: no way from the middle of a box is longer than the straight one in degrees, each of them taken as long as
+     * anywhere in it. Empty where a tile is so far away that the frame draws it out.
+     */
+    private static Optional<PointTiles> circles(PointOrder order, SiteFrame frame, FrameMap map) {
+        int count = order.count();
+        double[] along = new double[count];
+        double[] right = new double[count];
+        double[] radius = new double[count];
+        double[] top = new double[count];
+        double[] place = FrameMap.place();
+        for (int tile = 0; tile < count; tile++) {
+            PointOrder.Box box = order.box(tile);
+            double up = (box.north() - box.south()) / 2;
+            double across = (box.east() - box.west()) / 2;
+            map.map(box.west() + across, box.south() + up, place);
+            double nearest = box.south() <= 0 && box.north() >= 0 ? 0 : Math.min(Math.abs(box.south()), Math.abs(box.north()));
+            along[tile] = place[0];
+            right[tile] = place[1];
+            radius[tile] = METRES_PER_DEGREE * Math.hypot(up, across * Math.cos(Math.toRadians(nearest))) * MOST_STRETCH + 1;
+            top[tile] = box.topM() - frame.originElevationM();
+            if (!(Math.hypot(place[0], place[1]) + radius[tile] < FARTHEST_M)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(PointTiles.within(order.order(), along, right, radius, top));
+    }
+
+    /** Returns the tiles that the points are put together in. */
+    public PointTiles tiles() {
+        return tiles;
+    }
+
+    /** Returns the places of the points of one tile, in the order in which they stand in it; the arrays are shared. */
+    public SurveyPoints.InFrame around(int tile) {
+        SurveyPoints.InFrame known = brought.get(tile);
+        if (known == null) {
+            int count = tiles.to(tile) - tiles.from(tile);
+            known = new SurveyPoints.InFrame(new double[count], new double[count], new double[count]);
+            double[] place = FrameMap.place();
+            for (int at = 0; at < count; at++) {
+                source.put(tiles.index(tiles.from(tile) + at), known, at, place);
+            }
+            brought.set(tile, known);
+        }
+        return known;
+    }
+
+    /** Returns the places of all points, in their order; the arrays are shared and must not be changed. */
+    public SurveyPoints.InFrame all() {
+        SurveyPoints.InFrame known = all.get();
+        if (known == null) {
+            known = source.all();
+            all.set(known);
+        }
+        return known;
+    }
+
+    /** Returns the place of a point. */
+    public FramePoint point(int index) {
+        SurveyPoints.InFrame one = new SurveyPoints.InFrame(new double[1], new double[1], new double[1]);
+        source.put(index, one, 0, FrameMap.place());
+        return new FramePoint(one.alongM()[0], one.rightM()[0], one.heightM()[0]);
+    }
+}
