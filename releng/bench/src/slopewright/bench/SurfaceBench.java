@@ -13,37 +13,62 @@ import java.util.stream.IntStream;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.SurfaceSweep;
 
-/** Many points against one surface: from memory, from a file, and a plain read of that file. Prints the best of five. */
+/** Many points against one surface: from memory, from a file, and a plain read of both. Prints the best of some runs. */
 public final class SurfaceBench {
 
-    private static final int COUNT = 20_000_000;
-    private static final int RUN = 1 << 13;
-    private static final int TIMES = 5;
+        private static final int RUN = 1 << 13;
+    private static final int TIMES = 3;
     private static final ProtectionSurface SURFACE = new ProtectionSurface(-60, 0, 300, 0.15, 15000, 1.93, 2);
 
     private SurfaceBench() {
     }
 
-    /** Runs with the name of a scratch file. */
+    /** Runs with the name of a scratch file and a number of points. */
     public static void main(String[] args) throws IOException {
         Path file = Path.of(args[0]);
-        double[][] points = points();
+        int count = Integer.parseInt(args[1]);
+        double[][] points = points(count);
         write(file, points);
         SurfaceSweep sweep = new SurfaceSweep(SURFACE);
-        double[] excess = new double[COUNT];
-        int runs = (COUNT + RUN - 1) / RUN;
-        double memory = best(() -> IntStream.range(0, runs).parallel()
-                .forEach(run -> sweep.sweep(points[0], points[1], points[2], run * RUN, Math.min(COUNT, (run + 1) * RUN), excess)));
+        int runs = (count + RUN - 1) / RUN;
+        SurfaceSweep.Tally[] found = new SurfaceSweep.Tally[1];
+        double memory = best(() -> found[0] = IntStream.range(0, runs).parallel()
+                .mapToObj(run -> sweep.tally(points[0], points[1], points[2], run * RUN, Math.min(count, (run + 1) * RUN)))
+                .reduce(SurfaceSweep.Tally.NONE, SurfaceSweep.Tally::with));
         System.out.printf("memory %.4f s%n", memory);
-        System.out.printf("worst %d%n", sweep.sweep(points[0], points[1], points[2], 0, COUNT, excess));
-        System.out.printf("file %.4f s%n", best(() -> fromFile(file, sweep)));
+        double[] sum = new double[1];
+        System.out.printf("bus %.4f s%n", best(() -> sum[0] = IntStream.range(0, runs).parallel()
+                .mapToDouble(run -> sum(points, run * RUN, Math.min(count, (run + 1) * RUN))).sum()));
+        System.out.printf("worst %d%n", found[0].worst());
+        System.out.printf("file %.4f s%n", best(() -> fromFile(file, count, sweep)));
         System.out.printf("read %.4f s%n", best(() -> plainRead(file)));
+        System.out.printf("sum %.1f%n", sum[0]);
     }
 
-    private static double[][] points() {
+    /** Reads every number and does next to nothing with it: four sums, so that none waits for another. */
+    private static double sum(double[][] points, int from, int to) {
+        double all = 0;
+        for (double[] column : points) {
+            double[] sums = new double[4];
+            int i = from;
+            for (; i + 3 < to; i += 4) {
+                sums[0] += column[i];
+                sums[1] += column[i + 1];
+                sums[2] += column[i + 2];
+                sums[3] += column[i + 3];
+            }
+            for (; i < to; i++) {
+                all += column[i];
+            }
+            all += sums[0] + sums[1] + sums[2] + sums[3];
+        }
+        return all;
+    }
+
+    private static double[][] points(int count) {
         SplittableRandom random = new SplittableRandom(20260601);
-        double[][] points = new double[3][COUNT];
-        for (int i = 0; i < COUNT; i++) {
+        double[][] points = new double[3][count];
+        for (int i = 0; i < count; i++) {
             points[0][i] = -random.nextDouble() * 17_000 + 500;
             points[1][i] = (random.nextDouble() - 0.5) * 6000;
             points[2][i] = random.nextDouble() * 300;
@@ -56,8 +81,8 @@ public final class SurfaceBench {
                 StandardOpenOption.WRITE)) {
             ByteBuffer buffer = ByteBuffer.allocate(RUN * Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
             for (double[] column : points) {
-                for (int from = 0; from < COUNT; from += RUN) {
-                    int count = Math.min(RUN, COUNT - from);
+                for (int from = 0; from < column.length; from += RUN) {
+                    int count = Math.min(RUN, column.length - from);
                     buffer.clear();
                     buffer.asDoubleBuffer().put(column, from, count);
                     buffer.limit(count * Double.BYTES);
@@ -69,22 +94,22 @@ public final class SurfaceBench {
         }
     }
 
-    private static void fromFile(Path file, SurfaceSweep sweep) {
-        long column = (long) COUNT * Double.BYTES;
+    private static void fromFile(Path file, int all, SurfaceSweep sweep) {
+        long column = (long) all * Double.BYTES;
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            int runs = (COUNT + RUN - 1) / RUN;
+            int runs = (all + RUN - 1) / RUN;
             ThreadLocal<ByteBuffer> bytes = ThreadLocal
                     .withInitial(() -> ByteBuffer.allocateDirect(RUN * Double.BYTES).order(ByteOrder.LITTLE_ENDIAN));
-            ThreadLocal<double[][]> scratch = ThreadLocal.withInitial(() -> new double[4][RUN]);
+            ThreadLocal<double[][]> scratch = ThreadLocal.withInitial(() -> new double[3][RUN]);
             IntStream.range(0, runs).parallel().forEach(run -> {
                 int from = run * RUN;
-                int count = Math.min(RUN, COUNT - from);
+                int count = Math.min(RUN, all - from);
                 double[][] own = scratch.get();
                 for (int i = 0; i < 3; i++) {
                     read(channel, bytes.get().clear().limit(count * Double.BYTES), i * column + (long) from * Double.BYTES);
                     bytes.get().flip().order(ByteOrder.LITTLE_ENDIAN).asDoubleBuffer().get(own[i], 0, count);
                 }
-                sweep.sweep(own[0], own[1], own[2], 0, count, own[3]);
+                sweep.tally(own[0], own[1], own[2], 0, count);
             });
         } catch (IOException e) {
             throw new UncheckedIOException(e);

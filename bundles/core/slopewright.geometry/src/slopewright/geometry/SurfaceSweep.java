@@ -108,7 +108,7 @@ public final class SurfaceSweep {
         double highest = Double.NEGATIVE_INFINITY;
         for (int block = from; block < to; block += BLOCK) {
             int end = Math.min(to, block + BLOCK);
-            compareBlock(alongM, rightM, heightM, block, end, excessM);
+            compareBlock(alongM, rightM, heightM, block, end, excessM, block);
             for (int i = block; i < end; i++) {
                 double excess = excessM[i];
                 if (excess < FAR_BELOW) {
@@ -123,17 +123,72 @@ public final class SurfaceSweep {
     }
 
     /**
+     * What a run of points says together.
+     *
+     * @param worst   the index of the highest excess, the first of them where several are as high, -1 where every point lies outside
+     * @param excessM that excess, metres, negative below the surface; negative infinity where every point lies outside
+     * @param inside  how many lie under or over the surface
+     * @param above   how many stand above it
+     */
+    public record Tally(int worst, double excessM, int inside, int above) {
+
+        /** Of no points. */
+        public static final Tally NONE = new Tally(-1, Double.NEGATIVE_INFINITY, 0, 0);
+
+        /** Returns both together; the indices count in the same arrays. */
+        public Tally with(Tally other) {
+            boolean otherGoverns = other.worst >= 0 && (worst < 0 || other.excessM > excessM
+                    || other.excessM == excessM && other.worst < worst);
+            return new Tally(otherGoverns ? other.worst : worst, otherGoverns ? other.excessM : excessM, inside + other.inside,
+                    above + other.above);
+        }
+    }
+
+    /** Returns what a run of points says together, without keeping what each of them says: memory is read and not written. */
+    public Tally tally(double[] alongM, double[] rightM, double[] heightM, int from, int to) {
+        double[] excessM = new double[BLOCK];
+        int worst = -1;
+        double highest = Double.NEGATIVE_INFINITY;
+        int inside = 0;
+        int above = 0;
+        for (int block = from; block < to; block += BLOCK) {
+            int end = Math.min(to, block + BLOCK);
+            compareBlock(alongM, rightM, heightM, block, end, excessM, 0);
+            double most = Double.NEGATIVE_INFINITY;
+            for (int i = 0; i < end - block; i++) {
+                inside += excessM[i] >= FAR_BELOW ? 1 : 0;
+                above += excessM[i] > 0 ? 1 : 0;
+                most = Math.max(most, excessM[i]);
+            }
+            if (most >= FAR_BELOW && most > highest) {
+                highest = most;
+                worst = first(excessM, most) + block;
+            }
+        }
+        return new Tally(worst, highest, inside, above);
+    }
+
+    private static int first(double[] numbers, double wanted) {
+        int at = 0;
+        while (numbers[at] != wanted) {
+            at++;
+        }
+        return at;
+    }
+
+    /**
      * Computes a block without a branch, so that the machine can take several points at a time: a point outside the outline is pushed
      * far below the surface instead of being skipped.
      */
-    private void compareBlock(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM) {
+    private void compareBlock(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM, int at) {
+        int shift = at - from;
         for (int i = from; i < to; i++) {
             double back = startAlongM - alongM[i];
             double aside = rightM[i] - startRightM;
             double outward = back * cosTurn - aside * sinTurn;
             double offset = Math.abs(back * sinTurn + aside * cosTurn);
             double outside = Math.max(Math.max(-outward, outward - lengthM), offset - (halfInnerEdgeM + outward * divergence));
-            excessM[i] = heightM[i] - startHeightM - outward * rise - Math.max(outside, 0) * PUSH;
+            excessM[i + shift] = heightM[i] - startHeightM - outward * rise - Math.max(outside, 0) * PUSH;
         }
     }
 }

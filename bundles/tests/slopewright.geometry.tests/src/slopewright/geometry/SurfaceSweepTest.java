@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +39,15 @@ class SurfaceSweepTest {
         }
         assertTrue(inside > POINTS / 4, "the sample says something");
         assertEquals(expectedWorst, worst);
+        double[] found = excess;
+        int above = (int) IntStream.range(0, POINTS).filter(i -> found[i] > 0).count();
+        SurfaceSweep.Tally all = new SurfaceSweep.Tally(worst, excess[worst], inside, above);
+        assertEquals(all, new SurfaceSweep(surface).tally(along, right, height, 0, POINTS));
+        SurfaceSweep.Tally parts = SurfaceSweep.Tally.NONE;
+        for (int from = POINTS - 1000; from >= 0; from -= 1000) {
+            parts = parts.with(new SurfaceSweep(surface).tally(along, right, height, from, from + 1000));
+        }
+        assertEquals(all, parts);
     }
 
     @Test
@@ -54,6 +64,7 @@ class SurfaceSweepTest {
     void whereAllPointsLieOutsideThereIsNoWorst() {
         SurfaceSweep sweep = new SurfaceSweep(new ProtectionSurface(0, 0, 100, 0.1, 1000, 2, 0));
         assertEquals(-1, sweep.sweep(new double[] {10, 20}, new double[2], new double[] {9, 9}, 0, 2, new double[2]));
+        assertEquals(SurfaceSweep.Tally.NONE, sweep.tally(new double[] {10, 20}, new double[2], new double[] {9, 9}, 0, 2));
         assertEquals(-1, sweep.sweep(new double[0], new double[0], new double[0], 0, 0, new double[0]));
     }
 }

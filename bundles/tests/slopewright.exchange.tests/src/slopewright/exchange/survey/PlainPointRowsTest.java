@@ -104,8 +104,8 @@ class PlainPointRowsTest {
 
     /** Whatever is wrong, odd or not plain is said as ever, line by line. */
     @ParameterizedTest
-    @ValueSource(strings = {"M,47.3,-11.9,NaN,1,1", "M,91,-11.9,80,1,1", "M,47.3,-191.9,80,1,1", "M,-11.9,47.3,80,1,1", "M,47.3,-11.9,0,1,1",
-        "M,47.3,-11.9,,1,1", "M,47.3,-11.9,9500,1,1", "M,47.3,-11.9,80,-1,1", "M,47.3,-11.9,80,1", "M,47.3,-11.9,80,1,1,1", "  ", "M",
+    @ValueSource(strings = {"M,47.3,-11.9,NaN,1,1", "M,91,-11.9,80,1,1", "M,47.3,-191.9,80,1,1", "M,-11.9,47.3,80,1,1",
+        "M,47.3,-11.9,0,1,1", "M,47.3,-11.9,,1,1", "M,47.3,-11.9,9500,1,1", "M,47.3,-11.9,80,-1,1", "M,47.3,-11.9,80,1", "M,47.3,-11.9,80,1,1,1", "  ", "M",
         " M ,47.3,-11.9,80,1,1", "\u2003M,47.3,-11.9,80,1,1", "M\u0085,47.3,-11.9,80,1,1", "M\t,47.3,-11.9,80,1,1", "M\r,47.3,-11.9,80,1,1",
         "M, 47.3 ,-11.9, 80 , ,1", "M,4.73e1,-1.19E+1,+80,1,1", "\"M, the mast\",47.3,-11.9,80,1,1", "M,47.3,-11.9,80,\"1\",1",
         "M,47.3,-11.9,80,1,1\"", "M,0x47,-11.9,80,1,1", "M,47.3,-11.9,80d,1,1", "M,1e400,-11.9,80,1,1", "\u0000,47.3,-11.9,80,1,1"})
@@ -117,8 +117,8 @@ class PlainPointRowsTest {
     @ValueSource(strings = {"id,latitudeDeg,longitudeDeg,elevationM", "name,latitudeDeg,longitudeDeg,topElevationM",
         "id,latitudeDeg,longitudeDeg,topElevationM,elevationM", "id,latitudeDeg,longitudeDeg,heightM", "id,latitudeDeg,longitudeDeg,other",
         "id,latitudeDeg,longitudeDeg,topElevationM,topElevationM", "id,latitudeDeg,longitudeDeg,topElevationM,",
-        "id,latitudeDeg,longitudeDeg,topElevationM,name", "id,eastM,northM,topElevationM", "id,latitudeDeg,longitudeDeg,topElevationM,shape",
-        "id,latitudeDeg,longitudeDeg,topElevationM,date", "other,latitudeDeg,longitudeDeg,topElevationM"})
+        "id,latitudeDeg,longitudeDeg,topElevationM,name", "id,eastM,northM,topElevationM",
+        "id,latitudeDeg,longitudeDeg,topElevationM,shape", "id,latitudeDeg,longitudeDeg,topElevationM,date", "other,latitudeDeg,longitudeDeg,topElevationM"})
     void everyHeaderMeansWhatItMeant(String header) throws IOException, ExchangeException {
         List<String> rows = new ArrayList<>(List.of(header));
         for (int i = 1; i <= 3; i++) {

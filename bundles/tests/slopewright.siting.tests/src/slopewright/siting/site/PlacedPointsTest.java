@@ -48,7 +48,7 @@ class PlacedPointsTest {
         return SiteFrame.of(end);
     }
 
-    /** Middle of the points, how wide they lie, degrees: near and far from the frame, on the equator, near a pole, across the antimeridian. */
+    /** Middle of the points, how wide they lie, degrees: near, far, on the equator, near a pole, across the antimeridian. */
     @ParameterizedTest
     @CsvSource({"47, 11, 0.3", "47, 11, 1.9", "49.5, 13.5, 1.5", "0, 0, 1", "86, 40, 1.5", "88.5, 40, 1.5", "-12, 179.9, 0.8", "10, 60, 1"})
     void everyPointStandsInTheCircleOfItsTile(double latitude, double longitude, double wideDeg) {
