@@ -49,18 +49,21 @@ public final class SurfaceBench {
     private static double sum(double[][] points, int from, int to) {
         double all = 0;
         for (double[] column : points) {
-            double[] sums = new double[4];
+            double first = 0;
+            double second = 0;
+            double third = 0;
+            double fourth = 0;
             int i = from;
             for (; i + 3 < to; i += 4) {
-                sums[0] += column[i];
-                sums[1] += column[i + 1];
-                sums[2] += column[i + 2];
-                sums[3] += column[i + 3];
+                first += column[i];
+                second += column[i + 1];
+                third += column[i + 2];
+                fourth += column[i + 3];
             }
             for (; i < to; i++) {
                 all += column[i];
             }
-            all += sums[0] + sums[1] + sums[2] + sums[3];
+            all += first + second + third + fourth;
         }
         return all;
     }

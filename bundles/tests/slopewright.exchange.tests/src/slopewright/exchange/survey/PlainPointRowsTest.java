@@ -91,7 +91,8 @@ class PlainPointRowsTest {
         StringBuilder text = new StringBuilder(HEADER).append(",remark\n");
         for (int i = 0; i < 12_000; i++) {
             String form = "%." + random.nextInt(17) + "f";
-            text.append(i % 7 == 0 ? "" : "P\u00e4" + i).append(',').append(String.format(Locale.ROOT, form, 47 + 0.4 * random.nextDouble()))
+            text.append(i % 7 == 0 ? "" : "P\u00e4" + i).append(",")
+                    .append(String.format(Locale.ROOT, form, 47 + 0.4 * random.nextDouble()))
                     .append(',').append(String.format(Locale.ROOT, form, -12.1 + 0.4 * random.nextDouble())).append(',')
                     .append(String.format(Locale.ROOT, form, 60.01 + 200 * random.nextDouble())).append(',')
                     .append(i % 5 == 0 ? "" : random.nextInt(9)).append(',').append(random.nextInt(5)).append(",some words of a remark ")
@@ -105,8 +106,10 @@ class PlainPointRowsTest {
     /** Whatever is wrong, odd or not plain is said as ever, line by line. */
     @ParameterizedTest
     @ValueSource(strings = {"M,47.3,-11.9,NaN,1,1", "M,91,-11.9,80,1,1", "M,47.3,-191.9,80,1,1", "M,-11.9,47.3,80,1,1",
-        "M,47.3,-11.9,0,1,1", "M,47.3,-11.9,,1,1", "M,47.3,-11.9,9500,1,1", "M,47.3,-11.9,80,-1,1", "M,47.3,-11.9,80,1", "M,47.3,-11.9,80,1,1,1", "  ", "M",
-        " M ,47.3,-11.9,80,1,1", "\u2003M,47.3,-11.9,80,1,1", "M\u0085,47.3,-11.9,80,1,1", "M\t,47.3,-11.9,80,1,1", "M\r,47.3,-11.9,80,1,1",
+        "M,47.3,-11.9,0,1,1", "M,47.3,-11.9,,1,1", "M,47.3,-11.9,9500,1,1", "M,47.3,-11.9,80,-1,1", "M,47.3,-11.9,80,1",
+        "M,47.3,-11.9,80,1,1,1", "  ", "M",
+        " M ,47.3,-11.9,80,1,1", "\u2003M,47.3,-11.9,80,1,1", "M\u0085,47.3,-11.9,80,1,1", "M\t,47.3,-11.9,80,1,1",
+        "M\r,47.3,-11.9,80,1,1",
         "M, 47.3 ,-11.9, 80 , ,1", "M,4.73e1,-1.19E+1,+80,1,1", "\"M, the mast\",47.3,-11.9,80,1,1", "M,47.3,-11.9,80,\"1\",1",
         "M,47.3,-11.9,80,1,1\"", "M,0x47,-11.9,80,1,1", "M,47.3,-11.9,80d,1,1", "M,1e400,-11.9,80,1,1", "\u0000,47.3,-11.9,80,1,1"})
     void whatIsNotPlainIsSaidAsEver(String row) throws IOException, ExchangeException {
@@ -115,10 +118,12 @@ class PlainPointRowsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"id,latitudeDeg,longitudeDeg,elevationM", "name,latitudeDeg,longitudeDeg,topElevationM",
-        "id,latitudeDeg,longitudeDeg,topElevationM,elevationM", "id,latitudeDeg,longitudeDeg,heightM", "id,latitudeDeg,longitudeDeg,other",
+        "id,latitudeDeg,longitudeDeg,topElevationM,elevationM", "id,latitudeDeg,longitudeDeg,heightM",
+        "id,latitudeDeg,longitudeDeg,other",
         "id,latitudeDeg,longitudeDeg,topElevationM,topElevationM", "id,latitudeDeg,longitudeDeg,topElevationM,",
         "id,latitudeDeg,longitudeDeg,topElevationM,name", "id,eastM,northM,topElevationM",
-        "id,latitudeDeg,longitudeDeg,topElevationM,shape", "id,latitudeDeg,longitudeDeg,topElevationM,date", "other,latitudeDeg,longitudeDeg,topElevationM"})
+        "id,latitudeDeg,longitudeDeg,topElevationM,shape", "id,latitudeDeg,longitudeDeg,topElevationM,date",
+        "other,latitudeDeg,longitudeDeg,topElevationM"})
     void everyHeaderMeansWhatItMeant(String header) throws IOException, ExchangeException {
         List<String> rows = new ArrayList<>(List.of(header));
         for (int i = 1; i <= 3; i++) {
