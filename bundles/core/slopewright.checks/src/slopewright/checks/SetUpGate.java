@@ -21,7 +21,6 @@ import slopewright.model.ValueConfirmation;
 import slopewright.model.ValueOverride;
 import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
-import slopewright.siting.Siting;
 import slopewright.siting.ValueNames;
 import slopewright.standards.Citation;
 
@@ -56,11 +55,10 @@ public final class SetUpGate {
      *
      * @param evaluation the evaluation of the project
      * @param aid        the evaluation of the aid in it
-     * @param siting     its layout as it stands
      * @return a sentence each, what is not met first; empty where nothing stands against it
      */
-    public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid, Siting siting) {
-        List<Citation> citations = siting.citations().stream().map(use -> use.citation()).distinct().toList();
+    public static List<Message> reasons(ProjectEvaluation evaluation, AidEvaluation aid) {
+        List<Citation> citations = aid.restsOn();
         return new SetUpGate(aid).reasons(evaluation, citations, List.of(), citations.stream().filter(Citation::toConfirm).toList());
     }
 

@@ -171,13 +171,18 @@ public final class AidEvaluation {
     }
 
     /**
-     * Returns where every value comes from on which the layout rests, as it stands and as the rule set would have it. Those that place the
-     * edges of sectors are left out where the sectors of the unit in hand stand in for them.
+     * Returns every value on which the layout rests, as it stands and as the rule set would have it. Those that place the edges of sectors
+     * are left out where the sectors of the unit in hand stand in for them.
      */
-    public List<Citation> restsOn() {
+    public List<Siting.CitedUse> values() {
         boolean entered = aid.getEquipment() != null && !aid.getEquipment().getSectors().isEmpty();
         return Stream.of(siting(), solved()).flatMap(attempt -> attempt.value().stream()).flatMap(found -> found.citations().stream())
-                .filter(use -> !entered || !use.isSector()).map(Siting.CitedUse::citation).distinct().toList();
+                .filter(use -> !entered || !use.isSector()).toList();
+    }
+
+    /** Returns where those values come from. */
+    public List<Citation> restsOn() {
+        return values().stream().map(Siting.CitedUse::citation).distinct().toList();
     }
 
     /**

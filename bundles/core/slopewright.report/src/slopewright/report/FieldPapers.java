@@ -58,7 +58,7 @@ public final class FieldPapers {
         AidEvaluation own = evaluation.aid(aid);
         PilotBriefing found = PilotBriefing.of(own, date);
         List<Message> reasons = Boolean.TRUE.equals(aid.getPortable()) ? SetUpGate.reasons(evaluation, own, PortableSetUp.of(own, date))
-                : againstUse(evaluation, own, found);
+                : againstUse(evaluation, own);
         BriefingDocument document = new BriefingDocument(own, found, reasons, options);
         return new SetUpCard(switch (form) {
             case PDF -> pdf(document.page(), new Pictures(false), document.title(), options);
@@ -68,8 +68,8 @@ public final class FieldPapers {
     }
 
     /** A fixed indicator is used from the stage of operation on, at which the rules ask for measured angles and an inspection in flight. */
-    private static List<Message> againstUse(ProjectEvaluation evaluation, AidEvaluation own, PilotBriefing found) {
-        List<Message> reasons = new ArrayList<>(SetUpGate.reasons(evaluation, own, found.siting()));
+    private static List<Message> againstUse(ProjectEvaluation evaluation, AidEvaluation own) {
+        List<Message> reasons = new ArrayList<>(SetUpGate.reasons(evaluation, own));
         if (evaluation.project().getStage() != Stage.OPERATION) {
             reasons.add(Message.of("set-up.not-in-use", Stages.term(evaluation.project().getStage()), Stages.term(Stage.OPERATION)));
         }

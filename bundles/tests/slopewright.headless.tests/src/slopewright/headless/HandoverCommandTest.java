@@ -66,4 +66,32 @@ class HandoverCommandTest {
         assertTrue(refused.err().contains("'poster'") && refused.err().contains("report"), refused.err());
         assertEquals(2, Words.run("handover", demo).code());
     }
+
+    /** What stands against several files is said once, with the names of all. */
+    @Test
+    void oneReasonIsOneSentence() throws IOException {
+        String faults = DemoProjects.file("harrow-vale-faults").toString();
+        Words run = Words.run("handover", faults, "-o", folder.resolve("out").toString(), "--only",
+                "commissioning,drawing-plan,drawing-section", "--date", "2026-06-01");
+        assertEquals(1, run.code());
+        assertEquals(1, run.err().lines().filter(line -> line.contains("lantern-stack")).count(), run.err());
+        assertEquals(2 * 3 + 1, run.err().split("unknown-indicator-21-", -1).length - 1,
+                "two drawings in three forms and a sheet");
+        assertTrue(written().stream().noneMatch(name -> name.startsWith("unknown-")), written().toString());
+    }
+
+    /** The row at 09 stands 330.46 m from the threshold: 330.46 / 0.3048 = 1084.2 ft, and D is set to 3 degrees 35 minutes. */
+    @Test
+    void documentsAreInTheUnitsThatWereAskedFor() throws IOException {
+        Path sheet = folder.resolve("sheet.html");
+        Words run = Words.run("commission", demo, "--aid", "PAPI 09", "--units", "feet", "--angles", "decimal", "--date", "2026-06-01",
+                "-o", sheet.toString());
+        assertEquals(0, run.code(), run.err());
+        String text = Files.readString(sheet);
+        assertTrue(text.contains("1084.2 ft") && text.contains("3.5833\u00b0") && !text.contains("330.46 m"), text);
+        Path card = folder.resolve("card.html");
+        Words.run("card", demo, "--aid", "approach-aid-4", "--units", "feet", "--date", "2026-06-01", "-o", card.toString());
+        String field = Files.readString(card);
+        assertTrue(field.contains("87.7\u00a0ft") && !field.contains("26.7\u00a0m"), "26.72 m from the hover point are 87.7 ft");
+    }
 }

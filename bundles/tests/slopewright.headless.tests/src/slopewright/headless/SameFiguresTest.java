@@ -171,8 +171,8 @@ class SameFiguresTest {
     private static List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
         figures.add(new Figure("distance m", ALONG_M, 0.005, Map.of(
-                "report", found("PAPI 09 PAPI, left .{0,120}? (\\d+\\.\\d+) m eye"),
-                "Bericht", found("PAPI 09 PAPI, links .{0,120}? (\\d+,\\d+) m Auge"),
+                "report", found("PAPI 09 PAPI, left .{0,120}? (\\d+\\.\\d+) m MEHT"),
+                "Bericht", found("PAPI 09 PAPI, links .{0,120}? (\\d+,\\d+) m MEHT"),
                 "commissioning", found("Distance from the threshold ([\\d.]+) m"),
                 "schedule", cell("runway 09,PAPI 09,D,", "chainage from threshold m"),
                 "published", cell("runway 09,PAPI 09,", "distance from threshold or hover point m"),
@@ -190,7 +190,7 @@ class SameFiguresTest {
                 "GeoPackage", found("surface\\|[\\d.]+\\|[\\d.]+\\|([\\d.]+)"))));
         figures.add(new Figure("slope deg", 3, 0.005, Map.of("AIXM", found("slopeAngle>([\\d.]+)<.*?runway 09\""))));
         figures.add(new Figure("MEHT m", MEHT_M, 0.0055, Map.of(
-                "report", found("m eye (\\d+\\.\\d+) m "),
+                "report", found("m MEHT (\\d+\\.\\d+) m "),
                 "Bericht", found("Augenh\u00f6he \u00fcber der Schwelle \\(MEHT\\) (\\d+,\\d+) m"),
                 "commissioning", found("\\(MEHT\\) ([\\d.]+) m"),
                 "published", cell("runway 09,PAPI 09,", "MEHT m"),

@@ -29,6 +29,9 @@ final class BriefingCommand extends Command {
     @Mixin
     private LanguageOption language;
 
+    @Mixin
+    private UnitsOption units;
+
     @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
             description = "day, of the form 2026-01-31, for the magnetic variation (default today)")
     private LocalDate date;
@@ -44,7 +47,7 @@ final class BriefingCommand extends Command {
         try {
             LocalDate day = date == null ? LocalDate.now() : date;
             SetUpCard written = FieldPapers.briefing(words.projectEvaluation(named), named.aid(), day,
-                    language.options(day.toString(), paper), FieldPapers.Form.valueOf(ending.toUpperCase(Locale.ROOT)));
+                    language.options(day.toString(), paper).in(units.units()), FieldPapers.Form.valueOf(ending.toUpperCase(Locale.ROOT)));
             output.write(written.bytes());
             return written.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
         } catch (SitingException e) {

@@ -29,6 +29,9 @@ final class CardCommand extends Command {
     @Mixin
     private LanguageOption language;
 
+    @Mixin
+    private UnitsOption units;
+
     @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
             description = "day of the set-up, of the form 2026-01-31, for the magnetic variation (default today)")
     private LocalDate date;
@@ -45,7 +48,7 @@ final class CardCommand extends Command {
         try {
             LocalDate day = date == null ? LocalDate.now() : date;
             SetUpCard card = SetUpCards.write(words.projectEvaluation(named), named.aid(), day,
-                    language.options(day.toString(), PaperSize.A4), paper,
+                    language.options(day.toString(), PaperSize.A4).in(units.units()), paper,
                     Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT)));
             output.write(card.bytes());
             return card.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;

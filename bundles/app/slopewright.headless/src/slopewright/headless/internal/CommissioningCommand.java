@@ -29,6 +29,9 @@ final class CommissioningCommand extends Command {
     @Mixin
     private LanguageOption language;
 
+    @Mixin
+    private UnitsOption units;
+
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "date to print; today where it is not given")
     private String date;
 
@@ -43,7 +46,7 @@ final class CommissioningCommand extends Command {
         String ending = output.ending(List.of("pdf", "html"));
         output.check();
         ReportOptions options = new ReportOptions(ReportCommand.checkedDate(date), paper, ReportCommand.template(template),
-                language.language());
+                language.language()).in(units.units());
         AidWords.Named named = words.load();
         try {
             output.write(CommissioningSheets.write(words.projectEvaluation(named), named.aid(), options,

@@ -3,8 +3,11 @@ package slopewright.headless.internal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -16,6 +19,7 @@ import picocli.CommandLine.Parameters;
 import slopewright.model.Project;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportException;
+import slopewright.report.ReportOptions;
 import slopewright.report.handover.Deliverables;
 import slopewright.report.handover.Handover;
 import slopewright.report.handover.HandoverFile;
@@ -55,6 +59,9 @@ final class HandoverCommand extends Command {
     @Mixin
     private LanguageOption language;
 
+    @Mixin
+    private UnitsOption units;
+
     @Override
     public Integer call() {
         Project project = ProjectFiles.load(file);
@@ -83,22 +90,25 @@ final class HandoverCommand extends Command {
         }
         LocalDate day = date == null ? LocalDate.now() : date;
         Set<String> replaced = there.stream().map(HandoverFile::fileName).collect(Collectors.toSet());
+        ReportOptions.Units inUnits = units.units();
         List<Handover.Entry> entries;
         try {
-            entries = Handover.write(project, wanted, folder, new HandoverOptions(day, paper, language.language()), replaced, next -> true);
+            entries = Handover.write(project, wanted, folder, new HandoverOptions(day, paper, language.language(), inUnits), replaced,
+                    next -> true);
         } catch (ReportException e) {
             throw new UsageException(e.getMessage());
         }
-        int code = ExitCodes.OK;
+        Map<String, List<String>> missing = new LinkedHashMap<>();
         for (Handover.Entry entry : entries) {
             if (entry.state() == Handover.State.WRITTEN) {
                 streams().say(entry.file().toString());
             } else {
-                streams().warn("slopewright handover: " + entry.deliverable().fileName() + " was not written: "
-                        + (entry.state() == Handover.State.KEPT ? "it is there already" : entry.reason()));
-                code = ExitCodes.FINDINGS;
+                missing.computeIfAbsent(entry.state() == Handover.State.KEPT ? "there already" : entry.reason(),
+                        reason -> new ArrayList<>()).add(entry.deliverable().fileName());
             }
         }
-        return code;
+        missing.forEach((reason, files) -> streams().warn("slopewright handover: not written: " + String.join(", ", files) + ": "
+                + reason));
+        return missing.isEmpty() ? ExitCodes.OK : ExitCodes.FINDINGS;
     }
 }

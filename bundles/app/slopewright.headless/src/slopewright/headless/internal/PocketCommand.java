@@ -32,6 +32,9 @@ final class PocketCommand extends Command {
     @Mixin
     private LanguageOption language;
 
+    @Mixin
+    private UnitsOption units;
+
     @Option(names = "--date", paramLabel = "DAY", converter = DateWord.class,
             description = "day, of the form 2026-01-31, for the magnetic variation (default today)")
     private LocalDate date;
@@ -51,7 +54,8 @@ final class PocketCommand extends Command {
         try {
             LocalDate day = date == null ? LocalDate.now() : date;
             SetUpCard written = FieldPapers.pocket(words.projectEvaluation(named), named.aid(), day, Optional.ofNullable(wind),
-                    language.options(day.toString(), paper), Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT)));
+                    language.options(day.toString(), paper).in(units.units()),
+                    Reports.Format.valueOf(ending.toUpperCase(Locale.ROOT)));
             output.write(written.bytes());
             return written.isReady() ? ExitCodes.OK : ExitCodes.FINDINGS;
         } catch (SitingException e) {

@@ -76,6 +76,12 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
         return applied(outcomes).size();
     }
 
+    /** Returns what the proposal is weighed by among others. */
+    public Criterion.Weighed weighed() {
+        return candidate.proposal().value().filter(proposal -> proposal.siting().value().isPresent())
+                .map(proposal -> Criterion.Weighed.of(proposal, outcomes, candidate.context())).orElseGet(Criterion.Weighed::nothing);
+    }
+
     /** Returns the ids of the rules among outcomes that had something to say. */
     public static Set<String> applied(List<Outcome> outcomes) {
         return outcomes.stream().filter(outcome -> outcome.verdict() != Verdict.NOT_APPLICABLE).map(Outcome::rule)

@@ -12,6 +12,8 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
 import slopewright.geometry.Angles;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.LightUnit;
 import slopewright.model.RunwayEnd;
@@ -89,7 +91,9 @@ public record SettingOutSchedule(List<SettingOutUnit> units, List<String> notes)
     }
 
     private static String source(CitedValue value) {
-        return value.citation().text() + " [" + value.citation().provenance().key() + "]";
+        MessageRenderer english = MessageRenderer.of(Locale.ENGLISH);
+        return english.write(value.citation().text()) + " [" + english.write(Words.term("provenance."
+                + value.citation().provenance().key())) + "]";
     }
 
     private static List<SheetCell> row(SettingOutUnit line) {

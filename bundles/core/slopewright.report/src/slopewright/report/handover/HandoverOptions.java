@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Objects;
 
 import slopewright.drawing.sheet.SheetFormat;
+import slopewright.messages.MessageRenderer;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportOptions;
 import slopewright.report.ReportTemplate;
@@ -15,14 +16,21 @@ import slopewright.report.ReportTemplate;
  * @param date     the date to print
  * @param paper    the paper of documents; drawings use the size of the same name
  * @param language the language of documents
+ * @param units    in which units documents and drawings write lengths and angles; schedules and maps state their own
  */
-public record HandoverOptions(LocalDate date, PaperSize paper, Locale language) {
+public record HandoverOptions(LocalDate date, PaperSize paper, Locale language, ReportOptions.Units units) {
 
     /** Refuses missing parts. */
     public HandoverOptions {
         Objects.requireNonNull(date);
         Objects.requireNonNull(paper);
         Objects.requireNonNull(language);
+        Objects.requireNonNull(units);
+    }
+
+    /** Hands over in metres, degrees and minutes. */
+    public HandoverOptions(LocalDate date, PaperSize paper, Locale language) {
+        this(date, paper, language, ReportOptions.Units.USUAL);
     }
 
     /** Hands over in English. */
@@ -32,7 +40,12 @@ public record HandoverOptions(LocalDate date, PaperSize paper, Locale language) 
 
     /** Returns them for a document. */
     public ReportOptions report() {
-        return new ReportOptions(date.toString(), paper, ReportTemplate.builtIn(), language);
+        return new ReportOptions(date.toString(), paper, ReportTemplate.builtIn(), language).in(units);
+    }
+
+    /** Returns what writes the language in the units. */
+    public MessageRenderer renderer() {
+        return units.renderer(language);
     }
 
     /** Returns the paper of drawings. */

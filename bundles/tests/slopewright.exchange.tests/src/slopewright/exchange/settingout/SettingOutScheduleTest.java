@@ -67,7 +67,7 @@ class SettingOutScheduleTest {
         assertEquals("272.000", cell(sheet, 0, "azimuth true deg"));
         assertEquals("276.000", cell(sheet, 0, "azimuth magnetic deg"));
         assertEquals("1.00", cell(sheet, 0, "setting tolerance min"), "icao/5th/values.csv: four-unit-row.setting-accuracy-min");
-        assertTrue(cell(sheet, 0, "tolerance source").endsWith("[from-memory]"), cell(sheet, 0, "tolerance source"));
+        assertTrue(cell(sheet, 0, "tolerance source").endsWith("[from memory]"), cell(sheet, 0, "tolerance source"));
     }
 
     /** On a local grid turned by 10 degrees, a beam toward 272 degrees true lies at 262 degrees of the grid. */

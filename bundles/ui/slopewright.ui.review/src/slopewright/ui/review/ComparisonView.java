@@ -23,6 +23,7 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ProgressBar;
 
+import slopewright.checks.compare.MarginKind;
 import slopewright.edit.AddAid;
 import slopewright.edit.Compound;
 import slopewright.edit.EditException;
@@ -51,7 +52,6 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.internal.ComparedOption;
 import slopewright.ui.review.internal.MarginChart;
-import slopewright.ui.review.internal.MarginKind;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.OptionSheet;
 import slopewright.ui.review.internal.OptionTable;
@@ -156,7 +156,7 @@ public final class ComparisonView extends LateView {
         export.setText(Messages.get("comparison.export"));
         export.addListener(SWT.Selection, event -> export());
         kinds = combo(head, "comparison.chart");
-        kinds.setItems(Stream.of(MarginKind.values()).map(MarginKind::label).toArray(String[]::new));
+        kinds.setItems(Stream.of(MarginKind.values()).map(MarginChart::label).toArray(String[]::new));
         kinds.select(0);
         modes.addListener(SWT.Selection, event -> documentSwitched());
         kinds.addListener(SWT.Selection, event -> drawChart());

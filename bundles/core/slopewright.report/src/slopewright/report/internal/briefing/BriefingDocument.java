@@ -42,7 +42,7 @@ public final class BriefingDocument {
         this.aid = aid;
         this.found = found;
         this.options = options;
-        words = new ReportWords(options.language());
+        words = new ReportWords(options.renderer());
         paper = new Paper(words, words.say("briefing.title"), words.say("card.label", found.label(),
                 Words.name(found.date().toString())), reasons, MadeFrom.of(aid.project(), aid.rules()));
         paper.add(landing()).add(seen()).add(heights()).add(obstacles());

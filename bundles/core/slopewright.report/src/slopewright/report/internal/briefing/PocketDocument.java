@@ -57,7 +57,7 @@ public final class PocketDocument {
         this.found = found;
         this.wind = wind;
         this.options = options;
-        words = new ReportWords(options.language());
+        words = new ReportWords(options.renderer());
         directions = aid.host() instanceof ApproachDirection ? Optional.of(LandingDirections.of(aid)) : Optional.empty();
         paper = new Paper(words, words.say("pocket.title"), words.say("card.label", found.label(),
                 Words.name(found.date().toString())), reasons, MadeFrom.of(aid.project(), aid.rules()));

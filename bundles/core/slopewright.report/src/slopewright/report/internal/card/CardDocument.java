@@ -52,7 +52,7 @@ public final class CardDocument {
         this.reasons = List.copyOf(reasons);
         this.options = options;
         this.paper = paper;
-        words = new ReportWords(options.language());
+        words = new ReportWords(options.renderer());
         label = words.path(aid.aid());
         html = new Html(words);
     }

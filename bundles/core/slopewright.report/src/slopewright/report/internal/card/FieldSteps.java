@@ -73,7 +73,8 @@ final class FieldSteps {
                 + (paper == CardPaper.A5 ? 23 : 17) + "%\" /><col /></colgroup><tbody>");
         step(pictures, HandScenes.power(say("agree"), false), say("agree"), List.of(), "");
         step(pictures, HandScenes.walk(say(walk()), found.hands(), found.azimuth().landingMagneticDeg(), atRunway ? "T" : "H"), say(walk()),
-                values(hand -> bearing(hand.walkMagneticDeg()) + "\u2002" + words.fixed(hand.walkM(), 1) + "\u00a0m"), "");
+                values(hand -> bearing(hand.walkMagneticDeg()) + "\u2002"
+                        + words.write(Words.dm(hand.walkM())).replace(' ', '\u00a0')), "");
         order().forEach(name -> handle(pictures, name));
         step(pictures, HandScenes.sight(say("sight")), say("sight"), List.of(), hairs());
         String battery = found.battery().map(power -> say("battery", Words.number(Math.round(power.supplyFromV())),

@@ -1,11 +1,14 @@
 package slopewright.report.internal.chapters;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.checks.Verdict;
+import slopewright.checks.compare.Criterion;
 import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
@@ -49,8 +52,10 @@ final class ComparisonChapter {
     }
 
     private void table(AidEvaluation chosen, List<FamilyVerdicts> families) {
-        html.table("numbers", List.of(19, 12, 15, 6, 10, 10, 8, 20), "family", "fits", "verdict-counts", "unit-count", "distance-m",
-                "eye-height-m", "wheels-m", "margin-obstacle");
+        html.table("numbers", List.of(18, 11, 6, 14, 6, 9, 9, 8, 19), "family", "fits", "score", "verdict-counts",
+                "unit-count", "distance-m", "eye-height-m", "wheels-m", "margin-obstacle");
+        Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
+        families.forEach(found -> weighed.put(found, found.weighed()));
         List<Message> shared = shared(families.stream().map(FamilyVerdicts::candidate).toList());
         List<String> remarks = new ArrayList<>();
         for (FamilyVerdicts verdicts : families) {
@@ -58,6 +63,8 @@ final class ComparisonChapter {
             boolean here = candidate.family().key().equals(chosen.aid().getFamilyKey());
             Optional<Siting> siting = candidate.siting();
             html.row(List.of((here ? "\u25cf " : "") + name(candidate), words.term("fit", verdicts.fit()),
+                    Criterion.score(weighed.get(verdicts), List.copyOf(weighed.values()), Criterion.alike())
+                            .map(score -> words.fixed(score, 0)).orElse("-"),
                     verdicts.outcomes().isEmpty() ? "" : words.say("verdict-counts", Words.count(verdicts.count(Verdict.NOT_MET)),
                             Words.count(verdicts.count(Verdict.TO_CLEAR_UP)), Words.count(verdicts.count(Verdict.MET)),
                             Words.count(verdicts.rulesApplied())),

@@ -61,11 +61,11 @@ record ReportSource(ProjectEvaluation evaluation, CheckResult result) {
                         : a.verdict().compareTo(b.verdict())).toList();
     }
 
-    /** Returns every number that a layout rests on, once for each rule set. */
+    /** Returns every number that a layout rests on, once for each rule set; none that those of the unit in hand stand in for. */
     Map<String, Siting.CitedUse> used() {
         Map<String, Siting.CitedUse> used = new LinkedHashMap<>();
-        evaluation.aids().forEach(aid -> List.of(aid.siting(), aid.solved()).forEach(attempt -> attempt.value().ifPresent(siting ->
-                siting.citations().forEach(use -> used.putIfAbsent(siting.ruleSet() + siting.edition() + use.name(), use)))));
+        evaluation.aids().forEach(aid -> aid.values().forEach(use -> used.putIfAbsent(aid.rules().key() + aid.rules().edition()
+                + use.name(), use)));
         return used;
     }
 

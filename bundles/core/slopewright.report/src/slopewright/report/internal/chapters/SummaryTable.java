@@ -9,6 +9,8 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.Aerodrome;
+import slopewright.model.util.Projects;
 import slopewright.report.internal.html.Coordinates;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
@@ -33,10 +35,12 @@ final class SummaryTable {
     }
 
     void write() {
-        html.open("div class=\"locked\"").table("summary", List.of(21, 17, 13, 17, 15, 17), "indicator", "slope-and-settings",
+        html.open("div class=\"locked\"").table("summary", List.of(21, 13, 15, 16, 18, 17), "indicator", "slope-and-settings",
                 "distance-and-eye-height", "governing-obstacle", "wheel-clearances", "reference-point");
         source.evaluation().aids().forEach(this::row);
-        html.endTable().close("div");
+        Optional<Aerodrome> site = Optional.ofNullable(source.project().getAerodrome());
+        html.endTable().remark("summary.read", Words.name(words.orUnknown(site.map(Aerodrome::getCoordinateReference).orElse(null))),
+                Words.name(words.orUnknown(site.map(Aerodrome::getVerticalDatum).orElse(null)))).close("div");
     }
 
     private void row(AidEvaluation aid) {
@@ -55,7 +59,9 @@ final class SummaryTable {
         } else {
             Siting siting = laid.get();
             cell(settings(siting));
-            cell(List.of(words.metres(siting.distanceM()), words.say("summary.eye-height", Words.m(siting.mehtM()))));
+            boolean runway = Projects.helipad(aid.host()).isEmpty();
+            cell(List.of(words.metres(siting.distanceM()), words.say(runway ? "summary.meht" : "summary.eye-height",
+                    Words.m(siting.mehtM()))));
             cell(List.of(obstacle(aid)));
             cell(wheels(aid));
             cell(reference(aid, siting));
@@ -104,7 +110,8 @@ final class SummaryTable {
             lines.add(Coordinates.latitude(words, found.latitudeDeg()));
             lines.add(Coordinates.longitude(words, found.longitudeDeg()));
         });
-        frame.ifPresent(found -> lines.add(words.metres(found.originElevationM() + siting.reference().heightM())));
+        frame.ifPresent(found -> lines.add(words.say("summary.elevation", Words.m(found.originElevationM()
+                + siting.reference().heightM()))));
         return lines.isEmpty() ? List.of(words.term("not-known")) : lines;
     }
 }

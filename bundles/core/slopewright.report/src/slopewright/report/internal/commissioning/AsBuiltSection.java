@@ -79,14 +79,20 @@ final class AsBuiltSection {
 
     /** Adds the flight inspections, or lines to write one down. */
     void flights() {
-        html.part("flight-inspection");
+        html.open("div class=\"keep\"").part("flight-inspection");
         if (result.flights().isEmpty()) {
             html.table("write", List.of(40, 20, 20, 20), "checked", "found", "date", "inspector");
             Stream.of("angle", "range", "azimuth", "brightness", "obstacles", "glide-path").forEach(line -> html.row(List.of(words.say(
                     "flight." + line), "", "", "")));
             html.endTable();
         }
-        result.flights().forEach(this::flight);
+        for (int i = 0; i < result.flights().size(); i++) {
+            if (i > 0) {
+                html.close("div").open("div class=\"keep\"");
+            }
+            flight(result.flights().get(i));
+        }
+        html.close("div");
     }
 
     private void flight(AsBuilt.Flight flight) {

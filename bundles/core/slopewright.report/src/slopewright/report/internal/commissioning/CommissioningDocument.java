@@ -55,7 +55,7 @@ public final class CommissioningDocument {
         this.evaluation = evaluation;
         this.aid = aid;
         this.options = options;
-        words = new ReportWords(options.language());
+        words = new ReportWords(options.renderer());
         html = new Html(words);
         built = AsBuilt.of(aid);
         siting = built.planned();
@@ -83,16 +83,21 @@ public final class CommissioningDocument {
         siting.nominalEyeHeightM().ifPresent(nominal -> facts.add("nominal-eye-height", words.metresAndFeet(nominal)));
         html.facts(facts);
         PageFrame.cautions(html);
-        tolerances();
-        angles();
-        places();
-        staff();
-        upkeep();
+        SiteTests tests = new SiteTests(html, aid, siting);
         AsBuiltSection results = new AsBuiltSection(html, built);
-        results.results();
+        List<Runnable> parts = List.of(this::tolerances, tests::day, this::angles, this::places, this::staff, tests::units, tests::supply,
+                this::upkeep, results::results);
+        parts.forEach(this::whole);
         results.flights();
-        results.certificate(SetUpGate.reasons(evaluation, aid, siting));
+        results.certificate(SetUpGate.reasons(evaluation, aid));
         return new PageFrame(aid.project(), options, aid.rules()).document(title(), "report", html.toString());
+    }
+
+    /** Adds a part that no page tears. */
+    private void whole(Runnable part) {
+        html.open("div class=\"keep\"");
+        part.run();
+        html.close("div");
     }
 
     private Optional<CitedValue> value(String name) {
@@ -100,7 +105,12 @@ public final class CommissioningDocument {
     }
 
     private void tolerances() {
-        html.part("rule-tolerances").table("fine", List.of(28, 16, 56), "what", "tolerance", "source-provenance");
+        html.part("rule-tolerances");
+        if (TOLERANCES.stream().allMatch(name -> value(name).isEmpty())) {
+            html.paragraph("no-tolerances");
+            return;
+        }
+        html.table("fine", List.of(28, 16, 56), "what", "tolerance", "source-provenance");
         for (String name : TOLERANCES) {
             value(name).ifPresent(value -> html.row(List.of(words.say("tolerance." + name), words.plain(value.value())
                     + ReportWords.unit(value.unit()), words.sourceAndState(value.citation()))));
@@ -116,17 +126,23 @@ public final class CommissioningDocument {
     private void angles() {
         html.part("angles").table("numbers write", List.of(9, 15, 15, 12, 27, 22), "unit", "set-to", "measured", "off-by", "setting-again",
                 "person-date-instrument");
+        List<String> persons = built.units().stream().filter(unit -> unit.measuredDeg().isPresent())
+                .map(unit -> measured(unit.id()).map(this::who).orElse("")).distinct().toList();
         for (AsBuilt.Unit unit : built.units()) {
             List<String> cells = new ArrayList<>(List.of(unit.id(), words.minutes(unit.settingDeg())));
             if (unit.measuredDeg().isEmpty()) {
                 cells.addAll(List.of("", "", "", ""));
             } else {
                 cells.addAll(List.of(words.minutes(unit.measuredDeg().getAsDouble()), words.signed(unit.offMin().getAsDouble(), 1),
-                        unit.advice().map(words::render).orElse(""), measured(unit.id()).map(this::who).orElse("")));
+                        unit.advice().map(words::render).orElse(""),
+                        persons.size() == 1 ? "" : measured(unit.id()).map(this::who).orElse("")));
             }
             html.row(cells);
         }
         html.endTable();
+        if (persons.size() == 1) {
+            html.remark("measured-by", Words.name(persons.get(0)));
+        }
     }
 
     private String who(MeasuredUnit unit) {
@@ -150,7 +166,7 @@ public final class CommissioningDocument {
 
     private void staff() {
         List<String> heads = new ArrayList<>(List.of(words.say("head.unit"), words.say("head.gradient")));
-        DoubleStream.of(STAFF_M).forEach(distance -> heads.add(words.say("head.at", Words.wholeM(distance))));
+        DoubleStream.of(STAFF_M).forEach(distance -> heads.add(words.say("head.at", Words.name(words.fixed(distance, 0) + " m"))));
         html.part("staff").tableOf("numbers", List.of(15, 17, 17, 17, 17, 17), heads);
         for (UnitPlan unit : siting.units()) {
             double gradient = Angles.tanDeg(unit.settingDeg());

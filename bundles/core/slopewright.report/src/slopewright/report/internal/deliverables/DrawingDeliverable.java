@@ -12,7 +12,6 @@ import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.messages.Message;
-import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.report.Drawings;
@@ -52,7 +51,7 @@ public final class DrawingDeliverable implements Deliverable {
 
     private static byte[] drawing(HandoverSource source, AidEvaluation aid, View view, HandoverOptions options, Drawings.Format form)
             throws ReportException {
-        DrawnAid drawn = DrawnAid.of(aid, MessageRenderer.of(options.language()));
+        DrawnAid drawn = DrawnAid.of(aid, options.renderer());
         return Drawings.write(new Drawings.Subject(drawn, view, PilotScene.eyeOnSlope(drawn, EYE_BEFORE_M), Daylight.values()[0]),
                 new Drawings.Layout(options.sheet(), 0, source.madeFrom(aid), options.date().toString(), options.language(),
                         Optional.of(source.checked())), form);

@@ -12,7 +12,6 @@ import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.signal.SignalScene;
 import slopewright.evaluation.AidEvaluation;
-import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
@@ -44,7 +43,7 @@ public final class DrawingSetDeliverable implements Deliverable {
         List<Drawings.Subject> subjects = new ArrayList<>();
         for (AidEvaluation aid : source.evaluation().aids()) {
             if (aid.siting().value().isPresent() && aid.frame().value().isPresent()) {
-                subjects(aid, DrawnAid.of(aid, MessageRenderer.of(options.language())), subjects);
+                subjects(aid, DrawnAid.of(aid, options.renderer()), subjects);
             }
         }
         try {

@@ -46,7 +46,7 @@ public final class PageFrame {
         this.paper = paper;
         this.project = project;
         this.options = options;
-        words = new ReportWords(options.language());
+        words = new ReportWords(options.renderer());
         ruleSet = words.ruleSet(rules);
         made = MadeFrom.of(project, rules);
     }

@@ -13,7 +13,9 @@ import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
+import slopewright.checks.compare.Criterion;
 import slopewright.checks.compare.FamilyVerdicts;
+import slopewright.checks.compare.MarginKind;
 import slopewright.edit.EditException;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
@@ -49,11 +51,11 @@ import slopewright.ui.preferences.Preferences;
  * @param why      what it does not meet, or why there is no layout
  * @param needs    how many units it comes in and what feeds them
  * @param rulesApplied how many rules had something to say about it
- * @param rulesMet     how many of them are met throughout
+ * @param weighed      what it is weighed by among others
  */
 public record ComparedOption(String name, Place place, IndicatorFamily family, String ruleSet, Optional<Siting> siting,
         OptionalDouble wheelsM, Map<MarginKind, Double> margins, Map<Verdict, Integer> counts, String why, OperationalContext needs,
-        int rulesApplied, int rulesMet) {
+        int rulesApplied, Criterion.Weighed weighed) {
 
     /**
      * Where an option was tried.
@@ -131,7 +133,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
     private static ComparedOption without(String name, Place place, ProjectEvaluation evaluation, IndicatorFamily family, RuleSet rules,
             String why) {
         return new ComparedOption(name, place, family, Preferences.nameOf(rules), Optional.empty(), OptionalDouble.empty(), Map.of(),
-                Map.of(), why, OperationalContext.of(evaluation.project(), family, rules, family.unitCounts().get(0)), 0, 0);
+                Map.of(), why, OperationalContext.of(evaluation.project(), family, rules, family.unitCounts().get(0)), 0,
+                Criterion.Weighed.nothing());
     }
 
     private static ComparedOption of(String name, Place place, AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
@@ -147,7 +150,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
         return new ComparedOption(name, place, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
                 margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs,
-                FamilyVerdicts.applied(outcomes).size(), FamilyVerdicts.met(outcomes).size());
+                FamilyVerdicts.applied(outcomes).size(), Criterion.Weighed.of(tried, outcomes, needs));
     }
 
     /** Returns the least margin of a kind, metres; empty where nothing was measured. */

@@ -1,6 +1,7 @@
 package slopewright.ui.review.internal;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 import org.eclipse.swt.SWT;
@@ -13,6 +14,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
+import slopewright.checks.compare.MarginKind;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.theme.Lettering;
@@ -59,6 +61,11 @@ public final class MarginChart {
         kind = which;
         updateBar();
         canvas.redraw();
+    }
+
+    /** Returns what a kind of margin is called. */
+    public static String label(MarginKind of) {
+        return Messages.get("comparison.margin." + of.name().toLowerCase(Locale.ROOT));
     }
 
     /** Returns what stands in the rows, as a screen reader and tests see it. */

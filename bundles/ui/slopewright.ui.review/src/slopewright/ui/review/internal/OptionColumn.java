@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 import slopewright.checks.Verdict;
+import slopewright.checks.compare.MarginKind;
 import slopewright.evaluation.comparison.OperationalContext;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;

@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import slopewright.checks.compare.Criterion;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
 import slopewright.exchange.sheet.SheetFile;
@@ -30,7 +32,7 @@ public final class OptionSheet {
     public static String write(List<ComparedOption> options, Map<Criterion, Integer> weights, Path file) {
         List<String> columns = new ArrayList<>(Stream.of(OptionColumn.values()).map(OptionColumn::title).toList());
         String weighed = String.join(", ", Stream.of(Criterion.values())
-                .map(criterion -> criterion.label() + " " + weights.getOrDefault(criterion, 0)).toList());
+                .map(criterion -> label(criterion) + " " + weights.getOrDefault(criterion, 0)).toList());
         columns.add(1, Messages.get("comparison.score") + " (" + weighed + ")");
         List<List<SheetCell>> rows = new ArrayList<>();
         for (ComparedOption option : options) {
@@ -51,7 +53,16 @@ public final class OptionSheet {
 
     /** Returns the score of an option, or why it has none. */
     public static String score(ComparedOption option, List<ComparedOption> all, Map<Criterion, Integer> weights) {
-        Optional<Double> score = Criterion.score(option, all, weights);
-        return score.map(found -> String.valueOf(Math.round(found))).orElse("");
+        return points(option, all, weights).map(found -> String.valueOf(Math.round(found))).orElse("");
+    }
+
+    /** Returns what an option comes to among others, 0 to 100; empty where it has no score. */
+    static Optional<Double> points(ComparedOption option, List<ComparedOption> all, Map<Criterion, Integer> weights) {
+        return Criterion.score(option.weighed(), all.stream().map(ComparedOption::weighed).toList(), weights);
+    }
+
+    /** Returns the name of a criterion for people. */
+    static String label(Criterion criterion) {
+        return Messages.get("comparison.criterion." + criterion.name().toLowerCase(Locale.ROOT));
     }
 }

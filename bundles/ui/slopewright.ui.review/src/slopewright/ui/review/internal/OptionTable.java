@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Item;
 import org.eclipse.swt.widgets.TableColumn;
 
+import slopewright.checks.compare.Criterion;
 import slopewright.ui.AccessibleName;
 
 /** The options as a table that every column sorts, and by a second click the other way round. */
@@ -95,7 +96,7 @@ public final class OptionTable {
 
     /** Those with a score before those without one, the best first. */
     private Comparator<ComparedOption> bestFirst() {
-        return Comparator.<ComparedOption>comparingDouble(option -> -Criterion.score(option, all, weights).orElse(-1.0))
+        return Comparator.<ComparedOption>comparingDouble(option -> -OptionSheet.points(option, all, weights).orElse(-1.0))
                 .thenComparing(OptionColumn.NOT_MET.order(false));
     }
 

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Spinner;
 
+import slopewright.checks.compare.Criterion;
 import slopewright.ui.AccessibleName;
 
 /** Asks how much each criterion counts in a comparison. */
@@ -39,10 +40,10 @@ public final class WeightsDialog extends TitleAreaDialog {
         Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
         GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 10).applyTo(area);
         for (Criterion criterion : Criterion.values()) {
-            new Label(area, SWT.NONE).setText(criterion.label());
+            new Label(area, SWT.NONE).setText(OptionSheet.label(criterion));
             Spinner spinner = new Spinner(area, SWT.BORDER);
             spinner.setValues(weights.getOrDefault(criterion, 0), 0, Criterion.MOST, 0, 1, 1);
-            AccessibleName.give(spinner, criterion.label());
+            AccessibleName.give(spinner, OptionSheet.label(criterion));
             spinner.addListener(SWT.Modify, event -> weights.put(criterion, spinner.getSelection()));
             GridDataFactory.swtDefaults().applyTo(spinner);
         }

@@ -29,7 +29,7 @@ import slopewright.report.handover.HandoverFile;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
 
-/** What is handed over, where it goes, on which paper and with which date. */
+/** What is handed over, where it goes, on which paper, in which language and with which date. */
 public final class ChoicePage extends WizardPage {
 
     private final HandoverPlan plan;
@@ -155,6 +155,14 @@ public final class ChoicePage extends WizardPage {
         paper.select(plan.paper().ordinal());
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).span(2, 1).applyTo(paper);
         paper.addListener(SWT.Selection, event -> plan.paper(PaperSize.values()[paper.getSelectionIndex()]));
+        new Label(area, SWT.NONE).setText(Messages.get("handover.language"));
+        Combo language = new Combo(area, SWT.READ_ONLY);
+        List<Locale> languages = List.of(Locale.ENGLISH, Locale.GERMAN);
+        language.setItems(languages.stream().map(each -> each.getDisplayLanguage(each)).toArray(String[]::new));
+        language.select(Math.max(0, languages.indexOf(plan.language())));
+        language.setToolTipText(Messages.get("handover.language.tip"));
+        GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).span(2, 1).applyTo(language);
+        language.addListener(SWT.Selection, event -> plan.language(languages.get(language.getSelectionIndex())));
     }
 
     private void browse() {

@@ -7,17 +7,20 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.Supplier;
 
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.report.PaperSize;
+import slopewright.report.ReportOptions;
 import slopewright.report.handover.Deliverables;
 import slopewright.report.handover.Handover;
 import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
 import slopewright.ui.MessageTexts;
+import slopewright.ui.preferences.Preferences;
 import slopewright.ui.review.internal.Messages;
 
 /** What is to be handed over, as the pages of the wizard put it together. Used on the user interface thread. */
@@ -30,6 +33,7 @@ public final class HandoverPlan {
     private String folder;
     private String date = LocalDate.now().toString();
     private PaperSize paper = PaperSize.A4;
+    private Locale language = MessageTexts.renderer().language();
     private List<Handover.Entry> entries = List.of();
 
     /**
@@ -89,6 +93,14 @@ public final class HandoverPlan {
         paper = size;
     }
 
+    Locale language() {
+        return language;
+    }
+
+    void language(Locale wanted) {
+        language = wanted;
+    }
+
     /** Returns why nothing can be written yet; empty where it can. */
     String problem() {
         if (wanted.isEmpty()) {
@@ -108,9 +120,10 @@ public final class HandoverPlan {
         }
     }
 
-    /** Returns date and paper; the date must be one. */
+    /** Returns date, paper and language, in the units of the window; the date must be one. */
     public HandoverOptions options() {
-        return new HandoverOptions(LocalDate.parse(date), paper);
+        return new HandoverOptions(LocalDate.parse(date), paper, language, new ReportOptions.Units(Preferences.isFeet(),
+                !Preferences.isMinutes()));
     }
 
     Path file(HandoverFile produced) {

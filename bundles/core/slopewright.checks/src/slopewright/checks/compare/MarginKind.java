@@ -1,7 +1,6 @@
-package slopewright.ui.review.internal;
+package slopewright.checks.compare;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -25,14 +24,9 @@ public enum MarginKind {
     }
 
     /** Returns the least margin of an aid, metres: of its evaluation, or among what the rules of this kind measured in metres. */
-    OptionalDouble leastM(AidEvaluation aid, List<Outcome> outcomes) {
+    public OptionalDouble leastM(AidEvaluation aid, List<Outcome> outcomes) {
         return this == OBSTACLE ? aid.marginM() : outcomes.stream()
                 .filter(outcome -> rules.contains(outcome.rule()) && outcome.unit().equals("m") && outcome.margin().isPresent())
                 .mapToDouble(outcome -> outcome.margin().getAsDouble()).min();
-    }
-
-    /** Returns its name for people. */
-    public String label() {
-        return Messages.get("comparison.margin." + name().toLowerCase(Locale.ROOT));
     }
 }

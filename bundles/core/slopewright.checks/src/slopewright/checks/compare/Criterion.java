@@ -1,0 +1,132 @@
+package slopewright.checks.compare;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import slopewright.checks.Outcome;
+import slopewright.checks.Verdict;
+import slopewright.evaluation.AidEvaluation;
+import slopewright.evaluation.WheelClearance;
+import slopewright.evaluation.comparison.OperationalContext;
+
+/**
+ * What a consultant may weigh options by. A score stands only beside an option that has a layout and breaks no rule; what is not known of
+ * it earns nothing. Rules are weighed by how many are met of the most that any option is judged by, so that fewer rules are no merit.
+ */
+public enum Criterion {
+    /** Rules that are met. */
+    RULES(true),
+    /** Room under the wheels. */
+    WHEELS(true),
+    /** Room above obstacles. */
+    OBSTACLES(true),
+    /** Room of the eye height. */
+    EYE(true),
+    /** Few units. */
+    UNITS(false),
+    /** Little power. */
+    LOAD(false);
+
+    /** The greatest weight. */
+    public static final int MOST = 5;
+
+    /**
+     * What one option is weighed by.
+     *
+     * @param stands       whether it has a layout, is judged by a rule and breaks none
+     * @param rulesApplied how many rules had something to say about it
+     * @param values       its number for each criterion, as far as it is known
+     */
+    public record Weighed(boolean stands, int rulesApplied, Map<Criterion, Double> values) {
+
+        /** Copies the numbers. */
+        public Weighed {
+            values = Map.copyOf(values);
+        }
+
+        /** Returns what an option without a layout is weighed by. */
+        public static Weighed nothing() {
+            return new Weighed(false, 0, Map.of());
+        }
+
+        /**
+         * Returns what a layout is weighed by.
+         *
+         * @param tried    the aid as it stands or is proposed; it has a layout
+         * @param outcomes what the rules say of it
+         * @param needs    how many units it comes in and what feeds them
+         */
+        public static Weighed of(AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
+            Map<Criterion, Double> values = new EnumMap<>(Criterion.class);
+            put(values, RULES, OptionalDouble.of(FamilyVerdicts.met(outcomes).size()));
+            put(values, WHEELS, tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min());
+            put(values, OBSTACLES, MarginKind.OBSTACLE.leastM(tried, outcomes));
+            put(values, EYE, MarginKind.EYE.leastM(tried, outcomes));
+            put(values, UNITS, OptionalDouble.of(tried.siting().orThrow().units().size()));
+            put(values, LOAD, needs.loadW());
+            boolean broken = outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.NOT_MET);
+            return new Weighed(!broken && outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.MET),
+                    FamilyVerdicts.applied(outcomes).size(), values);
+        }
+
+        private static void put(Map<Criterion, Double> values, Criterion criterion, OptionalDouble value) {
+            value.ifPresent(known -> values.put(criterion, known));
+        }
+    }
+
+    private final boolean moreIsBetter;
+
+    Criterion(boolean moreIsBetter) {
+        this.moreIsBetter = moreIsBetter;
+    }
+
+    /** Returns one weight for each. */
+    public static Map<Criterion, Integer> alike() {
+        Map<Criterion, Integer> weights = new EnumMap<>(Criterion.class);
+        for (Criterion criterion : values()) {
+            weights.put(criterion, 1);
+        }
+        return weights;
+    }
+
+    /**
+     * Returns what an option comes to among others.
+     *
+     * @param option  the option
+     * @param all     all that are compared
+     * @param weights how much each criterion counts, 0 to {@link #MOST}
+     * @return 0 to 100; empty where it has no layout, breaks a rule, or nothing is weighed
+     */
+    public static Optional<Double> score(Weighed option, List<Weighed> all, Map<Criterion, Integer> weights) {
+        int total = weights.values().stream().mapToInt(Integer::intValue).sum();
+        if (!option.stands() || total == 0) {
+            return Optional.empty();
+        }
+        double sum = 0;
+        for (Map.Entry<Criterion, Integer> weight : weights.entrySet()) {
+            sum += weight.getValue() * weight.getKey().share(option, all);
+        }
+        return Optional.of(100 * sum / total);
+    }
+
+    /** Where the option stands between the worst and the best of those that stand, 0 to 1. */
+    private double share(Weighed option, List<Weighed> all) {
+        Double own = option.values().get(this);
+        double[] known = all.stream().filter(Weighed::stands).map(Weighed::values).filter(values -> values.containsKey(this))
+                .mapToDouble(values -> values.get(this)).sorted().toArray();
+        if (own == null || known.length == 0) {
+            return 0;
+        }
+        if (this == RULES) {
+            int most = all.stream().mapToInt(Weighed::rulesApplied).max().orElse(0);
+            return most == 0 ? 0 : Math.min(1, own / most);
+        }
+        double least = known[0];
+        double most = known[known.length - 1];
+        double up = most == least ? 1 : (own - least) / (most - least);
+        return moreIsBetter || most == least ? up : 1 - up;
+    }
+}

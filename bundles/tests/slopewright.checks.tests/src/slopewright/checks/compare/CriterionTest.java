@@ -1,0 +1,40 @@
+package slopewright.checks.compare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+
+import slopewright.checks.compare.Criterion.Weighed;
+
+/** Scores worked by hand. */
+class CriterionTest {
+    private static final Weighed GOOD = new Weighed(true, 40, Map.of(Criterion.RULES, 30.0, Criterion.WHEELS, 9.0, Criterion.UNITS, 4.0));
+    private static final Weighed SMALL = new Weighed(true, 20, Map.of(Criterion.RULES, 20.0, Criterion.WHEELS, 6.0, Criterion.UNITS, 2.0));
+    private static final Weighed BROKEN = new Weighed(false, 40, Map.of(Criterion.RULES, 39.0, Criterion.WHEELS, 99.0));
+    private static final List<Weighed> ALL = List.of(GOOD, SMALL, BROKEN);
+
+    /** Rules 30 of 40, wheels the best, units the most: (3 * 0.75 + 2 * 1 + 1 * 0) / 6; and (3 * 20 / 40 + 2 * 0 + 1 * 1) / 6. */
+    @Test
+    void weightsCountEachShare() {
+        Map<Criterion, Integer> weights = Map.of(Criterion.RULES, 3, Criterion.WHEELS, 2, Criterion.UNITS, 1);
+        assertEquals(100 * 4.25 / 6, Criterion.score(GOOD, ALL, weights).orElseThrow(), 1e-9);
+        assertEquals(100 * 2.5 / 6, Criterion.score(SMALL, ALL, weights).orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void whatBreaksARuleHasNoScoreAndSetsNoBound() {
+        assertEquals(Optional.empty(), Criterion.score(BROKEN, ALL, Criterion.alike()));
+        assertEquals(Optional.empty(), Criterion.score(GOOD, ALL, Map.of(Criterion.RULES, 0)));
+        assertEquals(100, Criterion.score(GOOD, ALL, Map.of(Criterion.WHEELS, 1)).orElseThrow(), 1e-9);
+    }
+
+    /** The load of neither is known. */
+    @Test
+    void whatIsNotKnownEarnsNothing() {
+        assertEquals(0, Criterion.score(GOOD, ALL, Map.of(Criterion.LOAD, 1)).orElseThrow(), 1e-9);
+    }
+}
