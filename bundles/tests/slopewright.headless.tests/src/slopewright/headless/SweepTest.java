@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -114,6 +115,27 @@ class SweepTest {
         JsonNode first = words.json().get("rows").get(0);
         assertEquals("no survey says that nothing else stands there", first.get("reason").asText());
         assertEquals("Tannery power line", first.get("governing").asText());
+    }
+
+    /** Seven rows in four parts: what several machines say one after the other is what one says. */
+    @Test
+    void partsAreTheWhole() throws IOException {
+        StringBuilder table = new StringBuilder(HEADER);
+        for (int i = 0; i < 7; i++) {
+            table.append(i == 4 ? "E0" : "E" + i).append(",ZZAA,47,11,").append(40 * i).append(",100,sea\n");
+        }
+        Path ends = write("ends.csv", table.toString());
+        String line = "sweep --csv " + ends + " --against " + points("mast,46.991,11,133.5\n") + SAID + ROW + " --complete";
+        List<String> whole = Words.line(line).out().lines().toList();
+        assertEquals(8, whole.size());
+        List<String> parts = new ArrayList<>(List.of(whole.get(0)));
+        for (int i = 1; i <= 4; i++) {
+            parts.addAll(Words.line(line + " --part " + i + "/4").out().lines().skip(1).toList());
+        }
+        assertEquals(whole, parts);
+        for (String wrong : List.of("0/4", "5/4", "1", "a/b", "1/0", "1/9999999")) {
+            assertEquals(2, Words.line(line + " --part " + wrong).code(), wrong);
+        }
     }
 
     @Test

@@ -55,6 +55,10 @@ final class SweepCommand extends Command {
     @Mixin
     private SweepPoints against;
 
+    @Option(names = "--part", paramLabel = "I/N", description = "only the I-th of N parts, which one after the other are the whole: of the "
+            + "rows of the table, or of the projects of the folder")
+    private String part;
+
     @Option(names = "--json", description = "print one JSON document")
     private boolean json;
 
@@ -71,6 +75,7 @@ final class SweepCommand extends Command {
         if (json && csv) {
             throw new UsageException("--json and --csv exclude each other");
         }
+        WorkPart share = WorkPart.of(part);
         boolean folder = Files.isDirectory(what);
         if (!folder && against.isEmpty()) {
             throw new UsageException("a table of runway ends is held against something: --against");
@@ -81,7 +86,7 @@ final class SweepCommand extends Command {
             });
         }
         Optional<PointSweep> sweep = against.isEmpty() ? Optional.empty() : Optional.of(against.read());
-        List<Supplier<SweepRow>> work = folder ? projects(sweep) : ends(sweep.orElseThrow());
+        List<Supplier<SweepRow>> work = folder ? projects(sweep, share) : share.of(ends(sweep.orElseThrow()));
         List<SweepRow> rows = work.parallelStream().map(Supplier::get).toList();
         print(rows);
         if (rows.stream().allMatch(row -> row.state() == SweepRow.State.NOT_EVALUATED)) {
@@ -124,7 +129,7 @@ final class SweepCommand extends Command {
         return SweepRow.of(named, sweep, sweep.compare(frame, surface), everything);
     }
 
-    private List<Supplier<SweepRow>> projects(Optional<PointSweep> sweep) {
+    private List<Supplier<SweepRow>> projects(Optional<PointSweep> sweep, WorkPart share) {
         List<Path> files;
         try (Stream<Path> all = Files.walk(what)) {
             files = all.filter(Files::isRegularFile).filter(file -> file.toString().endsWith("." + ProjectFile.EXTENSION)).sorted()
@@ -136,7 +141,7 @@ final class SweepCommand extends Command {
             throw new InputException(what + ": holds no project");
         }
         List<Supplier<SweepRow>> work = new ArrayList<>();
-        for (Path file : files) {
+        for (Path file : share.of(files)) {
             String name = what.relativize(file).toString().replace('\\', '/');
             try {
                 Project project = ProjectFiles.load(file);
