@@ -15,7 +15,9 @@ final class FrameMap {
     /** Fewer points are brought into the frame one by one: the map itself takes some four hundred geodesics. */
     static final int LEAST_POINTS = 2000;
 
-    private static final int NODES = 9;
+    /** The fewest that are exact enough are taken: the work on a point grows with their square. */
+    private static final int[] NODES = {4, 5, 6, 7, 9};
+    private static final int MOST_NODES = 9;
     private static final int HELD_AGAINST = 17;
     private static final double MOST_OFF_M = 1e-7;
     private static final double MOST_BOX_DEG = 2;
@@ -23,6 +25,7 @@ final class FrameMap {
 
     private final Axis x;
     private final Axis y;
+    private final int nodes;
     private final double[] along;
     private final double[] right;
 
@@ -46,9 +49,10 @@ final class FrameMap {
         }
     }
 
-    private FrameMap(Axis x, Axis y, double[] along, double[] right) {
+    private FrameMap(Axis x, Axis y, int nodes, double[] along, double[] right) {
         this.x = x;
         this.y = y;
+        this.nodes = nodes;
         this.along = along;
         this.right = right;
     }
@@ -71,17 +75,22 @@ final class FrameMap {
         if (!small || Math.abs(y.middle()) + y.half() > MOST_LATITUDE_DEG) {
             return Optional.empty();
         }
-        double[][] alongAt = new double[NODES][NODES];
-        double[][] rightAt = new double[NODES][NODES];
-        for (int j = 0; j < NODES; j++) {
-            for (int i = 0; i < NODES; i++) {
-                FramePoint point = exact(frame, x.node(i, NODES), y.node(j, NODES));
+        FramePoint[] exact = heldAgainst(frame, x, y);
+        return Arrays.stream(NODES).mapToObj(nodes -> through(frame, x, y, nodes)).filter(map -> map.isExact(exact)).findFirst();
+    }
+
+    /** Makes the polynomials that run through the frame at so many places of either axis. */
+    private static FrameMap through(SiteFrame frame, Axis x, Axis y, int nodes) {
+        double[][] alongAt = new double[nodes][nodes];
+        double[][] rightAt = new double[nodes][nodes];
+        for (int j = 0; j < nodes; j++) {
+            for (int i = 0; i < nodes; i++) {
+                FramePoint point = exact(frame, x.node(i, nodes), y.node(j, nodes));
                 alongAt[j][i] = point.alongM();
                 rightAt[j][i] = point.rightM();
             }
         }
-        FrameMap map = new FrameMap(x, y, coefficients(alongAt), coefficients(rightAt));
-        return map.isExact(frame) ? Optional.of(map) : Optional.empty();
+        return new FrameMap(x, y, nodes, coefficients(alongAt), coefficients(rightAt));
     }
 
     private static FramePoint exact(SiteFrame frame, double longitude, double latitude) {
@@ -90,32 +99,39 @@ final class FrameMap {
 
     /** The coefficients of the polynomial through the values at the nodes, row after row: a cosine transform both ways. */
     private static double[] coefficients(double[][] values) {
-        double[] found = new double[NODES * NODES];
-        for (int m = 0; m < NODES; m++) {
-            for (int n = 0; n < NODES; n++) {
+        int nodes = values.length;
+        double[] found = new double[nodes * nodes];
+        for (int m = 0; m < nodes; m++) {
+            for (int n = 0; n < nodes; n++) {
                 double sum = 0;
-                for (int j = 0; j < NODES; j++) {
-                    for (int i = 0; i < NODES; i++) {
-                        sum += values[j][i] * Math.cos(Math.PI * m * (j + 0.5) / NODES) * Math.cos(Math.PI * n * (i + 0.5) / NODES);
+                for (int j = 0; j < nodes; j++) {
+                    for (int i = 0; i < nodes; i++) {
+                        sum += values[j][i] * Math.cos(Math.PI * m * (j + 0.5) / nodes) * Math.cos(Math.PI * n * (i + 0.5) / nodes);
                     }
                 }
-                found[m * NODES + n] = sum * (m == 0 ? 1 : 2) * (n == 0 ? 1 : 2) / (NODES * NODES);
+                found[m * nodes + n] = sum * (m == 0 ? 1 : 2) * (n == 0 ? 1 : 2) / (nodes * nodes);
             }
         }
         return found;
     }
 
-    private boolean isExact(SiteFrame frame) {
+    /** The places between those of the polynomials, by the geodesic. */
+    private static FramePoint[] heldAgainst(SiteFrame frame, Axis x, Axis y) {
+        FramePoint[] all = new FramePoint[(HELD_AGAINST + 1) * (HELD_AGAINST + 1)];
+        Arrays.setAll(all, at -> exact(frame, between(x, at % (HELD_AGAINST + 1)), between(y, at / (HELD_AGAINST + 1))));
+        return all;
+    }
+
+    private static double between(Axis axis, int step) {
+        return axis.middle() + axis.half() * (2.0 * step / HELD_AGAINST - 1);
+    }
+
+    private boolean isExact(FramePoint[] exact) {
         double[] place = place();
-        for (int j = 0; j <= HELD_AGAINST; j++) {
-            for (int i = 0; i <= HELD_AGAINST; i++) {
-                double longitude = x.middle() + x.half() * (2.0 * i / HELD_AGAINST - 1);
-                double latitude = y.middle() + y.half() * (2.0 * j / HELD_AGAINST - 1);
-                FramePoint exact = exact(frame, longitude, latitude);
-                map(longitude, latitude, place);
-                if (!(Math.hypot(place[0] - exact.alongM(), place[1] - exact.rightM()) <= MOST_OFF_M)) {
-                    return false;
-                }
+        for (int at = 0; at < exact.length; at++) {
+            map(between(x, at % (HELD_AGAINST + 1)), between(y, at / (HELD_AGAINST + 1)), place);
+            if (!(Math.hypot(place[0] - exact[at].alongM(), place[1] - exact[at].rightM()) <= MOST_OFF_M)) {
+                return false;
             }
         }
         return true;
@@ -123,7 +139,7 @@ final class FrameMap {
 
     /** Returns what {@link #map} writes into: a place and room to work in, for one thread. */
     static double[] place() {
-        return new double[2 + 2 * NODES];
+        return new double[2 + 2 * MOST_NODES];
     }
 
     /**
@@ -134,29 +150,31 @@ final class FrameMap {
      * @param place     receives metres along and to the right as its first two numbers; of {@link #place()}
      */
     void map(double longitude, double latitude, double[] place) {
+        int second = 2 + nodes;
         polynomials(x.scaled(longitude), place, 2);
-        polynomials(y.scaled(latitude), place, 2 + NODES);
+        polynomials(y.scaled(latitude), place, second);
         double alongM = 0;
         double rightM = 0;
-        for (int m = 0; m < NODES; m++) {
+        int at = 0;
+        for (int m = 0; m < nodes; m++) {
             double alongRow = 0;
             double rightRow = 0;
-            for (int n = 0; n < NODES; n++) {
-                alongRow += along[m * NODES + n] * place[2 + n];
-                rightRow += right[m * NODES + n] * place[2 + n];
+            for (int n = 2; n < second; n++, at++) {
+                alongRow += along[at] * place[n];
+                rightRow += right[at] * place[n];
             }
-            alongM += alongRow * place[2 + NODES + m];
-            rightM += rightRow * place[2 + NODES + m];
+            alongM += alongRow * place[second + m];
+            rightM += rightRow * place[second + m];
         }
         place[0] = alongM;
         place[1] = rightM;
     }
 
     /** The polynomials of Chebyshev up to the degree of the map. */
-    private static void polynomials(double at, double[] into, int from) {
+    private void polynomials(double at, double[] into, int from) {
         into[from] = 1;
         into[from + 1] = at;
-        for (int n = from + 2; n < from + NODES; n++) {
+        for (int n = from + 2; n < from + nodes; n++) {
             into[n] = 2 * at * into[n - 1] - into[n - 2];
         }
     }

@@ -25,6 +25,11 @@ public final class PackedIds extends AbstractList<String> implements RandomAcces
         this.count = count;
     }
 
+    /** Takes names as they stand in a file, each with where it begins; the arrays are shared. */
+    static PackedIds of(byte[] packed, int[] starts) {
+        return new PackedIds(packed, packed.length, starts, starts.length);
+    }
+
     /** Takes names one after the other. */
     public static final class Builder {
 

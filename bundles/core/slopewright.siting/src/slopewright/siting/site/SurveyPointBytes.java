@@ -6,7 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 
@@ -90,32 +90,34 @@ final class SurveyPointBytes {
         return column;
     }
 
-    private static List<String> ids(ByteBuffer in, int count) {
-        List<String> ids = new ArrayList<>(count);
+    /** The names stay bytes until somebody asks for one; each is looked at, for it must be UTF-8. */
+    private static PackedIds ids(ByteBuffer in, int count) {
+        int begin = in.position();
+        int[] starts = new int[count];
         for (int i = 0; i < count; i++) {
+            starts[i] = in.position() - begin;
             int length = in.remaining() < Short.BYTES ? PackedIds.MOST_BYTES : in.getShort() & PackedIds.MOST_BYTES;
             if (length > in.remaining()) {
                 throw new IllegalArgumentException("is cut short in the id of point " + (i + 1));
             }
-            ids.add(text(in, length, i));
+            refuseOtherLetters(in, length, i);
             in.position(in.position() + length);
         }
-        return ids;
+        int from = in.arrayOffset() + begin;
+        return PackedIds.of(Arrays.copyOfRange(in.array(), from, from + in.position() - begin), starts);
     }
 
-    /** Returns a text; of letters that are all ASCII nothing need be decoded. */
-    private static String text(ByteBuffer in, int length, int point) {
+    private static void refuseOtherLetters(ByteBuffer in, int length, int point) {
         int from = in.arrayOffset() + in.position();
         byte[] bytes = in.array();
         int at = from;
         while (at < from + length && bytes[at] >= 0) {
             at++;
         }
-        if (at == from + length) {
-            return new String(bytes, from, length, StandardCharsets.ISO_8859_1);
-        }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(in.slice(in.position(), length)).toString();
+            if (at < from + length) {
+                StandardCharsets.UTF_8.newDecoder().decode(in.slice(in.position(), length));
+            }
         } catch (CharacterCodingException e) {
             throw new IllegalArgumentException("the id of point " + (point + 1) + " is no UTF-8", e);
         }
