@@ -46,6 +46,28 @@ final class Breaker {
         return random.nextInt(most);
     }
 
+    double gaussian() {
+        return random.nextGaussian();
+    }
+
+    /** A length in metres from a millimetre to a hundred metres. */
+    double size() {
+        return Math.pow(10, random.nextDouble() * 5 - 3);
+    }
+
+    /** A number that is another, mostly a little. */
+    double near(double number) {
+        return switch (random.nextInt(10)) {
+            case 0 -> -number;
+            case 1 -> 0;
+            case 2 -> number * 10;
+            case 3 -> number / 10;
+            case 4 -> number + random.nextGaussian() * 100;
+            case 5, 6 -> number + random.nextGaussian();
+            default -> number * (1 + random.nextGaussian() * Math.pow(10, -1 - random.nextInt(4)));
+        };
+    }
+
     /** Two of three keep their form, and have a few values that are wrong: these come past the reader. */
     byte[] text(byte[] whole, byte[] other) {
         String text = new String(whole, StandardCharsets.UTF_8);

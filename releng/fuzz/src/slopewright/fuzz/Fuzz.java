@@ -64,12 +64,12 @@ public final class Fuzz {
             byte[] bytes = bytes(whole);
             boolean isBinary = List.of("picture", "swpoints", "shapes").contains(kind.corpus())
                     || List.of(".kmz", ".tif", ".xlsx", ".hgt", ".gpkg", ".las", ".sqlite").stream().anyMatch(whole.toString()::endsWith);
-            byte[] broken = isBinary ? breaker.bytes(bytes) : breaker.text(bytes, bytes(breaker.one(corpus)));
+            byte[] broken = kind.isWhole() ? bytes : isBinary ? breaker.bytes(bytes) : breaker.text(bytes, bytes(breaker.one(corpus)));
             Path input = Files.write(work.resolve("now").resolve("input-" + whole.getFileName()), broken);
             refused += feed(kind, input, breaker, i) ? 1 : 0;
         }
-        System.out.printf(Locale.ROOT, "%-15s %8d inputs, %8d refused, %4d faults, %6.0f s%n", kind.name().toLowerCase(Locale.ROOT), number,
-                refused, faults - before, (System.nanoTime() - start) / 1e9);
+        System.out.printf(Locale.ROOT, "%-15s %8d inputs, %8d refused, %8d projects checked, %4d faults, %6.0f s%n",
+                kind.name().toLowerCase(Locale.ROOT), number, refused, Kind.checked(), faults - before, (System.nanoTime() - start) / 1e9);
     }
 
     private byte[] bytes(Path file) throws Exception {

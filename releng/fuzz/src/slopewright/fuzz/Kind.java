@@ -22,6 +22,7 @@ import slopewright.exchange.runways.RunwayData;
 import slopewright.exchange.survey.SurveyFile;
 import slopewright.exchange.survey.TablePreview;
 import slopewright.headless.Main;
+import slopewright.model.io.ProjectFileException;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SurveyPoints;
 import slopewright.ui.plan.internal.image.PictureProbe;
@@ -42,6 +43,24 @@ enum Kind {
         @Override
         void feed(Path input, Sources sources, Breaker breaker) {
             command("check", input.toString());
+        }
+    },
+
+    /** A project of one aid that is changed and checked, changed again in a way that gives no yes, and checked again. */
+    JUDGED("small") {
+        @Override
+        boolean isWhole() {
+            return true;
+        }
+
+        @Override
+        void feed(Path input, Sources sources, Breaker breaker) throws IOException, ProjectFileException {
+            int checked = Judged.judge(Files.readAllBytes(input), input.getFileName().toString(), breaker,
+                    sources.folder().resolveSibling("failures"));
+            if (checked == 0) {
+                refuse();
+            }
+            count(checked);
         }
     },
 
@@ -101,7 +120,7 @@ enum Kind {
     /** A shapefile with the sound files that belong beside it. */
     SHAPES("shapes") {
         @Override
-        void feed(Path input, Sources sources, Breaker breaker) throws IOException {
+        void feed(Path input, Sources sources, Breaker breaker) throws IOException, ProjectFileException {
             String name = input.getFileName().toString();
             String stem = name.substring(name.indexOf('-') + 1, name.lastIndexOf('.'));
             for (String ending : List.of(".dbf", ".prj", ".cpg")) {
@@ -272,6 +291,7 @@ enum Kind {
     private static final Pattern AID = Pattern.compile("<aids [^>]*?xmi:id=\"([^\"]+)\"");
     private static final Pattern IN_GRID = Pattern.compile("utm29|\\.(las|xml|tif|xlsx)$");
     private final String corpus;
+    private static final ThreadLocal<Integer> CHECKED = ThreadLocal.withInitial(() -> 0);
     private static final ThreadLocal<Boolean> REFUSED = ThreadLocal.withInitial(() -> false);
 
     Kind(String corpus) {
@@ -283,7 +303,24 @@ enum Kind {
     }
 
     /** Feeds an input; whatever it throws is a fault. */
-    abstract void feed(Path input, Sources sources, Breaker breaker) throws IOException;
+    abstract void feed(Path input, Sources sources, Breaker breaker) throws IOException, ProjectFileException;
+
+    /** Returns whether an input is fed as it is, and broken by the kind itself. */
+    boolean isWhole() {
+        return false;
+    }
+
+    /** Counts projects that went through the whole check. */
+    static void count(int projects) {
+        CHECKED.set(CHECKED.get() + projects);
+    }
+
+    /** Returns how many projects went through the whole check since this was last asked. */
+    static int checked() {
+        int checked = CHECKED.get();
+        CHECKED.set(0);
+        return checked;
+    }
 
     static void refuse() {
         REFUSED.set(true);
@@ -310,6 +347,9 @@ enum Kind {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         int code = Main.run(words, nowhere, new PrintStream(err, true, StandardCharsets.UTF_8), InputStream.nullInputStream());
+        if ("check".equals(words[0]) && code != 2 && code != 3) {
+            count(1);
+        }
         if (code == 2 || code == 3) {
             refuse();
             if (Boolean.getBoolean("slopewright.fuzz.say")) {
