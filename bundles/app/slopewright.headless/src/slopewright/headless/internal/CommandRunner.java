@@ -1,10 +1,12 @@
 package slopewright.headless.internal;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletionException;
 
 import picocli.CommandLine;
@@ -15,6 +17,7 @@ import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import slopewright.model.io.ErrorLog;
 import slopewright.siting.SitingException;
 import slopewright.standards.StandardsException;
 
@@ -162,8 +165,9 @@ public final class CommandRunner {
 
     private static String trace(Throwable e) {
         try {
-            return ErrorLog.append(e);
-        } catch (RuntimeException | Error worse) {
+            ErrorLog.append("", Optional.of(e));
+            return "the trace is in " + ErrorLog.file();
+        } catch (IOException | RuntimeException | Error worse) {
             return "no trace could be written";
         }
     }

@@ -20,6 +20,7 @@ public final class WorkbenchApplication implements IApplication {
     @Override
     public Object start(IApplicationContext context) {
         List<Path> projects = CommandLineProjects.among((String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS));
+        ErrorsToSend.keep();
         Display display = PlatformUI.createDisplay();
         try {
             Location settings = Platform.getInstanceLocation();

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.eclipse.core.runtime.ILogListener;
 import org.eclipse.core.runtime.IProduct;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.resource.ImageDescriptor;
@@ -20,10 +23,12 @@ import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.rcp.internal.CautionItem;
+import slopewright.rcp.internal.ErrorsToSend;
 import slopewright.rcp.internal.SitingPerspective;
 import slopewright.ui.properties.PropertiesView;
 
@@ -100,6 +105,26 @@ class WorkbenchTest {
         assertEquals("slopewright.rcp.product", product.getId());
         assertFalse(product.getProperty("aboutText").isBlank());
         return product;
+    }
+
+    /** The log that a user sends to somebody else says what went wrong, and not where files lie on the user's machine. */
+    @Test
+    void anErrorIsKeptWithoutFolders(@TempDir Path folder) throws Exception {
+        Path log = folder.resolve("error.log");
+        System.setProperty("slopewright.log", log.toString());
+        ILogListener listener = ErrorsToSend.keep();
+        try {
+            Platform.getLog(ErrorsToSend.class).error("a test: /home/mary/secret client/site.slopewright is odd",
+                    new IllegalStateException("C:\\Users\\mary\\b.csv"));
+            Patience.await("the error is kept", () -> Files.exists(log));
+        } finally {
+            Platform.removeLogListener(listener);
+            System.clearProperty("slopewright.log");
+        }
+        String said = Files.readString(log);
+        assertTrue(said.contains("a test: .../site.slopewright is odd"), said);
+        assertTrue(said.contains("IllegalStateException: .../b.csv"), said);
+        assertFalse(said.contains("mary"), said);
     }
 
     private static IWorkbenchWindow window() {

@@ -1,4 +1,4 @@
-package slopewright.headless.internal;
+package slopewright.model.io;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -8,15 +8,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
-import slopewright.model.io.Program;
-
 /**
- * Keeps the trace of an internal error out of sight and in a file that a user can send: in the folder of the user's settings
+ * Keeps what went wrong inside out of sight and in a file that a user can send: in the folder of the user's settings
  * ({@code SLOPEWRIGHT_DATA}, else {@code .slopewright} in the home), never in that of the product. Folders are taken out of what it says.
  */
-final class ErrorLog {
+public final class ErrorLog {
 
     private static final String NAME = "error.log";
     private static final int MOST_BYTES = 1 << 20;
@@ -25,27 +24,29 @@ final class ErrorLog {
     private ErrorLog() {
     }
 
-    /** Appends a trace and returns where it was written, or why it could not be. A log that has become long begins anew. */
-    static String append(Throwable thrown) {
+    /**
+     * Appends a trace. A log that has become long begins anew.
+     *
+     * @param message what went wrong, empty where the trace says it
+     * @param thrown  the cause, where there is one
+     * @throws IOException where it cannot be written
+     */
+    public static void append(String message, Optional<Throwable> thrown) throws IOException {
         Path log = file();
         StringWriter trace = new StringWriter();
-        thrown.printStackTrace(new PrintWriter(trace, true));
+        thrown.ifPresent(cause -> cause.printStackTrace(new PrintWriter(trace, true)));
         String text = LocalDateTime.now() + " " + Program.text() + " Java " + System.getProperty("java.version") + System.lineSeparator()
-                + withoutFolders(trace.toString());
-        try {
-            if (log.getParent() != null) {
-                Files.createDirectories(log.getParent());
-            }
-            boolean isLong = Files.exists(log) && Files.size(log) > MOST_BYTES;
-            Files.writeString(log, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE,
-                    isLong ? StandardOpenOption.TRUNCATE_EXISTING : StandardOpenOption.APPEND, StandardOpenOption.WRITE);
-            return "the trace is in " + log;
-        } catch (IOException e) {
-            return "no trace could be written to " + log;
+                + withoutFolders((message.isEmpty() ? "" : message + System.lineSeparator()) + trace);
+        if (log.getParent() != null) {
+            Files.createDirectories(log.getParent());
         }
+        boolean isLong = Files.exists(log) && Files.size(log) > MOST_BYTES;
+        Files.writeString(log, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE,
+                isLong ? StandardOpenOption.TRUNCATE_EXISTING : StandardOpenOption.APPEND, StandardOpenOption.WRITE);
     }
 
-    private static Path file() {
+    /** Returns where the log is. */
+    public static Path file() {
         String configured = System.getProperty("slopewright.log");
         if (configured != null) {
             return Path.of(configured);
