@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 import slopewright.exchange.ExchangeException;
@@ -50,6 +51,7 @@ public final class SurveyInput {
     private final Content content;
     private final Map<String, Integer> skipped;
     private final Optional<TableForm> table;
+    private final Set<String> said;
 
     /** Opens what is read, from its beginning. */
     @FunctionalInterface
@@ -60,11 +62,13 @@ public final class SurveyInput {
     }
 
     SurveyInput(Path file, SurveyFile.Sink sink, Optional<TableForm> table) {
-        this(file, sink, () -> Files.newInputStream(file), new TreeMap<>(), table);
+        this(file, sink, () -> Files.newInputStream(file), new TreeMap<>(), table, new TreeSet<>());
     }
 
-    private SurveyInput(Path file, SurveyFile.Sink sink, Content content, Map<String, Integer> skipped, Optional<TableForm> table) {
+    private SurveyInput(Path file, SurveyFile.Sink sink, Content content, Map<String, Integer> skipped, Optional<TableForm> table,
+            Set<String> said) {
         this.table = table;
+        this.said = said;
         this.file = file;
         this.sink = sink;
         this.content = content;
@@ -73,7 +77,7 @@ public final class SurveyInput {
 
     /** Returns what stands for a file that is packed in this one: shapes, notes and faults are this one's. */
     public SurveyInput inside(Content packed) {
-        return new SurveyInput(file, sink, packed, skipped, table);
+        return new SurveyInput(file, sink, packed, skipped, table, said);
     }
 
     /** Returns the file of the same name with another ending that lies beside this one, empty where there is none. */
@@ -81,7 +85,7 @@ public final class SurveyInput {
         String name = String.valueOf(file.getFileName());
         String stem = name.substring(0, name.lastIndexOf('.') + 1);
         return Stream.of(ending, ending.toUpperCase(Locale.ROOT)).map(each -> file.resolveSibling(stem + each)).filter(Files::isRegularFile)
-                .findFirst().map(beside -> new SurveyInput(beside, sink, () -> Files.newInputStream(beside), skipped, table));
+                .findFirst().map(beside -> new SurveyInput(beside, sink, () -> Files.newInputStream(beside), skipped, table, said));
     }
 
     /**
@@ -223,9 +227,14 @@ public final class SurveyInput {
         skipped.merge(what, 1, Integer::sum);
     }
 
-    /** Returns what was skipped, one sentence each. */
+    /** Says something of the file as a whole that whoever imports it must know. */
+    public void note(String sentence) {
+        said.add(sentence);
+    }
+
+    /** Returns what is to be known and what was skipped, one sentence each. */
     List<String> skipped() {
-        List<String> notes = new ArrayList<>();
+        List<String> notes = new ArrayList<>(said);
         skipped.forEach((what, count) -> notes.add(count + " " + what + " skipped"));
         return notes;
     }

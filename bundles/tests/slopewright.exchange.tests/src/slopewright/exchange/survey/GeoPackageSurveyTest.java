@@ -119,7 +119,20 @@ class GeoPackageSurveyTest {
     @Test
     void whatALayerSaysOfItsReferenceIsNotOverruled() throws Exception {
         assertTrue(fault(unpacked("obstacles-utm29.gpkg"), "EPSG:32630").contains("says that it is in EPSG:32629"));
-        assertTrue(fault(unpacked("obstacles-etrs.gpkg"), null).contains("in EPSG:4258; bring it to WGS 84"));
+        Path other = unpacked("obstacles-etrs.gpkg");
+        try (Connection database = open(other, ""); Statement statement = database.createStatement()) {
+            statement.execute("UPDATE gpkg_spatial_ref_sys SET organization_coordsys_id = 4267 WHERE organization_coordsys_id = 4258");
+        }
+        assertTrue(fault(other, null).contains("in EPSG:4267; bring it to WGS 84"));
+    }
+
+    /** What GDAL brought from WGS 84 to ETRS89, without moving it. */
+    @Test
+    void etrs89IsTakenAndSaid() throws Exception {
+        SurveyReading reading = read(unpacked("obstacles-etrs.gpkg"), null, Form.OBSTACLES);
+        assertEquals(List.of("longitude and latitude in ETRS89 (EPSG:4258) are taken as WGS 84, from which they differ by less than a "
+                + "metre"), reading.notes());
+        same(obstacles(SURVEY.resolve("obstacles.geojson"), null), reading.elements().stream().map(Obstacle.class::cast).toList(), 1e-8);
     }
 
     /** SQLite itself changes the file: small pages, a name that stands on pages of its own, rows that are gone, a column that was added. */

@@ -1,7 +1,6 @@
 package slopewright.exchange.internal.survey;
 
 import java.util.Map;
-import java.util.Set;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
@@ -22,7 +21,6 @@ record GeoKeys(Map<Integer, Integer> keys) {
     private static final int METRE = 9001;
     private static final int PIXEL_IS_POINT = 2;
     private static final int OWN = 32767;
-    private static final Set<Integer> WGS_84 = Set.of(4326, 4979);
 
     GeoKeys {
         keys = Map.copyOf(keys);
@@ -50,7 +48,7 @@ record GeoKeys(Map<Integer, Integer> keys) {
     /** Holds what they say against what is said of the import. */
     void refer(SurveyInput input, boolean degrees) throws ExchangeException {
         int geographic = keys.getOrDefault(GEOGRAPHIC, OWN);
-        if (degrees && geographic != OWN && !WGS_84.contains(geographic)) {
+        if (degrees && geographic != OWN && !Geographic.isTaken(geographic, input)) {
             throw input.fault(0, "has longitude and latitude in EPSG:" + geographic + "; bring it to WGS 84 (EPSG:4326)");
         }
         if (!degrees && namesGrid()) {

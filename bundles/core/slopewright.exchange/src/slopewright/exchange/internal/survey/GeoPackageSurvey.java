@@ -102,7 +102,7 @@ public final class GeoPackageSurvey implements SurveyFormat {
             Map<String, Object> row = references.getOrDefault(reference, Map.of());
             boolean known = "EPSG".equalsIgnoreCase(String.valueOf(row.get("organization")));
             long code = number(row.get("organization_coordsys_id"));
-            if (known && (code == 4326 || code == 4979)) {
+            if (known && Geographic.isTaken(code, input)) {
                 return false;
             }
             if (reference == -1) {

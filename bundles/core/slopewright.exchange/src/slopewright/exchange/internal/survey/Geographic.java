@@ -1,0 +1,28 @@
+package slopewright.exchange.internal.survey;
+
+import java.util.Set;
+
+import slopewright.exchange.survey.SurveyInput;
+
+/**
+ * Longitude and latitude that are taken as WGS 84, by their numbers in the EPSG registry. ETRS89 stands still on its plate and moves away
+ * from WGS 84 by some centimetres a year, less than a metre as yet: it is taken as it is, as the grids over it are, and that is said.
+ */
+final class Geographic {
+
+    private static final Set<Long> WGS_84 = Set.of(4326L, 4979L);
+    private static final Set<Long> ETRS89 = Set.of(4258L, 4937L);
+
+    private Geographic() {
+    }
+
+    /** Returns whether they are taken, and says so where they are not WGS 84 itself. */
+    static boolean isTaken(long code, SurveyInput input) {
+        if (ETRS89.contains(code)) {
+            input.note("longitude and latitude in ETRS89 (EPSG:" + code + ") are taken as WGS 84, from which they differ by less than "
+                    + "a metre");
+            return true;
+        }
+        return WGS_84.contains(code);
+    }
+}
