@@ -2,12 +2,14 @@ package slopewright.rcp.internal;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.e4.ui.css.swt.theme.ITheme;
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
+
 import slopewright.model.io.AtomicFile;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.theme.ScreenTheme;
@@ -38,6 +40,7 @@ public final class ThemeSwitch {
         };
         Preferences.store().addPropertyChangeListener(listener);
         Selections.follow(workbench.getDisplay());
+        ToolkitLook.selections();
         apply(workbench);
     }
 
@@ -67,6 +70,7 @@ public final class ThemeSwitch {
 
     private static void apply(IWorkbench workbench) {
         boolean dark = wantsDark();
+        ToolkitLook.dark(dark);
         IThemeEngine engine = workbench.getService(IThemeEngine.class);
         if (engine != null) {
             String wanted = dark ? DARK_THEME : LIGHT_THEME;

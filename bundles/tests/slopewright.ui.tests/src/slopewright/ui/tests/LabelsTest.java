@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
@@ -16,6 +19,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,6 +37,7 @@ import slopewright.ui.theme.Lettering;
 /** No text that is painted covers another one, in any demonstration: what has no room is left out for a dot, and said when pointed at. */
 class LabelsTest {
     private static final int SHARED_PX = 1;
+    private static final int LARGE_PT = 15;
 
     @TempDir
     private Path folder;
@@ -58,7 +63,37 @@ class LabelsTest {
     @ParameterizedTest
     @ValueSource(strings = {"harrow-vale", "harrow-vale-faults", "every-family"})
     void noLabelCoversAnother(String demo) throws Exception {
-        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(DemoProjects.copy(demo, folder)), PlanEditor.ID);
+        walk(demo, DemoProjects.copy(demo, folder));
+    }
+
+    /** Letters at 150 %: those of the diagrams are as much larger, and there is still none on another. */
+    @Test
+    void labelsGrowWithTheType() throws Exception {
+        Path project = DemoProjects.copy("every-family", folder);
+        double usual = labelHeight(project);
+        FontData[] dialog = JFaceResources.getDialogFont().getFontData();
+        JFaceResources.getFontRegistry().put(JFaceResources.DIALOG_FONT,
+                FontDescriptor.createFrom(dialog).setHeight(LARGE_PT).getFontData());
+        try {
+            assertEquals(1.5, labelHeight(project) / usual, 0.1);
+            walk("every-family", project);
+        } finally {
+            page().closeAllEditors(false);
+            JFaceResources.getFontRegistry().put(JFaceResources.DIALOG_FONT, dialog);
+        }
+    }
+
+    /** The height of the largest labels, those of runway ends, pixels. */
+    private static double labelHeight(Path project) throws Exception {
+        PlanDriver plan = new PlanDriver((PlanEditor) page().openEditor(new ProjectInput(project), PlanEditor.ID));
+        Patience.await("the project is checked", () -> plan.document().lastResult().isPresent() && !plan.document().isChecking());
+        double height = plan.labels().values().stream().mapToDouble(box -> box.height).max().orElseThrow();
+        page().closeAllEditors(false);
+        return height;
+    }
+
+    private void walk(String demo, Path project) throws Exception {
+        PlanEditor editor = (PlanEditor) page().openEditor(new ProjectInput(project), PlanEditor.ID);
         PlanDriver plan = new PlanDriver(editor);
         Patience.await("the project is checked", () -> plan.document().lastResult().isPresent() && !plan.document().isChecking());
         plan(demo, plan);
@@ -85,6 +120,10 @@ class LabelsTest {
     private void plan(String what, PlanDriver plan) {
         List<Map.Entry<Mark.Label, Rectangle>> labels = List.copyOf(plan.labels().entrySet());
         look(what, labels.stream().map(entry -> entry.getKey().text()).toList(), labels.stream().map(Map.Entry::getValue).toList());
+        for (Rectangle sign : plan.signs()) {
+            labels.stream().filter(entry -> entry.getValue().intersects(sign) && entry.getValue().intersects(plan.window()))
+                    .forEach(entry -> covered.add(what + ": a sign and " + entry.getKey().text()));
+        }
     }
 
     private void painted(String what) {

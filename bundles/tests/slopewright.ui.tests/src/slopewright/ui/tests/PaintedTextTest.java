@@ -1,6 +1,7 @@
 package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import org.eclipse.draw2d.text.TextFlow;
 import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.gef.ui.palette.PaletteViewer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
@@ -54,6 +56,7 @@ import slopewright.ui.theme.ScreenTheme;
 /** What the product paints itself (plan, palette, section, pilot's view, charts) is read in the light and in the dark. */
 class PaintedTextTest {
     private static final int LEAST_WIDTH = 4;
+    private static final int EDGE_PX = 6;
 
     @TempDir
     private Path folder;
@@ -133,9 +136,14 @@ class PaintedTextTest {
         List<MenuItem> items = Stream.of(menu.getItems()).filter(item -> (item.getStyle() & SWT.SEPARATOR) == 0).toList();
         List<Boolean> enabled = items.stream().map(MenuItem::isEnabled).toList();
         List<String> texts = items.stream().map(MenuItem::getText).toList();
-        menu.setVisible(false);
         List<Rectangle> bands = Contrast.bands(picture, items.size());
+        int chosen = enabled.indexOf(true);
+        ImageData pointedAt = bands.size() > chosen ? pointed(at, bands.get(chosen)) : picture;
+        menu.setVisible(false);
         assertEquals(items.size(), bands.size(), texts + " in " + bands);
+        note("menu, pointed at", texts.get(chosen), Contrast.in(pointedAt, bands.get(chosen)));
+        assertNotEquals(middle(picture, bands.get(chosen)), middle(pointedAt, bands.get(chosen)), "it stands out");
+        assertEquals(ScreenTheme.isDark(), Contrast.luminance(picture.palette.getRGB(picture.getPixel(2, 2))) < 0.2, "ground of the menu");
         for (int i = 0; i < bands.size(); i++) {
             if (enabled.get(i)) {
                 note("menu", texts.get(i), Contrast.in(picture, bands.get(i)));
@@ -146,7 +154,24 @@ class PaintedTextTest {
         assertEquals(List.of(), faint);
     }
 
-    /** What is typed into a cell of a site table. */
+    /** The menu while the mouse is over one of its entries. */
+    private static ImageData pointed(Point at, Rectangle band) {
+        Event move = new Event();
+        move.type = SWT.MouseMove;
+        for (int step = 0; step < 3; step++) {
+            move.x = at.x + 60 + step;
+            move.y = at.y + 4 + band.y + band.height / 2;
+            shell().getDisplay().post(move);
+            Patience.pause(200);
+        }
+        return Contrast.onScreen(new Rectangle(at.x + 4, at.y + 4, 240, 600));
+    }
+
+    private static RGB middle(ImageData picture, Rectangle band) {
+        return picture.palette.getRGB(picture.getPixel(band.x + band.width - 5, band.y + band.height / 2));
+    }
+
+    /** What is typed into a cell of a site table, and what of it is selected. */
     @ParameterizedTest
     @ValueSource(strings = {Preferences.LIGHT, Preferences.DARK})
     void whatIsTypedIntoACellIsToldFromItsGround(String theme) throws Exception {
@@ -166,7 +191,6 @@ class PaintedTextTest {
         assertEquals(List.of(), faint);
     }
 
-    /** Nothing is selected in it: what is, has the colours of the desktop, which are not the product's to choose. */
     private void cell(Composite list) {
         Patience.await("a cell is open", () -> Widgets.all(list, Text.class).anyMatch(text -> text.isVisible() && text.getSize().x > 0));
         Patience.pause(300);
@@ -175,7 +199,19 @@ class PaintedTextTest {
             Patience.pause(200);
             ImageData picture = Contrast.painted(text);
             assertTrue(!text.getText().isEmpty(), "something to read");
+            RGB unselected = picture.palette.getRGB(picture.getPixel(picture.width / 2, EDGE_PX));
             note("cell of " + list, text.getText(), Contrast.in(picture, new Rectangle(2, 2, picture.width - 4, picture.height - 4)));
+            text.selectAll();
+            text.setFocus();
+            Patience.pause(200);
+            picture = Contrast.painted(text);
+            GC gc = new GC(text);
+            int wide = gc.textExtent(text.getText()).x;
+            gc.dispose();
+            Rectangle letters = new Rectangle(EDGE_PX, EDGE_PX, Math.min(wide, picture.width) - 2 * EDGE_PX, picture.height - 2 * EDGE_PX);
+            note("selected in a cell of " + list, text.getText(), Contrast.in(picture, letters));
+            assertTrue(Contrast.of(picture.palette.getRGB(picture.getPixel(letters.x + letters.width / 2, EDGE_PX)), unselected) > 1.3,
+                    "the selection stands out");
         });
     }
 
@@ -196,6 +232,8 @@ class PaintedTextTest {
     private void palette(PaletteViewer viewer) {
         looked = 0;
         ImageData picture = Contrast.painted(viewer.getControl());
+        RGB ground = picture.palette.getRGB(picture.getPixel(picture.width - 3, picture.height - 3));
+        assertEquals(ScreenTheme.isDark(), Contrast.luminance(ground) < 0.2, "ground of the palette: " + ground);
         texts(((GraphicalEditPart) viewer.getRootEditPart()).getFigure(), picture);
         assertTrue(looked > 5, "entries of the palette: " + looked);
     }

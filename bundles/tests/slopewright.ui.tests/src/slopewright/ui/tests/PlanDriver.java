@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.ImageFigure;
 import org.eclipse.gef.EditPart;
 import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editparts.LayerManager;
@@ -169,6 +170,17 @@ final class PlanDriver extends MouseDriver {
                     found.put(label, new Rectangle(box.x, box.y, box.width, box.height));
                 });
         return found;
+    }
+
+    /** What can be seen of the plan, pixels. */
+    Rectangle window() {
+        return new Rectangle(0, 0, (int) editor.view().widthPx(), (int) editor.view().heightPx());
+    }
+
+    /** The places of the signs that findings set in the plan. */
+    List<Rectangle> signs() {
+        return planLayer("REMARKS").getChildren().stream().filter(ImageFigure.class::isInstance).filter(IFigure::isVisible)
+                .map(IFigure::getBounds).map(box -> new Rectangle(box.x, box.y, box.width, box.height)).toList();
     }
 
     private Layer planLayer(String name) {

@@ -7,14 +7,8 @@ import java.util.Set;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.GraphicalViewer;
-import org.eclipse.gef.dnd.TemplateTransferDragSourceListener;
-import org.eclipse.gef.palette.PaletteRoot;
-import org.eclipse.gef.ui.palette.FlyoutPaletteComposite.FlyoutPreferences;
-import org.eclipse.gef.ui.palette.PaletteViewer;
-import org.eclipse.gef.ui.palette.PaletteViewerProvider;
-import org.eclipse.gef.ui.parts.GraphicalEditorWithFlyoutPalette;
+import org.eclipse.gef.ui.parts.GraphicalEditor;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -61,9 +55,8 @@ import slopewright.ui.plan.internal.image.ImageBar;
 import slopewright.ui.plan.internal.image.ImageLayer;
 import slopewright.ui.plan.internal.image.ImageScaling;
 import slopewright.ui.plan.internal.outline.PlanOutline;
+import slopewright.ui.plan.internal.palette.PaletteColumn;
 import slopewright.ui.plan.internal.palette.PaletteDrop;
-import slopewright.ui.plan.internal.palette.PaletteFocus;
-import slopewright.ui.plan.internal.palette.PinnedPalette;
 import slopewright.ui.plan.internal.palette.PlanPalette;
 import slopewright.ui.plan.internal.parts.PlanPartFactory;
 import slopewright.ui.plan.internal.survey.SurveyImports;
@@ -75,12 +68,11 @@ import slopewright.ui.properties.ElementPropertyPage;
  * The plan of an aerodrome: looks at a project from above, and places, moves and removes what stands there. Undo, redo and dirty are what
  * the document of the project says.
  */
-public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implements ElementRevealer, ISaveablePart2 {
+public final class PlanEditor extends GraphicalEditor implements ElementRevealer, ISaveablePart2 {
 
     /** The id under which the editor is registered. */
     public static final String ID = "slopewright.ui.plan.editor";
 
-    private final FlyoutPreferences palettePlace = new PinnedPalette();
     private ProjectDocument document;
     private PlanFiles files;
     private PlanPalette palette;
@@ -134,6 +126,8 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         DefaultEditDomain domain = new DefaultEditDomain(this);
         domain.setCommandStack(new HistoryCommandStack(document.history(), this::notice));
         setEditDomain(domain);
+        palette = new PlanPalette(document, () -> context);
+        domain.setPaletteRoot(palette.root());
         super.init(site, input);
         setPartName(input.getName());
     }
@@ -148,10 +142,11 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         area.setLayout(layout);
         fileBar = new FileBar(area, document);
         bar = new ImageBar(area);
-        Composite plan = new Composite(area, SWT.NONE);
-        plan.setLayout(new FillLayout());
-        plan.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        super.createPartControl(plan);
+        PaletteColumn column = new PaletteColumn(area);
+        column.area().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        super.createPartControl(column.area());
+        getGraphicalViewer().getControl().setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        column.fill(getEditDomain(), () -> getGraphicalViewer().getControl());
     }
 
     private void notice(String text) {
@@ -200,7 +195,6 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
 
     @Override
     protected void initializeGraphicalViewer() {
-        super.initializeGraphicalViewer();
         overlays = new PlanOverlays(context);
         markers = new FindingMarkers(context);
         context.paintFirst(this::redraw);
@@ -257,31 +251,6 @@ public final class PlanEditor extends GraphicalEditorWithFlyoutPalette implement
         survey.update();
         overlays.update();
         ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).arrangeLabels();
-    }
-
-    @Override
-    protected PaletteRoot getPaletteRoot() {
-        if (palette == null) {
-            palette = new PlanPalette(document, () -> context);
-        }
-        return palette.root();
-    }
-
-    @Override
-    protected PaletteViewerProvider createPaletteViewerProvider() {
-        return new PaletteViewerProvider(getEditDomain()) {
-            @Override
-            protected void configurePaletteViewer(PaletteViewer viewer) {
-                super.configurePaletteViewer(viewer);
-                viewer.addDragSourceListener(new TemplateTransferDragSourceListener(viewer));
-                PaletteFocus.install(viewer, () -> getGraphicalViewer().getControl());
-            }
-        };
-    }
-
-    @Override
-    protected FlyoutPreferences getPalettePreferences() {
-        return palettePlace;
     }
 
     /** Returns what part of the world the plan shows. */

@@ -8,23 +8,35 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Control;
 
-/** Fonts of a diagram, in the sizes of a drawing on paper; they live as long as its control. */
+/**
+ * Fonts of a diagram, in the sizes of a drawing on paper; they live as long as its control. Where the desktop's letters are larger than
+ * usual, the paper is larger too: letters, symbols and the distances between them grow alike.
+ */
 public final class Fonts {
 
-    /** Pixels for a millimetre on paper: what is 25.4 mm on paper takes 90 pixels. */
-    public static final double PX_PER_MM = 90 / 25.4;
-
+    /** Where letters have their usual size, what is 25.4 mm on paper takes 90 pixels. */
+    private static final double USUAL_PX_PER_MM = 90 / 25.4;
+    /** The usual size of letters: ten points at 96 pixels an inch. */
+    private static final double USUAL_LETTERS_PX = 10 * 96 / 72.0;
     private static final double CAPITALS_SHARE = 0.73;
     private static final double POINTS_PER_INCH = 72;
     private static final int LEAST_POINTS = 6;
 
     private final Control control;
     private final ResourceManager resources;
+    private final double pxPerMm;
 
     /** Makes the fonts of a control. */
     public Fonts(Control control) {
         this.control = control;
         this.resources = new LocalResourceManager(JFaceResources.getResources(), control);
+        double lettersPx = JFaceResources.getDialogFont().getFontData()[0].getHeight() * control.getDisplay().getDPI().y / POINTS_PER_INCH;
+        this.pxPerMm = USUAL_PX_PER_MM * Math.max(1, lettersPx / USUAL_LETTERS_PX);
+    }
+
+    /** Returns how many pixels a millimetre on paper takes. */
+    public double pxPerMm() {
+        return pxPerMm;
     }
 
     /**
@@ -42,7 +54,7 @@ public final class Fonts {
     }
 
     private Font of(double capitalsMm, int style) {
-        double px = capitalsMm * PX_PER_MM / CAPITALS_SHARE;
+        double px = capitalsMm * pxPerMm / CAPITALS_SHARE;
         int points = (int) Math.max(LEAST_POINTS, Math.round(px * POINTS_PER_INCH / control.getDisplay().getDPI().y));
         return resources.create(FontDescriptor.createFrom(JFaceResources.getDialogFont()).setHeight(points).setStyle(style));
     }

@@ -15,10 +15,10 @@ import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.Style;
 
 /**
- * Finds room for all labels of a diagram: large ones first, then those of obstacles that stand through a surface, then those of higher
- * layers. A label that would cover another, a small symbol or what stays in its place over the diagram is moved up or down a little, and
- * one at the edge of the window is moved into it. Where that does not help a dot stands for it, and the element says it when it is pointed
- * at; the label comes back closer up.
+ * Finds room for all labels of a diagram: those of no element (what the diagram itself has to say) first, then large ones, then those of
+ * obstacles that stand through a surface, then those of higher layers. A label that would cover another, a small symbol, a sign or what
+ * stays in its place over the diagram is moved up or down a little, and one at the edge of the window is moved into it. Where that does not
+ * help a dot stands for it, and the element says it when it is pointed at; the label comes back closer up.
  */
 public final class LabelRoom {
 
@@ -43,11 +43,14 @@ public final class LabelRoom {
      * Arranges the labels of figures.
      *
      * @param figures the figures, those of the highest layer first
+     * @param signs   what lies over the diagram and is no part of it, pixels
      * @param painter knows how large labels are
      * @param window  what can be seen, pixels
      */
-    public static void arrange(List<MarkFigure> figures, MarkPainter painter, Rectangle window) {
-        new LabelRoom(painter, window).arrange(figures);
+    public static void arrange(List<MarkFigure> figures, List<Rectangle> signs, MarkPainter painter, Rectangle window) {
+        LabelRoom room = new LabelRoom(painter, window);
+        signs.forEach(room::take);
+        room.arrange(figures);
     }
 
     /**
@@ -77,7 +80,8 @@ public final class LabelRoom {
                 collect(figure, entries);
             }
         }
-        entries.sort(Comparator.<Entry>comparingDouble(entry -> -entry.label().sizeMm())
+        entries.sort(Comparator.<Entry, Boolean>comparing(entry -> !entry.label().elementId().isEmpty())
+                .thenComparing(entry -> -entry.label().sizeMm())
                 .thenComparing(entry -> entry.label().ink() != Ink.PENETRATION).thenComparing(Entry::order));
         for (Entry entry : entries) {
             entry.figure().showLabel(entry.index(), place(entry.label()).<Mark>map(label -> label).orElseGet(() -> dot(entry.label())));

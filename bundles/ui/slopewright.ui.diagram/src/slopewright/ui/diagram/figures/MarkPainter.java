@@ -96,7 +96,7 @@ public final class MarkPainter {
         }
     }
 
-    private static boolean pen(Graphics graphics, Style style) {
+    private boolean pen(Graphics graphics, Style style) {
         if (style.line() == Ink.NONE) {
             return false;
         }
@@ -106,12 +106,12 @@ public final class MarkPainter {
         return true;
     }
 
-    private static int widthPx(Style style) {
-        return (int) Math.max(1, Math.round(style.widthMm() * Fonts.PX_PER_MM));
+    private int widthPx(Style style) {
+        return (int) Math.max(1, Math.round(style.widthMm() * fonts.pxPerMm()));
     }
 
     private void paint(Graphics graphics, Mark.Disc disc) {
-        double radius = disc.radiusMm() * Fonts.PX_PER_MM;
+        double radius = disc.radiusMm() * fonts.pxPerMm();
         Path path = new Path(Display.getCurrent());
         try {
             float size = (float) (2 * radius);
@@ -158,7 +158,7 @@ public final class MarkPainter {
             case MIDDLE -> x - width / 2.0;
             case END -> x - width;
         };
-        double top = view.toY(label.at().y()) - label.dyMm() * Fonts.PX_PER_MM - size.height / 2.0;
+        double top = view.toY(label.at().y()) - label.dyMm() * fonts.pxPerMm() - size.height / 2.0;
         return new Rectangle((int) Math.round(left), (int) Math.round(top), width, size.height);
     }
 
@@ -168,7 +168,7 @@ public final class MarkPainter {
             return box(label).expand(1, 1);
         }
         if (mark instanceof Mark.Disc disc) {
-            double reach = disc.radiusMm() * Fonts.PX_PER_MM + widthPx(disc.style()) + 1;
+            double reach = disc.radiusMm() * fonts.pxPerMm() + widthPx(disc.style()) + 1;
             return rectangle(view.toX(disc.centre().x()) - reach, view.toY(disc.centre().y()) - reach, 2 * reach, 2 * reach);
         }
         Mark.Path path = (Mark.Path) mark;
@@ -212,7 +212,7 @@ public final class MarkPainter {
         }
         if (mark instanceof Mark.Disc disc) {
             double distance = Math.hypot(view.toX(disc.centre().x()) - x, view.toY(disc.centre().y()) - y);
-            return distance <= disc.radiusMm() * Fonts.PX_PER_MM + withinPx;
+            return distance <= disc.radiusMm() * fonts.pxPerMm() + withinPx;
         }
         Mark.Path path = (Mark.Path) mark;
         return path.closed() && path.style().fill() != Ink.NONE && encloses(path, x, y) || distancePx(path, x, y) <= withinPx;

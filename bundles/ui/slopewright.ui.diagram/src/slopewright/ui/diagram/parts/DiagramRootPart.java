@@ -8,6 +8,7 @@ import java.util.Map;
 
 import org.eclipse.draw2d.FigureListener;
 import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.ImageFigure;
 import org.eclipse.draw2d.Layer;
 import org.eclipse.draw2d.LayeredPane;
 import org.eclipse.draw2d.StackLayout;
@@ -35,6 +36,9 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
     private final Map<Object, Layer> layers = new LinkedHashMap<>();
     private final Runnable viewListener = this::updateFigures;
     private final Runnable themeListener = this::recolour;
+    private Runnable signs = () -> {
+        // none
+    };
     private final Listener focusListener = event -> getFigure().repaint();
 
     /**
@@ -119,19 +123,28 @@ public final class DiagramRootPart extends SimpleRootEditPart implements LayerMa
         super.deactivate();
     }
 
+    /** Sets what brings signs to their places; it is run before each time that labels are arranged around them. */
+    public void placeSigns(Runnable place) {
+        signs = place;
+    }
+
     /** Arranges the labels of all figures anew, after elements have changed. */
     public void arrangeLabels() {
+        signs.run();
         List<MarkFigure> figures = new ArrayList<>();
+        List<Rectangle> over = new ArrayList<>();
         for (Layer layer : layers.values()) {
             for (Object child : layer.getChildren()) {
                 if (child instanceof MarkFigure figure) {
                     figures.add(figure);
+                } else if (child instanceof ImageFigure sign && sign.isVisible()) {
+                    over.add(sign.getBounds());
                 }
             }
         }
         Collections.reverse(figures);
         Rectangle window = new Rectangle(0, 0, (int) diagram.view().widthPx(), (int) diagram.view().heightPx());
-        LabelRoom.arrange(figures, new MarkPainter(diagram.view(), diagram.fonts()), window);
+        LabelRoom.arrange(figures, over, new MarkPainter(diagram.view(), diagram.fonts()), window);
     }
 
     private void recolour() {

@@ -25,6 +25,7 @@ import slopewright.model.Identified;
 import slopewright.model.util.Ids;
 import slopewright.ui.Images;
 import slopewright.ui.MessageTexts;
+import slopewright.ui.diagram.parts.DiagramRootPart;
 import slopewright.ui.diagram.parts.ElementPart;
 import slopewright.ui.properties.OutcomeTexts;
 
@@ -44,7 +45,7 @@ public final class FindingMarkers {
     public FindingMarkers(PlanContext context) {
         this.context = context;
         this.resources = new LocalResourceManager(JFaceResources.getResources(), context.diagram().viewer().getControl());
-        context.diagram().view().addListener(this::place);
+        root().placeSigns(this::place);
     }
 
     /** Shows what a check has found, instead of what was shown before. */
@@ -58,7 +59,7 @@ public final class FindingMarkers {
                     .ifPresent(part -> byPart.computeIfAbsent(part, key -> new ArrayList<>()).add(outcome));
         }
         byPart.forEach(this::mark);
-        place();
+        root().arrangeLabels();
     }
 
     private Optional<ElementPart<?>> part(Identified element) {
@@ -115,6 +116,10 @@ public final class FindingMarkers {
     private void clear() {
         markers.values().forEach(layer()::remove);
         markers.clear();
+    }
+
+    private DiagramRootPart root() {
+        return (DiagramRootPart) context.diagram().viewer().getRootEditPart();
     }
 
     private IFigure layer() {

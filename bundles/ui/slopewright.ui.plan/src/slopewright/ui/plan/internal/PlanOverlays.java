@@ -21,7 +21,7 @@ import slopewright.ui.plan.internal.places.Obstructions;
 public final class PlanOverlays {
 
     private static final int EDGE_PX = 14;
-    private static final int ABOVE_SCALE_PX = 44;
+    private static final double ABOVE_SCALE_MM = 12.4;
 
     private final PlanContext context;
     private final OverlayFigure overlay;
@@ -60,8 +60,9 @@ public final class PlanOverlays {
         return marks;
     }
 
-    private static Mark inCorner(WorldView view, String text, Ink ink) {
-        ScenePoint corner = new ScenePoint(view.worldX(EDGE_PX), view.worldY(view.heightPx() - ABOVE_SCALE_PX));
+    private Mark inCorner(WorldView view, String text, Ink ink) {
+        double abovePx = ABOVE_SCALE_MM * context.diagram().fonts().pxPerMm();
+        ScenePoint corner = new ScenePoint(view.worldX(EDGE_PX), view.worldY(view.heightPx() - abovePx));
         return new Mark.Label(corner, text, Mark.Anchor.START, 2, 0, ink, "");
     }
 

@@ -12,8 +12,8 @@ import slopewright.checks.Outcome;
 
 /**
  * Gives the columns of the findings the room there is, by what they hold and in the font that the desktop has: nothing is cut where all of
- * it fits; else short columns are whole and the long ones share what is left, and where that is little, provenance and clause make way:
- * they stand in the explanation too. A column that the user has drawn keeps its width; a column
+ * it fits; else clause and provenance have what the others leave, and where that is little they make way, for they stand in the explanation
+ * too; else short columns are whole and the long ones share what is left. A column that the user has drawn keeps its width; a column
  * without any value takes none.
  */
 final class ColumnFit {
@@ -72,15 +72,25 @@ final class ColumnFit {
                 boolean isSecond = i > 0 && columns.get(i) == columns.get(0);
                 needs[i] = isSecond || !wanted.test(columns.get(i)) ? 0 : need(gc, columns.get(i), shown) + (i == 0 ? INDENT_PX : PAD_PX);
             }
-            for (OutcomeColumn last : List.of(OutcomeColumn.PROVENANCE, OutcomeColumn.CLAUSE)) {
-                if (cap(needs, free) < enough) {
-                    needs[columns.indexOf(last)] = 0;
-                }
-            }
+            shareRest(needs, columns, free, enough);
         } finally {
             gc.dispose();
         }
         apply(widths(needs, free));
+    }
+
+    /** Clause and provenance take what the others leave, if that is enough to read them by: names and values come first. */
+    private static void shareRest(int[] needs, List<OutcomeColumn> columns, int free, int enough) {
+        int[] last = {columns.indexOf(OutcomeColumn.CLAUSE), columns.indexOf(OutcomeColumn.PROVENANCE)};
+        int rest = free - total(needs, Integer.MAX_VALUE);
+        for (int index : last) {
+            rest += Math.max(0, needs[index]);
+        }
+        for (int index : last) {
+            int given = Math.min(rest, needs[index]);
+            needs[index] = given < Math.min(enough, needs[index]) ? 0 : given;
+            rest -= Math.max(0, needs[index]);
+        }
     }
 
     private static int need(GC gc, OutcomeColumn column, List<Outcome> shown) {

@@ -24,6 +24,8 @@ public final class OverlayFigure extends MarkFigure {
 
     private static final int EDGE_PX = 14;
     private static final double WANTED_BAR_PX = 150;
+    private static final int LEAST_BAR_ROOM_PX = 22;
+    private static final int ARROW_PX = 34;
 
     private record Entry(Ink ink, int form, String key) {
 
@@ -68,7 +70,7 @@ public final class OverlayFigure extends MarkFigure {
         graphics.setAntialias(SWT.ON);
         graphics.setFont(diagram.fonts().of(2));
         scaleBar(graphics, diagram.fonts().of(2));
-        northArrow(graphics);
+        northArrow(graphics, diagram.fonts().of(2));
         if (hasLegend()) {
             legend(graphics, diagram.fonts().of(2));
         }
@@ -82,19 +84,20 @@ public final class OverlayFigure extends MarkFigure {
     @Override
     public List<Rectangle> reserved() {
         Font font = diagram.fonts().of(2);
-        return hasLegend() ? List.of(barRoom(font), arrowRoom(), legendRoom(font)) : List.of(barRoom(font), arrowRoom());
+        return hasLegend() ? List.of(barRoom(font), arrowRoom(font), legendRoom(font)) : List.of(barRoom(font), arrowRoom(font));
     }
 
     private Rectangle barRoom(Font font) {
         boolean feet = Preferences.isFeet();
         double scale = diagram.view().scale() * (feet ? Lengths.METRES_PER_FOOT : 1);
         double length = bar(scale);
-        return new Rectangle(EDGE_PX - 6, getBounds().height - EDGE_PX - 14, (int) Math.round(length * scale)
-                + FigureUtilities.getTextWidth(barText(length, feet), font) + 22, 22);
+        int high = Math.max(LEAST_BAR_ROOM_PX, lineHeight(font) + 6);
+        return new Rectangle(EDGE_PX - 6, getBounds().height - EDGE_PX - 3 - high / 2, (int) Math.round(length * scale)
+                + FigureUtilities.getTextWidth(barText(length, feet), font) + 22, high);
     }
 
-    private Rectangle arrowRoom() {
-        return new Rectangle(getBounds().width - EDGE_PX - 30, EDGE_PX - 6, 32, 60);
+    private Rectangle arrowRoom(Font font) {
+        return new Rectangle(getBounds().width - EDGE_PX - 30, EDGE_PX - 6, 32, ARROW_PX + 8 + lineHeight(font));
     }
 
     private Rectangle legendRoom(Font font) {
@@ -132,7 +135,7 @@ public final class OverlayFigure extends MarkFigure {
         graphics.setBackgroundColor(Inks.colour(Ink.TEXT));
         graphics.fillRectangle(EDGE_PX, y, px / 2, 6);
         graphics.drawRectangle(EDGE_PX, y, px - 1, 5);
-        graphics.drawText(text, EDGE_PX + px + 6, y - 5);
+        graphics.drawText(text, EDGE_PX + px + 6, y + 3 - FigureUtilities.getFontMetrics(font).getHeight() / 2);
     }
 
     private static String barText(double length, boolean feet) {
@@ -141,10 +144,10 @@ public final class OverlayFigure extends MarkFigure {
         return number + (feet ? " ft" : kilometres ? " km" : " m");
     }
 
-    private void northArrow(Graphics graphics) {
+    private void northArrow(Graphics graphics, Font font) {
         int x = getBounds().width - EDGE_PX - 14;
-        int y = EDGE_PX + 30;
-        back(graphics, arrowRoom());
+        int y = EDGE_PX - 3 + lineHeight(font) + ARROW_PX / 2;
+        back(graphics, arrowRoom(font));
         PointList left = new PointList(new int[] {x, y - 16, x - 9, y + 16, x, y + 9});
         PointList right = new PointList(new int[] {x, y - 16, x + 9, y + 16, x, y + 9});
         graphics.setBackgroundColor(Inks.colour(Ink.TEXT));
@@ -152,7 +155,7 @@ public final class OverlayFigure extends MarkFigure {
         graphics.fillPolygon(left);
         graphics.drawPolygon(left);
         graphics.drawPolygon(right);
-        graphics.drawText("N", x - FigureUtilities.getTextWidth("N", graphics.getFont()) / 2, y - 33);
+        graphics.drawText("N", x - FigureUtilities.getTextWidth("N", font) / 2, EDGE_PX - 3);
     }
 
     private void legend(Graphics graphics, Font font) {

@@ -13,8 +13,8 @@ import slopewright.model.LightUnit;
 import slopewright.model.Transition;
 import slopewright.model.util.Projects;
 import slopewright.siting.site.PlanAxis;
+import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.WorldView;
-import slopewright.ui.diagram.figures.Fonts;
 import slopewright.ui.plan.internal.PlanContext;
 
 /**
@@ -97,12 +97,12 @@ public final class UnitMarks {
     /** Draws a ring around a selected unit. */
     public static List<Mark> ring(PlanContext context, LightUnit unit) {
         Marks marks = new Marks(unit.getId());
-        AidMarks.place(context, unit).ifPresent(at -> ring(marks, context.diagram().view(), at));
+        AidMarks.place(context, unit).ifPresent(at -> ring(marks, context.diagram(), at));
         return marks.list();
     }
 
-    private static void ring(Marks marks, WorldView view, ScenePoint at) {
-        double radiusMm = (halfPx(view) + 4) / Fonts.PX_PER_MM;
+    private static void ring(Marks marks, Diagram diagram, ScenePoint at) {
+        double radiusMm = (halfPx(diagram.view()) + 4) / diagram.fonts().pxPerMm();
         marks.disc(at, radiusMm, Style.line(Ink.WHEELS, 0.5));
     }
 }

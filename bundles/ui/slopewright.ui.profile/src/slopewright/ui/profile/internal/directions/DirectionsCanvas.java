@@ -34,7 +34,6 @@ import slopewright.ui.theme.Lettering;
 final class DirectionsCanvas {
     private static final double LEAST_PX = 40;
     private static final double MARGIN_PX = 4;
-    private static final double MM_PER_PX = 1 / Fonts.PX_PER_MM;
 
     private final Canvas canvas;
     private final Lettering letters;
@@ -146,7 +145,7 @@ final class DirectionsCanvas {
         if (scene.isEmpty() && found.isPresent()) {
             view.resize(client.width, client.height);
             Scene made = DirectionScene.of(found.get(), told.orElseThrow(),
-                    new PaperArea(client.width * MM_PER_PX, client.height * MM_PER_PX, 1, 0));
+                    new PaperArea(client.width / fonts.pxPerMm(), client.height / fonts.pxPerMm(), 1, 0));
             view.show(new WorldBox(made.minX(), made.minY(), made.maxX(), made.maxY()), MARGIN_PX);
             scene = Optional.of(made);
         }

@@ -112,7 +112,7 @@ public final class SectionCanvas {
 
     /** Returns how wide a text is on the screen, millimetres. */
     public double widthMm(String text, double sizeMm) {
-        return (FigureUtilities.getTextWidth(text, fonts.of(sizeMm)) + AROUND_TEXT_PX) / Fonts.PX_PER_MM;
+        return (FigureUtilities.getTextWidth(text, fonts.of(sizeMm)) + AROUND_TEXT_PX) / fonts.pxPerMm();
     }
 
     /** Sets what is run before anything is painted. */
@@ -150,8 +150,8 @@ public final class SectionCanvas {
 
     private SectionWindow window() {
         WorldBox box = view.visible();
-        return new SectionWindow(box.minX(), box.minY(), box.maxX(), box.maxY(), view.widthPx() / Fonts.PX_PER_MM,
-                view.heightPx() / Fonts.PX_PER_MM);
+        return new SectionWindow(box.minX(), box.minY(), box.maxX(), box.maxY(), view.widthPx() / fonts.pxPerMm(),
+                view.heightPx() / fonts.pxPerMm());
     }
 
     /** Returns what it was fitted to last. */
@@ -182,8 +182,8 @@ public final class SectionCanvas {
         if (section.isEmpty() || wanted == Extent.FREE || view.widthPx() < LEAST_PX || view.heightPx() < LEAST_PX) {
             return;
         }
-        double wide = view.widthPx() / Fonts.PX_PER_MM;
-        double high = view.heightPx() / Fonts.PX_PER_MM;
+        double wide = view.widthPx() / fonts.pxPerMm();
+        double high = view.heightPx() / fonts.pxPerMm();
         SectionWindow window = wanted == Extent.NEAR ? section.get().near(wide, high) : section.get().whole(wide, high);
         fitting = true;
         try {

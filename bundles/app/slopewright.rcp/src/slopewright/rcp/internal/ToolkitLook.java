@@ -1,0 +1,66 @@
+package slopewright.rcp.internal;
+
+import java.lang.reflect.Method;
+import java.nio.charset.StandardCharsets;
+
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
+
+/**
+ * Has GTK draw what is its own (menus, fields, bars) as light or dark as the window, and what is selected in it so that it is read: white
+ * on a blue that is deeper than the desktop's. The toolkit says nothing about that in public, so it is asked by name; on other systems, and
+ * where a later toolkit answers no longer, the look stays that of the desktop.
+ */
+final class ToolkitLook {
+    private static final String INTERNAL = "org.eclipse.swt.internal.";
+    private static final int APPLICATION = 600;
+    private static final String SELECTED = """
+            entry selection, textview text selection, label selection, menuitem:hover, menuitem:selected, menu menuitem:hover label,
+            menu menuitem:hover accelerator, menubar > menuitem:hover, combobox menuitem:hover, treeview.view:selected
+            { background-color: #1a5fb4; color: #ffffff; }
+            menuitem:hover > label, menuitem:hover > box > label, menuitem:hover accelerator { color: #ffffff; }
+            """;
+
+    private ToolkitLook() {
+    }
+
+    /** Deepens the colour of what is selected; once for a display. */
+    static void selections() {
+        ask(() -> {
+            Class<?> gtk = toolkit("gtk.GTK");
+            Class<?> gtk3 = toolkit("gtk3.GTK3");
+            long provider = (long) gtk.getMethod("gtk_css_provider_new").invoke(null);
+            byte[] sheet = (SELECTED + '\0').getBytes(StandardCharsets.UTF_8);
+            Method load = gtk3.getMethod("gtk_css_provider_load_from_data", long.class, byte[].class, long.class, long[].class);
+            load.invoke(null, provider, sheet, -1L, null);
+            long screen = (long) toolkit("gtk.GDK").getMethod("gdk_screen_get_default").invoke(null);
+            gtk3.getMethod("gtk_style_context_add_provider_for_screen", long.class, long.class, int.class)
+                    .invoke(null, screen, provider, APPLICATION);
+        });
+    }
+
+    /** Says whether menus, fields and bars shall be dark. */
+    static void dark(boolean isDark) {
+        ask(() -> toolkit("gtk.OS").getMethod("setDarkThemePreferred", boolean.class).invoke(null, isDark));
+    }
+
+    private interface Question {
+        void ask() throws ReflectiveOperationException;
+    }
+
+    private static void ask(Question question) {
+        if (!"gtk".equals(SWT.getPlatform())) {
+            return;
+        }
+        try {
+            question.ask();
+        } catch (ReflectiveOperationException e) {
+            ILog.get().warn("The toolkit keeps the look of the desktop", e);
+        }
+    }
+
+    private static Class<?> toolkit(String name) throws ClassNotFoundException {
+        return Class.forName(INTERNAL + name, true, Display.class.getClassLoader());
+    }
+}
