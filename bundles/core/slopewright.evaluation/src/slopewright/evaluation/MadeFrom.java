@@ -3,12 +3,14 @@ package slopewright.evaluation;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
@@ -82,6 +84,12 @@ public record MadeFrom(String project, String revision, String date, Optional<Pr
                 .orElse("cannot be saved as it stands");
     }
 
+    /** Returns the same in the words of a language. */
+    public Message fileWords() {
+        return stamp.map(found -> Message.of(found.isSaved() ? "made-from.file" : "made-from.file-unsaved", Words.name(found.sha256())))
+                .orElseGet(() -> Message.of("made-from.file-unsavable"));
+    }
+
     /** Returns it in one line: program, project file by its first digits, revision, rule set with edition. */
     public Message words() {
         String key = stamp.isEmpty() ? "made-from.unsavable" : stamp.get().isSaved() ? "made-from" : "made-from.unsaved";
@@ -89,19 +97,24 @@ public record MadeFrom(String project, String revision, String date, Optional<Pr
                 Words.name(ruleSetId));
     }
 
-    /** Returns that line in English with the verdict where there is one, for forms that have one language. */
-    public String brief() {
-        return words().english() + verdict.map(said -> "; " + said.english()).orElse("");
+    /** Returns that line with the verdict where there is one, in a language. */
+    public String brief(MessageRenderer renderer) {
+        return renderer.render(words()) + verdict.map(said -> "; " + renderer.render(said)).orElse("");
     }
 
     /** Returns it for programs: what {@link #NAMES} names, with all digits of the project file, and the verdict where there is one. */
     public Map<String, String> facts() {
+        return facts(MessageRenderer.of(Locale.ENGLISH));
+    }
+
+    /** Returns the same with the verdict in a language. */
+    public Map<String, String> facts(MessageRenderer renderer) {
         List<String> values = List.of(Program.text(), project, revision, file(), ruleSetId);
         Map<String, String> facts = new LinkedHashMap<>();
         for (int i = 0; i < NAMES.size(); i++) {
             facts.put(NAMES.get(i), values.get(i));
         }
-        verdict.ifPresent(said -> facts.put(VERDICT, said.english()));
+        verdict.ifPresent(said -> facts.put(VERDICT, renderer.render(said)));
         return Collections.unmodifiableMap(facts);
     }
 }

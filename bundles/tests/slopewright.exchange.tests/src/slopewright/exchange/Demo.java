@@ -1,15 +1,20 @@
 package slopewright.exchange;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 
 /** The demo project and what its aids give, each under its own rule set. */
 public final class Demo {
+
+    /** English, in metres. */
+    public static final MessageRenderer ENGLISH = MessageRenderer.of(Locale.ENGLISH);
 
     private Demo() {
     }

@@ -19,7 +19,9 @@ import slopewright.exchange.map.MapExport;
 import slopewright.exchange.publish.AixmFile;
 import slopewright.exchange.publish.PublishedData;
 import slopewright.exchange.settingout.PointList;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
+import slopewright.siting.SitingException;
 
 /** Writes a project as a map. */
 @CommandLine.Command(name = "export", sortOptions = false,
@@ -49,6 +51,9 @@ final class ExportCommand extends Command {
             description = "day to print in LandXML and AIXM, of the form 2026-01-31 (default today)")
     private LocalDate date;
 
+    @Mixin
+    private LanguageOption language;
+
     @Override
     public Integer call() {
         String ending = output.ending(List.of("geojson", "json", "kml", "kmz", "gpkg", "xml", "txt", "aixm"));
@@ -57,15 +62,16 @@ final class ExportCommand extends Command {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
         }
         Project project = ProjectFiles.load(file);
+        MessageRenderer words = MessageRenderer.of(language.language());
         ProjectEvaluation evaluation = ProjectFiles.evaluation(project, Optional.ofNullable(ruleSet));
         List<AidEvaluation> aids = aid == null ? evaluation.aids() : List.of(evaluation.aid(ProjectFiles.aid(project, aid)));
         Judged judged = Judged.of(evaluation);
         if (List.of("xml", "txt", "aixm").contains(ending)) {
-            units(evaluation, judged, ending);
+            units(evaluation, judged, ending, words);
             judged.tell(streams(), "export");
             return ExitCodes.OK;
         }
-        MapDocument map = MapExport.of(evaluation, aids, beamLengthM).from(judged.made());
+        MapDocument map = MapExport.of(evaluation, aids, beamLengthM, words).from(judged.made());
         output.write(switch (ending) {
             case "kml" -> KmlFile.bytes(map);
             case "kmz" -> KmlFile.packed(map);
@@ -78,19 +84,19 @@ final class ExportCommand extends Command {
     }
 
     /** Writes the lenses of all units for a total station, or what is published of all indicators. */
-    private void units(ProjectEvaluation evaluation, Judged judged, String ending) {
+    private void units(ProjectEvaluation evaluation, Judged judged, String ending, MessageRenderer words) {
         if (aid != null) {
             throw new UsageException("--aid does not go with ." + ending + ", which holds every indicator");
         }
         LocalDate day = date == null ? LocalDate.now() : date;
         if ("aixm".equals(ending)) {
-            output.write(AixmFile.bytes(PublishedData.of(evaluation), evaluation.project(), judged.made(), day));
+            output.write(AixmFile.bytes(PublishedData.of(evaluation), evaluation.project(), judged.made(), day, words));
             return;
         }
         try {
             PointList points = PointList.of(evaluation, day).from(judged.made());
-            output.write("xml".equals(ending) ? points.landXml(day) : points.pnezd());
-        } catch (IllegalArgumentException e) {
+            output.write("xml".equals(ending) ? points.landXml(day, words) : points.pnezd(words));
+        } catch (SitingException e) {
             throw new InputException(file + ": " + e.getMessage());
         }
     }

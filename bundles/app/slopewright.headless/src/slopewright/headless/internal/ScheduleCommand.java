@@ -16,6 +16,7 @@ import slopewright.exchange.publish.PublishedData;
 import slopewright.exchange.settingout.SettingOutSchedule;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Project;
 
 /** Writes a schedule of a project. */
@@ -43,6 +44,9 @@ final class ScheduleCommand extends Command {
             description = "day for the magnetic variation, of the form 2026-01-31 (default today)")
     private LocalDate date;
 
+    @Mixin
+    private LanguageOption language;
+
     @Override
     public Integer call() throws IOException {
         String ending = output.ending(List.of("csv", "xlsx"));
@@ -60,10 +64,11 @@ final class ScheduleCommand extends Command {
     }
 
     private Sheet table(Project project, ProjectEvaluation evaluation) {
+        MessageRenderer words = MessageRenderer.of(language.language());
         return switch (sheet) {
-            case "circuits" -> LoadSchedule.of(project).sheet();
-            case "publish" -> PublishedData.of(evaluation).sheet();
-            default -> SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet();
+            case "circuits" -> LoadSchedule.of(project).sheet(words);
+            case "publish" -> PublishedData.of(evaluation).sheet(words);
+            default -> SettingOutSchedule.of(evaluation, date == null ? LocalDate.now() : date).sheet(words);
         };
     }
 }

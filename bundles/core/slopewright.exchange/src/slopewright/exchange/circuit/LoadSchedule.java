@@ -7,10 +7,14 @@ import slopewright.evaluation.circuit.AidLoad;
 import slopewright.evaluation.circuit.CircuitLoad;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
+import slopewright.exchange.sheet.SheetWords;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.ApproachAid;
 import slopewright.model.Circuit;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 
 /**
  * Circuits and loads for the electrician. Loads are those of the lamps, taken as resistive, so that watts and volt-amperes are the same;
@@ -36,52 +40,52 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
                 .toList());
     }
 
-    /** Returns the schedule as a table: a row for each aid, and one for the whole of each circuit. */
-    public Sheet sheet() {
+    /** Returns the schedule as a table in a language: a row for each aid, and one for the whole of each circuit. */
+    public Sheet sheet(MessageRenderer renderer) {
+        SheetWords words = new SheetWords(renderer);
         List<List<SheetCell>> rows = new ArrayList<>();
         for (CircuitLoad circuit : circuits) {
-            circuit.aids().forEach(aid -> rows.add(row(Projects.label(circuit.circuit()), aid)));
-            rows.add(total(circuit));
+            circuit.aids().forEach(aid -> rows.add(row(words, words.word(ElementNames.of(circuit.circuit())), aid)));
+            rows.add(total(words, circuit));
         }
-        unfed.forEach(aid -> rows.add(row("no circuit", aid)));
-        return new Sheet("Circuits and loads", List.of("circuit", "indicator", "supply", "current A", "brightness steps", "units",
-                "lamps a unit", "lamp W", "lamps W", "lamps VA", "cable W", "lamps and cable VA", "regulator kVA",
-                "share of rating percent", "battery Ah", "battery hours"), rows, List.of(
-                        "Lamps are taken as resistive, so their watts are their volt-amperes.",
-                        "Losses of transformers and of the regulator are not in them.",
-                        "The cable takes the square of the current times its resistance over the length that was entered.",
-                        "Battery hours are those of the full rated capacity; age, cold and the rate of discharge shorten them.",
-                        "Not known means that equipment or circuit data are missing; it is not zero.",
-                        "A sum is not known where a part is not."));
+        unfed.forEach(aid -> rows.add(row(words, words.text(Message.of("sheet.circuits.none")), aid)));
+        return new Sheet(words.text(Message.of("sheet.circuits.title")), words.columns("circuit", "indicator", "supply", "current",
+                "brightness-steps", "units", "lamps-per-unit", "lamp-w", "lamps-w", "lamps-va", "cable-w", "lamps-and-cable-va",
+                "regulator-kva", "share-of-rating", "battery-ah", "battery-hours").toList(), rows, words.texts(List.of(
+                        Message.of("sheet.circuits.resistive"), Message.of("sheet.circuits.losses"), Message.of("sheet.circuits.cable"),
+                        Message.of("sheet.circuits.battery"), Message.of("sheet.circuits.not-known"),
+                        Message.of("sheet.circuits.sum"))), words);
     }
 
-    private static List<SheetCell> row(String circuit, AidLoad load) {
-        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(circuit), SheetCell.text(Projects.path(load.aid())),
-                SheetCell.text(""), SheetCell.text(""), SheetCell.text(""), count(load.units()), count(load.lampsPerUnit()),
-                SheetCell.number(load.lampPowerW(), 1), SheetCell.number(load.powerW(), 1), SheetCell.number(load.powerW(), 1)));
+    private static List<SheetCell> row(SheetWords words, String circuit, AidLoad load) {
+        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(circuit), SheetCell.text(words.word(ElementNames.way(load.aid()))),
+                SheetCell.text(""), SheetCell.text(""), SheetCell.text(""), count(words, load.units()), count(words, load.lampsPerUnit()),
+                words.number(load.lampPowerW(), 1), words.number(load.powerW(), 1), words.number(load.powerW(), 1)));
         blank(row, 6);
         return row;
     }
 
-    private static List<SheetCell> total(CircuitLoad load) {
+    private static List<SheetCell> total(SheetWords words, CircuitLoad load) {
         Circuit circuit = load.circuit();
-        String none = "not applicable";
-        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(Projects.label(circuit)), SheetCell.text("total"),
-                SheetCell.text(circuit.getSupply() == null ? SheetCell.NOT_KNOWN : circuit.getSupply()),
-                SheetCell.number(circuit.getCurrentA(), 2), count(circuit.getBrightnessSteps()),
-                count(load.aids().stream().mapToInt(AidLoad::units).sum())));
+        String none = words.notApplicable();
+        String unknown = words.notKnown();
+        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(words.word(ElementNames.of(circuit))),
+                SheetCell.text(words.text(Message.of("sheet.circuits.total"))),
+                SheetCell.text(circuit.getSupply() == null ? unknown : circuit.getSupply()),
+                words.number(circuit.getCurrentA(), 2), count(words, circuit.getBrightnessSteps()),
+                count(words, load.aids().stream().mapToInt(AidLoad::units).sum())));
         blank(row, 2);
-        row.addAll(List.of(SheetCell.number(load.powerW(), 1), SheetCell.number(load.powerW(), 1), SheetCell.number(load.cableW(), 1),
-                SheetCell.number(load.totalVa(), 1),
-                SheetCell.number(circuit.getRegulatorRatingKva(), 2, load.hasBattery() ? none : SheetCell.NOT_KNOWN),
-                SheetCell.number(load.ratingPercent(), 1, load.hasBattery() ? none : SheetCell.NOT_KNOWN),
+        row.addAll(List.of(words.number(load.powerW(), 1), words.number(load.powerW(), 1), words.number(load.cableW(), 1),
+                words.number(load.totalVa(), 1),
+                SheetCell.number(circuit.getRegulatorRatingKva(), 2, load.hasBattery() ? none : unknown),
+                SheetCell.number(load.ratingPercent(), 1, load.hasBattery() ? none : unknown),
                 SheetCell.number(circuit.getCapacityAh(), 1, none),
-                SheetCell.number(load.batteryHours(), 2, load.hasBattery() ? SheetCell.NOT_KNOWN : none)));
+                SheetCell.number(load.batteryHours(), 2, load.hasBattery() ? unknown : none)));
         return row;
     }
 
-    private static SheetCell count(Integer value) {
-        return SheetCell.number(value == null ? null : Double.valueOf(value), 0);
+    private static SheetCell count(SheetWords words, Integer value) {
+        return words.number(value == null ? null : Double.valueOf(value), 0);
     }
 
     private static void blank(List<SheetCell> row, int cells) {

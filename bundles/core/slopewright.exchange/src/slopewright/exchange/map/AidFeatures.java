@@ -14,12 +14,15 @@ import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
-import slopewright.model.util.Projects;
-import slopewright.siting.IndicatorFamily;
+import slopewright.siting.ElementNames;
+import slopewright.siting.Families;
 import slopewright.siting.Light;
+import slopewright.siting.LightForm;
 import slopewright.siting.SectorEdge;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
@@ -36,22 +39,22 @@ final class AidFeatures {
     private final Siting siting;
     private final SiteFrame frame;
     private final double beamM;
-    private final List<String> notes;
+    private final MapWords words;
 
-    AidFeatures(AidEvaluation evaluation, Siting siting, SiteFrame frame, double beamM, List<String> notes) {
+    AidFeatures(AidEvaluation evaluation, Siting siting, SiteFrame frame, double beamM, MapWords words) {
         this.evaluation = evaluation;
         this.aid = evaluation.aid();
         this.siting = siting;
         this.frame = frame;
         this.beamM = beamM;
-        this.notes = notes;
+        this.words = words;
     }
 
     void addTo(List<MapFeature> features) {
         OptionalDouble left = limitDeg(aid.getBeamLeftLimitDeg());
         OptionalDouble right = limitDeg(aid.getBeamRightLimitDeg());
         if (left.isEmpty() || right.isEmpty()) {
-            notes.add(aid.getId() + " has no beam limits, nor a beam width; its beams are drawn as lines only.");
+            words.note(Message.of("map.no-beam-limits", Words.name(aid.getId())));
         }
         for (int i = 0; i < siting.units().size(); i++) {
             UnitPlan unit = siting.units().get(i);
@@ -68,8 +71,8 @@ final class AidFeatures {
         if (siting.surface().isPresent()) {
             features.add(surface(siting.surface().get().geometry()));
         } else {
-            String reason = siting.noSurface().map(Message::english).orElse("the rule set gives none");
-            notes.add(aid.getId() + " has no obstacle surface: " + reason);
+            words.note(Message.of("map.no-surface", Words.name(aid.getId()), siting.noSurface().orElseGet(() -> Message.of(
+                    "map.no-surface.rule-set"))));
         }
     }
 
@@ -80,7 +83,11 @@ final class AidFeatures {
     }
 
     private String name(UnitPlan unit) {
-        return Projects.label(aid) + ", unit " + unit.id();
+        return words.say(unitName(unit));
+    }
+
+    private Message unitName(UnitPlan unit) {
+        return Message.of("map.unit", ElementNames.of(aid), Words.name(unit.id()));
     }
 
     private LightUnit element(UnitPlan unit, int index) {
@@ -98,11 +105,12 @@ final class AidFeatures {
     private Map<String, Object> common() {
         Map<String, Object> facts = new LinkedHashMap<>();
         facts.put("aid", aid.getId());
-        facts.put("aidName", Projects.label(aid));
+        facts.put("aidName", words.say(ElementNames.of(aid)));
         facts.put("family", siting.family());
-        facts.put("familyName", evaluation.family().map(IndicatorFamily::name).orElse("unknown"));
-        facts.put("ruleSet", evaluation.rules().descriptor().title().english());
-        facts.put("host", Projects.label(evaluation.host()));
+        facts.put("familyName", words.say(evaluation.family().<Argument>map(Families::name).orElseGet(() -> Words.term(
+                "sheet.unknown-type"))));
+        facts.put("ruleSet", words.say(evaluation.rules().descriptor().title()));
+        facts.put("host", words.say(ElementNames.of(evaluation.host())));
         return facts;
     }
 
@@ -158,8 +166,8 @@ final class AidFeatures {
         facts.put("leftLimitDeg", leftDeg);
         facts.put("rightLimitDeg", rightDeg);
         facts.put("lengthM", beamM);
-        return new MapFeature(id + ".beam", "beam", name(unit) + ", beam at its setting", MapFeature.Shape.AREA, MapFacts.ring(frame, ring),
-                facts);
+        return new MapFeature(id + ".beam", "beam", words.say(Message.of("map.beam", unitName(unit))),
+                MapFeature.Shape.AREA, MapFacts.ring(frame, ring), facts);
     }
 
     private MapFeature edge(UnitPlan unit, SectorEdge edge, String id, int number) {
@@ -167,21 +175,22 @@ final class AidFeatures {
         facts.put("unit", id);
         facts.put("angleDeg", edge.angleDeg());
         facts.put("angle", Angles.format(edge.angleDeg()));
-        facts.put("below", words(edge.below()));
-        facts.put("above", words(edge.above()));
+        facts.put("below", words.say(light(edge.below())));
+        facts.put("above", words.say(light(edge.above())));
         facts.put("azimuthTrueDeg", azimuthTrueDeg(unit));
         facts.put("lengthM", beamM);
-        String change = words(edge.below()) + " to " + words(edge.above()) + " at " + Angles.format(edge.angleDeg());
-        return new MapFeature(id + ".edge-" + number, "sector-edge", name(unit) + ", " + change, MapFeature.Shape.LINE,
+        Message name = Message.of("map.edge", unitName(unit), light(edge.below()), light(edge.above()), Words.deg(edge.angleDeg()));
+        return new MapFeature(id + ".edge-" + number, "sector-edge", words.say(name), MapFeature.Shape.LINE,
                 MapFacts.line(frame, ray(unit, edge.angleDeg(), 0)), facts);
     }
 
-    private static String words(Light light) {
+    private static Argument light(Light light) {
         if (light.equals(Light.DARK)) {
-            return "dark";
+            return Words.term("map.dark");
         }
-        String form = light.form().name().toLowerCase(Locale.ROOT);
-        return ("steady".equals(form) ? "" : form + " ") + light.colour().name().toLowerCase(Locale.ROOT);
+        Argument colour = Words.term("colour." + light.colour().key());
+        return light.form() == LightForm.STEADY ? colour
+                : Message.of("map.light", Words.term("light-form." + light.form().name().toLowerCase(Locale.ROOT)), colour);
     }
 
     private MapFeature surface(ProtectionSurface surface) {
@@ -199,7 +208,7 @@ final class AidFeatures {
         facts.put("nominalEyeHeightM", siting.nominalEyeHeightM().isPresent() ? siting.nominalEyeHeightM().getAsDouble() : null);
         facts.put("marginM", evaluation.marginM().isPresent() ? evaluation.marginM().getAsDouble() : null);
         facts.put("governing", evaluation.governing().map(ObstacleComparison::label).orElse(null));
-        return new MapFeature(aid.getId() + ".surface", "surface", Projects.label(aid) + ", obstacle protection surface",
+        return new MapFeature(aid.getId() + ".surface", "surface", words.say(Message.of("map.surface", ElementNames.of(aid))),
                 MapFeature.Shape.AREA, MapFacts.ring(frame, surface.corners()), facts);
     }
 }

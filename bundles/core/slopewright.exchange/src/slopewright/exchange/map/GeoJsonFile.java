@@ -34,7 +34,7 @@ public final class GeoJsonFile {
             json.writeStringField("name", document.name());
             json.writeStringField("verticalDatum", document.verticalDatum());
             value(json, "geoidOffsetM", document.geoidOffsetM().isPresent() ? document.geoidOffsetM().getAsDouble() : null);
-            for (Map.Entry<String, String> fact : document.made().facts().entrySet()) {
+            for (Map.Entry<String, String> fact : document.made().facts(document.words()).entrySet()) {
                 json.writeStringField(fact.getKey(), fact.getValue());
             }
             json.writeArrayFieldStart("notes");

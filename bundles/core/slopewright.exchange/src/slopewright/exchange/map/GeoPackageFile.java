@@ -11,6 +11,8 @@ import java.util.Map;
 
 import slopewright.exchange.internal.PlainNumbers;
 import slopewright.exchange.internal.sqlite.SqliteFile;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 
 /**
  * Puts features into an OGC GeoPackage 1.3: a layer for each kind of feature in longitude and latitude on WGS 84, its style (OGC SLD 1.0)
@@ -88,7 +90,7 @@ public final class GeoPackageFile {
     }
 
     private List<SqliteFile.Row> about() {
-        Map<String, String> facts = new LinkedHashMap<>(document.made().facts());
+        Map<String, String> facts = new LinkedHashMap<>(document.made().facts(document.words()));
         facts.put("verticalDatum", document.verticalDatum());
         document.geoidOffsetM().ifPresent(offset -> facts.put("geoidOffsetM", PlainNumbers.property(offset).toPlainString()));
         List<SqliteFile.Row> rows = new ArrayList<>();
@@ -124,8 +126,8 @@ public final class GeoPackageFile {
             }
         }
         layers.add(new SqliteFile.Table(table, sql.append(')').toString(), rows, List.of()));
-        contents.add(new SqliteFile.Row(contents.size() + 1L, Arrays.asList(table, "features", table, "elevations above "
-                + document.verticalDatum(), day, box[0], box[1], box[2], box[3], (long) WGS84)));
+        contents.add(new SqliteFile.Row(contents.size() + 1L, Arrays.asList(table, "features", table, document.words().render(Message.of(
+                "map.elevations-above", Words.name(document.verticalDatum()))), day, box[0], box[1], box[2], box[3], (long) WGS84)));
         boolean all = features.stream().allMatch(MapFeature::isHigh);
         long z = all ? 1 : features.stream().anyMatch(MapFeature::isHigh) ? 2 : 0;
         geometries.add(new SqliteFile.Row(geometries.size() + 1L, Arrays.asList(table, "geom", geometryType(features), (long) WGS84, z,

@@ -8,13 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import slopewright.evaluation.Attempt;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Helipad;
 import slopewright.model.Identified;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
 
@@ -22,33 +25,33 @@ import slopewright.siting.site.SiteFrame;
 final class GroundFeatures {
 
     private final List<MapFeature> features;
-    private final List<String> notes;
+    private final MapWords words;
 
-    private GroundFeatures(List<MapFeature> features, List<String> notes) {
+    private GroundFeatures(List<MapFeature> features, MapWords words) {
         this.features = features;
-        this.notes = notes;
+        this.words = words;
     }
 
-    static void add(Aerodrome aerodrome, List<MapFeature> features, List<String> notes) {
-        aerodrome.getRunways().forEach(runway -> add(runway, features, notes, maker -> maker.runway(runway)));
-        aerodrome.getHelipads().forEach(helipad -> add(helipad, features, notes, maker -> maker.helipad(helipad)));
+    static void add(Aerodrome aerodrome, List<MapFeature> features, MapWords words) {
+        aerodrome.getRunways().forEach(runway -> add(runway, features, words, maker -> maker.runway(runway)));
+        aerodrome.getHelipads().forEach(helipad -> add(helipad, features, words, maker -> maker.helipad(helipad)));
     }
 
     /** What cannot be drawn is named and left out whole. */
-    private static void add(Identified element, List<MapFeature> features, List<String> notes, Consumer<GroundFeatures> work) {
+    private static void add(Identified element, List<MapFeature> features, MapWords words, Consumer<GroundFeatures> work) {
         List<MapFeature> own = new ArrayList<>();
         try {
-            work.accept(new GroundFeatures(own, notes));
+            work.accept(new GroundFeatures(own, words));
             features.addAll(own);
         } catch (SitingException | IllegalArgumentException e) {
-            notes.add(element.getId() + " is not shown: " + e.getMessage());
+            words.notShown(element.getId(), e);
         }
     }
 
     private void runway(Runway runway) {
         boolean outlined = false;
         for (RunwayEnd end : runway.getEnds()) {
-            Optional<SiteFrame> frame = MapExport.frame(end, notes);
+            Optional<SiteFrame> frame = MapExport.frame(end, words);
             if (frame.isEmpty()) {
                 continue;
             }
@@ -59,7 +62,7 @@ final class GroundFeatures {
             threshold(runway, end, frame.get());
         }
         if (!outlined) {
-            notes.add(runway.getId() + " has no outline: its place, length or width is missing.");
+            words.note(Message.of("map.no-outline", Words.name(runway.getId())));
         }
     }
 
@@ -76,7 +79,7 @@ final class GroundFeatures {
         facts.put("widthM", runway.getWidthM());
         facts.put("bearingTrueDeg", frame.bearingDeg());
         facts.put("codeNumber", runway.getCodeNumber());
-        features.add(new MapFeature(runway.getId() + ".outline", "runway", Projects.label(runway), MapFeature.Shape.AREA,
+        features.add(new MapFeature(runway.getId() + ".outline", "runway", words.say(ElementNames.of(runway)), MapFeature.Shape.AREA,
                 MapFacts.ring(frame, List.of(new FramePoint(start, -half, near), new FramePoint(finish, -half, opposite),
                         new FramePoint(finish, half, opposite), new FramePoint(start, half, near))), facts));
     }
@@ -103,16 +106,18 @@ final class GroundFeatures {
         Double width = runway.getWidthM();
         List<FramePoint> points = width == null ? List.of(new FramePoint(0, 0, 0))
                 : List.of(new FramePoint(0, -width / 2, 0), new FramePoint(0, width / 2, 0));
-        features.add(new MapFeature(end.getId() + ".threshold", "threshold", "threshold " + end.getDesignator(),
+        features.add(new MapFeature(end.getId() + ".threshold", "threshold", words.say(Message.of("map.threshold", Words.name(
+                String.valueOf(end.getDesignator())))),
                 width == null ? MapFeature.Shape.POINT : MapFeature.Shape.LINE, MapFacts.line(frame, points), facts));
     }
 
     private void helipad(Helipad helipad) {
-        List<String> reasons = new ArrayList<>();
-        Optional<SiteFrame> frame = helipad.getDirections().stream()
-                .flatMap(direction -> MapExport.frame(direction, reasons).stream()).findFirst();
+        List<Attempt<SiteFrame>> frames = helipad.getDirections().stream().map(direction -> Attempt.of(() -> SiteFrame.of(direction)))
+                .toList();
+        Optional<SiteFrame> frame = frames.stream().flatMap(each -> each.value().stream()).findFirst();
         if (frame.isEmpty()) {
-            notes.add(helipad.getId() + " is not shown: " + (reasons.isEmpty() ? "it has no approach direction" : reasons.get(0)));
+            words.notShown(helipad.getId(), frames.stream().flatMap(each -> each.reason().stream()).findFirst()
+                    .orElseGet(() -> Message.of("map.no-direction")));
             return;
         }
         rectangle(helipad, frame.get(), "fato", helipad.getFatoLengthM(), helipad.getFatoWidthM());
@@ -121,7 +126,7 @@ final class GroundFeatures {
 
     private void rectangle(Helipad helipad, SiteFrame frame, String part, Double lengthM, Double widthM) {
         if (lengthM == null || widthM == null) {
-            notes.add("The " + part.toUpperCase(Locale.ROOT) + " of " + helipad.getId() + " is not shown: a dimension is missing.");
+            words.note(Message.of("map.no-dimension", Words.name(part.toUpperCase(Locale.ROOT)), Words.name(helipad.getId())));
             return;
         }
         Map<String, Object> facts = new LinkedHashMap<>();
@@ -131,8 +136,9 @@ final class GroundFeatures {
         facts.put("widthM", widthM);
         double back = lengthM / 2;
         double side = widthM / 2;
-        features.add(new MapFeature(helipad.getId() + "." + part, "helipad", Projects.label(helipad) + ", " + part.toUpperCase(
-                Locale.ROOT), MapFeature.Shape.AREA, MapFacts.ring(frame, List.of(new FramePoint(-back, -side, 0),
+        features.add(new MapFeature(helipad.getId() + "." + part, "helipad", words.say(Message.of("map.part",
+                ElementNames.of(helipad), Words.name(part.toUpperCase(Locale.ROOT)))), MapFeature.Shape.AREA,
+                MapFacts.ring(frame, List.of(new FramePoint(-back, -side, 0),
                         new FramePoint(back, -side, 0), new FramePoint(back, side, 0), new FramePoint(-back, side, 0))), facts));
     }
 }

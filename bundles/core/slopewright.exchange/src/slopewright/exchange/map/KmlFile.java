@@ -18,6 +18,9 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 import slopewright.exchange.internal.PlainNumbers;
+import slopewright.messages.Message;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 
 /**
  * Writes features as KML 2.2, one folder for each kind of feature, altitudes absolute: the elevation in the vertical datum that the
@@ -92,7 +95,7 @@ public final class KmlFile {
             style(kind);
         }
         open("ExtendedData");
-        for (Map.Entry<String, String> fact : document.made().facts().entrySet()) {
+        for (Map.Entry<String, String> fact : document.made().facts(document.words()).entrySet()) {
             data(fact.getKey(), fact.getValue());
         }
         data("verticalDatum", document.verticalDatum());
@@ -104,7 +107,7 @@ public final class KmlFile {
             List<MapFeature> features = document.features().stream().filter(feature -> feature.kind().equals(kind.kind())).toList();
             if (!features.isEmpty()) {
                 open("Folder");
-                text("name", kind.kind());
+                text("name", document.words().write(Words.term("map.kind." + kind.kind())));
                 for (MapFeature feature : features) {
                     placemark(feature);
                 }
@@ -120,11 +123,9 @@ public final class KmlFile {
 
     /** Says what an altitude is: viewers take it as a height above a geoid of the whole earth, which the datum of an aerodrome is not. */
     private static String heights(MapDocument document) {
-        return "Altitudes are elevations in that datum. Viewers of KML take them as heights above the geoid EGM96. "
-                + (document.geoidOffsetM().isPresent() ? "Here the datum is entered as "
-                        + PlainNumbers.property(document.geoidOffsetM().getAsDouble()).toPlainString() + " m above the ellipsoid "
-                        + "of WGS 84; heightAboveEllipsoidM of each point is with it."
-                        : "How high the datum lies above the ellipsoid of WGS 84 is not entered, so heights above that are not known.");
+        return document.words().render(Message.of("map.kml.altitudes")) + " " + document.words().render(document.geoidOffsetM().isPresent()
+                ? Message.of("map.kml.offset", Words.quantity(document.geoidOffsetM().getAsDouble(), Notation.EXACT))
+                : Message.of("map.kml.no-offset"));
     }
 
     private void style(MapStyle kind) throws XMLStreamException {

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 import slopewright.evaluation.MadeFrom;
+import slopewright.messages.MessageRenderer;
 
 /**
  * Features with what a reader must know to use them.
@@ -15,9 +16,10 @@ import slopewright.evaluation.MadeFrom;
  * @param notes         what a reader must know, one sentence each
  * @param made          what they are made from
  * @param features      the features, in their order
+ * @param words         the language that it speaks
  */
 public record MapDocument(String name, String verticalDatum, OptionalDouble geoidOffsetM, List<String> notes, MadeFrom made,
-        List<MapFeature> features) {
+        List<MapFeature> features, MessageRenderer words) {
 
     /** Copies the lists. */
     public MapDocument {
@@ -25,12 +27,13 @@ public record MapDocument(String name, String verticalDatum, OptionalDouble geoi
         Objects.requireNonNull(verticalDatum);
         Objects.requireNonNull(geoidOffsetM);
         Objects.requireNonNull(made);
+        Objects.requireNonNull(words);
         notes = List.copyOf(notes);
         features = List.copyOf(features);
     }
 
     /** Returns the document with what else is known of where it comes from. */
     public MapDocument from(MadeFrom origin) {
-        return new MapDocument(name, verticalDatum, geoidOffsetM, notes, origin, features);
+        return new MapDocument(name, verticalDatum, geoidOffsetM, notes, origin, features, words);
     }
 }

@@ -2,14 +2,17 @@ package slopewright.exchange.map;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
@@ -40,10 +43,11 @@ public final class MapExport {
      * @param evaluation  the project with what its aids give
      * @param aids        those of its aids that are shown
      * @param beamLengthM how far beams are drawn, metres, more than zero
+     * @param renderer    the language of names and notes
      * @return the features, and what could not be shown among the notes
      * @throws SitingException where the project has no aerodrome, or its coordinates are a local plane or unknown
      */
-    public static MapDocument of(ProjectEvaluation evaluation, List<AidEvaluation> aids, double beamLengthM) {
+    public static MapDocument of(ProjectEvaluation evaluation, List<AidEvaluation> aids, double beamLengthM, MessageRenderer renderer) {
         Project project = evaluation.project();
         Aerodrome aerodrome = project.getAerodrome();
         if (aerodrome == null) {
@@ -53,49 +57,49 @@ public final class MapExport {
         if (places.isPlane()) {
             throw new SitingException(Message.of("map.refused.local-plane"));
         }
-        List<String> notes = new ArrayList<>(notes(aerodrome, beamLengthM));
+        MapWords words = new MapWords(renderer);
+        note(words, aerodrome, beamLengthM);
         List<MapFeature> features = new ArrayList<>();
-        aids.forEach(aid -> add(aid, beamLengthM, features, notes));
-        GroundFeatures.add(aerodrome, features, notes);
-        ObstacleFeatures.add(aerodrome, places, aids, features, notes);
-        SurveyPointFeatures.add(aids, features, notes);
+        aids.forEach(aid -> add(aid, beamLengthM, features, words));
+        GroundFeatures.add(aerodrome, features, words);
+        ObstacleFeatures.add(aerodrome, places, aids, features, words);
+        SurveyPointFeatures.add(aids, features, words);
         OptionalDouble geoid = aerodrome.getGeoidOffsetM() == null ? OptionalDouble.empty()
                 : OptionalDouble.of(aerodrome.getGeoidOffsetM());
-        return new MapDocument(project.getName() == null ? "Slopewright project" : project.getName(), datum(aerodrome), geoid,
-                notes.stream().distinct().toList(), MadeFrom.of(evaluation), features);
+        return new MapDocument(project.getName() == null ? words.say(Message.of("map.unnamed")) : project.getName(),
+                words.say(datum(aerodrome)), geoid, words.notes(), MadeFrom.of(evaluation), features, renderer);
     }
 
-    private static void add(AidEvaluation aid, double beamLengthM, List<MapFeature> features, List<String> notes) {
-        Optional<SiteFrame> frame = frame(aid.host(), notes);
-        aid.siting().reason().map(Message::english).ifPresent(reason -> notes.add(aid.aid().getId() + " is not shown: " + reason));
+    private static void add(AidEvaluation aid, double beamLengthM, List<MapFeature> features, MapWords words) {
+        Optional<SiteFrame> frame = frame(aid.host(), words);
+        aid.siting().reason().ifPresent(reason -> words.notShown(aid.aid().getId(), reason));
         if (frame.isEmpty() || aid.siting().value().isEmpty()) {
             return;
         }
         List<MapFeature> own = new ArrayList<>();
         try {
-            new AidFeatures(aid, aid.siting().value().get(), frame.get(), beamLengthM, notes).addTo(own);
+            new AidFeatures(aid, aid.siting().value().get(), frame.get(), beamLengthM, words).addTo(own);
             features.addAll(own);
         } catch (SitingException | IllegalArgumentException e) {
-            notes.add(aid.aid().getId() + " is not shown: " + e.getMessage());
+            words.notShown(aid.aid().getId(), e);
         }
     }
 
-    private static String datum(Aerodrome aerodrome) {
-        return aerodrome.getVerticalDatum() == null ? "not known" : aerodrome.getVerticalDatum();
+    private static Argument datum(Aerodrome aerodrome) {
+        return aerodrome.getVerticalDatum() == null ? Words.term("report.not-known") : Words.name(aerodrome.getVerticalDatum());
     }
 
-    private static List<String> notes(Aerodrome aerodrome, double beamLengthM) {
-        return List.of("A design aid: it does not replace the standard, the authority's approval, ground survey or flight inspection.",
-                "Horizontal datum WGS 84. Heights are elevations in metres in the vertical datum: " + datum(aerodrome) + ".",
-                String.format(Locale.ROOT, "Beams are drawn to %s m from the lens, with the Earth's curvature and without refraction. "
-                        + "Obstacle surfaces compare elevations and have no curvature.", MapFacts.plain(beamLengthM)));
+    private static void note(MapWords words, Aerodrome aerodrome, double beamLengthM) {
+        words.note(Message.of("map.design-aid"));
+        words.note(Message.of("map.datum", datum(aerodrome)));
+        words.note(Message.of("map.beams", Words.quantity(beamLengthM, Notation.EXACT)));
     }
 
-    static Optional<SiteFrame> frame(ApproachHost host, List<String> notes) {
+    static Optional<SiteFrame> frame(ApproachHost host, MapWords words) {
         try {
             return Optional.of(SiteFrame.of(host));
         } catch (SitingException e) {
-            notes.add(host.getId() + " is not shown: " + e.getMessage());
+            words.notShown(host.getId(), e);
             return Optional.empty();
         }
     }

@@ -10,7 +10,7 @@ import slopewright.model.Aerodrome;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.Place;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.AerodromePlaces;
 import slopewright.siting.site.SiteFrame;
@@ -27,18 +27,18 @@ final class ObstacleFeatures {
     }
 
     static void add(Aerodrome aerodrome, AerodromePlaces places, List<AidEvaluation> aids, List<MapFeature> features,
-            List<String> notes) {
+            MapWords words) {
         ObstacleFeatures maker = new ObstacleFeatures(places, aids);
         for (Obstacle obstacle : aerodrome.getObstacles()) {
             try {
-                features.add(maker.feature(obstacle));
+                features.add(maker.feature(obstacle, words));
             } catch (SitingException | IllegalArgumentException e) {
-                notes.add(obstacle.getId() + " is not shown: " + e.getMessage());
+                words.notShown(obstacle.getId(), e);
             }
         }
     }
 
-    private MapFeature feature(Obstacle obstacle) {
+    private MapFeature feature(Obstacle obstacle, MapWords words) {
         List<MapPosition> positions = new ArrayList<>();
         for (Place place : obstacle.getPlaces()) {
             SiteFrame.LatLon where = places.latLon(place).orElseThrow();
@@ -53,9 +53,9 @@ final class ObstacleFeatures {
         facts.put("date", obstacle.getDate());
         StandingAgainst standing = new StandingAgainst();
         aids.forEach(aid -> standing.add(aid, obstacle));
-        standing.putInto(facts);
+        standing.putInto(facts, words);
         MapFeature.Shape shape = obstacle.getKind() == ObstacleKind.AREA ? MapFeature.Shape.AREA
                 : obstacle.getKind() == ObstacleKind.LINE ? MapFeature.Shape.LINE : MapFeature.Shape.POINT;
-        return new MapFeature(obstacle.getId(), "obstacle", Projects.label(obstacle), shape, positions, facts);
+        return new MapFeature(obstacle.getId(), "obstacle", words.say(ElementNames.of(obstacle)), shape, positions, facts);
     }
 }

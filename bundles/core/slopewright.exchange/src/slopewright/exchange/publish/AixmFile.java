@@ -15,10 +15,14 @@ import javax.xml.stream.XMLStreamWriter;
 
 import slopewright.evaluation.MadeFrom;
 import slopewright.exchange.internal.PlainNumbers;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 
 /**
  * Writes what is published of each indicator at a runway as features of AIXM 5.1, for the database of an aeronautical information service:
@@ -37,24 +41,28 @@ public final class AixmFile {
             "TVASIS", "t-form-abbreviated", "ATVASIS");
 
     private final XMLStreamWriter xml;
+    private final MessageRenderer renderer;
 
-    private AixmFile(XMLStreamWriter xml) {
+    private AixmFile(XMLStreamWriter xml, MessageRenderer renderer) {
         this.xml = xml;
+        this.renderer = renderer;
     }
 
     /**
      * Writes the features of a project.
      *
-     * @param data    what is published
-     * @param project what it is taken from
-     * @param made    which state of it
-     * @param day     the day from which they hold
+     * @param data     what is published
+     * @param project  what it is taken from
+     * @param made     which state of it
+     * @param day      the day from which they hold
+     * @param renderer the language of its remarks
      * @return the document, UTF-8; the same input gives the same bytes
      */
-    public static byte[] bytes(PublishedData data, Project project, MadeFrom made, LocalDate day) {
+    public static byte[] bytes(PublishedData data, Project project, MadeFrom made, LocalDate day, MessageRenderer renderer) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            new AixmFile(XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8")).write(data, project, made, day);
+            new AixmFile(XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8"), renderer).write(data, project, made,
+                    day);
         } catch (XMLStreamException e) {
             throw new IllegalStateException("a document in memory cannot be written", e);
         }
@@ -63,13 +71,13 @@ public final class AixmFile {
 
     private void write(PublishedData data, Project project, MadeFrom made, LocalDate day) throws XMLStreamException {
         xml.writeStartDocument("UTF-8", "1.0");
-        comment("A design aid: what is published rests on the flight inspection and the authority's approval. " + Program.text()
-                + "; project file SHA-256 " + made.file() + "; revision " + made.revision() + "; rule set " + made.ruleSetId()
-                + made.verdict().map(said -> "; verdict of the check: " + said.english()).orElse(""));
+        comment(renderer.render(Message.of("sheet.publish.design-aid")) + " " + renderer.render(Message.of("publish.aixm.made",
+                Words.name(Program.text()), made.fileWords(), Words.name(made.revision()), Words.name(made.ruleSetId())))
+                + made.verdict().map(said -> "; " + renderer.render(Message.of("made-from.verdict", said))).orElse(""));
         List<String> left = new ArrayList<>();
         data.aids().stream().filter(line -> !line.isAtRunway()).forEach(line -> left.add(Projects.label(line.aid().aid())));
         if (!left.isEmpty()) {
-            comment("Not at a runway and therefore not here: " + String.join(", ", left));
+            comment(renderer.render(Message.of("publish.aixm.left", Words.name(String.join(", ", left)))));
         }
         xml.writeStartElement("message", "AIXMBasicMessage", MESSAGE);
         for (String[] space : new String[][] {{"message", MESSAGE}, {"aixm", AIXM}, {"gml", GML}, {"xlink", XLINK}, {"xsi", XSI}}) {
@@ -120,7 +128,7 @@ public final class AixmFile {
         number("minimumEyeHeightOverThreshold", line.mehtM(), 2, "M");
         xml.writeEmptyElement("aixm", "runwayDirection", AIXM);
         xml.writeAttribute("xlink", XLINK, "href", "urn:uuid:" + identifier(project, line.aid().host()));
-        xml.writeAttribute("xlink", XLINK, "title", Projects.label(line.aid().host()).replaceAll("\\p{Cntrl}", " "));
+        xml.writeAttribute("xlink", XLINK, "title", renderer.write(ElementNames.of(line.aid().host())).replaceAll("\\p{Cntrl}", " "));
         for (int i = 0; i < 4; i++) {
             xml.writeEndElement();
         }

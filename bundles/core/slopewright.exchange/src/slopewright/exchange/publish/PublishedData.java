@@ -1,6 +1,5 @@
 package slopewright.exchange.publish;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,13 +9,18 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
+import slopewright.exchange.sheet.SheetWords;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Lengths;
+import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Notation;
+import slopewright.messages.Words;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
-import slopewright.siting.IndicatorFamily;
+import slopewright.siting.ElementNames;
+import slopewright.siting.Families;
 import slopewright.siting.OnSlopeBound;
 import slopewright.siting.Siting;
 import slopewright.siting.site.SiteFrame;
@@ -27,8 +31,6 @@ import slopewright.siting.site.SiteFrame;
  * @param aids the aids, in the order of the project
  */
 public record PublishedData(List<PublishedAid> aids) {
-
-    private static final String NOT_APPLICABLE = "not applicable";
 
     /**
      * What is published of one aid. Null where a number is not known.
@@ -52,23 +54,39 @@ public record PublishedData(List<PublishedAid> aids) {
             return aid.host() instanceof RunwayEnd;
         }
 
-        /** Returns it in the words of an aeronautical information publication: what is not known says so and is never left out. */
-        public String wording() {
-            String type = aid.family().map(IndicatorFamily::name).orElse("unknown");
-            List<String> parts = new ArrayList<>(List.of(type, aid.aid().getSide().getName().toLowerCase(Locale.ROOT), angleDeg == null
-                    ? "angle not known" : String.format(Locale.ROOT, "%.2f°", angleDeg)));
+        /**
+         * Returns it in the words of an aeronautical information publication: what is not known says so and is never left out.
+         *
+         * @param renderer the language
+         */
+        public String wording(MessageRenderer renderer) {
+            List<String> parts = new ArrayList<>(List.of(renderer.write(type()), renderer.write(side()), renderer.render(angleDeg == null
+                    ? Message.of("sheet.wording.no-angle") : Message.of("sheet.wording.angle", fixed(renderer, angleDeg, 2)))));
             if (isAtRunway()) {
-                parts.add(mehtM == null ? "MEHT not known" : String.format(Locale.ROOT, "MEHT %.2f m (%.0f ft)", mehtM,
-                        Lengths.metresToFeet(mehtM)));
+                parts.add(renderer.render(mehtM == null ? Message.of("sheet.wording.no-meht") : Message.of("sheet.wording.meht",
+                        Words.m(mehtM),
+                        Words.name(renderer.fixed(Lengths.metresToFeet(mehtM), 0) + " ft"))));
             }
             if (displacedM != null && displacedM > 0) {
-                parts.add(String.format(Locale.ROOT, "threshold displaced %.0f m", displacedM));
+                parts.add(renderer.render(Message.of("sheet.wording.displaced", fixed(renderer, displacedM, 0))));
             }
             if (axisTurnDeg != 0) {
-                parts.add(String.format(Locale.ROOT, "axis turned %.2f° %s", Math.abs(axisTurnDeg), axisTurnDeg > 0 ? "clockwise"
-                        : "counter-clockwise"));
+                parts.add(renderer.render(Message.of(axisTurnDeg > 0 ? "sheet.wording.turned-clockwise"
+                        : "sheet.wording.turned-counter-clockwise", fixed(renderer, Math.abs(axisTurnDeg), 2))));
             }
             return String.join(", ", parts);
+        }
+
+        private static Argument fixed(MessageRenderer renderer, double value, int decimals) {
+            return Words.name(renderer.fixed(value, decimals));
+        }
+
+        private Argument type() {
+            return aid.family().<Argument>map(Families::name).orElseGet(() -> Words.term("sheet.unknown-type"));
+        }
+
+        private Argument side() {
+            return Words.term("report.side." + aid.aid().getSide().getName().toLowerCase(Locale.ROOT));
         }
     }
 
@@ -103,48 +121,43 @@ public record PublishedData(List<PublishedAid> aids) {
         return aid.frame().value().flatMap(frame -> frame.latLon(new FramePoint(along, right, 0)));
     }
 
-    /** Returns the data as a table. */
-    public Sheet sheet() {
-        List<String> notes = new ArrayList<>(List.of(
-                "MEHT: the minimum eye height over the threshold at which the indicator still reads on slope, by the unit that bounds it.",
-                "The nominal eye height is that on the slope itself, for families that have one.",
-                "The place is the middle of the units, latitude and longitude on WGS 84.",
-                "A design aid: what is published rests on the flight inspection and the authority's approval."));
+    /** Returns the data as a table in a language. */
+    public Sheet sheet(MessageRenderer renderer) {
+        SheetWords words = new SheetWords(renderer);
+        List<Message> notes = new ArrayList<>(List.of(Message.of("sheet.publish.meht"), Message.of("sheet.publish.nominal"),
+                Message.of("sheet.publish.place"), Message.of("sheet.publish.design-aid")));
         aids.stream().flatMap(line -> line.aid.published().stream()).map(AidEvaluation.PublishedHeight::taken)
-                .map(taken -> "For the MEHT, " + plain(taken.printed()) + " " + taken.printedUnit()
-                        + " are taken off the setting that bounds it: " + taken.citation().text() + ".").distinct().forEach(notes::add);
-        aids.forEach(line -> line.aid.siting().reason().map(Message::english)
-                .ifPresent(reason -> notes.add(Projects.label(line.aid.aid()) + ": " + reason)));
-        return new Sheet("Data to publish", List.of("runway or approach", "indicator", "type", "side", "angle deg", "angle", "MEHT m",
-                "MEHT ft", "nominal eye height m", "eye height over hover point m", "eye height holds for deg",
-                "distance from threshold or hover point m", "displacement of threshold m", "latitude deg", "longitude deg",
-                "displacement of axis deg", "rule set", "latitude as published", "longitude as published", "wording for the AIP"),
-                aids.stream().map(PublishedData::row).toList(), notes);
+                .map(taken -> Message.of("sheet.publish.taken", Words.quantity(taken.printed(), Notation.EXACT),
+                        Words.name(taken.printedUnit()), taken.citation().text())).distinct().forEach(notes::add);
+        aids.forEach(line -> line.aid.siting().reason().ifPresent(reason -> notes.add(Message.of("sheet.publish.reason",
+                ElementNames.of(line.aid.aid()), reason))));
+        return new Sheet(words.text(Message.of("sheet.publish.title")), words.columns("runway-or-approach", "indicator", "type", "side",
+                "angle-deg", "angle", "meht-m", "meht-ft", "nominal-eye-height", "hover-eye-height", "eye-height-holds-for", "distance",
+                "displacement", "latitude", "longitude", "axis-displacement", "rule-set", "latitude-published", "longitude-published",
+                "wording").toList(), aids.stream().map(line -> row(words, line)).toList(), words.texts(notes), words);
     }
 
-    private static String plain(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
-    }
-
-    private static List<SheetCell> row(PublishedAid line) {
+    private static List<SheetCell> row(SheetWords words, PublishedAid line) {
+        String unknown = words.notKnown();
+        String none = words.notApplicable();
         AidEvaluation aid = line.aid;
-        String atRunway = line.isAtRunway() ? SheetCell.NOT_KNOWN : NOT_APPLICABLE;
-        String atHelipad = line.isAtRunway() ? NOT_APPLICABLE : SheetCell.NOT_KNOWN;
-        String ifNominal = aid.siting().value().isPresent() ? NOT_APPLICABLE : SheetCell.NOT_KNOWN;
+        String atRunway = line.isAtRunway() ? unknown : none;
+        String atHelipad = line.isAtRunway() ? none : unknown;
+        String ifNominal = aid.siting().value().isPresent() ? none : unknown;
         Double feet = line.mehtM == null ? null : Double.valueOf(Lengths.metresToFeet(line.mehtM));
-        return List.of(SheetCell.text(Projects.label(aid.host())), SheetCell.text(Projects.label(aid.aid())),
-                SheetCell.text(aid.family().map(IndicatorFamily::name).orElse("unknown")),
-                SheetCell.text(aid.aid().getSide().getName().toLowerCase(Locale.ROOT)), SheetCell.number(line.angleDeg, 3),
-                SheetCell.text(line.angleDeg == null ? SheetCell.NOT_KNOWN : Angles.format(line.angleDeg)),
+        return List.of(SheetCell.text(words.word(ElementNames.of(aid.host()))), SheetCell.text(words.word(ElementNames.of(aid.aid()))),
+                SheetCell.text(words.word(line.type())),
+                SheetCell.text(words.word(line.side())), words.number(line.angleDeg, 3),
+                SheetCell.text(line.angleDeg == null ? unknown : Angles.format(line.angleDeg)),
                 SheetCell.number(line.mehtM, 2, atRunway), SheetCell.number(feet, 1, atRunway),
                 SheetCell.number(line.nominalEyeHeightM, 2, ifNominal), SheetCell.number(line.hoverEyeHeightM, 2, atHelipad),
-                SheetCell.number(line.onAngleDeg, 3), SheetCell.number(line.distanceM, 2), SheetCell.number(line.displacedM, 1, atRunway),
-                SheetCell.number(line.place.map(SiteFrame.LatLon::latitudeDeg).orElse(null), 7),
-                SheetCell.number(line.place.map(SiteFrame.LatLon::longitudeDeg).orElse(null), 7), SheetCell.number(line.axisTurnDeg, 2),
-                SheetCell.text(aid.rules().descriptor().title().english()),
-                SheetCell.text(line.place.map(place -> published(place.latitudeDeg(), 2, 'N', 'S')).orElse(SheetCell.NOT_KNOWN)),
-                SheetCell.text(line.place.map(place -> published(place.longitudeDeg(), 3, 'E', 'W')).orElse(SheetCell.NOT_KNOWN)),
-                SheetCell.text(line.wording()));
+                words.number(line.onAngleDeg, 3), words.number(line.distanceM, 2), SheetCell.number(line.displacedM, 1, atRunway),
+                words.number(line.place.map(SiteFrame.LatLon::latitudeDeg).orElse(null), 7),
+                words.number(line.place.map(SiteFrame.LatLon::longitudeDeg).orElse(null), 7), words.number(line.axisTurnDeg, 2),
+                SheetCell.text(words.word(aid.rules().descriptor().title())),
+                SheetCell.text(line.place.map(place -> published(place.latitudeDeg(), 2, 'N', 'S')).orElse(unknown)),
+                SheetCell.text(line.place.map(place -> published(place.longitudeDeg(), 3, 'E', 'W')).orElse(unknown)),
+                SheetCell.text(line.wording(words.renderer())));
     }
 
     /** Writes degrees, minutes and hundredths of seconds without signs between them, rounded once: {@code 471759.63N}. */

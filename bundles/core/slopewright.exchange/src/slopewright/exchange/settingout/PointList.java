@@ -16,13 +16,16 @@ import javax.xml.stream.XMLStreamWriter;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.internal.PlainNumbers;
-import slopewright.geometry.Angles;
+import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.LightUnit;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.model.util.Projects;
+import slopewright.siting.SitingException;
 
 /**
  * The lenses of all units as points for a total station: on the grid of the aerodrome, elevations in its vertical datum, metres to the
@@ -47,7 +50,7 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
      * @param name        indicator and unit
      * @param description what it is, with its setting
      */
-    public record Point(int number, double northM, double eastM, double elevationM, String name, String description) {
+    public record Point(int number, double northM, double eastM, double elevationM, String name, Message description) {
     }
 
     /** Copies the points. */
@@ -63,7 +66,7 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
      * @param evaluation the project with what its aids give
      * @param day        the day of the schedule
      * @return the points
-     * @throws IllegalArgumentException where a unit has no place on a grid or no elevation; none is left out without a word
+     * @throws SitingException where a unit has no place on a grid or no elevation; none is left out without a word
      */
     public static PointList of(ProjectEvaluation evaluation, LocalDate day) {
         List<Point> points = new ArrayList<>();
@@ -72,14 +75,14 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
             LightUnit unit = line.unit();
             String name = Projects.label(line.aid().aid()) + " " + Projects.label(unit);
             if (place.getEastM() == null || place.getNorthM() == null) {
-                throw new IllegalArgumentException(name + " has no place on a grid; points for a total station need an aerodrome whose "
-                        + "coordinates are those of a grid, such as EPSG:32629");
+                throw new SitingException(Message.of("points.no-grid", Words.name(name)));
             }
             if (unit.getLensElevationM() == null) {
-                throw new IllegalArgumentException(name + " has no lens elevation");
+                throw new SitingException(Message.of("points.no-elevation", Words.name(name)));
             }
-            points.add(new Point(points.size() + 1, place.getNorthM(), place.getEastM(), unit.getLensElevationM(), name, "lens of " + name
-                    + (unit.getSettingDeg() == null ? "" : " set to " + Angles.format(unit.getSettingDeg()))));
+            points.add(new Point(points.size() + 1, place.getNorthM(), place.getEastM(), unit.getLensElevationM(), name,
+                    unit.getSettingDeg() == null ? Message.of("points.lens", Words.name(name))
+                            : Message.of("points.lens-set", Words.name(name), Words.deg(unit.getSettingDeg()))));
         }
         return new PointList(points, evaluation.project(), MadeFrom.of(evaluation));
     }
@@ -93,11 +96,11 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
      * Returns the points as lines of PNEZD; commas and letters beyond ASCII of a description become blanks and question marks. The form
      * has no head, so each description ends with what the points were made from.
      */
-    public byte[] pnezd() {
+    public byte[] pnezd(MessageRenderer renderer) {
         StringBuilder lines = new StringBuilder();
         points.forEach(point -> lines.append(point.number()).append(',').append(metres(point.northM())).append(',')
                 .append(metres(point.eastM())).append(',').append(metres(point.elevationM())).append(',')
-                .append((point.description() + "; " + made.brief()).replace("\u00b0", "d")
+                .append((renderer.render(point.description()) + "; " + made.brief(renderer)).replace("\u00b0", "d")
                         .replaceAll("[,\"\\p{Cntrl}]", " ").replaceAll("[^\\x20-\\x7e]", "?"))
                 .append("\r\n"));
         return lines.toString().getBytes(StandardCharsets.US_ASCII);
@@ -107,15 +110,21 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
         return PlainNumbers.fixed(value, DECIMALS);
     }
 
-    /** Returns the points as LandXML 1.2, with the program and the project file that they come from. */
-    public byte[] landXml(LocalDate day) {
+    /**
+     * Returns the points as LandXML 1.2, with the program and the project file that they come from.
+     *
+     * @param day      the day of the document
+     * @param renderer the language of what it says of each point
+     */
+    public byte[] landXml(LocalDate day, MessageRenderer renderer) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(out, "UTF-8");
             xml.writeStartDocument("UTF-8", "1.0");
             xml.writeStartElement("LandXML");
             xml.writeDefaultNamespace(LANDXML);
-            attributes(xml, "version", "1.2", "date", day.toString(), "time", "00:00:00", "language", "English", "readOnly", "false");
+            attributes(xml, "version", "1.2", "date", day.toString(), "time", "00:00:00", "language",
+                    renderer.language().getDisplayLanguage(Locale.ENGLISH), "readOnly", "false");
             xml.writeStartElement("Units");
             xml.writeEmptyElement("Metric");
             attributes(xml, "areaUnit", "squareMeter", "linearUnit", "meter", "volumeUnit", "cubicMeter", "temperatureUnit", "celsius",
@@ -125,17 +134,18 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
             xml.writeEmptyElement("CoordinateSystem");
             String reference = Optional.ofNullable(aerodrome.getCoordinateReference()).orElse("");
             attributes(xml, "desc", reference, "epsgCode", reference.replaceFirst("^EPSG:", ""), "verticalDatum", Optional.ofNullable(
-                    aerodrome.getVerticalDatum()).orElse("not known"));
+                    aerodrome.getVerticalDatum()).orElseGet(
+                            () -> renderer.write(Words.term("report.not-known"))));
             xml.writeEmptyElement("Project");
-            attributes(xml, "name", String.valueOf(project.getName()), "desc", "revision " + project.getRevision()
-                    + ", project file SHA-256 " + made.file() + ", rule set " + made.ruleSetId()
-                    + made.verdict().map(said -> ", verdict of the check: " + said.english()).orElse(""));
+            attributes(xml, "name", String.valueOf(project.getName()), "desc", renderer.render(Message.of("points.made", Words.name(
+                    String.valueOf(project.getRevision())), made.fileWords(), Words.name(made.ruleSetId())))
+                    + made.verdict().map(said -> ", " + renderer.render(Message.of("made-from.verdict", said))).orElse(""));
             xml.writeEmptyElement("Application");
             attributes(xml, "name", "slopewright", "version", Program.VERSION);
             xml.writeStartElement("CgPoints");
             for (Point point : points) {
                 xml.writeStartElement("CgPoint");
-                attributes(xml, "name", point.name(), "oID", String.valueOf(point.number()), "desc", point.description());
+                attributes(xml, "name", point.name(), "oID", String.valueOf(point.number()), "desc", renderer.render(point.description()));
                 xml.writeCharacters(String.format(Locale.ROOT, "%s %s %s", metres(point.northM()), metres(point.eastM()),
                         metres(point.elevationM())));
                 xml.writeEndElement();

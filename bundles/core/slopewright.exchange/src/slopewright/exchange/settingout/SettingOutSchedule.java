@@ -3,21 +3,24 @@ package slopewright.exchange.settingout;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
+import slopewright.exchange.sheet.SheetWords;
 import slopewright.geometry.Angles;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.LightUnit;
 import slopewright.model.RunwayEnd;
-import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 import slopewright.siting.magnetic.SiteVariation;
 import slopewright.standards.CitedValue;
 
@@ -27,7 +30,7 @@ import slopewright.standards.CitedValue;
  * @param units the units, in the order of the project
  * @param notes what a reader must know
  */
-public record SettingOutSchedule(List<SettingOutUnit> units, List<String> notes) {
+public record SettingOutSchedule(List<SettingOutUnit> units, List<Message> notes) {
 
     /** Where a staff is read, metres before the unit. */
     public static final List<Integer> STAFF_M = List.of(5, 10, 20);
@@ -47,42 +50,42 @@ public record SettingOutSchedule(List<SettingOutUnit> units, List<String> notes)
      */
     public static SettingOutSchedule of(ProjectEvaluation evaluation, LocalDate day) {
         List<SettingOutUnit> units = new ArrayList<>();
-        List<String> notes = new ArrayList<>(List.of(
-                "A design aid: confirm every level and place on the ground before a unit is set up.",
-                "Chainages run from the threshold, or the hover point, in the landing direction; offsets to the right of it are positive.",
-                "The beam of a unit passes a staff before it at the lens level plus the distance times the tangent of the setting."));
-        notes.add("Elevations in metres in the vertical datum: " + datum(evaluation.project().getAerodrome())
-                + ". Latitude and longitude on WGS 84.");
+        List<Message> notes = new ArrayList<>(List.of(Message.of("sheet.setting-out.confirm"), Message.of("sheet.setting-out.chainages"),
+                Message.of("sheet.setting-out.staff"), Message.of("sheet.setting-out.datum", datum(evaluation.project().getAerodrome()))));
         for (AidEvaluation aid : evaluation.aids()) {
-            String host = Projects.label(aid.host());
+            Argument host = ElementNames.of(aid.host());
             Attempt<SiteVariation> variation = Attempt.of(() -> SiteVariation.of(aid.host(), day));
-            aid.frame().reason().ifPresent(reason -> notes.add(host + " has no place on the ground: " + reason.english() + "."));
+            aid.frame().reason().ifPresent(reason -> notes.add(Message.of("sheet.setting-out.no-place", host, reason)));
             for (LightUnit unit : aid.aid().getUnits()) {
                 units.add(SettingOutUnit.of(aid, unit, variation.value()));
             }
-            notes.add(host + variation.value().map(SettingOutSchedule::words).orElse(": the magnetic variation is not known."));
+            notes.add(variation.value().map(found -> words(host, found))
+                    .orElseGet(() -> Message.of("sheet.setting-out.no-variation", host)));
         }
         return new SettingOutSchedule(units, notes.stream().distinct().toList());
     }
 
-    private static String words(SiteVariation variation) {
-        return String.format(Locale.ROOT, ": magnetic variation %+.2f° (%s, %s).", variation.variationDeg(), variation.source(),
-                variation.date());
+    private static Message words(Argument host, SiteVariation variation) {
+        return Message.of(variation.variationDeg() < 0 ? "sheet.setting-out.variation-west" : "sheet.setting-out.variation-east", host,
+                Words.degrees(Math.abs(variation.variationDeg())), variation.source(), Words.name(variation.date().toString()));
     }
 
-    private static String datum(Aerodrome aerodrome) {
-        return aerodrome == null || aerodrome.getVerticalDatum() == null ? SheetCell.NOT_KNOWN : aerodrome.getVerticalDatum();
+    private static Argument datum(Aerodrome aerodrome) {
+        return aerodrome == null || aerodrome.getVerticalDatum() == null ? Words.term("report.not-known")
+                : Words.name(aerodrome.getVerticalDatum());
     }
 
-    /** Returns the schedule as a table. */
-    public Sheet sheet() {
-        List<String> columns = new ArrayList<>(List.of("runway end or approach", "indicator", "unit", "chainage from threshold m",
-                "offset m", "lens elevation m", "lens above ground m", "latitude deg", "longitude deg", "east m", "north m",
-                "azimuth true deg", "azimuth magnetic deg", "azimuth grid deg", "setting", "setting deg", "gradient mm per m",
-                "setting tolerance min", "tolerance source", "ground elevation m", "chainage from runway extremity m"));
-        STAFF_M.forEach(metres -> columns.addAll(List.of("staff level at " + metres + " m", "above lens at " + metres + " m")));
-        columns.add("frangible");
-        return new Sheet("Setting out", columns, units.stream().map(SettingOutSchedule::row).toList(), notes);
+    /** Returns the schedule as a table in a language. */
+    public Sheet sheet(MessageRenderer renderer) {
+        SheetWords words = new SheetWords(renderer);
+        List<String> columns = new ArrayList<>(words.columns("host", "indicator", "unit", "chainage", "offset", "lens-elevation",
+                "lens-above-ground", "latitude", "longitude", "east", "north", "azimuth-true", "azimuth-magnetic", "azimuth-grid",
+                "setting", "setting-deg", "gradient", "tolerance", "tolerance-source", "ground-elevation", "chainage-extremity").toList());
+        STAFF_M.forEach(metres -> Stream.of("sheet.column.staff-level", "sheet.column.above-lens")
+                .forEach(key -> columns.add(words.text(Message.of(key, Words.count(metres))))));
+        words.columns("frangible").forEach(columns::add);
+        return new Sheet(words.text(Message.of("sheet.setting-out.title")), columns, units.stream().map(unit -> row(words, unit)).toList(),
+                words.texts(notes), words);
     }
 
     /** Returns how far a unit may be from its setting, minutes of arc; empty where the rule set of the aid says nothing. */
@@ -90,33 +93,33 @@ public record SettingOutSchedule(List<SettingOutUnit> units, List<String> notes)
         return aid.family().flatMap(family -> aid.rules().find(family.ruleKey() + ".setting-accuracy-min"));
     }
 
-    private static String source(CitedValue value) {
-        MessageRenderer english = MessageRenderer.of(Locale.ENGLISH);
-        return english.write(value.citation().text()) + " [" + english.write(Words.term("provenance."
-                + value.citation().provenance().key())) + "]";
+    private static String source(SheetWords words, CitedValue value) {
+        return words.word(value.citation().text()) + " ["
+                + words.word(Words.term("provenance." + value.citation().provenance().key())) + "]";
     }
 
-    private static List<SheetCell> row(SettingOutUnit line) {
+    private static List<SheetCell> row(SheetWords words, SettingOutUnit line) {
         LightUnit unit = line.unit();
         AidEvaluation aid = line.aid();
         Optional<CitedValue> tolerance = tolerance(aid);
-        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(Projects.label(aid.host())),
-                SheetCell.text(Projects.label(aid.aid())), SheetCell.text(unit.getLabel()), SheetCell.number(unit.getAlongM(), 3),
-                SheetCell.number(unit.getRightM(), 3), SheetCell.number(unit.getLensElevationM(), 3),
-                SheetCell.number(unit.getHeightAboveGroundM(), 3), SheetCell.number(line.place().getLatitudeDeg(), 9),
-                SheetCell.number(line.place().getLongitudeDeg(), 9), SheetCell.number(line.place().getEastM(), 3, "no grid"),
-                SheetCell.number(line.place().getNorthM(), 3, "no grid"), SheetCell.number(line.azimuthTrueDeg(), 3),
-                SheetCell.number(line.azimuthMagneticDeg(), 3), SheetCell.number(line.azimuthGridDeg(), 3, "no grid"),
-                SheetCell.text(unit.getSettingDeg() == null ? SheetCell.NOT_KNOWN : Angles.format(unit.getSettingDeg())),
-                SheetCell.number(unit.getSettingDeg(), 5), SheetCell.number(line.gradientMmPerM(), 2),
-                SheetCell.number(tolerance.map(CitedValue::value).orElse(null), 2),
-                SheetCell.text(tolerance.map(SettingOutSchedule::source).orElse("")), SheetCell.number(line.groundElevationM(), 3),
-                SheetCell.number(line.extremityAlongM(), 3, aid.host() instanceof RunwayEnd ? SheetCell.NOT_KNOWN : "not applicable")));
+        String noGrid = words.text(Message.of("sheet.no-grid"));
+        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(words.word(ElementNames.of(aid.host()))),
+                SheetCell.text(words.word(ElementNames.of(aid.aid()))), SheetCell.text(unit.getLabel()), words.number(unit.getAlongM(), 3),
+                words.number(unit.getRightM(), 3), words.number(unit.getLensElevationM(), 3),
+                words.number(unit.getHeightAboveGroundM(), 3), words.number(line.place().getLatitudeDeg(), 9),
+                words.number(line.place().getLongitudeDeg(), 9), SheetCell.number(line.place().getEastM(), 3, noGrid),
+                SheetCell.number(line.place().getNorthM(), 3, noGrid), words.number(line.azimuthTrueDeg(), 3),
+                words.number(line.azimuthMagneticDeg(), 3), SheetCell.number(line.azimuthGridDeg(), 3, noGrid),
+                SheetCell.text(unit.getSettingDeg() == null ? words.notKnown() : Angles.format(unit.getSettingDeg())),
+                words.number(unit.getSettingDeg(), 5), words.number(line.gradientMmPerM(), 2),
+                words.number(tolerance.map(CitedValue::value).orElse(null), 2),
+                SheetCell.text(tolerance.map(value -> source(words, value)).orElse("")), words.number(line.groundElevationM(), 3),
+                SheetCell.number(line.extremityAlongM(), 3, aid.host() instanceof RunwayEnd ? words.notKnown() : words.notApplicable())));
         for (int metres : STAFF_M) {
-            row.add(SheetCell.number(line.levelM(metres), 3));
-            row.add(SheetCell.number(line.riseM(metres), 3));
+            row.add(words.number(line.levelM(metres), 3));
+            row.add(words.number(line.riseM(metres), 3));
         }
-        row.add(SheetCell.text(unit.getFrangible() == null ? SheetCell.NOT_KNOWN : unit.getFrangible() ? "yes" : "no"));
+        row.add(words.yes(unit.getFrangible()));
         return row;
     }
 }

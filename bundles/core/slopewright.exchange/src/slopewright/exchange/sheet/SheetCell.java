@@ -13,9 +13,6 @@ import slopewright.exchange.internal.PlainNumbers;
  */
 public record SheetCell(String text, OptionalDouble number) {
 
-    /** What stands where a number is not known: never zero. */
-    public static final String NOT_KNOWN = "not known";
-
     /** Refuses missing parts. */
     public SheetCell {
         Objects.requireNonNull(text);
@@ -27,9 +24,9 @@ public record SheetCell(String text, OptionalDouble number) {
         return new SheetCell(text == null ? "" : text, OptionalDouble.empty());
     }
 
-    /** Returns a cell with a number rounded to some decimals; one that says so where it is not known. */
-    public static SheetCell number(Double value, int decimals) {
-        return number(value, decimals, NOT_KNOWN);
+    /** Returns a cell of a table for programs, with a number that is known, rounded to some decimals. */
+    public static SheetCell number(double value, int decimals) {
+        return number(Double.valueOf(value), decimals, "not known");
     }
 
     /** Returns a cell with a number rounded to some decimals; another text where there is none. */

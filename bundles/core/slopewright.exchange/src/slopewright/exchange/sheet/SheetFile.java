@@ -27,6 +27,8 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 import slopewright.evaluation.MadeFrom;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.io.Program;
 
 /**
@@ -48,7 +50,7 @@ public final class SheetFile {
     public static byte[] csv(Sheet sheet) {
         StringWriter text = new StringWriter();
         try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(text)) {
-            Map<String, String> made = sheet.made().map(MadeFrom::facts).orElse(Map.of());
+            Map<String, String> made = sheet.made().map(from -> from.facts(sheet.words().renderer())).orElse(Map.of());
             List<List<String>> records = new ArrayList<>();
             records.add(Stream.concat(sheet.columns().stream(), made.keySet().stream()).map(SheetFile::guarded).toList());
             sheet.rows().forEach(row -> records.add(Stream.concat(row.stream().map(SheetFile::cell),
@@ -83,9 +85,9 @@ public final class SheetFile {
             try (Worksheet table = book.newWorksheet(sheet.title())) {
                 fill(table, sheet);
             }
-            try (Worksheet notes = book.newWorksheet("Notes")) {
+            try (Worksheet notes = book.newWorksheet(sheet.words().text(Message.of("sheet.notes")))) {
                 List<String> lines = new ArrayList<>(sheet.notes());
-                sheet.made().ifPresent(made -> lines.addAll(lines(made)));
+                sheet.made().ifPresent(made -> lines.addAll(lines(sheet.words(), made)));
                 for (int i = 0; i < lines.size(); i++) {
                     notes.value(i, 0, clean(lines.get(i)));
                 }
@@ -94,15 +96,18 @@ public final class SheetFile {
         return timeless(out.toByteArray());
     }
 
-    private static List<String> lines(MadeFrom made) {
-        List<String> lines = new ArrayList<>(List.of("Project: " + head(made) + ".", "Project file, SHA-256: " + made.file() + ".",
-                "Program: " + Program.text() + ".", "Rule set: " + made.ruleSet() + " (" + made.ruleSetId() + ")."));
-        made.verdict().ifPresent(said -> lines.add("Verdict of the check: " + said.english() + "."));
-        return lines;
+    private static List<String> lines(SheetWords words, MadeFrom made) {
+        List<Message> lines = new ArrayList<>(List.of(Message.of("sheet.made.project", Words.name(made.project()),
+                Words.name(made.revision()), Words.name(made.date())), Message.of("sheet.made.file", made.fileWords()),
+                Message.of("sheet.made.program", Words.name(Program.text())),
+                Message.of("sheet.made.rule-set", made.ruleSet(), Words.name(made.ruleSetId()))));
+        made.verdict().ifPresent(said -> lines.add(Message.of("sheet.made.verdict", said)));
+        return words.texts(lines);
     }
 
-    private static String head(MadeFrom made) {
-        return made.project() + ", revision " + made.revision() + ", " + made.date();
+    private static String head(Sheet sheet, MadeFrom made) {
+        return sheet.words().text(Message.of("sheet.made.head", Words.name(made.project()), Words.name(made.revision()),
+                Words.name(made.date())));
     }
 
     private static void fill(Worksheet table, Sheet sheet) {
@@ -148,8 +153,8 @@ public final class SheetFile {
         table.fitToWidth((short) 1);
         table.fitToHeight((short) 0);
         table.header(coded(sheet.title()), Position.LEFT, HEAD_PT);
-        table.header(coded(sheet.made().map(SheetFile::head).orElse("")), Position.RIGHT, HEAD_PT);
-        table.footer(coded(sheet.made().map(MadeFrom::brief).orElse("")), Position.LEFT, HEAD_PT);
+        table.header(coded(sheet.made().map(made -> head(sheet, made)).orElse("")), Position.RIGHT, HEAD_PT);
+        table.footer(coded(sheet.made().map(made -> made.brief(sheet.words().renderer())).orElse("")), Position.LEFT, HEAD_PT);
         table.footer("&P / &N", Position.RIGHT, HEAD_PT);
     }
 

@@ -38,6 +38,11 @@ public record HandoverOptions(LocalDate date, PaperSize paper, Locale language, 
         this(date, paper, Locale.ENGLISH);
     }
 
+    /** Returns what makes words of tables and maps, whose columns name metres and degrees. */
+    public MessageRenderer inMetres() {
+        return MessageRenderer.of(language);
+    }
+
     /** Returns them for a document. */
     public ReportOptions report() {
         return new ReportOptions(date.toString(), paper, ReportTemplate.builtIn(), language).in(units);

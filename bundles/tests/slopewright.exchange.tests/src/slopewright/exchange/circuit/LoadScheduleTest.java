@@ -24,7 +24,7 @@ class LoadScheduleTest {
         Circuit series = project.getAerodrome().getCircuits().get(0);
         series.setCableLengthM(null);
         series.setRegulatorRatingKva(null);
-        Sheet bare = LoadSchedule.of(project).sheet();
+        Sheet bare = LoadSchedule.of(project).sheet(Demo.ENGLISH);
         assertEquals("6000.0", cell(bare, 3, "lamps W"));
         assertEquals("not known", cell(bare, 3, "cable W"));
         assertEquals("not known", cell(bare, 3, "lamps and cable VA"));
@@ -33,7 +33,7 @@ class LoadScheduleTest {
         series.setCableResistanceOhmPerKm(3.4);
         series.setCableLengthM(2500.0);
         series.setRegulatorRatingKva(7.5);
-        Sheet sheet = LoadSchedule.of(project).sheet();
+        Sheet sheet = LoadSchedule.of(project).sheet(Demo.ENGLISH);
         assertEquals("370.3", cell(sheet, 3, "cable W"));
         assertEquals("6370.3", cell(sheet, 3, "lamps and cable VA"));
         assertEquals("84.9", cell(sheet, 3, "share of rating percent"));
@@ -46,14 +46,14 @@ class LoadScheduleTest {
         Project project = Demo.project();
         Projects.aids(project).get(2).getEquipment().setLampPowerW(null);
         Projects.aids(project).get(1).setEquipment(null);
-        Sheet sheet = LoadSchedule.of(project).sheet();
+        Sheet sheet = LoadSchedule.of(project).sheet(Demo.ENGLISH);
         assertEquals("2400.0", cell(sheet, 0, "lamps W"));
         assertEquals("not known", cell(sheet, 1, "lamps a unit"));
         assertEquals("not known", cell(sheet, 2, "lamps W"));
         assertEquals("not known", cell(sheet, 3, "lamps W"));
         project.getAerodrome().getCircuits().get(1).setCurrentA(null);
-        assertEquals("12.10", cell(LoadSchedule.of(project).sheet(), 5, "battery hours"), "55 Ah over 100 W at 22 V");
+        assertEquals("12.10", cell(LoadSchedule.of(project).sheet(Demo.ENGLISH), 5, "battery hours"), "55 Ah over 100 W at 22 V");
         project.getAerodrome().getCircuits().clear();
-        assertEquals("no circuit", cell(LoadSchedule.of(project).sheet(), 0, "circuit"));
+        assertEquals("no circuit", cell(LoadSchedule.of(project).sheet(Demo.ENGLISH), 0, "circuit"));
     }
 }

@@ -55,7 +55,7 @@ class GeoPackageTest {
 
     private static MapDocument demo() {
         ProjectEvaluation evaluation = Demo.evaluate(Demo.project());
-        return MapExport.of(evaluation, evaluation.aids(), 5000);
+        return MapExport.of(evaluation, evaluation.aids(), 5000, Demo.ENGLISH);
     }
 
     /** OGC 12-128r19: the application id, the tables that have to be there, a layer a kind, and each row with its geometry. */

@@ -71,7 +71,7 @@ class MapExportTest {
 
     private static MapDocument map(Project project, double beamM) {
         ProjectEvaluation evaluation = Demo.evaluate(project);
-        return MapExport.of(evaluation, evaluation.aids(), beamM);
+        return MapExport.of(evaluation, evaluation.aids(), beamM, Demo.ENGLISH);
     }
 
     private static MapFeature feature(MapDocument map, String id) {
@@ -321,7 +321,8 @@ class MapExportTest {
     void aLocalPlaneHasNoPlaceOnAMap() {
         Project project = Demo.project();
         project.getAerodrome().setCoordinateReference("local");
-        SitingException thrown = assertThrows(SitingException.class, () -> MapExport.of(Demo.evaluate(project), List.of(), 5000));
+        SitingException thrown = assertThrows(SitingException.class, () -> MapExport.of(Demo.evaluate(project), List.of(), 5000,
+                Demo.ENGLISH));
         assertTrue(thrown.getMessage().contains("local plane"), thrown.getMessage());
     }
 }

@@ -44,7 +44,7 @@ class PublishedDataTest {
         assertEquals(4, data.aids().size());
         assertEquals(15.600, data.aids().get(1).mehtM(), 0.0005);
         assertNull(data.aids().get(3).mehtM());
-        Sheet sheet = data.sheet();
+        Sheet sheet = data.sheet(Demo.ENGLISH);
         assertEquals("15.60", cell(sheet, 1, "MEHT m"));
         assertEquals("51.2", cell(sheet, 1, "MEHT ft"), "15.600 / 0.3048");
         assertEquals("not applicable", cell(sheet, 1, "nominal eye height m"), "a row has none");
@@ -69,7 +69,7 @@ class PublishedDataTest {
         Project project = Demo.project();
         project.getAerodrome().getRunways().get(1).getEnds().get(0).getAids().get(0).getUnits().clear();
         byte[] bytes = AixmFile.bytes(PublishedData.of(Demo.evaluate(project)), project, MadeFrom.of(Demo.evaluate(project)),
-                LocalDate.of(2026, 6, 1));
+                LocalDate.of(2026, 6, 1), Demo.ENGLISH);
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setNamespaceAware(true);
         Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
@@ -109,7 +109,8 @@ class PublishedDataTest {
         PublishedData data = PublishedData.of(evaluation);
         assertEquals(15.600, data.aids().get(1).mehtM(), 0.0005);
         assertEquals(3.3, data.aids().get(1).onAngleDeg(), 1e-6);
-        assertTrue(data.sheet().notes().stream().anyMatch(note -> note.contains("2 min are taken off") && note.contains("2.12 e)")),
-                data.sheet().notes().toString());
+        assertTrue(data.sheet(Demo.ENGLISH).notes().stream().anyMatch(note -> note.contains("2 min are taken off")
+                && note.contains("2.12 e)")),
+                data.sheet(Demo.ENGLISH).notes().toString());
     }
 }

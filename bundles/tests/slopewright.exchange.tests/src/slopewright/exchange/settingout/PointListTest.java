@@ -18,6 +18,7 @@ import org.w3c.dom.Element;
 import slopewright.exchange.Demo;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
+import slopewright.siting.SitingException;
 
 /** The lenses as points for a total station. */
 class PointListTest {
@@ -33,7 +34,8 @@ class PointListTest {
     /** Spacing of the row at 09 on the ground 9 m; the scale of zone 29 at easting 281 km is 0.99960 + 0.00059, so 9.0017 m on the grid. */
     @Test
     void pnezdHoldsNorthingFirstAndEveryUnit() {
-        List<String> lines = new String(PointList.of(Demo.evaluate(onGrid()), DAY).pnezd(), StandardCharsets.US_ASCII).lines().toList();
+        List<String> lines = new String(PointList.of(Demo.evaluate(onGrid()), DAY).pnezd(Demo.ENGLISH), StandardCharsets.US_ASCII)
+                .lines().toList();
         assertEquals(4 + 4 + 2 + 1, lines.size());
         String[] first = lines.get(0).split(",");
         String[] second = lines.get(1).split(",");
@@ -53,10 +55,11 @@ class PointListTest {
         PointList points = PointList.of(Demo.evaluate(onGrid()), DAY);
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setNamespaceAware(true);
-        Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(points.landXml(DAY)));
+        Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(points.landXml(DAY, Demo.ENGLISH)));
         String space = "http://www.landxml.org/schema/LandXML-1.2";
         assertEquals(space, document.getDocumentElement().getNamespaceURI());
-        List<String> lines = new String(points.pnezd(), StandardCharsets.US_ASCII).lines().toList();
+        List<String> lines = new String(points.pnezd(Demo.ENGLISH), StandardCharsets.US_ASCII)
+                .lines().toList();
         var found = document.getElementsByTagNameNS(space, "CgPoint");
         assertEquals(lines.size(), found.getLength());
         for (int i = 0; i < lines.size(); i++) {
@@ -70,11 +73,11 @@ class PointListTest {
     /** No unit is left out without a word. */
     @Test
     void withoutAGridOrALevelThereAreNoPoints() {
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> PointList.of(Demo.evaluate(Demo.project()), DAY)).getMessage()
+        assertTrue(assertThrows(SitingException.class, () -> PointList.of(Demo.evaluate(Demo.project()), DAY)).getMessage()
                 .contains("has no place on a grid"));
         Project project = onGrid();
         project.getAerodrome().getRunways().get(0).getEnds().get(0).getAids().get(0).getUnits().get(2).setLensElevationM(null);
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> PointList.of(Demo.evaluate(project), DAY)).getMessage()
+        assertTrue(assertThrows(SitingException.class, () -> PointList.of(Demo.evaluate(project), DAY)).getMessage()
                 .contains("unit B has no lens elevation"));
     }
 }

@@ -41,7 +41,7 @@ class SettingOutScheduleTest {
     /** The oracle of the position is the geodesic from the threshold at 47.3 N 11.9 W along 92 degrees, as GeographicLib solves it. */
     @Test
     void settingOutHasEveryUnitAtItsPosition() {
-        Sheet sheet = settingOut(Demo.project()).sheet();
+        Sheet sheet = settingOut(Demo.project()).sheet(Demo.ENGLISH);
         assertEquals(4 + 4 + 2 + 1, sheet.rows().size());
         double turn = Math.toDegrees(Math.atan2(-37.5, 330.462));
         GeodesicData unit = Geodesic.WGS84.Direct(47.3, -11.9, 92 + turn, Math.hypot(330.462, 37.5));
@@ -56,7 +56,7 @@ class SettingOutScheduleTest {
     /** Tangents of 3.583333 degrees from a pocket calculator: 0.0626226; 272 degrees with 4 degrees of westerly variation are 276. */
     @Test
     void settingOutTellsWhatAStaffAndAClinometerRead() {
-        Sheet sheet = settingOut(Demo.project()).sheet();
+        Sheet sheet = settingOut(Demo.project()).sheet(Demo.ENGLISH);
         assertEquals("3°35'", cell(sheet, 0, "setting"));
         assertEquals("62.62", cell(sheet, 0, "gradient mm per m"));
         assertEquals("87.444", cell(sheet, 0, "staff level at 5 m"), "87.131 and 0.313");
@@ -82,7 +82,7 @@ class SettingOutScheduleTest {
                 end.getThreshold().setNorthM(7000.0);
             }
         });
-        Sheet sheet = settingOut(project).sheet();
+        Sheet sheet = settingOut(project).sheet(Demo.ENGLISH);
         assertEquals("262.000", cell(sheet, 0, "azimuth grid deg"));
         double along = Math.toRadians(92 - 10);
         assertEquals(5000 + 330.462 * Math.sin(along) - 37.5 * Math.cos(along), number(sheet, 0, "east m"), 0.0006);
@@ -96,7 +96,7 @@ class SettingOutScheduleTest {
         LightUnit unit = Projects.aids(project).get(0).getUnits().get(0);
         unit.setSettingDeg(null);
         unit.setHeightAboveGroundM(null);
-        Sheet sheet = settingOut(project).sheet();
+        Sheet sheet = settingOut(project).sheet(Demo.ENGLISH);
         for (String column : List.of("setting", "setting deg", "gradient mm per m", "staff level at 5 m", "ground elevation m")) {
             assertEquals("not known", cell(sheet, 0, column), column);
         }

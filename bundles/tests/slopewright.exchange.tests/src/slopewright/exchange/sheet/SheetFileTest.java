@@ -125,8 +125,9 @@ class SheetFileTest {
     void aWorkbookHoldsNumbersAndTheSameBytesAgain() throws IOException, ParserConfigurationException, SAXException {
         Project project = Demo.project();
         ProjectEvaluation evaluation = Demo.evaluate(project);
-        for (Sheet sheet : List.of(SettingOutSchedule.of(evaluation, LocalDate.of(2026, 1, 1)).sheet(), LoadSchedule.of(project).sheet(),
-                PublishedData.of(evaluation).sheet())) {
+        for (Sheet sheet : List.of(SettingOutSchedule.of(evaluation, LocalDate.of(2026, 1, 1)).sheet(Demo.ENGLISH),
+                LoadSchedule.of(project).sheet(Demo.ENGLISH),
+                PublishedData.of(evaluation).sheet(Demo.ENGLISH))) {
             byte[] bytes = SheetFile.xlsx(sheet);
             assertArrayEquals(bytes, SheetFile.xlsx(sheet));
             List<List<String>> read = workbook(bytes);

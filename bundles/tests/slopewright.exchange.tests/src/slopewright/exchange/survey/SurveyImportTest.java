@@ -126,7 +126,7 @@ class SurveyImportTest {
     void whatIsExportedComesBackWithinAMillimetre(String ending) throws IOException, ExchangeException {
         Project project = Demo.project();
         ProjectEvaluation evaluation = Demo.evaluate(project);
-        MapDocument map = MapExport.of(evaluation, evaluation.aids(), 5000);
+        MapDocument map = MapExport.of(evaluation, evaluation.aids(), 5000, Demo.ENGLISH);
         Path file = Files.write(folder.resolve("map." + ending), "kml".equals(ending) ? KmlFile.bytes(map) : GeoJsonFile.bytes(map));
         Project fresh = Demo.project();
         fresh.getAerodrome().getObstacles().clear();

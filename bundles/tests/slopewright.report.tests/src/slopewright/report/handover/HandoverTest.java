@@ -18,8 +18,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import slopewright.checks.Standing;
 import slopewright.checks.Checks;
+import slopewright.checks.Standing;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.settingout.SettingOutSchedule;
@@ -72,7 +72,7 @@ class HandoverTest {
             Deliverables.of(project).forEach(file -> assertTrue(words.keys().contains(file.label().key()), file.label().key()));
         }
         HandoverFile plan = find("papi-09-plan.pdf");
-        assertEquals("Drawing: plan", MessageRenderer.of(Locale.ENGLISH).render(plan.label()));
+        assertEquals("Drawing: plan", OPTIONS.inMetres().render(plan.label()));
         assertEquals("Zeichnung: Lageplan", MessageRenderer.of(Locale.GERMAN).render(plan.label()));
     }
 
@@ -110,7 +110,7 @@ class HandoverTest {
         Handover.write(project, wanted, folder, OPTIONS, Set.of("schedule.csv"), next -> true);
         ProjectEvaluation evaluation = ProjectEvaluation.of(project, Optional.empty());
         MadeFrom made = MadeFrom.of(evaluation).judged(Standing.of(Checks.run(evaluation, rule -> true)).words());
-        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(evaluation, OPTIONS.date()).sheet().from(made)),
+        assertArrayEquals(SheetFile.csv(SettingOutSchedule.of(evaluation, OPTIONS.date()).sheet(OPTIONS.inMetres()).from(made)),
                 Files.readAllBytes(folder.resolve("schedule.csv")));
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(2, files.count(), "nothing is left over");

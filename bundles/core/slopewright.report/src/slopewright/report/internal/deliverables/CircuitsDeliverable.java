@@ -16,6 +16,6 @@ public final class CircuitsDeliverable implements Deliverable {
 
     @Override
     public List<Offer> about(Project project) {
-        return SheetOffers.of("circuits", false, (source, options) -> LoadSchedule.of(source.project()).sheet());
+        return SheetOffers.of("circuits", false, (source, options) -> LoadSchedule.of(source.project()).sheet(options.inMetres()));
     }
 }

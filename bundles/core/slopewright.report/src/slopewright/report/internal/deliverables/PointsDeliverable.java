@@ -25,9 +25,9 @@ public final class PointsDeliverable implements Deliverable {
         boolean grid = Optional.ofNullable(project.getAerodrome()).map(Aerodrome::getCoordinateReference)
                 .filter(reference -> reference.startsWith("EPSG:")).isPresent();
         return !grid || Projects.aids(project).isEmpty() ? List.of() : List.of(
-                new Offer("points", "txt", false, (source, options) -> points(source, options).pnezd()),
+                new Offer("points", "txt", false, (source, options) -> points(source, options).pnezd(options.inMetres())),
                 new Offer("points-landxml", Message.of("deliverable.points-landxml"), "points", "xml", false, (source, options) ->
-                        points(source, options).landXml(options.date()), Optional.empty()));
+                        points(source, options).landXml(options.date(), options.inMetres()), Optional.empty()));
     }
 
     private static PointList points(HandoverSource source, HandoverOptions options) {

@@ -20,10 +20,11 @@ public final class PublishDeliverable implements Deliverable {
 
     @Override
     public List<Offer> about(Project project) {
-        return Stream.concat(SheetOffers.of("publish", false, (source, options) -> PublishedData.of(source.evaluation()).sheet()).stream(),
+        return Stream.concat(SheetOffers.of("publish", false, (source, options) -> PublishedData.of(source.evaluation()).sheet(
+                options.inMetres())).stream(),
                 Stream.of(new Offer("publish-aixm", Message.of("deliverable.publish-aixm"), "publish", "aixm", false, (source, options) ->
-                        AixmFile.bytes(PublishedData.of(source.evaluation()), source.project(), source.madeFrom(), options.date()),
-                        Optional.empty())))
+                        AixmFile.bytes(PublishedData.of(source.evaluation()), source.project(), source.madeFrom(), options.date(),
+                        options.inMetres()), Optional.empty())))
                 .toList();
     }
 }

@@ -16,6 +16,7 @@ public final class ScheduleDeliverable implements Deliverable {
 
     @Override
     public List<Offer> about(Project project) {
-        return SheetOffers.of("schedule", true, (source, options) -> SettingOutSchedule.of(source.evaluation(), options.date()).sheet());
+        return SheetOffers.of("schedule", true, (source, options) -> SettingOutSchedule.of(source.evaluation(), options.date()).sheet(
+                options.inMetres()));
     }
 }
