@@ -22,7 +22,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 class AttributesTest {
     /** Attributes that have no range, with the rule that finds a wrong one. */
     private static final Map<String, String> RULES = Map.ofEntries(Map.entry("Project.date", "REC-02"),
-            Map.entry("Project.ruleSetKey", "DATA-40"), Map.entry("Project.stage", "INSP-01"), Map.entry("Project.bookPath", "DATA-30"),
+            Map.entry("Project.ruleSetKey", "DATA-40"), Map.entry("Project.stage", "REC-05"), Map.entry("Project.bookPath", "DATA-30"),
             Map.entry("Project.bookSha256", "DATA-30"), Map.entry("Project.ruleSetFolder", "DATA-08"),
             Map.entry("ValueOverride.valueKey", "DATA-40"), Map.entry("ValueOverride.ruleSetKey", "DATA-40"),
             Map.entry("ValueOverride.value", "DATA-40"), Map.entry("ValueOverride.unit", "DATA-40"),

@@ -11,6 +11,7 @@ import slopewright.model.Inspection;
 import slopewright.model.ReviewKind;
 import slopewright.model.ReviewNote;
 import slopewright.model.SlopewrightFactory;
+import slopewright.model.Stage;
 import slopewright.model.util.Ids;
 
 /**
@@ -178,6 +179,19 @@ final class InspectionCases {
     }
 
     private static void dates(List<RuleCase> cases) {
+        cases.add(RuleCase.of("REC-05", Result.PASS, "design, nothing measured", Bases::row, sample -> stage(sample, Stage.DESIGN)));
+        cases.add(RuleCase.of("REC-05", Result.FAIL, "design, an inspection in flight", Bases::row, sample -> {
+            stage(sample, Stage.DESIGN);
+            sample.aid().getInspections().add(inspection());
+        }));
+        cases.add(RuleCase.of("REC-05", Result.FAIL, "design, a measured angle", Bases::row, sample -> {
+            stage(sample, Stage.DESIGN);
+            sample.unit(0).setMeasured(SlopewrightFactory.eINSTANCE.createMeasuredUnit());
+        }));
+        cases.add(RuleCase.of("REC-05", Result.PASS, "set-up, an inspection in flight", Bases::row, sample -> {
+            stage(sample, Stage.SET_UP);
+            sample.aid().getInspections().add(inspection());
+        }));
         cases.add(RuleCase.of("REC-02", Result.PASS, "of a survey on the day of the project", Bases::row, sample -> {
             sample.project().setDate("2026-01-02");
             sample.obstacleSurvey().setDate("2026-01-02");
@@ -193,5 +207,11 @@ final class InspectionCases {
         cases.add(RuleCase.of("REC-02", Result.FAIL, "the thirtieth of February", Bases::row,
                 sample -> sample.obstacleSurvey().setDate("2026-02-30")));
         cases.add(RuleCase.of("REC-02", Result.FAIL, "day before month", Bases::row, sample -> sample.project().setDate("02.01.2026")));
+    }
+
+    private static void stage(Sample sample, Stage stage) {
+        sample.at(stage);
+        sample.units(unit -> unit.setMeasured(null));
+        sample.aid().getInspections().clear();
     }
 }

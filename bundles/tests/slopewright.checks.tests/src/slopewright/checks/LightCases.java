@@ -27,8 +27,9 @@ final class LightCases {
         return cases;
     }
 
+    /** A row that was measured to give little more than is asked for. */
     private static Sample row() {
-        return Sample.runway("icao:9th", "four-unit-row");
+        return Sample.runway("icao:9th", "four-unit-row", sample -> MeasuredBeam.of(sample.equipment(), "four-unit-row", 1));
     }
 
     private static Sample tForm() {
@@ -36,7 +37,7 @@ final class LightCases {
     }
 
     private static Sample sector() {
-        return Sample.helipad("icao:9th", "heliport-sector", 6);
+        return Sample.helipad("icao:9th", "heliport-sector", 6, sample -> MeasuredBeam.of(sample.equipment(), "heliport-sector", 1));
     }
 
     private static MeasuredIntensity at(Sample sample, LightColour colour, double azimuthDeg, double elevationDeg) {

@@ -16,8 +16,13 @@ final class MeasuredBeam {
         this.type = type;
     }
 
-    /** Puts what a unit of a family needs into a type of equipment, in place of what is there. */
+    /** Puts what a unit of a family needs into a type of equipment, in place of what is there, as strong as the type is stated to be. */
     static void of(EquipmentType type, String family) {
+        of(type, family, family.equals("heliport-sector") ? 6 : family.startsWith("t-form") ? 1 : 3);
+    }
+
+    /** Puts so many times what a unit of a family needs into a type of equipment. */
+    static void of(EquipmentType type, String family, int times) {
         MeasuredBeam beam = new MeasuredBeam(type);
         type.getIntensities().clear();
         switch (family) {
@@ -25,12 +30,13 @@ final class MeasuredBeam {
             case "heliport-sector" -> beam.sector();
             default -> beam.row();
         }
+        type.getIntensities().forEach(point -> point.setIntensityCd(times * point.getIntensityCd()));
     }
 
     /** The circle of 2 degrees, then 4 by 2.5, 6 by 3 and 8 by 3.5 degrees; white three times the red. */
     private void row() {
         add(LightColour.RED, 0, 0, 20_000);
-        add(LightColour.WHITE, 0, 0, 90_000);
+        add(LightColour.WHITE, 0, 0, 60_000);
         row(2, 2, 20_000);
         row(4, 2.5, 12_000);
         row(6, 3, 9_000);

@@ -3,10 +3,15 @@ package slopewright.checks;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
 import slopewright.evaluation.Confirmations;
 import slopewright.evaluation.ReadBacks;
 import slopewright.model.AeroplaneGroup;
+import slopewright.model.ApproachDirection;
+import slopewright.model.ApproachType;
 import slopewright.model.Circuit;
+import slopewright.model.MagneticVariation;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.ProfilePoint;
@@ -145,8 +150,23 @@ final class PlausibleCases {
         cases.add(RuleCase.of("DATA-43", Result.FAIL, "09/28", Bases::row, sample -> sample.runway().setDesignator("09/28")));
         cases.add(RuleCase.of("DATA-43", Result.NOT_EVALUATED, "unnamed", Bases::row, sample -> sample.runway().setDesignator(null)));
         cases.add(RuleCase.of("DATA-43", Result.PASS, "approach 09", Bases::padSector, Sample::unchanged));
-        cases.add(RuleCase.of("DATA-43", Result.PASS, "approach H-100", Bases::padSector, sample -> sample.host().setDesignator("H-100")));
-        cases.add(RuleCase.of("DATA-43", Result.FAIL, "approach H-101", Bases::padSector, sample -> sample.host().setDesignator("H-101")));
+        // The approach of the base leads to 90 degrees: 96 rounded to ten are 100, 93.5 rounded to five are 95, with one for north.
+        approach(cases, Result.PASS, "H-100", 94.0);
+        approach(cases, Result.FAIL, "H-100", 93.9);
+        approach(cases, Result.PASS, "H-095", 91.5);
+        approach(cases, Result.FAIL, "H-095", 91.4);
+        approach(cases, Result.PASS, "H-091", 89.5);
+        approach(cases, Result.FAIL, "H-091", 89.4);
+    }
+
+    private static void approach(List<RuleCase> cases, Result result, String designator, double bearingDeg) {
+        cases.add(RuleCase.of("DATA-43", result, "approach " + designator + " to " + bearingDeg, Bases::padSector, sample -> {
+            sample.host().setDesignator(designator);
+            ((ApproachDirection) sample.host()).setTrueBearingDeg(bearingDeg);
+            MagneticVariation none = MAKE.createMagneticVariation();
+            none.setVariationDeg(0.0);
+            sample.aerodrome().setMagneticVariation(none);
+        }));
     }
 
     private static ProfilePoint point(double chainageM, double elevationM) {
@@ -216,7 +236,17 @@ final class PlausibleCases {
         cases.add(RuleCase.of("DATA-49", Result.FAIL, "1.81 times", Bases::row, sample -> heights(sample, 4, 7.24, 1.85)));
         cases.add(RuleCase.of("DATA-49", Result.FAIL, "less than on the ground", Bases::row, sample -> heights(sample, 4, 3.5, 1.85)));
         cases.add(RuleCase.of("DATA-49", Result.FAIL, "the antenna below the wheels", Bases::row, sample -> heights(sample, 4, 6, 4.1)));
+        cases.add(RuleCase.of("DATA-49", Result.PASS, "shares of 100", Bases::row, sample -> shares(sample, 60, 40)));
+        cases.add(RuleCase.of("DATA-49", Result.FAIL, "shares of 102", Bases::row, sample -> shares(sample, 60, 42)));
         cases.add(RuleCase.of("DATA-49", Result.FAIL, "the antenna at the eye", Bases::row, sample -> heights(sample, 4, 6, 0.79)));
+    }
+
+    private static void shares(Sample sample, double first, double second) {
+        AeroplaneGroup another = EcoreUtil.copy(sample.aerodrome().getAeroplaneGroups().get(0));
+        sample.aerodrome().getAeroplaneGroups().add(another);
+        sample.host().getRegularGroups().add(another);
+        sample.aerodrome().getAeroplaneGroups().get(0).setSharePercent(first);
+        another.setSharePercent(second);
     }
 
     private static Obstacle outline(Sample sample, ObstacleKind kind, double... alongAndRight) {
@@ -305,6 +335,24 @@ final class PlausibleCases {
     }
 
     private static void sizes(List<RuleCase> cases) {
+        // Annex 14 Vol I, Table 1-1: 800, 1200 and 1800 m; half as long again, three quarters; 7 % a 300 m of elevation.
+        code(cases, Result.PASS, 4, 1350, 45, 280, 0);
+        code(cases, Result.FAIL, 4, 1349, 45, 280, 0);
+        code(cases, Result.PASS, 3, 2700, 45, 280, 0);
+        code(cases, Result.FAIL, 3, 2701, 45, 280, 0);
+        code(cases, Result.PASS, 3, 2880, 45, 280, 300);
+        code(cases, Result.PASS, 2, 1800, 23, 140, 0);
+        code(cases, Result.FAIL, 2, 1801, 23, 140, 0);
+        code(cases, Result.PASS, 1, 1000, 30, 79, 0);
+        code(cases, Result.FAIL, 1, 1000, 30, 80, 0);
+        code(cases, Result.PASS, 1, 1000, 22, 80, 0);
+        code(cases, Result.PASS, 1, 799, 30, 80, 0);
+        code(cases, Result.FAIL, 2, 1200, 30, 150, 0);
+        code(cases, Result.PASS, 2, 1200, 30, 150, 300);
+        // Annex 14 Vol I, 3.4.3: 140 m to each side.
+        visual(cases, Result.FAIL, 280, ApproachType.VISUAL);
+        visual(cases, Result.PASS, 279, ApproachType.VISUAL);
+        visual(cases, Result.PASS, 280, ApproachType.NON_PRECISION);
         // Half of the 45 m of code number 4; 45 ft are 13.7 m.
         cases.add(RuleCase.of("DATA-54", Result.PASS, "22.5 m wide, code number 4", Bases::row, sample -> sample.runway().setWidthM(22.5)));
         cases.add(RuleCase.of("DATA-54", Result.FAIL, "22.4 m wide, code number 4", Bases::row, sample -> sample.runway().setWidthM(22.4)));
@@ -369,5 +417,25 @@ final class PlausibleCases {
     private static void readBack(Sample sample, Obstacle obstacle) {
         Ids.assign(sample.project());
         ReadBacks.keep(sample.project(), List.of(obstacle), "B. Bole", "2026-01-06");
+    }
+
+    private static void code(List<RuleCase> cases, Result result, int code, double lengthM, double widthM, double stripM, double upM) {
+        cases.add(RuleCase.of("DATA-54", result, "code number " + code + ", " + lengthM + " m, " + widthM + " m, strip of " + stripM
+                + " m, " + upM + " m up", Bases::row, sample -> {
+                    sample.runway().setCodeNumber(code);
+                    sample.runway().setLengthM(lengthM);
+                    sample.runway().setWidthM(widthM);
+                    sample.runway().setStripLengthM(lengthM + 120);
+                    sample.runway().setStripWidthM(stripM);
+                    sample.runway().getEnds().forEach(end -> end.setLandingDistanceM(lengthM));
+                    sample.aerodrome().setElevationM(upM);
+                }));
+    }
+
+    private static void visual(List<RuleCase> cases, Result result, double stripM, ApproachType type) {
+        cases.add(RuleCase.of("DATA-54", result, type + ", strip of " + stripM + " m", Bases::row, sample -> {
+            sample.runway().setStripWidthM(stripM);
+            sample.runway().getEnds().forEach(end -> end.setApproachType(type));
+        }));
     }
 }

@@ -8,6 +8,7 @@ import slopewright.model.ClearanceChoice;
 import slopewright.model.EquipmentType;
 import slopewright.model.LightColour;
 import slopewright.model.LightState;
+import slopewright.model.MeasuredIntensity;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleSurvey;
 import slopewright.model.ProfilePoint;
@@ -41,9 +42,16 @@ final class PlausibleUnitCases {
         cases.add(RuleCase.of("DATA-47", Result.FAIL, "0.31 m lower", Bases::row, sample -> sample.unit(0).setHeightAboveGroundM(0.49)));
         cases.add(RuleCase.of("DATA-47", Result.PASS, "the ground a decimetre lower", Bases::row, sample -> ground(sample, 99.9)));
         cases.add(RuleCase.of("DATA-47", Result.FAIL, "the ground 0.11 m lower", Bases::row, sample -> ground(sample, 99.89)));
+        cases.add(RuleCase.of("DATA-47", Result.PASS, "two metres high", Bases::tForm, sample -> tall(sample, 2)));
+        cases.add(RuleCase.of("DATA-47", Result.FAIL, "2.01 m high", Bases::tForm, sample -> tall(sample, 2.01)));
         cases.add(RuleCase.of("DATA-47", Result.NOT_APPLICABLE, "neither height", Bases::row, sample -> {
             sample.units(unit -> unit.setHeightAboveGroundM(null));
         }));
+    }
+
+    private static void tall(Sample sample, double heightM) {
+        sample.equipment().setHeightAboveGroundM(heightM);
+        sample.units(unit -> unit.setHeightAboveGroundM(heightM));
     }
 
     private static void ground(Sample sample, double elevationM) {
@@ -88,6 +96,11 @@ final class PlausibleUnitCases {
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "13 to 28 V", Bases::row, sample -> supply(sample, 13, 28)));
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "13.9 to 28 V", Bases::row, sample -> supply(sample, 13.9, 28)));
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "28 to 22 V", Bases::row, sample -> supply(sample, 28, 22)));
+        // Stated 15 000 cd: a light that was measured with 14 300 cd is within a twentieth of it, one with 14 200 cd is not.
+        cases.add(RuleCase.of("DATA-55", Result.PASS, "measured 14 300 cd", Bases::row, sample -> measured(sample, 14_300, null)));
+        cases.add(RuleCase.of("DATA-55", Result.FAIL, "measured 14 200 cd", Bases::row, sample -> measured(sample, 14_200, null)));
+        cases.add(RuleCase.of("DATA-55", Result.PASS, "white by itself", Bases::row, sample -> measured(sample, 15_000, 90_000.0)));
+        cases.add(RuleCase.of("DATA-55", Result.FAIL, "white too weak", Bases::row, sample -> measured(sample, 15_000, 96_000.0)));
         // 15 000 cd of 30 W are 500 cd for a watt.
         cases.add(RuleCase.of("DATA-55", Result.PASS, "500 cd for a watt", Bases::row, sample -> lamp(sample, 30)));
         cases.add(RuleCase.of("DATA-55", Result.FAIL, "517 cd for a watt", Bases::row, sample -> lamp(sample, 29)));
@@ -96,6 +109,21 @@ final class PlausibleUnitCases {
     private static void supply(Sample sample, double leastV, double mostV) {
         type(sample).setMinVoltageV(leastV);
         type(sample).setMaxVoltageV(mostV);
+    }
+
+    /** Red as measured and 90 000 cd of white on the axis. */
+    private static void measured(Sample sample, double redCd, Double whiteStatedCd) {
+        type(sample).getIntensities().clear();
+        for (LightColour colour : List.of(LightColour.RED, LightColour.WHITE)) {
+            MeasuredIntensity point = MAKE.createMeasuredIntensity();
+            point.setColour(colour);
+            point.setAzimuthDeg(0.0);
+            point.setElevationDeg(0.0);
+            point.setIntensityCd(colour == LightColour.RED ? redCd : 90_000.0);
+            type(sample).getIntensities().add(point);
+        }
+        type(sample).setIntensityCd(15_000.0);
+        type(sample).setWhiteIntensityCd(whiteStatedCd);
     }
 
     private static void lamp(Sample sample, double powerW) {

@@ -49,6 +49,7 @@ class RuleContractTest {
             Map.entry("DATA-63", "a rule set is there"),
             Map.entry("DATA-26", "one entry contradicts nothing"), Map.entry("DATA-27", "what has no place is not far off"),
             Map.entry("REC-01", "a note that names nothing is about the whole"), Map.entry("REC-02", "what has no date is not wrong"),
+            Map.entry("REC-05", "a project is at a stage"),
             Map.entry("FAM-04", "the family is there"));
 
     /** Rules that weigh as a note, and why none of them hides a danger. */

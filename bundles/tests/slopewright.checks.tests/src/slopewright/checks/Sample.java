@@ -58,6 +58,7 @@ final class Sample {
     private static final SlopewrightFactory MAKE = SlopewrightFactory.eINSTANCE;
 
     private final Project project = MAKE.createProject();
+    private Stage stage = Stage.OPERATION;
     private final Aerodrome aerodrome = MAKE.createAerodrome();
     private final ApproachAid aid = MAKE.createApproachAid();
     private ApproachHost host;
@@ -408,9 +409,14 @@ final class Sample {
         units(unit -> unit.setAlongM(unit.getAlongM() + byM));
     }
 
+    /** Asks at another stage than that at which every rule asks. */
+    void at(Stage other) {
+        stage = other;
+    }
+
     /** Returns what one rule says, under the rule set of the sample, at the stage at which every rule asks. */
     List<Outcome> outcomes(String rule) {
-        project.setStage(Stage.OPERATION);
+        project.setStage(stage);
         Ids.assign(project);
         return Checks.run(project, Optional.of(rules), candidate -> candidate.id().equals(rule)).outcomes();
     }

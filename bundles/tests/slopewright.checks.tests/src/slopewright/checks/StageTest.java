@@ -91,13 +91,13 @@ class StageTest {
         Sample sample = Bases.row();
         sample.units(unit -> Bases.measure(unit, 0));
         sample.project().setStage(Stage.OPERATION);
-        CheckResult operation = sample.check();
+        List<Outcome> operation = beside(sample.check());
         sample.project().setStage(Stage.DESIGN);
-        CheckResult design = sample.check();
-        assertEquals(operation.outcomes().size(), design.outcomes().size());
-        for (int i = 0; i < operation.outcomes().size(); i++) {
-            Outcome late = operation.outcomes().get(i);
-            Outcome early = design.outcomes().get(i);
+        List<Outcome> design = beside(sample.check());
+        assertEquals(operation.size(), design.size());
+        for (int i = 0; i < operation.size(); i++) {
+            Outcome late = operation.get(i);
+            Outcome early = design.get(i);
             if (early.result() == Result.NOT_AT_THIS_STAGE) {
                 assertTrue(RuleCatalogue.find(early.rule()).orElseThrow().stage() != Stage.DESIGN, early.rule());
                 assertTrue(Set.of(Result.PASS, Result.NOT_EVALUATED).contains(late.result()), late.rule());
@@ -105,6 +105,11 @@ class StageTest {
                 assertEquals(late, early);
             }
         }
+    }
+
+    /** Returns what is said beside the rule that is about the stage itself. */
+    private static List<Outcome> beside(CheckResult result) {
+        return result.outcomes().stream().filter(outcome -> !outcome.rule().equals("REC-05")).toList();
     }
 
     @Test

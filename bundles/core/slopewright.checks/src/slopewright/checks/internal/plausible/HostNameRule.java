@@ -1,6 +1,7 @@
 package slopewright.checks.internal.plausible;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -25,11 +26,13 @@ import slopewright.siting.magnetic.SiteVariation;
 
 /**
  * A runway is called by its two ends, and an approach to a helipad whose name ends with a number by its direction: three digits are
- * degrees, two are tens of degrees, true or magnetic, within ten degrees. A warning: no number rests on a name, it stands on every paper.
+ * degrees, two are tens of degrees, true or magnetic. Two hold within ten degrees, three within half of what they are rounded to (ten, five
+ * or one) and one more, by which north may have moved. A warning: no number rests on a name, it stands on every paper.
  */
 public final class HostNameRule extends ProjectRule {
     private static final Pattern NUMBER = Pattern.compile(".*?(\\d{2,3})\\D*");
     private static final double ALLOWED_DEG = 10;
+    private static final int[] ROUNDED_TO_DEG = {10, 5, 1};
     private static final int TURN_DEG = 360;
     private static final int HALF_TURN_DEG = 180;
 
@@ -77,9 +80,11 @@ public final class HostNameRule extends ProjectRule {
         double bearing = direction.getTrueBearingDeg();
         Optional<Double> magnetic = Attempt.of(() -> SiteVariation.of(direction,
                 LocalDate.of((int) MagneticModel.bundled().epoch(), 1, 1)).magneticDeg(bearing)).value();
+        double allowed = number.group(1).length() == 2 ? ALLOWED_DEG
+                : Arrays.stream(ROUNDED_TO_DEG).filter(step -> digits % step == 0).findFirst().orElseThrow() / 2.0 + 1;
         double apart = Math.min(apartDeg(bearing, named), magnetic.map(degrees -> apartDeg(degrees, named)).orElse((double) HALF_TURN_DEG));
-        outcomes.about(direction).measured(Measure.atMost(apart, ALLOWED_DEG, "deg"))
-                .saying("direction", ElementNames.of(direction), Words.degrees(bearing), Words.degrees(named), Words.degrees(ALLOWED_DEG))
+        outcomes.about(direction).measured(Measure.atMost(apart, allowed, "deg"))
+                .saying("direction", ElementNames.of(direction), Words.degrees(bearing), Words.degrees(named), Words.degrees(allowed))
                 .advising("correct").add();
     }
 

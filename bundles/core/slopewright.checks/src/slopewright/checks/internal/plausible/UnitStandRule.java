@@ -18,12 +18,14 @@ import slopewright.siting.IndicatorFamily;
 
 /**
  * A lens stands above the ground as high as its unit says, to a decimetre, which is two surveyed levels of five centimetres; and its unit
- * is as high as its type, to three decimetres, by which legs are cut (own band). A panel has no lens and stands on posts. Severity fail:
+ * is as high as its type, to three decimetres, by which legs are cut (own band). None is higher than two metres, where the one text that
+ * prints a height for every family has 1.2 m (Korea, Notice 2013-132). A panel has no lens and stands on posts. Severity fail:
  * one of the numbers is wrong, and the lens carries the eye height.
  */
 public final class UnitStandRule extends AidRule {
     private static final double LEVELS_M = 2 * SiteGround.SURVEY_TOLERANCE_M;
     private static final double LEGS_M = 0.3;
+    private static final double TALLEST_M = 2;
 
     /** Made by the service loader. */
     public UnitStandRule() {
@@ -34,13 +36,18 @@ public final class UnitStandRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         EquipmentType type = facts.aid().getEquipment();
         UnitGround ground = UnitGround.of(facts.aid());
-        boolean levelled = facts.indicator().displayForm() == IndicatorFamily.DisplayForm.LIGHTS
-                && facts.host() instanceof RunwayEnd end && end.getThresholdElevationM() != null;
+        boolean lit = facts.indicator().displayForm() == IndicatorFamily.DisplayForm.LIGHTS;
+        boolean levelled = lit && facts.host() instanceof RunwayEnd end && end.getThresholdElevationM() != null;
         boolean any = false;
         for (LightUnit unit : facts.aid().getUnits()) {
             Double height = unit.getHeightAboveGroundM();
             if (height == null) {
                 continue;
+            }
+            if (lit && height > TALLEST_M) {
+                any = true;
+                outcomes.about(unit).measured(Measure.atMost(height, TALLEST_M, "m"))
+                        .saying("tall", ElementNames.of(unit), Words.m(height), Words.m(TALLEST_M)).advising("correct").add();
             }
             if (type != null && type.getHeightAboveGroundM() != null) {
                 any = true;
