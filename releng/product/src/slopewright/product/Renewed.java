@@ -18,7 +18,7 @@ import org.objectweb.asm.Opcodes;
 
 /**
  * Copies a jar whose classes are written for so old a Java that a virtual machine keeps none of them in its archive, with the same code in
- * the form of Java 8: what changes is the version and the frames that the verifier of today reads. Run from source by the build of the
+ * the form of Java 8: what changes is the version and the frames that the verifier of today reads. Run by the build of the
  * product, the words are the jar and its copy; the same jar gives the same bytes.
  */
 public final class Renewed {

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
 /**
  * Holds what the product contains against {@code shipped.tsv}, NOTICE, the target definition and the folder of licence texts, and writes
  * the bill of materials (CycloneDX 1.5) beside it. A work without a licence text, one that is not in NOTICE, and one in NOTICE that is
- * not shipped, each end the build. Run from source by the build of the product. Its own generator and not the plugin for Maven, because the
+ * not shipped, each end the build. Run by the build of the product. Its own generator and not the plugin for Maven, because the
  * bundles come by p2, where wrapped libraries have lost their Maven coordinates.
  */
 public final class Shipped {

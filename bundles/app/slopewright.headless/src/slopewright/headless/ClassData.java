@@ -6,11 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-import slopewright.headless.internal.HeadStart;
-
 /**
- * Runs the commands that scripts call most over a project, so that a virtual machine which keeps an archive of its classes at its end
- * ({@code -XX:ArchiveClassesAtExit}) keeps theirs. Prints nothing; what the commands write is deleted.
+ * Runs the commands that scripts call most over a project, so that a virtual machine which lists the classes that it loads
+ * ({@code -XX:DumpLoadedClassList}) lists theirs. Prints nothing; what the commands write is deleted.
  */
 public final class ClassData {
 
@@ -44,7 +42,6 @@ public final class ClassData {
 
     private static void run(List<String> words) throws IOException {
         String[] call = words.toArray(String[]::new);
-        HeadStart.make(call);
         try (OutputStream nowhere = OutputStream.nullOutputStream()) {
             Start.run(call, nowhere, nowhere);
         }

@@ -8,12 +8,12 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
-import slopewright.headless.internal.HeadStart;
-
 /** Starts the command line from a class path and ends the virtual machine with its exit code. */
 public final class Start {
 
     private static final int BUFFER_BYTES = 1 << 16;
+    /** No command is written in Groovy, and the library would look for it in every jar. */
+    private static final String NO_GROOVY = "picocli.disable.closures";
 
     private Start() {
     }
@@ -25,7 +25,7 @@ public final class Start {
      */
     public static void main(String[] words) throws IOException {
         int code;
-        HeadStart.begin(words);
+        System.setProperty(NO_GROOVY, "true");
         try (OutputStream out = new FileOutputStream(FileDescriptor.out); OutputStream err = new FileOutputStream(FileDescriptor.err)) {
             code = run(words, out, err);
         }

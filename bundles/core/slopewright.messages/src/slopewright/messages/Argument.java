@@ -83,6 +83,17 @@ public sealed interface Argument permits Argument.Quantity, Argument.Name, Argum
             Objects.requireNonNull(key);
         }
 
+        /** Spelled out, as that of a name. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Term that && key.equals(that.key);
+        }
+
+        @Override
+        public int hashCode() {
+            return key.hashCode();
+        }
+
         /** Returns the word in English. */
         @Override
         public String toString() {

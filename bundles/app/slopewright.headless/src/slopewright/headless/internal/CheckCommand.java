@@ -1,10 +1,13 @@
 package slopewright.headless.internal;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -26,6 +29,10 @@ import slopewright.model.util.Projects;
         description = "Run every rule. Exits 1 with findings at or above the threshold, 5 where nothing could be evaluated.")
 final class CheckCommand extends Command {
 
+    private static final Set<String> FLAGS = Set.of("--all", "--json", "--csv", "--junit");
+    /** What the library takes for an option, or for a file of further words. */
+    private static final String NO_FILE = "-@";
+
     @Parameters(arity = "1..*", paramLabel = "FILE", description = "project files")
     private List<Path> files;
 
@@ -38,17 +45,17 @@ final class CheckCommand extends Command {
     @Option(names = "--stage", paramLabel = "STAGE", description = "stage instead of the project's own: design, set-up or operation")
     private String stage;
 
-    @Option(names = "--fail-on", defaultValue = "warning", paramLabel = "SEVERITY",
+    @Option(names = "--fail-on", paramLabel = "SEVERITY",
             description = "note, warning (default) or fail: from which weight findings make the command exit 1. What is not met with "
                     + "severity fail always does; what is to clear up weighs as a warning")
-    private String failOn;
+    private String failOn = "warning";
 
     @Option(names = "--all", description = "in text, list what passed and what does not apply too")
     private boolean all;
 
-    @Option(names = "--language", defaultValue = "en", paramLabel = "LANGUAGE", converter = LanguageWord.class,
+    @Option(names = "--language", paramLabel = "LANGUAGE", converter = LanguageWord.class,
             description = "language of the sentences in text, CSV and JUnit: en (default) or de; JSON has keys and English beside them")
-    private Locale language;
+    private Locale language = Locale.ENGLISH;
 
     @Option(names = "--json", description = "print one JSON document, of one shape for one file and for many")
     private boolean json;
@@ -58,6 +65,39 @@ final class CheckCommand extends Command {
 
     @Option(names = "--junit", description = "print a JUnit XML report")
     private boolean junit;
+
+    /**
+     * Returns the call that scripts make a thousand times, of files with no option but a few flags, without the library of words, which
+     * would take a seventh of it; empty for every other call, and where the library has to say what is wrong.
+     */
+    static Optional<Command> plain(String[] words) {
+        if (words.length < 2 || !"check".equals(words[0])) {
+            return Optional.empty();
+        }
+        CheckCommand command = new CheckCommand();
+        command.files = new ArrayList<>();
+        Set<String> flags = new HashSet<>();
+        for (int i = 1; i < words.length; i++) {
+            if (FLAGS.contains(words[i])) {
+                if (!flags.add(words[i])) {
+                    return Optional.empty();
+                }
+            } else if (words[i].isEmpty() || NO_FILE.indexOf(words[i].charAt(0)) >= 0) {
+                return Optional.empty();
+            } else {
+                try {
+                    command.files.add(Path.of(words[i]));
+                } catch (InvalidPathException e) {
+                    return Optional.empty();
+                }
+            }
+        }
+        command.all = flags.contains("--all");
+        command.json = flags.contains("--json");
+        command.csv = flags.contains("--csv");
+        command.junit = flags.contains("--junit");
+        return command.files.isEmpty() ? Optional.empty() : Optional.of(command);
+    }
 
     @Override
     public Integer call() {

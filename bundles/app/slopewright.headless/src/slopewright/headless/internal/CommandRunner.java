@@ -33,26 +33,50 @@ public final class CommandRunner {
 
     /** Runs the words of a command line and returns the exit code. */
     public int run(String[] args) {
+        int code;
+        try {
+            HeadStart headStart = HeadStart.begin(args);
+            Optional<Command> plain = CheckCommand.plain(args);
+            code = plain.isPresent() ? call(plain.get(), args, headStart) : parse(args, headStart);
+            if (streams.out.checkError()) {
+                streams.warn(name(args) + ": the output could not be written whole: the disk is full, or nothing reads it any more");
+                code = ExitCodes.INTERNAL;
+            }
+        } catch (Throwable e) {
+            code = broken(name(args), e);
+        }
+        streams.err.flush();
+        return code;
+    }
+
+    private static String name(String[] args) {
+        return TopCommand.NAME + (args.length == 0 ? "" : " " + oneLine(args[0]));
+    }
+
+    /** Calls a command whose words were read. */
+    private int call(Command command, String[] args, HeadStart headStart) {
+        command.connect(streams);
+        headStart.help();
+        try {
+            return command.call();
+        } catch (Exception e) {
+            return failed(name(args), e);
+        }
+    }
+
+    private int parse(String[] args, HeadStart headStart) {
         CommandLine line = build(args.length == 0 ? "" : args[0]);
+        headStart.help();
         PrintWriter out = new PrintWriter(streams.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(streams.err, false, StandardCharsets.UTF_8);
         line.setOut(out);
         line.setErr(err);
-        String name = line.getCommandSpec().qualifiedName() + (args.length == 0 ? "" : " " + oneLine(args[0]));
-        int code;
         try {
-            code = run(line, args, err);
+            return run(line, args, err);
+        } finally {
             out.flush();
-            if (streams.out.checkError()) {
-                streams.warn(name + ": the output could not be written whole: the disk is full, or nothing reads it any more");
-                code = ExitCodes.INTERNAL;
-            }
-        } catch (Throwable e) {
-            code = broken(name, e);
+            err.flush();
         }
-        err.flush();
-        streams.err.flush();
-        return code;
     }
 
     private int run(CommandLine line, String[] args, PrintWriter err) {
@@ -113,7 +137,7 @@ public final class CommandRunner {
 
         @Override
         public int handleExecutionException(Exception e, CommandLine command, ParseResult parsed) {
-            return failed(command, e);
+            return failed(command.getCommandSpec().qualifiedName(), e);
         }
 
         @Override
@@ -130,8 +154,7 @@ public final class CommandRunner {
         return ExitCodes.USAGE;
     }
 
-    private int failed(CommandLine line, Exception e) {
-        String name = line.getCommandSpec().qualifiedName();
+    private int failed(String name, Exception e) {
         if (e instanceof UsageException || e instanceof SitingException) {
             streams.warn(name + ": " + oneLine(String.valueOf(e.getMessage())));
             return ExitCodes.USAGE;

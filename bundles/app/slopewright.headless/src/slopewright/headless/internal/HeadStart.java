@@ -6,11 +6,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
 import java.text.SimpleDateFormat;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -27,61 +29,85 @@ import slopewright.siting.Families;
 import slopewright.standards.RuleSets;
 
 /**
- * Makes ready, beside the thread of the command, what nearly every command needs, while the words of the call are still being parsed. What
- * it touches is read once, never changed and waited for by whoever needs it meanwhile. The classes of the model wait for each other where
- * two threads begin with different ones of them; so they are begun here for a check alone, which begins with the same one as it loads a
- * project. It is begun without a lambda, each of which takes as long to be linked as it takes to begin a thread.
+ * Makes ready, beside the thread of the command, what nearly every command needs: the model and its files while the words of the call are
+ * still being parsed, and the rules and sentences, which the thread of the command helps with once it knows its words. What they touch is
+ * read once, never changed and waited for by whoever needs it meanwhile. The classes of the model wait for each other where two threads
+ * begin with different ones of them; so they are begun here by one thread, and for a check alone, which begins with the same one as it
+ * loads a project.
  */
-public final class HeadStart extends Thread {
+final class HeadStart extends Thread {
 
     private static final String CHECK = "check";
     private static final String RULE_SET = "ruleSetKey=\"";
     /** Where a file is larger than this it is not looked into for the rule sets that it names. */
     private static final int MOST_BYTES = 1 << 20;
 
-    private final String[] words;
+    private final boolean known;
+    private final boolean check;
+    private final Path project;
+    private final AtomicInteger taken = new AtomicInteger();
 
     private HeadStart(String[] words) {
         super("head start");
-        this.words = words;
+        known = words.length > 1 && Commands.NAMES.contains(words[0]);
+        check = known && CHECK.equals(words[0]);
+        project = project(words);
     }
 
     /** Begins for the words of a call; does nothing where they name no command. */
-    public static void begin(String[] words) {
-        if (words.length > 1 && Commands.NAMES.contains(words[0])) {
-            HeadStart thread = new HeadStart(words);
+    static HeadStart begin(String[] words) {
+        HeadStart thread = new HeadStart(words);
+        if (thread.known) {
             thread.setDaemon(true);
             thread.start();
         }
+        return thread;
     }
 
     @Override
     public void run() {
-        make(words);
-    }
-
-    /** Makes everything ready that a command needs, and returns when it is. */
-    public static void make(String[] words) {
         try {
-            Path project = project(words);
-            if (CHECK.equals(words[0])) {
+            if (check) {
                 SlopewrightPackage.eINSTANCE.eClass();
                 xml();
-                MessageDigest.getInstance("SHA-256");
-                rules(project);
-                Families.all();
                 RuleCatalogue.all();
             } else if (project != null) {
                 dates();
                 xml();
-                rules(project);
-            } else {
-                rules(null);
             }
-            MessageRenderer.of(Locale.ENGLISH);
         } catch (Exception | LinkageError e) {
             return; // the command meets the same fault, and says so
         }
+        help();
+    }
+
+    /** Takes part in what has nothing to do with the model, until nothing of it is left to take. */
+    void help() {
+        try {
+            while (known && make(taken.getAndIncrement())) {
+                continue;
+            }
+        } catch (Exception | LinkageError e) {
+            return; // as above
+        }
+    }
+
+    /** Makes one thing ready; returns whether there was one. */
+    private boolean make(int thing) throws IOException, GeneralSecurityException {
+        switch (thing) {
+            case 0 -> rules(project);
+            case 1 -> MessageRenderer.of(Locale.ENGLISH);
+            case 2 -> {
+                if (check) {
+                    MessageDigest.getInstance("SHA-256");
+                    Families.all();
+                }
+            }
+            default -> {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Returns the first project that is named, null where none is. */

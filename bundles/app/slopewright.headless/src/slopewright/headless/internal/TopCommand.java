@@ -8,9 +8,11 @@ import picocli.CommandLine.Spec;
 import slopewright.model.io.Program;
 
 /** The word in front of every command. */
-@CommandLine.Command(name = "slopewright", description = "Sites and checks visual approach slope indicators.",
+@CommandLine.Command(name = TopCommand.NAME, description = "Sites and checks visual approach slope indicators.",
         synopsisSubcommandLabel = "COMMAND", version = Program.TEXT)
 final class TopCommand implements Runnable {
+
+    static final String NAME = "slopewright";
 
     @Spec
     private CommandSpec spec;
