@@ -241,7 +241,21 @@ final class PlausibleUnitCases {
         cases.add(own(Result.PASS, "a fifth of the spacing", "unit-spacing-m", 1.8));
         cases.add(own(Result.FAIL, "less than a fifth of the spacing", "unit-spacing-m", 1.79));
         cases.add(own(Result.FAIL, "an allowance of the other sign", "boundary-allowance-min", -2));
+        // Table 5-2 of Annex 14 Vol I has 6 m desired and 3 m least below 3 m; 18 m are three times, 59 ft as metres more than that.
+        cases.add(clearances(Result.PASS, "three times the clearance", "18,3"));
+        cases.add(clearances(Result.FAIL, "a clearance in feet", "19.7,3"));
+        cases.add(clearances(Result.PASS, "a third of the least clearance", "6,1"));
+        cases.add(clearances(Result.FAIL, "less than a third of the least clearance", "6,0.99"));
         cases.add(RuleCase.of("DATA-63", null, "a shipped rule set", Bases::row, Sample::unchanged));
+    }
+
+    private static RuleCase clearances(Result expected, String name, String first) {
+        return RuleCase.of("DATA-63", expected, name, Bases::row, sample -> sample.ownTable(
+                "four-unit-row.unit-spacing-m,9,m,-,1,organisation,\n",
+                "tab-5-2.csv", String.join("\n",
+                "# title: Clearances", "# source: -", "# clause: 1", "# provenance: organisation",
+                "eye_to_wheel_from_m,eye_to_wheel_below_m,desired_clearance_m,minimum_clearance_m,light_aeroplane_clearance_m",
+                "0,3," + first + ",-", "3,5,9,4,-", "5,8,9,5,-", "8,14,9,6,-", "")));
     }
 
     private static RuleCase own(Result expected, String name, String key, double value) {

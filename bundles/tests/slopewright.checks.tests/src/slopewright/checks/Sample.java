@@ -369,12 +369,19 @@ final class Sample {
 
     /** Lays an organisation's own rule set over that of the sample, from now on, with one value of its own. */
     void ownValue(String key, double value, String unit) {
+        ownTable(key + "," + value + "," + unit + ",-,1,organisation,\n", "", "");
+    }
+
+    /** Lays an organisation's own rule set over that of the sample, with a table of its own where its file is named. */
+    void ownTable(String valueRows, String fileName, String table) {
         try {
             Path folder = Files.createTempDirectory("rules");
             Path head = Files.writeString(folder.resolve("rule-set.properties"), String.join("\n", "key=our-own", "edition=1", "name=Own",
                     "title=Own rules", "note=a case", "over=" + rules, "document=a case", "person=J. Doe", "date=2026-01-01", ""));
-            Path values = Files.writeString(folder.resolve("values.csv"), "key,value,unit,source,clause,provenance,note\n" + key + ","
-                    + value + "," + unit + ",-,1,organisation,\n");
+            Path values = Files.writeString(folder.resolve("values.csv"), "key,value,unit,source,clause,provenance,note\n" + valueRows);
+            if (!fileName.isEmpty()) {
+                Files.writeString(folder.resolve(fileName), table).toFile().deleteOnExit();
+            }
             List.of(folder, head, values).forEach(path -> path.toFile().deleteOnExit());
             rules = folder.toString();
         } catch (IOException e) {

@@ -2,6 +2,7 @@ package slopewright.checks.internal.plausible;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -19,12 +20,14 @@ import slopewright.standards.RuleSets;
 
 /**
  * A value of an organisation's own rule set is no more than five times that of the nearest shipped edition, no less than a fifth of it,
- * and of its sign, as for an override (own band: no edition that was read differs from another by that much). Of a rule set without values
- * of its own there is nothing to say. A warning: the value is the organisation's to answer for; one in another unit or with another digit
- * lets everything pass that it should judge.
+ * and of its sign, as for an override (own band: no edition that was read differs from another by that much). A number of a table of its
+ * own is a third to three times that of the nearest shipped table, for a length in feet is 3.3 times that in metres. Of a rule set without
+ * values of its own there is nothing to say. A warning: the value is the organisation's to answer for; one in another unit or with another
+ * digit lets everything pass that it should judge.
  */
 public final class OwnValuesRule extends ProjectRule {
     private static final double MOST_CHANGE = 5;
+    private static final double MOST_TABLE_CHANGE = 3;
 
     /** Made by the service loader. */
     public OwnValuesRule() {
@@ -46,7 +49,10 @@ public final class OwnValuesRule extends ProjectRule {
     @Override
     public void check(ProjectEvaluation evaluation, OutcomeCollector outcomes) {
         for (AidEvaluation aid : evaluation.aids()) {
-            AidRule.guarded(aid.aid(), outcomes, () -> check(aid, outcomes));
+            AidRule.guarded(aid.aid(), outcomes, () -> {
+                check(aid, outcomes);
+                tables(aid, outcomes);
+            });
         }
     }
 
@@ -63,6 +69,33 @@ public final class OwnValuesRule extends ProjectRule {
                 .saying("compared", Words.name(one.own().key()), Words.number(one.own().value()), Words.name(one.own().unit()),
                         Words.number(one.shipped().value()), Words.number(MOST_CHANGE))
                 .advising("compare").add());
+    }
+
+    /** A number of an own table with what it is to the nearest one of a shipped table. */
+    private record Cell(String name, double own, double shipped) {
+        double farness() {
+            return own / shipped > 0 ? Math.abs(Math.log(own / shipped)) : Double.POSITIVE_INFINITY;
+        }
+
+        Measure measure() {
+            return Measure.between(own / shipped, 1 / MOST_TABLE_CHANGE, MOST_TABLE_CHANGE, "");
+        }
+    }
+
+    private static void tables(AidEvaluation aid, OutcomeCollector outcomes) {
+        Map<String, Double> own = TableCells.of(aid.rules(), citation -> citation.provenance() == Provenance.ORGANISATION);
+        if (own.isEmpty()) {
+            return;
+        }
+        List<Map<String, Double>> shipped = RuleSets.all().stream().map(rules -> TableCells.of(rules, citation -> true)).toList();
+        List<Cell> cells = own.entrySet().stream().map(entry -> shipped.stream().map(table -> table.get(entry.getKey()))
+                .filter(value -> value != null && value != 0).map(value -> new Cell(entry.getKey(), entry.getValue(), value))
+                .min(Comparator.comparingDouble(Cell::farness))).flatMap(Optional::stream)
+                .sorted(Comparator.comparingDouble(Cell::farness).reversed()).toList();
+        List<Cell> far = cells.stream().filter(cell -> !cell.measure().isMet()).toList();
+        (far.isEmpty() ? cells.stream().limit(1).toList() : far).forEach(cell -> outcomes.about(aid.aid()).measured(cell.measure())
+                .saying("table", Words.name(cell.name()), Words.number(cell.own()), Words.number(cell.shipped()),
+                        Words.number(MOST_TABLE_CHANGE)).advising("compare").add());
     }
 
     private static Measure measure(Changed one) {
