@@ -152,43 +152,40 @@ public final class SurfaceSweep {
         int inside = 0;
         int above = 0;
         for (int block = from; block < to; block += BLOCK) {
-            int end = Math.min(to, block + BLOCK);
-            compareBlock(alongM, rightM, heightM, block, end, excessM, 0);
-            double most = Double.NEGATIVE_INFINITY;
-            for (int i = 0; i < end - block; i++) {
-                inside += excessM[i] >= FAR_BELOW ? 1 : 0;
-                above += excessM[i] > 0 ? 1 : 0;
-                most = Math.max(most, excessM[i]);
-            }
-            if (most >= FAR_BELOW && most > highest) {
-                highest = most;
-                worst = first(excessM, most) + block;
+            int count = Math.min(BLOCK, to - block);
+            compareBlock(alongM, rightM, heightM, block, block + count, excessM, 0);
+            for (int i = 0; i < count; i++) {
+                double excess = excessM[i];
+                inside += excess >= FAR_BELOW ? 1 : 0;
+                above += excess > 0 ? 1 : 0;
+                if (excess > highest && excess >= FAR_BELOW) {
+                    highest = excess;
+                    worst = block + i;
+                }
             }
         }
         return new Tally(worst, highest, inside, above);
     }
 
-    private static int first(double[] numbers, double wanted) {
-        int at = 0;
-        while (numbers[at] != wanted) {
-            at++;
+    /** Computes a block without a branch, so that the machine can take several points at a time. */
+    private void compareBlock(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM, int at) {
+        for (int i = 0; i < to - from; i++) {
+            excessM[at + i] = pushedM(alongM[from + i], rightM[from + i], heightM[from + i]);
         }
-        return at;
     }
 
     /**
-     * Computes a block without a branch, so that the machine can take several points at a time: a point outside the outline is pushed
-     * far below the surface instead of being skipped.
+     * The height above the surface; a point outside the outline is pushed far below it instead of being skipped. What it lies outside by
+     * is found without a maximum, of which the machine does not have many at a time: each part is nought within and twice that without.
      */
-    private void compareBlock(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM, int at) {
-        int shift = at - from;
-        for (int i = from; i < to; i++) {
-            double back = startAlongM - alongM[i];
-            double aside = rightM[i] - startRightM;
-            double outward = back * cosTurn - aside * sinTurn;
-            double offset = Math.abs(back * sinTurn + aside * cosTurn);
-            double outside = Math.max(Math.max(-outward, outward - lengthM), offset - (halfInnerEdgeM + outward * divergence));
-            excessM[i + shift] = heightM[i] - startHeightM - outward * rise - Math.max(outside, 0) * PUSH;
-        }
+    private double pushedM(double alongM, double rightM, double heightM) {
+        double back = startAlongM - alongM;
+        double aside = rightM - startRightM;
+        double outward = back * cosTurn - aside * sinTurn;
+        double offset = Math.abs(back * sinTurn + aside * cosTurn);
+        double beyond = outward - lengthM;
+        double beside = offset - (halfInnerEdgeM + outward * divergence);
+        double outside = Math.abs(outward) - outward + (Math.abs(beyond) + beyond) + (Math.abs(beside) + beside);
+        return heightM - startHeightM - outward * rise - outside * PUSH;
     }
 }

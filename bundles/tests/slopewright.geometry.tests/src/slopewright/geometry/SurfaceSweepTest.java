@@ -67,4 +67,19 @@ class SurfaceSweepTest {
         assertEquals(SurfaceSweep.Tally.NONE, sweep.tally(new double[] {10, 20}, new double[2], new double[] {9, 9}, 0, 2));
         assertEquals(-1, sweep.sweep(new double[0], new double[0], new double[0], 0, 0, new double[0]));
     }
+
+    /** On the outline is inside, a number beyond it is not; what is no number is nowhere. */
+    @Test
+    void theOutlineItselfCounts() {
+        SurfaceSweep sweep = new SurfaceSweep(new ProtectionSurface(0, 0, 100, 0, 1000, 0, 0));
+        double[] along = {0, 2e-13, -1000, -1000 - 2e-13, -500, -500, Double.NaN, -500, -500};
+        double[] right = {50, 0, -50, 0, 50, 50 + 1e-14, 0, Double.NaN, 0};
+        double[] height = {1, 9, 2, 9, 0, 9, 9, 9, Double.NaN};
+        assertEquals(new SurfaceSweep.Tally(2, 2, 3, 2), sweep.tally(along, right, height, 0, along.length));
+        double[] excess = new double[along.length];
+        assertEquals(2, sweep.sweep(along, right, height, 0, along.length, excess));
+        for (int i = 0; i < excess.length; i++) {
+            assertEquals(i == 0 || i == 2 || i == 4, !Double.isNaN(excess[i]), "point " + i);
+        }
+    }
 }
