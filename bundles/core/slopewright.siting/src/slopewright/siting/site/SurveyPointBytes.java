@@ -1,12 +1,12 @@
 package slopewright.siting.site;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.DoubleBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 
@@ -17,6 +17,8 @@ final class SurveyPointBytes {
 
     private static final byte[] MAGIC = "SWPOINT1".getBytes(StandardCharsets.US_ASCII);
     private static final int HEADER_BYTES = 16;
+    /** So many numbers are read in one go. */
+    private static final int RUN = 1 << 13;
     private static final int POINT_BYTES = 3 * Double.BYTES;
     private static final double MOST_LATITUDE_DEG = 90;
 
@@ -55,47 +57,60 @@ final class SurveyPointBytes {
         return packed.build();
     }
 
-    static SurveyPoints read(byte[] bytes) {
-        ByteBuffer in = ByteBuffer.wrap(bytes);
-        if (bytes.length < HEADER_BYTES || !in.slice(0, MAGIC.length).equals(ByteBuffer.wrap(MAGIC))) {
+    /**
+     * Reads the bytes as they come, so that they are never in memory beside the points.
+     *
+     * @param in   the bytes
+     * @param size how many there are
+     */
+    static SurveyPoints read(InputStream in, long size) throws IOException {
+        byte[] first = in.readNBytes(HEADER_BYTES);
+        ByteBuffer header = ByteBuffer.wrap(first);
+        if (first.length < HEADER_BYTES || !header.slice(0, MAGIC.length).equals(ByteBuffer.wrap(MAGIC))) {
             throw new IllegalArgumentException("is no file of survey points");
         }
-        in.position(MAGIC.length);
-        int form = in.get();
-        int named = in.get();
-        int zero = in.getShort();
-        int count = in.getInt();
+        header.position(MAGIC.length);
+        int form = header.get();
+        int named = header.get();
+        int zero = header.getShort();
+        int count = header.getInt();
         if (form < 0 || form > 1 || named < 0 || named > 1 || zero != 0) {
             throw new IllegalArgumentException("is of a form that is not known; it was written by a later version, or is damaged");
         }
-        if (count < 0 || count > SurveyPoints.MOST_POINTS || (long) count * POINT_BYTES > in.remaining()) {
+        long left = size - HEADER_BYTES - (long) count * POINT_BYTES;
+        if (count < 0 || count > SurveyPoints.MOST_POINTS || left < 0) {
             throw new IllegalArgumentException("is cut short: it announces " + count + " points");
         }
         double[] north = column(in, count);
         double[] east = column(in, count);
         double[] elevation = column(in, count);
-        List<String> ids = named == 1 ? ids(in, count) : List.of();
-        if (in.hasRemaining()) {
+        List<String> ids = named == 1 ? ids(in.readNBytes(Math.toIntExact(left)), count) : List.of();
+        if (named == 0 && left > 0 || in.read() >= 0) {
             throw new IllegalArgumentException("goes on after its last point");
         }
         check(form == 1, north, east, elevation);
         return new SurveyPoints(form == 1, north, east, elevation, ids);
     }
 
-    private static double[] column(ByteBuffer in, int count) {
+    private static double[] column(InputStream in, int count) throws IOException {
         double[] column = new double[count];
-        DoubleBuffer numbers = in.asDoubleBuffer();
-        numbers.get(column);
-        in.position(in.position() + count * Double.BYTES);
+        byte[] run = new byte[RUN * Double.BYTES];
+        for (int from = 0; from < count; from += RUN) {
+            int here = Math.min(RUN, count - from);
+            if (in.readNBytes(run, 0, here * Double.BYTES) < here * Double.BYTES) {
+                throw new IllegalArgumentException("is cut short: it announces " + count + " points");
+            }
+            ByteBuffer.wrap(run).asDoubleBuffer().get(column, from, here);
+        }
         return column;
     }
 
     /** The names stay bytes until somebody asks for one; each is looked at, for it must be UTF-8. */
-    private static PackedIds ids(ByteBuffer in, int count) {
-        int begin = in.position();
+    private static PackedIds ids(byte[] bytes, int count) {
+        ByteBuffer in = ByteBuffer.wrap(bytes);
         int[] starts = new int[count];
         for (int i = 0; i < count; i++) {
-            starts[i] = in.position() - begin;
+            starts[i] = in.position();
             int length = in.remaining() < Short.BYTES ? PackedIds.MOST_BYTES : in.getShort() & PackedIds.MOST_BYTES;
             if (length > in.remaining()) {
                 throw new IllegalArgumentException("is cut short in the id of point " + (i + 1));
@@ -103,20 +118,22 @@ final class SurveyPointBytes {
             refuseOtherLetters(in, length, i);
             in.position(in.position() + length);
         }
-        int from = in.arrayOffset() + begin;
-        return PackedIds.of(Arrays.copyOfRange(in.array(), from, from + in.position() - begin), starts);
+        if (in.hasRemaining()) {
+            throw new IllegalArgumentException("goes on after its last point");
+        }
+        return PackedIds.of(bytes, starts);
     }
 
     private static void refuseOtherLetters(ByteBuffer in, int length, int point) {
-        int from = in.arrayOffset() + in.position();
         byte[] bytes = in.array();
+        int from = in.position();
         int at = from;
         while (at < from + length && bytes[at] >= 0) {
             at++;
         }
         try {
             if (at < from + length) {
-                StandardCharsets.UTF_8.newDecoder().decode(in.slice(in.position(), length));
+                StandardCharsets.UTF_8.newDecoder().decode(in.slice(from, length));
             }
         } catch (CharacterCodingException e) {
             throw new IllegalArgumentException("the id of point " + (point + 1) + " is no UTF-8", e);
@@ -134,10 +151,18 @@ final class SurveyPointBytes {
     }
 
     static String sha256(byte[] bytes) {
+        return hex(digest().digest(bytes));
+    }
+
+    static MessageDigest digest() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
+    }
+
+    static String hex(byte[] digest) {
+        return HexFormat.of().formatHex(digest);
     }
 }

@@ -1,10 +1,13 @@
 package slopewright.siting.site;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -132,24 +135,41 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
      * @throws SitingException where the file is missing, damaged, or has another hash; the message names file and reason
      */
     public static SurveyPoints read(Path file, String sha256) {
-        byte[] bytes;
-        try {
-            if (Files.size(file) > SurveyPointBytes.MOST_BYTES) {
+        MessageDigest digest = SurveyPointBytes.digest();
+        SurveyPoints found = null;
+        Message fault = null;
+        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+            long size = Files.size(file);
+            if (size > SurveyPointBytes.MOST_BYTES) {
                 throw refused(file, Message.of("survey.too-large"));
             }
-            bytes = Files.readAllBytes(file);
+            try {
+                found = SurveyPointBytes.read(in, size);
+            } catch (IllegalArgumentException e) {
+                fault = Message.of("plain", Words.name(e.getMessage()));
+            }
+            readToTheEnd(in);
         } catch (NoSuchFileException e) {
             throw refused(file, Message.of("survey.no-file"));
         } catch (IOException e) {
             throw refused(file, Message.of("survey.unreadable", Words.name(e.getMessage())));
         }
-        if (!sha256(bytes).equalsIgnoreCase(sha256)) {
-            throw refused(file, Message.of("survey.other-hash", Words.name(sha256(bytes)), Words.name(sha256)));
+        String hash = SurveyPointBytes.hex(digest.digest());
+        if (!hash.equalsIgnoreCase(sha256)) {
+            throw refused(file, Message.of("survey.other-hash", Words.name(hash), Words.name(sha256)));
         }
-        try {
-            return SurveyPointBytes.read(bytes);
-        } catch (IllegalArgumentException e) {
-            throw refused(file, Message.of("plain", Words.name(e.getMessage())));
+        if (fault != null) {
+            throw refused(file, fault);
+        }
+        return found;
+    }
+
+    /** What was not read is part of the hash all the same. */
+    private static void readToTheEnd(InputStream in) throws IOException {
+        byte[] rest = new byte[RUN];
+        int got = 0;
+        while (got >= 0) {
+            got = in.read(rest);
         }
     }
 
