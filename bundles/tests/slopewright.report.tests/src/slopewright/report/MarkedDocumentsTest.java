@@ -49,7 +49,7 @@ class MarkedDocumentsTest {
             + "|surface|runway|threshold|helipad|obstacle|survey-point|fato|tlof|point|line|area|absolute|clampToGround"
             + "|style-[a-z-]+|icons/\\S+"
             + "|true|false|BASELINE|A?TVASIS|LEFT|RIGHT|BOTH|YES|NO|OTHER|english|"
-            + String.join("|", MadeFrom.NAMES) + "|heightAboveEllipsoidM)(?=[\"<,\n])");
+            + String.join("|", MadeFrom.NAMES) + "|" + MadeFrom.VERDICT + "|heightAboveEllipsoidM)(?=[\"<,\n])");
 
     @ParameterizedTest
     @ValueSource(strings = {"harrow-vale", "harrow-vale-faults", "every-family"})
