@@ -31,8 +31,8 @@ if /i "%~x1"==".slopewright" if exist "%~f1" goto file
 "%JAVA%" -Djava.awt.headless=true -XX:TieredStopAtLevel=1 %OPTIONS% -jar "%HERE%command-line\slopewright-cli.jar" %*
 exit /b %ERRORLEVEL%
 :file
-"%JAVA%" %OPTIONS% -XX:MetaspaceSize=96m -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%" "%~f1"
+"%JAVA%" %OPTIONS% -XX:MetaspaceSize=96m "-Dslopewright.start=%~f0" -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%" "%~f1"
 exit /b %ERRORLEVEL%
 :window
-"%JAVA%" %OPTIONS% -XX:MetaspaceSize=96m -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%"
+"%JAVA%" %OPTIONS% -XX:MetaspaceSize=96m "-Dslopewright.start=%~f0" -jar "%LAUNCHER%" -nosplash %LANGUAGE% -application slopewright.rcp.application -data "%SLOPEWRIGHT_DATA%"
 exit /b %ERRORLEVEL%

@@ -36,6 +36,7 @@ public final class ThemeSwitch {
                 apply(workbench);
             } else if (Preferences.LANGUAGE.equals(event.getProperty())) {
                 keepLanguage();
+                workbench.getDisplay().asyncExec(() -> FreshStart.offer(workbench));
             }
         };
         Preferences.store().addPropertyChangeListener(listener);

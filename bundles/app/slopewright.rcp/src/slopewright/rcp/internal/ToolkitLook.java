@@ -16,10 +16,12 @@ final class ToolkitLook {
     private static final String INTERNAL = "org.eclipse.swt.internal.";
     private static final int APPLICATION = 600;
     private static final String SELECTED = """
-            entry selection, textview text selection, label selection, menuitem:hover, menuitem:selected, menu menuitem:hover label,
-            menu menuitem:hover accelerator, menubar > menuitem:hover, combobox menuitem:hover, treeview.view:selected
+            entry selection, textview text selection, label selection, menuitem:hover, menuitem:selected, menubar > menuitem:hover
             { background-color: #1a5fb4; color: #ffffff; }
-            menuitem:hover > label, menuitem:hover > box > label, menuitem:hover accelerator { color: #ffffff; }
+            button.default, button.suggested-action { background-image: none; background-color: #1a5fb4; color: #ffffff; }
+            menuitem accelerator { color: alpha(currentColor, 0.8); }
+            menuitem:hover > label, menuitem:hover > box > label, menuitem:hover > accelerator, menuitem:hover > box > accelerator,
+            menuitem:hover > label > accelerator, menuitem:hover > box > label > accelerator { color: #ffffff; }
             """;
 
     private ToolkitLook() {

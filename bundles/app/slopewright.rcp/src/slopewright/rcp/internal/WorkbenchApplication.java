@@ -29,7 +29,8 @@ public final class WorkbenchApplication implements IApplication {
                         Messages.get("locked.text", settings.getURL().getPath()));
                 return IApplication.EXIT_OK;
             }
-            return run(display, projects, settings);
+            int code = run(display, projects, settings);
+            return code == PlatformUI.RETURN_RESTART ? FreshStart.begin() : IApplication.EXIT_OK;
         } finally {
             display.dispose();
         }
@@ -43,10 +44,9 @@ public final class WorkbenchApplication implements IApplication {
         }
     }
 
-    private static Object run(Display display, List<Path> projects, Location settings) {
+    private static int run(Display display, List<Path> projects, Location settings) {
         try {
-            int code = PlatformUI.createAndRunWorkbench(display, new SitingWorkbenchAdvisor(projects));
-            return code == PlatformUI.RETURN_RESTART ? IApplication.EXIT_RESTART : IApplication.EXIT_OK;
+            return PlatformUI.createAndRunWorkbench(display, new SitingWorkbenchAdvisor(projects));
         } finally {
             if (settings != null) {
                 settings.release();
