@@ -58,9 +58,9 @@ enum Relation {
         Optional<String> change(Project project, Breaker breaker) {
             return one(project.getAerodrome().getObstacles(), breaker).map(obstacle -> {
                 if (breaker.upTo(2) == 0 && obstacle.getHorizontalAccuracyM() != null) {
-                    obstacle.setHorizontalAccuracyM(obstacle.getHorizontalAccuracyM() + breaker.size());
+                    obstacle.setHorizontalAccuracyM(breaker.upTo(4) == 0 ? null : obstacle.getHorizontalAccuracyM() + breaker.size());
                 } else if (obstacle.getVerticalAccuracyM() != null) {
-                    obstacle.setVerticalAccuracyM(obstacle.getVerticalAccuracyM() + breaker.size());
+                    obstacle.setVerticalAccuracyM(breaker.upTo(4) == 0 ? null : obstacle.getVerticalAccuracyM() + breaker.size());
                 }
                 return obstacle.getId();
             });

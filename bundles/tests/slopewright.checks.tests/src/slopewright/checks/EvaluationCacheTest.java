@@ -199,6 +199,8 @@ class EvaluationCacheTest {
         byte[] bytes = new SurveyPoints(true, north, alongM, elevationM, List.of()).bytes();
         write(folder.resolve("trees.swpoints"), bytes);
         SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
+        block.setHorizontalAccuracyM(0.0);
+        block.setVerticalAccuracyM(0.0);
         block.setName("trees");
         block.setPath("trees.swpoints");
         block.setSha256(SurveyPoints.sha256(bytes));

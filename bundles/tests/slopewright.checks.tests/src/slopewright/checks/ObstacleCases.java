@@ -63,6 +63,12 @@ final class ObstacleCases {
                 + 0.05)));
         cases.add(RuleCase.of("OBS-01", Result.FAIL, "5 cm below, surveyed to 10 cm", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) - 0.05).setVerticalAccuracyM(0.1)));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "5 cm below, surveyed nobody knows how well", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) - 0.05).setVerticalAccuracyM(null)));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "5 cm below, surveyed nobody knows where", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) - 0.05).setHorizontalAccuracyM(null)));
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "5 cm above, surveyed nobody knows how well", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, surfaceM(2060) + 0.05).setVerticalAccuracyM(null)));
         cases.add(RuleCase.of("OBS-01", Result.FAIL, "just outside, surveyed to 20 m", Bases::row,
                 sample -> sample.obstacle("mast", -2060, 75 + 200 + 10, surfaceM(2060) + 50).setHorizontalAccuracyM(20.0)));
         cases.add(RuleCase.of("OBS-01", Result.PASS, "outside", Bases::row, sample -> sample.obstacle("mast", -2060, 75 + 200 + 10,
@@ -190,6 +196,10 @@ final class ObstacleCases {
             sample.project().getSurveyBlocks().add(block);
         }));
         cases.add(RuleCase.of("OBS-06", Result.PASS, "5 cm below", Bases::row, sample -> block(sample, -0.05)));
+        cases.add(RuleCase.of("OBS-06", Result.NOT_EVALUATED, "5 cm below, surveyed nobody knows how well", Bases::row,
+                sample -> block(sample, -0.05).setVerticalAccuracyM(null)));
+        cases.add(RuleCase.of("OBS-06", Result.FAIL, "5 cm above, surveyed nobody knows how well", Bases::row,
+                sample -> block(sample, 0.05).setVerticalAccuracyM(null)));
         cases.add(RuleCase.of("OBS-06", Result.FAIL, "5 cm above", Bases::row, sample -> block(sample, 0.05)));
         cases.add(RuleCase.of("OBS-06", Result.FAIL, "5 cm above, with a note that is resolved", Bases::row, sample -> {
             ReviewNote note = SlopewrightFactory.eINSTANCE.createReviewNote();

@@ -61,6 +61,8 @@ public final class SurveySamples {
             throw new UncheckedIOException(e);
         }
         SurveyBlock block = SlopewrightFactory.eINSTANCE.createSurveyBlock();
+        block.setHorizontalAccuracyM(0.0);
+        block.setVerticalAccuracyM(0.0);
         block.setName(name);
         block.setPath(file);
         block.setSha256(SurveyPoints.sha256(bytes));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
@@ -181,7 +182,8 @@ public record LandingDirections(List<LandingDirection> directions, SettableSlope
             Aerodrome aerodrome = evaluation.project().getAerodrome();
             surveys = aerodrome == null ? List.of() : List.copyOf(aerodrome.getObstacleSurveys());
             named = Projects.helipad(evaluation.host()).map(helipad -> List.copyOf(helipad.getDirections())).orElse(List.of());
-            uncompared = surroundings.uncompared().stream().map(found -> found.reason()).toList();
+            uncompared = Stream.concat(surroundings.uncompared().stream(), surroundings.withoutAccuracy().stream())
+                    .map(found -> found.reason()).toList();
             padKnown = Projects.helipad(evaluation.host()).flatMap(PadArea::of).isPresent();
         }
 

@@ -7,12 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
+import slopewright.messages.Message;
+import slopewright.model.Identified;
 import slopewright.model.SurveyBlock;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 
 /**
  * Everything that stands around one runway end or helipad, in its frame: obstacles, and the points of survey blocks. This is the one place
@@ -85,9 +89,9 @@ public final class Surroundings {
     /** Compares everything with a surface. */
     public SurfaceComparison compare(ProtectionSurface surface) {
         return keep(surface, () -> {
-            List<ObstacleComparison> inside = new ArrayList<>(obstacles.compare(surface));
-            blocks.forEach(block -> compared(block, block.points().compare(surface)).ifPresent(inside::add));
-            return new SurfaceComparison(surface, count(), inside, uncompared);
+            List<ObstacleComparison> found = new ArrayList<>(obstacles.compare(surface));
+            blocks.forEach(block -> compared(block, block.points().compare(surface)).ifPresent(found::add));
+            return comparison(surface, found);
         });
     }
 
@@ -104,10 +108,37 @@ public final class Surroundings {
     public SurfaceComparison compareSight(ProtectionSurface plane, double refraction) {
         return keep(new SightKey(plane, refraction), () -> {
             DoubleUnaryOperator lift = outwardM -> Curvature.dropM(outwardM, refraction);
-            List<ObstacleComparison> inside = new ArrayList<>(obstacles.compare(plane, lift));
-            blocks.forEach(block -> compared(block, block.points().compare(plane, lift)).ifPresent(inside::add));
-            return new SurfaceComparison(plane, count(), inside, uncompared);
+            List<ObstacleComparison> found = new ArrayList<>(obstacles.compare(plane, lift));
+            blocks.forEach(block -> compared(block, block.points().compare(plane, lift)).ifPresent(found::add));
+            return comparison(plane, found);
         });
+    }
+
+    /**
+     * Leaves out what may stand through, because nobody says how accurately it was surveyed, and names it as not compared. What stands
+     * through at the very place and height that were entered stands through.
+     */
+    private SurfaceComparison comparison(ProtectionSurface surface, List<ObstacleComparison> found) {
+        List<ObstacleComparison> inside = new ArrayList<>();
+        List<Uncompared> open = new ArrayList<>(uncompared);
+        for (ObstacleComparison one : found) {
+            if (one.isPenetrating() || SurveyedShape.isAccuracyKnown(one.element())) {
+                inside.add(one);
+            } else {
+                open.add(withoutAccuracy(one.element()));
+            }
+        }
+        return new SurfaceComparison(surface, count(), inside, open);
+    }
+
+    private static Uncompared withoutAccuracy(Identified element) {
+        return new Uncompared(element, Projects.label(element), Message.of("evaluation.without-accuracy", ElementNames.of(element)));
+    }
+
+    /** Returns the obstacles and blocks of which nobody says how accurately they were surveyed, so that they may stand elsewhere. */
+    public List<Uncompared> withoutAccuracy() {
+        return Stream.concat(obstacles.placed().stream().map(ObstacleField.Placed::obstacle), blocks.stream().map(Block::block))
+                .filter(element -> !SurveyedShape.isAccuracyKnown(element)).map(Surroundings::withoutAccuracy).toList();
     }
 
     /** Returns whether nothing that counts stands above a surface; for searches, without a comparison that is kept. */

@@ -9,9 +9,11 @@ import slopewright.geometry.Penetration;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
+import slopewright.model.Identified;
 import slopewright.model.Obstacle;
 import slopewright.model.ObstacleKind;
 import slopewright.model.Place;
+import slopewright.model.SurveyBlock;
 import slopewright.siting.ElementNames;
 import slopewright.siting.SitingException;
 import slopewright.siting.site.SiteFrame;
@@ -41,8 +43,15 @@ public record SurveyedShape(Kind kind, List<FramePoint> points, double horizonta
         points = List.copyOf(points);
     }
 
+    /** Returns whether it is said how accurately an obstacle or a survey block was surveyed, in plan and in height. */
+    static boolean isAccuracyKnown(Identified element) {
+        return element instanceof Obstacle obstacle ? obstacle.getHorizontalAccuracyM() != null && obstacle.getVerticalAccuracyM() != null
+                : !(element instanceof SurveyBlock block) || block.getHorizontalAccuracyM() != null && block.getVerticalAccuracyM() != null;
+    }
+
     /**
-     * Brings an obstacle of the model into a frame. An accuracy that was not entered counts as zero.
+     * Brings an obstacle of the model into a frame. An accuracy that was not entered counts as zero; whoever compares asks
+     * {@link #isAccuracyKnown}.
      *
      * @param obstacle the obstacle
      * @param frame    the frame

@@ -198,6 +198,22 @@ class LandingDirectionsTest {
         }
     }
 
+    /** A mast that is low enough where it was entered may stand higher, or elsewhere, where nobody says how well it was surveyed. */
+    @Test
+    void withAnObstacleOfUnknownAccuracyNothingIsClear() {
+        List<Consumer<Obstacle>> gaps = List.of(mast -> mast.setHorizontalAccuracyM(null), mast -> mast.setVerticalAccuracyM(null));
+        for (Consumer<Obstacle> gap : gaps) {
+            TrialSite site = sectorSite();
+            survey(site, true, 4000, 0);
+            Obstacle mast = site.mast("mast", -1003, 0, 1);
+            assertEquals(LandingCell.State.CLEAR, directions(site, SECTOR_RULES).at(0).at(6).orElseThrow().state());
+            gap.accept(mast);
+            LandingCell cell = directions(site, SECTOR_RULES).at(0).at(6).orElseThrow();
+            assertEquals(LandingCell.State.NOT_EVALUATED, cell.state());
+            assertTrue(cell.reason().orElseThrow().english().contains("how accurately mast was surveyed"), cell.reason().toString());
+        }
+    }
+
     /** Rule FIELD-06 asks for pitch, roll and swing of a deck that floats, and whether one floats for which they are entered. */
     @Test
     void aDeckOfUnknownMotionIsNotEvaluated() {
@@ -367,8 +383,8 @@ class LandingDirectionsTest {
                 case 1 -> site.obstacle("line " + i, ObstacleKind.LINE, at, beside(at, random), beside(at, random));
                 default -> site.obstacle("area " + i, ObstacleKind.AREA, at, beside(at, random), beside(at, random), beside(at, random));
             };
-            obstacle.setHorizontalAccuracyM(i % 4 == 0 ? null : 8 * random.nextDouble());
-            obstacle.setVerticalAccuracyM(i % 5 == 0 ? null : 3 * random.nextDouble());
+            obstacle.setHorizontalAccuracyM(i % 4 == 0 ? 0 : 8 * random.nextDouble());
+            obstacle.setVerticalAccuracyM(i % 5 == 0 ? 0 : 3 * random.nextDouble());
             if (i % 11 == 0) {
                 obstacle.setShielded(true);
                 obstacle.setShieldingStudy("study, invented");

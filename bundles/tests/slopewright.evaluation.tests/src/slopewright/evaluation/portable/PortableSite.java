@@ -95,6 +95,8 @@ final class PortableSite {
         Place place = MAKE.createPlace();
         SiteFrame.of(direction).fromFrame(top, place);
         mast.getPlaces().add(place);
+        mast.setHorizontalAccuracyM(0.0);
+        mast.setVerticalAccuracyM(0.0);
         aerodrome.getObstacles().add(mast);
         return mast;
     }
