@@ -24,6 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import slopewright.drawing.scene.ScenePoint;
+import slopewright.edit.SetAttribute;
 import slopewright.model.Aerodrome;
 import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
@@ -33,6 +34,7 @@ import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
+import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.PlanPoint;
 import slopewright.testkit.DemoProjects;
@@ -204,5 +206,24 @@ class PlanDrawTest {
         assertNull(level.eContainer(), "removed");
         undo();
         assertEquals(aerodrome(), level.eContainer());
+    }
+
+    /** Whoever begins with an empty project is told what comes next, until there is something to lay out at. */
+    @Test
+    void anEmptyProjectLeadsOn() throws Exception {
+        page().closeEditor(editor, false);
+        editor = (PlanEditor) page().openEditor(new ProjectInput(folder.resolve("empty.slopewright")), PlanEditor.ID);
+        plan = new PlanDriver(editor);
+        Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
+        List<String> first = plan.texts("REMARKS");
+        assertTrue(first.get(0).startsWith("Nothing has a place yet"), first.toString());
+        assertTrue(first.get(1).contains("type the reference point"), first.toString());
+        plan.document().history().perform(SetAttribute.of(aerodrome(), Literals.AERODROME__LATITUDE_DEG, 47.3));
+        plan.document().history().perform(SetAttribute.of(aerodrome(), Literals.AERODROME__LONGITUDE_DEG, -11.9));
+        assertTrue(plan.texts("REMARKS").get(0).startsWith("Draw a runway or a helipad"), plan.texts("REMARKS").toString());
+        plan.chooseTool("Runway");
+        plan.click(at(-150, 100));
+        plan.click(at(150, 100));
+        assertEquals(List.of(), plan.texts("REMARKS"));
     }
 }

@@ -10,6 +10,7 @@ import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.model.util.Projects;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.MarkFigure;
 import slopewright.ui.plan.internal.figures.NoticeFigure;
@@ -22,6 +23,7 @@ public final class PlanOverlays {
 
     private static final int EDGE_PX = 14;
     private static final double ABOVE_SCALE_MM = 12.4;
+    private static final double LINE_MM = 6;
 
     private final PlanContext context;
     private final OverlayFigure overlay;
@@ -49,15 +51,22 @@ public final class PlanOverlays {
         WorldView view = context.diagram().view();
         List<Uncompared> open = context.obstructions().map(Obstructions::uncompared).orElse(List.of());
         if (context.plane().isEmpty()) {
-            ScenePoint middle = new ScenePoint(view.worldX(view.widthPx() / 2), view.worldY(view.heightPx() / 2));
-            String text = context.places().problem().orElseGet(() -> Messages.get("plan.empty"));
-            marks.add(new Mark.Label(middle, text, Mark.Anchor.MIDDLE, 2.6, 0, Ink.TEXT, ""));
+            context.places().problem().map(List::of).orElseGet(() -> List.of(Messages.get("plan.empty"), Messages.get("plan.empty-draw")))
+                    .forEach(text -> marks.add(inMiddle(view, text, marks.size())));
+        } else if (Projects.hosts(context.project()).isEmpty()) {
+            marks.add(inMiddle(view, Messages.get("plan.no-site"), 0));
         } else if (context.isComparing()) {
             marks.add(inCorner(view, Messages.get("plan.comparing"), Ink.TEXT));
         } else if (!open.isEmpty()) {
             marks.add(inCorner(view, "? " + Messages.get("read.uncompared", Readings.names(open)), Ink.PENETRATION));
         }
         return marks;
+    }
+
+    private Mark inMiddle(WorldView view, String text, int line) {
+        double belowPx = line * LINE_MM * context.diagram().fonts().pxPerMm();
+        ScenePoint middle = new ScenePoint(view.worldX(view.widthPx() / 2), view.worldY(view.heightPx() / 2 + belowPx));
+        return new Mark.Label(middle, text, Mark.Anchor.MIDDLE, 2.6, 0, Ink.TEXT, "");
     }
 
     private Mark inCorner(WorldView view, String text, Ink ink) {
