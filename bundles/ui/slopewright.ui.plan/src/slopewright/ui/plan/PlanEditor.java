@@ -107,6 +107,11 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         }
 
         @Override
+        public void unchecked() {
+            markers.clear();
+        }
+
+        @Override
         public void stateChanged() {
             firePropertyChange(ISaveablePart.PROP_DIRTY);
         }

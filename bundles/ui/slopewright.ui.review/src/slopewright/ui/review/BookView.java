@@ -78,6 +78,11 @@ public final class BookView extends LateView {
         }
 
         @Override
+        public void unchecked() {
+            update();
+        }
+
+        @Override
         public void stateChanged() {
             enable();
         }

@@ -83,14 +83,19 @@ public final class ComparisonView extends LateView {
     private OptionTable table;
     private MarginChart chart;
     private List<? extends Identified> shownPlaces = List.of();
+    private boolean outdated;
 
     private final class Follow implements DocumentListener {
 
         @Override
         public void changed(Set<String> elementIds) {
             updatePlaces();
-            if (!trial.isRunning() && !table.shown().isEmpty()) {
-                state.setText(Messages.get("comparison.stale"));
+            if (elementIds.isEmpty()) {
+                table.viewer().refresh();
+                drawChart();
+            } else {
+                outdated = true;
+                sayIfOutdated();
             }
         }
     }
@@ -192,6 +197,7 @@ public final class ComparisonView extends LateView {
             return;
         }
         trial.cancel();
+        outdated = false;
         table.show(List.of());
         drawChart();
         updatePlaces();
@@ -204,7 +210,7 @@ public final class ComparisonView extends LateView {
         if (follower == null || places.isDisposed()) {
             return;
         }
-        int before = Math.max(0, places.getSelectionIndex());
+        List<? extends Identified> before = places.getSelectionIndex() < 0 ? List.of() : chosen();
         Optional<Project> project = follower.document().map(ProjectDocument::project);
         shownPlaces = project.<List<? extends Identified>>map(opened -> byRuleSet()
                 ? Projects.aids(opened).stream().filter(aid -> Families.find(String.valueOf(aid.getFamilyKey())).isPresent()).toList()
@@ -214,7 +220,8 @@ public final class ComparisonView extends LateView {
             names.add(Messages.get("comparison.each-place"));
         }
         places.setItems(names.toArray(String[]::new));
-        places.select(Math.min(before, names.size() - 1));
+        int kept = before.size() > 1 ? shownPlaces.size() : before.isEmpty() ? 0 : Math.max(0, shownPlaces.indexOf(before.get(0)));
+        places.select(Math.min(kept, names.size() - 1));
         places.getParent().getParent().layout(true, true);
     }
 
@@ -223,7 +230,7 @@ public final class ComparisonView extends LateView {
         compare.setText(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
         compare.setEnabled(running || !shownPlaces.isEmpty());
         progress.setVisible(running);
-        export.setEnabled(!running && !table.shown().isEmpty());
+        export.setEnabled(!running && !outdated && !table.shown().isEmpty());
         place.setEnabled(!running && table.selected().filter(option -> option.siting().isPresent()).isPresent());
         compare.getParent().layout();
     }
@@ -311,6 +318,7 @@ public final class ComparisonView extends LateView {
             state.setText(e.getMessage());
             return;
         }
+        outdated = false;
         progress.setSelection(0);
         state.setText(Messages.get("comparison.running", 0, options.size()));
         trial.start(options);
@@ -337,6 +345,15 @@ public final class ComparisonView extends LateView {
         state.setText(Messages.get(byRuleSet() ? "comparison.judged" : "comparison.laid", laid, found.size()) + (laid == 0 ? ""
                 : " " + Messages.get("comparison.rules", rules.getMin(), rules.getMax())));
         updateButtons();
+        sayIfOutdated();
+    }
+
+    /** What was compared before an edit, or while it was made, is of another project: it is said so, and nobody hands it on. */
+    private void sayIfOutdated() {
+        if (outdated && !trial.isRunning() && !table.shown().isEmpty()) {
+            state.setText(Messages.get("comparison.stale"));
+            updateButtons();
+        }
     }
 
     private void useSelected() {

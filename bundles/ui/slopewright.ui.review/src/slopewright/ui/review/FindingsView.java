@@ -77,6 +77,11 @@ public final class FindingsView extends LateView {
         }
 
         @Override
+        public void unchecked() {
+            table.show(Optional.empty());
+        }
+
+        @Override
         public void stateChanged() {
             updateState();
         }
@@ -264,7 +269,8 @@ public final class FindingsView extends LateView {
         if (document.checkProblem().isPresent()) {
             return Messages.get("findings.problem", document.checkProblem().get()) + checking;
         }
-        return document.lastResult().map(FindingsView::counts).orElse(Messages.get("findings.unchecked")) + checking;
+        String stopped = document.isCheckStopped() ? "  ·  " + Messages.get("findings.stopped") : "";
+        return document.lastResult().map(FindingsView::counts).orElse(Messages.get("findings.unchecked")) + checking + stopped;
     }
 
     private static String counts(CheckResult result) {

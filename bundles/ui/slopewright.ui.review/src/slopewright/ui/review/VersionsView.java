@@ -65,6 +65,11 @@ public final class VersionsView extends LateView {
         }
 
         @Override
+        public void unchecked() {
+            compare();
+        }
+
+        @Override
         public void stateChanged() {
             updateButtons();
         }

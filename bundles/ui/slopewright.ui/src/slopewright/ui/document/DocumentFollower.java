@@ -66,6 +66,11 @@ public final class DocumentFollower {
         }
 
         @Override
+        public void unchecked() {
+            target.unchecked();
+        }
+
+        @Override
         public void stateChanged() {
             target.stateChanged();
         }

@@ -25,6 +25,11 @@ public interface DocumentListener {
         // of no interest unless overridden
     }
 
+    /** Called when the project cannot be checked as it stands: what a check said of it before holds no longer. */
+    default void unchecked() {
+        // of no interest unless overridden
+    }
+
     /** Called when survey points were read in the background, so that figures can be told that were not known before. */
     default void pointsRead() {
         // of no interest unless overridden

@@ -340,9 +340,17 @@ public final class ProjectDocument {
         check.endTrials();
     }
 
-    /** Returns the last result that saw the project as it is now or was shortly before, empty before the first check. */
+    /**
+     * Returns the last result that saw the project as it is now or was shortly before, empty before the first check and where the project
+     * cannot be checked.
+     */
     public Optional<CheckResult> lastResult() {
         return lastResult;
+    }
+
+    /** Returns the result that saw the project as it is now; empty while a check is on its way, was ended, or cannot be made. */
+    public Optional<CheckResult> currentResult() {
+        return lastResult.filter(result -> !isChecking() && !isCheckStopped());
     }
 
     /** Returns why the project cannot be checked, such as an unknown rule set; empty where it can. */
@@ -418,8 +426,11 @@ public final class ProjectDocument {
         tell(DocumentListener::stateChanged);
     }
 
+    /** What was said before was said of another project than one that cannot be checked. */
     private void problem(String reason) {
         checkProblem = Optional.of(reason);
+        lastResult = Optional.empty();
+        tell(DocumentListener::unchecked);
         tell(DocumentListener::stateChanged);
     }
 

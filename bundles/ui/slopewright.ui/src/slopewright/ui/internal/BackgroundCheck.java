@@ -300,6 +300,8 @@ public final class BackgroundCheck {
                     answer.run();
                 }
             }));
+        } catch (IllegalArgumentException e) {
+            ILog.get().info("A change after which nothing can be checked was tried out", e);
         } finally {
             edit.undo();
             cache.forget(copy, edit.touched());

@@ -69,6 +69,18 @@ public final class ElementPropertyPage extends PropertySheetPage {
         public void checked(CheckResult result) {
             refreshShown();
         }
+
+        @Override
+        public void unchecked() {
+            refreshShown();
+        }
+
+        @Override
+        public void stateChanged() {
+            if (document.filter(ProjectDocument::isCheckStopped).isPresent()) {
+                refreshShown();
+            }
+        }
     };
 
     /**

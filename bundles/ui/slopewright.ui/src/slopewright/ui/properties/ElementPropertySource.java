@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EReference;
@@ -106,7 +107,9 @@ public final class ElementPropertySource implements IPropertySource2 {
     }
 
     private void addOutcomes() {
-        List<Outcome> own = ProjectDocument.of(element).flatMap(ProjectDocument::lastResult).map(result -> result.outcomes().stream()
+        Optional<ProjectDocument> document = ProjectDocument.of(element);
+        String older = document.flatMap(ProjectDocument::currentResult).isPresent() ? "" : " " + PropertyTexts.get("older");
+        List<Outcome> own = document.flatMap(ProjectDocument::lastResult).map(result -> result.outcomes().stream()
                 .filter(outcome -> Objects.equals(outcome.elementId(), element.getId()))
                 .filter(outcome -> outcome.verdict() != Verdict.NOT_APPLICABLE).sorted(OutcomeTexts.worstFirst()).toList())
                 .orElse(List.of());
@@ -116,7 +119,7 @@ public final class ElementPropertySource implements IPropertySource2 {
                     + outcome.citation().map(citation -> "\n" + MessageTexts.of(citation.text()) + " ("
                             + OutcomeTexts.provenance(outcome) + ")").orElse("");
             addReadOnly("outcome " + number++, PropertyTexts.get("group.rules"), outcome.rule() + " " + MessageTexts.of(outcome.title()),
-                    OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", " + PropertyTexts.get("toConfirm") : ""), why);
+                    OutcomeTexts.verdict(outcome) + (outcome.toConfirm() ? ", " + PropertyTexts.get("toConfirm") : "") + older, why);
         }
     }
 

@@ -113,7 +113,8 @@ public final class FindingMarkers {
         return markers.size();
     }
 
-    private void clear() {
+    /** Takes all marks away. */
+    public void clear() {
         markers.values().forEach(layer()::remove);
         markers.clear();
     }

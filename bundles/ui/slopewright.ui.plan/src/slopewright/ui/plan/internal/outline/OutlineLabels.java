@@ -59,6 +59,11 @@ final class OutlineLabels extends LabelProvider implements IStyledLabelProvider 
         findings = counts;
     }
 
+    /** Forgets all findings. */
+    void forget() {
+        findings = Map.of();
+    }
+
     @Override
     public StyledString getStyledText(Object node) {
         StyledString text = new StyledString(getText(node));

@@ -55,6 +55,12 @@ public final class PlanOutline extends ContentOutlinePage {
             labels.take(context.project(), result);
             getTreeViewer().refresh();
         }
+
+        @Override
+        public void unchecked() {
+            labels.forget();
+            getTreeViewer().refresh();
+        }
     };
 
     /**

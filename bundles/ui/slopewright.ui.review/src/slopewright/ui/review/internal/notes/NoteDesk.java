@@ -54,7 +54,7 @@ public final class NoteDesk {
      * @return why it cannot be; empty where it was
      */
     public Optional<String> signOff(Reviews.Said said) {
-        Optional<CheckResult> result = document.lastResult().filter(known -> !document.isChecking());
+        Optional<CheckResult> result = document.currentResult();
         if (result.isEmpty()) {
             return Optional.of(Messages.get("notes.unchecked"));
         }
