@@ -110,6 +110,25 @@ class MeasuredViewTest {
         awaitCell(0, "Verdict", "not measured");
     }
 
+    /** Who types from cell to cell sees what was typed judged at once, though the next cell is open already. */
+    @Test
+    void whatWasTypedIsJudgedWhileTheNextCellIsOpen() {
+        LightUnit unit = aid.getUnits().get(0);
+        awaitCell(0, "Verdict", "not measured");
+        view.viewer().editElement(view.viewer().getElementAt(0), column("Setting measured"));
+        Text cell = Widgets.all(table(), Text.class).filter(Text::isVisible).findFirst().orElseThrow();
+        cell.setText(String.valueOf(unit.getSettingDeg() + 12 / 60.0));
+        view.viewer().editElement(view.viewer().getElementAt(0), column("Instrument"));
+        assertNotNull(unit.getMeasured(), "leaving the cell keeps it");
+        assertTrue(view.viewer().isCellEditorActive());
+        awaitCell(0, "Verdict", "set again");
+        assertTrue(view.summary().contains("lower by 12.0'"), view.summary());
+        assertTrue(view.viewer().isCellEditorActive(), "the next cell stays open");
+        view.viewer().cancelEditing();
+        document.history().undo();
+        awaitCell(0, "Verdict", "not measured");
+    }
+
     @Test
     void whatIsNoAngleIsRefused() {
         type(1, "Setting measured", "95");

@@ -11,7 +11,9 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
+import org.eclipse.jface.viewers.ColumnViewerEditorActivationListener;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
+import org.eclipse.jface.viewers.ColumnViewerEditorDeactivationEvent;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerEditor;
 import org.eclipse.jface.viewers.TableViewerFocusCellManager;
@@ -71,6 +73,11 @@ public final class MeasuredView extends LateView {
         public void checked(CheckResult result) {
             update();
         }
+
+        @Override
+        public void unchecked() {
+            update();
+        }
     }
 
     @Override
@@ -91,6 +98,7 @@ public final class MeasuredView extends LateView {
         table = new MeasuredTable(sash, this::perform);
         AccessibleName.give(table.viewer().getTable(), getPartName());
         editByKeyboard(table.viewer());
+        table.viewer().getColumnViewerEditor().addEditorActivationListener(new Closed());
         table.viewer().getTable().addListener(SWT.MouseDoubleClick, event -> table.selectedId().ifPresent(id -> follower.reveal(id)));
         summary = new StyledText(sash, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
         AccessibleName.give(summary, getPartName());
@@ -125,6 +133,30 @@ public final class MeasuredView extends LateView {
                 | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR | ColumnViewerEditor.KEYBOARD_ACTIVATION);
     }
 
+    /** Rows that came or went while a cell was open are shown once it is closed. */
+    private final class Closed extends ColumnViewerEditorActivationListener {
+
+        @Override
+        public void beforeEditorActivated(ColumnViewerEditorActivationEvent event) {
+            // nothing to do
+        }
+
+        @Override
+        public void afterEditorActivated(ColumnViewerEditorActivationEvent event) {
+            // nothing to do
+        }
+
+        @Override
+        public void beforeEditorDeactivated(ColumnViewerEditorDeactivationEvent event) {
+            // nothing to do
+        }
+
+        @Override
+        public void afterEditorDeactivated(ColumnViewerEditorDeactivationEvent event) {
+            aids.getDisplay().asyncExec(MeasuredView.this::update);
+        }
+    }
+
     private void switched() {
         if (aids.isDisposed()) {
             return;
@@ -148,7 +180,7 @@ public final class MeasuredView extends LateView {
     }
 
     private void update() {
-        if (follower == null || aids.isDisposed() || table.viewer().isCellEditorActive()) {
+        if (follower == null || aids.isDisposed()) {
             return;
         }
         Optional<ProjectDocument> document = follower.document();

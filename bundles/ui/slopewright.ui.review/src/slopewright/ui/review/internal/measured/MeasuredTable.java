@@ -78,9 +78,13 @@ public final class MeasuredTable {
 
         @Override
         public Image getImage(Object element) {
-            return column == MeasuredColumn.VERDICT ? ((MeasuredRow) element).result()
-                    .map(unit -> MeasuredColumn.image(unit.verdict()).image(resources)).orElse(null) : null;
+            return image(column, (MeasuredRow) element);
         }
+    }
+
+    private Image image(MeasuredColumn column, MeasuredRow row) {
+        return column == MeasuredColumn.VERDICT ? row.result().map(unit -> MeasuredColumn.image(unit.verdict()).image(resources))
+                .orElse(null) : null;
     }
 
     private final class Cell extends EditingSupport {
@@ -148,12 +152,28 @@ public final class MeasuredTable {
         }
     }
 
-    /** Shows an aid as it was built. */
+    /** Shows an aid as it was built; a cell that is open stays open, and the others say what holds now. */
     public void show(Optional<ApproachAid> aid, Optional<AsBuilt> result) {
         built = result;
+        if (viewer.isCellEditorActive()) {
+            aid.ifPresent(measured -> write(MeasuredRow.of(measured, result)));
+            return;
+        }
         int selected = viewer.getTable().getSelectionIndex();
         viewer.setInput(aid.map(measured -> MeasuredRow.of(measured, result)).orElse(List.of()));
         viewer.getTable().setSelection(selected);
+    }
+
+    private void write(List<MeasuredRow> rows) {
+        for (int i = 0; i < Math.min(rows.size(), viewer.getTable().getItemCount()); i++) {
+            MeasuredRow row = rows.get(i);
+            if (((MeasuredRow) viewer.getElementAt(i)).unit() == row.unit()) {
+                for (MeasuredColumn column : MeasuredColumn.values()) {
+                    viewer.getTable().getItem(i).setText(column.ordinal(), column.text(row, built, QuantityFormat.preferred()));
+                    viewer.getTable().getItem(i).setImage(column.ordinal(), image(column, row));
+                }
+            }
+        }
     }
 
     /** Returns the id of the unit of the selected row. */
