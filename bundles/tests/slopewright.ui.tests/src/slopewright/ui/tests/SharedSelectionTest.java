@@ -27,7 +27,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.edit.SetAttribute;
 import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
 import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
@@ -35,6 +37,7 @@ import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
 import slopewright.ui.properties.ElementPropertyPage;
 import slopewright.ui.properties.PropertiesView;
+import slopewright.ui.review.FindingsView;
 
 /** One selection in all views, and undo and redo from each of them. */
 class SharedSelectionTest {
@@ -92,6 +95,24 @@ class SharedSelectionTest {
             Patience.pause(100);
             assertEquals(first, painted(), id + " has the focus");
         }
+    }
+
+    @Test
+    void whatIsSelectedInTheFindingsIsSelectedInThePlan() throws Exception {
+        ApproachAid aid = Projects.aids(document.project()).get(1);
+        editor.reveal(aid.getId());
+        document.history().perform(SetAttribute.of(Ids.find(document.project(), "obstacle-2").orElseThrow(),
+                Literals.OBSTACLE__TOP_ELEVATION_M, 190.0));
+        FindingsView findings = (FindingsView) page().showView(FindingsView.ID);
+        Patience.await("it is found", () -> findings.rows().stream().anyMatch(row -> "obstacle-2".equals(row.elementId())));
+        findings.select(findings.rows().stream().filter(row -> "obstacle-2".equals(row.elementId())).findFirst().orElseThrow());
+        PlanDriver plan = new PlanDriver(editor);
+        assertEquals("obstacle-2", ((Identified) plan.selected().orElseThrow()).getId());
+        Patience.pause(100);
+        assertTrue(painted().contains("Id = obstacle-2"), painted().toString());
+        editor.reveal(aid.getId());
+        Patience.pause(100);
+        assertTrue(painted().contains("Id = " + aid.getId()), "back at what was selected before: " + painted());
     }
 
     @Test

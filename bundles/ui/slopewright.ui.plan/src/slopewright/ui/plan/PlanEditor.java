@@ -49,7 +49,7 @@ import slopewright.ui.plan.internal.PlanNavigator;
 import slopewright.ui.plan.internal.PlanOverlays;
 import slopewright.ui.plan.internal.actions.PlanClipboard;
 import slopewright.ui.plan.internal.actions.PlanCommands;
-import slopewright.ui.plan.internal.actions.PlanSelection;
+import slopewright.ui.plan.internal.actions.SharedSelection;
 import slopewright.ui.plan.internal.figures.SurveyLayer;
 import slopewright.ui.plan.internal.image.ImageBar;
 import slopewright.ui.plan.internal.image.ImageLayer;
@@ -78,6 +78,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
     private PlanPalette palette;
     private PlanContext context;
     private PlanNavigator navigator;
+    private SharedSelection selection;
     private PlanOverlays overlays;
     private FindingMarkers markers;
     private PilotEye eye;
@@ -212,7 +213,11 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         document.viewState().addListener(viewListener);
         commands.connect(getEditorSite());
         getGraphicalViewer().addDropTargetListener(new PaletteDrop(getGraphicalViewer()));
-        getGraphicalViewer().addSelectionChangedListener(event -> chooseAid());
+        selection = new SharedSelection(context, navigator);
+        getGraphicalViewer().addSelectionChangedListener(event -> {
+            overlays.update();
+            selection.tell();
+        });
         getGraphicalViewer().getControl().addListener(SWT.MouseMove, this::pointerMoved);
         getGraphicalViewer().getControl().addListener(SWT.MouseDown, event -> overlays.dismiss());
     }
@@ -227,13 +232,6 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         context.setPointer(event.x, event.y);
         getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(null);
         getEditorSite().getActionBars().getStatusLineManager().setMessage(navigator.describe(event.x, event.y));
-    }
-
-    /** What is selected is what all views look at. */
-    private void chooseAid() {
-        overlays.update();
-        document.viewState().select(new PlanSelection(context).elements());
-        new PlanSelection(context).aid().ifPresent(aid -> document.viewState().choose(aid.getId()));
     }
 
     private void refreshPlan(Set<String> elementIds) {
@@ -372,6 +370,9 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
 
     @Override
     public void dispose() {
+        if (selection != null) {
+            selection.dispose();
+        }
         if (document != null) {
             document.removeListener(listener);
             document.viewState().removeListener(viewListener);
