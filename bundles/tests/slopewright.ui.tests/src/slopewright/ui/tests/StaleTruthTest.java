@@ -133,8 +133,8 @@ class StaleTruthTest {
         said.put("section", Stream.concat(Stream.of(section.readout().text(), section.explanation().orElse("")),
                 labels(section.canvas().marks()).filter(label -> !TICK.matcher(label).matches())).toList());
         PilotView pilot = (PilotView) page().showView(PilotView.ID);
-        Patience.pause(200);
-        said.put("pilot's view", List.copyOf(pilot.words()));
+        await("something is seen, or said why not", () -> pilot.explanation().isPresent() || !pilot.words().get(0).isBlank());
+        said.put("pilot's view", pilot.explanation().map(List::of).orElseGet(() -> List.copyOf(pilot.words())));
         MeasuredView measured = (MeasuredView) page().showView(MeasuredView.ID);
         Patience.pause(50);
         said.put("measured", Stream.concat(Stream.of(measured.summary()), cells(measured.viewer().getTable())).toList());
