@@ -19,7 +19,7 @@ import slopewright.siting.ElementNames;
 public final class AsBuiltVerdicts {
     /** Rules that ask how exactly the units are set: for a measured angle {@code UNIT-05} asks that, with the tolerance of its stage. */
     private static final Set<String> SETTINGS = Set.of("ROW-07", "ROW-08", "ROW-10", "BAR-05", "BAR-08", "TF-05", "TF-06", "BOX-07",
-            "FIELD-04", "DATA-57");
+            "BOX-10", "FIELD-04", "DATA-57");
 
     /** Rules that ask for an eye height with nothing to spare; what was built may fall short by as much as a distance is off. */
     private static final Set<String> EYE_HEIGHTS = Set.of("EYE-01", "WHEEL-01");

@@ -192,6 +192,16 @@ final class OtherFamilyCases {
         cases.add(RuleCase.of("BOX-01", Result.PASS, "one", Bases::triColour, Sample::unchanged));
         cases.add(RuleCase.of("BOX-01", Result.PASS, "pair", Bases::padPair, Sample::unchanged));
         cases.add(RuleCase.of("BOX-01", Result.FAIL, "half a pair", Bases::padPair, sample -> sample.aid().getUnits().remove(0)));
+        // Annex 14 Vol II: any angle from 1 to 12 degrees, to 5'; 6 degrees and 5' are 6.08333 degrees.
+        cases.add(RuleCase.of("BOX-10", Result.PASS, "the slope", Bases::padSector, Sample::unchanged));
+        cases.add(RuleCase.of("BOX-10", Result.PASS, "5.0' above", Bases::padSector, sample -> sample.unit(0).setSettingDeg(6.08333)));
+        cases.add(RuleCase.of("BOX-10", Result.FAIL, "5.02' above", Bases::padSector, sample -> sample.unit(0).setSettingDeg(6.08367)));
+        cases.add(RuleCase.of("BOX-10", Result.FAIL, "half a degree below", Bases::padSector,
+                sample -> sample.unit(0).setSettingDeg(5.5)));
+        cases.add(RuleCase.of("BOX-10", Result.FAIL, "half a degree above", Bases::triColour,
+                sample -> sample.unit(0).setSettingDeg(3.5)));
+        cases.add(RuleCase.of("BOX-10", Result.NOT_EVALUATED, "not set", Bases::padSector, sample -> sample.unit(0).setSettingDeg(null)));
+        cases.add(RuleCase.of("BOX-10", Result.NOT_APPLICABLE, "a pair", Bases::padPair, Sample::unchanged));
         cases.add(RuleCase.of("BOX-02", Result.NOT_EVALUATED, "sectors from memory", Bases::triColour, Sample::unchanged));
         cases.add(RuleCase.of("BOX-02", Result.PASS, "sectors of the type", Bases::triColour, Bases::takeOver));
         cases.add(RuleCase.of("BOX-02", Result.FAIL, "another edge than the type", Bases::triColour, sample -> {
