@@ -211,10 +211,19 @@ final class ClearanceCases {
             cockpit(sample, 6.0);
             sample.moveAlong(13.8);
         }));
+        // Group 3 is chosen, whose signal crosses at 50 ft or up to 15 ft lower; the aeroplane needs less.
+        cases.add(RuleCase.of("EYE-06", Result.PASS, "two bars of group 3 at 35.02 ft", Bases::twoBar, sample -> chosen(sample, 14.05)));
+        cases.add(RuleCase.of("EYE-06", Result.FAIL, "two bars of group 3 at 34.98 ft", Bases::twoBar, sample -> chosen(sample, 13.8)));
         cases.add(RuleCase.of("EYE-06", Result.NOT_EVALUATED, "no height from cockpit to wheel", Bases::usRow, Sample::unchanged));
         cases.add(RuleCase.of("EYE-06", Result.NOT_EVALUATED, "no aeroplanes", Bases::usRow,
                 sample -> sample.host().getRegularGroups().clear()));
         cases.add(RuleCase.of("EYE-06", Result.NOT_APPLICABLE, "a table of wheel clearances instead", Bases::row, Sample::unchanged));
+    }
+
+    private static void chosen(Sample sample, double alongM) {
+        cockpit(sample, 4.5);
+        sample.aid().setHeightGroup(3);
+        sample.moveAlong(alongM);
     }
 
     private static void cockpit(Sample sample, double heightM) {

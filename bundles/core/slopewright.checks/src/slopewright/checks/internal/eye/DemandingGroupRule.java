@@ -14,12 +14,14 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.AeroplaneGroup;
 import slopewright.siting.ElementNames;
+import slopewright.siting.Trait;
 import slopewright.standards.CrossingHeightTable;
 
 /**
  * Where height groups stand for wheel clearance, the most demanding one that uses the runway governs (JO 6850.2B as quoted): the
  * group of the aid is at least that of each aeroplane, and the lowest on-slope signal crosses the threshold no lower than that group lets
- * it. Another rule compares the signal with the group that was chosen; here the choice is compared with the aeroplanes. Severity fail: the
+ * it. Another rule compares the signal of a row with the group that was chosen, on both sides; here the choice is compared with the
+ * aeroplanes, and the signal of any other indicator crosses no lower than the choice lets it. Severity fail: the
  * wheels of a larger aeroplane strike what lies before the threshold.
  */
 public final class DemandingGroupRule extends AidRule {
@@ -38,9 +40,21 @@ public final class DemandingGroupRule extends AidRule {
         if (aeroplanes.isEmpty()) {
             throw Stop.missing(Message.of("missing.aeroplane-groups"));
         }
+        Integer chosen = facts.aid().getHeightGroup();
+        if (chosen != null && !facts.indicator().has(Trait.ROW)) {
+            table.group(chosen).ifPresent(group -> chosen(facts, group, table, outcomes));
+        }
         for (AeroplaneGroup aeroplane : aeroplanes) {
             guarded(facts.aid(), outcomes, () -> compare(facts, aeroplane, table, outcomes));
         }
+    }
+
+    private static void chosen(AidFacts facts, CrossingHeightTable.Group group, CrossingHeightTable table, OutcomeCollector outcomes) {
+        double least = Lengths.feetToMetres(group.crossingHeightFt() - group.belowFt());
+        double meht = facts.laid().mehtM();
+        outcomes.about(facts.aid()).measured(Measure.atLeast(meht, least, "m")).citing(table.citation())
+                .steps(MinimumEyeHeight.steps(facts.laid()))
+                .saying("chosen", Words.mFt(meht), Words.count(group.number()), Words.mFt(least)).advising("move").add();
     }
 
     private static void compare(AidFacts facts, AeroplaneGroup aeroplane, CrossingHeightTable table, OutcomeCollector outcomes) {
