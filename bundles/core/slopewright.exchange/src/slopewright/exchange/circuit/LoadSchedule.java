@@ -51,7 +51,8 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
         unfed.forEach(aid -> rows.add(row(words, words.text(Message.of("sheet.circuits.none")), aid)));
         return new Sheet(words.text(Message.of("sheet.circuits.title")), words.columns("circuit", "indicator", "supply", "current",
                 "brightness-steps", "units", "lamps-per-unit", "lamp-w", "lamps-w", "lamps-va", "cable-w", "lamps-and-cable-va",
-                "regulator-kva", "share-of-rating", "battery-ah", "battery-hours").toList(), rows, words.texts(List.of(
+                "regulator-kva", "share-of-rating", "battery-ah", "age-left", "cold-left", "battery-hours").toList(), rows,
+                words.texts(List.of(
                         Message.of("sheet.circuits.resistive"), Message.of("sheet.circuits.losses"), Message.of("sheet.circuits.cable"),
                         Message.of("sheet.circuits.battery"), Message.of("sheet.circuits.not-known"),
                         Message.of("sheet.circuits.sum"))), words);
@@ -61,7 +62,7 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
         List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text(circuit), SheetCell.text(words.word(ElementNames.way(load.aid()))),
                 SheetCell.text(""), SheetCell.text(""), SheetCell.text(""), count(words, load.units()), count(words, load.lampsPerUnit()),
                 words.number(load.lampPowerW(), 1), words.number(load.powerW(), 1), words.number(load.powerW(), 1)));
-        blank(row, 6);
+        blank(row, 8);
         return row;
     }
 
@@ -80,6 +81,8 @@ public record LoadSchedule(List<CircuitLoad> circuits, List<AidLoad> unfed) {
                 SheetCell.number(circuit.getRegulatorRatingKva(), 2, load.hasBattery() ? none : unknown),
                 SheetCell.number(load.ratingPercent(), 1, load.hasBattery() ? none : unknown),
                 SheetCell.number(circuit.getCapacityAh(), 1, none),
+                SheetCell.number(circuit.getAgeLeftPercent(), 0, load.hasBattery() ? unknown : none),
+                SheetCell.number(circuit.getColdLeftPercent(), 0, load.hasBattery() ? unknown : none),
                 SheetCell.number(load.batteryHours(), 2, load.hasBattery() ? unknown : none)));
         return row;
     }

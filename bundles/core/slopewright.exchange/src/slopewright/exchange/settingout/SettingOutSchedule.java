@@ -83,7 +83,7 @@ public record SettingOutSchedule(List<SettingOutUnit> units, List<Message> notes
                 "setting", "setting-deg", "gradient", "tolerance", "tolerance-source", "ground-elevation", "chainage-extremity").toList());
         STAFF_M.forEach(metres -> Stream.of("sheet.column.staff-level", "sheet.column.above-lens")
                 .forEach(key -> columns.add(words.text(Message.of(key, Words.count(metres))))));
-        words.columns("frangible").forEach(columns::add);
+        words.columns("frangible", "magnetic-variation").forEach(columns::add);
         return new Sheet(words.text(Message.of("sheet.setting-out.title")), columns, units.stream().map(unit -> row(words, unit)).toList(),
                 words.texts(notes), words);
     }
@@ -120,6 +120,8 @@ public record SettingOutSchedule(List<SettingOutUnit> units, List<Message> notes
             row.add(words.number(line.riseM(metres), 3));
         }
         row.add(words.yes(unit.getFrangible()));
+        row.add(SheetCell.text(line.variation().map(found -> words.text(words(ElementNames.of(aid.host()), found)))
+                .orElse(words.notKnown())));
         return row;
     }
 }

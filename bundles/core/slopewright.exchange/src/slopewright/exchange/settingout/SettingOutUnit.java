@@ -23,9 +23,10 @@ import slopewright.siting.site.SiteFrame;
  * @param azimuthTrueDeg     axis of the beam from true north
  * @param azimuthMagneticDeg axis of the beam from magnetic north
  * @param azimuthGridDeg     axis of the beam from grid north; null where the aerodrome has no grid
+ * @param variation          by which magnetic north was found; empty where it is not known
  */
 public record SettingOutUnit(AidEvaluation aid, LightUnit unit, Place place, Double extremityAlongM, Double groundElevationM,
-        Double azimuthTrueDeg, Double azimuthMagneticDeg, Double azimuthGridDeg) {
+        Double azimuthTrueDeg, Double azimuthMagneticDeg, Double azimuthGridDeg, Optional<SiteVariation> variation) {
 
     private static final double SIGHT_M = 100;
     private static final double TO_MILLIMETRES = 1000;
@@ -45,7 +46,7 @@ public record SettingOutUnit(AidEvaluation aid, LightUnit unit, Place place, Dou
         Double magnetic = azimuth == null || variation.isEmpty() ? null
                 : Double.valueOf(Angles.normaliseBearingDeg(azimuth - variation.get().variationDeg()));
         return new SettingOutUnit(aid, unit, place, extremityM(aid, unit), difference(unit.getLensElevationM(),
-                unit.getHeightAboveGroundM()), azimuth, magnetic, grid);
+                unit.getHeightAboveGroundM()), azimuth, magnetic, grid, variation);
     }
 
     private static double turnDeg(AidEvaluation aid, LightUnit unit) {

@@ -81,13 +81,16 @@ public record SiteVariation(double variationDeg, double annualChangeDeg, LocalDa
             notes.add(Message.of(of.isEmpty() ? "variation.without-date" : "variation.without-change"));
         }
         double brought = variation;
-        modelled(host, aerodrome, date).map(model -> model.declinationDeg() - brought).filter(gap -> Math.abs(gap) > REMARKABLE_DEG)
+        Optional<Declination> modelled = modelled(host, aerodrome, date);
+        modelled.map(model -> model.declinationDeg() - brought).filter(gap -> Math.abs(gap) > REMARKABLE_DEG)
                 .ifPresent(gap -> notes.add(Message.of("variation.differs", Words.name(MagneticModel.bundled().name()),
                         Words.degrees(brought + gap), Words.name(date.toString()), Words.degrees(Math.abs(gap)))));
         boolean sourced = entered.getSource() != null && !entered.getSource().isBlank();
         Argument from = sourced ? Words.name(entered.getSource()) : Message.of("variation.no-source");
-        Message source = Message.of(of.isPresent() ? "variation.entered-on" : "variation.entered", Words.degrees(entered.getVariationDeg()),
-                Words.name(of.map(String::valueOf).orElse("")), Words.degrees(annual), from);
+        Message asEntered = Message.of(of.isPresent() ? "variation.entered-on" : "variation.entered",
+                Words.degrees(entered.getVariationDeg()), Words.name(of.map(String::valueOf).orElse("")), Words.degrees(annual), from);
+        Message source = modelled.map(model -> Message.of("variation.beside-model", asEntered, Words.name(model.model()),
+                Words.degrees(model.declinationDeg()))).orElse(asEntered);
         return new SiteVariation(variation, annual, date, true, source, notes, new Citation("magnetic.variation",
                 new Source("project", Message.of("cited.variation-entered", from), CitedText.of(of.map(String::valueOf).orElse(""))),
                 CitedText.of(""), Provenance.OVERRIDE, CitedText.of(""), ""));

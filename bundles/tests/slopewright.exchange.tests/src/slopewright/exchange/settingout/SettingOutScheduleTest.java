@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 
 import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicData;
@@ -17,6 +18,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
+import slopewright.siting.magnetic.MagneticModel;
 
 /** The setting-out schedule of the demo. */
 class SettingOutScheduleTest {
@@ -68,6 +70,16 @@ class SettingOutScheduleTest {
         assertEquals("276.000", cell(sheet, 0, "azimuth magnetic deg"));
         assertEquals("1.00", cell(sheet, 0, "setting tolerance min"), "icao/5th/values.csv: four-unit-row.setting-accuracy-min");
         assertTrue(cell(sheet, 0, "tolerance source").endsWith("[from memory]"), cell(sheet, 0, "tolerance source"));
+    }
+
+    /** What was entered stands beside what the model of the Earth's field gives for the day. */
+    @Test
+    void theEnteredVariationStandsBesideTheComputedOne() {
+        String said = cell(settingOut(Demo.project()).sheet(Demo.ENGLISH), 0, "magnetic variation");
+        double modelDeg = MagneticModel.bundled().declination(47.3, -11.9, 86.4 + 52.4, DAY).declinationDeg();
+        assertTrue(said.startsWith("runway 09: magnetic variation 4.00\u00b0 west (entered: -4.00\u00b0 on 2026-01-01"), said);
+        assertTrue(said.contains(String.format(Locale.ROOT, ": %.2f\u00b0, 2026-01-01)", modelDeg)), said);
+        assertTrue(Math.abs(modelDeg + 4) > 1, "not the same number by chance");
     }
 
     /** On a local grid turned by 10 degrees, a beam toward 272 degrees true lies at 262 degrees of the grid. */

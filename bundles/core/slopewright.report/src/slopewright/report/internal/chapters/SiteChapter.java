@@ -1,12 +1,16 @@
 package slopewright.report.internal.chapters;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.GroundUsed;
 import slopewright.evaluation.OpenData;
 import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.AeroplaneGroup;
@@ -24,6 +28,8 @@ import slopewright.report.internal.html.Coordinates;
 import slopewright.report.internal.html.Facts;
 import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
+import slopewright.siting.SitingException;
+import slopewright.siting.magnetic.SiteVariation;
 
 /** The inputs: site, runways, helipads, aeroplanes, obstacles, equipment. */
 final class SiteChapter {
@@ -61,6 +67,17 @@ final class SiteChapter {
         return words.orUnknown(value);
     }
 
+    /** Returns what was entered beside what the model gives on the day of the entry; empty where that is not known. */
+    private Optional<Message> besideModel(MagneticVariation variation) {
+        try {
+            LocalDate day = LocalDate.parse(String.valueOf(variation.getDate()));
+            return Projects.hosts(project).stream().findFirst().map(host -> SiteVariation.of(host, day))
+                    .filter(SiteVariation::entered).map(SiteVariation::source);
+        } catch (DateTimeParseException | SitingException e) {
+            return Optional.empty();
+        }
+    }
+
     private void site(Aerodrome aerodrome) {
         Facts facts = html.newFacts().add("reference-point", position(aerodrome))
                 .add("elevation", words.orUnknown(aerodrome.getElevationM(), "m"))
@@ -69,8 +86,9 @@ final class SiteChapter {
                 .add("coordinates", known(aerodrome.getCoordinateReference()));
         MagneticVariation variation = aerodrome.getMagneticVariation();
         if (variation != null) {
-            facts.add("magnetic-variation", words.orUnknown(variation.getVariationDeg(), DEGREE) + ", " + known(variation.getDate()) + ", "
-                    + known(variation.getSource()));
+            facts.add("magnetic-variation", besideModel(variation).map(words::render)
+                    .orElseGet(() -> words.orUnknown(variation.getVariationDeg(), DEGREE) + ", " + known(variation.getDate()) + ", "
+                            + known(variation.getSource())));
         }
         html.section("site").pairs(facts);
     }
