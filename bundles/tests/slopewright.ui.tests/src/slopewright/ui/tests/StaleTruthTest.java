@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Tree;
@@ -129,10 +130,12 @@ class StaleTruthTest {
         }
         editor.reveal("approach-aid-1");
         SectionView section = (SectionView) page().showView(SectionView.ID);
+        paint(section.canvas().control());
         await("the section is there", () -> section.canvas().section().isPresent() || section.explanation().isPresent());
         said.put("section", Stream.concat(Stream.of(section.readout().text(), section.explanation().orElse("")),
                 labels(section.canvas().marks()).filter(label -> !TICK.matcher(label).matches())).toList());
         PilotView pilot = (PilotView) page().showView(PilotView.ID);
+        paint(pilot.page().canvas().control());
         await("something is seen, or said why not", () -> pilot.explanation().isPresent() || !pilot.words().get(0).isBlank());
         said.put("pilot's view", pilot.explanation().map(List::of).orElseGet(() -> List.copyOf(pilot.words())));
         MeasuredView measured = (MeasuredView) page().showView(MeasuredView.ID);
@@ -145,6 +148,13 @@ class StaleTruthTest {
         }));
         said.put("plan", drawn);
         return said;
+    }
+
+    /** A view that comes to the front reads what has changed before it is painted; on a busy machine that is not at once. */
+    private static void paint(Control control) {
+        Patience.pause(50);
+        control.redraw();
+        control.update();
     }
 
     private static Stream<String> labels(List<Mark> marks) {
