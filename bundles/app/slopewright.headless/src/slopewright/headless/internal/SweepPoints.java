@@ -1,7 +1,6 @@
 package slopewright.headless.internal;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -103,7 +102,7 @@ final class SweepPoints {
         SurveyOrigin origin = new SurveyOrigin(file.getFileName().toString(), Optional.of(date.toString()), Optional.ofNullable(grid),
                 accuracy(horizontalM), accuracy(verticalM), SurveyHeights.AS_STATED, Optional.of(verticalDatum));
         try {
-            hashes.add(SurveyPoints.sha256(Files.readAllBytes(file)));
+            hashes.add(SurveyPoints.sha256(file));
             SurveyReading reading = SurveyReading.of(anywhere, file, origin, Optional.empty(), SurveyReading.Form.BLOCK);
             reading.refuseFaults(false);
             return reading;

@@ -164,6 +164,15 @@ public record SurveyPoints(boolean plane, double[] north, double[] east, double[
         return found;
     }
 
+    /** Returns the same hash of a file, whose bytes are never in memory together. */
+    public static String sha256(Path file) throws IOException {
+        MessageDigest digest = SurveyPointBytes.digest();
+        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+            readToTheEnd(in);
+        }
+        return SurveyPointBytes.hex(digest.digest());
+    }
+
     /** What was not read is part of the hash all the same. */
     private static void readToTheEnd(InputStream in) throws IOException {
         byte[] rest = new byte[RUN];
