@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.ObstacleField;
 import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.geometry.Angles;
 import slopewright.messages.Message;
@@ -115,6 +116,14 @@ public final class AidEvaluation {
     /** Returns whether a copy is evaluated that proposes something, and not what stands in the project. */
     public boolean isProposal() {
         return proposal;
+    }
+
+    /**
+     * Returns whether an obstacle survey of the place reaches over the whole of the obstacle surface: only that says that nothing else
+     * stands there than what is entered.
+     */
+    public boolean isSurveyed() {
+        return obstacles().value().filter(found -> SurveyReach.covers(project().getAerodrome(), host, found.surface())).isPresent();
     }
 
     /** Returns the runway end or approach direction. */

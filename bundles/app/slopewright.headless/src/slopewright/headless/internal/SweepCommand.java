@@ -25,7 +25,6 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
-import slopewright.evaluation.obstacles.SurveyReach;
 import slopewright.evaluation.sweep.PointSweep;
 import slopewright.evaluation.sweep.SweptEnd;
 import slopewright.exchange.EndFile;
@@ -177,7 +176,7 @@ final class SweepCommand extends Command {
             return () -> SweepRow.none(named, reason);
         }
         SurfaceComparison found = compared.value().get();
-        boolean surveyed = SurveyReach.covers(aid.project().getAerodrome(), aid.host(), found.surface());
+        boolean surveyed = aid.isSurveyed();
         SweepRow own = own(named, found, surveyed || sweep.isPresent());
         if (sweep.isEmpty()) {
             return () -> own;

@@ -89,22 +89,23 @@ public final class Readings {
         lines.add(Line.of(Messages.get("read.eye-height", length(siting.mehtM()))));
         lines.addAll(WheelLimits.of(trial.wheels()));
         if (siting.surface().isPresent()) {
-            lines.addAll(obstacles(trial.obstacles()));
+            lines.addAll(obstacles(trial.obstacles(), trial.surveyed()));
         }
         return lines;
     }
 
-    private static List<Line> obstacles(Attempt<SurfaceComparison> attempt) {
+    private static List<Line> obstacles(Attempt<SurfaceComparison> attempt, boolean surveyed) {
         if (attempt.value().isEmpty()) {
             return List.of(Line.warning(Messages.get("read.uncompared", MessageTexts.of(attempt.reason().orElseThrow()))));
         }
         SurfaceComparison comparison = attempt.orThrow();
         List<Line> lines = new ArrayList<>();
-        if (comparison.isUnsurveyed()) {
+        boolean known = surveyed && comparison.uncompared().isEmpty();
+        if (comparison.isUnsurveyed() && !surveyed) {
             lines.add(Line.warning(Messages.get("read.unsurveyed")));
         } else {
-            lines.add(comparison.governing().map(governing -> governing(comparison, governing))
-                    .orElseGet(() -> clear(comparison, Messages.get("read.no-obstacle"))));
+            lines.add(comparison.governing().map(governing -> governing(comparison, governing, known))
+                    .orElseGet(() -> clear(Messages.get("read.no-obstacle"), known)));
         }
         if (!comparison.uncompared().isEmpty()) {
             lines.add(Line.warning(Messages.get("read.uncompared", names(comparison.uncompared()))));
@@ -112,18 +113,18 @@ public final class Readings {
         return lines;
     }
 
-    private static Line governing(SurfaceComparison comparison, ObstacleComparison governing) {
+    private static Line governing(SurfaceComparison comparison, ObstacleComparison governing, boolean known) {
         if (!governing.isPenetrating()) {
-            return clear(comparison, Messages.get("read.clear", length(governing.marginM()), governing.label()));
+            return clear(Messages.get("read.clear", length(governing.marginM()), governing.label()), known);
         }
         String text = Messages.get("read.through", governing.label(), length(-governing.marginM()));
         return comparison.isPenetrated() ? Line.of(text, false)
                 : Line.warning(Messages.get("read.shielded", text, governing.shielding().by()));
     }
 
-    /** It is good only where everything that is entered was compared. */
-    private static Line clear(SurfaceComparison comparison, String text) {
-        return comparison.isComplete() ? Line.of(text, true) : Line.of(text);
+    /** It is good only where everything that is entered was compared, and a survey says that nothing else stands there. */
+    private static Line clear(String text, boolean known) {
+        return known ? Line.of(text, true) : Line.of(text);
     }
 
     /** Returns the names of what could not be compared, the first ones of many. */

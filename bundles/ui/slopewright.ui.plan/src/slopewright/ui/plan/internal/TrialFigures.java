@@ -15,12 +15,15 @@ import slopewright.siting.Siting;
  * @param host      where it stands
  * @param siting    what its units give, or why nothing
  * @param obstacles everything that stands there against its obstacle surface, or why it cannot be compared
+ * @param surveyed  whether a survey says that nothing else stands there
  * @param wheels    the wheel clearance of each aeroplane group in regular use
  */
-public record TrialFigures(ApproachHost host, Attempt<Siting> siting, Attempt<SurfaceComparison> obstacles, List<WheelClearance> wheels) {
+public record TrialFigures(ApproachHost host, Attempt<Siting> siting, Attempt<SurfaceComparison> obstacles, boolean surveyed,
+        List<WheelClearance> wheels) {
 
     /** Reads an evaluation. */
     public static TrialFigures of(AidEvaluation evaluation) {
-        return new TrialFigures(evaluation.host(), evaluation.siting(), evaluation.obstacles(), evaluation.wheelClearances());
+        return new TrialFigures(evaluation.host(), evaluation.siting(), evaluation.obstacles(), evaluation.isSurveyed(),
+                evaluation.wheelClearances());
     }
 }

@@ -40,9 +40,10 @@ public final class SectionTrial {
      *
      * @param section   the section as it would be; empty where it cannot be worked out
      * @param obstacles everything that stands there against the obstacle surface, or why it cannot be compared
+     * @param surveyed  whether a survey says that nothing else stands there
      * @param problem   why the section cannot be worked out
      */
-    public record Result(Optional<Section> section, Attempt<SurfaceComparison> obstacles, Optional<String> problem) {
+    public record Result(Optional<Section> section, Attempt<SurfaceComparison> obstacles, boolean surveyed, Optional<String> problem) {
     }
 
     /** Copies a project without what is many and of no importance here. */
@@ -112,7 +113,7 @@ public final class SectionTrial {
         try {
             AidEvaluation proposal = evaluation().aid(copy);
             Section section = source.of(proposal);
-            return new Result(Optional.of(section), proposal.obstacles(), Optional.empty());
+            return new Result(Optional.of(section), proposal.obstacles(), proposal.isSurveyed(), Optional.empty());
         } catch (SitingException e) {
             return failed(MessageTexts.of(e.reason()));
         } catch (IllegalArgumentException e) {
@@ -123,6 +124,6 @@ public final class SectionTrial {
     }
 
     private Result failed(String problem) {
-        return new Result(Optional.empty(), evaluation().aid(copy).obstacles(), Optional.of(problem));
+        return new Result(Optional.empty(), evaluation().aid(copy).obstacles(), false, Optional.of(problem));
     }
 }

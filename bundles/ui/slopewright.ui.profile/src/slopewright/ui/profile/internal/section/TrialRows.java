@@ -45,7 +45,7 @@ final class TrialRows {
         return rows;
     }
 
-    /** The margin of the governing obstacle or survey point; a tick only where everything that is entered was compared. */
+    /** The margin of the governing obstacle or survey point; a tick only where everything that is entered was compared, and a survey reaches as far. */
     private static Row obstacles(SectionTrial.Result result) {
         String name = Messages.get("section.drag.obstacles");
         if (result.obstacles().value().isEmpty()) {
@@ -56,13 +56,16 @@ final class TrialRows {
             return Row.of(name, Messages.get("section.drag.through", ScreenWords.exact(-found.governingUnshielded().orElseThrow()
                     .marginM())), false);
         }
-        if (!found.isComplete()) {
-            return Row.of(name, Messages.get(found.isUnsurveyed() ? "section.drag.no-survey" : "section.drag.not-all"));
+        if (!found.uncompared().isEmpty()) {
+            return Row.of(name, Messages.get("section.drag.not-all"));
+        }
+        if (found.isUnsurveyed() && !result.surveyed()) {
+            return Row.of(name, Messages.get("section.drag.no-survey"));
         }
         OptionalDouble margin = found.marginM();
-        return margin.isEmpty() ? Row.of(name, Messages.get("section.drag.no-obstacle"), true)
-                : Row.of(name, Messages.get(margin.getAsDouble() < 0 ? "section.drag.shielded" : "section.drag.clear",
-                        ScreenWords.exact(Math.abs(margin.getAsDouble()))), true);
+        String text = margin.isEmpty() ? Messages.get("section.drag.no-obstacle") : Messages.get(margin.getAsDouble() < 0
+                ? "section.drag.shielded" : "section.drag.clear", ScreenWords.exact(Math.abs(margin.getAsDouble())));
+        return result.surveyed() ? Row.of(name, text, true) : Row.of(name, text);
     }
 
     private static ReadoutPanel.Sign sign(Verdict verdict) {
