@@ -46,7 +46,6 @@ class FuzzedReadersTest {
             Map.entry("LockedFile.java", "a lock"),
             Map.entry("ProjectStamp.java", "takes the SHA-256 of bytes"),
             Map.entry("Reviews.java", "takes the SHA-256 of bytes"),
-            Map.entry("SweepPoints.java", "takes the SHA-256 of bytes"),
             Map.entry("ImportCommand.java", "compares bytes that it would write, and looks for a name in a project"),
             Map.entry("ImportDialog.java", "compares bytes that it would write"),
             Map.entry("ImageEdits.java", "takes the SHA-256 of bytes"),
