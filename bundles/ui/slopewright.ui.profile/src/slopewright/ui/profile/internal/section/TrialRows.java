@@ -45,7 +45,7 @@ final class TrialRows {
         return rows;
     }
 
-    /** The margin of the governing obstacle or survey point; a tick only where all that is entered was compared and a survey reaches as far. */
+    /** The margin of what governs; a tick only where all that is entered was compared and a survey reaches as far. */
     private static Row obstacles(SectionTrial.Result result) {
         String name = Messages.get("section.drag.obstacles");
         if (result.obstacles().value().isEmpty()) {
