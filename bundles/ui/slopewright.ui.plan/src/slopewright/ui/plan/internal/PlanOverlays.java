@@ -22,8 +22,8 @@ import slopewright.ui.plan.internal.places.Obstructions;
 public final class PlanOverlays {
 
     private static final int EDGE_PX = 14;
-    private static final double ABOVE_SCALE_MM = 12.4;
     private static final double LINE_MM = 6;
+    private static final double BELOW_EDGE_MM = 4;
 
     private final PlanContext context;
     private final OverlayFigure overlay;
@@ -70,8 +70,7 @@ public final class PlanOverlays {
     }
 
     private Mark inCorner(WorldView view, String text, Ink ink) {
-        double abovePx = ABOVE_SCALE_MM * context.diagram().fonts().pxPerMm();
-        ScenePoint corner = new ScenePoint(view.worldX(EDGE_PX), view.worldY(view.heightPx() - abovePx));
+        ScenePoint corner = new ScenePoint(view.worldX(EDGE_PX), view.worldY(BELOW_EDGE_MM * context.diagram().fonts().pxPerMm()));
         return new Mark.Label(corner, text, Mark.Anchor.START, 2, 0, ink, "");
     }
 
