@@ -24,6 +24,7 @@ import slopewright.model.SlopewrightFactory;
 import slopewright.model.io.AtomicFile;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.properties.DifferenceTable;
+import slopewright.ui.theme.TypeScale;
 
 /** Offers unsaved work of a run that ended unexpectedly: each project, what differs, and whether it comes back. */
 public final class UnsavedDialog extends TitleAreaDialog {
@@ -76,7 +77,7 @@ public final class UnsavedDialog extends TitleAreaDialog {
         for (int i = 0; i < titles.length; i++) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(Messages.get(titles[i]));
-            column.setWidth(WIDTHS[i]);
+            column.setWidth(TypeScale.px(WIDTHS[i]));
         }
         works.forEach(this::row);
         GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH, 150).applyTo(table);

@@ -32,6 +32,7 @@ import slopewright.geometry.Decimals;
 import slopewright.model.Identified;
 import slopewright.ui.properties.CheckedTextCellEditor;
 import slopewright.ui.properties.FocusFrame;
+import slopewright.ui.theme.TypeScale;
 
 /** The table of one sheet: sorted by a click on a heading, filtered by a word, typed into by F2, Enter or a click, and on by Tab. */
 final class ElementTable {
@@ -144,7 +145,7 @@ final class ElementTable {
             TableViewerColumn made = new TableViewerColumn(viewer, SWT.LEFT);
             made.getColumn().setText(titles.get(i));
             int words = titles.get(i).length() * CHARACTER_WIDTH + EDGES;
-            made.getColumn().setWidth(Math.max(i == 0 ? NAME_WIDTH : LEAST_WIDTH, Math.min(MOST_WIDTH, words)));
+            made.getColumn().setWidth(TypeScale.px(Math.max(i == 0 ? NAME_WIDTH : LEAST_WIDTH, Math.min(MOST_WIDTH, words))));
             made.getColumn().addListener(SWT.Selection, event -> sort(index));
             made.setLabelProvider(ColumnLabelProvider.createTextProvider(row -> column(index).shown((Identified) row)));
             Cell cell = new Cell(index);

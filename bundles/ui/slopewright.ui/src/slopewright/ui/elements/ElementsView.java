@@ -32,6 +32,7 @@ import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.theme.TypeScale;
 import slopewright.ui.units.QuantityFormat;
 
 /**
@@ -74,8 +75,8 @@ public final class ElementsView extends LateView {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         list = new Table(sash, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL);
         AccessibleName.give(list, getPartName());
-        new TableColumn(list, SWT.NONE).setWidth(215);
-        new TableColumn(list, SWT.RIGHT).setWidth(48);
+        new TableColumn(list, SWT.NONE).setWidth(TypeScale.px(215));
+        new TableColumn(list, SWT.RIGHT).setWidth(TypeScale.px(48));
         kinds.forEach(each -> new TableItem(list, SWT.NONE).setText(each.label()));
         list.select(0);
         list.addListener(SWT.Selection, event -> choose(list.getSelectionIndex()));

@@ -14,6 +14,7 @@ import slopewright.checks.compare.ProjectDifference.Change;
 import slopewright.model.Project;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
+import slopewright.ui.theme.TypeScale;
 
 /** What differs between two versions of a project, entry by entry: element, entry, before, after. */
 public final class DifferenceTable {
@@ -38,7 +39,7 @@ public final class DifferenceTable {
         for (int i = 0; i < titles.length; i++) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(titles[i]);
-            column.setWidth(WIDTHS[i]);
+            column.setWidth(TypeScale.px(WIDTHS[i]));
         }
     }
 

@@ -39,6 +39,7 @@ import slopewright.model.ReadBack;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.theme.TypeScale;
 
 /**
  * Asks which elements a second person held against the sheets that they come from: all that are read back stand in a list with their
@@ -145,7 +146,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
     private void column(String key, int width) {
         TableColumn column = new TableColumn(list, SWT.NONE);
         column.setText(PropertyTexts.get(key));
-        column.setWidth(width);
+        column.setWidth(TypeScale.px(width));
     }
 
     private void row(Identified element, Map<String, ReadBack> known) {

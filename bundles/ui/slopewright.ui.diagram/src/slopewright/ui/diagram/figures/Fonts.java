@@ -8,6 +8,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.widgets.Control;
 
+import slopewright.ui.theme.TypeScale;
+
 /**
  * Fonts of a diagram, in the sizes of a drawing on paper; they live as long as its control. Where the desktop's letters are larger than
  * usual, the paper is larger too: letters, symbols and the distances between them grow alike.
@@ -16,8 +18,6 @@ public final class Fonts {
 
     /** Where letters have their usual size, what is 25.4 mm on paper takes 90 pixels. */
     private static final double USUAL_PX_PER_MM = 90 / 25.4;
-    /** The usual size of letters: ten points at 96 pixels an inch. */
-    private static final double USUAL_LETTERS_PX = 10 * 96 / 72.0;
     private static final double CAPITALS_SHARE = 0.73;
     private static final double POINTS_PER_INCH = 72;
     private static final int LEAST_POINTS = 6;
@@ -30,8 +30,7 @@ public final class Fonts {
     public Fonts(Control control) {
         this.control = control;
         this.resources = new LocalResourceManager(JFaceResources.getResources(), control);
-        double lettersPx = JFaceResources.getDialogFont().getFontData()[0].getHeight() * control.getDisplay().getDPI().y / POINTS_PER_INCH;
-        this.pxPerMm = USUAL_PX_PER_MM * Math.max(1, lettersPx / USUAL_LETTERS_PX);
+        this.pxPerMm = USUAL_PX_PER_MM * TypeScale.factor();
     }
 
     /** Returns how many pixels a millimetre on paper takes. */

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.TableColumn;
 
 import slopewright.checks.compare.Criterion;
 import slopewright.ui.AccessibleName;
+import slopewright.ui.theme.TypeScale;
 
 /** The options as a table that every column sorts, and by a second click the other way round. */
 public final class OptionTable {
@@ -62,7 +63,7 @@ public final class OptionTable {
         TableViewerColumn made = new TableViewerColumn(viewer, column.isRight() ? SWT.RIGHT : SWT.LEFT);
         TableColumn widget = made.getColumn();
         widget.setText(column.title());
-        widget.setWidth(column.width());
+        widget.setWidth(TypeScale.px(column.width()));
         widget.setMoveable(true);
         made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> column.text((ComparedOption) element)));
         widget.addListener(SWT.Selection, event -> {
@@ -82,7 +83,7 @@ public final class OptionTable {
         TableColumn widget = made.getColumn();
         widget.setText(Messages.get("comparison.score"));
         widget.setToolTipText(Messages.get("comparison.score.tip"));
-        widget.setWidth(SCORE_WIDTH);
+        widget.setWidth(TypeScale.px(SCORE_WIDTH));
         widget.setMoveable(true);
         made.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> OptionSheet.score((ComparedOption) element, all, weights)));
         widget.addListener(SWT.Selection, event -> {

@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 
 import slopewright.checks.BookKeeping;
+import slopewright.ui.theme.TypeScale;
 
 /** The values of the book, those that most rests on first; a click on a heading sorts them otherwise. */
 public final class BookTable {
@@ -52,7 +53,7 @@ public final class BookTable {
         for (BookColumn column : BookColumn.values()) {
             TableViewerColumn made = new TableViewerColumn(viewer, column.isRight() ? SWT.RIGHT : SWT.LEFT);
             made.getColumn().setText(column.title());
-            made.getColumn().setWidth(column.width());
+            made.getColumn().setWidth(TypeScale.px(column.width()));
             made.getColumn().setMoveable(true);
             made.getColumn().addListener(SWT.Selection, event -> sort(column));
             made.setLabelProvider(new ColumnLabelProvider() {

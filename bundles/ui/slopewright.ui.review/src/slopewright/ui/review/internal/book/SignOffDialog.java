@@ -22,6 +22,7 @@ import slopewright.standards.ValueBook;
 import slopewright.standards.ValueBook.Lack;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 
 /** Shows what was decided of values, and asks the second person, who signs it off. */
 public final class SignOffDialog extends TitleAreaDialog {
@@ -73,7 +74,7 @@ public final class SignOffDialog extends TitleAreaDialog {
         for (int i = 0; i < COLUMNS.length; i++) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(Messages.get("book.column." + COLUMNS[i]));
-            column.setWidth(WIDTHS[i]);
+            column.setWidth(TypeScale.px(WIDTHS[i]));
         }
         entries.forEach(entry -> new TableItem(table, SWT.NONE).setText(new String[] {BookTexts.name(entry), BookTexts.number(entry),
                 Messages.get("book.decision." + entry.decision().key(), BookTexts.ownNumber(entry)), BookTexts.compared(entry),

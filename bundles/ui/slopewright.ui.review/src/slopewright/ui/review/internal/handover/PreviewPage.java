@@ -25,6 +25,7 @@ import slopewright.report.handover.HandoverSource;
 import slopewright.siting.SitingException;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 
 /** The files that would be written, those that are there already to be ticked, and what the selected one looks like. */
 public final class PreviewPage extends WizardPage {
@@ -54,7 +55,7 @@ public final class PreviewPage extends WizardPage {
         for (String key : List.of("handover.file", "handover.state")) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(Messages.get(key));
-            column.setWidth(key.endsWith("file") ? 250 : 140);
+            column.setWidth(TypeScale.px(key.endsWith("file") ? 250 : 140));
         }
         preview = new FilePreview(sash);
         sash.setWeights(46, 54);

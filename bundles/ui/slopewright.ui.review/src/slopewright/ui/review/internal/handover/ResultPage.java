@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.TableItem;
 import slopewright.report.handover.Handover;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 
 /** What was written, what was left alone and what failed, with the way to the folder. */
 public final class ResultPage extends WizardPage {
@@ -41,7 +42,7 @@ public final class ResultPage extends WizardPage {
         for (int i = 0; i < keys.length; i++) {
             TableColumn column = new TableColumn(table, SWT.LEFT);
             column.setText(Messages.get(keys[i]));
-            column.setWidth(widths[i]);
+            column.setWidth(TypeScale.px(widths[i]));
         }
         table.addListener(SWT.DefaultSelection, event -> Program.launch(((Handover.Entry) event.item.getData()).file().toString()));
         Button open = new Button(area, SWT.PUSH);

@@ -30,6 +30,7 @@ import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.ui.properties.AttributeInfo;
 import slopewright.ui.properties.CheckedTextCellEditor;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 import slopewright.ui.units.QuantityFormat;
 
 /** The units of an aid with planned and measured values; what was measured is typed into the cells. */
@@ -56,7 +57,7 @@ public final class MeasuredTable {
         for (MeasuredColumn column : MeasuredColumn.values()) {
             TableViewerColumn made = new TableViewerColumn(viewer, SWT.LEFT);
             made.getColumn().setText(column.title());
-            made.getColumn().setWidth(column.width());
+            made.getColumn().setWidth(TypeScale.px(column.width()));
             made.setLabelProvider(new Labels(column));
             column.typed().ifPresent(attribute -> made.setEditingSupport(new Cell(column, attribute)));
         }

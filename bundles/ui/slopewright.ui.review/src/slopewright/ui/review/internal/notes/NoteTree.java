@@ -14,6 +14,7 @@ import slopewright.model.Project;
 import slopewright.model.ReviewNote;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 
 /** The comments of a review, what was said to each under it, and the signature last. */
 public final class NoteTree {
@@ -32,7 +33,7 @@ public final class NoteTree {
         for (int i = 0; i < COLUMNS.length; i++) {
             TreeColumn column = new TreeColumn(tree, SWT.LEFT);
             column.setText(Messages.get("notes.column." + COLUMNS[i]));
-            column.setWidth(WIDTHS[i]);
+            column.setWidth(TypeScale.px(WIDTHS[i]));
         }
     }
 

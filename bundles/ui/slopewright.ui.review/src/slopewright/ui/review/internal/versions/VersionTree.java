@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.TreeItem;
 
 import slopewright.ui.Images;
 import slopewright.ui.review.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 
 /** What differs, under the element that it is about. */
 public final class VersionTree {
@@ -39,7 +40,7 @@ public final class VersionTree {
         for (int i = 0; i < titles.length; i++) {
             TreeColumn column = new TreeColumn(tree, SWT.LEFT);
             column.setText(Messages.get(titles[i]));
-            column.setWidth(widths[i]);
+            column.setWidth(TypeScale.px(widths[i]));
         }
         tree.addListener(SWT.SetData, event -> {
             TreeItem item = (TreeItem) event.item;
