@@ -295,6 +295,14 @@ final class RowCases {
     private static void built(List<RuleCase> cases) {
         cases.add(RuleCase.of("UNIT-09", Result.NOT_APPLICABLE, "nothing measured", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("UNIT-09", Result.PASS, "built as planned", Bases::row, sample -> Bases.build(sample, 0, 0, 0)));
+        cases.add(RuleCase.of("UNIT-09", Result.NOT_EVALUATED, "built as planned, the angle of one not measured", Bases::row, sample -> {
+            Bases.build(sample, 0, 0, 0);
+            sample.aid().getUnits().get(2).getMeasured().setSettingDeg(null);
+        }));
+        cases.add(RuleCase.of("UNIT-09", Result.FAIL, "5 m closer to the edge, the angle of one not measured", Bases::row, sample -> {
+            Bases.build(sample, 0, -5, 0);
+            sample.aid().getUnits().get(2).getMeasured().setSettingDeg(null);
+        }));
         cases.add(RuleCase.of("UNIT-09", Result.PASS, "0.9 m farther out", Bases::row, sample -> Bases.build(sample, 0, 0.9, 0)));
         cases.add(RuleCase.of("UNIT-09", Result.FAIL, "5 m closer to the edge", Bases::row, sample -> Bases.build(sample, 0, -5, 0)));
         cases.add(RuleCase.of("UNIT-09", Result.FAIL, "100 m nearer to the threshold", Bases::row,
@@ -306,7 +314,9 @@ final class RowCases {
             found.setLensElevationM(found.getLensElevationM() - 0.2);
         }));
         cases.add(RuleCase.of("UNIT-09", Result.PASS, "0.29 m lower", Bases::row, sample -> Bases.build(sample, 0, 0, -0.29)));
-        cases.add(RuleCase.of("UNIT-09", Result.PASS, "an angle that is judged by itself", Bases::row,
-                sample -> Bases.measure(sample.unit(3), 2.9 / 60)));
+        cases.add(RuleCase.of("UNIT-09", Result.PASS, "an angle that is judged by itself", Bases::row, sample -> {
+            sample.units(unit -> Bases.measure(unit, 0));
+            Bases.measure(sample.unit(3), 2.9 / 60);
+        }));
     }
 }

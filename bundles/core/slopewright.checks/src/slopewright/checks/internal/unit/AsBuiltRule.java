@@ -10,6 +10,7 @@ import slopewright.checks.Verdict;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
+import slopewright.checks.internal.UnitAt;
 import slopewright.messages.Message;
 import slopewright.model.Stage;
 import slopewright.siting.ElementNames;
@@ -47,8 +48,22 @@ public final class AsBuiltRule extends AidRule {
                 outcomes.notEvaluated(facts.aid(), found.missing(), text);
             }
         }
-        if (against.isEmpty()) {
+        List<Message> open = unmeasured(facts.units());
+        if (against.isEmpty() && !open.isEmpty()) {
+            outcomes.notEvaluated(facts.aid(), open, Message.of("UNIT-09.some", ElementNames.of(facts.aid())));
+        } else if (against.isEmpty()) {
             outcomes.about(facts.aid()).met(true).saying("as-planned", ElementNames.of(facts.aid())).add();
         }
+    }
+
+    /** Returns the units whose angle nobody measured while that of others was: for them the plan stands in, which nobody saw built. */
+    private static List<Message> unmeasured(List<UnitAt> units) {
+        List<Message> open = units.stream().filter(unit -> !isMeasured(unit)).map(unit -> Message.of("missing.measured-angle", unit.name()))
+                .toList();
+        return open.size() == units.size() ? List.of() : open;
+    }
+
+    private static boolean isMeasured(UnitAt unit) {
+        return unit.unit().getMeasured() != null && unit.unit().getMeasured().getSettingDeg() != null;
     }
 }
