@@ -105,6 +105,11 @@ class CompareTest {
         assertTrue(text.contains("2026-06-01"));
         assertEquals(2, Words.run(words).code());
         assertEquals(text, Files.readString(card));
+        Path none = folder.resolve("none.html");
+        Words fixed = Words.run("card", DEMO, "--aid", "PAPI 09", "-o", none.toString());
+        assertEquals(2, fixed.code());
+        assertTrue(fixed.err().contains("PAPI 09 is not portable") && fixed.err().contains("--aid"), fixed.err());
+        assertFalse(Files.exists(none));
     }
 
     /** An approach without a slope of its own is compared at that of its indicator, its lens 0.5 m high: 3.3 m cot 7.04 degrees. */

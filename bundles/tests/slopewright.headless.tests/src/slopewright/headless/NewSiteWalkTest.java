@@ -144,7 +144,7 @@ class NewSiteWalkTest {
         run(0, "read-back", confirmed(file("filled.slopewright")), "--by", "B. Bole", "--date", "2026-11-03", "-o",
                 file("done.slopewright"));
         run(0, "check", file("done.slopewright"));
-        run("field-site".equals(template) ? 0 : 1, "card", file("done.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04",
+        run("field-site".equals(template) ? 0 : 2, "card", file("done.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04",
                 "-o", file("card.html"));
     }
 

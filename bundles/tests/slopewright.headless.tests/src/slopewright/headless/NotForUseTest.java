@@ -71,7 +71,7 @@ class NotForUseTest {
                         "FIELD-05"),
                 set("the bubble is not described", "bubbleAccuracyMinutes=\"5.0\"", "", "EQUIP-14"),
                 set("no mark near the setting", "slopeScaleStepDeg=\"0.25\"", "slopeScaleStepDeg=\"0.4\"", "cannot be set to"),
-                set("nobody says that it is portable", "portable=\"true\"", "portable=\"false\"", "not marked as portable"),
+                set("nobody says that it is portable", " portable=\"true\"", "", "not marked as portable"),
                 new Spoilt("a deck of unknown motion", NotForUseTest::afloat, "FIELD-06"),
                 set("motion of a deck that is said not to float", "floating=\"false\"",
                         "floating=\"false\" deckPitchDeg=\"0.1\" deckRollDeg=\"0.1\" deckHeadingDeg=\"1.0\"", "FIELD-06"),

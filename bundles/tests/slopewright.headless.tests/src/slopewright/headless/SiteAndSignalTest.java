@@ -1,6 +1,7 @@
 package slopewright.headless;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -159,13 +160,16 @@ class SiteAndSignalTest {
         assertEquals(1, words.err().strip().lines().count(), words.err());
     }
 
+    /** The cautions end the help of the program, once, and not that of each command. */
     @Test
-    void everyCommandHasHelpWithTheCautions() {
+    void theCautionsStandOnceUnderTheHelp() {
+        String caution = "Never set up or switch on an indicator";
         for (String command : Arrays.asList("check", "site", "signal", "compare", "surface", "families", "rules", "rule-sets")) {
             Words help = Words.run(command, "--help");
             assertEquals(0, help.code(), command);
-            assertTrue(help.out().replaceAll("\\s+", " ").contains("Never set up or switch on an indicator"), command);
+            assertFalse(help.out().replaceAll("\\s+", " ").contains(caution), command);
         }
+        assertEquals(2, Words.run("--help").out().replaceAll("\\s+", " ").split(caution, -1).length);
         assertEquals(2, Words.run().code());
     }
 

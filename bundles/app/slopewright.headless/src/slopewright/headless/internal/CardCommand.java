@@ -7,6 +7,7 @@ import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import slopewright.model.util.Projects;
 import slopewright.report.CardPaper;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportException;
@@ -45,6 +46,10 @@ final class CardCommand extends Command {
         String ending = output.ending(List.of("pdf", "html"));
         output.check();
         AidWords.Named named = words.load();
+        if (Boolean.FALSE.equals(named.aid().getPortable())) {
+            throw new UsageException("--aid: " + Projects.label(named.aid()) + " is not portable, so there is no card to set it up; "
+                    + "'slopewright commission' writes its sheet");
+        }
         try {
             LocalDate day = date == null ? LocalDate.now() : date;
             SetUpCard card = SetUpCards.write(words.projectEvaluation(named), named.aid(), day,

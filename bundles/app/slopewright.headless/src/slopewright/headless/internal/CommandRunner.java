@@ -142,7 +142,9 @@ public final class CommandRunner {
 
         @Override
         public Help create(CommandSpec spec, Help.ColorScheme colours) {
-            spec.usageMessage().footer("", Command.caution());
+            if (spec.parent() == null) {
+                spec.usageMessage().footer("", Command.caution());
+            }
             return new Help(spec, colours);
         }
     }
