@@ -120,7 +120,8 @@ final class Judged {
                         + ", " + entry.getKey());
             }
             if (is != null && is.isAsFullAs(was) && is.margin() > was.margin() + SAME_MARGIN * Math.max(1, Math.abs(was.margin()))) {
-                return Optional.of(rule + " has more margin: " + change + ", " + entry.getKey() + " " + was.margin() + " to " + is.margin());
+                return Optional.of(rule + " has more margin: " + change + ", " + entry.getKey() + " " + was.margin() + " to "
+                        + is.margin());
             }
         }
         return Optional.empty();

@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.Set;
 
 import org.eclipse.emf.common.util.ECollections;
+import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -182,7 +183,8 @@ enum Relation {
     ABSENT {
         @Override
         Optional<String> change(Project project, Breaker breaker) {
-            Entries.Entry entry = breaker.one(Entries.of(project));
+            Entries.Entry entry = breaker.one(Entries.of(project).stream()
+                    .filter(each -> !(each.feature().getEType() instanceof EEnum)).toList());
             entry.element().eUnset(entry.feature());
             return Optional.of(entry.name());
         }
@@ -236,15 +238,12 @@ enum Relation {
         @Override
         Optional<String> change(Project project, Breaker breaker) {
             double shiftDeg = 0.5 * (1 + breaker.upTo(20));
-            for (Identified element : Ids.elements(project)) {
-                EStructuralFeature longitude = element.eClass().getEStructuralFeature("longitudeDeg");
-                if (longitude != null && element.eGet(longitude) instanceof Double number) {
-                    if (Math.abs(number) > 90) {
-                        return Optional.empty();
-                    }
-                    element.eSet(longitude, number + shiftDeg);
-                }
+            List<Entries.Entry> longitudes = Entries.of(project).stream()
+                    .filter(entry -> "longitudeDeg".equals(entry.feature().getName())).toList();
+            if (longitudes.stream().anyMatch(entry -> !(Math.abs((Double) entry.element().eGet(entry.feature())) <= MOST_SHIFTED_DEG))) {
+                return Optional.empty();
             }
+            longitudes.forEach(entry -> entry.element().eSet(entry.feature(), (Double) entry.element().eGet(entry.feature()) + shiftDeg));
             return Optional.of("meridian");
         }
 
@@ -312,6 +311,7 @@ enum Relation {
     };
 
     private static final double NEAR_DEG = 0.003;
+    private static final double MOST_SHIFTED_DEG = 160;
     private static final Set<String> OBSTACLES = Set.of("OBS-01", "OBS-02", "OBS-04", "OBS-06", "OBS-08", "OBS-10", "BOX-09");
     private static final Set<String> ABOUT_RECORDS = Set.of("REC-01", "REC-02", "REC-03", "REC-04", "DATA-10", "DATA-30", "DATA-40",
             "OBS-09", "DATA-61");
