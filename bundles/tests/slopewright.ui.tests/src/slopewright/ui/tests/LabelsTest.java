@@ -118,10 +118,11 @@ class LabelsTest {
     }
 
     private void plan(String what, PlanDriver plan) {
-        List<Map.Entry<Mark.Label, Rectangle>> labels = List.copyOf(plan.labels().entrySet());
+        List<Map.Entry<Mark.Label, Rectangle>> labels = plan.labels().entrySet().stream()
+                .filter(entry -> entry.getValue().intersects(plan.window())).toList();
         look(what, labels.stream().map(entry -> entry.getKey().text()).toList(), labels.stream().map(Map.Entry::getValue).toList());
         for (Rectangle sign : plan.signs()) {
-            labels.stream().filter(entry -> entry.getValue().intersects(sign) && entry.getValue().intersects(plan.window()))
+            labels.stream().filter(entry -> entry.getValue().intersects(sign))
                     .forEach(entry -> covered.add(what + ": a sign and " + entry.getKey().text()));
         }
     }

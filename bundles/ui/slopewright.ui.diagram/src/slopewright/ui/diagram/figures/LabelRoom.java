@@ -111,7 +111,10 @@ public final class LabelRoom {
                     label.elementId());
             Rectangle box = painter.box(moved);
             if (!window.intersects(box)) {
-                return Optional.of(label);
+                if (shift == 0) {
+                    return Optional.of(label);
+                }
+                continue;
             }
             int into = Math.max(window.x - box.x, 0) - Math.max(box.x + box.width - window.x - window.width, 0);
             if (into != 0 && box.width < window.width) {
