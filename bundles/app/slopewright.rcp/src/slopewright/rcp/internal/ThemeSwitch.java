@@ -33,7 +33,9 @@ public final class ThemeSwitch {
     public static void follow(IWorkbench workbench) {
         IPropertyChangeListener listener = event -> {
             if (Preferences.THEME.equals(event.getProperty())) {
-                apply(workbench);
+                // the colours of the toolkit are new only after it was told, and what follows takes them over
+                ToolkitLook.dark(wantsDark());
+                workbench.getDisplay().asyncExec(() -> apply(workbench));
             } else if (Preferences.LANGUAGE.equals(event.getProperty())) {
                 keepLanguage();
                 workbench.getDisplay().asyncExec(() -> FreshStart.offer(workbench));
@@ -42,6 +44,7 @@ public final class ThemeSwitch {
         Preferences.store().addPropertyChangeListener(listener);
         Selections.follow(workbench.getDisplay());
         ToolkitLook.selections();
+        ToolkitLook.dark(wantsDark());
         apply(workbench);
     }
 
@@ -71,7 +74,6 @@ public final class ThemeSwitch {
 
     private static void apply(IWorkbench workbench) {
         boolean dark = wantsDark();
-        ToolkitLook.dark(dark);
         IThemeEngine engine = workbench.getService(IThemeEngine.class);
         if (engine != null) {
             String wanted = dark ? DARK_THEME : LIGHT_THEME;
