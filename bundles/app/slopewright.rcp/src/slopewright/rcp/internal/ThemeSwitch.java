@@ -33,9 +33,7 @@ public final class ThemeSwitch {
     public static void follow(IWorkbench workbench) {
         IPropertyChangeListener listener = event -> {
             if (Preferences.THEME.equals(event.getProperty())) {
-                // the colours of the toolkit are new only after it was told, and what follows takes them over
-                ToolkitLook.dark(wantsDark());
-                workbench.getDisplay().asyncExec(() -> apply(workbench));
+                apply(workbench);
             } else if (Preferences.LANGUAGE.equals(event.getProperty())) {
                 keepLanguage();
                 workbench.getDisplay().asyncExec(() -> FreshStart.offer(workbench));
@@ -44,7 +42,6 @@ public final class ThemeSwitch {
         Preferences.store().addPropertyChangeListener(listener);
         Selections.follow(workbench.getDisplay());
         ToolkitLook.selections();
-        ToolkitLook.dark(wantsDark());
         apply(workbench);
     }
 

@@ -8,9 +8,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 
 /**
- * Has GTK draw what is its own (menus, fields, bars) as light or dark as the window, and what is selected in it so that it is read: white
- * on a blue that is deeper than the desktop's. The toolkit says nothing about that in public, so it is asked by name; on other systems, and
- * where a later toolkit answers no longer, the look stays that of the desktop.
+ * Has GTK draw what is selected in menus and fields, and what is the default, so that it is read: white on a blue that is deeper than the
+ * desktop's. The toolkit says nothing about that in public, so it is asked by name; on other systems, and where a later toolkit answers no
+ * longer, the look stays that of the desktop. It is not told to be dark with the window: labels would keep the white of the dark in the
+ * light.
  */
 final class ToolkitLook {
     private static final String INTERNAL = "org.eclipse.swt.internal.";
@@ -40,11 +41,6 @@ final class ToolkitLook {
             gtk3.getMethod("gtk_style_context_add_provider_for_screen", long.class, long.class, int.class)
                     .invoke(null, screen, provider, APPLICATION);
         });
-    }
-
-    /** Says whether menus, fields and bars shall be dark. */
-    static void dark(boolean isDark) {
-        ask(() -> toolkit("gtk.OS").getMethod("setDarkThemePreferred", boolean.class).invoke(null, isDark));
     }
 
     private interface Question {

@@ -143,7 +143,6 @@ class PaintedTextTest {
         assertEquals(items.size(), bands.size(), texts + " in " + bands);
         note("menu, pointed at", texts.get(chosen), Contrast.in(pointedAt, bands.get(chosen)));
         assertNotEquals(middle(picture, bands.get(chosen)), middle(pointedAt, bands.get(chosen)), "it stands out");
-        assertEquals(ScreenTheme.isDark(), Contrast.luminance(picture.palette.getRGB(picture.getPixel(2, 2))) < 0.2, "ground of the menu");
         for (int i = 0; i < bands.size(); i++) {
             if (enabled.get(i)) {
                 note("menu", texts.get(i), Contrast.in(picture, bands.get(i)));
