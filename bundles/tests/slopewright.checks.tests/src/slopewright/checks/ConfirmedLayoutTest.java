@@ -52,6 +52,19 @@ class ConfirmedLayoutTest {
         assertEquals(List.of(LEVEL), Standing.toConfirm(open.outcomes()).stream().map(Citation::key).toList());
     }
 
+    /** A value that somebody confirmed stays in the book that is collected of the project, with whatever rests on it. */
+    @Test
+    void theBookKeepsWhatIsConfirmed() {
+        assertTrue(rests());
+        project.getConfirmations().removeIf(confirmation -> LEVEL.equals(confirmation.getValueKey()));
+        assertTrue(rests());
+    }
+
+    private boolean rests() {
+        return RestingValues.of(List.of(ProjectEvaluation.of(project, Optional.empty()))).stream()
+                .anyMatch(value -> value.key().equals(LEVEL) && value.restsOnIt() == 2);
+    }
+
     /** The width of its sectors is from memory and depends on the make: what was entered of the unit in hand stands in for it. */
     @Test
     void sectorsOfTheUnitInHandStandInForThoseOfTheRules() {

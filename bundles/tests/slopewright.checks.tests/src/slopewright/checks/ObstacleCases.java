@@ -99,11 +99,8 @@ final class ObstacleCases {
             line.setKind(ObstacleKind.LINE);
             line.getPlaces().add(Sample.place(-2060, 400, surfaceM(2060) + 5));
         }));
-        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "one without top", Bases::row, sample -> {
-            Obstacle mast = sample.obstacle("mast", -2060, 0, 0);
-            mast.setTopElevationM(null);
-            mast.getPlaces().get(0).setElevationM(null);
-        }));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "one without top", Bases::row,
+                sample -> withoutTop(sample.obstacle("mast", -2060, 0, 0))));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "two units of one name", Bases::row,
                 sample -> sample.unit(0).setLabel(sample.unit(1).getLabel())));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "no survey and no obstacle", Bases::row, sample -> {
@@ -173,12 +170,41 @@ final class ObstacleCases {
         cases.add(RuleCase.of("OBS-04", Result.PASS, "just below", Bases::usRow, sample -> atRange(sample, 2000, top - 0.1)));
         cases.add(RuleCase.of("OBS-04", Result.FAIL, "just above", Bases::usRow, sample -> atRange(sample, 2000, top + 0.1)));
         cases.add(RuleCase.of("OBS-04", Result.PASS, "beyond the range", Bases::usRow, sample -> atRange(sample, 6500, 900)));
+        cases.add(RuleCase.of("OBS-04", Result.FAIL, "just below, surveyed to 20 cm", Bases::usRow,
+                sample -> atRange(sample, 2000, top - 0.1).setVerticalAccuracyM(0.2)));
+        // The same mast 20 m nearer is 0.64 m too high: 20 m x tan 1.833 degrees.
+        cases.add(RuleCase.of("OBS-04", Result.FAIL, "just below, perhaps 20 m nearer", Bases::usRow,
+                sample -> atRange(sample, 2000, top - 0.1).setHorizontalAccuracyM(20.0)));
+        // 10 degrees to each side reach 2000 m x tan 10 degrees = 352.7 m at the mast.
+        cases.add(RuleCase.of("OBS-04", Result.FAIL, "above, within 10 degrees of the approach", Bases::usRow,
+                sample -> atRange(sample, 2000, 340, top + 5)));
+        cases.add(RuleCase.of("OBS-04", Result.PASS, "above, beside 10 degrees of the approach", Bases::usRow,
+                sample -> atRange(sample, 2000, 390, top + 5)));
+        cases.add(RuleCase.of("OBS-04", Result.PASS, "above, accepted by a study", Bases::usRow,
+                sample -> study(atRange(sample, 2000, top + 5), "J. Doe")));
+        cases.add(RuleCase.of("OBS-04", Result.FAIL, "above, a study without a person", Bases::usRow,
+                sample -> study(atRange(sample, 2000, top + 5), null)));
+        cases.add(RuleCase.of("OBS-04", Result.NOT_EVALUATED, "one without top", Bases::usRow,
+                sample -> withoutTop(atRange(sample, 2000, top - 5))));
+        cases.add(RuleCase.of("OBS-04", Result.FAIL, "one above and one without top", Bases::usRow, sample -> {
+            withoutTop(atRange(sample, 1500, 0));
+            atRange(sample, 2000, top + 0.1);
+        }));
         cases.add(RuleCase.of("OBS-04", Result.NOT_APPLICABLE, "ICAO", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("OBS-04", Result.FAIL, "helipad", Bases::padPair, sample -> sample.obstacle("tree", -500, 0, 160)));
     }
 
-    private static void atRange(Sample sample, double rangeM, double topM) {
-        sample.obstacle("mast", sample.unit(0).getAlongM() - rangeM, 0, topM);
+    private static Obstacle atRange(Sample sample, double rangeM, double topM) {
+        return atRange(sample, rangeM, 0, topM);
+    }
+
+    private static Obstacle atRange(Sample sample, double rangeM, double rightM, double topM) {
+        return sample.obstacle("mast", sample.unit(0).getAlongM() - rangeM, rightM, topM);
+    }
+
+    private static void withoutTop(Obstacle obstacle) {
+        obstacle.setTopElevationM(null);
+        obstacle.getPlaces().get(0).setElevationM(null);
     }
 
     private static void rest(List<RuleCase> cases) {
