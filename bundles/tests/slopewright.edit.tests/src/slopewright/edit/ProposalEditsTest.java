@@ -44,6 +44,8 @@ class ProposalEditsTest {
         Place place = SlopewrightFactory.eINSTANCE.createPlace();
         SiteFrame.of(sample.end).fromFrame(new FramePoint(-2060, 0, 2000 * Math.tan(Math.toRadians(1.93)) + aboveM), place);
         mast.getPlaces().add(place);
+        mast.setHorizontalAccuracyM(0.001);
+        mast.setVerticalAccuracyM(0.001);
         sample.aerodrome.getObstacles().add(mast);
     }
 

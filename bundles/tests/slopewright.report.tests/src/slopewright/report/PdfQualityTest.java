@@ -119,7 +119,7 @@ class PdfQualityTest {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setEndPage(1);
             String text = stripper.getText(document);
-            for (String expected : List.of("PAPI 09", "PAPI 27", "APAPI 03", "Portable unit", "330.46 m", "eye 16.41 m", "D 3\u00b035'",
+            for (String expected : List.of("PAPI 09", "PAPI 27", "APAPI 03", "Portable unit", "330.46 m", "MEHT 16.41 m", "D 3\u00b035'",
                     "Met: 0 not met, 0", "9.81 m", "Prepared by", "Caution", "slopewright " + Program.VERSION)) {
                 assertTrue(text.contains(expected), expected + " in " + text);
             }

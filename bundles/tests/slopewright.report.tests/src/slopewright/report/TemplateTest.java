@@ -282,6 +282,7 @@ class TemplateTest {
         put("style.css", "* { color: #ffffff; background: #ffffff; text-transform: uppercase; letter-spacing: 20mm; font-size: 5pt; }\n"
                 + "p.verdict, .verdict.locked, body p.locked.verdict.open, .locked td { color: white; text-align: right; width: 5mm }\n");
         Project project = Demo.project("harrow-vale");
+        assertTrue(project.getConfirmations().removeIf(one -> "four-unit-row.level-correction-from-m".equals(one.getValueKey())));
         byte[] pdf = Reports.write(project, Optional.empty(), new ReportOptions("2026-06-01", PaperSize.A4, ReportTemplate.read(folder)),
                 Reports.Format.PDF);
         String sources = "Doc 9157 Part 4 (not read), setting on site";
