@@ -30,7 +30,8 @@ public final class ConfirmedLayoutRule extends AidRule {
     @Override
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         facts.laid();
-        List<Citation> resting = facts.evaluation().restsOn().stream().filter(citation -> citation.provenance().needsConfirmation()).toList();
+        List<Citation> resting = facts.evaluation().restsOn().stream()
+                .filter(citation -> citation.provenance().needsConfirmation()).toList();
         List<Citation> open = resting.stream().filter(Citation::toConfirm).toList();
         outcomes.about(facts.aid()).met(true).citing(resting).saying(open.isEmpty() ? "confirmed" : "open", ElementNames.of(facts.aid()),
                 Words.list(open.stream().map(Citation::key).distinct().map(ValueNames::of).toList())).add();
