@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -30,6 +31,7 @@ import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
+import slopewright.messages.MessageRenderer;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
@@ -37,6 +39,7 @@ import slopewright.model.util.Ids;
 /** Everything that a project gives: outcomes, the figures of its aids, and what is exported. */
 final class Results {
     private static final LocalDate DAY = LocalDate.of(2026, 6, 1);
+    private static final MessageRenderer ENGLISH = MessageRenderer.of(Locale.ENGLISH);
     private static final Set<String> READ_BACK = Set.of("REC-03", "REC-04");
 
     private final ProjectEvaluation evaluation;
@@ -125,10 +128,10 @@ final class Results {
     /** Returns what is handed over, as it is written. */
     List<String> exports() {
         List<String> texts = new ArrayList<>();
-        texts.add(new String(GeoJsonFile.bytes(MapExport.of(evaluation, evaluation.aids(), MapExport.USUAL_BEAM_M)),
+        texts.add(new String(GeoJsonFile.bytes(MapExport.of(evaluation, evaluation.aids(), MapExport.USUAL_BEAM_M, ENGLISH)),
                 StandardCharsets.UTF_8));
-        for (Sheet sheet : List.of(SettingOutSchedule.of(evaluation, DAY).sheet(), PublishedData.of(evaluation).sheet(),
-                LoadSchedule.of(evaluation.project()).sheet())) {
+        for (Sheet sheet : List.of(SettingOutSchedule.of(evaluation, DAY).sheet(ENGLISH),
+                PublishedData.of(evaluation).sheet(ENGLISH), LoadSchedule.of(evaluation.project()).sheet(ENGLISH))) {
             texts.add(new String(SheetFile.csv(sheet), StandardCharsets.UTF_8));
         }
         return texts;
