@@ -9,14 +9,8 @@ import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
-import org.eclipse.jface.viewers.ColumnViewerEditorActivationListener;
-import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
-import org.eclipse.jface.viewers.ColumnViewerEditorDeactivationEvent;
 import org.eclipse.jface.viewers.TableViewer;
-import org.eclipse.jface.viewers.TableViewerEditor;
-import org.eclipse.jface.viewers.TableViewerFocusCellManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.StyledText;
@@ -41,7 +35,7 @@ import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.review.internal.Messages;
-import slopewright.ui.properties.FocusFrame;
+import slopewright.ui.properties.CellEditing;
 import slopewright.ui.review.internal.measured.MeasuredTable;
 
 /** The chosen aid as it was built: planned and measured values of every unit, what they come to, and what stands against acceptance. */
@@ -97,8 +91,8 @@ public final class MeasuredView extends LateView {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         table = new MeasuredTable(sash, this::perform);
         AccessibleName.give(table.viewer().getTable(), getPartName());
-        editByKeyboard(table.viewer());
-        table.viewer().getColumnViewerEditor().addEditorActivationListener(new Closed());
+        // rows that came or went while a cell was open are shown once it is closed
+        CellEditing.begin(table.viewer(), ColumnViewerEditorActivationEvent.MOUSE_CLICK_SELECTION, this::update);
         table.viewer().getTable().addListener(SWT.MouseDoubleClick, event -> table.selectedId().ifPresent(id -> follower.reveal(id)));
         summary = new StyledText(sash, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
         AccessibleName.give(summary, getPartName());
@@ -114,47 +108,6 @@ public final class MeasuredView extends LateView {
         });
         follower = new DocumentFollower(getSite().getPage(), new Follow(), document -> switched());
         switched();
-    }
-
-    /** Cells are reached by the arrow keys, opened by Enter, F2 or a click, and left to the next one by Tab. */
-    private static void editByKeyboard(TableViewer viewer) {
-        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer, new FocusFrame(viewer));
-        ColumnViewerEditorActivationStrategy strategy = new ColumnViewerEditorActivationStrategy(viewer) {
-            @Override
-            protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
-                boolean key = event.eventType == ColumnViewerEditorActivationEvent.KEY_PRESSED
-                        && (event.keyCode == SWT.F2 || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR);
-                return key || event.eventType == ColumnViewerEditorActivationEvent.TRAVERSAL
-                        || event.eventType == ColumnViewerEditorActivationEvent.MOUSE_CLICK_SELECTION
-                        || event.eventType == ColumnViewerEditorActivationEvent.PROGRAMMATIC;
-            }
-        };
-        TableViewerEditor.create(viewer, focus, strategy, ColumnViewerEditor.TABBING_HORIZONTAL
-                | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR | ColumnViewerEditor.KEYBOARD_ACTIVATION);
-    }
-
-    /** Rows that came or went while a cell was open are shown once it is closed. */
-    private final class Closed extends ColumnViewerEditorActivationListener {
-
-        @Override
-        public void beforeEditorActivated(ColumnViewerEditorActivationEvent event) {
-            // nothing to do
-        }
-
-        @Override
-        public void afterEditorActivated(ColumnViewerEditorActivationEvent event) {
-            // nothing to do
-        }
-
-        @Override
-        public void beforeEditorDeactivated(ColumnViewerEditorDeactivationEvent event) {
-            // nothing to do
-        }
-
-        @Override
-        public void afterEditorDeactivated(ColumnViewerEditorDeactivationEvent event) {
-            aids.getDisplay().asyncExec(MeasuredView.this::update);
-        }
     }
 
     private void switched() {

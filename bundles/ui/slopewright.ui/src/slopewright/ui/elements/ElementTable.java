@@ -11,17 +11,11 @@ import java.util.function.Consumer;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.CellEditor;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
-import org.eclipse.jface.viewers.ColumnViewerEditor;
 import org.eclipse.jface.viewers.ColumnViewerEditorActivationEvent;
-import org.eclipse.jface.viewers.ColumnViewerEditorActivationListener;
-import org.eclipse.jface.viewers.ColumnViewerEditorActivationStrategy;
-import org.eclipse.jface.viewers.ColumnViewerEditorDeactivationEvent;
 import org.eclipse.jface.viewers.EditingSupport;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
-import org.eclipse.jface.viewers.TableViewerEditor;
-import org.eclipse.jface.viewers.TableViewerFocusCellManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.TableColumn;
@@ -30,8 +24,8 @@ import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.geometry.Decimals;
 import slopewright.model.Identified;
+import slopewright.ui.properties.CellEditing;
 import slopewright.ui.properties.CheckedTextCellEditor;
-import slopewright.ui.properties.FocusFrame;
 import slopewright.ui.theme.TypeScale;
 
 /** The table of one sheet: sorted by a click on a heading, filtered by a word, typed into by F2, Enter or a click, and on by Tab. */
@@ -72,46 +66,11 @@ final class ElementTable {
         viewer.getTable().setLinesVisible(true);
         viewer.setUseHashlookup(true);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
-        TableViewerFocusCellManager focus = new TableViewerFocusCellManager(viewer, new FocusFrame(viewer));
-        TableViewerEditor.create(viewer, focus, new ColumnViewerEditorActivationStrategy(viewer) {
-            @Override
-            protected boolean isEditorActivationEvent(ColumnViewerEditorActivationEvent event) {
-                boolean key = event.eventType == ColumnViewerEditorActivationEvent.KEY_PRESSED
-                        && (event.keyCode == SWT.F2 || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR);
-                return key || event.eventType == ColumnViewerEditorActivationEvent.TRAVERSAL
-                        || event.eventType == ColumnViewerEditorActivationEvent.MOUSE_DOUBLE_CLICK_SELECTION
-                        || event.eventType == ColumnViewerEditorActivationEvent.PROGRAMMATIC;
+        CellEditing.begin(viewer, ColumnViewerEditorActivationEvent.MOUSE_DOUBLE_CLICK_SELECTION, () -> {
+            if (late) {
+                arrange();
             }
-        }, ColumnViewerEditor.TABBING_HORIZONTAL | ColumnViewerEditor.TABBING_MOVE_TO_ROW_NEIGHBOR
-                | ColumnViewerEditor.KEYBOARD_ACTIVATION);
-        viewer.getColumnViewerEditor().addEditorActivationListener(new Closing());
-    }
-
-    private final class Closing extends ColumnViewerEditorActivationListener {
-
-        @Override
-        public void beforeEditorActivated(ColumnViewerEditorActivationEvent event) {
-            // the rows stay as they are
-        }
-
-        @Override
-        public void afterEditorActivated(ColumnViewerEditorActivationEvent event) {
-            // the rows stay as they are
-        }
-
-        @Override
-        public void beforeEditorDeactivated(ColumnViewerEditorDeactivationEvent event) {
-            // the rows stay as they are
-        }
-
-        @Override
-        public void afterEditorDeactivated(ColumnViewerEditorDeactivationEvent event) {
-            viewer.getTable().getDisplay().asyncExec(() -> {
-                if (late && !viewer.getTable().isDisposed()) {
-                    arrange();
-                }
-            });
-        }
+        });
     }
 
     TableViewer viewer() {

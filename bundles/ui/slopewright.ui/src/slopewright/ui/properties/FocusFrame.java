@@ -7,10 +7,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 
 /** Shows which cell the keyboard has reached by a frame around it; text, image and selection stay as they are. */
-public final class FocusFrame extends FocusCellHighlighter {
+final class FocusFrame extends FocusCellHighlighter {
 
     /** Makes the frame of a viewer. */
-    public FocusFrame(ColumnViewer viewer) {
+    FocusFrame(ColumnViewer viewer) {
         super(viewer);
         viewer.getControl().addListener(SWT.PaintItem, this::paint);
     }
