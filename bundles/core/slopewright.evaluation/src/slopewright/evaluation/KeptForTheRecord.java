@@ -44,7 +44,8 @@ public final class KeptForTheRecord {
             "BackgroundImage.hidden", "Runway.surface", "Runway.paved", "GlidePathAid.kind", "MeasuredUnit.person",
             "MeasuredUnit.instrument", "MeasuredUnit.date", "Inspection.organisation", "ReviewNote.text",
             "ReviewNote.person", "EquipmentType.massKg", "EquipmentType.supply", "Circuit.supply", "AeroplaneGroup.sharePercent",
-            "ValueOverride.reason", "ValueOverride.person", "ValueOverride.date", "MagneticVariation.source", "Aerodrome.verticalDatum");
+            "ValueOverride.reason", "ValueOverride.person", "ValueOverride.date", "MagneticVariation.source", "Aerodrome.verticalDatum",
+            "Aerodrome.coordinateEpoch", "Aerodrome.coordinateAccuracyM");
     private static final Set<ApproachType> NO_SWITCH_OVER = Set.of(ApproachType.VISUAL, ApproachType.PRECISION_CAT_II_III);
     private static final Set<String> HAND_CONTROLS = Set.of("EquipmentType.plateZero", "EquipmentType.plateSense",
             "EquipmentType.lowerHair", "EquipmentType.upperHair", "EquipmentType.handOrder");

@@ -42,8 +42,8 @@ import slopewright.standards.SignedNames;
  * What has a name of its own, and a ground level, is read back by itself, with all that it holds and that is not, and with what holds it:
  * an aid at another end of the runway is another aid. Of the ends of a runway the order counts too, for the first is where its distances
  * begin. An entry on which no result rests ({@link KeptForTheRecord}) is not sealed, so that a remark can be written at any time; the
- * vertical datum is sealed nevertheless, for it says what every height means. Entries that are not set leave no trace, so that a seal holds
- * when the model gains an attribute.
+ * vertical datum is sealed nevertheless, for it says what every height means, and so are epoch and accuracy of the coordinates. Entries
+ * that are not set leave no trace, so that a seal holds when the model gains an attribute.
  * <p>
  * What the project itself says for all that it holds, the rule set, the stage and the values that replace published ones, is read back with
  * the aerodrome. Its date is not: every read-back is held against it (rule REC-03), so that it can move on without breaking seals.
@@ -51,7 +51,8 @@ import slopewright.standards.SignedNames;
  * rule set confirms nothing.
  */
 public final class ReadBacks {
-    private static final Set<String> SEALED_NEVERTHELESS = Set.of("Aerodrome.verticalDatum");
+    private static final Set<String> SEALED_NEVERTHELESS = Set.of("Aerodrome.verticalDatum", "Aerodrome.coordinateEpoch",
+            "Aerodrome.coordinateAccuracyM");
     private static final Set<String> WRITTEN_LATER = Set.of("Project.date", "Project.confirmations", "Project.reviewNotes",
             "Project.readBacks");
 

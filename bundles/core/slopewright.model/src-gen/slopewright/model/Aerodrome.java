@@ -20,6 +20,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link slopewright.model.Aerodrome#getVerticalDatum <em>Vertical Datum</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getGeoidOffsetM <em>Geoid Offset M</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getCoordinateReference <em>Coordinate Reference</em>}</li>
+ *   <li>{@link slopewright.model.Aerodrome#getCoordinateEpoch <em>Coordinate Epoch</em>}</li>
+ *   <li>{@link slopewright.model.Aerodrome#getCoordinateAccuracyM <em>Coordinate Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getGridRotationDeg <em>Grid Rotation Deg</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getMagneticVariation <em>Magnetic Variation</em>}</li>
  *   <li>{@link slopewright.model.Aerodrome#getRunways <em>Runways</em>}</li>
@@ -192,6 +194,50 @@ public interface Aerodrome extends Named {
 	 * @generated
 	 */
 	void setCoordinateReference(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Coordinate Epoch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Coordinate Epoch</em>' attribute.
+	 * @see #setCoordinateEpoch(Double)
+	 * @see slopewright.model.SlopewrightPackage#getAerodrome_CoordinateEpoch()
+	 * @model
+	 * @generated
+	 */
+	Double getCoordinateEpoch();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Aerodrome#getCoordinateEpoch <em>Coordinate Epoch</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Coordinate Epoch</em>' attribute.
+	 * @see #getCoordinateEpoch()
+	 * @generated
+	 */
+	void setCoordinateEpoch(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Coordinate Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Coordinate Accuracy M</em>' attribute.
+	 * @see #setCoordinateAccuracyM(Double)
+	 * @see slopewright.model.SlopewrightPackage#getAerodrome_CoordinateAccuracyM()
+	 * @model
+	 * @generated
+	 */
+	Double getCoordinateAccuracyM();
+
+	/**
+	 * Sets the value of the '{@link slopewright.model.Aerodrome#getCoordinateAccuracyM <em>Coordinate Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Coordinate Accuracy M</em>' attribute.
+	 * @see #getCoordinateAccuracyM()
+	 * @generated
+	 */
+	void setCoordinateAccuracyM(Double value);
 
 	/**
 	 * Returns the value of the '<em><b>Grid Rotation Deg</b></em>' attribute.

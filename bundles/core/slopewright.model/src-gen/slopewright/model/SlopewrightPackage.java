@@ -1011,13 +1011,31 @@ public interface SlopewrightPackage extends EPackage {
 	int AERODROME__COORDINATE_REFERENCE = NAMED_FEATURE_COUNT + 6;
 
 	/**
+	 * The feature id for the '<em><b>Coordinate Epoch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AERODROME__COORDINATE_EPOCH = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Coordinate Accuracy M</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int AERODROME__COORDINATE_ACCURACY_M = NAMED_FEATURE_COUNT + 8;
+
+	/**
 	 * The feature id for the '<em><b>Grid Rotation Deg</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__GRID_ROTATION_DEG = NAMED_FEATURE_COUNT + 7;
+	int AERODROME__GRID_ROTATION_DEG = NAMED_FEATURE_COUNT + 9;
 
 	/**
 	 * The feature id for the '<em><b>Magnetic Variation</b></em>' containment reference.
@@ -1026,7 +1044,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__MAGNETIC_VARIATION = NAMED_FEATURE_COUNT + 8;
+	int AERODROME__MAGNETIC_VARIATION = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The feature id for the '<em><b>Runways</b></em>' containment reference list.
@@ -1035,7 +1053,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__RUNWAYS = NAMED_FEATURE_COUNT + 9;
+	int AERODROME__RUNWAYS = NAMED_FEATURE_COUNT + 11;
 
 	/**
 	 * The feature id for the '<em><b>Helipads</b></em>' containment reference list.
@@ -1044,7 +1062,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__HELIPADS = NAMED_FEATURE_COUNT + 10;
+	int AERODROME__HELIPADS = NAMED_FEATURE_COUNT + 12;
 
 	/**
 	 * The feature id for the '<em><b>Aeroplane Groups</b></em>' containment reference list.
@@ -1053,7 +1071,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__AEROPLANE_GROUPS = NAMED_FEATURE_COUNT + 11;
+	int AERODROME__AEROPLANE_GROUPS = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The feature id for the '<em><b>Obstacles</b></em>' containment reference list.
@@ -1062,7 +1080,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__OBSTACLES = NAMED_FEATURE_COUNT + 12;
+	int AERODROME__OBSTACLES = NAMED_FEATURE_COUNT + 14;
 
 	/**
 	 * The feature id for the '<em><b>Ground Levels</b></em>' containment reference list.
@@ -1071,7 +1089,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__GROUND_LEVELS = NAMED_FEATURE_COUNT + 13;
+	int AERODROME__GROUND_LEVELS = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The feature id for the '<em><b>Taxiway Edges</b></em>' containment reference list.
@@ -1080,7 +1098,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__TAXIWAY_EDGES = NAMED_FEATURE_COUNT + 14;
+	int AERODROME__TAXIWAY_EDGES = NAMED_FEATURE_COUNT + 16;
 
 	/**
 	 * The feature id for the '<em><b>Circuits</b></em>' containment reference list.
@@ -1089,7 +1107,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__CIRCUITS = NAMED_FEATURE_COUNT + 15;
+	int AERODROME__CIRCUITS = NAMED_FEATURE_COUNT + 17;
 
 	/**
 	 * The feature id for the '<em><b>Equipment Types</b></em>' containment reference list.
@@ -1098,7 +1116,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__EQUIPMENT_TYPES = NAMED_FEATURE_COUNT + 16;
+	int AERODROME__EQUIPMENT_TYPES = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The feature id for the '<em><b>Background Images</b></em>' containment reference list.
@@ -1107,7 +1125,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__BACKGROUND_IMAGES = NAMED_FEATURE_COUNT + 17;
+	int AERODROME__BACKGROUND_IMAGES = NAMED_FEATURE_COUNT + 19;
 
 	/**
 	 * The feature id for the '<em><b>Obstacle Surveys</b></em>' containment reference list.
@@ -1116,7 +1134,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME__OBSTACLE_SURVEYS = NAMED_FEATURE_COUNT + 18;
+	int AERODROME__OBSTACLE_SURVEYS = NAMED_FEATURE_COUNT + 20;
 
 	/**
 	 * The number of structural features of the '<em>Aerodrome</em>' class.
@@ -1125,7 +1143,7 @@ public interface SlopewrightPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int AERODROME_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
+	int AERODROME_FEATURE_COUNT = NAMED_FEATURE_COUNT + 21;
 
 	/**
 	 * The number of operations of the '<em>Aerodrome</em>' class.
@@ -5562,6 +5580,28 @@ public interface SlopewrightPackage extends EPackage {
 	EAttribute getAerodrome_CoordinateReference();
 
 	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Aerodrome#getCoordinateEpoch <em>Coordinate Epoch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Coordinate Epoch</em>'.
+	 * @see slopewright.model.Aerodrome#getCoordinateEpoch()
+	 * @see #getAerodrome()
+	 * @generated
+	 */
+	EAttribute getAerodrome_CoordinateEpoch();
+
+	/**
+	 * Returns the meta object for the attribute '{@link slopewright.model.Aerodrome#getCoordinateAccuracyM <em>Coordinate Accuracy M</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Coordinate Accuracy M</em>'.
+	 * @see slopewright.model.Aerodrome#getCoordinateAccuracyM()
+	 * @see #getAerodrome()
+	 * @generated
+	 */
+	EAttribute getAerodrome_CoordinateAccuracyM();
+
+	/**
 	 * Returns the meta object for the attribute '{@link slopewright.model.Aerodrome#getGridRotationDeg <em>Grid Rotation Deg</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -9323,6 +9363,22 @@ public interface SlopewrightPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute AERODROME__COORDINATE_REFERENCE = eINSTANCE.getAerodrome_CoordinateReference();
+
+		/**
+		 * The meta object literal for the '<em><b>Coordinate Epoch</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AERODROME__COORDINATE_EPOCH = eINSTANCE.getAerodrome_CoordinateEpoch();
+
+		/**
+		 * The meta object literal for the '<em><b>Coordinate Accuracy M</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute AERODROME__COORDINATE_ACCURACY_M = eINSTANCE.getAerodrome_CoordinateAccuracyM();
 
 		/**
 		 * The meta object literal for the '<em><b>Grid Rotation Deg</b></em>' attribute feature.

@@ -15,6 +15,7 @@ import slopewright.model.Helipad;
 import slopewright.model.Place;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
+import slopewright.siting.site.CoordinateBasis;
 import slopewright.siting.site.SiteFrame;
 
 /**
@@ -93,7 +94,7 @@ public record GridPlacement(UnaryOperator<ScenePoint> place, double turnDeg) {
     public static String words(DrawnAid drawn) {
         Aerodrome aerodrome = drawn.project().getAerodrome();
         if (of(drawn.frame()).isPresent()) {
-            return drawn.say("drawing.grid", Words.name(aerodrome.getCoordinateReference()));
+            return drawn.say("drawing.grid", CoordinateBasis.of(aerodrome).words());
         }
         Place base = base(drawn);
         return drawn.say("drawing.grid-about", Words.name(drawn.language().fixed(base.getLatitudeDeg(), 8)),

@@ -15,6 +15,7 @@ import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Project;
+import slopewright.siting.site.CoordinateBasis;
 
 /**
  * What stands at the foot of a drawing that is handed over.
@@ -145,8 +146,7 @@ public record TitleBlock(Map<Field, String> contents, MessageRenderer language) 
         if (aerodrome == null) {
             return "-";
         }
-        String reference = aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference();
-        return language.render(Message.of("drawing.datum", Words.name(reference),
+        return language.render(Message.of("drawing.datum", CoordinateBasis.of(aerodrome).words(),
                 Words.name(text(aerodrome.getVerticalDatum()))));
     }
 

@@ -32,8 +32,9 @@ public final class GeoJsonFile {
             json.writeStartObject();
             json.writeStringField("type", "FeatureCollection");
             json.writeStringField("name", document.name());
-            json.writeStringField("verticalDatum", document.verticalDatum());
-            value(json, "geoidOffsetM", document.geoidOffsetM().isPresent() ? document.geoidOffsetM().getAsDouble() : null);
+            for (Map.Entry<String, Object> fact : document.basis().facts().entrySet()) {
+                value(json, fact.getKey(), fact.getValue());
+            }
             for (Map.Entry<String, String> fact : document.made().facts(document.words()).entrySet()) {
                 json.writeStringField(fact.getKey(), fact.getValue());
             }

@@ -91,8 +91,9 @@ public final class GeoPackageFile {
 
     private List<SqliteFile.Row> about() {
         Map<String, String> facts = new LinkedHashMap<>(document.made().facts(document.words()));
-        facts.put("verticalDatum", document.verticalDatum());
-        document.geoidOffsetM().ifPresent(offset -> facts.put("geoidOffsetM", PlainNumbers.property(offset).toPlainString()));
+        document.basis().facts().forEach((name, value) -> facts.put(name, value == null ? "" : value instanceof Double number ? PlainNumbers
+                .property(number).toPlainString() : value.toString()));
+        facts.values().removeIf(String::isEmpty);
         List<SqliteFile.Row> rows = new ArrayList<>();
         facts.forEach((name, value) -> rows.add(new SqliteFile.Row(rows.size() + 1L, Arrays.asList(null, name, value))));
         document.notes().forEach(note -> rows.add(new SqliteFile.Row(rows.size() + 1L, Arrays.asList(null, "note", note))));
@@ -127,7 +128,8 @@ public final class GeoPackageFile {
         }
         layers.add(new SqliteFile.Table(table, sql.append(')').toString(), rows, List.of()));
         contents.add(new SqliteFile.Row(contents.size() + 1L, Arrays.asList(table, "features", table, document.words().render(Message.of(
-                "map.elevations-above", Words.name(document.verticalDatum()))), day, box[0], box[1], box[2], box[3], (long) WGS84)));
+                "map.elevations-above", Words.name(document.basis().verticalDatum()))), day, box[0], box[1], box[2], box[3],
+                (long) WGS84)));
         boolean all = features.stream().allMatch(MapFeature::isHigh);
         long z = all ? 1 : features.stream().anyMatch(MapFeature::isHigh) ? 2 : 0;
         geometries.add(new SqliteFile.Row(geometries.size() + 1L, Arrays.asList(table, "geom", geometryType(features), (long) WGS84, z,

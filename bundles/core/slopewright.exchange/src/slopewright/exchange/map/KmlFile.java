@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -35,7 +35,7 @@ public final class KmlFile {
 
     private final XMLStreamWriter xml;
     private final boolean icons;
-    private OptionalDouble geoidOffsetM = OptionalDouble.empty();
+    private Optional<Double> geoidOffsetM = Optional.empty();
 
     private KmlFile(XMLStreamWriter xml, boolean icons) {
         this.xml = xml;
@@ -88,7 +88,7 @@ public final class KmlFile {
         xml.writeStartElement(NAMESPACE, "kml");
         xml.writeDefaultNamespace(NAMESPACE);
         open("Document");
-        geoidOffsetM = document.geoidOffsetM();
+        geoidOffsetM = document.basis().geoidOffsetM();
         text("name", document.name());
         text("description", String.join("\n", document.notes()) + "\n" + heights(document));
         for (MapStyle kind : MapStyle.values()) {
@@ -98,9 +98,10 @@ public final class KmlFile {
         for (Map.Entry<String, String> fact : document.made().facts(document.words()).entrySet()) {
             data(fact.getKey(), fact.getValue());
         }
-        data("verticalDatum", document.verticalDatum());
-        if (document.geoidOffsetM().isPresent()) {
-            data("geoidOffsetM", document.geoidOffsetM().getAsDouble());
+        for (Map.Entry<String, Object> fact : document.basis().facts().entrySet()) {
+            if (fact.getValue() != null) {
+                data(fact.getKey(), fact.getValue());
+            }
         }
         close();
         for (MapStyle kind : MapStyle.values()) {
@@ -123,8 +124,9 @@ public final class KmlFile {
 
     /** Says what an altitude is: viewers take it as a height above a geoid of the whole earth, which the datum of an aerodrome is not. */
     private static String heights(MapDocument document) {
-        return document.words().render(Message.of("map.kml.altitudes")) + " " + document.words().render(document.geoidOffsetM().isPresent()
-                ? Message.of("map.kml.offset", Words.quantity(document.geoidOffsetM().getAsDouble(), Notation.EXACT))
+        Optional<Double> offset = document.basis().geoidOffsetM();
+        return document.words().render(Message.of("map.kml.altitudes")) + " " + document.words().render(offset.isPresent()
+                ? Message.of("map.kml.offset", Words.quantity(offset.get(), Notation.EXACT))
                 : Message.of("map.kml.no-offset"));
     }
 
@@ -167,7 +169,7 @@ public final class KmlFile {
             }
         }
         if (geoidOffsetM.isPresent() && feature.isHigh() && feature.shape() == MapFeature.Shape.POINT) {
-            data("heightAboveEllipsoidM", feature.positions().get(0).elevationM() + geoidOffsetM.getAsDouble());
+            data("heightAboveEllipsoidM", feature.positions().get(0).elevationM() + geoidOffsetM.get());
         }
         close();
         switch (feature.shape()) {

@@ -2,7 +2,6 @@ package slopewright.exchange.map;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
 
 import slopewright.evaluation.MadeFrom;
 import slopewright.messages.MessageRenderer;
@@ -10,22 +9,20 @@ import slopewright.messages.MessageRenderer;
 /**
  * Features with what a reader must know to use them.
  *
- * @param name          name of the document
- * @param verticalDatum name of the datum of all elevations
- * @param geoidOffsetM  height of that datum above the WGS 84 ellipsoid here, metres; empty where it is not known
- * @param notes         what a reader must know, one sentence each
- * @param made          what they are made from
- * @param features      the features, in their order
- * @param words         the language that it speaks
+ * @param name     name of the document
+ * @param basis    what its numbers count from
+ * @param notes    what a reader must know, one sentence each
+ * @param made     what they are made from
+ * @param features the features, in their order
+ * @param words    the language that it speaks
  */
-public record MapDocument(String name, String verticalDatum, OptionalDouble geoidOffsetM, List<String> notes, MadeFrom made,
+public record MapDocument(String name, MapBasis basis, List<String> notes, MadeFrom made,
         List<MapFeature> features, MessageRenderer words) {
 
     /** Copies the lists. */
     public MapDocument {
         Objects.requireNonNull(name);
-        Objects.requireNonNull(verticalDatum);
-        Objects.requireNonNull(geoidOffsetM);
+        Objects.requireNonNull(basis);
         Objects.requireNonNull(made);
         Objects.requireNonNull(words);
         notes = List.copyOf(notes);
@@ -34,6 +31,6 @@ public record MapDocument(String name, String verticalDatum, OptionalDouble geoi
 
     /** Returns the document with what else is known of where it comes from. */
     public MapDocument from(MadeFrom origin) {
-        return new MapDocument(name, verticalDatum, geoidOffsetM, notes, origin, features, words);
+        return new MapDocument(name, basis, notes, origin, features, words);
     }
 }

@@ -3,7 +3,6 @@ package slopewright.exchange.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.MadeFrom;
@@ -64,10 +63,8 @@ public final class MapExport {
         GroundFeatures.add(aerodrome, features, words);
         ObstacleFeatures.add(aerodrome, places, aids, features, words);
         SurveyPointFeatures.add(aids, features, words);
-        OptionalDouble geoid = aerodrome.getGeoidOffsetM() == null ? OptionalDouble.empty()
-                : OptionalDouble.of(aerodrome.getGeoidOffsetM());
         return new MapDocument(project.getName() == null ? words.say(Message.of("map.unnamed")) : project.getName(),
-                words.say(datum(aerodrome)), geoid, words.notes(), MadeFrom.of(evaluation), features, renderer);
+                MapBasis.of(aerodrome, words.say(datum(aerodrome))), words.notes(), MadeFrom.of(evaluation), features, renderer);
     }
 
     private static void add(AidEvaluation aid, double beamLengthM, List<MapFeature> features, MapWords words) {

@@ -26,6 +26,7 @@ import slopewright.model.Project;
 import slopewright.model.io.Program;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
+import slopewright.siting.site.CoordinateBasis;
 
 /**
  * The lenses of all units as points for a total station: on the grid of the aerodrome, elevations in its vertical datum, metres to the
@@ -133,8 +134,8 @@ public record PointList(List<Point> points, Project project, MadeFrom made) {
             Aerodrome aerodrome = project.getAerodrome();
             xml.writeEmptyElement("CoordinateSystem");
             String reference = Optional.ofNullable(aerodrome.getCoordinateReference()).orElse("");
-            attributes(xml, "desc", reference, "epsgCode", reference.replaceFirst("^EPSG:", ""), "verticalDatum", Optional.ofNullable(
-                    aerodrome.getVerticalDatum()).orElseGet(
+            attributes(xml, "desc", renderer.write(CoordinateBasis.of(aerodrome).words()), "epsgCode",
+                    reference.replaceFirst("^EPSG:", ""), "verticalDatum", Optional.ofNullable(aerodrome.getVerticalDatum()).orElseGet(
                             () -> renderer.write(Words.term("report.not-known"))));
             xml.writeEmptyElement("Project");
             attributes(xml, "name", String.valueOf(project.getName()), "desc", renderer.render(Message.of("points.made", Words.name(

@@ -22,6 +22,7 @@ import slopewright.model.LightUnit;
 import slopewright.model.RunwayEnd;
 import slopewright.siting.ElementNames;
 import slopewright.siting.magnetic.SiteVariation;
+import slopewright.siting.site.CoordinateBasis;
 import slopewright.standards.CitedValue;
 
 /**
@@ -52,6 +53,8 @@ public record SettingOutSchedule(List<SettingOutUnit> units, List<Message> notes
         List<SettingOutUnit> units = new ArrayList<>();
         List<Message> notes = new ArrayList<>(List.of(Message.of("sheet.setting-out.confirm"), Message.of("sheet.setting-out.chainages"),
                 Message.of("sheet.setting-out.staff"), Message.of("sheet.setting-out.datum", datum(evaluation.project().getAerodrome()))));
+        Optional.ofNullable(evaluation.project().getAerodrome()).map(CoordinateBasis::of).ifPresent(basis -> notes.add(Message.of(
+                "sheet.setting-out.coordinates", basis.words())));
         for (AidEvaluation aid : evaluation.aids()) {
             Argument host = ElementNames.of(aid.host());
             Attempt<SiteVariation> variation = Attempt.of(() -> SiteVariation.of(aid.host(), day));

@@ -32,6 +32,8 @@ import slopewright.siting.site.SiteFrame;
 /** Makes model elements of the shapes of one survey file. */
 final class ShapeElements {
 
+    /** A year is written to a tenth. */
+    private static final double SAME_EPOCH_YEARS = 0.1;
     /** What a file says that this program wrote for an aerodrome that names none. */
     private static final String NOT_KNOWN = "not known";
     private static final double LOWEST_M = -500;
@@ -169,6 +171,14 @@ final class ShapeElements {
         if (isOtherDatum(named)) {
             throw new ExchangeException(file.toString(), 0, otherDatum(named));
         }
+    }
+
+    /** Says where coordinates of a file hold for another epoch than those of the aerodrome: the ground moves centimetres a year. */
+    Optional<String> otherEpoch(double year) {
+        Double own = aerodrome.getCoordinateEpoch();
+        return own != null && Math.abs(own - year) < SAME_EPOCH_YEARS ? Optional.empty()
+                : Optional.of("coordinates of the epoch " + year + " are taken as they are; the aerodrome "
+                        + (own == null ? "names no epoch" : "has the epoch " + own));
     }
 
     private boolean isOtherDatum(String named) {

@@ -73,6 +73,15 @@ public final class SurveyFile {
             // whoever does not know better takes them as they are
         }
 
+        /**
+         * Hears for which epoch the file itself says that its coordinates hold.
+         *
+         * @param year a decimal year
+         */
+        default void holdsAt(double year) {
+            // whoever does not know better takes them as they are
+        }
+
         /** Returns whether the points of a table are taken all at once, if they are fit for it. */
         default boolean wantsColumns() {
             return false;

@@ -186,6 +186,11 @@ public final class SurveyInput {
         sink.elevationsIn(name);
     }
 
+    /** Says for which epoch, a decimal year, the file has its coordinates. */
+    public void holdsAt(double year) {
+        sink.holdsAt(year);
+    }
+
     /** Returns whether the points of a table are taken all at once: never of one whose columns or units somebody named. */
     public boolean wantsColumns() {
         return table.isEmpty() && sink.wantsColumns();

@@ -193,6 +193,11 @@ public final class SurveyReading {
         }
 
         @Override
+        public void holdsAt(double year) {
+            maker.otherEpoch(year).ifPresent(notes::add);
+        }
+
+        @Override
         public boolean wantsColumns() {
             return sink.wantsColumns();
         }

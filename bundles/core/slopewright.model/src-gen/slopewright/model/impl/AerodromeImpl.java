@@ -46,6 +46,8 @@ import slopewright.model.TaxiwayEdge;
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getVerticalDatum <em>Vertical Datum</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getGeoidOffsetM <em>Geoid Offset M</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getCoordinateReference <em>Coordinate Reference</em>}</li>
+ *   <li>{@link slopewright.model.impl.AerodromeImpl#getCoordinateEpoch <em>Coordinate Epoch</em>}</li>
+ *   <li>{@link slopewright.model.impl.AerodromeImpl#getCoordinateAccuracyM <em>Coordinate Accuracy M</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getGridRotationDeg <em>Grid Rotation Deg</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getMagneticVariation <em>Magnetic Variation</em>}</li>
  *   <li>{@link slopewright.model.impl.AerodromeImpl#getRunways <em>Runways</em>}</li>
@@ -202,6 +204,46 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 	 * @ordered
 	 */
 	protected String coordinateReference = COORDINATE_REFERENCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCoordinateEpoch() <em>Coordinate Epoch</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCoordinateEpoch()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double COORDINATE_EPOCH_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCoordinateEpoch() <em>Coordinate Epoch</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCoordinateEpoch()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double coordinateEpoch = COORDINATE_EPOCH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCoordinateAccuracyM() <em>Coordinate Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCoordinateAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double COORDINATE_ACCURACY_M_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCoordinateAccuracyM() <em>Coordinate Accuracy M</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCoordinateAccuracyM()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double coordinateAccuracyM = COORDINATE_ACCURACY_M_EDEFAULT;
 
 	/**
 	 * The default value of the '{@link #getGridRotationDeg() <em>Grid Rotation Deg</em>}' attribute.
@@ -519,6 +561,52 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 	 * @generated
 	 */
 	@Override
+	public Double getCoordinateEpoch() {
+		return coordinateEpoch;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCoordinateEpoch(Double newCoordinateEpoch) {
+		Double oldCoordinateEpoch = coordinateEpoch;
+		coordinateEpoch = newCoordinateEpoch;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.AERODROME__COORDINATE_EPOCH, oldCoordinateEpoch, coordinateEpoch));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getCoordinateAccuracyM() {
+		return coordinateAccuracyM;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCoordinateAccuracyM(Double newCoordinateAccuracyM) {
+		Double oldCoordinateAccuracyM = coordinateAccuracyM;
+		coordinateAccuracyM = newCoordinateAccuracyM;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, SlopewrightPackage.AERODROME__COORDINATE_ACCURACY_M, oldCoordinateAccuracyM, coordinateAccuracyM));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Double getGridRotationDeg() {
 		return gridRotationDeg;
 	}
@@ -767,6 +855,10 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return getGeoidOffsetM();
 			case SlopewrightPackage.AERODROME__COORDINATE_REFERENCE:
 				return getCoordinateReference();
+			case SlopewrightPackage.AERODROME__COORDINATE_EPOCH:
+				return getCoordinateEpoch();
+			case SlopewrightPackage.AERODROME__COORDINATE_ACCURACY_M:
+				return getCoordinateAccuracyM();
 			case SlopewrightPackage.AERODROME__GRID_ROTATION_DEG:
 				return getGridRotationDeg();
 			case SlopewrightPackage.AERODROME__MAGNETIC_VARIATION:
@@ -824,6 +916,12 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return;
 			case SlopewrightPackage.AERODROME__COORDINATE_REFERENCE:
 				setCoordinateReference((String)newValue);
+				return;
+			case SlopewrightPackage.AERODROME__COORDINATE_EPOCH:
+				setCoordinateEpoch((Double)newValue);
+				return;
+			case SlopewrightPackage.AERODROME__COORDINATE_ACCURACY_M:
+				setCoordinateAccuracyM((Double)newValue);
 				return;
 			case SlopewrightPackage.AERODROME__GRID_ROTATION_DEG:
 				setGridRotationDeg((Double)newValue);
@@ -904,6 +1002,12 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 			case SlopewrightPackage.AERODROME__COORDINATE_REFERENCE:
 				setCoordinateReference(COORDINATE_REFERENCE_EDEFAULT);
 				return;
+			case SlopewrightPackage.AERODROME__COORDINATE_EPOCH:
+				setCoordinateEpoch(COORDINATE_EPOCH_EDEFAULT);
+				return;
+			case SlopewrightPackage.AERODROME__COORDINATE_ACCURACY_M:
+				setCoordinateAccuracyM(COORDINATE_ACCURACY_M_EDEFAULT);
+				return;
 			case SlopewrightPackage.AERODROME__GRID_ROTATION_DEG:
 				setGridRotationDeg(GRID_ROTATION_DEG_EDEFAULT);
 				return;
@@ -966,6 +1070,10 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 				return GEOID_OFFSET_M_EDEFAULT == null ? geoidOffsetM != null : !GEOID_OFFSET_M_EDEFAULT.equals(geoidOffsetM);
 			case SlopewrightPackage.AERODROME__COORDINATE_REFERENCE:
 				return COORDINATE_REFERENCE_EDEFAULT == null ? coordinateReference != null : !COORDINATE_REFERENCE_EDEFAULT.equals(coordinateReference);
+			case SlopewrightPackage.AERODROME__COORDINATE_EPOCH:
+				return COORDINATE_EPOCH_EDEFAULT == null ? coordinateEpoch != null : !COORDINATE_EPOCH_EDEFAULT.equals(coordinateEpoch);
+			case SlopewrightPackage.AERODROME__COORDINATE_ACCURACY_M:
+				return COORDINATE_ACCURACY_M_EDEFAULT == null ? coordinateAccuracyM != null : !COORDINATE_ACCURACY_M_EDEFAULT.equals(coordinateAccuracyM);
 			case SlopewrightPackage.AERODROME__GRID_ROTATION_DEG:
 				return GRID_ROTATION_DEG_EDEFAULT == null ? gridRotationDeg != null : !GRID_ROTATION_DEG_EDEFAULT.equals(gridRotationDeg);
 			case SlopewrightPackage.AERODROME__MAGNETIC_VARIATION:
@@ -1018,6 +1126,10 @@ public class AerodromeImpl extends NamedImpl implements Aerodrome {
 		result.append(geoidOffsetM);
 		result.append(", coordinateReference: ");
 		result.append(coordinateReference);
+		result.append(", coordinateEpoch: ");
+		result.append(coordinateEpoch);
+		result.append(", coordinateAccuracyM: ");
+		result.append(coordinateAccuracyM);
 		result.append(", gridRotationDeg: ");
 		result.append(gridRotationDeg);
 		result.append(')');

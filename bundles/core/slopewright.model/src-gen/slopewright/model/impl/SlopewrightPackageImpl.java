@@ -1238,7 +1238,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EAttribute getAerodrome_GridRotationDeg() {
+	public EAttribute getAerodrome_CoordinateEpoch() {
 		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(7);
 	}
 
@@ -1248,27 +1248,27 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
+	public EAttribute getAerodrome_CoordinateAccuracyM() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAerodrome_GridRotationDeg() {
+		return (EAttribute)aerodromeEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EReference getAerodrome_MagneticVariation() {
-		return (EReference)aerodromeEClass.getEStructuralFeatures().get(8);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getAerodrome_Runways() {
-		return (EReference)aerodromeEClass.getEStructuralFeatures().get(9);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getAerodrome_Helipads() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(10);
 	}
 
@@ -1278,7 +1278,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_AeroplaneGroups() {
+	public EReference getAerodrome_Runways() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(11);
 	}
 
@@ -1288,7 +1288,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_Obstacles() {
+	public EReference getAerodrome_Helipads() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(12);
 	}
 
@@ -1298,7 +1298,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_GroundLevels() {
+	public EReference getAerodrome_AeroplaneGroups() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(13);
 	}
 
@@ -1308,7 +1308,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_TaxiwayEdges() {
+	public EReference getAerodrome_Obstacles() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(14);
 	}
 
@@ -1318,7 +1318,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_Circuits() {
+	public EReference getAerodrome_GroundLevels() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(15);
 	}
 
@@ -1328,7 +1328,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_EquipmentTypes() {
+	public EReference getAerodrome_TaxiwayEdges() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(16);
 	}
 
@@ -1338,7 +1338,7 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_BackgroundImages() {
+	public EReference getAerodrome_Circuits() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(17);
 	}
 
@@ -1348,8 +1348,28 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 	 * @generated
 	 */
 	@Override
-	public EReference getAerodrome_ObstacleSurveys() {
+	public EReference getAerodrome_EquipmentTypes() {
 		return (EReference)aerodromeEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_BackgroundImages() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAerodrome_ObstacleSurveys() {
+		return (EReference)aerodromeEClass.getEStructuralFeatures().get(20);
 	}
 
 	/**
@@ -4214,6 +4234,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		createEAttribute(aerodromeEClass, AERODROME__VERTICAL_DATUM);
 		createEAttribute(aerodromeEClass, AERODROME__GEOID_OFFSET_M);
 		createEAttribute(aerodromeEClass, AERODROME__COORDINATE_REFERENCE);
+		createEAttribute(aerodromeEClass, AERODROME__COORDINATE_EPOCH);
+		createEAttribute(aerodromeEClass, AERODROME__COORDINATE_ACCURACY_M);
 		createEAttribute(aerodromeEClass, AERODROME__GRID_ROTATION_DEG);
 		createEReference(aerodromeEClass, AERODROME__MAGNETIC_VARIATION);
 		createEReference(aerodromeEClass, AERODROME__RUNWAYS);
@@ -4677,6 +4699,8 @@ public class SlopewrightPackageImpl extends EPackageImpl implements SlopewrightP
 		initEAttribute(getAerodrome_VerticalDatum(), ecorePackage.getEString(), "verticalDatum", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAerodrome_GeoidOffsetM(), ecorePackage.getEDoubleObject(), "geoidOffsetM", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAerodrome_CoordinateReference(), ecorePackage.getEString(), "coordinateReference", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_CoordinateEpoch(), ecorePackage.getEDoubleObject(), "coordinateEpoch", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAerodrome_CoordinateAccuracyM(), ecorePackage.getEDoubleObject(), "coordinateAccuracyM", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getAerodrome_GridRotationDeg(), ecorePackage.getEDoubleObject(), "gridRotationDeg", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getAerodrome_MagneticVariation(), this.getMagneticVariation(), null, "magneticVariation", null, 0, 1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getAerodrome_Runways(), this.getRunway(), null, "runways", null, 0, -1, Aerodrome.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

@@ -1,5 +1,6 @@
 package slopewright.siting.site;
 
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -83,6 +84,11 @@ final class PlaceReader {
 
     boolean isGrid() {
         return toGeodetic != null;
+    }
+
+    /** Returns whether places are on WGS 84 itself, or in a grid on it. */
+    boolean isOnWgs84() {
+        return !plane && (toGeodetic == null || List.of(PARAMETERS.get(reference)).contains("+datum=WGS84"));
     }
 
     GridPoint read(Place place, Message what) {

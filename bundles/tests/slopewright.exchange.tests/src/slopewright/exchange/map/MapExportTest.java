@@ -247,6 +247,8 @@ class MapExportTest {
         assertEquals("FeatureCollection", root.get("type").asText());
         assertEquals("Harrow Vale local mean sea level (invented)", root.get("verticalDatum").asText());
         assertEquals(52.4, root.get("geoidOffsetM").asDouble());
+        assertEquals("WGS84", root.get("surveyedIn").asText());
+        assertTrue(root.has("coordinateEpoch") && root.has("horizontalAccuracyM"), "named where they are not known too");
         Set<String> ids = new HashSet<>();
         int rings = 0;
         for (JsonNode feature : root.get("features")) {

@@ -278,6 +278,20 @@ class SurveyHeightsTest {
         }
     }
 
+    /** A file of GeoJSON may say for which epoch its coordinates hold; where the aerodrome has another, that is said, and nothing moved. */
+    @ParameterizedTest
+    @CsvSource(nullValues = "-", value = {"2015.5, 2026.4, has the epoch 2026.4", "2015.5, -, names no epoch", "2015.5, 2015.5, -"})
+    void anotherEpochIsSaid(String inFile, Double own, String said) throws IOException, ExchangeException {
+        Path file = Files.writeString(folder.resolve("epoch.geojson"), "{\"type\":\"FeatureCollection\",\"coordinateEpoch\":" + inFile
+                + ",\"features\":[{\"type\":\"Feature\",\"geometry\":{\"type\":\"Point\",\"coordinates\":[-11.934,47.298]},"
+                + "\"properties\":{\"topElevationM\":150}}]}");
+        Project project = Demo.project();
+        project.getAerodrome().setCoordinateEpoch(own);
+        List<String> notes = Surveys.obstacles(project, file, origin("as-stated", OptionalDouble.empty())).notes();
+        assertEquals(said != null, notes.stream().anyMatch(note -> note.contains("epoch")), notes.toString());
+        assertTrue(said == null || notes.stream().anyMatch(note -> note.contains(said)), notes.toString());
+    }
+
     /** Whoever corrects how exactly a thing was surveyed, and imports it again, has said something new. */
     @Test
     void anotherAccuracyAtTheSamePlaceIsKeptToo() throws IOException, ExchangeException {

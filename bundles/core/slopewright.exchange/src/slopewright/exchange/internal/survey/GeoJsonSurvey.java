@@ -80,6 +80,8 @@ public final class GeoJsonSurvey implements SurveyFormat {
                 }
             } else if ("verticalDatum".equals(name) && value == JsonToken.VALUE_STRING) {
                 input.elevationsIn(json.getText());
+            } else if ("coordinateEpoch".equals(name) && value.isNumeric()) {
+                input.holdsAt(json.getDoubleValue());
             } else if ("type".equals(name) && !"FeatureCollection".equals(json.getText())) {
                 throw input.fault(line, "is a " + json.getText() + " where a FeatureCollection is needed");
             } else if ("crs".equals(name) && value != JsonToken.VALUE_NULL) {

@@ -30,6 +30,7 @@ import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.SitingException;
 import slopewright.siting.magnetic.SiteVariation;
+import slopewright.siting.site.CoordinateBasis;
 
 /** The inputs: site, runways, helipads, aeroplanes, obstacles, equipment. */
 final class SiteChapter {
@@ -83,7 +84,7 @@ final class SiteChapter {
                 .add("elevation", words.orUnknown(aerodrome.getElevationM(), "m"))
                 .add("vertical-datum", known(aerodrome.getVerticalDatum()))
                 .add("geoid-offset", words.orUnknown(aerodrome.getGeoidOffsetM(), "m"))
-                .add("coordinates", known(aerodrome.getCoordinateReference()));
+                .add("coordinates", words.write(CoordinateBasis.of(aerodrome).words()));
         MagneticVariation variation = aerodrome.getMagneticVariation();
         if (variation != null) {
             facts.add("magnetic-variation", besideModel(variation).map(words::render)

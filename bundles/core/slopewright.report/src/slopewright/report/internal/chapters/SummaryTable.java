@@ -16,6 +16,7 @@ import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.site.CoordinateBasis;
 import slopewright.siting.site.SiteFrame;
 
 /** All approach aids in one table for the first page: what is decided on, with what is open. */
@@ -39,7 +40,8 @@ final class SummaryTable {
                 "distance-and-eye-height", "governing-obstacle", "wheel-clearances", "reference-point");
         source.evaluation().aids().forEach(this::row);
         Optional<Aerodrome> site = Optional.ofNullable(source.project().getAerodrome());
-        html.endTable().remark("summary.read", Words.name(words.orUnknown(site.map(Aerodrome::getCoordinateReference).orElse(null))),
+        html.endTable().remark("summary.read", site.map(found -> CoordinateBasis.of(found).words())
+                .orElse(Words.name(words.orUnknown(null))),
                 Words.name(words.orUnknown(site.map(Aerodrome::getVerticalDatum).orElse(null)))).close("div");
     }
 

@@ -3,12 +3,9 @@ package slopewright.report.internal.chapters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.FramePoint;
-import slopewright.messages.Argument;
-import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.Place;
@@ -20,6 +17,7 @@ import slopewright.report.internal.html.Html;
 import slopewright.report.internal.html.ReportWords;
 import slopewright.siting.Siting;
 import slopewright.siting.UnitPlan;
+import slopewright.siting.site.CoordinateBasis;
 import slopewright.siting.site.SiteFrame;
 
 /**
@@ -30,7 +28,6 @@ final class UnitSection {
 
     private static final int DECIMALS = 3;
     private static final int DEGREE_DECIMALS = 4;
-    private static final Pattern EPOCH = Pattern.compile("(?i)epoch|epoche|\\b(19|20)\\d\\d");
 
     private final Html html;
     private final ReportWords words;
@@ -42,12 +39,6 @@ final class UnitSection {
         this.project = project;
         this.aid = aid;
         words = html.words();
-    }
-
-    /** Says so where the reference of the coordinates names no epoch. */
-    private static Argument epoch(Aerodrome aerodrome) {
-        boolean named = EPOCH.matcher(String.valueOf(aerodrome.getCoordinateReference())).find();
-        return named ? Words.name("") : Message.of("report.no-epoch");
     }
 
     void write(Siting siting) {
@@ -74,9 +65,9 @@ final class UnitSection {
         html.endTable();
         Aerodrome aerodrome = project.getAerodrome();
         List<String> remarks = new ArrayList<>(List.of(words.say(runway ? "unit-places-runway" : "unit-places-helipad"),
-                words.say("coordinates-datum", Words.name(words.orUnknown(aerodrome.getCoordinateReference())),
-                        Words.name(words.orUnknown(aerodrome.getVerticalDatum())), epoch(aerodrome), Words.name(words.orUnknown(
-                                aid.aid().getLevelAccuracyM(), "m")))));
+                words.say("coordinates-datum", CoordinateBasis.of(aerodrome).words(),
+                        Words.name(words.orUnknown(aerodrome.getVerticalDatum())),
+                        Words.name(words.orUnknown(aid.aid().getLevelAccuracyM(), "m")))));
         if (siting.units().size() > 1) {
             double lowest = siting.units().stream().mapToDouble(unit -> unit.place().heightM()).min().orElseThrow();
             double highest = siting.units().stream().mapToDouble(unit -> unit.place().heightM()).max().orElseThrow();
