@@ -40,6 +40,15 @@ public final class ObstacleField {
                     Optional.empty()));
         }
 
+        /** Whether it lies beside a surface, and may stand through it: nobody says how well its place was surveyed. */
+        private boolean mayStandThrough(ProtectionSurface surface, DoubleUnaryOperator liftM) {
+            if (SurveyedShape.isPlaceKnown(obstacle) || shielding.kind() == Shielding.Kind.BY_STUDY || shape.compare(surface).isPresent()) {
+                return false;
+            }
+            Placed most = new Placed(obstacle, shape.atMost(obstacle), shielding);
+            return most.compare(surface, liftM).filter(ObstacleComparison::isPenetrating).isPresent();
+        }
+
         private boolean standsThrough(ProtectionSurface surface) {
             return shape.compare(surface).filter(hit -> hit.excessM() > 0).isPresent();
         }
@@ -120,7 +129,8 @@ public final class ObstacleField {
                 leastRight = Math.min(leastRight, point.rightM());
                 mostRight = Math.max(mostRight, point.rightM());
             }
-            double grown = shape.horizontalAccuracyM() * 2;
+            double grown = 2 * (SurveyedShape.isPlaceKnown(placed.get(i).obstacle()) ? shape.horizontalAccuracyM()
+                    : SurveyedShape.UNKNOWN_HORIZONTAL_M);
             found[4 * i] = leastAlong - grown;
             found[4 * i + 1] = mostAlong + grown;
             found[4 * i + 2] = leastRight - grown;
@@ -165,6 +175,24 @@ public final class ObstacleField {
         found.stream().filter(ObstacleComparison::isPenetrating).map(ObstacleComparison::element).forEach(through::add);
         found.replaceAll(one -> one.shielding().kind() == Shielding.Kind.BY_OBJECT
                 && !through.contains(one.obstacle().orElseThrow().getShieldedBy()) ? one.with(Shielding.UNBACKED) : one);
+        return found;
+    }
+
+    /**
+     * Returns the obstacles that lie beside a surface and may stand through it, since nobody says how well their place was surveyed; in
+     * the order of the project.
+     */
+    List<Obstacle> mayStandThrough(ProtectionSurface surface, DoubleUnaryOperator liftM) {
+        if (placed.stream().allMatch(obstacle -> SurveyedShape.isPlaceKnown(obstacle.obstacle()))) {
+            return List.of();
+        }
+        List<Obstacle> found = new ArrayList<>();
+        visit(surface, obstacle -> {
+            if (obstacle.mayStandThrough(surface, liftM)) {
+                found.add(obstacle.obstacle());
+            }
+            return true;
+        });
         return found;
     }
 

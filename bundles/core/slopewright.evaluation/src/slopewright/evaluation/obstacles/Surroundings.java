@@ -91,7 +91,7 @@ public final class Surroundings {
         return keep(surface, () -> {
             List<ObstacleComparison> found = new ArrayList<>(obstacles.compare(surface));
             blocks.forEach(block -> compared(block, block.points().compare(surface)).ifPresent(found::add));
-            return comparison(surface, found);
+            return comparison(surface, found, outwardM -> 0);
         });
     }
 
@@ -110,15 +110,15 @@ public final class Surroundings {
             DoubleUnaryOperator lift = outwardM -> Curvature.dropM(outwardM, refraction);
             List<ObstacleComparison> found = new ArrayList<>(obstacles.compare(plane, lift));
             blocks.forEach(block -> compared(block, block.points().compare(plane, lift)).ifPresent(found::add));
-            return comparison(plane, found);
+            return comparison(plane, found, lift);
         });
     }
 
     /**
-     * Leaves out what may stand through, because nobody says how accurately it was surveyed, and names it as not compared. What stands
-     * through at the very place and height that were entered stands through.
+     * Leaves out what may stand through, because nobody says how accurately it was surveyed, and names it as not compared, and so what
+     * lies beside the surface and may stand in it. What stands through at the very place and height that were entered stands through.
      */
-    private SurfaceComparison comparison(ProtectionSurface surface, List<ObstacleComparison> found) {
+    private SurfaceComparison comparison(ProtectionSurface surface, List<ObstacleComparison> found, DoubleUnaryOperator lift) {
         List<ObstacleComparison> inside = new ArrayList<>();
         List<Uncompared> open = new ArrayList<>(uncompared);
         for (ObstacleComparison one : found) {
@@ -128,6 +128,11 @@ public final class Surroundings {
                 open.add(withoutAccuracy(one.element()));
             }
         }
+        obstacles.mayStandThrough(surface, lift).forEach(beside -> open.add(withoutAccuracy(beside)));
+        blocks.stream().filter(block -> !SurveyedShape.isPlaceKnown(block.block()) && found.stream()
+                .noneMatch(one -> one.element() == block.block()) && block.points().standsThrough(surface, lift,
+                        SurveyedShape.UNKNOWN_HORIZONTAL_M, SurveyedShape.mostVerticalM(block.block())))
+                .forEach(block -> open.add(withoutAccuracy(block.block())));
         return new SurfaceComparison(surface, count(), inside, open);
     }
 

@@ -94,6 +94,11 @@ public final class SurveyField {
         return compareAll(surface, liftM);
     }
 
+    /** Returns whether a point stands through a surface, with another accuracy than that of the block. */
+    boolean standsThrough(ProtectionSurface surface, DoubleUnaryOperator liftM, double otherHorizontalM, double otherVerticalM) {
+        return new SurveyField(points, places, otherHorizontalM, otherVerticalM).compareAll(surface, liftM).above() > 0;
+    }
+
     /** What was found of the points so far. */
     private static final class Tally {
         private int inside;

@@ -28,6 +28,11 @@ import slopewright.siting.site.SiteFrame;
  */
 public record SurveyedShape(Kind kind, List<FramePoint> points, double horizontalAccuracyM, double verticalAccuracyM) {
 
+    /** How far off a place may be of which nobody says how well it was surveyed, metres; that of the coarsest surveys in use (own band). */
+    static final double UNKNOWN_HORIZONTAL_M = 50;
+    /** How much higher a top may be of which nobody says how well it was surveyed, metres; that of the coarsest surveys (own band). */
+    private static final double UNKNOWN_VERTICAL_M = 30;
+
     /** What an obstacle looks like in plan. */
     public enum Kind {
         /** One place. */
@@ -45,8 +50,31 @@ public record SurveyedShape(Kind kind, List<FramePoint> points, double horizonta
 
     /** Returns whether it is said how accurately an obstacle or a survey block was surveyed, in plan and in height. */
     static boolean isAccuracyKnown(Identified element) {
-        return element instanceof Obstacle obstacle ? obstacle.getHorizontalAccuracyM() != null && obstacle.getVerticalAccuracyM() != null
-                : !(element instanceof SurveyBlock block) || block.getHorizontalAccuracyM() != null && block.getVerticalAccuracyM() != null;
+        return isPlaceKnown(element) && verticalM(element) != null;
+    }
+
+    /** Returns whether it is said how accurately an obstacle or a survey block was surveyed in plan. */
+    static boolean isPlaceKnown(Identified element) {
+        return horizontalM(element) != null;
+    }
+
+    private static Double horizontalM(Identified element) {
+        return element instanceof Obstacle obstacle ? obstacle.getHorizontalAccuracyM() : ((SurveyBlock) element).getHorizontalAccuracyM();
+    }
+
+    private static Double verticalM(Identified element) {
+        return element instanceof Obstacle obstacle ? obstacle.getVerticalAccuracyM() : ((SurveyBlock) element).getVerticalAccuracyM();
+    }
+
+    /** Returns how much higher an obstacle or the points of a block may stand, metres, where nobody says how well their place is known. */
+    static double mostVerticalM(Identified element) {
+        Double verticalM = verticalM(element);
+        return verticalM == null ? UNKNOWN_VERTICAL_M : Math.abs(verticalM);
+    }
+
+    /** Returns the shape as far off and as high as the obstacle may stand, where nobody says how well its place is known. */
+    SurveyedShape atMost(Obstacle obstacle) {
+        return new SurveyedShape(kind, points, UNKNOWN_HORIZONTAL_M, mostVerticalM(obstacle));
     }
 
     /**

@@ -16,7 +16,6 @@ import slopewright.checks.internal.Stop;
 import slopewright.checks.internal.inspection.Inspections;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
-import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.ProtectionSurface;
@@ -50,12 +49,15 @@ public final class BeamAzimuthRule extends AidRule {
         double right = widestDeg(limitDeg(facts, facts.aid().getBeamRightLimitDeg()), flown.map(Inspection::getAzimuthRightDeg));
         Set<Object> known = Collections.newSetFromMap(new IdentityHashMap<>());
         compared.inside().stream().filter(ObstacleComparison::isPenetrating).forEach(found -> known.add(found.element()));
+        List<SurfaceComparison> all = new ArrayList<>(List.of(compared));
         List<String> endangering = new ArrayList<>();
         double worst = 0;
         double narrowest = Double.POSITIVE_INFINITY;
         for (double half : new double[] {Math.max(left, right), Math.min(left, right)}) {
             ProtectionSurface beam = beam(facts, surface, half);
-            for (ObstacleComparison found : facts.surroundings().compare(beam).inside()) {
+            SurfaceComparison across = facts.surroundings().compare(beam);
+            all.add(across);
+            for (ObstacleComparison found : across.inside()) {
                 FramePoint point = found.worst().point();
                 double azimuth = Math.toDegrees(Math.atan2(beam.offsetM(point.alongM(), point.rightM()),
                         beam.outwardM(point.alongM(), point.rightM())));
@@ -67,9 +69,9 @@ public final class BeamAzimuthRule extends AidRule {
             }
         }
         Argument beamText = Message.of("OBS-03.beam", Words.degrees(left), Words.degrees(right));
-        if (endangering.isEmpty() && !compared.uncompared().isEmpty()) {
-            throw Stop.missing(Message.of("list", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())),
-                    Message.of("OBS-03.incomplete", beamText));
+        List<Message> open = Surfaces.open(all);
+        if (endangering.isEmpty() && !open.isEmpty()) {
+            throw Stop.missing(Message.of("list", Words.list(open)), Message.of("OBS-03.incomplete", beamText));
         }
         outcomes.about(facts.aid()).measured(Measure.atMost(worst, 0, "m").strict()).citing(narrowing.citation())
                 .saying(endangering.isEmpty() ? "clear" : "endangering", beamText, some(endangering), Words.m(worst))

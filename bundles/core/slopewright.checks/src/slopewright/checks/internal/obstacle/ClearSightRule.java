@@ -1,5 +1,6 @@
 package slopewright.checks.internal.obstacle;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,6 @@ import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Stop;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
-import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.Angles;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
@@ -40,12 +40,19 @@ public final class ClearSightRule extends AidRule {
                 .orElseThrow(() -> Stop.notApplicable(Message.of("OBS-08.no-surface")));
         ProtectionSurface surface = compared.surface();
         double width = Math.max(limitDeg(facts, facts.aid().getBeamLeftLimitDeg()), limitDeg(facts, facts.aid().getBeamRightLimitDeg()));
-        Optional<Seen> worst = facts.laid().units().stream().flatMap(unit -> sight(facts, unit, surface, width).stream()
-                .map(found -> new Seen(unit, found))).min(Comparator.comparingDouble(seen -> seen.obstacle().marginM()));
+        List<SurfaceComparison> all = new ArrayList<>(List.of(compared));
+        List<Seen> seenAll = new ArrayList<>();
+        for (UnitPlan unit : facts.laid().units()) {
+            sight(facts, unit, surface, width).ifPresent(sight -> {
+                all.add(sight);
+                sight.inside().forEach(found -> seenAll.add(new Seen(unit, found)));
+            });
+        }
+        Optional<Seen> worst = seenAll.stream().min(Comparator.comparingDouble(seen -> seen.obstacle().marginM()));
         boolean hidden = worst.filter(seen -> seen.obstacle().marginM() < 0).isPresent();
-        if (!hidden && !compared.uncompared().isEmpty()) {
-            throw Stop.missing(Message.of("list", Words.list(compared.uncompared().stream().map(Uncompared::reason).toList())),
-                    Message.of("OBS-08.incomplete"));
+        List<Message> open = Surfaces.open(all);
+        if (!hidden && !open.isEmpty()) {
+            throw Stop.missing(Message.of("list", Words.list(open)), Message.of("OBS-08.incomplete"));
         }
         if (worst.isEmpty()) {
             outcomes.about(facts.aid()).met(true).saying("clear", Words.degrees(width)).advising("remove").add();
@@ -58,11 +65,11 @@ public final class ClearSightRule extends AidRule {
                 .advising("remove").add();
     }
 
-    private static List<ObstacleComparison> sight(AidFacts facts, UnitPlan unit, ProtectionSurface surface, double widthDeg) {
+    private static Optional<SurfaceComparison> sight(AidFacts facts, UnitPlan unit, ProtectionSurface surface, double widthDeg) {
         double length = unit.place().alongM() - surface.startAlongM();
-        return length <= 0 ? List.of() : facts.surroundings().compare(new ProtectionSurface(unit.place().alongM(),
+        return length <= 0 ? Optional.empty() : Optional.of(facts.surroundings().compare(new ProtectionSurface(unit.place().alongM(),
                 unit.place().rightM(), unit.place().heightM(), 0, Angles.tanDeg(widthDeg), length, surface.slopeDeg(),
-                surface.axisTurnDeg())).inside();
+                surface.axisTurnDeg())));
     }
 
     private static double limitDeg(AidFacts facts, Double own) {

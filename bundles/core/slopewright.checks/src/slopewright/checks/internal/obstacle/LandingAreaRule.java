@@ -1,6 +1,7 @@
 package slopewright.checks.internal.obstacle;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,6 +15,8 @@ import slopewright.checks.internal.Stop;
 import slopewright.evaluation.PadArea;
 import slopewright.evaluation.RunwayProfiles;
 import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.FramePoint;
 import slopewright.geometry.Profile;
 import slopewright.geometry.ProtectionSurface;
@@ -26,9 +29,10 @@ import slopewright.model.Runway;
 import slopewright.model.RunwayEnd;
 
 /**
- * No obstacle that was entered stands where the aircraft lands: on the runway behind the threshold, on the FATO or in the safety area
- * around it. What rises no more than a quarter of a metre above the ground there may be a light or a marker (own band). The obstacle
- * surface begins before all this, and a slope that leads there is none. Severity fail: an aircraft that follows the signal strikes it.
+ * No obstacle that was entered stands where the aircraft lands: on the runway behind the threshold, whatever of it is declared for
+ * landing, on the FATO or in the safety area around it. What rises no more than a quarter of a metre above the ground there may be a light
+ * or a marker (own band). The obstacle surface begins before all this, and a slope that leads there is none. Severity fail: an aircraft
+ * that follows the signal strikes it.
  */
 public final class LandingAreaRule extends AidRule {
     private static final double MARKER_M = 0.25;
@@ -46,9 +50,15 @@ public final class LandingAreaRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         ProtectionSurface area = facts.atRunway() ? runway(facts, facts.end()) : pad(facts, facts.helipad());
         double origin = facts.frame().originElevationM();
-        Optional<Standing> highest = facts.surroundings().compare(area).inside().stream().filter(found -> found.obstacle().isPresent())
+        SurfaceComparison compared = facts.surroundings().compare(area);
+        Optional<Standing> highest = compared.inside().stream().filter(found -> found.obstacle().isPresent())
                 .map(found -> new Standing(found, topM(found.obstacle().orElseThrow()) - origin - groundM(facts, found.worst().point())))
                 .max(Comparator.comparingDouble(Standing::aboveM));
+        List<Message> open = compared.uncompared().stream().filter(left -> left.element() instanceof Obstacle).map(Uncompared::reason)
+                .toList();
+        if (!open.isEmpty() && highest.filter(standing -> standing.aboveM() > MARKER_M).isEmpty()) {
+            throw Stop.missing(Message.of("list", Words.list(open)), Message.of("OBS-10.incomplete"));
+        }
         if (highest.isEmpty()) {
             throw Stop.notApplicable(Message.of(facts.atRunway() ? "OBS-10.clear-runway" : "OBS-10.clear-pad"));
         }
@@ -71,9 +81,10 @@ public final class LandingAreaRule extends AidRule {
 
     private static ProtectionSurface runway(AidFacts facts, RunwayEnd end) {
         AidFacts.need(end.getThresholdElevationM(), Message.of("missing.threshold-elevation"));
-        Double landing = end.getLandingDistanceM() == null ? facts.runway().map(Runway::getLengthM).orElse(null)
-                : end.getLandingDistanceM();
-        double length = AidFacts.need(landing, Message.of("missing.landing-distance"));
+        double displaced = end.getDisplacedThresholdM() == null ? 0 : end.getDisplacedThresholdM();
+        Optional<Double> behind = Stream.of(Optional.ofNullable(end.getLandingDistanceM()),
+                facts.runway().map(Runway::getLengthM).map(whole -> whole - displaced)).flatMap(Optional::stream).max(Double::compare);
+        double length = AidFacts.need(behind.orElse(null), Message.of("missing.landing-distance"));
         return new ProtectionSurface(length, 0, 2 * facts.halfWidthM(), 0, length, 0, 0);
     }
 

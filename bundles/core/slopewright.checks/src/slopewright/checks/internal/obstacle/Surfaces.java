@@ -1,11 +1,15 @@
 package slopewright.checks.internal.obstacle;
 
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.Stop;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
+import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.messages.Message;
 import slopewright.siting.SurfacePlan;
@@ -43,9 +47,23 @@ public final class Surfaces {
         return Stop.missing(Message.of("missing.obstacle-survey"), Message.of("outcome.no-obstacles"));
     }
 
+    /** Returns why something could not be compared in one of several comparisons, each element once. */
+    static List<Message> open(List<SurfaceComparison> compared) {
+        Map<Object, Message> reasons = new IdentityHashMap<>();
+        List<Message> open = new ArrayList<>();
+        for (SurfaceComparison one : compared) {
+            for (Uncompared left : one.uncompared()) {
+                if (reasons.put(left.element(), left.reason()) == null) {
+                    open.add(left.reason());
+                }
+            }
+        }
+        return open;
+    }
+
     /** Returns where the surface comes from; its datum decides a comparison as much as its dimensions do. */
     static List<Citation> citations(SurfacePlan surface, RuleSet rules) {
-        List<Citation> all = new java.util.ArrayList<>(surface.citations());
+        List<Citation> all = new ArrayList<>(surface.citations());
         rules.choice("obstacle.surface-datum").map(CitedChoice::citation).ifPresent(all::add);
         return all;
     }
