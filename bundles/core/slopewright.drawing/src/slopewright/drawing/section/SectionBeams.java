@@ -78,15 +78,13 @@ final class SectionBeams {
     }
 
     void texts() {
+        sectors(lines.window().minAlongM() + FROM_EDGE_MM / lines.window().mmAlong());
         for (BeamEdge edge : edges) {
             double from = SectionLines.seenFromM(lines.window(), edge.unit().place(), edge.angleDeg());
-            double end = from + 1 / lines.window().mmAlong();
             String name = edge.unit().edges().size() == 1 && siting.units().size() <= MOST_LAMPS ? edge.unit().id() + "  " : "";
-            labels.write(end, edge.heightM(end), name + drawn.language().write(Words.deg(edge.angleDeg())), LETTERS_MM,
-                    SectionLabels.Side.ON_EDGE, Ink.UNIT,
+            labels.atLine(from, edge::heightM, name + drawn.language().write(Words.deg(edge.angleDeg())), LETTERS_MM, Ink.UNIT,
                     drawn.elementId(edge.unit()));
         }
-        sectors(lines.window().minAlongM() + FROM_EDGE_MM / lines.window().mmAlong());
     }
 
     /** Draws what is seen in every sector that is high enough on the screen, above each other at one place. */

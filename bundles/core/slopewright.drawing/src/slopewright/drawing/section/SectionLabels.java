@@ -2,6 +2,7 @@ package slopewright.drawing.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 import slopewright.drawing.scene.Ink;
 import slopewright.drawing.scene.Mark;
@@ -22,8 +23,8 @@ final class SectionLabels {
         /** Straight above, each step higher with a leader. */
         ABOVE(true, new double[][] {{0, 1.4}, {1, 0.2}, {-1, 0.2}, {1, 2.6}, {1, -2.8}, {-1, 2.6}, {0, 4.2}, {0, 7}, {0, 9.8}, {1, -5.6},
             {0, 12.6}, {0, 15.4}, {0, 18.2}, {0, 21}, {0, 23.8}, {0, 26.6}, {0, 29.4}, {0, 32.2}, {0, 35}, {0, 37.8}, {0, 40.6}}),
-        /** On a line that comes in from the left. */
-        ON_EDGE(true, new double[][] {{1, 0.5}, {1, 1.4}, {1, -3.4}, {1, -0.8}}),
+        /** Just above or below a line that comes in from the left. */
+        BESIDE_LINE(true, new double[][] {{1, 0.5}, {1, 1.4}, {1, -3.4}, {1, -4.4}}),
         /** To the right only. */
         RIGHT(false, new double[][] {{1, -0.8}});
 
@@ -39,6 +40,12 @@ final class SectionLabels {
     private static final double CLEAR_MM = 0.4;
     private static final double BESIDE_MM = 1;
     private static final double LEADER_MM = 3;
+    /** How much of a line is seen before it is broken. */
+    private static final double ENTRY_MM = 4;
+    private static final double INWARD_STEP_MM = 1.5;
+    private static final double MOST_INWARD_MM = 20;
+    /** Half the height that a text on a line breaks it for, of the size of the letters. */
+    private static final double BROKEN = 0.75;
     /** A line of more pieces is an outline that no text can keep clear of. */
     private static final int MOST_PIECES = 12;
 
@@ -119,6 +126,36 @@ final class SectionLabels {
         double y = window.yMm(heightM);
         return side.besideLines && writeAt(side, x, y, width, text, sizeMm, ink, id, true)
                 || writeAt(side, x, y, width, text, sizeMm, ink, id, false);
+    }
+
+    /**
+     * Writes a text at a line that comes in from the left, as far out as it is clear of all lines; where they lie too close for that, on
+     * the line itself, which is broken for it as a contour is. Returns whether there was room.
+     *
+     * @param alongM  where the line comes in
+     * @param heightM the height of the line at a place
+     */
+    boolean atLine(double alongM, DoubleUnaryOperator heightM, String text, double sizeMm, Ink ink, String id) {
+        double width = measure.widthMm(text, sizeMm);
+        for (double in = BESIDE_MM; in < MOST_INWARD_MM; in += INWARD_STEP_MM) {
+            double at = alongM + in / window.mmAlong();
+            if (writeAt(Side.BESIDE_LINE, window.xMm(at), window.yMm(heightM.applyAsDouble(at)), width, text, sizeMm, ink, id, true)) {
+                return true;
+            }
+        }
+        for (double in = ENTRY_MM; in < window.widthMm() / 2; in += INWARD_STEP_MM) {
+            double left = window.xMm(alongM) + in;
+            double middle = window.yMm(heightM.applyAsDouble(alongM + (in + width / 2) / window.mmAlong()));
+            Box box = new Box(left - CLEAR_MM, middle - sizeMm * BROKEN, left + width + CLEAR_MM, middle + sizeMm * BROKEN);
+            if (fits(box)) {
+                taken.add(box);
+                marks.add(new Mark.Path(List.of(window.at(box.left, box.low), window.at(box.right, box.low), window.at(box.right, box.high),
+                        window.at(box.left, box.high)), true, Style.fill(Ink.PAPER), ""));
+                marks.add(new Mark.Label(window.at(left, middle), text, Anchor.START, sizeMm, 0, ink, id));
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean writeAt(Side side, double x, double y, double width, String text, double sizeMm, Ink ink, String id, boolean clear) {
