@@ -112,6 +112,22 @@ class CompareTest {
         assertFalse(Files.exists(none));
     }
 
+    /** What fits stands before what is to be cleared up, and that before what does not fit; among alike the greater score first. */
+    @Test
+    void familiesStandInTheOrderOfTheVerdictsThenOfTheScores() {
+        List<String> order = List.of("fits", "to-clear-up", "does-not-fit");
+        int before = 0;
+        double most = 101;
+        for (JsonNode family : Words.run("compare", DEMO, "--end", "09", "--json").json().get("families")) {
+            int place = order.indexOf(family.get("fit").asText());
+            double score = family.has("score") ? family.get("score").asDouble() : -1;
+            assertTrue(place > before || place == before && score <= most, family.toString());
+            before = place;
+            most = score;
+        }
+        assertEquals(2, before);
+    }
+
     /** An approach without a slope of its own is compared at that of its indicator, its lens 0.5 m high: 3.3 m cot 7.04 degrees. */
     @Test
     void aHelipadIsComparedAtTheSlopeOfItsIndicator() {

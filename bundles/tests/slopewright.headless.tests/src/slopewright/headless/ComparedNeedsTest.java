@@ -44,7 +44,7 @@ class ComparedNeedsTest {
         assertEquals(10, lines.size());
         int columns = lines.get(0).split(",", -1).length;
         lines.forEach(line -> assertTrue(line.split(",", -1).length >= columns, line));
-        assertEquals("loadW", lines.get(0).split(",")[14]);
+        assertEquals("loadW", lines.get(0).split(",")[15]);
         assertTrue(Arrays.asList(lines.get(1).split(",", -1)).contains("2400.00"), lines.get(1));
         String text = Words.run("compare", DEMO, "--end", "runway-end-1").out();
         assertTrue(text.contains("What it needs") && text.contains("battery 24 V"), text);

@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 import slopewright.checks.Verdict;
+import slopewright.checks.compare.Criterion;
 import slopewright.checks.compare.FamilyVerdicts;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.MadeFrom;
@@ -31,9 +32,9 @@ import slopewright.siting.Siting;
 @CommandLine.Command(name = "compare", description = "Lay out every family on one runway end or helipad, side by side.")
 final class CompareCommand extends Command {
 
-    private static final List<String> COLUMNS = List.of("family", "ruleSet", "fits", "units", "distanceM", "mehtM", "nominalEyeHeightM",
-            "wheelClearanceM", "obstacleMarginM", "rangeDayM", "rangeNightM", "leastUnits", "usualUnits", "lampPowerW", "loadW", "supply",
-            "brightnessSteps", "batteryHours", "rulesApplied", "remark");
+    private static final List<String> COLUMNS = List.of("family", "ruleSet", "fits", "score", "units", "distanceM", "mehtM",
+            "nominalEyeHeightM", "wheelClearanceM", "obstacleMarginM", "rangeDayM", "rangeNightM", "leastUnits", "usualUnits", "lampPowerW",
+            "loadW", "supply", "brightnessSteps", "batteryHours", "rulesApplied", "remark");
 
     @Parameters(paramLabel = "FILE", description = "project file")
     private Path file;
@@ -80,6 +81,7 @@ final class CompareCommand extends Command {
             entry.put("edition", candidate.rules().edition());
             entry.put("fits", verdicts.fit() == Candidate.Fit.FITS);
             entry.put("fit", verdicts.fit().key());
+            score(verdicts, families).ifPresent(score -> Json.put(entry, "score", score));
             ObjectNode rules = entry.putObject("rules");
             for (Verdict verdict : Verdict.values()) {
                 rules.put(verdict.key(), verdicts.count(verdict));
@@ -151,12 +153,18 @@ final class CompareCommand extends Command {
         };
     }
 
-    private static List<SheetCell> figures(FamilyVerdicts verdicts) {
+    /** What it comes to with every criterion weighed alike; empty where it breaks a rule or has no layout. */
+    private static Optional<Double> score(FamilyVerdicts verdicts, List<FamilyVerdicts> families) {
+        return Criterion.score(verdicts.weighed(), families.stream().map(FamilyVerdicts::weighed).toList(), Criterion.alike());
+    }
+
+    private static List<SheetCell> figures(FamilyVerdicts verdicts, List<FamilyVerdicts> families) {
         Candidate candidate = verdicts.candidate();
         Optional<Siting> siting = candidate.siting();
         return List.of(SheetCell.text(candidate.family().key()),
                 SheetCell.text(candidate.rules().key() + ":" + candidate.rules().edition()),
-                SheetCell.text(word(verdicts.fit())), siting.map(laid -> count(laid.units().size())).orElse(SheetCell.text("")),
+                SheetCell.text(word(verdicts.fit())), SheetCell.number(score(verdicts, families).orElse(null), 0, ""),
+                siting.map(laid -> count(laid.units().size())).orElse(SheetCell.text("")),
                 number(siting.map(Siting::distanceM)), number(siting.map(Siting::mehtM)),
                 number(siting.map(Siting::nominalEyeHeightM).orElseGet(OptionalDouble::empty)),
                 number(siting.map(Siting::wheelClearanceM).orElseGet(OptionalDouble::empty)), number(candidate.obstacleMarginM()),
@@ -179,7 +187,7 @@ final class CompareCommand extends Command {
         List<List<SheetCell>> rows = new ArrayList<>();
         for (FamilyVerdicts verdicts : families) {
             Candidate candidate = verdicts.candidate();
-            List<SheetCell> row = new ArrayList<>(figures(verdicts));
+            List<SheetCell> row = new ArrayList<>(figures(verdicts, families));
             row.addAll(needs(candidate.context()));
             row.add(count(verdicts.rulesApplied()));
             row.add(SheetCell.text(text(verdicts.reasons())));
@@ -193,10 +201,12 @@ final class CompareCommand extends Command {
     }
 
     private void print(List<FamilyVerdicts> families) {
-        String form = "%-20s %-11s %-4s %5s %10s %8s %9s %8s %9s %9s %9s  %s";
-        streams().sayf(form, "Family", "Rule set", "Fits", "Units", "Distance m", "MEHT m", "Nominal m", "Wheel m", "Margin m", "Day m",
-                "Night m", "Remark");
-        families.forEach(verdicts -> streams().sayf(form, texts(figures(verdicts), text(verdicts.reasons()))));
+        String form = "%-20s %-11s %-4s %5s %5s %10s %8s %9s %8s %9s %9s %9s  %s";
+        streams().sayf(form, "Family", "Rule set", "Fits", "Score", "Units", "Distance m", "MEHT m", "Nominal m", "Wheel m", "Margin m",
+                "Day m", "Night m", "Remark");
+        families.forEach(verdicts -> streams().sayf(form, texts(figures(verdicts, families), text(verdicts.reasons()))));
+        streams().say("In the order of the verdicts, then of the scores: what is to be cleared up may score more than what fits and is "
+                + "not the better for it.");
         String needed = "%-20s %5s %5s %8s %9s %-22s %5s %9s  %s";
         streams().say("");
         streams().sayf(needed, "What it needs", "Least", "Usual", "Lamp W", "Load W", "Supply", "Steps", "Battery h", "From");

@@ -1,5 +1,6 @@
 package slopewright.checks.compare;
 
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.WheelClearance;
+import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.OperationalContext;
 
 /**
@@ -36,11 +38,12 @@ public enum Criterion {
     /**
      * What one option is weighed by.
      *
+     * @param fit          what the rules say of it in a word
      * @param stands       whether it has a layout, is judged by a rule and breaks none
      * @param rulesApplied how many rules had something to say about it
      * @param values       its number for each criterion, as far as it is known
      */
-    public record Weighed(boolean stands, int rulesApplied, Map<Criterion, Double> values) {
+    public record Weighed(Candidate.Fit fit, boolean stands, int rulesApplied, Map<Criterion, Double> values) {
 
         /** Copies the numbers. */
         public Weighed {
@@ -49,17 +52,18 @@ public enum Criterion {
 
         /** Returns what an option without a layout is weighed by. */
         public static Weighed nothing() {
-            return new Weighed(false, 0, Map.of());
+            return new Weighed(Candidate.Fit.DOES_NOT_FIT, false, 0, Map.of());
         }
 
         /**
          * Returns what a layout is weighed by.
          *
+         * @param fit      what the rules say of it in a word
          * @param tried    the aid as it stands or is proposed; it has a layout
          * @param outcomes what the rules say of it
          * @param needs    how many units it comes in and what feeds them
          */
-        public static Weighed of(AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
+        public static Weighed of(Candidate.Fit fit, AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
             Map<Criterion, Double> values = new EnumMap<>(Criterion.class);
             put(values, RULES, OptionalDouble.of(FamilyVerdicts.met(outcomes).size()));
             put(values, WHEELS, tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min());
@@ -68,7 +72,7 @@ public enum Criterion {
             put(values, UNITS, OptionalDouble.of(tried.siting().orThrow().units().size()));
             put(values, LOAD, needs.loadW());
             boolean broken = outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.NOT_MET);
-            return new Weighed(!broken && outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.MET),
+            return new Weighed(fit, !broken && outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.MET),
                     FamilyVerdicts.applied(outcomes).size(), values);
         }
 
@@ -110,6 +114,17 @@ public enum Criterion {
             sum += weight.getValue() * weight.getKey().share(option, all);
         }
         return Optional.of(100 * sum / total);
+    }
+
+    /**
+     * Returns the order in which options are shown: what fits before what is to be cleared up, and that before what does not fit, whatever
+     * each scores; among alike the greatest score first.
+     *
+     * @param all     all that are compared
+     * @param weights how much each criterion counts
+     */
+    public static Comparator<Weighed> bestFirst(List<Weighed> all, Map<Criterion, Integer> weights) {
+        return Comparator.comparing(Weighed::fit).thenComparing(option -> -score(option, all, weights).orElse(-1.0));
     }
 
     /** Where the option stands between the worst and the best of those that stand, 0 to 1. */

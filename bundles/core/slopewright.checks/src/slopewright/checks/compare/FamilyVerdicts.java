@@ -1,7 +1,10 @@
 package slopewright.checks.compare;
 
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -40,9 +43,17 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
         outcomes = List.copyOf(outcomes);
     }
 
-    /** Proposes every family at a place and runs the rules over each. The project is not changed. */
+    /**
+     * Proposes every family at a place and runs the rules over each. The project is not changed.
+     *
+     * @return all of them, in the order of {@link Criterion#bestFirst} with every criterion weighed alike
+     */
     public static List<FamilyVerdicts> of(ProjectEvaluation evaluation, ApproachHost host) {
-        return FamilyComparison.of(evaluation, host).stream().map(candidate -> of(evaluation, candidate)).toList();
+        Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
+        FamilyComparison.of(evaluation, host).stream().map(candidate -> of(evaluation, candidate))
+                .forEach(found -> weighed.put(found, found.weighed()));
+        return weighed.keySet().stream().sorted(Comparator.comparing(weighed::get, Criterion.bestFirst(List.copyOf(weighed.values()),
+                Criterion.alike()))).toList();
     }
 
     /** Runs the rules over a family that was proposed against what stands in the project. The project is not changed. */
@@ -79,7 +90,8 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
     /** Returns what the proposal is weighed by among others. */
     public Criterion.Weighed weighed() {
         return candidate.proposal().value().filter(proposal -> proposal.siting().value().isPresent())
-                .map(proposal -> Criterion.Weighed.of(proposal, outcomes, candidate.context())).orElseGet(Criterion.Weighed::nothing);
+                .map(proposal -> Criterion.Weighed.of(fit(), proposal, outcomes, candidate.context()))
+                .orElseGet(Criterion.Weighed::nothing);
     }
 
     /** Returns the ids of the rules among outcomes that had something to say. */
@@ -98,12 +110,23 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
 
     /** Returns what the proposal comes to, the rules asked: it fits where it does by itself and every rule is met, but for notes. */
     public Candidate.Fit fit() {
+        return fit(candidate.fit(), outcomes);
+    }
+
+    /**
+     * Returns what a layout comes to, the rules asked.
+     *
+     * @param byItself what it comes to before they are
+     * @param outcomes what they say
+     */
+    public static Candidate.Fit fit(Candidate.Fit byItself, List<Outcome> outcomes) {
         boolean broken = outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.NOT_MET
                 && outcome.severity() != Severity.NOTE);
-        if (candidate.fit() == Candidate.Fit.DOES_NOT_FIT || broken) {
+        if (byItself == Candidate.Fit.DOES_NOT_FIT || broken) {
             return Candidate.Fit.DOES_NOT_FIT;
         }
-        return candidate.fits() && !outcomes.isEmpty() && count(Verdict.TO_CLEAR_UP) == 0 ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
+        boolean clear = !outcomes.isEmpty() && outcomes.stream().noneMatch(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP);
+        return byItself == Candidate.Fit.FITS && clear ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
     }
 
     /** Returns the count in a sentence; empty where it cannot be laid out. */

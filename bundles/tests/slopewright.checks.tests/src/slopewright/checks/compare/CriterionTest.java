@@ -9,12 +9,16 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 import slopewright.checks.compare.Criterion.Weighed;
+import slopewright.evaluation.comparison.Candidate.Fit;
 
 /** Scores worked by hand. */
 class CriterionTest {
-    private static final Weighed GOOD = new Weighed(true, 40, Map.of(Criterion.RULES, 30.0, Criterion.WHEELS, 9.0, Criterion.UNITS, 4.0));
-    private static final Weighed SMALL = new Weighed(true, 20, Map.of(Criterion.RULES, 20.0, Criterion.WHEELS, 6.0, Criterion.UNITS, 2.0));
-    private static final Weighed BROKEN = new Weighed(false, 40, Map.of(Criterion.RULES, 39.0, Criterion.WHEELS, 99.0));
+    private static final Weighed GOOD = new Weighed(Fit.TO_CLEAR_UP, true, 40, Map.of(Criterion.RULES, 30.0, Criterion.WHEELS, 9.0,
+            Criterion.UNITS, 4.0));
+    private static final Weighed SMALL = new Weighed(Fit.FITS, true, 20, Map.of(Criterion.RULES, 20.0, Criterion.WHEELS, 6.0,
+            Criterion.UNITS, 2.0));
+    private static final Weighed BROKEN = new Weighed(Fit.DOES_NOT_FIT, false, 40, Map.of(Criterion.RULES, 39.0,
+            Criterion.WHEELS, 99.0));
     private static final List<Weighed> ALL = List.of(GOOD, SMALL, BROKEN);
 
     /** Rules 30 of 40, wheels the best, units the most: (3 * 0.75 + 2 * 1 + 1 * 0) / 6; and (3 * 20 / 40 + 2 * 0 + 1 * 1) / 6. */
@@ -30,6 +34,17 @@ class CriterionTest {
         assertEquals(Optional.empty(), Criterion.score(BROKEN, ALL, Criterion.alike()));
         assertEquals(Optional.empty(), Criterion.score(GOOD, ALL, Map.of(Criterion.RULES, 0)));
         assertEquals(100, Criterion.score(GOOD, ALL, Map.of(Criterion.WHEELS, 1)).orElseThrow(), 1e-9);
+    }
+
+    /** What fits stands first, though what is to be cleared up scores 100 by the wheels alone and it scores nothing. */
+    @Test
+    void theVerdictComesBeforeTheScore() {
+        Map<Criterion, Integer> weights = Map.of(Criterion.WHEELS, 1);
+        assertEquals(100, Criterion.score(GOOD, ALL, weights).orElseThrow(), 1e-9);
+        assertEquals(0, Criterion.score(SMALL, ALL, weights).orElseThrow(), 1e-9);
+        Weighed better = new Weighed(Fit.FITS, true, 20, Map.of(Criterion.WHEELS, 7.0));
+        List<Weighed> all = List.of(BROKEN, GOOD, SMALL, better);
+        assertEquals(List.of(better, SMALL, GOOD, BROKEN), all.stream().sorted(Criterion.bestFirst(all, weights)).toList());
     }
 
     /** The load of neither is known. */

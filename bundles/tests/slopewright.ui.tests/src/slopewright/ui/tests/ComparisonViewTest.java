@@ -133,6 +133,9 @@ class ComparisonViewTest {
             assertTrue(scores.get(i).isEmpty() || Integer.parseInt(scores.get(i)) <= 100);
             assertEquals(notMet.get(i).equals("0"), why.get(i).isEmpty());
         }
+        List<String> order = List.of("fits", "to clear up", "does not fit");
+        List<Integer> verdicts = column("Verdict").stream().map(order::indexOf).toList();
+        assertEquals(verdicts.stream().sorted().toList(), verdicts, "in the order of the verdicts, whatever the scores");
         List<String> names = column("Family or rule set");
         for (int i = 0; i < names.size(); i++) {
             if (!rules.get(i).isEmpty()) {

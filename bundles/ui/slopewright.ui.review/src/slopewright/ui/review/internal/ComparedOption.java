@@ -93,8 +93,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 return without(MessageTexts.of(Families.name(family)), place, evaluation, family, candidate.rules(),
                         MessageTexts.of(Words.list(candidate.objections())));
             }
-            return of(MessageTexts.of(Families.name(family)), place, candidate.proposal().orThrow(), FamilyVerdicts.of(evaluation,
-                    candidate).outcomes(),
+            FamilyVerdicts verdicts = FamilyVerdicts.of(evaluation, candidate);
+            return of(MessageTexts.of(Families.name(family)), place, verdicts.fit(), candidate.proposal().orThrow(), verdicts.outcomes(),
                     candidate.context());
         } catch (SitingException | EditException | IllegalArgumentException e) {
             return without(MessageTexts.of(Families.name(family)), place, evaluation, family, evaluation.rules(), MessageTexts.reason(e));
@@ -122,8 +122,9 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
             ProjectEvaluation trial = evaluation.trial(evaluation.project(), Optional.of(Preferences.nameOf(rules)));
             AidEvaluation tried = trial.aid(aid);
             Set<String> own = Ids.elements(aid).stream().map(Identified::getId).collect(Collectors.toSet());
-            return of(name, place, tried, Checks.run(trial, rule -> true).outcomes().stream()
-                    .filter(outcome -> own.contains(outcome.elementId())).toList(),
+            List<Outcome> outcomes = Checks.run(trial, rule -> true).outcomes().stream()
+                    .filter(outcome -> own.contains(outcome.elementId())).toList();
+            return of(name, place, FamilyVerdicts.fit(Candidate.Fit.FITS, outcomes), tried, outcomes,
                     OperationalContext.of(evaluation.project(), family, tried.rules(), aid.getUnits().size()));
         } catch (SitingException | IllegalArgumentException e) {
             return without(name, place, evaluation, family, rules, MessageTexts.reason(e));
@@ -137,7 +138,8 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 Criterion.Weighed.nothing());
     }
 
-    private static ComparedOption of(String name, Place place, AidEvaluation tried, List<Outcome> outcomes, OperationalContext needs) {
+    private static ComparedOption of(String name, Place place, Candidate.Fit fit, AidEvaluation tried, List<Outcome> outcomes,
+            OperationalContext needs) {
         Map<MarginKind, Double> margins = new EnumMap<>(MarginKind.class);
         for (MarginKind kind : MarginKind.values()) {
             OptionalDouble least = kind.leastM(tried, outcomes);
@@ -150,7 +152,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
         return new ComparedOption(name, place, tried.family().orElseThrow(), Preferences.nameOf(tried.rules()),
                 Optional.of(tried.siting().orThrow()), tried.wheelClearances().stream().mapToDouble(WheelClearance::clearanceM).min(),
                 margins, new CheckResult(tried.rules(), tried.project().getStage(), outcomes).counts(), why, needs,
-                FamilyVerdicts.applied(outcomes).size(), Criterion.Weighed.of(tried, outcomes, needs));
+                FamilyVerdicts.applied(outcomes).size(), Criterion.Weighed.of(fit, tried, outcomes, needs));
     }
 
     /** Returns the least margin of a kind, metres; empty where nothing was measured. */

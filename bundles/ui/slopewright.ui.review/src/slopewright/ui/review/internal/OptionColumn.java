@@ -21,6 +21,9 @@ public enum OptionColumn {
 
     /** The family or the rule set. */
     NAME(200, false, ComparedOption::name, Comparator.comparing(ComparedOption::name)),
+    /** Whether it fits, by all rules. */
+    VERDICT(98, false, option -> MessageTexts.of(Words.term("report.fit." + option.weighed().fit().key())),
+            Comparator.comparing(option -> option.weighed().fit())),
     /** How many rules it does not meet. */
     NOT_MET(72, true, option -> count(option, Verdict.NOT_MET), Comparator.comparingInt(option -> option.count(Verdict.NOT_MET))),
     /** How much there is to clear up. */

@@ -33,16 +33,16 @@ public final class OptionSheet {
         List<String> columns = new ArrayList<>(Stream.of(OptionColumn.values()).map(OptionColumn::title).toList());
         String weighed = String.join(", ", Stream.of(Criterion.values())
                 .map(criterion -> label(criterion) + " " + weights.getOrDefault(criterion, 0)).toList());
-        columns.add(1, Messages.get("comparison.score") + " (" + weighed + ")");
+        columns.add(2, Messages.get("comparison.score") + " (" + weighed + ")");
         List<List<SheetCell>> rows = new ArrayList<>();
         for (ComparedOption option : options) {
             List<SheetCell> row = new ArrayList<>();
             Stream.of(OptionColumn.values()).forEach(column -> row.add(SheetCell.text(column.text(option))));
-            row.add(1, SheetCell.text(score(option, options, weights)));
+            row.add(2, SheetCell.text(score(option, options, weights)));
             rows.add(row);
         }
         Sheet sheet = new Sheet(Messages.get("comparison.table"), columns, rows, List.of(Messages.get("comparison.weighed", weighed),
-                Messages.get("comparison.rules.note")));
+                Messages.get("comparison.order.note"), Messages.get("comparison.rules.note")));
         try {
             AtomicFile.replace(file, String.valueOf(file.getFileName()).endsWith(".xlsx") ? SheetFile.xlsx(sheet) : SheetFile.csv(sheet));
             return Messages.get("comparison.exported", options.size(), file.getFileName());

@@ -29,9 +29,9 @@ public final class OptionTable {
 
     private final TableViewer viewer;
     private final Runnable sortedAnew;
-    private OptionColumn sorted = OptionColumn.NOT_MET;
+    private OptionColumn sorted = OptionColumn.VERDICT;
     private boolean downward;
-    private boolean byScore;
+    private boolean byScore = true;
     private List<ComparedOption> all = List.of();
     private Map<Criterion, Integer> weights = Criterion.alike();
 
@@ -48,8 +48,9 @@ public final class OptionTable {
         AccessibleName.give(viewer.getTable(), Messages.get("comparison.table"));
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         addColumn(OptionColumn.NAME);
+        addColumn(OptionColumn.VERDICT);
         addScore();
-        Stream.of(OptionColumn.values()).skip(1).forEach(this::addColumn);
+        Stream.of(OptionColumn.values()).skip(2).forEach(this::addColumn);
         viewer.setComparator(new ViewerComparator() {
             @Override
             public int compare(Viewer shown, Object first, Object second) {
@@ -95,9 +96,10 @@ public final class OptionTable {
         });
     }
 
-    /** Those with a score before those without one, the best first. */
+    /** What fits before what does not, whatever the scores; among alike the best first. */
     private Comparator<ComparedOption> bestFirst() {
-        return Comparator.<ComparedOption>comparingDouble(option -> -OptionSheet.points(option, all, weights).orElse(-1.0))
+        List<Criterion.Weighed> others = all.stream().map(ComparedOption::weighed).toList();
+        return Comparator.comparing(ComparedOption::weighed, Criterion.bestFirst(others, weights))
                 .thenComparing(OptionColumn.NOT_MET.order(false));
     }
 
