@@ -195,7 +195,9 @@ public final class DxfPainter {
 
     private void mark(Mark mark) {
         if (mark instanceof Mark.Path path) {
-            path(path);
+            if (inkOf(path.style()) != Ink.PAPER) {
+                path(path);
+            }
         } else if (mark instanceof Mark.Disc disc) {
             Ink ink = inkOf(disc.style());
             ScenePoint at = placed(disc.centre());
@@ -207,6 +209,7 @@ public final class DxfPainter {
         }
     }
 
+    /** What only hides lines under a text has no place among lines that are measured. */
     private void path(Mark.Path path) {
         Ink ink = inkOf(path.style());
         dxf.entity("LWPOLYLINE", ink.layer(), ink.index(), -1);
