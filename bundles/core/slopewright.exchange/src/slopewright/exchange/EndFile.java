@@ -20,6 +20,9 @@ import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 
 import slopewright.evaluation.sweep.SweptEnd;
 import slopewright.geometry.Decimals;
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
+import slopewright.messages.RefusedException;
 
 /**
  * A table of runway ends as comma-separated values with the header {@link #HEADER}, in UTF-8. A row that is faulty is named and loses no
@@ -63,7 +66,8 @@ public record EndFile(List<SweptEnd> ends, List<ExchangeException> refused) {
                     headed = true;
                     refuseHeader(file, row);
                 } else if (ends.size() + refused.size() >= MOST_ROWS) {
-                    throw new ExchangeException(file.toString(), row.getStartingLineNumber(), "is one row too many: at most " + MOST_ROWS);
+                    throw new ExchangeException(file.toString(), row.getStartingLineNumber(), Message.said("survey-file.row-too-many",
+                            MOST_ROWS));
                 } else {
                     row(file, row, ids, ends, refused);
                 }
@@ -74,19 +78,20 @@ public record EndFile(List<SweptEnd> ends, List<ExchangeException> refused) {
             throw unread(file, e);
         }
         if (ends.isEmpty() && refused.isEmpty()) {
-            throw new ExchangeException(file.toString(), 0, "holds no runway end");
+            throw new ExchangeException(file.toString(), 0, Message.of("survey-file.no-runway-end"));
         }
         return new EndFile(ends, refused);
     }
 
     private static ExchangeException unread(Path file, Throwable cause) {
-        return new ExchangeException(file.toString(), 0, cause instanceof NoSuchFileException ? "there is no such file"
-                : cause instanceof CharacterCodingException ? "is not written in UTF-8" : "cannot be read: " + cause.getMessage());
+        return new ExchangeException(file.toString(), 0, cause instanceof NoSuchFileException ? Message.of("survey-file.no-file")
+                : cause instanceof CharacterCodingException ? Message.of("survey-file.no-utf8") : Message.said("survey-file.unreadable",
+                        cause));
     }
 
     private static void refuseHeader(Path file, CsvRecord row) throws ExchangeException {
         if (!String.join(",", row.getFields()).replace("\uFEFF", "").equals(HEADER)) {
-            throw new ExchangeException(file.toString(), 1, "needs the header " + HEADER);
+            throw new ExchangeException(file.toString(), 1, Message.said("survey-file.header", HEADER));
         }
     }
 
@@ -94,16 +99,16 @@ public record EndFile(List<SweptEnd> ends, List<ExchangeException> refused) {
         List<String> fields = row.getFields().stream().map(String::strip).toList();
         try {
             if (fields.size() != COLUMNS) {
-                throw new IllegalArgumentException("has " + fields.size() + " fields where " + COLUMNS + " are needed");
+                throw new RefusedException(Message.said("survey-file.fields-needed", fields.size(), COLUMNS));
             }
             if (fields.get(0).isEmpty() || !ids.add(fields.get(0))) {
-                throw new IllegalArgumentException(fields.get(0).isEmpty() ? "has no id" : "has the id '" + fields.get(0)
-                        + "' of a row before it");
+                throw new RefusedException(fields.get(0).isEmpty() ? Message.of("survey-file.no-id")
+                        : Message.said("survey-file.id-twice", fields.get(0)));
             }
             ends.add(new SweptEnd(fields.get(0), fields.get(1), Decimals.parse(fields.get(2)), Decimals.parse(fields.get(3)),
                     Decimals.parse(fields.get(4)), Decimals.parse(fields.get(5)), fields.get(6)));
         } catch (IllegalArgumentException e) {
-            refused.add(new ExchangeException(file.toString(), row.getStartingLineNumber(), e.getMessage()));
+            refused.add(new ExchangeException(file.toString(), row.getStartingLineNumber(), Reasoned.of(e)));
         }
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 import slopewright.exchange.internal.FastDecimals;
+import slopewright.messages.Message;
 
 /**
  * Points as comma-separated values with the header {@code id,alongM,rightM,heightM}: read in blocks of flat arrays, so that a file of
@@ -54,9 +55,9 @@ public final class PointFile {
         try (InputStream in = Files.newInputStream(file)) {
             new PointFile(file.toString()).readAll(in, sink);
         } catch (NoSuchFileException e) {
-            throw new ExchangeException(file.toString(), 0, "there is no such file");
+            throw new ExchangeException(file.toString(), 0, Message.of("survey-file.no-file"));
         } catch (IOException e) {
-            throw new ExchangeException(file.toString(), 0, "cannot be read: " + e.getMessage());
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.unreadable", e));
         }
     }
 
@@ -93,7 +94,7 @@ public final class PointFile {
                 return i + 1;
             }
         }
-        throw new ExchangeException(name, line + 1, "the line is longer than " + (BLOCK_BYTES >> 20) + " MB");
+        throw new ExchangeException(name, line + 1, Message.said("survey-file.long-line", BLOCK_BYTES >> 20));
     }
 
     private int header(byte[] text, int whole) throws ExchangeException {
@@ -104,8 +105,8 @@ public final class PointFile {
         line = 1;
         String header = new String(text, 0, end, StandardCharsets.UTF_8).replace("\uFEFF", "").strip();
         if (!header.equals(HEADER)) {
-            throw new ExchangeException(name, 1, "expected the header " + HEADER + " but found '"
-                    + (header.length() > MOST_QUOTED ? header.substring(0, MOST_QUOTED) + "…" : header) + "'");
+            throw new ExchangeException(name, 1, Message.said("survey-file.header-found", HEADER,
+                    (header.length() > MOST_QUOTED ? header.substring(0, MOST_QUOTED) + "…" : header)));
         }
         return Math.min(end + 1, whole);
     }
@@ -123,7 +124,7 @@ public final class PointFile {
             int last = end > at && text[end - 1] == '\r' ? end - 1 : end;
             if (last == at) {
                 if (end < to) {
-                    throw new ExchangeException(name, line, "the line is empty");
+                    throw new ExchangeException(name, line, Message.of("survey-file.empty-line"));
                 }
             } else {
                 point(block, count++, at, last);
@@ -139,7 +140,7 @@ public final class PointFile {
         int second = first < to ? comma(text, first + 1, to) : to;
         int third = second < to ? comma(text, second + 1, to) : to;
         if (third >= to || comma(text, third + 1, to) < to) {
-            throw new ExchangeException(name, line, "expected four fields: " + HEADER);
+            throw new ExchangeException(name, line, Message.said("survey-file.four-fields", HEADER));
         }
         block.idStart()[index] = from;
         block.idLength()[index] = first - from;
@@ -159,8 +160,8 @@ public final class PointFile {
     private double number(byte[] text, int from, int to, String column) throws ExchangeException {
         double value = FastDecimals.parse(text, from, to);
         if (Double.isNaN(value)) {
-            throw new ExchangeException(name, line, column + ": '" + new String(text, from, to - from, StandardCharsets.UTF_8)
-                    + "' is not a number");
+            throw new ExchangeException(name, line, Message.said("survey-file.column-no-number", column, new String(text, from, to - from,
+                    StandardCharsets.UTF_8)));
         }
         return value;
     }

@@ -13,7 +13,7 @@ public final class Decimals {
      *
      * @param text the text, with a point as the decimal mark
      * @return the number, finite
-     * @throws IllegalArgumentException where the text is no finite decimal number; the message names the text
+     * @throws DecimalException where the text is no finite decimal number
      */
     public static double parse(String text) {
         return parse(text.strip(), text);
@@ -54,11 +54,11 @@ public final class Decimals {
 
     static double parse(String number, String shown) {
         if (!isDecimal(number)) {
-            throw new IllegalArgumentException("'" + shown.strip() + "' is not a number");
+            throw new DecimalException(shown.strip(), false);
         }
         double value = Double.parseDouble(number);
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("'" + shown.strip() + "' is too large");
+            throw new DecimalException(shown.strip(), true);
         }
         return value;
     }

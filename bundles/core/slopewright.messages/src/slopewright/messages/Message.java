@@ -1,5 +1,7 @@
 package slopewright.messages;
 
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 
@@ -11,6 +13,9 @@ import java.util.Objects;
  * @param arguments what is put into the places {@code {0}}, {@code {1}} and so on
  */
 public record Message(String key, List<Argument> arguments) implements Argument {
+    /** A number nearer to zero is written with an exponent: a file may hold one with hundreds of zeros. */
+    private static final double LEAST_SPELLED_OUT = 1e-9;
+
     /** Copies the arguments. */
     public Message {
         Objects.requireNonNull(key);
@@ -20,6 +25,32 @@ public record Message(String key, List<Argument> arguments) implements Argument 
     /** Makes a message. */
     public static Message of(String key, Argument... arguments) {
         return new Message(key, List.of(arguments));
+    }
+
+    /**
+     * Makes a message of values as they come: arguments as they are, numbers with every digit that they have, what was thrown as why,
+     * lists with each value in turn, and everything else as the name that it is in every language.
+     *
+     * @param key    key in the catalogues
+     * @param values what is put into its places
+     */
+    public static Message said(String key, Object... values) {
+        return new Message(key, Arrays.stream(values).map(Message::argument).toList());
+    }
+
+    private static Argument argument(Object value) {
+        if (value instanceof Argument argument) {
+            return argument;
+        }
+        if (value instanceof Throwable thrown) {
+            return Reasoned.of(thrown);
+        }
+        if (value instanceof Collection<?> values) {
+            return Words.list(values.stream().map(Message::argument).toList());
+        }
+        boolean plain = value instanceof Number number
+                && (number.doubleValue() == 0 || Math.abs(number.doubleValue()) >= LEAST_SPELLED_OUT);
+        return plain ? Words.quantity(((Number) value).doubleValue(), Notation.EXACT) : Words.name(String.valueOf(value));
     }
 
     /** Returns the English sentence. */

@@ -4,10 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 
 import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 import slopewright.messages.Words;
 
 /** A siting that cannot be solved: the message says what, where and what to do. */
-public final class SitingException extends RuntimeException {
+public final class SitingException extends RuntimeException implements Reasoned {
     private static final long serialVersionUID = 1L;
 
     private final transient Message reason;
@@ -31,7 +32,7 @@ public final class SitingException extends RuntimeException {
                 : Message.of("siting.missing-one-of", Words.list(names)), List.of(inputs));
     }
 
-    /** Returns why, as data. */
+    @Override
     public Message reason() {
         return reason == null ? Message.of("plain", Words.name(String.valueOf(getMessage()))) : reason;
     }

@@ -34,7 +34,7 @@ class UsedKeysTest {
     private static final Pattern PREFIX = Pattern.compile("\"([\\w-]+(?:\\.[\\w-]+)*[.-])\"\\s*\\+");
     private static final Pattern SUPER = Pattern.compile("class\\s+(\\w+)(?:<[^>]*>)?\\s+extends\\s+(\\w+)");
     private static final Pattern MESSAGE = Pattern.compile(
-            "(?:Message\\.of|\\.unless)\\(\\s*(?:[^;\"]*?\\?\\s*)?\"([\\w.-]+\\.[\\w.-]*\\w)\"");
+            "(?:Message\\.(?:of|said)|\\.unless)\\(\\s*(?:[^;\"]*?\\?\\s*)?\"([\\w.-]+\\.[\\w.-]*\\w)\"");
     private static final Pattern TERM = Pattern.compile("(?:Words\\.|[^.\\w])term\\(\\s*\"([\\w.-]*\\w)\"\\s*\\)");
     private static final Pattern STEP = Pattern.compile("\\.step\\(\\s*\"([\\w.-]+)\"");
     private static final Map<String, String> SOURCES = new HashMap<>();

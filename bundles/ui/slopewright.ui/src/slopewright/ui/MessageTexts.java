@@ -3,14 +3,13 @@ package slopewright.ui;
 import java.util.List;
 import java.util.Locale;
 
-import slopewright.evaluation.site.PlaceException;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
+import slopewright.messages.Reasoned;
 import slopewright.messages.Words;
 import slopewright.model.Identified;
 import slopewright.siting.ElementNames;
-import slopewright.siting.SitingException;
 import slopewright.ui.preferences.Preferences;
 
 /** Messages of the core as the window says them: in its language, with lengths in the unit that the user prefers. */
@@ -45,9 +44,8 @@ public final class MessageTexts {
     }
 
     /** Returns why something could not be worked out or done. */
-    public static String reason(RuntimeException thrown) {
-        return thrown instanceof SitingException siting ? of(siting.reason())
-                : thrown instanceof PlaceException place ? of(place.reason()) : String.valueOf(thrown.getMessage());
+    public static String reason(Throwable thrown) {
+        return of(Reasoned.of(thrown));
     }
 
     /** Returns the words of several messages as a list. */

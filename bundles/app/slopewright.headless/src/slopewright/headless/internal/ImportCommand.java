@@ -118,7 +118,7 @@ final class ImportCommand extends Command {
             tell(reading);
             return reading.refusedCount() == 0 ? ExitCodes.OK : ExitCodes.FINDINGS;
         } catch (ExchangeException e) {
-            throw new InputException(e.messages());
+            throw InputException.of(e);
         }
     }
 
@@ -218,10 +218,10 @@ final class ImportCommand extends Command {
         if (reading.repeated() > 0) {
             streams().warn("slopewright import: " + reading.repeated() + " " + what + " skipped, the project has them already");
         }
-        reading.refused().forEach(line -> streams().warn("slopewright import: refused: " + line));
+        reading.refused().forEach(line -> streams().warn("slopewright import: refused: " + line.english()));
         if (reading.refusedCount() > reading.refused().size()) {
             streams().warn("slopewright import: refused: " + (reading.refusedCount() - reading.refused().size()) + " more");
         }
-        reading.notes().forEach(note -> streams().warn("slopewright import: " + note));
+        reading.notes().forEach(note -> streams().warn("slopewright import: " + note.english()));
     }
 }

@@ -2,6 +2,9 @@ package slopewright.headless.internal;
 
 import java.util.List;
 
+import slopewright.exchange.ExchangeException;
+import slopewright.messages.Message;
+
 /** A file that cannot be read: one line for each fault, that names file, line or element, and reason. */
 final class InputException extends RuntimeException {
 
@@ -16,6 +19,11 @@ final class InputException extends RuntimeException {
     InputException(List<String> messages) {
         super(messages.get(0));
         this.messages = List.copyOf(messages);
+    }
+
+    /** Says why a file of another format cannot be read. */
+    static InputException of(ExchangeException refused) {
+        return new InputException(refused.messages().stream().map(Message::english).toList());
     }
 
     /** Returns what is wrong, one line each. */

@@ -103,7 +103,7 @@ final class SweepCommand extends Command {
         try {
             table = EndFile.read(what);
         } catch (ExchangeException e) {
-            throw new InputException(e.messages());
+            throw InputException.of(e);
         }
         RuleSet rules = ProjectFiles.rules(SitingFlags.text(spec(), "rule-set"));
         String ruleSet = rules.key() + ":" + rules.edition();

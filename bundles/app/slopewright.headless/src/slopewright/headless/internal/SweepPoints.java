@@ -107,7 +107,7 @@ final class SweepPoints {
             reading.refuseFaults(false);
             return reading;
         } catch (ExchangeException e) {
-            throw new InputException(e.messages());
+            throw InputException.of(e);
         } catch (IOException e) {
             throw new InputException(file + ": cannot be read: " + e.getMessage());
         }

@@ -1,9 +1,10 @@
 package slopewright.evaluation.site;
 
 import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 
 /** What was typed is no place; its reason can be said in any language. */
-public final class PlaceException extends IllegalArgumentException {
+public final class PlaceException extends IllegalArgumentException implements Reasoned {
 
     private static final long serialVersionUID = 1L;
 
@@ -18,7 +19,7 @@ public final class PlaceException extends IllegalArgumentException {
         this(reason, null);
     }
 
-    /** Returns why. */
+    @Override
     public Message reason() {
         return reason;
     }

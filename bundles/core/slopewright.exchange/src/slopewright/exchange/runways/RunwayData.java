@@ -19,6 +19,7 @@ import slopewright.exchange.internal.runways.AirportTables;
 import slopewright.exchange.internal.runways.CsvAirports;
 import slopewright.exchange.internal.runways.SqliteAirports;
 import slopewright.exchange.internal.sqlite.SqliteReader;
+import slopewright.messages.Message;
 
 /**
  * Open runway data in a file that the user names: a database of SQLite with the tables {@code airports}, {@code runways} and
@@ -53,10 +54,10 @@ public final class RunwayData {
     public static RunwayData read(Path file) throws IOException, ExchangeException {
         String name = file.toString();
         if (!Files.isRegularFile(file)) {
-            throw new ExchangeException(name, 0, "is no file");
+            throw new ExchangeException(name, 0, Message.of("survey-file.is-no-file"));
         }
         if (Files.size(file) > LONGEST) {
-            throw new ExchangeException(name, 0, "is too long for a file of runways");
+            throw new ExchangeException(name, 0, Message.of("survey-file.too-long"));
         }
         byte[] content;
         try (InputStream in = Files.newInputStream(file)) {
@@ -104,8 +105,8 @@ public final class RunwayData {
         String wanted = code.strip().toUpperCase(Locale.ROOT);
         List<OpenAirport> found = wanted.isEmpty() ? List.of() : tables.find(wanted);
         if (found.size() > 1) {
-            throw new ExchangeException(file.toString(), 0, "several airports have the code " + wanted + ": " + String.join(", ",
-                    found.stream().map(airport -> airport.code() + " " + airport.name()).toList()) + "; ask by the first code of one");
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.several-airports", wanted, String.join(", ",
+                    found.stream().map(airport -> airport.code() + " " + airport.name()).toList())));
         }
         return found.stream().findFirst();
     }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
 import slopewright.exchange.survey.StatedHeights.Fault;
+import slopewright.messages.Message;
 
 /** How high the ground lies at the positions of a shape, worked out of everything that its file says, as for tops. */
 final class GroundHeights {
@@ -23,18 +24,16 @@ final class GroundHeights {
     static double[] of(StatedHeights stated, SurveyHeights heights, int count) throws Fault {
         stated.refuseNoHeight();
         if (heights.meaning() == SurveyHeights.Meaning.ABOVE_GROUND) {
-            throw new Fault("has heights above the ground, which are no levels of it");
+            throw new Fault(Message.of("survey-file.ground.above"));
         }
         boolean tops = heights.meaning() == SurveyHeights.Meaning.TOP;
         double[] found = tops ? below(stated, count) : open(stated, heights.meaning(), count);
         OptionalDouble top = stated.top();
         if (top.isPresent() && Arrays.stream(found).anyMatch(ground -> !(ground < top.getAsDouble()))) {
-            throw new Fault("has its ground at %s m, which is not below its top at %s m", Arrays.stream(found).max().orElseThrow(),
-                    top.getAsDouble());
+            throw new Fault(Message.said("survey-file.ground.not-below", Arrays.stream(found).max().orElseThrow(), top.getAsDouble()));
         }
         if (heights.meaning() == SurveyHeights.Meaning.AS_STATED && Arrays.stream(found).anyMatch(ground -> ground == 0)) {
-            throw new Fault("lies at an elevation of 0 m, which many programs write for one that is not known; say --heights ground where "
-                    + "it is that of the ground");
+            throw new Fault(Message.of("survey-file.ground.zero"));
         }
         return found;
     }
@@ -44,21 +43,20 @@ final class GroundHeights {
         OptionalDouble named = stated.ground();
         boolean onlyHeight = stated.height().isPresent() && named.isEmpty() && stated.top().isEmpty();
         if (onlyHeight && meaning == SurveyHeights.Meaning.AS_STATED) {
-            throw new Fault("has a height above the ground, and does not say whether its elevation is that of the ground; give "
-                    + "groundElevationM, or say --heights ground or top");
+            throw new Fault(Message.of("survey-file.ground.unclear"));
         }
         OptionalDouble ground = named.isPresent() ? named : stated.elevation();
         if (named.isPresent() && stated.elevation().isPresent()) {
             double elevation = stated.elevation().getAsDouble();
             if (!StatedHeights.isNear(elevation, named.getAsDouble()) && !isTop(stated, elevation)) {
-                throw new Fault("has its ground at %s m and an elevation of %s m", named.getAsDouble(), elevation);
+                throw new Fault(Message.said("survey-file.ground.and-elevation", named.getAsDouble(), elevation));
             }
         }
         if (ground.isEmpty() && stated.positions().isEmpty() && stated.top().isPresent() && stated.height().isPresent()) {
             ground = OptionalDouble.of(stated.top().getAsDouble() - stated.height().getAsDouble());
         }
         if (ground.isEmpty()) {
-            return stated.positions().orElseThrow(() -> new Fault("has no elevation"));
+            return stated.positions().orElseThrow(() -> new Fault(Message.of("survey-file.no-elevation")));
         }
         double level = ground.getAsDouble();
         if (stated.top().isPresent()) {
@@ -70,7 +68,7 @@ final class GroundHeights {
         double[] positions = stated.positions().get();
         OptionalDouble other = Arrays.stream(positions).filter(z -> !StatedHeights.isNear(z, level)).findFirst();
         if (other.isPresent()) {
-            throw new Fault("has its ground at %s m and a position at %s m", level, other.getAsDouble());
+            throw new Fault(Message.said("survey-file.ground.and-position", level, other.getAsDouble()));
         }
         return positions;
     }
@@ -88,7 +86,7 @@ final class GroundHeights {
         }
         OptionalDouble top = stated.top().isPresent() ? stated.top() : stated.elevation();
         if (stated.height().isEmpty() || top.isEmpty() && stated.positions().isEmpty()) {
-            throw new Fault("has an elevation of its top, but no ground");
+            throw new Fault(Message.of("survey-file.ground.top-only"));
         }
         double height = stated.height().getAsDouble();
         return (top.isPresent() ? DoubleStream.generate(top::getAsDouble).limit(count) : Arrays.stream(stated.positions().orElseThrow()))

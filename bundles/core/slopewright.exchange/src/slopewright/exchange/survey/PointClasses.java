@@ -2,6 +2,9 @@ package slopewright.exchange.survey;
 
 import java.util.BitSet;
 
+import slopewright.messages.Message;
+import slopewright.messages.RefusedException;
+
 /**
  * Which points of a cloud are taken, by the class that each has in its file (ASPRS, LAS 1.4 R15, table 17). Class 2 is ground, 3 to 5 are
  * vegetation, 6 buildings, 13 to 16 wires and their masts.
@@ -52,7 +55,7 @@ public final class PointClasses {
     }
 
     private static IllegalArgumentException refused(String text) {
-        return new IllegalArgumentException("'" + text + "' is no choice of classes from 0 to " + MOST + ", such as 1,3-6,17");
+        return new RefusedException(Message.said("survey-file.classes", text, MOST));
     }
 
     /** Returns whether points of a class are taken. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.exchange.ExchangeException;
+import slopewright.messages.Message;
 import slopewright.model.Place;
 import slopewright.siting.site.SiteFrame;
 import slopewright.siting.site.SurveyPoints;
@@ -37,10 +38,10 @@ final class PointCollector implements SurveyFile.Sink {
     @Override
     public void accept(SurveyShape shape) throws ExchangeException {
         if (shape.kind() != SurveyShape.Kind.POINT) {
-            throw elements.fault(shape, "is no point; a block holds points only, import lines and areas as obstacles");
+            throw elements.fault(shape, Message.of("survey-file.no-point"));
         }
         if (count == SurveyPoints.MOST_POINTS) {
-            throw elements.fault(shape, "is one point too many: a block holds at most " + SurveyPoints.MOST_POINTS);
+            throw elements.fault(shape, Message.said("survey-file.point-too-many", SurveyPoints.MOST_POINTS));
         }
         if (count == 0 && shape.text(SurveyShape.Fact.REACH).isPresent()) {
             elements.refuseTerrainThatIsNotDescribed();

@@ -17,6 +17,9 @@ import org.locationtech.proj4j.Proj4jException;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.geometry.Decimals;
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
+import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
 import slopewright.model.GroundLevel;
 import slopewright.model.Obstacle;
@@ -54,14 +57,14 @@ final class ShapeElements {
         this.origin = origin;
         aerodrome = project.getAerodrome();
         if (aerodrome == null) {
-            throw new ExchangeException(file.toString(), 0, "cannot be placed: the project has no aerodrome");
+            throw new ExchangeException(file.toString(), 0, Message.of("survey-file.no-aerodrome"));
         }
         refuseOtherDatum();
         try {
             places = AerodromePlaces.of(aerodrome);
             grid = origin.grid().map(ShapeElements::grid);
         } catch (SitingException e) {
-            throw new ExchangeException(file.toString(), 0, "cannot be placed: " + e.getMessage());
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.no-place", e));
         }
         Ids.elements(project).forEach(element -> taken.add(element.getId()));
     }
@@ -84,9 +87,10 @@ final class ShapeElements {
         return origin;
     }
 
-    ExchangeException fault(SurveyShape shape, String reason) {
-        String name = shape.text(SurveyShape.Fact.ID).or(() -> shape.text(SurveyShape.Fact.NAME)).map(text -> "'" + text + "' ").orElse("");
-        return new ExchangeException(file.toString(), shape.line(), name + reason);
+    ExchangeException fault(SurveyShape shape, Message reason) {
+        Optional<String> name = shape.text(SurveyShape.Fact.ID).or(() -> shape.text(SurveyShape.Fact.NAME));
+        return new ExchangeException(file.toString(), shape.line(),
+                name.map(text -> Message.said("survey-file.of-shape", text, reason)).orElse(reason));
     }
 
     OptionalDouble number(SurveyShape shape, SurveyShape.Fact fact) throws ExchangeException {
@@ -97,13 +101,13 @@ final class ShapeElements {
         try {
             return OptionalDouble.of(Decimals.parse(text.get()));
         } catch (IllegalArgumentException e) {
-            throw fault(shape, fact.label() + ": " + e.getMessage());
+            throw fault(shape, Message.said("survey-file.of-column", fact.label(), e));
         }
     }
 
     private double checked(SurveyShape shape, double elevationM) throws ExchangeException {
         if (!(elevationM >= LOWEST_M && elevationM <= HIGHEST_M)) {
-            throw fault(shape, "stands at an elevation of " + elevationM + " m, which no place on Earth has; is it in metres?");
+            throw fault(shape, Message.said("survey-file.no-such-elevation", elevationM));
         }
         return elevationM;
     }
@@ -125,14 +129,13 @@ final class ShapeElements {
             checked(shape, found.topM());
             return found;
         } catch (StatedHeights.Fault e) {
-            throw fault(shape, e.getMessage());
+            throw fault(shape, e.reason());
         }
     }
 
-    private void refuseTerrain(SurveyShape shape) throws ExchangeException {
+    void refuseTerrain(SurveyShape shape) throws ExchangeException {
         if (shape.text(SurveyShape.Fact.REACH).isPresent()) {
-            throw new ExchangeException(file.toString(), 0, "is a model of the terrain or a cloud of points, which is taken as a "
-                    + "block: --as obstacle-block");
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.terrain", "--as obstacle-block"));
         }
     }
 
@@ -152,8 +155,7 @@ final class ShapeElements {
             missing.add("--vertical-datum");
         }
         if (!missing.isEmpty()) {
-            throw new ExchangeException(file.toString(), 0, "is a model of the terrain or a cloud of points; nothing of it is assumed, "
-                    + "so say " + String.join(", ", missing));
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.terrain-missing", missing));
         }
     }
 
@@ -161,8 +163,7 @@ final class ShapeElements {
     private void refuseOtherDatum() throws ExchangeException {
         String own = aerodrome.getVerticalDatum();
         if (origin.verticalDatum().isPresent() && (own == null || !own.strip().equals(origin.verticalDatum().get().strip()))) {
-            throw new ExchangeException(file.toString(), 0, "has elevations in '" + origin.verticalDatum().get() + "', which is not that "
-                    + "of the aerodrome, " + datum(own) + "; bring them into it first");
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.datum", origin.verticalDatum().get(), datum(own)));
         }
     }
 
@@ -174,11 +175,11 @@ final class ShapeElements {
     }
 
     /** Says where coordinates of a file hold for another epoch than those of the aerodrome: the ground moves centimetres a year. */
-    Optional<String> otherEpoch(double year) {
+    Optional<Message> otherEpoch(double year) {
         Double own = aerodrome.getCoordinateEpoch();
         return own != null && Math.abs(own - year) < SAME_EPOCH_YEARS ? Optional.empty()
-                : Optional.of("coordinates of the epoch " + year + " are taken as they are; the aerodrome "
-                        + (own == null ? "names no epoch" : "has the epoch " + own));
+                : Optional.of(own == null ? Message.said("survey-file.epoch-none", year)
+                        : Message.said("survey-file.epoch-other", year, own));
     }
 
     private boolean isOtherDatum(String named) {
@@ -187,13 +188,12 @@ final class ShapeElements {
                 && (own == null || !letters(own).equals(letters(named)));
     }
 
-    private String otherDatum(String named) {
-        return "has elevations in '" + named + "', which is not what the aerodrome calls its vertical datum, "
-                + datum(aerodrome.getVerticalDatum()) + "; bring them into it first, or say that both are one: --vertical-datum";
+    private Message otherDatum(String named) {
+        return Message.said("survey-file.other-datum", named, datum(aerodrome.getVerticalDatum()));
     }
 
-    private static String datum(String own) {
-        return own == null ? "which names none" : "'" + own + "'";
+    private static Argument datum(String own) {
+        return own == null ? Message.of("survey-file.datum-none") : Words.name("'" + own + "'");
     }
 
     private static String letters(String name) {
@@ -204,15 +204,14 @@ final class ShapeElements {
     void refuseOtherReference(String reference) throws ExchangeException {
         String taken = origin.grid().orElse(aerodrome.getCoordinateReference() == null ? "WGS84" : aerodrome.getCoordinateReference());
         if (!taken.strip().equalsIgnoreCase(reference)) {
-            throw new ExchangeException(file.toString(), 0, "says that it is in " + reference + ", but is taken to be in " + taken.strip()
-                    + "; name the grid of the file");
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.other-grid", reference, taken.strip()));
         }
     }
 
     /** Metres of a grid that neither the file names nor whoever imports it are metres of any grid. */
     void refuseNoReference() throws ExchangeException {
         if (origin.grid().isEmpty() && !places.isPlane()) {
-            throw new ExchangeException(file.toString(), 0, "does not say in which coordinate reference its metres are; name it: --grid");
+            throw new ExchangeException(file.toString(), 0, Message.of("survey-file.no-grid"));
         }
     }
 
@@ -237,13 +236,12 @@ final class ShapeElements {
     }
 
     List<GroundLevel> groundLevels(SurveyShape shape) throws ExchangeException {
-        refuseTerrain(shape);
         StatedHeights stated = stated(shape);
         double[] elevations;
         try {
             elevations = GroundHeights.of(stated, origin.heights(), shape.vertices().size());
         } catch (StatedHeights.Fault e) {
-            throw fault(shape, e.getMessage());
+            throw fault(shape, e.reason());
         }
         List<GroundLevel> levels = new ArrayList<>();
         Optional<String> id = id(shape);
@@ -268,7 +266,7 @@ final class ShapeElements {
         if (id.isPresent()) {
             Long before = lines.putIfAbsent(id.get(), shape.line());
             if (before != null) {
-                throw fault(shape, "has the id of line " + before);
+                throw fault(shape, Message.said("survey-file.same-id", before));
             }
         }
         return id.filter(text -> text.matches("[A-Za-z_][A-Za-z0-9_.-]*")).filter(taken::add);
@@ -277,7 +275,7 @@ final class ShapeElements {
     Double accuracyM(SurveyShape shape, SurveyShape.Fact fact, OptionalDouble whole) throws ExchangeException {
         OptionalDouble own = number(shape, fact);
         if (own.isPresent() && own.getAsDouble() < 0) {
-            throw fault(shape, "has an accuracy below zero");
+            throw fault(shape, Message.of("survey-file.negative-accuracy"));
         }
         OptionalDouble found = own.isPresent() ? own : whole;
         double reach = fact == SurveyShape.Fact.HORIZONTAL_ACCURACY ? number(shape, SurveyShape.Fact.REACH).orElse(0) : 0;
@@ -289,7 +287,7 @@ final class ShapeElements {
         try {
             return own.isPresent() ? LocalDate.parse(own.get()).toString() : origin.date().orElse(null);
         } catch (DateTimeParseException e) {
-            throw fault(shape, "has the date '" + own.get() + "', which is not of the form 2026-01-31");
+            throw fault(shape, Message.said("survey-file.no-date", own.get()));
         }
     }
 
@@ -303,10 +301,10 @@ final class ShapeElements {
     Place unchecked(SurveyShape shape, SurveyVertex vertex) throws ExchangeException {
         boolean brought = shape.grid() && grid.isPresent();
         if (shape.grid() && !brought && !places.hasGrid()) {
-            throw fault(shape, "has east and north, but the coordinate reference of the aerodrome is WGS84; name the grid of the survey");
+            throw fault(shape, Message.of("survey-file.east-north"));
         }
         if ((brought || !shape.grid()) && places.isPlane()) {
-            throw fault(shape, "has latitude and longitude, but the coordinate reference of the aerodrome is a local plane");
+            throw fault(shape, Message.of("survey-file.degrees"));
         }
         Place place = SlopewrightFactory.eINSTANCE.createPlace();
         if (shape.grid()) {
@@ -318,7 +316,7 @@ final class ShapeElements {
         }
         if (brought) {
             SiteFrame.LatLon found = latLon(shape, place, grid.get())
-                    .orElseThrow(() -> fault(shape, "cannot be placed: the grid of the survey is a local plane"));
+                    .orElseThrow(() -> fault(shape, Message.of("survey-file.local-grid")));
             place = SlopewrightFactory.eINSTANCE.createPlace();
             place.setLatitudeDeg(found.latitudeDeg());
             place.setLongitudeDeg(found.longitudeDeg());
@@ -339,7 +337,7 @@ final class ShapeElements {
             }
             return found;
         } catch (SitingException | Proj4jException e) {
-            throw fault(shape, "cannot be brought to latitude and longitude: " + e.getMessage());
+            throw fault(shape, Message.said("survey-file.not-brought", e));
         }
     }
 
@@ -347,8 +345,7 @@ final class ShapeElements {
     private void refuseFar(SurveyShape shape, SiteFrame.LatLon found) throws ExchangeException {
         double away = awayM(found.latitudeDeg(), found.longitudeDeg());
         if (!(away <= FARTHEST_M)) {
-            throw fault(shape, "lies " + Math.round(away / 1000) + " km from the aerodrome; are its coordinates in the right order, and in "
-                    + "the coordinate reference of the aerodrome?");
+            throw fault(shape, Message.said("survey-file.far", Math.round(away / 1000)));
         }
     }
 

@@ -1,9 +1,11 @@
 package slopewright.exchange.survey;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 
 /**
  * What a file says of the heights of one shape, metres.
@@ -21,12 +23,19 @@ record StatedHeights(OptionalDouble top, OptionalDouble elevation, OptionalDoubl
     private static final double ROUNDING_M = 0.15;
 
     /** What cannot be reconciled; the message says what and what to do. */
-    static final class Fault extends Exception {
+    static final class Fault extends Exception implements Reasoned {
 
         private static final long serialVersionUID = 1L;
 
-        Fault(String message, Object... numbers) {
-            super(String.format(Locale.ROOT, message, numbers));
+        private final transient Message reason;
+
+        Fault(Message reason) {
+            this.reason = reason;
+        }
+
+        @Override
+        public Message reason() {
+            return reason;
         }
     }
 
@@ -53,15 +62,15 @@ record StatedHeights(OptionalDouble top, OptionalDouble elevation, OptionalDoubl
     static void agree(OptionalDouble ground, OptionalDouble height, double top) throws Fault {
         OptionalDouble sum = sum(ground, height);
         if (sum.isPresent() && !isNear(sum.getAsDouble(), top)) {
-            throw new Fault("has its top at %s m, but its ground at %s m and its height of %s m make %s m", top, ground.getAsDouble(),
-                    height.getAsDouble(), rounded(sum.getAsDouble()));
+            throw new Fault(Message.said("survey-file.heights.sum", top, ground.getAsDouble(), height.getAsDouble(),
+                    rounded(sum.getAsDouble())));
         }
     }
 
     /** Refuses a height that raises nothing. */
     void refuseNoHeight() throws Fault {
         if (height.isPresent() && !(height.getAsDouble() > 0)) {
-            throw new Fault("has a height of %s m above the ground; leave it away where it is not known", height.getAsDouble());
+            throw new Fault(Message.said("survey-file.heights.none", height.getAsDouble()));
         }
     }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.ServiceLoader;
 
 import slopewright.exchange.ExchangeException;
-import slopewright.model.io.AtomicFile;
+import slopewright.messages.Message;
 
 /** Reads survey files, the format chosen by the ending among those that are there as services of this bundle. */
 public final class SurveyFile {
@@ -125,7 +125,7 @@ public final class SurveyFile {
      * @return what was skipped and why, one sentence each
      * @throws ExchangeException where the file cannot be read; the message names file, line and reason
      */
-    public static List<String> read(Path file, Sink sink) throws ExchangeException {
+    public static List<Message> read(Path file, Sink sink) throws ExchangeException {
         return read(file, Optional.empty(), sink);
     }
 
@@ -138,22 +138,22 @@ public final class SurveyFile {
      * @return what was skipped and why, one sentence each
      * @throws ExchangeException where the file cannot be read; the message names file, line and reason
      */
-    public static List<String> read(Path file, Optional<TableForm> table, Sink sink) throws ExchangeException {
+    public static List<Message> read(Path file, Optional<TableForm> table, Sink sink) throws ExchangeException {
         String name = file.getFileName() == null ? "" : file.getFileName().toString();
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         SurveyFormat format = FORMATS.stream().filter(each -> each.endings().contains(ending)).findFirst()
-                .orElseThrow(() -> new ExchangeException(file.toString(), 0,
-                        "a survey file must end in ." + String.join(", .", endings())));
+                .orElseThrow(() -> new ExchangeException(file.toString(), 0, Message.said("survey-file.endings", "." + String.join(", .",
+                        endings()))));
         SurveyInput input = new SurveyInput(file, sink, table);
         try {
             if (Files.size(file) > MOST_BYTES) {
-                throw new ExchangeException(file.toString(), 0, "is larger than " + (MOST_BYTES >> 20) + " MB");
+                throw new ExchangeException(file.toString(), 0, Message.said("survey-file.larger", MOST_BYTES >> 20));
             }
             format.read(input);
         } catch (CharacterCodingException e) {
-            throw new ExchangeException(file.toString(), 0, "is not written in UTF-8");
+            throw new ExchangeException(file.toString(), 0, Message.of("survey-file.no-utf8"));
         } catch (IOException e) {
-            throw new ExchangeException(file.toString(), 0, "cannot be read: " + AtomicFile.reason(e));
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.unreadable", e));
         }
         return input.skipped();
     }

@@ -11,18 +11,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.geometry.Decimals;
+import slopewright.messages.Message;
 
 /** A survey file that is read, and what the formats share: names of facts, faults with their line, and where shapes go. */
 public final class SurveyInput {
@@ -49,9 +51,9 @@ public final class SurveyInput {
     private final Path file;
     private final SurveyFile.Sink sink;
     private final Content content;
-    private final Map<String, Integer> skipped;
+    private final Map<Message, Integer> skipped;
     private final Optional<TableForm> table;
-    private final Set<String> said;
+    private final Set<Message> said;
 
     /** Opens what is read, from its beginning. */
     @FunctionalInterface
@@ -62,11 +64,11 @@ public final class SurveyInput {
     }
 
     SurveyInput(Path file, SurveyFile.Sink sink, Optional<TableForm> table) {
-        this(file, sink, () -> Files.newInputStream(file), new TreeMap<>(), table, new TreeSet<>());
+        this(file, sink, () -> Files.newInputStream(file), new HashMap<>(), table, new LinkedHashSet<>());
     }
 
-    private SurveyInput(Path file, SurveyFile.Sink sink, Content content, Map<String, Integer> skipped, Optional<TableForm> table,
-            Set<String> said) {
+    private SurveyInput(Path file, SurveyFile.Sink sink, Content content, Map<Message, Integer> skipped, Optional<TableForm> table,
+            Set<Message> said) {
         this.table = table;
         this.said = said;
         this.file = file;
@@ -109,7 +111,7 @@ public final class SurveyInput {
         boolean wide = first.length >= 2 && (first[0] == (byte) 0xFE && first[1] == (byte) 0xFF
                 || first[0] == (byte) 0xFF && first[1] == (byte) 0xFE);
         if (wide) {
-            throw fault(1, "is written in UTF-16; write it in UTF-8");
+            throw fault(1, Message.of("survey-file.utf16"));
         }
         if (!Arrays.equals(first, MARK)) {
             in.unread(first);
@@ -228,24 +230,26 @@ public final class SurveyInput {
     }
 
     /** Counts something that is skipped. */
-    public void skip(String what) {
+    public void skip(Message what) {
         skipped.merge(what, 1, Integer::sum);
     }
 
     /** Says something of the file as a whole that whoever imports it must know. */
-    public void note(String sentence) {
+    public void note(Message sentence) {
         said.add(sentence);
     }
 
     /** Returns what is to be known and what was skipped, one sentence each. */
-    List<String> skipped() {
-        List<String> notes = new ArrayList<>(said);
-        skipped.forEach((what, count) -> notes.add(count + " " + what + " skipped"));
+    List<Message> skipped() {
+        List<Message> notes = new ArrayList<>();
+        skipped.forEach((what, count) -> notes.add(Message.said("survey-file.skipped", count, what)));
+        notes.sort(Comparator.comparing(Message::english));
+        notes.addAll(0, said);
         return notes;
     }
 
     /** Makes the exception for a fault; the line is 0 where the whole file is meant. */
-    public ExchangeException fault(long line, String reason) {
+    public ExchangeException fault(long line, Message reason) {
         return new ExchangeException(file.toString(), line, reason);
     }
 
@@ -269,7 +273,7 @@ public final class SurveyInput {
     public void put(Map<SurveyShape.Fact, String> facts, SurveyShape.Fact fact, String text, long line) throws ExchangeException {
         String before = facts.putIfAbsent(fact, text);
         if (before != null && !before.equals(text)) {
-            throw fault(line, "gives the " + fact.label() + " twice: '" + before + "' and '" + text + "'");
+            throw fault(line, Message.said("survey-file.fact-twice", fact.label(), before, text));
         }
     }
 
@@ -278,7 +282,7 @@ public final class SurveyInput {
         if (!OTHER_KINDS.contains(kind)) {
             return false;
         }
-        skip("features of the kind " + kind);
+        skip(Message.said("survey-file.skip.kind", kind));
         return true;
     }
 
@@ -291,7 +295,7 @@ public final class SurveyInput {
         try {
             return Decimals.parse(text);
         } catch (IllegalArgumentException e) {
-            throw fault(line, what + ": " + e.getMessage());
+            throw fault(line, Message.said("survey-file.of-column", what, e));
         }
     }
 
@@ -311,19 +315,19 @@ public final class SurveyInput {
                 && isSame(vertices.get(0), vertices.get(vertices.size() - 1)) ? vertices.subList(0, vertices.size() - 1) : vertices;
         int least = kind.ordinal() + 1;
         if (open.size() < least) {
-            throw fault(line, "a shape has " + open.size() + " positions where " + least + " are needed");
+            throw fault(line, Message.said("survey-file.positions", open.size(), least));
         }
         for (SurveyVertex vertex : open) {
             if (!grid && !(Math.abs(vertex.north()) <= 90 && Math.abs(vertex.east()) <= 180)) {
-                throw fault(line, "latitude " + vertex.north() + " and longitude " + vertex.east() + " are out of range");
+                throw fault(line, Message.said("survey-file.out-of-range", vertex.north(), vertex.east()));
             }
         }
         for (Map.Entry<SurveyShape.Fact, String> fact : facts.entrySet()) {
             String text = fact.getValue();
             for (int i = 0; i < text.length(); i++) {
                 if (Character.isISOControl(text.charAt(i))) {
-                    throw fault(line, String.format(Locale.ROOT, "the %s holds the control character U+%04X", fact.getKey().label(),
-                            (int) text.charAt(i)));
+                    throw fault(line, Message.said("survey-file.control", fact.getKey().label(),
+                            String.format(Locale.ROOT, "U+%04X", (int) text.charAt(i))));
                 }
             }
         }

@@ -2,14 +2,19 @@ package slopewright.exchange.survey;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 import slopewright.evaluation.terrain.TerrainField;
 import slopewright.exchange.ExchangeException;
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
 import slopewright.model.Obstacle;
@@ -50,11 +55,11 @@ public final class SurveyReading {
     private final SurveyOrigin origin;
     private final Optional<TableForm> table;
     private final List<Identified> elements = new ArrayList<>();
-    private final List<String> refused = new ArrayList<>();
-    private final List<String> notes = new ArrayList<>();
+    private final Set<Message> refused = new LinkedHashSet<>();
+    private final List<Message> notes = new ArrayList<>();
     private Optional<byte[]> blockBytes = Optional.empty();
     private Optional<SurveyPoints> points = Optional.empty();
-    private Optional<String> ending = Optional.empty();
+    private Optional<Message> ending = Optional.empty();
     private final Map<Integer, Long> leftOut = new TreeMap<>();
     private int refusedCount;
     private int repeated;
@@ -108,12 +113,12 @@ public final class SurveyReading {
             case BLOCK -> collector;
         };
         try {
-            notes.addAll(SurveyFile.read(file, table, new Lenient(maker, sink)));
+            notes.addAll(SurveyFile.read(file, table, new Lenient(maker, sink, form)));
         } catch (ExchangeException e) {
-            ending = Optional.of(e.getMessage());
+            ending = Optional.of(e.reason());
             e.messages().forEach(this::refuse);
         }
-        leftOut.forEach((pointClass, count) -> notes.add(count + " points of the class " + pointClass + " left out"));
+        leftOut.forEach((pointClass, count) -> notes.add(Message.said("survey-file.points-left-out", count, pointClass)));
         if (form == Form.BLOCK && collector.count() > 0) {
             SurveyPoints found = collector.points();
             byte[] bytes = bytes(found);
@@ -123,8 +128,7 @@ public final class SurveyReading {
             } else {
                 points = Optional.of(found);
                 project.getSurveyBlocks().stream().filter(known -> block.getSha256().equals(known.getSha256())).findFirst()
-                        .ifPresent(known -> notes.add("the project has the same points as " + Projects.label(known) + ", "
-                                + known.getKind() + "; remove the one that is wrong"));
+                        .ifPresent(known -> notes.add(Message.said("survey-file.same-points", Projects.label(known), known.getKind())));
                 elements.add(block);
                 blockBytes = Optional.of(bytes);
             }
@@ -135,7 +139,7 @@ public final class SurveyReading {
         try {
             return points.bytes();
         } catch (IllegalArgumentException e) {
-            throw new ExchangeException(file.toString(), 0, e.getMessage());
+            throw new ExchangeException(file.toString(), 0, Reasoned.of(e));
         }
     }
 
@@ -162,14 +166,19 @@ public final class SurveyReading {
 
         private final ShapeElements maker;
         private final SurveyFile.Sink sink;
+        private final Form form;
 
-        Lenient(ShapeElements maker, SurveyFile.Sink sink) {
+        Lenient(ShapeElements maker, SurveyFile.Sink sink, Form form) {
+            this.form = form;
             this.maker = maker;
             this.sink = sink;
         }
 
         @Override
-        public void accept(SurveyShape shape) {
+        public void accept(SurveyShape shape) throws ExchangeException {
+            if (form == Form.GROUND_LEVELS) {
+                maker.refuseTerrain(shape); // what is true of the whole file is said once, not of each of its millions of cells
+            }
             try {
                 sink.accept(shape);
             } catch (ExchangeException e) {
@@ -227,9 +236,9 @@ public final class SurveyReading {
         }
     }
 
-    private void refuse(String message) {
+    private void refuse(Message message) {
         refusedCount++;
-        if (refused.size() < MOST_NAMED && !refused.contains(message)) {
+        if (refused.size() < MOST_NAMED) {
             refused.add(message);
         }
     }
@@ -245,16 +254,14 @@ public final class SurveyReading {
             return;
         }
         all.stream().filter(known -> Sameness.isSameThing(found, known)).findFirst()
-                .ifPresent(known -> notes.add(Projects.label(found) + ", top at " + found.getTopElevationM() + " m, is added beside "
-                        + known.getId() + " of the same name and place, top at " + known.getTopElevationM()
-                        + " m; remove the one that is wrong"));
+                .ifPresent(known -> notes.add(Message.said("survey-file.beside", Projects.label(found), found.getTopElevationM(),
+                        known.getId(), known.getTopElevationM())));
         elements.add(found);
     }
 
     private void levels(ShapeElements maker, SurveyShape shape) throws ExchangeException {
         if (elements.size() + repeated >= MOST_ELEMENTS) {
-            throw new ExchangeException(file.toString(), shape.line(), "is one too many: at most " + MOST_ELEMENTS
-                    + " ground levels are taken of one file");
+            throw new ExchangeException(file.toString(), shape.line(), Message.said("survey-file.levels", MOST_ELEMENTS));
         }
         for (GroundLevel found : maker.groundLevels(shape)) {
             boolean known = maker.aerodrome().getGroundLevels().stream()
@@ -275,12 +282,12 @@ public final class SurveyReading {
      */
     public void refuseFaults(boolean goodRows) throws ExchangeException {
         if (refusedCount > 0 && (!goodRows || ending.isPresent())) {
-            throw ExchangeException.of(refused.subList(0, Math.min(refused.size(), MOST_TOLD)));
+            throw ExchangeException.of(refused.stream().limit(MOST_TOLD).toList());
         }
         if (count() + repeated == 0) {
-            List<String> why = refusedCount > 0 ? refused : notes;
-            throw new ExchangeException(file.toString(), 0,
-                    "holds nothing to import" + (why.isEmpty() ? "" : ": " + String.join(", ", why)));
+            Collection<Message> why = refusedCount > 0 ? refused : notes;
+            throw new ExchangeException(file.toString(), 0, why.isEmpty() ? Message.of("survey-file.nothing")
+                    : Message.said("survey-file.nothing-because", why));
         }
     }
 
@@ -333,17 +340,17 @@ public final class SurveyReading {
     }
 
     /** Returns what is refused, each with file, line and reason; of very many the first. */
-    public List<String> refused() {
+    public List<Message> refused() {
         return List.copyOf(refused);
     }
 
     /** Returns what was skipped, or is to be looked at. */
-    public List<String> notes() {
+    public List<Message> notes() {
         return List.copyOf(notes);
     }
 
     /** Returns why the file could not be read to its end, so that nobody knows what else it holds; empty where it was. */
-    public Optional<String> ending() {
+    public Optional<Message> ending() {
         return ending;
     }
 }

@@ -25,7 +25,8 @@ import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.internal.survey.SpreadsheetRows;
-import slopewright.model.io.AtomicFile;
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 
 /**
  * The beginning of a table, for whoever says how it is to be read: its columns, its first rows, and a guess at its form. Of a column whose
@@ -70,7 +71,7 @@ public record TablePreview(List<String> columns, List<List<String>> rows, TableF
         try (InputStream in = Files.newInputStream(file)) {
             beginning = in.readNBytes(BEGINNING_BYTES);
         } catch (IOException e) {
-            throw new ExchangeException(file.toString(), 0, "cannot be read: " + AtomicFile.reason(e));
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.unreadable", e));
         }
         Charset encoding = isUtf8(beginning) ? StandardCharsets.UTF_8 : WESTERN;
         String text = new String(beginning, encoding);
@@ -90,14 +91,14 @@ public record TablePreview(List<String> columns, List<List<String>> rows, TableF
             SpreadsheetRows.read(() -> Files.newInputStream(file), (fields, line) -> found.add(fields) && found.size() <= MOST_ROWS,
                     reason -> new ExchangeException(file.toString(), 0, reason));
         } catch (IOException e) {
-            throw new ExchangeException(file.toString(), 0, "cannot be read: " + AtomicFile.reason(e));
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.unreadable", e));
         }
         return found;
     }
 
     private static TablePreview of(Path file, List<List<String>> all, char separator, Charset encoding) throws ExchangeException {
         if (all.isEmpty()) {
-            throw new ExchangeException(file.toString(), 1, "the file is empty; a header is needed");
+            throw new ExchangeException(file.toString(), 1, Message.of("survey-file.empty"));
         }
         List<String> columns = all.get(0).stream().map(String::strip).toList();
         List<List<String>> rows = all.stream().skip(1).filter(row -> row.size() == columns.size()).toList();
@@ -135,9 +136,9 @@ public record TablePreview(List<String> columns, List<List<String>> rows, TableF
                 found.add(row.getFields());
             }
         } catch (CsvParseException | UncheckedIOException e) {
-            throw new ExchangeException(file.toString(), 0, String.valueOf(e.getMessage()));
+            throw new ExchangeException(file.toString(), 0, Reasoned.of(e));
         } catch (IOException e) {
-            throw new ExchangeException(file.toString(), 0, "cannot be read: " + AtomicFile.reason(e));
+            throw new ExchangeException(file.toString(), 0, Message.said("survey-file.unreadable", e));
         }
         return found;
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import slopewright.exchange.survey.StatedHeights.Fault;
+import slopewright.messages.Message;
 
 /**
  * How high a surveyed thing stands, worked out of everything that its file says. Elevations of top and ground and height above the ground
@@ -36,14 +37,12 @@ record TopHeights(double topM, Optional<double[]> positionsM) {
         if (stated.height().isPresent() && stated.top().isEmpty() && stated.ground().isEmpty() && open.isPresent()) {
             double elevation = open.getAsDouble();
             double height = stated.height().getAsDouble();
-            throw new Fault("has an elevation of %s m and a height of %s m, and does not say whether the elevation is that of the ground "
-                    + "(top at %s m) or of the top (ground at %s m); give topElevationM or groundElevationM, or say --heights ground or "
-                    + "top", elevation, height, StatedHeights.rounded(elevation + height), StatedHeights.rounded(elevation - height));
+            throw new Fault(Message.said("survey-file.top.unclear", elevation, height, StatedHeights.rounded(elevation + height),
+                    StatedHeights.rounded(elevation - height)));
         }
         TopHeights found = atTop(stated);
         if (found.topM == 0 || found.positionsM.isPresent() && Arrays.stream(found.positionsM.get()).anyMatch(z -> z == 0)) {
-            throw new Fault("stands at an elevation of 0 m, which many programs write for one that is not known; say --heights top where "
-                    + "it is that of the top, or --heights ground or above-ground where it is not");
+            throw new Fault(Message.said("survey-file.top.zero", "--heights top", "--heights ground, above-ground"));
         }
         return found;
     }
@@ -53,19 +52,17 @@ record TopHeights(double topM, Optional<double[]> positionsM) {
         OptionalDouble sum = StatedHeights.sum(stated.ground(), stated.height());
         OptionalDouble stand = firstOf(stated.top(), sum, stated.elevation(), stated.highest());
         if (stand.isEmpty()) {
-            throw new Fault(stated.height().isEmpty() ? "has no elevation of its top"
-                    : "has a height above ground, but no elevation of the ground; give groundElevationM, or topElevationM");
+            throw new Fault(Message.of(stated.height().isEmpty() ? "survey-file.top.missing" : "survey-file.top.no-ground"));
         }
         StatedHeights.agree(stated.ground(), stated.height(), stand.getAsDouble());
         double top = Math.max(stand.getAsDouble(), sum.orElse(stand.getAsDouble()));
         if (stated.elevation().isPresent() && !fits(stated, stated.elevation().getAsDouble(), top)) {
-            throw new Fault("has an elevation of %s m, which is neither its top at %s m nor its ground", stated.elevation().getAsDouble(),
-                    top);
+            throw new Fault(Message.said("survey-file.top.neither", stated.elevation().getAsDouble(), top));
         }
         boolean higher = stated.elevation().isPresent() && StatedHeights.isNear(stated.elevation().getAsDouble(), top);
         top = higher ? Math.max(top, stated.elevation().getAsDouble()) : top;
         if (stated.highest().orElse(top) > top + SAME_M) {
-            throw new Fault("has a position at %s m, above its own top at %s m", stated.highest().getAsDouble(), top);
+            throw new Fault(Message.said("survey-file.top.position", stated.highest().getAsDouble(), top));
         }
         return new TopHeights(top, ownTops(stated.positions(), top));
     }
@@ -83,13 +80,13 @@ record TopHeights(double topM, Optional<double[]> positionsM) {
     private static TopHeights onGround(StatedHeights stated) throws Fault {
         OptionalDouble ground = firstOf(stated.ground(), stated.elevation(), stated.highest());
         if (stated.elevation().isPresent() && !StatedHeights.isNear(ground.getAsDouble(), stated.elevation().getAsDouble())) {
-            throw new Fault("has its ground at %s m and at %s m", ground.getAsDouble(), stated.elevation().getAsDouble());
+            throw new Fault(Message.said("survey-file.top.two-grounds", ground.getAsDouble(), stated.elevation().getAsDouble()));
         }
         OptionalDouble sum = StatedHeights.sum(ground, stated.height());
         OptionalDouble stand = firstOf(stated.top(), sum);
         if (stand.isEmpty()) {
-            throw new Fault(stated.height().isPresent() ? "has a height above ground, but no elevation of the ground"
-                    : "has neither a height above the ground nor an elevation of its top");
+            throw new Fault(Message.of(stated.height().isPresent() ? "survey-file.top.no-ground-at-all"
+                    : "survey-file.top.nothing"));
         }
         StatedHeights.agree(ground, stated.height(), stand.getAsDouble());
         double top = Math.max(stand.getAsDouble(), sum.orElse(stand.getAsDouble()));
@@ -103,17 +100,16 @@ record TopHeights(double topM, Optional<double[]> positionsM) {
         OptionalDouble ground = firstOf(stated.ground(), usualGroundM);
         OptionalDouble height = firstOf(stated.height(), stated.elevation(), stated.highest());
         if (ground.isEmpty() || height.isEmpty()) {
-            throw new Fault(height.isEmpty() ? "has no height above the ground"
-                    : "has a height above ground, but no elevation of the ground; give groundElevationM, or say --ground-m");
+            throw new Fault(Message.of(height.isEmpty() ? "survey-file.top.height-missing" : "survey-file.top.ground-or-flag"));
         }
         double raise = height.getAsDouble();
         for (OptionalDouble same : new OptionalDouble[] {stated.elevation(), stated.highest()}) {
             if (same.isPresent() && !StatedHeights.isNear(same.getAsDouble(), raise)) {
-                throw new Fault("has heights of %s m and %s m above the ground", raise, same.getAsDouble());
+                throw new Fault(Message.said("survey-file.top.two-heights", raise, same.getAsDouble()));
             }
         }
         if (!(raise > 0) || stated.positions().isPresent() && Arrays.stream(stated.positions().get()).anyMatch(z -> !(z > 0))) {
-            throw new Fault("has a height above the ground that is not more than 0 m");
+            throw new Fault(Message.of("survey-file.top.no-height"));
         }
         double sum = ground.getAsDouble() + raise;
         StatedHeights.agree(ground, height, stated.top().orElse(sum));
@@ -137,7 +133,7 @@ record TopHeights(double topM, Optional<double[]> positionsM) {
 
     private static void refuseBelow(double top, OptionalDouble ground) throws Fault {
         if (ground.isPresent() && !(top > ground.getAsDouble() + SAME_M)) {
-            throw new Fault("has its top at %s m, which is not above its ground at %s m", top, ground.getAsDouble());
+            throw new Fault(Message.said("survey-file.top.not-above", top, ground.getAsDouble()));
         }
     }
 }

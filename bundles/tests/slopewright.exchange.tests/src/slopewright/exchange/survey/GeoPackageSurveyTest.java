@@ -131,7 +131,7 @@ class GeoPackageSurveyTest {
     void etrs89IsTakenAndSaid() throws Exception {
         SurveyReading reading = read(unpacked("obstacles-etrs.gpkg"), null, Form.OBSTACLES);
         assertEquals(List.of("longitude and latitude in ETRS89 (EPSG:4258) are taken as WGS 84, from which they differ by less than a "
-                + "metre"), reading.notes());
+                + "metre"), Surveys.english(reading.notes()));
         same(obstacles(SURVEY.resolve("obstacles.geojson"), null), reading.elements().stream().map(Obstacle.class::cast).toList(), 1e-8);
     }
 
@@ -196,7 +196,7 @@ class GeoPackageSurveyTest {
         }
         SurveyReading reading = SurveyReading.of(Demo.project(), file, origin(null), Optional.empty(), Form.OBSTACLES);
         assertEquals(1, reading.refusedCount(), reading.refused().toString());
-        assertTrue(reading.refused().get(0).contains("has a position at -11.9, " + text), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains("has a position at -11.9, " + text), reading.refused().toString());
         assertTrue(reading.ending().isEmpty());
         assertTrue(reading.count() > 0);
     }

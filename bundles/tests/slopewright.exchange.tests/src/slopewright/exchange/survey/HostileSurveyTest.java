@@ -105,7 +105,8 @@ class HostileSurveyTest {
         Path mixed = Files.writeString(folder.resolve("mixed.csv"), HEADER + "a,47.3,-11.9,90\nb,47.3,-11.9,30000\n");
         SurveyReading reading = assertRead(mixed);
         assertEquals(1, reading.refusedCount());
-        assertTrue(reading.refused().get(0).contains(":3: 'b' stands at an elevation of 30000.0 m"), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains(":3: 'b' stands at an elevation of 30000 m"),
+                reading.refused().toString());
     }
 
     private SurveyReading assertRead(Path file) {

@@ -61,7 +61,7 @@ class KmzTest {
 
     @Test
     void whatHoldsNoKmlIsRefused() throws IOException {
-        assertTrue(refusal(archive("tree.png", "no picture")).contains("holds no file that ends in .kml"));
+        assertTrue(refusal(archive("tree.png", "no picture")).contains("holds no file that ends in KML"));
         assertTrue(refusal(Files.writeString(folder.resolve("plain.kmz"), kml("Plain"))).contains("is no ZIP archive"));
         assertTrue(refusal(Files.write(folder.resolve("empty.kmz"), new byte[0])).contains("is no ZIP archive"));
     }

@@ -130,9 +130,9 @@ class LasSurveyTest {
         assertEquals(117.25, points.elevationM()[0], 1e-9);
         assertEquals(112.125, points.elevationM()[1], 1e-9);
         assertEquals(103.75, points.elevationM()[2], 1e-9);
-        assertTrue(reading.notes().contains("1 points of the class 2 left out"), reading.notes().toString());
-        assertTrue(reading.notes().contains("1 points of the class 18 left out"), reading.notes().toString());
-        assertTrue(reading.notes().contains("1 points that are withheld skipped"), reading.notes().toString());
+        assertTrue(Surveys.english(reading.notes()).contains("1 point of the class 2 left out"), reading.notes().toString());
+        assertTrue(Surveys.english(reading.notes()).contains("1 point of the class 18 left out"), reading.notes().toString());
+        assertTrue(Surveys.english(reading.notes()).contains("1 points that are withheld skipped"), reading.notes().toString());
         SurveyBlock block = (SurveyBlock) reading.elements().get(0);
         assertEquals("flight 12 (without points of the classes 2, 18)", block.getSource());
         assertEquals("obstacles", block.getKind());
@@ -208,7 +208,7 @@ class LasSurveyTest {
                 SurveyHeights.AS_STATED);
         SurveyReading reading = SurveyReading.of(Demo.project(), las, bare, Optional.empty(), SurveyReading.Form.OBSTACLES);
         String said = assertThrows(ExchangeException.class, () -> reading.refuseFaults(true)).getMessage();
-        assertTrue(said.contains("--horizontal-accuracy-m, --vertical-accuracy-m, --date, --vertical-datum"), said);
+        assertTrue(said.contains("--horizontal-accuracy-m, --vertical-accuracy-m, --date and --vertical-datum"), said);
     }
 
     /** Place, number of bytes and value of what is made wrong in a header: lengths, counts, steps and boxes. */
@@ -244,7 +244,7 @@ class LasSurveyTest {
         reading.refuseFaults(true);
         assertEquals(2, reading.count());
         assertEquals(1, reading.refusedCount());
-        assertTrue(reading.refused().get(0).contains(":3: lies outside of the box"), reading.refused().get(0));
+        assertTrue(reading.refused().get(0).english().contains(":3: lies outside of the box"), reading.refused().get(0).english());
     }
 
     @Test

@@ -50,7 +50,7 @@ class OtherSurveyTest {
         assertEquals(3, hedge.getPlaces().size());
         assertEquals(101.5, hedge.getTopElevationM());
         assertEquals(120.5, obstacles(reading).get(1).getTopElevationM());
-        assertTrue(reading.notes().contains("1 entities HATCH skipped"), reading.notes().toString());
+        assertTrue(Surveys.english(reading.notes()).contains("1 entities HATCH skipped"), reading.notes().toString());
         SiteFrame.LatLon first = AerodromePlaces.of(Demo.project().getAerodrome()).latLon(hedge.getPlaces().get(0)).orElseThrow();
         // 279000 E 5242800 N by GDAL 3.6.2 (gdaltransform): 47.3013647 N, 11.9234954 W
         assertEquals(47.3013647, first.latitudeDeg(), 1e-6);
@@ -61,9 +61,9 @@ class OtherSurveyTest {
     void aLightPolylineWithArcsOrMissingVerticesIsRefused() throws Exception {
         String text = Files.readString(OTHERS.resolve("light.dxf"));
         Path arcs = Files.writeString(folder.resolve("arcs.dxf"), text.replace("AcDbPolyline\n", "AcDbPolyline\n 42\n0.5\n"));
-        assertTrue(read(arcs, Optional.of("EPSG:32629")).refused().get(0).contains("has arcs"));
+        assertTrue(read(arcs, Optional.of("EPSG:32629")).refused().get(0).english().contains("has arcs"));
         Path fewer = Files.writeString(folder.resolve("fewer.dxf"), text.replace(" 90\n3\n", " 90\n4\n"));
-        assertTrue(read(fewer, Optional.of("EPSG:32629")).refused().get(0).contains("says that it has 4 vertices"));
+        assertTrue(read(fewer, Optional.of("EPSG:32629")).refused().get(0).english().contains("says that it has 4 vertices"));
     }
 
     /** The rows as they were typed: the third has no longitude. */
@@ -80,7 +80,8 @@ class OtherSurveyTest {
         assertEquals(List.of("X1", "X2", "X4"), obstacles(reading).stream().map(Obstacle::getId).toList());
         assertEquals(97.125, obstacles(reading).get(2).getTopElevationM());
         assertEquals(47.3025, obstacles(reading).get(2).getPlaces().get(0).getLatitudeDeg());
-        assertTrue(reading.refused().get(0).contains("xlsx:4: longitudeDeg: 'none' is not a number"), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains("xlsx:4: longitudeDeg: 'none' is not a number"),
+                reading.refused().toString());
     }
 
     @Test

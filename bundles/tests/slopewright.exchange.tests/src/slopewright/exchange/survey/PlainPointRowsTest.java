@@ -140,7 +140,7 @@ class PlainPointRowsTest {
                 OptionalDouble.empty(), SurveyHeights.AS_STATED);
         SurveyReading reading = SurveyReading.of(Demo.project(), Files.write(folder.resolve("latin.csv"), text), origin, Optional.empty(),
                 SurveyReading.Form.BLOCK);
-        assertTrue(reading.ending().orElseThrow().contains("is not written in UTF-8"), reading.ending().toString());
+        assertTrue(reading.ending().orElseThrow().english().contains("is not written in UTF-8"), reading.ending().toString());
         assertEquals(0, reading.count());
     }
 }

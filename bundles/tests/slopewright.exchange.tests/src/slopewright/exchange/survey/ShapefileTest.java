@@ -238,7 +238,7 @@ class ShapefileTest {
         Path table = folder.resolve("points.dbf");
         Files.write(table, ByteBuffer.wrap(Files.readAllBytes(table)).order(ByteOrder.LITTLE_ENDIAN).putInt(4, 1).array());
         List<SurveyShape> found = new ArrayList<>();
-        List<String> notes = SurveyFile.read(copy, found::add);
+        List<String> notes = Surveys.english(SurveyFile.read(copy, found::add));
         assertEquals(List.of("1 holes of polygons, which are taken as filled, skipped"), notes);
         assertEquals(List.of("SV-101-1", "SV-101-2"), found.stream().map(shape -> shape.text(SurveyShape.Fact.ID).orElseThrow()).toList());
         assertEquals(List.of(4, 4), found.stream().map(shape -> shape.vertices().size()).toList());

@@ -38,12 +38,12 @@ class SurveyHeightsByFormatTest {
     private static List<Heights> heights() {
         return List.of(new Heights("topElevationM=114 groundElevationM=86 heightM=28", 114.0, ""),
                 new Heights("groundElevationM=86 heightM=28", 114.0, ""), new Heights("elevationM=114", 114.0, ""),
-                new Heights("elevationM=86 heightM=114", null, "top at 200.0 m"),
-                new Heights("topElevationM=120 groundElevationM=86 heightM=28", null, "make 114.0 m"),
+                new Heights("elevationM=86 heightM=114", null, "top at 200 m"),
+                new Heights("topElevationM=120 groundElevationM=86 heightM=28", null, "make 114 m"),
                 new Heights("topElevationM=80 groundElevationM=86", null, "not above its ground"),
                 new Heights("heightM=28", null, "no elevation of the ground"), new Heights("elevationM=0", null, "elevation of 0 m"),
                 new Heights("topElevationM=0", null, "elevation of 0 m"),
-                new Heights("topElevationM=114 heightM=0", null, "height of 0.0 m"),
+                new Heights("topElevationM=114 heightM=0", null, "height of 0 m"),
                 new Heights("", null, "no elevation of its top"),
                 new Heights("topElevationM=NaN", null, "topElevationM"));
     }
@@ -99,7 +99,7 @@ class SurveyHeightsByFormatTest {
         byte[] before = ProjectFile.bytes(project);
         ExchangeException fault = assertThrows(ExchangeException.class, () -> Surveys.obstacles(project, file, origin()));
         assertArrayEquals(before, ProjectFile.bytes(project), "nothing is changed");
-        return fault.messages().get(0);
+        return fault.messages().get(0).english();
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -117,7 +117,7 @@ class SurveyHeightsByFormatTest {
 
     /** An altitude in space is an elevation like another: beside a height it may be that of the ground or of the top. */
     @ParameterizedTest
-    @CsvSource({"absolute, top at 200.0 m", "relativeToGround, gives the heightM twice"})
+    @CsvSource({"absolute, top at 200 m", "relativeToGround, gives the heightM twice"})
     void anAltitudeBesideAHeightIsAskedFor(String mode, String reason) throws IOException {
         Path file = Files.writeString(folder.resolve("a.kml"), "<kml><Placemark><name>mast</name><ExtendedData>"
                 + "<Data name=\"heightM\"><value>114</value></Data></ExtendedData><Point><altitudeMode>" + mode + "</altitudeMode>"
@@ -131,7 +131,7 @@ class SurveyHeightsByFormatTest {
         Path file = Files.writeString(folder.resolve("z.geojson"), "{\"type\":\"FeatureCollection\",\"features\":["
                 + "{\"type\":\"Feature\",\"properties\":{\"name\":\"mast\",\"heightM\":114},"
                 + "\"geometry\":{\"type\":\"Point\",\"coordinates\":[-11.934,47.298,86]}}]}");
-        assertTrue(refused(file).contains("top at 200.0 m"), refused(file));
+        assertTrue(refused(file).contains("top at 200 m"), refused(file));
     }
 
     /** A drawing has one number for each position: without it, or at zero, nobody knows how high the thing stands. */

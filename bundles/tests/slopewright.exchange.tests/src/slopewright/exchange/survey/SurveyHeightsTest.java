@@ -58,7 +58,7 @@ class SurveyHeightsTest {
         ExchangeException fault = assertThrows(ExchangeException.class,
                 () -> Surveys.obstacles(project, file, origin(meaning, OptionalDouble.empty())));
         assertArrayEquals(before, ProjectFile.bytes(project), "nothing is changed");
-        return fault.messages();
+        return Surveys.english(fault.messages());
     }
 
     private Path csv(String columns, String row) throws IOException {
@@ -72,7 +72,7 @@ class SurveyHeightsTest {
         List<String> faults = refused(given(name), "as-stated");
         assertEquals(1, faults.size());
         assertTrue(faults.get(0).startsWith(given(name) + ":" + line + ": "), faults.get(0));
-        assertTrue(faults.get(0).contains("top at 200.0 m") && faults.get(0).contains("ground at -28.0 m"), faults.get(0));
+        assertTrue(faults.get(0).contains("top at 200 m") && faults.get(0).contains("ground at -28 m"), faults.get(0));
         assertEquals(200.0, obstacle(given(name), "ground", OptionalDouble.empty()).getTopElevationM());
         assertEquals(86.0, obstacle(given(name), "top", OptionalDouble.empty()).getTopElevationM());
     }
@@ -86,7 +86,7 @@ class SurveyHeightsTest {
         assertNull(line.getPlaces().get(0).getElevationM(), "the top holds for all of it");
         Path both = Files.writeString(folder.resolve("both.dxf"), Files.readString(given("polyelev.dxf")).replace("30\n0.0", "30\n150.0"));
         List<String> faults = refused(both, "as-stated");
-        assertTrue(faults.get(0).contains("150.0 m") && faults.get(0).contains("200.0 m in its header"), faults.get(0));
+        assertTrue(faults.get(0).contains("150 m") && faults.get(0).contains("200 m in its header"), faults.get(0));
     }
 
     @Test
@@ -166,23 +166,23 @@ class SurveyHeightsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "topElevationM,groundElevationM,heightM | 114,86,20 | as-stated | has its top at 114.0 m, but its ground at 86.0 m and its "
-                + "height of 20.0 m make 106.0 m",
-        "topElevationM,groundElevationM | 80,86 | as-stated | has its top at 80.0 m, which is not above its ground at 86.0 m",
+        "topElevationM,groundElevationM,heightM | 114,86,20 | as-stated | has its top at 114 m, but its ground at 86 m and its "
+                + "height of 20 m make 106 m",
+        "topElevationM,groundElevationM | 80,86 | as-stated | has its top at 80 m, which is not above its ground at 86 m",
         "topElevationM,groundElevationM | 86,86 | as-stated | which is not above its ground",
         "elevationM,groundElevationM | 80,86 | as-stated | which is not above its ground",
-        "topElevationM,elevationM | 100,114 | as-stated | which is neither its top at 100.0 m nor its ground",
-        "topElevationM,elevationM,heightM | 114,100,28 | as-stated | which is neither its top at 114.0 m nor its ground",
-        "topElevationM,heightM | 114,0 | as-stated | has a height of 0.0 m above the ground",
-        "topElevationM,heightM | 114,-3 | as-stated | has a height of -3.0 m above the ground",
+        "topElevationM,elevationM | 100,114 | as-stated | which is neither its top at 100 m nor its ground",
+        "topElevationM,elevationM,heightM | 114,100,28 | as-stated | which is neither its top at 114 m nor its ground",
+        "topElevationM,heightM | 114,0 | as-stated | has a height of 0 m above the ground",
+        "topElevationM,heightM | 114,-3 | as-stated | has a height of -3 m above the ground",
         "heightM | 28 | as-stated | has a height above ground, but no elevation of the ground",
         "heightM | 28 | ground | has a height above ground, but no elevation of the ground",
         "elevationM | 86 | ground | has neither a height above the ground nor an elevation of its top",
-        "elevationM,groundElevationM,heightM | 90,86,28 | ground | has its ground at 86.0 m and at 90.0 m",
+        "elevationM,groundElevationM,heightM | 90,86,28 | ground | has its ground at 86 m and at 90 m",
         "elevationM,topElevationM | 86,80 | ground | which is not above its ground",
         "elevationM | 28 | above-ground | no elevation of the ground",
-        "elevationM,heightM,groundElevationM | 20,28,86 | above-ground | has heights of 28.0 m and 20.0 m above the ground",
-        "heightM,groundElevationM,topElevationM | 28,86,120 | above-ground | make 114.0 m",
+        "elevationM,heightM,groundElevationM | 20,28,86 | above-ground | has heights of 28 m and 20 m above the ground",
+        "heightM,groundElevationM,topElevationM | 28,86,120 | above-ground | make 114 m",
         "topElevationM | 0 | as-stated | stands at an elevation of 0 m",
         "topElevationM,heightM |  ,  | as-stated | has no elevation of its top"})
     void whatDoesNotFitTogetherIsRefused(String columns, String row, String meaning, String reason) throws IOException {
@@ -253,7 +253,7 @@ class SurveyHeightsTest {
         SurveyReading result = Surveys.obstacles(project, csv("topElevationM", "110"), origin);
         assertEquals(1, result.count());
         assertEquals(before + 1, project.getAerodrome().getObstacles().size());
-        assertTrue(result.notes().get(0).contains("top at 110.0 m, is added beside m of the same name and place, top at 90.0 m"),
+        assertTrue(result.notes().get(0).english().contains("top at 110 m, is added beside m of the same name and place, top at 90 m"),
                 result.notes().toString());
     }
 
@@ -287,7 +287,7 @@ class SurveyHeightsTest {
                 + "\"properties\":{\"topElevationM\":150}}]}");
         Project project = Demo.project();
         project.getAerodrome().setCoordinateEpoch(own);
-        List<String> notes = Surveys.obstacles(project, file, origin("as-stated", OptionalDouble.empty())).notes();
+        List<String> notes = Surveys.english(Surveys.obstacles(project, file, origin("as-stated", OptionalDouble.empty())).notes());
         assertEquals(said != null, notes.stream().anyMatch(note -> note.contains("epoch")), notes.toString());
         assertTrue(said == null || notes.stream().anyMatch(note -> note.contains(said)), notes.toString());
     }
@@ -319,7 +319,7 @@ class SurveyHeightsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"elevationM,heightM|86,28|does not say whether", "elevationM|0|lies at an elevation of 0 m",
-        "elevationM,groundElevationM|90,86|has its ground at 86.0 m and an elevation of 90.0 m",
+        "elevationM,groundElevationM|90,86|has its ground at 86 m and an elevation of 90 m",
         "groundElevationM,topElevationM|86,80|is not below its top", "topElevationM|80|has no elevation"})
     void aGroundThatIsNotKnownIsRefused(String text) throws IOException {
         String[] parts = text.split("\\|");

@@ -76,7 +76,7 @@ class SurveyReadingTest {
         TableForm comma = new TableForm(';', true, false, StandardCharsets.UTF_8, Map.of());
         SurveyReading reading = SurveyReading.of(Demo.project(), file, ORIGIN, Optional.of(comma), SurveyReading.Form.OBSTACLES);
         assertEquals(List.of("B"), obstacles(reading).stream().map(Obstacle::getId).toList());
-        assertTrue(reading.refused().get(0).contains("'102.5 with a point' is not a number"), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains("'102.5 with a point' is not a number"), reading.refused().toString());
     }
 
     @Test
@@ -88,9 +88,11 @@ class SurveyReadingTest {
         SurveyReading reading = read(project, file, SurveyReading.Form.OBSTACLES);
         assertEquals(List.of("A", "E"), obstacles(reading).stream().map(Obstacle::getId).toList());
         assertEquals(3, reading.refusedCount());
-        assertTrue(reading.refused().get(0).contains("survey.csv:3: longitudeDeg: 'no' is not a number"), reading.refused().toString());
-        assertTrue(reading.refused().get(1).contains(":4: the row has 2 fields"), reading.refused().toString());
-        assertTrue(reading.refused().get(2).contains(":5:") && reading.refused().get(2).contains("km from the aerodrome"),
+        assertTrue(reading.refused().get(0).english().contains("survey.csv:3: longitudeDeg: 'no' is not a number"),
+                reading.refused().toString());
+        assertTrue(reading.refused().get(1).english().contains(":4: the row has 2 fields"), reading.refused().toString());
+        assertTrue(reading.refused().get(2).english().contains(":5:")
+                && reading.refused().get(2).english().contains("km from the aerodrome"),
                 reading.refused().toString());
         assertTrue(reading.ending().isEmpty());
         assertEquals(new String(before, StandardCharsets.UTF_8), new String(ProjectFile.bytes(project), StandardCharsets.UTF_8));
@@ -108,7 +110,8 @@ class SurveyReadingTest {
                 first + "L,line,47.3012\n" + last + "P,point,47.302,-11.92,90\n" + next)) {
             SurveyReading reading = read(Demo.project(), file(head + text, StandardCharsets.UTF_8), SurveyReading.Form.OBSTACLES);
             assertFalse(obstacles(reading).stream().anyMatch(obstacle -> "L".equals(obstacle.getId())), text);
-            assertTrue(reading.refused().stream().anyMatch(line -> line.contains("faulty") || line.contains("left out")), text);
+            assertTrue(reading.refused().stream().anyMatch(line ->
+                    line.english().contains("faulty") || line.english().contains("left out")), text);
         }
     }
 

@@ -1,10 +1,12 @@
 package slopewright.exchange.survey;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyReading.Form;
+import slopewright.messages.Message;
 import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
 
@@ -35,6 +37,11 @@ public final class Surveys {
     /** Returns what the file of a block that is added holds. */
     public static byte[] bytes(SurveyReading block) {
         return block.blockBytes().orElseThrow();
+    }
+
+    /** Returns what a reading says, in English. */
+    static List<String> english(List<Message> said) {
+        return said.stream().map(Message::english).toList();
     }
 
     private static SurveyReading whole(Project project, Path file, SurveyOrigin origin, Form form) throws ExchangeException {

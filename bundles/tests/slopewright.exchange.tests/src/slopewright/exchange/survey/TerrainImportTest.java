@@ -103,7 +103,8 @@ class TerrainImportTest {
         SurveyReading again = SurveyReading.of(project, GRID, whole(), Optional.empty(), SurveyReading.Form.BLOCK);
         assertEquals(0, again.repeated());
         assertEquals("terrain", ((SurveyBlock) again.elements().get(0)).getKind());
-        assertTrue(again.notes().stream().anyMatch(note -> note.contains("has the same points as") && note.contains("remove the one")),
+        assertTrue(again.notes().stream().anyMatch(note -> note.english().contains("has the same points as")
+                && note.english().contains("remove the one")),
                 again.notes().toString());
     }
 
@@ -140,7 +141,7 @@ class TerrainImportTest {
         "ncols 2; dx 10 ncols 2; gives no ncols",
         "nrows 2; ncols 2; gives ncols twice",
         "nrows 2; nrows 3; ends before its last row",
-        "nrows 2; nrows 1; goes on after its 1 rows of 2 cells",
+        "nrows 2; nrows 1; goes on after its 1 row of 2 cells",
         "xllcorner; yllcenter; gives neither xllcorner nor xllcenter",
         "nrows 2; yllcenter 7 nrows 2; gives both yllcorner and yllcenter",
         "100 101; -9999 101; 1 of its 4 cells hold no elevation",

@@ -87,8 +87,9 @@ class XmlSurveyTest {
         assertEquals("Wall", wall.getName());
         assertEquals(331 * 0.3048, wall.getTopElevationM(), 1e-9);
         assertEquals(1, reading.refusedCount());
-        assertTrue(reading.refused().get(0).contains("survey.xml:7: position: 'high' is not a number"), reading.refused().toString());
-        assertEquals(List.of("1 references to points skipped", "1 surfaces skipped"), reading.notes());
+        assertTrue(reading.refused().get(0).english().contains("survey.xml:7: position: 'high' is not a number"),
+                reading.refused().toString());
+        assertEquals(List.of("1 references to points skipped", "1 surfaces skipped"), Surveys.english(reading.notes()));
     }
 
     @ParameterizedTest
@@ -99,7 +100,7 @@ class XmlSurveyTest {
     void whatLandXmlLeavesOpenOrSaysOtherwiseIsRefused(String text, String put, String reason) throws Exception {
         SurveyReading reading = read(LAND.replace(text, put), "EPSG:32629", SurveyHeights.Meaning.AS_STATED);
         assertTrue(reading.ending().isPresent());
-        assertTrue(reading.ending().get().contains(reason), reading.ending().get());
+        assertTrue(reading.ending().get().english().contains(reason), reading.ending().get().english());
     }
 
     @Test
@@ -107,7 +108,7 @@ class XmlSurveyTest {
         String text = LAND.replaceAll("<Imperial [^>]*>", "");
         SurveyReading reading = read(text, "EPSG:32629", SurveyHeights.Meaning.AS_STATED);
         assertEquals(0, reading.count());
-        assertTrue(reading.refused().get(0).contains("before it names the unit"), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains("before it names the unit"), reading.refused().toString());
     }
 
     /** 350 ft are 106.68 m. */
@@ -124,7 +125,7 @@ class XmlSurveyTest {
         assertEquals(1.5, chimney.getVerticalAccuracyM());
         assertEquals(47.3019, chimney.getPlaces().get(0).getLatitudeDeg());
         assertEquals(1, obstacles(reading).size());
-        assertEquals(List.of("1 states of the kind 'TEMPDELTA' skipped"), reading.notes());
+        assertEquals(List.of("1 states of the kind 'TEMPDELTA' skipped"), Surveys.english(reading.notes()));
     }
 
     /** An elevation beside an extent could be that of the top or of the ground, 30 m apart: nobody may guess. */
@@ -134,7 +135,7 @@ class XmlSurveyTest {
                 POINT.formatted("http://www.opengis.net/def/crs/OGC/1.3/CRS84", "-11.9201 47.3019")));
         SurveyReading open = read(text, null, SurveyHeights.Meaning.AS_STATED);
         assertEquals(0, open.count());
-        assertTrue(open.refused().get(0).contains("does not say whether"), open.refused().toString());
+        assertTrue(open.refused().get(0).english().contains("does not say whether"), open.refused().toString());
         assertEquals(106.68, obstacles(read(text, null, SurveyHeights.Meaning.TOP)).get(0).getTopElevationM(), 1e-9);
         assertEquals(136.68, obstacles(read(text, null, SurveyHeights.Meaning.GROUND)).get(0).getTopElevationM(), 1e-9);
     }
@@ -147,13 +148,13 @@ class XmlSurveyTest {
         String whole = aixm(STRUCTURE.formatted("BASELINE", "Chimney", "", POINT.formatted(LATITUDE_FIRST, "47.3019 -11.9201")));
         SurveyReading reading = read(whole.replace(text, put), null, SurveyHeights.Meaning.AS_STATED);
         assertEquals(0, reading.count());
-        assertTrue(reading.refused().get(0).contains(reason), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains(reason), reading.refused().toString());
     }
 
     @Test
     void anotherDocumentIsNamed() throws Exception {
         SurveyReading reading = read("<kml/>", null, SurveyHeights.Meaning.AS_STATED);
-        assertTrue(reading.refused().get(0).contains("its first element is kml"), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains("its first element is kml"), reading.refused().toString());
     }
 
     /** Each point of AIXM may name its vertical datum. */
@@ -166,7 +167,7 @@ class XmlSurveyTest {
                         + "</aixm:verticalDatum>"));
         SurveyReading reading = read(aixm(other, same), null, SurveyHeights.Meaning.TOP);
         assertEquals(1, reading.refusedCount());
-        assertTrue(reading.refused().get(0).contains("'Chimney' has elevations in 'NAVD88'"), reading.refused().toString());
+        assertTrue(reading.refused().get(0).english().contains("'Chimney' has elevations in 'NAVD88'"), reading.refused().toString());
         assertEquals(List.of("Mast"), obstacles(reading).stream().map(Obstacle::getName).toList());
     }
 }

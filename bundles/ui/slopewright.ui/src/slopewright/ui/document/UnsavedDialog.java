@@ -21,8 +21,8 @@ import org.eclipse.swt.widgets.TableItem;
 
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
-import slopewright.model.io.AtomicFile;
 import slopewright.ui.AccessibleName;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.DifferenceTable;
 import slopewright.ui.theme.TypeScale;
 
@@ -138,7 +138,7 @@ public final class UnsavedDialog extends TitleAreaDialog {
             work.keep();
         } catch (IOException e) {
             MessageDialog.openError(shell, Messages.get("unsaved.window"),
-                    Messages.get("unsaved.failed", work.project(), AtomicFile.reason(e)));
+                    Messages.get("unsaved.failed", work.project(), MessageTexts.reason(e)));
         }
     }
 }

@@ -144,7 +144,7 @@ final class RunwayDataDialog extends TitleAreaDialog {
                 Preferences.store().setValue(FILE_KEY, file.getText().strip());
                 licence.setText(data.get().licence().orElse(""));
             } catch (IOException | ExchangeException | InvalidPathException e) {
-                fault = Optional.of(e.getMessage());
+                fault = Optional.of(MessageTexts.reason(e));
             }
         }
         find(fault);
@@ -161,7 +161,7 @@ final class RunwayDataDialog extends TitleAreaDialog {
             try {
                 airport = data.get().find(code.getText());
             } catch (ExchangeException e) {
-                reason = Optional.of(e.getMessage());
+                reason = Optional.of(MessageTexts.reason(e));
             }
         }
         setErrorMessage(reason.orElse(null));

@@ -16,6 +16,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.runways.OpenAirport;
 import slopewright.exchange.runways.OpenRunway;
 import slopewright.geometry.Decimals;
+import slopewright.messages.Message;
 
 /** A table of runways as comma-separated values, a runway with both of its ends a line, feet and true degrees. */
 public final class CsvAirports implements AirportTables {
@@ -52,12 +53,12 @@ public final class CsvAirports implements AirportTables {
                 }
             }
         } catch (CsvParseException | IllegalArgumentException e) {
-            throw new ExchangeException(file, 0, "is no table of runways: " + e.getMessage());
+            throw new ExchangeException(file, 0, Message.said("survey-file.no-runway-table", e));
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }
         if (!headed) {
-            throw new ExchangeException(file, 0, "holds no runways");
+            throw new ExchangeException(file, 0, Message.of("survey-file.no-runways"));
         }
         return runways.isEmpty() ? List.of() : List.of(new OpenAirport(code, code, false, "", runways));
     }
@@ -67,7 +68,7 @@ public final class CsvAirports implements AirportTables {
         SIDES.forEach(side -> OF_AN_END.forEach(column -> missing.add(side + column)));
         missing.removeAll(record.getHeader());
         if (!missing.isEmpty()) {
-            throw new ExchangeException(file, 1, "is no table of runways: it lacks the column " + missing.get(0));
+            throw new ExchangeException(file, 1, Message.said("survey-file.runway-column", missing.get(0)));
         }
         return true;
     }
@@ -95,7 +96,7 @@ public final class CsvAirports implements AirportTables {
         try {
             return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Decimals.parse(text));
         } catch (IllegalArgumentException e) {
-            throw new ExchangeException(file, record.getStartingLineNumber(), column + " is no number: " + text);
+            throw new ExchangeException(file, record.getStartingLineNumber(), Message.said("survey-file.column-number", column, text));
         }
     }
 }

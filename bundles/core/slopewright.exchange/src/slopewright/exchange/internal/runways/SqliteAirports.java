@@ -11,6 +11,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.internal.sqlite.SqliteReader;
 import slopewright.exchange.runways.OpenAirport;
 import slopewright.exchange.runways.OpenRunway;
+import slopewright.messages.Message;
 
 /** A database with tables of airports, runways and runway ends, feet and true degrees. */
 public final class SqliteAirports implements AirportTables {
@@ -43,7 +44,7 @@ public final class SqliteAirports implements AirportTables {
         if (!database.holds(AIRPORTS, "id", "icao", "name", "type") || !database.holds(RUNWAYS, "id", "airport_id", "length_ft", "width_ft")
                 || !database.holds(ENDS, "runway_id", "ident", "heading_degt", "latitude_deg", "longitude_deg", "displaced_threshold_ft",
                         "elevation_ft")) {
-            throw new ExchangeException(file, 0, "holds no tables of airports, runways and runway ends with the columns that are needed");
+            throw new ExchangeException(file, 0, Message.of("survey-file.no-runway-tables"));
         }
     }
 

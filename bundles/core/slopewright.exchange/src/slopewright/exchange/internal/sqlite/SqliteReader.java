@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Set;
 
 import slopewright.exchange.ExchangeException;
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 
 /**
  * Reads whole tables of a database file in the published format of SQLite 3 (sqlite.org, "Database File Format"), as {@link SqliteFile}
@@ -51,11 +53,18 @@ public final class SqliteReader {
     }
 
     /** A row that cannot be read; the message says why. */
-    private static final class Broken extends RuntimeException {
+    private static final class Broken extends RuntimeException implements Reasoned {
         private static final long serialVersionUID = 1;
 
-        Broken(String message) {
-            super(message);
+        private final transient Message reason;
+
+        Broken(Message reason) {
+            this.reason = reason;
+        }
+
+        @Override
+        public Message reason() {
+            return reason;
         }
     }
 
@@ -94,14 +103,14 @@ public final class SqliteReader {
      */
     public static SqliteReader of(String file, byte[] content) throws ExchangeException {
         if (!isDatabase(content)) {
-            throw new ExchangeException(file, 0, "is no SQLite database");
+            throw new ExchangeException(file, 0, Message.of("survey-file.no-sqlite"));
         }
         if (content[18] != 1 || content[19] != 1) {
-            throw new ExchangeException(file, 0, "is a database that keeps what is new in a second file; save it with journal_mode=delete");
+            throw new ExchangeException(file, 0, Message.of("survey-file.journal"));
         }
         SqliteReader reader = new SqliteReader(file, content);
         if (Integer.bitCount(reader.pageSize) != 1 || reader.pageSize < 512 || reader.usable < 480) {
-            throw new ExchangeException(file, 0, "is a broken database: pages of " + reader.pageSize + " bytes");
+            throw new ExchangeException(file, 0, Message.said("survey-file.broken-pages", reader.pageSize));
         }
         List<Object[]> schema = new ArrayList<>();
         reader.rows(new Table(1, List.of("type", "name", "tbl_name", "rootpage", "sql"), -1), schema::add);
@@ -163,20 +172,20 @@ public final class SqliteReader {
         try {
             tree(table, table.root(), sink, new HashSet<>(), 0);
         } catch (Broken | ArithmeticException | IndexOutOfBoundsException | BufferUnderflowException | IllegalArgumentException e) {
-            throw new ExchangeException(file, 0, "is a broken database: " + e.getMessage());
+            throw new ExchangeException(file, 0, Message.said("survey-file.broken", e));
         }
     }
 
     private void tree(Table table, int page, Sink sink, Set<Integer> seen, int depth) {
         if (page < 1 || !seen.add(page) || depth > DEEPEST) {
-            throw new Broken("page " + page + " is no page of a tree");
+            throw new Broken(Message.said("survey-file.broken.tree", page));
         }
         int start = Math.multiplyExact(page - 1, pageSize);
         int head = page == 1 ? start + HEAD : start;
         int type = bytes.get(head);
         int cells = Short.toUnsignedInt(bytes.getShort(head + 3));
         if (type != TABLE_LEAF && type != TABLE_INTERIOR) {
-            throw new Broken("page " + page + " is none of a table");
+            throw new Broken(Message.said("survey-file.broken.table", page));
         }
         int pointers = head + (type == TABLE_LEAF ? 8 : 12);
         for (int i = 0; i < cells; i++) {
@@ -197,7 +206,7 @@ public final class SqliteReader {
         long length = varint(cell);
         long id = varint(cell);
         if (length < 1 || length > bytes.capacity()) {
-            throw new Broken("a row of " + length + " bytes");
+            throw new Broken(Message.said("survey-file.broken.row", length));
         }
         ByteBuffer record = ByteBuffer.wrap(payload(cell, (int) length));
         int headEnd = Math.toIntExact(varint(record));
@@ -231,7 +240,7 @@ public final class SqliteReader {
         int next = local < length ? cell.getInt() : 0;
         for (int done = local; done < length;) {
             if (next < 1) {
-                throw new Broken("a row ends too early");
+                throw new Broken(Message.of("survey-file.broken.short"));
             }
             ByteBuffer page = bytes.duplicate().position(Math.multiplyExact(next - 1, pageSize));
             next = page.getInt();
@@ -260,7 +269,7 @@ public final class SqliteReader {
             return type - 8;
         }
         if (type < FIRST_TEXT - 1) {
-            throw new Broken("a value of kind " + type);
+            throw new Broken(Message.said("survey-file.broken.kind", type));
         }
         byte[] data = new byte[Math.toIntExact(Math.min((type - FIRST_TEXT + 1) / 2, record.remaining() + 1L))];
         record.get(data);

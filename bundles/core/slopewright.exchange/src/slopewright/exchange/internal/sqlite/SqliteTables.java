@@ -9,6 +9,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
+
 /**
  * Reads the tables of a database in the published format of SQLite 3 (sqlite.org, "Database File Format"), row by row in the order of their
  * ids; indexes, views and what is written to a log beside the file are not looked at. Every page, offset and length is held against the
@@ -29,12 +32,19 @@ public final class SqliteTables {
     private final Map<String, Table> tables = new HashMap<>();
 
     /** What is wrong with a file. */
-    public static final class Fault extends Exception {
+    public static final class Fault extends Exception implements Reasoned {
 
         private static final long serialVersionUID = 1L;
 
-        Fault(String message) {
-            super(message);
+        private final transient Message reason;
+
+        Fault(Message reason) {
+            this.reason = reason;
+        }
+
+        @Override
+        public Message reason() {
+            return reason;
         }
     }
 
@@ -58,17 +68,17 @@ public final class SqliteTables {
     private SqliteTables(byte[] bytes) throws Fault {
         file = ByteBuffer.wrap(bytes);
         if (bytes.length < HEAD || !new String(bytes, 0, 15, StandardCharsets.US_ASCII).equals("SQLite format 3")) {
-            throw new Fault("is no database of SQLite 3");
+            throw new Fault(Message.of("survey-file.no-sqlite-3"));
         }
         int size = file.getShort(16) & 0xFFFF;
         page = size == 1 ? 1 << 16 : size;
         usable = page - (file.get(20) & 0xFF);
         pages = bytes.length / page;
         if (Integer.bitCount(page) != 1 || page < 512 || usable < 480 || pages < 1) {
-            throw new Fault("has pages of " + page + " bytes, which no database has");
+            throw new Fault(Message.said("survey-file.page-bytes", page));
         }
         if (file.getInt(56) > 1) {
-            throw new Fault("holds its texts in UTF-16; write it in UTF-8");
+            throw new Fault(Message.of("survey-file.sqlite-utf16"));
         }
     }
 
@@ -112,10 +122,10 @@ public final class SqliteTables {
     public <E extends Exception> void read(String table, Rows<E> rows) throws Fault, E {
         Table found = tables.get(table.toLowerCase(Locale.ROOT));
         if (found == null) {
-            throw new Fault("has no table '" + table + "'");
+            throw new Fault(Message.said("survey-file.no-table", table));
         }
         if (found.columns().isEmpty()) {
-            throw new Fault("has a table '" + table + "' whose columns cannot be told from the statement that made it");
+            throw new Fault(Message.said("survey-file.table-columns", table));
         }
         walk(found, rows);
     }
@@ -124,20 +134,20 @@ public final class SqliteTables {
         try {
             walk(table, rows, table.root(), new BitSet(), 0);
         } catch (IndexOutOfBoundsException | IllegalArgumentException e) {
-            throw new Fault("is damaged: a page names a place outside of it");
+            throw new Fault(Message.of("survey-file.damaged.outside"));
         }
     }
 
     private <E extends Exception> void walk(Table table, Rows<E> rows, int number, BitSet seen, int depth) throws Fault, E {
         ByteBuffer in = page(number, seen);
         if (depth > DEEPEST) {
-            throw new Fault("is damaged: the tree of a table has no end");
+            throw new Fault(Message.of("survey-file.damaged.endless"));
         }
         int at = number == 1 ? HEAD : 0;
         int type = in.get(at);
         int cells = in.getShort(at + 3) & 0xFFFF;
         if (type != TABLE_LEAF && type != TABLE_INTERIOR || cells > page / 2) {
-            throw new Fault("is damaged, or holds a table without row ids: page " + number + " is of the kind " + type);
+            throw new Fault(Message.said("survey-file.damaged.kind", number, type));
         }
         int offsets = at + (type == TABLE_LEAF ? 8 : 12);
         for (int i = 0; i < cells; i++) {
@@ -155,7 +165,7 @@ public final class SqliteTables {
 
     private ByteBuffer page(int number, BitSet seen) throws Fault {
         if (number < 1 || number > pages || seen.get(number)) {
-            throw new Fault("is damaged: it names page " + Integer.toUnsignedString(number) + " of " + pages + ", or names it twice");
+            throw new Fault(Message.said("survey-file.damaged.page", Integer.toUnsignedString(number), pages));
         }
         seen.set(number);
         return file.slice((number - 1) * page, page);
@@ -165,7 +175,7 @@ public final class SqliteTables {
         long length = varint(in);
         long id = varint(in);
         if (length < 0 || length > MOST_PAYLOAD || length > file.capacity()) {
-            throw new Fault("is damaged: a row is " + length + " bytes long");
+            throw new Fault(Message.said("survey-file.damaged.row", length));
         }
         rows.take(id, values(table, id, payload(in, (int) length, seen)));
     }
@@ -208,7 +218,7 @@ public final class SqliteTables {
         if (type >= 12) {
             long length = (type - 12) / 2;
             if (length > body.remaining()) {
-                throw new Fault("is damaged: a value is longer than its row");
+                throw new Fault(Message.of("survey-file.damaged.value"));
             }
             byte[] bytes = new byte[(int) length];
             body.get(bytes);
@@ -221,13 +231,13 @@ public final class SqliteTables {
             case 6 -> Optional.of(integer(body, 8));
             case 7 -> Optional.of(Double.longBitsToDouble(integer(body, 8)));
             case 8, 9 -> Optional.of(type - 8);
-            default -> throw new Fault("is damaged: a value is of the type " + type);
+            default -> throw new Fault(Message.said("survey-file.damaged.type", type));
         };
     }
 
     private static long integer(ByteBuffer body, int bytes) throws Fault {
         if (bytes > body.remaining()) {
-            throw new Fault("is damaged: a value is longer than its row");
+            throw new Fault(Message.of("survey-file.damaged.value"));
         }
         long number = body.get();
         for (int i = 1; i < bytes; i++) {
@@ -241,7 +251,7 @@ public final class SqliteTables {
         long number = 0;
         for (int i = 0; i < 9; i++) {
             if (!in.hasRemaining()) {
-                throw new Fault("is damaged: a number has no end");
+                throw new Fault(Message.of("survey-file.damaged.number"));
             }
             int each = in.get() & 0xFF;
             if (i == 8) {

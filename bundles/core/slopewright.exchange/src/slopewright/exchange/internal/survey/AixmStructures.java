@@ -11,6 +11,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /**
  * The vertical structures of AIXM 5.1: each part is an obstacle by its place, line or area (GML 3.2, latitude first where the reference is
@@ -52,7 +53,7 @@ final class AixmStructures {
             } else if (xml.begins("hasMember")) {
                 continue;
             } else if (!xml.begun().isEmpty() && xml.begun().endsWith("TimeSlice")) {
-                input.skip("features of the kind " + xml.begun().replace("TimeSlice", ""));
+                input.skip(Message.said("survey-file.skip.kind", xml.begun().replace("TimeSlice", "")));
             }
         }
     }
@@ -71,7 +72,7 @@ final class AixmStructures {
             }
         }
         if (!WHOLE.contains(interpretation)) {
-            input.skip("states of the kind '" + interpretation + "'");
+            input.skip(Message.said("survey-file.skip.states", interpretation));
             return;
         }
         for (int i = 0; i < parts.size(); i++) {
@@ -86,8 +87,8 @@ final class AixmStructures {
     private void hand(Part part, String name) throws ExchangeException {
         try {
             if (part.places != 1) {
-                throw input.fault(part.line, (name.isEmpty() ? "a part" : "'" + name + "'") + " has " + part.places
-                        + " places where one is needed");
+                throw input.fault(part.line, Message.said("survey-file.one-place", name.isEmpty() ? Message.of("survey-file.a-part")
+                        : "'" + name + "'", part.places));
             }
             input.emit(part.kind, false, part.vertices, part.facts, part.line);
         } catch (ExchangeException e) {
@@ -106,7 +107,7 @@ final class AixmStructures {
                 part.places++;
                 part.reference = xml.attribute("srsName");
             } else if ("interior".equals(name)) {
-                input.skip("holes of areas, which are taken as filled,");
+                input.skip(Message.of("survey-file.skip.area-holes"));
                 inside = true;
             } else if (xml.ends("interior")) {
                 inside = false;
@@ -125,13 +126,12 @@ final class AixmStructures {
     private void positions(Part part, String reference) throws IOException, ExchangeException {
         boolean latitudeFirst = reference.endsWith("EPSG::4326") || reference.endsWith("EPSG:4326");
         if (!latitudeFirst && !reference.endsWith("CRS84")) {
-            throw input.fault(xml.line(), "has a place in the coordinate reference '" + reference
-                    + "'; EPSG:4326 (latitude first) and CRS84 (longitude first) are read");
+            throw input.fault(xml.line(), Message.said("survey-file.other-reference", reference));
         }
         long line = xml.line();
         String[] words = xml.text().split("\\s+");
         if (words.length % 2 != 0) {
-            throw input.fault(line, "has " + words.length + " numbers, which are no pairs of latitude and longitude");
+            throw input.fault(line, Message.said("survey-file.no-pairs", words.length));
         }
         for (int i = 0; i < words.length; i += 2) {
             double first = input.number(words[i], "position", line);
@@ -159,7 +159,7 @@ final class AixmStructures {
         }
         Double metres = METRES.get(unit);
         if (metres == null) {
-            throw input.fault(line, name + " is in the unit '" + unit + "', which is no length");
+            throw input.fault(line, Message.said("survey-file.no-length", name, unit));
         }
         input.put(part.facts, fact, String.valueOf(input.number(text, name, line) * metres), line);
     }

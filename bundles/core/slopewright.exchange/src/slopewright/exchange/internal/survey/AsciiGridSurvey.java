@@ -13,6 +13,7 @@ import java.util.Set;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /** ESRI ASCII grid: elevations of the terrain in rows from north to south, each that of the middle of a cell, see {@link GridCells}. */
 public final class AsciiGridSurvey implements SurveyFormat {
@@ -70,7 +71,7 @@ public final class AsciiGridSurvey implements SurveyFormat {
                 }
             }
             if (word() != null) {
-                throw input.fault(line, "goes on after its " + rows + " rows of " + columns + " cells");
+                throw input.fault(line, Message.said("survey-file.grid-goes-on", rows, columns));
             }
             cells.end();
         }
@@ -84,8 +85,11 @@ public final class AsciiGridSurvey implements SurveyFormat {
                     return;
                 }
                 String value = word();
-                if (head.put(name, input.number(String.valueOf(value), name, line)) != null) {
-                    throw input.fault(line, "gives " + name + " twice");
+                if (value == null) {
+                    throw input.fault(line, Message.of("survey-file.grid-ends"));
+                }
+                if (head.put(name, input.number(value, name, line)) != null) {
+                    throw input.fault(line, Message.said("survey-file.twice", name));
                 }
             }
         }
@@ -93,7 +97,7 @@ public final class AsciiGridSurvey implements SurveyFormat {
         private double need(String name) throws ExchangeException {
             Double value = head.get(name);
             if (value == null) {
-                throw input.fault(1, "gives no " + name + " in its first lines");
+                throw input.fault(1, Message.said("survey-file.not-given", name));
             }
             return value;
         }
@@ -101,7 +105,7 @@ public final class AsciiGridSurvey implements SurveyFormat {
         private int count(String name) throws ExchangeException {
             double value = need(name);
             if (!(value >= 1 && value <= Integer.MAX_VALUE && value == Math.rint(value))) {
-                throw input.fault(1, name + " is " + value);
+                throw input.fault(1, Message.said("survey-file.is", name, value));
             }
             return (int) value;
         }
@@ -110,8 +114,8 @@ public final class AsciiGridSurvey implements SurveyFormat {
         private double middle(String axis, double cell) throws ExchangeException {
             boolean corner = head.containsKey(axis + "llcorner");
             if (corner == head.containsKey(axis + "llcenter")) {
-                throw input.fault(1, "gives " + (corner ? "both " : "neither ") + axis + "llcorner " + (corner ? "and " : "nor ") + axis
-                        + "llcenter");
+                throw input.fault(1, Message.said(corner ? "survey-file.grid-two-corners" : "survey-file.grid-no-corner", axis + "llcorner",
+                        axis + "llcenter"));
             }
             return corner ? need(axis + "llcorner") + cell / 2 : need(axis + "llcenter");
         }
@@ -119,7 +123,7 @@ public final class AsciiGridSurvey implements SurveyFormat {
         private double next() throws IOException, ExchangeException {
             String word = word();
             if (word == null) {
-                throw input.fault(line, "ends before its last row");
+                throw input.fault(line, Message.of("survey-file.grid-ends"));
             }
             return input.number(word, "elevation", line);
         }

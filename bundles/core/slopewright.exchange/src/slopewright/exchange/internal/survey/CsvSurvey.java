@@ -14,6 +14,8 @@ import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 
 /** Comma-separated values with a header, see {@link TableRows}. */
 public final class CsvSurvey implements SurveyFormat {
@@ -49,7 +51,7 @@ public final class CsvSurvey implements SurveyFormat {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         } catch (CsvParseException e) {
-            throw input.fault(0, e.getMessage() + (e.getCause() == null ? "" : ": " + e.getCause().getMessage()));
+            throw input.fault(0, e.getCause() == null ? Reasoned.of(e) : Message.said("survey-file.of-column", e, e.getCause()));
         }
         rows.end();
     }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
+import slopewright.messages.Message;
 
 /**
  * The table of a shapefile, dBASE III: one row a shape. Its names of columns have ten letters at most, so that {@code topElevati} is
@@ -66,14 +67,14 @@ final class DbaseTable implements Closeable {
             return Charset.forName(name.matches("\\d+") ? "8859".equals(name.substring(0, Math.min(4, name.length())))
                     ? "ISO-8859-" + name.substring(4) : "windows-" + name : name);
         } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
-            throw codePage.fault(1, "names an encoding that is not known: " + e.getMessage());
+            throw codePage.fault(1, Message.said("survey-file.unknown-encoding", e));
         }
     }
 
     private void readHead() throws IOException, ExchangeException {
         ByteBuffer head = ByteBuffer.wrap(in.readNBytes(HEAD_BYTES)).order(ByteOrder.LITTLE_ENDIAN);
         if (head.remaining() < HEAD_BYTES || (head.get(0) & 0x07) != 3) {
-            throw input.fault(0, "is no dBASE table");
+            throw input.fault(0, Message.of("survey-file.no-dbase"));
         }
         left = head.getInt(4) & 0xFFFFFFFFL;
         int headBytes = head.getShort(8) & 0xFFFF;
@@ -91,7 +92,7 @@ final class DbaseTable implements Closeable {
             used += length;
         }
         if (rest.length < headBytes - HEAD_BYTES || columns.isEmpty() || used != rowBytes) {
-            throw input.fault(0, "is a damaged dBASE table: its columns do not make its rows of " + rowBytes + " bytes");
+            throw input.fault(0, Message.said("survey-file.dbase-columns", rowBytes));
         }
     }
 
@@ -104,10 +105,10 @@ final class DbaseTable implements Closeable {
     Map<SurveyShape.Fact, String> next(long number) throws IOException, ExchangeException {
         byte[] row = left-- > 0 ? in.readNBytes(rowBytes) : new byte[0];
         if (row.length < rowBytes) {
-            throw input.fault(number, "has fewer rows than there are shapes");
+            throw input.fault(number, Message.of("survey-file.dbase-short"));
         }
         if (row[0] == DELETED) {
-            throw input.fault(number, "is marked as deleted, but its shape is there; pack the file");
+            throw input.fault(number, Message.of("survey-file.dbase-deleted"));
         }
         Map<SurveyShape.Fact, String> facts = new EnumMap<>(SurveyShape.Fact.class);
         int at = 1;
@@ -128,8 +129,7 @@ final class DbaseTable implements Closeable {
         try {
             text = encoding.newDecoder().decode(ByteBuffer.wrap(row, at, column.length)).toString().replace("\0", " ").strip();
         } catch (CharacterCodingException e) {
-            throw input.fault(number, column.name + " is not written in " + encoding.name()
-                    + "; let a .cpg beside it name its encoding");
+            throw input.fault(number, Message.said("survey-file.not-encoded", column.name, encoding.name()));
         }
         if (text.matches("[*]+") && (column.type == 'N' || column.type == 'F')) {
             return ""; // how programs write that there is no number

@@ -14,6 +14,7 @@ import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /**
  * DXF in its ASCII form: points, lines, polylines with their vertices as release 12 has them, and light ones as later releases have
@@ -80,13 +81,13 @@ public final class DxfSurvey implements SurveyFormat {
                 }
             }
             if (!found) {
-                throw input.fault(line, "holds no section ENTITIES");
+                throw input.fault(line, Message.of("survey-file.dxf-entities"));
             }
         }
 
         private void units() throws ExchangeException {
             if (code == 70 && !"0".equals(value) && whole() != METRES) {
-                throw input.fault(line, "the drawing unit ($INSUNITS) is " + value + "; 6, metres, is needed");
+                throw input.fault(line, Message.said("survey-file.dxf-unit", value));
             }
         }
 
@@ -96,15 +97,15 @@ public final class DxfSurvey implements SurveyFormat {
             String second = in.readLine();
             line += 2;
             if (line == 2 && first != null && first.startsWith("AutoCAD Binary DXF")) {
-                throw input.fault(1, "is a binary DXF; write it as ASCII");
+                throw input.fault(1, Message.of("survey-file.dxf-binary"));
             }
             if (first == null || second == null) {
-                throw input.fault(line - 1, "ends before EOF");
+                throw input.fault(line - 1, Message.of("survey-file.dxf-eof"));
             }
             try {
                 code = Integer.parseInt(first.strip());
             } catch (NumberFormatException e) {
-                throw input.fault(line - 1, "'" + first.strip() + "' is no group code");
+                throw input.fault(line - 1, Message.said("survey-file.dxf-code", first.strip()));
             }
             value = second.strip();
         }
@@ -112,7 +113,7 @@ public final class DxfSurvey implements SurveyFormat {
         private int whole() throws ExchangeException {
             double number = input.number(value, "group " + code, line);
             if (number != Math.rint(number)) {
-                throw input.fault(line, "group " + code + ": '" + value + "' is no whole number");
+                throw input.fault(line, Message.said("survey-file.dxf-whole", code, value));
             }
             return (int) number;
         }
@@ -161,7 +162,7 @@ public final class DxfSurvey implements SurveyFormat {
 
             private SurveyVertex vertex(double[] numbers) throws ExchangeException {
                 if (Double.isNaN(numbers[0]) || Double.isNaN(numbers[1])) {
-                    throw input.fault(at, "an entity has no east or no north (groups 10 and 20)");
+                    throw input.fault(at, Message.of("survey-file.dxf-place"));
                 }
                 return new SurveyVertex(numbers[1], numbers[0], numbers[2]);
             }
@@ -176,7 +177,7 @@ public final class DxfSurvey implements SurveyFormat {
                 case "LINE" -> emit(SurveyShape.Kind.LINE, List.of(groups.vertex(groups.first), groups.vertex(groups.second)), groups);
                 case "POLYLINE" -> polyline(groups);
                 case "LWPOLYLINE" -> lightPolyline(groups);
-                default -> input.skip("entities " + type);
+                default -> input.skip(Message.said("survey-file.skip.entities", type));
             }
         }
 
@@ -188,7 +189,7 @@ public final class DxfSurvey implements SurveyFormat {
                 vertices.add(raised(header, vertex));
             }
             if (!"SEQEND".equals(value)) {
-                throw input.fault(line, "a POLYLINE is not ended by SEQEND");
+                throw input.fault(line, Message.of("survey-file.dxf-seqend"));
             }
             new Groups().read();
             emit((header.flags & CLOSED) != 0 ? SurveyShape.Kind.AREA : SurveyShape.Kind.LINE, vertices, header);
@@ -197,11 +198,10 @@ public final class DxfSurvey implements SurveyFormat {
         /** All its vertices are in one entity and stand at one elevation (group 38). */
         private void lightPolyline(Groups groups) throws ExchangeException {
             if (groups.arcs) {
-                throw input.fault(groups.at, "an LWPOLYLINE has arcs (group 42); write it in straight pieces");
+                throw input.fault(groups.at, Message.of("survey-file.dxf-arcs"));
             }
             if (groups.count >= 0 && groups.count != groups.places.size()) {
-                throw input.fault(groups.at, "an LWPOLYLINE says that it has " + groups.count + " vertices (group 90), but has "
-                        + groups.places.size());
+                throw input.fault(groups.at, Message.said("survey-file.dxf-vertices", groups.count, groups.places.size()));
             }
             List<SurveyVertex> vertices = new ArrayList<>();
             for (double[] place : groups.places) {
@@ -219,8 +219,7 @@ public final class DxfSurvey implements SurveyFormat {
             }
             boolean bare = Double.isNaN(own.elevationM()) || own.elevationM() == 0;
             if ((header.flags & IN_SPACE) != 0 || !bare) {
-                throw input.fault(vertex.at, "a vertex at " + own.elevationM() + " m stands in a POLYLINE with an elevation of " + elevation
-                        + " m in its header (group 30); leave one of them away");
+                throw input.fault(vertex.at, Message.said("survey-file.dxf-elevation", own.elevationM(), elevation));
             }
             return new SurveyVertex(own.north(), own.east(), elevation);
         }

@@ -19,6 +19,7 @@ import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /** GeoJSON, RFC 7946: points, lines and polygons, alone or several together; the third number of a position is an elevation. */
 public final class GeoJsonSurvey implements SurveyFormat {
@@ -52,19 +53,20 @@ public final class GeoJsonSurvey implements SurveyFormat {
         private void read() throws IOException, ExchangeException {
             try (Reader text = input.openText(); JsonParser json = MAPPER.createParser(text)) {
                 if (json.nextToken() != JsonToken.START_OBJECT) {
-                    throw input.fault(1, "is no GeoJSON object");
+                    throw input.fault(1, Message.of("survey-file.no-geojson"));
                 }
                 while (json.nextToken() == JsonToken.FIELD_NAME) {
                     member(json);
                 }
                 if (json.currentToken() != JsonToken.END_OBJECT || json.nextToken() != null) {
-                    throw input.fault(json.currentLocation().getLineNr(), "goes on after its object");
+                    throw input.fault(json.currentLocation().getLineNr(), Message.of("survey-file.json-goes-on"));
                 }
             } catch (JsonProcessingException e) {
-                throw input.fault(e.getLocation() == null ? 0 : e.getLocation().getLineNr(), e.getOriginalMessage());
+                throw input.fault(e.getLocation() == null ? 0 : e.getLocation().getLineNr(),
+                        Message.said("survey-file.no-json", e.getOriginalMessage()));
             }
             if (!collection) {
-                throw input.fault(0, "is no FeatureCollection with features");
+                throw input.fault(0, Message.of("survey-file.no-features"));
             }
         }
 
@@ -83,11 +85,11 @@ public final class GeoJsonSurvey implements SurveyFormat {
             } else if ("coordinateEpoch".equals(name) && value.isNumeric()) {
                 input.holdsAt(json.getDoubleValue());
             } else if ("type".equals(name) && !"FeatureCollection".equals(json.getText())) {
-                throw input.fault(line, "is a " + json.getText() + " where a FeatureCollection is needed");
+                throw input.fault(line, Message.said("survey-file.other-collection", json.getText()));
             } else if ("crs".equals(name) && value != JsonToken.VALUE_NULL) {
                 String crs = MAPPER.readTree(json).toString();
                 if (!crs.contains("CRS84") && !crs.contains("4326")) {
-                    throw input.fault(line, "names the coordinate reference " + crs + "; GeoJSON has longitude and latitude on WGS 84");
+                    throw input.fault(line, Message.said("survey-file.json-reference", crs));
                 }
             } else {
                 MAPPER.readTree(json);
@@ -126,8 +128,8 @@ public final class GeoJsonSurvey implements SurveyFormat {
                         geometry(part, SurveyInput.numbered(facts, ++number), line);
                     }
                 }
-                case "" -> throw input.fault(line, "a feature has no geometry");
-                default -> throw input.fault(line, "'" + geometry.path("type").asText() + "' is no geometry of GeoJSON");
+                case "" -> throw input.fault(line, Message.of("survey-file.no-geometry"));
+                default -> throw input.fault(line, Message.said("survey-file.other-geometry", geometry.path("type").asText()));
             }
         }
 
@@ -146,7 +148,7 @@ public final class GeoJsonSurvey implements SurveyFormat {
         /** A hole in an area is taken as filled, which is on the safe side. */
         private void polygon(JsonNode rings, Map<SurveyShape.Fact, String> facts, long line) throws ExchangeException {
             for (int i = 1; i < rings.size(); i++) {
-                input.skip("holes of polygons, which are taken as filled,");
+                input.skip(Message.of("survey-file.skip.polygon-holes"));
             }
             input.emit(SurveyShape.Kind.AREA, false, positions(rings.path(0), line), facts, line);
         }
@@ -165,7 +167,7 @@ public final class GeoJsonSurvey implements SurveyFormat {
                 whole &= number.isNumber() && Double.isFinite(number.asDouble());
             }
             if (!whole) {
-                throw input.fault(line, "a position is not two or three numbers");
+                throw input.fault(line, Message.of("survey-file.position-numbers"));
             }
             return new SurveyVertex(numbers.get(1).asDouble(), numbers.get(0).asDouble(),
                     numbers.size() == 3 ? numbers.get(2).asDouble() : Double.NaN);

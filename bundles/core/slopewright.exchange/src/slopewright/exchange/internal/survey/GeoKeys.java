@@ -4,6 +4,7 @@ import java.util.Map;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /**
  * What the keys of a GeoTIFF (OGC 19-008r4), or of a LAS file that has the same, say of the coordinate reference, held against what is said
@@ -30,7 +31,7 @@ record GeoKeys(Map<Integer, Integer> keys) {
     void refuseUnits(SurveyInput input) throws ExchangeException {
         for (int unit : new int[] {LINEAR_UNIT, VERTICAL_UNIT}) {
             if (keys.getOrDefault(unit, METRE) != METRE) {
-                throw input.fault(0, "has lengths in the unit EPSG:" + keys.get(unit) + "; bring it into metres");
+                throw input.fault(0, Message.said("survey-file.length-unit", keys.get(unit)));
             }
         }
     }
@@ -49,7 +50,7 @@ record GeoKeys(Map<Integer, Integer> keys) {
     void refer(SurveyInput input, boolean degrees) throws ExchangeException {
         int geographic = keys.getOrDefault(GEOGRAPHIC, OWN);
         if (degrees && geographic != OWN && !Geographic.isTaken(geographic, input)) {
-            throw input.fault(0, "has longitude and latitude in EPSG:" + geographic + "; bring it to WGS 84 (EPSG:4326)");
+            throw input.fault(0, Message.said("survey-file.other-degrees", geographic));
         }
         if (!degrees && namesGrid()) {
             input.refer("EPSG:" + keys.get(PROJECTED));

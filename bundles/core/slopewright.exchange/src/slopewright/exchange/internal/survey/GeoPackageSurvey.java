@@ -15,6 +15,7 @@ import slopewright.exchange.internal.sqlite.SqliteTables;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
+import slopewright.messages.Message;
 
 /**
  * Points, lines and areas of a GeoPackage (OGC 12-128r18), layer by layer, with what the columns say of each. Each layer is held against
@@ -40,12 +41,12 @@ public final class GeoPackageSurvey implements SurveyFormat {
     @Override
     public void read(SurveyInput input) throws IOException, ExchangeException {
         if (input.size() > MOST_BYTES) {
-            throw input.fault(0, "is larger than " + (MOST_BYTES >> 20) + " MB");
+            throw input.fault(0, Message.said("survey-file.larger", (MOST_BYTES >> 20)));
         }
         for (String log : LOGS) {
             Optional<SurveyInput> beside = input.besideIt(log);
             if (beside.isPresent() && beside.get().size() > 0) {
-                throw beside.get().fault(0, "holds changes that are not yet in the GeoPackage; close it in the program that has it open");
+                throw beside.get().fault(0, Message.of("survey-file.wal"));
             }
         }
         byte[] bytes;
@@ -55,7 +56,7 @@ public final class GeoPackageSurvey implements SurveyFormat {
         try {
             new Layers(input, SqliteTables.open(bytes)).read();
         } catch (SqliteTables.Fault e) {
-            throw input.fault(0, e.getMessage());
+            throw input.fault(0, e.reason());
         }
     }
 
@@ -73,7 +74,7 @@ public final class GeoPackageSurvey implements SurveyFormat {
 
         private void read() throws ExchangeException, SqliteTables.Fault {
             if (!tables.has(REFERENCES) || !tables.has(GEOMETRIES)) {
-                throw input.fault(0, "is a database, but no GeoPackage with features");
+                throw input.fault(0, Message.of("survey-file.no-geopackage"));
             }
             tables.<ExchangeException>read(REFERENCES, (id, row) -> references.put(number(row.get("srs_id")), row));
             List<Map<String, Object>> layers = new ArrayList<>();
@@ -111,8 +112,8 @@ public final class GeoPackageSurvey implements SurveyFormat {
             }
             WellKnownText text = new WellKnownText(String.valueOf(row.get("definition")));
             if (reference == 0 || row.isEmpty() || text.isGeographic()) {
-                throw input.fault(0, "has a layer '" + table + "' in " + (known ? "EPSG:" + code
-                        : "a coordinate reference that is not named") + "; bring it to WGS 84 (EPSG:4326) or to a grid in metres");
+                throw input.fault(0, Message.said("survey-file.layer-reference", table, known ? "EPSG:" + code
+                        : Message.of("survey-file.no-named-reference")));
             }
             text.refuse(input);
             Optional<String> named = known ? Optional.of("EPSG:" + code) : text.reference();
@@ -138,21 +139,21 @@ public final class GeoPackageSurvey implements SurveyFormat {
         private void feature(boolean grid, Object geometry, Map<SurveyShape.Fact, String> facts, long id, String table)
                 throws ExchangeException {
             if (!(geometry instanceof byte[] blob)) {
-                input.skip("features without a place");
+                input.skip(Message.of("survey-file.skip.placeless-features"));
                 return;
             }
             try {
-                List<WellKnownBinary.Part> parts = WellKnownBinary.ofGeoPackage(blob, () -> input.skip(
-                        "holes of polygons, which are taken as filled,"));
+                List<WellKnownBinary.Part> parts = WellKnownBinary.ofGeoPackage(blob,
+                        () -> input.skip(Message.of("survey-file.skip.polygon-holes")));
                 if (parts.isEmpty()) {
-                    input.skip("features without a place");
+                    input.skip(Message.of("survey-file.skip.placeless-features"));
                 }
                 for (int i = 0; i < parts.size(); i++) {
                     input.emit(parts.get(i).kind(), grid, parts.get(i).vertices(),
                             parts.size() == 1 ? facts : SurveyInput.numbered(facts, i + 1), id);
                 }
             } catch (IllegalArgumentException e) {
-                input.refuse(input.fault(id, "of the layer '" + table + "' " + e.getMessage()));
+                input.refuse(input.fault(id, Message.said("survey-file.of-layer", table, e)));
             }
         }
     }

@@ -14,6 +14,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.geometry.Decimals;
+import slopewright.messages.Message;
 import slopewright.siting.site.SurveyPoints;
 
 /**
@@ -49,7 +50,7 @@ public final class GeoTiffSurvey implements SurveyFormat {
         try {
             new Model(input, TiffRaster.open(bytes, SurveyPoints.MOST_POINTS)).read();
         } catch (IllegalArgumentException | IndexOutOfBoundsException | BufferUnderflowException | ArithmeticException e) {
-            throw input.fault(0, "is no TIFF that can be read: " + e.getMessage());
+            throw input.fault(0, Message.said("survey-file.no-tiff", e));
         }
     }
 
@@ -80,11 +81,11 @@ public final class GeoTiffSurvey implements SurveyFormat {
         private double[] numbers(int tag, int least) throws ExchangeException {
             double[] found = raster.numbers(tag);
             if (found.length < least) {
-                throw input.fault(0, "does not say where it lies: the tag " + tag + " is missing or too short");
+                throw input.fault(0, Message.said("survey-file.tiff-place", tag));
             }
             for (double number : found) {
                 if (!Double.isFinite(number)) {
-                    throw input.fault(0, "has " + number + " in the tag " + tag);
+                    throw input.fault(0, Message.said("survey-file.tiff-tag", number, tag));
                 }
             }
             return found;
@@ -92,12 +93,12 @@ public final class GeoTiffSurvey implements SurveyFormat {
 
         private GridCells.Frame frame() throws ExchangeException {
             if (raster.has(TRANSFORMATION)) {
-                throw input.fault(0, "lies by a transformation, perhaps turned; warp it to north up");
+                throw input.fault(0, Message.of("survey-file.tiff-transformed"));
             }
             double[] scale = numbers(PIXEL_SCALE, 2);
             double[] tie = numbers(TIE_POINT, 6);
             if (tie.length != 6) {
-                throw input.fault(0, "lies by " + tie.length / 6 + " tie points; warp it to north up");
+                throw input.fault(0, Message.said("survey-file.tiff-tie-points", tie.length / 6));
             }
             double middle = keys.middle();
             return new GridCells.Frame(raster.width(), raster.height(), tie[3] + (middle - tie[0]) * scale[0],
@@ -112,17 +113,17 @@ public final class GeoTiffSurvey implements SurveyFormat {
             try {
                 return OptionalDouble.of(Decimals.parse(text.get()));
             } catch (IllegalArgumentException e) {
-                throw input.fault(0, "names as the elevation that is none " + e.getMessage());
+                throw input.fault(0, Message.said("survey-file.tiff-void", e));
             }
         }
 
         private void read() throws ExchangeException {
             GridCells cells = new GridCells(input, frame());
             if (raster.bands() != 1) {
-                throw input.fault(0, "has " + raster.bands() + " bands, where one of elevations is needed");
+                throw input.fault(0, Message.said("survey-file.tiff-bands", raster.bands()));
             }
             if (!USUAL_BITS.contains(raster.bits())) {
-                throw input.fault(0, "has elevations of " + raster.bits() + " bits, where 8, 16, 32 or 64 are read");
+                throw input.fault(0, Message.said("survey-file.tiff-bits", raster.bits()));
             }
             keys.refer(input, cells.isDegrees());
             OptionalDouble noData = noData();

@@ -3,6 +3,7 @@ package slopewright.exchange.internal.survey;
 import java.util.Set;
 
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /**
  * Longitude and latitude that are taken as WGS 84, by their numbers in the EPSG registry. ETRS89 stands still on its plate and moves away
@@ -19,8 +20,7 @@ final class Geographic {
     /** Returns whether they are taken, and says so where they are not WGS 84 itself. */
     static boolean isTaken(long code, SurveyInput input) {
         if (ETRS89.contains(code)) {
-            input.note("longitude and latitude in ETRS89 (EPSG:" + code + ") are taken as WGS 84, from which they differ by less than "
-                    + "a metre");
+            input.note(Message.said("survey-file.etrs89", code));
             return true;
         }
         return WGS_84.contains(code);

@@ -7,6 +7,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 import slopewright.siting.site.SurveyPoints;
 
 /**
@@ -49,12 +50,11 @@ final class GridCells {
         this.input = input;
         this.frame = frame;
         if (frame.columns() < 1 || frame.rows() < 1 || frame.columns() > SurveyPoints.MOST_POINTS / frame.rows()) {
-            throw input.fault(1, "has " + frame.columns() + " by " + frame.rows() + " cells, where at most " + SurveyPoints.MOST_POINTS
-                    + " are taken; cut it to what lies around the aerodrome");
+            throw input.fault(1, Message.said("survey-file.grid-cells", frame.columns(), frame.rows(), SurveyPoints.MOST_POINTS));
         }
         degrees = isDegrees(frame.across()) && isDegrees(frame.down());
         if (!degrees && !(frame.across() >= LEAST_M && frame.down() >= LEAST_M)) {
-            throw input.fault(1, "has cells of " + frame.across() + " by " + frame.down() + ", which are neither metres nor degrees");
+            throw input.fault(1, Message.said("survey-file.grid-units", frame.across(), frame.down()));
         }
         double unit = degrees ? METRES_PER_DEGREE : 1;
         facts = Map.of(SurveyShape.Fact.REACH, String.valueOf(Math.hypot(frame.across() * unit, frame.down() * unit) / 2));
@@ -73,7 +73,7 @@ final class GridCells {
     void take(long row, long column, double elevationM, long line) throws ExchangeException {
         SurveyVertex vertex = vertex(row, column, elevationM);
         if (isFar(vertex)) {
-            input.skip("cells too far from the aerodrome to matter");
+            input.skip(Message.of("survey-file.skip.far-cells"));
         } else {
             input.emit(SurveyShape.Kind.POINT, !degrees, List.of(vertex), facts, line);
         }
@@ -101,8 +101,7 @@ final class GridCells {
      */
     void end() throws ExchangeException {
         if (voids > 0) {
-            throw input.fault(0, voids + " of its " + frame.columns() * frame.rows() + " cells hold no elevation, and what is not known "
-                    + "must not look free; cut the grid to what was measured, or fill it");
+            throw input.fault(0, Message.said("survey-file.grid-voids", voids, frame.columns() * frame.rows()));
         }
     }
 }

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /**
  * A tile of the height model of the shuttle mission (SRTM): one degree by one degree in 1201 or 3601 rows of as many elevations, whole
@@ -38,13 +39,13 @@ public final class HgtSurvey implements SurveyFormat {
     public void read(SurveyInput input) throws IOException, ExchangeException {
         Matcher name = NAME.matcher(input.stem());
         if (!name.matches()) {
-            throw input.fault(0, "does not say by its name where it lies, as N47W012.hgt does");
+            throw input.fault(0, Message.of("survey-file.hgt-name"));
         }
         int south = Integer.parseInt(name.group(2)) * (name.group(1).equalsIgnoreCase("N") ? 1 : -1);
         int west = Integer.parseInt(name.group(4)) * (name.group(3).equalsIgnoreCase("E") ? 1 : -1);
         long bytes = input.size();
         int size = SIZES.stream().filter(each -> 2L * each * each == bytes).findFirst()
-                .orElseThrow(() -> input.fault(0, "has " + bytes + " bytes, where a tile has 2884802 or 25934402"));
+                .orElseThrow(() -> input.fault(0, Message.said("survey-file.hgt-bytes", bytes)));
         GridCells cells = new GridCells(input, new GridCells.Frame(size, size, west, south + 1.0, 1.0 / (size - 1), 1.0 / (size - 1)));
         try (InputStream raw = input.openBytes(); DataInputStream in = new DataInputStream(new BufferedInputStream(raw))) {
             for (int row = 0; row < size; row++) {

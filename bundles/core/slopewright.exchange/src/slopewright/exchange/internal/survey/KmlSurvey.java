@@ -20,6 +20,7 @@ import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /**
  * KML 2.2: points, lines and polygons of placemarks. Altitudes are elevations where the altitude mode is {@code absolute}, and heights
@@ -83,7 +84,7 @@ public final class KmlSurvey implements SurveyFormat {
                     if (event == XMLStreamConstants.START_ELEMENT && !rooted) {
                         rooted = true;
                         if (!"kml".equals(xml.getLocalName())) {
-                            throw input.fault(line(), "is no KML: its first element is " + xml.getLocalName());
+                            throw input.fault(line(), Message.said("survey-file.no-kml", xml.getLocalName()));
                         }
                     } else if (event == XMLStreamConstants.START_ELEMENT && "Placemark".equals(xml.getLocalName())) {
                         placemark();
@@ -95,7 +96,8 @@ public final class KmlSurvey implements SurveyFormat {
                 }
                 String reason = String.valueOf(e.getMessage());
                 throw input.fault(e.getLocation() == null ? 0 : e.getLocation().getLineNumber(),
-                        reason.substring(reason.indexOf("Message: ") < 0 ? 0 : reason.indexOf("Message: ") + 9));
+                        Message.said("survey-file.no-xml", reason.substring(reason.indexOf("Message: ") < 0
+                                ? 0 : reason.indexOf("Message: ") + 9)));
             }
         }
 
@@ -106,11 +108,11 @@ public final class KmlSurvey implements SurveyFormat {
         private int next() throws XMLStreamException, ExchangeException {
             int event = xml.next();
             if (event == XMLStreamConstants.DTD) {
-                throw input.fault(line(), "a document type is not accepted");
+                throw input.fault(line(), Message.of("survey-file.document-type"));
             }
             depth += event == XMLStreamConstants.START_ELEMENT ? 1 : event == XMLStreamConstants.END_ELEMENT ? -1 : 0;
             if (depth > MOST_DEPTH) {
-                throw input.fault(line(), "elements stand more than " + MOST_DEPTH + " deep in each other");
+                throw input.fault(line(), Message.said("survey-file.kml-deep", MOST_DEPTH));
             }
             return event;
         }
@@ -139,8 +141,8 @@ public final class KmlSurvey implements SurveyFormat {
                     case "Point" -> parts.add(part(SurveyShape.Kind.POINT));
                     case "LineString" -> parts.add(part(SurveyShape.Kind.LINE));
                     case "Polygon" -> parts.add(part(SurveyShape.Kind.AREA));
-                    case "Model", "Track", "MultiTrack", "LinearRing" -> throw input.fault(line(), "the geometry " + xml.getLocalName()
-                            + " is not read");
+                    case "Model", "Track", "MultiTrack", "LinearRing" -> throw input.fault(line(),
+                            Message.said("survey-file.kml-geometry", xml.getLocalName()));
                     default -> {
                         // what else a placemark holds is of no use to a survey
                     }
@@ -150,7 +152,7 @@ public final class KmlSurvey implements SurveyFormat {
                 return;
             }
             if (parts.isEmpty()) {
-                input.skip("placemarks without a geometry");
+                input.skip(Message.of("survey-file.skip.placemarks"));
             }
             for (int i = 0; i < parts.size(); i++) {
                 emit(parts.get(i), parts.size() == 1 ? facts : SurveyInput.numbered(facts, i + 1), first);
@@ -176,10 +178,9 @@ public final class KmlSurvey implements SurveyFormat {
                 boolean known = own.containsKey(SurveyShape.Fact.TOP_ELEVATION) || own.containsKey(SurveyShape.Fact.ELEVATION)
                         || own.containsKey(SurveyShape.Fact.HEIGHT);
                 if (!known) {
-                    throw input.fault(line, "the altitude of a placemark does not count, because its altitude mode puts it on the ground; "
-                            + "write absolute, or give topElevationM in the extended data");
+                    throw input.fault(line, Message.of("survey-file.kml-altitude"));
                 }
-                input.skip("altitudes of placemarks whose altitude mode puts them on the ground");
+                input.skip(Message.of("survey-file.skip.altitudes"));
             }
             input.emit(part.kind, false, part.vertices.stream()
                     .map(vertex -> new SurveyVertex(vertex.north(), vertex.east(), Double.NaN)).toList(), own, line);
@@ -221,7 +222,7 @@ public final class KmlSurvey implements SurveyFormat {
                     case "altitudeMode" -> mode = Mode.of(text());
                     case "innerBoundaryIs" -> {
                         inner = true;
-                        input.skip("holes of polygons, which are taken as filled,");
+                        input.skip(Message.of("survey-file.skip.polygon-holes"));
                     }
                     case "outerBoundaryIs" -> inner = false;
                     case "coordinates" -> {
@@ -243,7 +244,7 @@ public final class KmlSurvey implements SurveyFormat {
             for (String tuple : text.isEmpty() ? new String[0] : text.split("\\s+")) {
                 String[] numbers = tuple.split(",", -1);
                 if (numbers.length != 2 && numbers.length != 3) {
-                    throw input.fault(line, "'" + tuple + "' is not longitude, latitude and altitude");
+                    throw input.fault(line, Message.said("survey-file.kml-tuple", tuple));
                 }
                 vertices.add(new SurveyVertex(input.number(numbers[1], "latitude", line), input.number(numbers[0], "longitude", line),
                         numbers.length == 3 ? input.number(numbers[2], "altitude", line) : Double.NaN));

@@ -13,6 +13,7 @@ import java.util.zip.ZipInputStream;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /**
  * KMZ: KML in a ZIP archive. The first file that ends in {@code .kml} is the one that counts, as the format says; pictures beside it are
@@ -36,7 +37,7 @@ public final class KmzSurvey implements SurveyFormat {
 
     @Override
     public void read(SurveyInput input) throws IOException, ExchangeException {
-        byte[] kml = document(input).orElseThrow(() -> input.fault(0, "holds no file that ends in .kml"));
+        byte[] kml = document(input).orElseThrow(() -> input.fault(0, Message.of("survey-file.no-kml-inside")));
         new KmlSurvey().read(input.inside(() -> new ByteArrayInputStream(kml)));
     }
 
@@ -44,12 +45,12 @@ public final class KmzSurvey implements SurveyFormat {
         try (InputStream bytes = input.open()) {
             byte[] archive = bytes.readAllBytes();
             if (archive.length < 2 || ((archive[0] & 0xFF) << 8 | archive[1] & 0xFF) != SIGNATURE) {
-                throw input.fault(0, "is no ZIP archive");
+                throw input.fault(0, Message.of("survey-file.no-zip"));
             }
             try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
                 return document(zip, input);
             } catch (ZipException | IllegalArgumentException e) {
-                throw input.fault(0, "is a damaged ZIP archive: " + e.getMessage());
+                throw input.fault(0, Message.said("survey-file.broken-zip", e));
             }
         }
     }
@@ -62,8 +63,7 @@ public final class KmzSurvey implements SurveyFormat {
             byte[] found = wanted ? zip.readNBytes((int) left + 1) : new byte[0];
             left -= wanted ? found.length : zip.skip(left + 1);
             if (left < 0 || ++entries > MOST_ENTRIES) {
-                throw input.fault(0, "holds more than " + (MOST_BYTES >> 20) + " MB, or more than " + MOST_ENTRIES
-                        + " files, when unpacked");
+                throw input.fault(0, Message.said("survey-file.zip-size", (MOST_BYTES >> 20), MOST_ENTRIES));
             }
             if (wanted) {
                 return Optional.of(found);

@@ -10,6 +10,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /**
  * The points ({@code CgPoint}) and the lines in space ({@code PntList3D}) of LandXML 1.2, each position north, east and elevation, in the
@@ -39,7 +40,7 @@ final class LandXmlPoints {
                 case "CgPoint" -> point();
                 case "PlanFeature", "Breakline" -> feature = xml.attribute("name");
                 case "PntList3D" -> line();
-                case "Surface" -> input.skip("surfaces");
+                case "Surface" -> input.skip(Message.of("survey-file.skip.surfaces"));
                 default -> {
                     // everything else says nothing of places
                 }
@@ -51,7 +52,7 @@ final class LandXmlPoints {
         String name = xml.attribute("linearUnit");
         Double found = METRES.get(name);
         if (found == null) {
-            throw input.fault(xml.line(), "has lengths in the unit '" + name + "', which is not known");
+            throw input.fault(xml.line(), Message.said("survey-file.unknown-unit", name));
         }
         unitM = found;
     }
@@ -66,7 +67,7 @@ final class LandXmlPoints {
 
     private List<Double> numbers(String text, long line) throws ExchangeException {
         if (Double.isNaN(unitM)) {
-            throw input.fault(line, "has positions before it names the unit of its lengths");
+            throw input.fault(line, Message.of("survey-file.unit-late"));
         }
         List<Double> found = new ArrayList<>();
         for (String word : text.strip().split("\\s+")) {
@@ -89,13 +90,13 @@ final class LandXmlPoints {
         boolean isReference = !xml.attribute("pntRef").isEmpty();
         String text = xml.text();
         if (isReference && text.isEmpty()) {
-            input.skip("references to points");
+            input.skip(Message.of("survey-file.skip.references"));
             return;
         }
         try {
             List<Double> numbers = numbers(text, line);
             if (numbers.size() < 2 || numbers.size() > IN_SPACE) {
-                throw input.fault(line, "a point has " + numbers.size() + " numbers where north, east and elevation are needed");
+                throw input.fault(line, Message.said("survey-file.point-numbers", numbers.size()));
             }
             input.emit(SurveyShape.Kind.POINT, true, List.of(new SurveyVertex(numbers.get(0), numbers.get(1),
                     numbers.size() == IN_SPACE ? numbers.get(2) : Double.NaN)), facts, line);
@@ -110,7 +111,7 @@ final class LandXmlPoints {
         try {
             List<Double> numbers = numbers(text, line);
             if (numbers.size() % IN_SPACE != 0) {
-                throw input.fault(line, "a line has " + numbers.size() + " numbers, which are no threes of north, east and elevation");
+                throw input.fault(line, Message.said("survey-file.line-numbers", numbers.size()));
             }
             List<SurveyVertex> vertices = new ArrayList<>();
             for (int i = 0; i < numbers.size(); i += IN_SPACE) {

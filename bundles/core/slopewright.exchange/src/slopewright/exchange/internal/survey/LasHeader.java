@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /**
  * The public header block of a LAS file (ASPRS, LAS 1.4 R15, clause 2.4, and what 1.0 to 1.3 say instead). Every count, length and offset
@@ -67,25 +68,24 @@ record LasHeader(int minor, int bytes, long begin, long records, int format, boo
         long size = input.size();
         ByteBuffer in = ByteBuffer.wrap(head).order(ByteOrder.LITTLE_ENDIAN);
         if (head.length < LEAST_BYTES[0] || !new String(head, 0, 4, StandardCharsets.US_ASCII).equals("LASF")) {
-            throw input.fault(0, "is no LAS file");
+            throw input.fault(0, Message.of("survey-file.no-las"));
         }
         int minor = in.get(25);
         if (in.get(24) != 1 || minor < 0 || minor > 4) {
-            throw input.fault(0, "is of the version " + in.get(24) + "." + minor + " of LAS, where 1.0 to 1.4 are read");
+            throw input.fault(0, Message.said("survey-file.las-version", in.get(24), minor));
         }
         int bytes = in.getShort(94) & 0xFFFF;
         long begin = in.getInt(96) & INT;
         long records = in.getInt(100) & INT;
         if (bytes < LEAST_BYTES[minor] || bytes > begin || begin > size || head.length < LEAST_BYTES[minor]
                 || records > (begin - bytes) / RECORD_HEAD) {
-            throw input.fault(0, "has a header of " + bytes + " bytes, " + records + " records behind it and points from byte " + begin
-                    + " of " + size + ", which does not fit together");
+            throw input.fault(0, Message.said("survey-file.las-header", bytes, records, begin, size));
         }
         int format = in.get(104) & FORMAT_BITS;
         boolean packed = (in.get(104) & 0x80) != 0;
         int length = in.getShort(105) & 0xFFFF;
         if (format >= POINT_BYTES.length || (in.get(104) & 0x40) != 0 || length < POINT_BYTES[format]) {
-            throw input.fault(0, "has points of the format " + format + " in " + length + " bytes, which is none of LAS");
+            throw input.fault(0, Message.said("survey-file.las-format", format, length));
         }
         LasHeader header = new LasHeader(minor, bytes, begin, records, format, packed, length, count(input, in, minor),
                 numbers(in, 131, 1), numbers(in, 155, 1), numbers(in, 187, 2), numbers(in, 179, 2));
@@ -98,7 +98,7 @@ record LasHeader(int minor, int bytes, long begin, long records, int format, boo
         long old = in.getInt(107) & INT;
         long count = minor < 4 ? old : in.getLong(247);
         if (old != 0 && old != count) {
-            throw input.fault(0, "says that it has " + old + " points and that it has " + count);
+            throw input.fault(0, Message.said("survey-file.las-counts", old, count));
         }
         return count;
     }
@@ -120,11 +120,10 @@ record LasHeader(int minor, int bytes, long begin, long records, int format, boo
             return;
         }
         if (count < 0 || count > room / length) {
-            throw input.fault(0, "says that it has " + Long.toUnsignedString(count) + " points of " + length + " bytes, for which "
-                    + "it has no room");
+            throw input.fault(0, Message.said("survey-file.las-room", Long.toUnsignedString(count), length));
         }
         if (room - count * length >= length) {
-            throw input.fault(0, "goes on behind the " + count + " points that it says it has");
+            throw input.fault(0, Message.said("survey-file.las-goes-on", count));
         }
     }
 
@@ -133,8 +132,7 @@ record LasHeader(int minor, int bytes, long begin, long records, int format, boo
             boolean sound = scale[axis] > 0 && scale[axis] <= 1 && Double.isFinite(offset[axis]) && Double.isFinite(least[axis])
                     && Double.isFinite(most[axis]) && least[axis] <= most[axis];
             if (!sound) {
-                throw input.fault(0, "has coordinates in steps of " + scale[axis] + " from " + offset[axis] + ", from " + least[axis]
-                        + " to " + most[axis] + ", which is no such thing");
+                throw input.fault(0, Message.said("survey-file.las-scale", scale[axis], offset[axis], least[axis], most[axis]));
             }
         }
     }

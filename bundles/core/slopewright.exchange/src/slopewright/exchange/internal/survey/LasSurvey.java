@@ -19,6 +19,7 @@ import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /**
  * Clouds of points as LAS 1.0 to 1.4 (ASPRS, LAS 1.4 R15). Points of the classes that are chosen are taken, the others counted; withheld
@@ -30,8 +31,6 @@ public final class LasSurvey implements SurveyFormat {
     private static final int LONGEST_HEAD = 375;
     private static final int RECORD_HEAD = 54;
     private static final int MOST_SAID = 1 << 20;
-    private static final String PACKED = "is packed (LAZ), which is not read; unpack it: pdal translate cloud.laz cloud.las, or laszip -i "
-            + "cloud.laz -o cloud.las";
     private static final String PROJECTION = "LASF_Projection";
     private static final int KEYS = 34735;
     private static final int TEXT = 2112;
@@ -55,13 +54,14 @@ public final class LasSurvey implements SurveyFormat {
             header = LasHeader.read(input, in.readNBytes(LONGEST_HEAD));
         }
         if (header.packed()) {
-            throw input.fault(0, PACKED);
+            throw input.fault(0, Message.said("survey-file.las-packed", "pdal translate cloud.laz cloud.las",
+                    "laszip -i cloud.laz -o cloud.las"));
         }
         try (DataInputStream in = new DataInputStream(new BufferedInputStream(input.openBytes(), 1 << 16))) {
             in.skipNBytes(header.bytes());
             new Cloud(input, header).read(in);
         } catch (EOFException e) {
-            throw input.fault(0, "ends before its last point");
+            throw input.fault(0, Message.of("survey-file.las-ends"));
         }
     }
 
@@ -95,7 +95,7 @@ public final class LasSurvey implements SurveyFormat {
             ByteBuffer head = ByteBuffer.wrap(in.readNBytes(RECORD_HEAD)).order(ByteOrder.LITTLE_ENDIAN);
             int length = head.limit() < RECORD_HEAD ? 0 : head.getShort(20) & 0xFFFF;
             if (left < RECORD_HEAD + length) {
-                throw input.fault(0, "has a record of " + length + " bytes behind its header, for which there is no room");
+                throw input.fault(0, Message.said("survey-file.las-record", length));
             }
             byte[] said = in.readNBytes(length);
             String user = new String(head.array(), 2, 16, StandardCharsets.US_ASCII).replaceFirst("\0.*", "");
@@ -152,13 +152,13 @@ public final class LasSurvey implements SurveyFormat {
             double[] place = new double[steps.length];
             Arrays.setAll(place, axis -> header.coordinate(axis, steps[axis]));
             if (withheld) {
-                input.skip("points that are withheld");
+                input.skip(Message.of("survey-file.skip.withheld"));
             } else if (header.isOutside(place)) {
-                input.refuse(input.fault(number, "lies outside of the box that the header of the file names"));
+                input.refuse(input.fault(number, Message.of("survey-file.las-box")));
             } else if (!input.takes(kind)) {
                 return;
             } else if (degrees && !input.isNear(place[1], place[0])) {
-                input.skip("points too far from the aerodrome to matter");
+                input.skip(Message.of("survey-file.skip.far-points"));
             } else {
                 input.emit(SurveyShape.Kind.POINT, !degrees, List.of(new SurveyVertex(place[1], place[0], place[2])), FACTS, number);
             }

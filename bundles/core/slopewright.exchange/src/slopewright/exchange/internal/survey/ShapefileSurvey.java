@@ -10,7 +10,6 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 import slopewright.exchange.ExchangeException;
@@ -18,6 +17,7 @@ import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /**
  * ESRI shapefile, after the technical description of July 1998: points, lines and polygons of {@code .shp}, in the plane and in space, with
@@ -52,12 +52,12 @@ public final class ShapefileSurvey implements SurveyFormat {
                 DataInputStream in = new DataInputStream(input.open())) {
             new Records(input, grid, table, in).read();
         } catch (EOFException e) {
-            throw input.fault(0, "ends within a record");
+            throw input.fault(0, Message.of("survey-file.shape-ends"));
         }
     }
 
     private static SurveyInput beside(SurveyInput input, String ending) throws ExchangeException {
-        return input.besideIt(ending).orElseThrow(() -> input.fault(0, "has no ." + ending + " of its name beside it"));
+        return input.besideIt(ending).orElseThrow(() -> input.fault(0, Message.said("survey-file.no-beside", "." + ending)));
     }
 
     private static boolean isGrid(SurveyInput input) throws IOException, ExchangeException {
@@ -72,8 +72,7 @@ public final class ShapefileSurvey implements SurveyFormat {
         if (text.startsWith("PROJCS[") && text.matches(METRES)) {
             return true;
         }
-        throw beside.fault(1, "names neither longitude and latitude on WGS 84 nor a grid in metres: "
-                + text.substring(0, Math.min(60, text.length())));
+        throw beside.fault(1, Message.said("survey-file.no-reference", text.substring(0, Math.min(60, text.length()))));
     }
 
     /** The records of one file. */
@@ -94,7 +93,7 @@ public final class ShapefileSurvey implements SurveyFormat {
         private void read() throws IOException, ExchangeException {
             ByteBuffer head = ByteBuffer.wrap(in.readNBytes(HEAD_BYTES));
             if (head.remaining() < HEAD_BYTES || head.getInt(0) != FILE_CODE || head.order(ByteOrder.LITTLE_ENDIAN).getInt(28) != VERSION) {
-                throw input.fault(0, "is no shapefile");
+                throw input.fault(0, Message.of("survey-file.no-shapefile"));
             }
             long left = 2L * head.order(ByteOrder.BIG_ENDIAN).getInt(24) - HEAD_BYTES;
             while (left > 0) {
@@ -103,7 +102,7 @@ public final class ShapefileSurvey implements SurveyFormat {
                 long bytes = 2L * in.readInt();
                 left -= bytes + 8;
                 if (bytes < 4 || bytes > MOST_RECORD_BYTES || left < 0) {
-                    throw input.fault(number, "has a record of " + bytes + " bytes");
+                    throw input.fault(number, Message.said("survey-file.shape-record", bytes));
                 }
                 byte[] content = new byte[(int) bytes];
                 in.readFully(content);
@@ -114,10 +113,10 @@ public final class ShapefileSurvey implements SurveyFormat {
                 }
             }
             if (in.read() >= 0) {
-                throw input.fault(number, "goes on after its last record");
+                throw input.fault(number, Message.of("survey-file.shape-goes-on"));
             }
             if (table.hasMore()) {
-                throw input.fault(0, "holds " + number + " shapes, but the table beside it has more rows");
+                throw input.fault(0, Message.said("survey-file.shape-rows", number));
             }
         }
 
@@ -126,7 +125,7 @@ public final class ShapefileSurvey implements SurveyFormat {
             int type = record.getInt();
             boolean inSpace = type > 10 && type < 20;
             switch (type) {
-                case 0 -> input.skip("shapes without a place");
+                case 0 -> input.skip(Message.of("survey-file.skip.placeless-shapes"));
                 case 1, 11, 21 -> {
                     double[] xy = {record.getDouble(), record.getDouble()};
                     emit(SurveyShape.Kind.POINT, List.of(vertex(xy[0], xy[1], inSpace ? record.getDouble() : Double.NaN)), facts);
@@ -134,18 +133,18 @@ public final class ShapefileSurvey implements SurveyFormat {
                 case 8, 18, 28 -> several(points(record, 0, inSpace).stream().map(List::of).toList(), SurveyShape.Kind.POINT, facts);
                 case 3, 13, 23 -> several(parts(record, inSpace), SurveyShape.Kind.LINE, facts);
                 case 5, 15, 25 -> several(outer(parts(record, inSpace)), SurveyShape.Kind.AREA, facts);
-                default -> throw input.fault(number, "is a shape of the type " + type + ", which is not read");
+                default -> throw input.fault(number, Message.said("survey-file.shape-type", type));
             }
         }
 
         private ExchangeException tooShort() {
-            return input.fault(number, "has a record that is shorter than what it says it holds");
+            return input.fault(number, Message.of("survey-file.shape-short"));
         }
 
         private void several(List<List<SurveyVertex>> parts, SurveyShape.Kind kind, Map<SurveyShape.Fact, String> facts)
                 throws ExchangeException {
             if (parts.isEmpty()) {
-                input.skip("shapes without a place");
+                input.skip(Message.of("survey-file.skip.placeless-shapes"));
             }
             for (int i = 0; i < parts.size(); i++) {
                 emit(kind, parts.get(i), parts.size() == 1 ? facts : SurveyInput.numbered(facts, i + 1));
@@ -159,7 +158,7 @@ public final class ShapefileSurvey implements SurveyFormat {
 
         private SurveyVertex vertex(double x, double y, double z) throws ExchangeException {
             if (!Double.isFinite(x) || !Double.isFinite(y) || Double.isInfinite(z)) {
-                throw input.fault(number, String.format(Locale.ROOT, "has a position at %s, %s, %s", x, y, z));
+                throw input.fault(number, Message.said("survey-file.position", x, y, z));
             }
             return new SurveyVertex(y, x, z);
         }
@@ -173,11 +172,11 @@ public final class ShapefileSurvey implements SurveyFormat {
             int count = record.getInt(4 + BOX_BYTES + (parts == 0 ? 0 : 4));
             record.position(first);
             if (count < 0 || (long) count * POINT_BYTES > record.remaining()) {
-                throw input.fault(number, "says that it holds " + count + " positions, for which its record is too short");
+                throw input.fault(number, Message.said("survey-file.shape-positions", count));
             }
             int heights = record.position() + count * POINT_BYTES + POINT_BYTES;
             if (inSpace && heights + 8L * count > record.limit()) {
-                throw input.fault(number, "says that it stands in space, but its record holds no heights");
+                throw input.fault(number, Message.of("survey-file.shape-space"));
             }
             List<SurveyVertex> found = new ArrayList<>(count);
             for (int i = 0; i < count; i++) {
@@ -194,7 +193,7 @@ public final class ShapefileSurvey implements SurveyFormat {
             }
             int count = record.getInt(4 + BOX_BYTES);
             if (count < 1 || 4L * count > record.remaining()) {
-                throw input.fault(number, "says that it has " + count + " parts");
+                throw input.fault(number, Message.said("survey-file.shape-parts", count));
             }
             List<SurveyVertex> all = points(record, count, inSpace);
             List<List<SurveyVertex>> parts = new ArrayList<>();
@@ -202,7 +201,7 @@ public final class ShapefileSurvey implements SurveyFormat {
             for (int i = 1; i <= count; i++) {
                 int end = i < count ? record.getInt(4 + BOX_BYTES + 8 + 4 * i) : all.size();
                 if (begin < 0 || end <= begin || end > all.size() || i == 1 && begin != 0) {
-                    throw input.fault(number, "has parts that do not follow each other");
+                    throw input.fault(number, Message.of("survey-file.shape-order"));
                 }
                 parts.add(all.subList(begin, end));
                 begin = end;
@@ -214,7 +213,7 @@ public final class ShapefileSurvey implements SurveyFormat {
         private List<List<SurveyVertex>> outer(List<List<SurveyVertex>> rings) {
             List<List<SurveyVertex>> found = rings.size() == 1 ? rings : rings.stream().filter(ring -> area(ring) <= 0).toList();
             for (int i = found.size(); i < rings.size() && !found.isEmpty(); i++) {
-                input.skip("holes of polygons, which are taken as filled,");
+                input.skip(Message.of("survey-file.skip.polygon-holes"));
             }
             return found.isEmpty() ? rings : found;
         }

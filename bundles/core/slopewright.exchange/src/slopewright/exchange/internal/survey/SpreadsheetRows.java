@@ -23,6 +23,7 @@ import javax.xml.stream.XMLStreamReader;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /**
  * Reads the rows of the first sheet of a spreadsheet (Office Open XML, ECMA-376 part 1, section 18). Fields are what the cells hold,
@@ -37,11 +38,11 @@ public final class SpreadsheetRows {
     private static final String TARGETS = "xl/_rels/workbook.xml.rels";
     private static final String TEXTS = "xl/sharedStrings.xml";
 
-    private final Function<String, ExchangeException> faults;
+    private final Function<Message, ExchangeException> faults;
     private final Map<String, byte[]> parts = new HashMap<>();
     private final List<String> texts = new ArrayList<>();
 
-    private SpreadsheetRows(Function<String, ExchangeException> faults) {
+    private SpreadsheetRows(Function<Message, ExchangeException> faults) {
         this.faults = faults;
     }
 
@@ -66,7 +67,7 @@ public final class SpreadsheetRows {
      * @param sink    receives the rows
      * @param faults  makes the exception for a reason
      */
-    public static void read(SurveyInput.Content content, Sink sink, Function<String, ExchangeException> faults)
+    public static void read(SurveyInput.Content content, Sink sink, Function<Message, ExchangeException> faults)
             throws IOException, ExchangeException {
         new SpreadsheetRows(faults).read(content, sink);
     }
@@ -75,7 +76,7 @@ public final class SpreadsheetRows {
         try (InputStream in = content.open(); ZipInputStream zip = new ZipInputStream(in)) {
             unpack(zip);
         } catch (ZipException | IllegalArgumentException e) {
-            throw faults.apply("is a damaged ZIP archive: " + e.getMessage());
+            throw faults.apply(Message.said("survey-file.broken-zip", e));
         }
         try {
             if (parts.containsKey(TEXTS)) {
@@ -83,7 +84,7 @@ public final class SpreadsheetRows {
             }
             rows(firstSheet(), sink);
         } catch (XMLStreamException e) {
-            throw faults.apply("is no spreadsheet that can be read: " + String.valueOf(e.getMessage()).lines().reduce("", (a, b) -> b));
+            throw faults.apply(Message.said("survey-file.no-spreadsheet", String.valueOf(e.getMessage()).lines().reduce("", (a, b) -> b)));
         }
     }
 
@@ -95,14 +96,14 @@ public final class SpreadsheetRows {
             byte[] found = wanted ? zip.readNBytes((int) Math.min(left + 1, Integer.MAX_VALUE - 8)) : new byte[0];
             left -= wanted ? found.length : zip.skip(left + 1);
             if (left < 0 || ++entries > MOST_ENTRIES) {
-                throw faults.apply("holds more than " + (MOST_BYTES >> 20) + " MB, or more than " + MOST_ENTRIES + " files, when unpacked");
+                throw faults.apply(Message.said("survey-file.zip-size", MOST_BYTES >> 20, MOST_ENTRIES));
             }
             if (wanted) {
                 parts.put(entry.getName(), found);
             }
         }
         if (!parts.containsKey(BOOK)) {
-            throw faults.apply("is no spreadsheet: it holds no " + BOOK);
+            throw faults.apply(Message.said("survey-file.no-book", BOOK));
         }
     }
 
@@ -110,7 +111,7 @@ public final class SpreadsheetRows {
     private XMLStreamReader xml(String part) throws IOException, XMLStreamException, ExchangeException {
         byte[] content = parts.get(part);
         if (content == null) {
-            throw faults.apply("is no whole spreadsheet: it holds no " + part);
+            throw faults.apply(Message.said("survey-file.no-part", part));
         }
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
@@ -126,7 +127,7 @@ public final class SpreadsheetRows {
     private int next(XMLStreamReader xml) throws XMLStreamException, ExchangeException {
         int event = xml.next();
         if (event == XMLStreamConstants.DTD) {
-            throw faults.apply("holds a document type, which is not accepted");
+            throw faults.apply(Message.of("survey-file.document-type"));
         }
         return event;
     }
@@ -162,7 +163,7 @@ public final class SpreadsheetRows {
                 return target.startsWith("/") ? target.substring(1) : "xl/" + target;
             }
         }
-        throw faults.apply("is no whole spreadsheet: it holds no first sheet");
+        throw faults.apply(Message.of("survey-file.no-sheet"));
     }
 
     private void sharedTexts() throws IOException, XMLStreamException, ExchangeException {
@@ -242,7 +243,7 @@ public final class SpreadsheetRows {
         try {
             return texts.get(Integer.parseInt(number.strip()));
         } catch (NumberFormatException | IndexOutOfBoundsException e) {
-            throw faults.apply("is no whole spreadsheet: it holds no text of the number '" + number.strip() + "'");
+            throw faults.apply(Message.said("survey-file.no-text", number.strip()));
         }
     }
 
@@ -253,7 +254,7 @@ public final class SpreadsheetRows {
             found = found * 26 + place.charAt(i) - 'A' + 1;
         }
         if (found < 1 || found > MOST_COLUMNS) {
-            throw faults.apply("has a cell at '" + place + "'");
+            throw faults.apply(Message.said("survey-file.cell", place));
         }
         return found - 1;
     }

@@ -14,6 +14,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
 
 /**
  * The rows of a table with a header: {@code latitudeDeg} and {@code longitudeDeg}, or {@code eastM} and {@code northM}, and the facts of a
@@ -54,7 +55,7 @@ final class TableRows {
     /** Hands on the last shape. */
     void end() throws ExchangeException {
         if (width == 0) {
-            throw input.fault(1, "the file is empty; a header is needed");
+            throw input.fault(1, Message.of("survey-file.empty"));
         }
         finish();
     }
@@ -66,22 +67,22 @@ final class TableRows {
         for (int i = 0; i < names.size(); i++) {
             String key = input.column(names.get(i));
             if (key.isEmpty()) {
-                input.skip("column '" + names.get(i) + "'");
+                input.skip(Message.said("survey-file.skip.column", names.get(i)));
                 continue;
             }
             Optional<SurveyShape.Fact> fact = SurveyInput.fact(key);
             if (columns.putIfAbsent(key, i) != null || fact.isPresent() && !seen.add(fact.get())) {
-                throw input.fault(1, "the column '" + names.get(i) + "' says what another column says");
+                throw input.fault(1, Message.said("survey-file.same-column", names.get(i)));
             }
             if (fact.isPresent()) {
                 factColumns.put(i, fact.get());
             } else if (!GEODETIC.contains(key) && !GRID.contains(key) && !"shape".equals(key)) {
-                input.skip("column '" + names.get(i) + "'");
+                input.skip(Message.said("survey-file.skip.column", names.get(i)));
             }
         }
         grid = columns.keySet().containsAll(GRID);
         if (grid == columns.keySet().containsAll(GEODETIC)) {
-            throw input.fault(1, "the header needs either latitudeDeg and longitudeDeg, or eastM and northM, separated by commas");
+            throw input.fault(1, Message.of("survey-file.place-columns"));
         }
     }
 
@@ -114,7 +115,7 @@ final class TableRows {
         if (!open.isEmpty() && kind != SurveyShape.Kind.POINT && (id.isEmpty() || id.equals(openId))) {
             open.clear();
             spoiled.add(openId);
-            return Optional.of(input.fault(firstLine, "is left out: a row of it is faulty"));
+            return Optional.of(input.fault(firstLine, Message.of("survey-file.left-out")));
         }
         return Optional.empty();
     }
@@ -122,7 +123,7 @@ final class TableRows {
     private void row(Row row, boolean afterFault) throws ExchangeException {
         long line = row.line();
         if (row.fields().size() != width) {
-            throw input.fault(line, "the row has " + row.fields().size() + " fields where the header has " + width);
+            throw input.fault(line, Message.said("survey-file.row-fields", row.fields().size(), width));
         }
         Map<SurveyShape.Fact, String> own = new EnumMap<>(SurveyShape.Fact.class);
         factColumns.forEach((column, fact) -> {
@@ -135,7 +136,7 @@ final class TableRows {
         boolean goesOn = shape != SurveyShape.Kind.POINT && shape == kind && !open.isEmpty() && own.containsKey(SurveyShape.Fact.ID)
                 && own.get(SurveyShape.Fact.ID).equals(facts.get(SurveyShape.Fact.ID));
         if (shape != SurveyShape.Kind.POINT && (spoiled.contains(own.getOrDefault(SurveyShape.Fact.ID, "")) || afterFault && !goesOn)) {
-            throw input.fault(line, "belongs to a shape of which another row is faulty");
+            throw input.fault(line, Message.of("survey-file.other-row"));
         }
         if (!goesOn) {
             finish();
@@ -149,8 +150,8 @@ final class TableRows {
         }
         for (Map.Entry<SurveyShape.Fact, String> fact : own.entrySet()) {
             if (!fact.getValue().equals(facts.get(fact.getKey()))) {
-                throw input.fault(line, "says '" + fact.getValue() + "' where line " + firstLine + " of the same shape says '"
-                        + facts.getOrDefault(fact.getKey(), "") + "'");
+                throw input.fault(line, Message.said("survey-file.rows-differ", fact.getValue(), firstLine,
+                        facts.getOrDefault(fact.getKey(), "")));
             }
         }
         open.add(new SurveyVertex(number(row, grid ? "northM" : "latitudeDeg", line),
@@ -168,7 +169,7 @@ final class TableRows {
             case "", "point" -> SurveyShape.Kind.POINT;
             case "line" -> SurveyShape.Kind.LINE;
             case "area" -> SurveyShape.Kind.AREA;
-            default -> throw input.fault(line, "shape: '" + text + "' is none of point, line and area");
+            default -> throw input.fault(line, Message.said("survey-file.no-shape", text));
         };
     }
 

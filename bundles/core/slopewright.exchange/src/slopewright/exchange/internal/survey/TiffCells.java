@@ -6,6 +6,9 @@ import java.util.Arrays;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
 
+import slopewright.messages.Message;
+import slopewright.messages.RefusedException;
+
 /**
  * How the cells of a strip or tile of a TIFF are packed: plain, LZW, Deflate or PackBits (sections 9 and 13 of revision 6.0, technical
  * note 2 of 2002), after a predictor of whole numbers (section 14) or of floating-point ones (technical note 3 of 2005).
@@ -29,10 +32,10 @@ record TiffCells(int compression, int predictor, int bytes, int format, ByteOrde
 
     TiffCells {
         if (format < 1 || format > 3 || format == 3 && bytes < 4 || bytes < 1 || bytes > 8 || Integer.bitCount(bytes) != 1) {
-            throw new IllegalArgumentException("numbers of the kind " + format + " in " + bytes + " bytes");
+            throw new RefusedException(Message.said("survey-file.tiff.kind", format, bytes));
         }
         if (predictor < 1 || predictor > 3 || predictor == 3 && format != 3) {
-            throw new IllegalArgumentException("the predictor " + predictor);
+            throw new RefusedException(Message.said("survey-file.tiff.predictor", predictor));
         }
     }
 
@@ -58,7 +61,7 @@ record TiffCells(int compression, int predictor, int bytes, int format, ByteOrde
             case LZW -> unpackLzw(packed, plain);
             case DEFLATE, OLD_DEFLATE -> inflate(packed, plain);
             case PACK_BITS -> unpackBits(packed, plain);
-            default -> throw new IllegalArgumentException("the compression " + compression + "; write it with Deflate, LZW or PackBits");
+            default -> throw new RefusedException(Message.said("survey-file.tiff.compression", compression));
         }
         ByteBuffer numbers = ByteBuffer.wrap(plain).order(order);
         for (int row = 0; row < high && predictor > 1; row++) {
@@ -78,7 +81,7 @@ record TiffCells(int compression, int predictor, int bytes, int format, ByteOrde
 
     private static int enough(int there, int needed) {
         if (there < needed) {
-            throw new IllegalArgumentException("a block of " + there + " bytes where " + needed + " are needed");
+            throw new RefusedException(Message.said("survey-file.tiff.block", there, needed));
         }
         return needed;
     }
@@ -89,7 +92,7 @@ record TiffCells(int compression, int predictor, int bytes, int format, ByteOrde
         }
         long whole = whole(in, i);
         if (format == 1 && bytes == 8 && whole < 0) {
-            throw new IllegalArgumentException("the number " + Long.toUnsignedString(whole));
+            throw new RefusedException(Message.said("survey-file.tiff.number", Long.toUnsignedString(whole)));
         }
         return format == 2 || bytes == 8 ? whole : whole & (1L << 8 * bytes) - 1;
     }
@@ -143,7 +146,7 @@ record TiffCells(int compression, int predictor, int bytes, int format, ByteOrde
                 done += got;
             }
         } catch (DataFormatException e) {
-            throw new IllegalArgumentException("a damaged block: " + e.getMessage());
+            throw new RefusedException(Message.said("survey-file.tiff.damaged", e));
         } finally {
             inflater.end();
         }
@@ -199,7 +202,7 @@ record TiffCells(int compression, int predictor, int bytes, int format, ByteOrde
             } else {
                 boolean isNew = code == next && last >= 0;
                 if (code > next || code == next && !isNew || next > LZW_MOST) {
-                    throw new IllegalArgumentException("a damaged block: the code " + code);
+                    throw new RefusedException(Message.said("survey-file.tiff.code", code));
                 }
                 int source = isNew ? start - lengthOf(last, length) : from[code];
                 int count = isNew ? lengthOf(last, length) + 1 : length[code];

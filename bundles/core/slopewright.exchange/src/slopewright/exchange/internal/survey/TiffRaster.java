@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 
 import slopewright.exchange.ExchangeException;
+import slopewright.messages.Message;
+import slopewright.messages.RefusedException;
 
 /**
  * The first picture of a TIFF (revision 6.0 of 1992) or BigTIFF (libtiff, "BigTIFF Design"): one band of whole or floating-point numbers in
@@ -64,7 +66,7 @@ final class TiffRaster {
         int version = mark == 0x4949 || mark == 0x4D4D ? file.getShort(2) : 0;
         big = version == 43;
         if (version != 42 && !big) {
-            throw new IllegalArgumentException("no mark of a TIFF");
+            throw new RefusedException(Message.of("survey-file.tiff.mark"));
         }
     }
 
@@ -87,7 +89,7 @@ final class TiffRaster {
         int entry = big ? 20 : 12;
         int begin = at + (big ? 8 : 2);
         if (count < 1 || count > (file.capacity() - begin) / entry) {
-            throw new IllegalArgumentException("a directory of " + Long.toUnsignedString(count) + " tags");
+            throw new RefusedException(Message.said("survey-file.tiff.directory", Long.toUnsignedString(count)));
         }
         for (int i = 0; i < count; i++) {
             tag(begin + i * entry);
@@ -104,8 +106,8 @@ final class TiffRaster {
         int inside = big ? 8 : 4;
         int value = at + (big ? 12 : 8);
         if (count < 0 || count > file.capacity() / each) {
-            throw new IllegalArgumentException("the tag " + (file.getShort(at) & 0xFFFF) + " with " + Long.toUnsignedString(count)
-                    + " values");
+            throw new RefusedException(Message.said("survey-file.tiff.tag-values", (file.getShort(at) & 0xFFFF),
+                    Long.toUnsignedString(count)));
         }
         int bytes = (int) count * each;
         int from = bytes <= inside ? value : place(big ? file.getLong(value) : file.getInt(value) & 0xFFFFFFFFL, bytes);
@@ -114,8 +116,7 @@ final class TiffRaster {
 
     private int place(long offset, long bytes) {
         if (offset < 0 || bytes < 0 || bytes > file.capacity() || offset > file.capacity() - bytes) {
-            throw new IllegalArgumentException("a part of " + bytes + " bytes at byte " + Long.toUnsignedString(offset) + " of "
-                    + file.capacity());
+            throw new RefusedException(Message.said("survey-file.tiff.part", bytes, Long.toUnsignedString(offset), file.capacity()));
         }
         return (int) offset;
     }
@@ -155,7 +156,7 @@ final class TiffRaster {
             case 8 -> in.getShort(2 * i);
             case 9 -> in.getInt(4 * i);
             case 16, 17, 18 -> in.getLong(8 * i);
-            default -> throw new IllegalArgumentException("a whole number of the type " + tag.type());
+            default -> throw new RefusedException(Message.said("survey-file.tiff.whole", tag.type()));
         };
     }
 
@@ -198,7 +199,7 @@ final class TiffRaster {
     private int size(int tag) {
         long size = first(tag, 0);
         if (size < 1 || size > Integer.MAX_VALUE) {
-            throw new IllegalArgumentException("a picture that is " + size + " cells wide or high");
+            throw new RefusedException(Message.said("survey-file.tiff.size", size));
         }
         return (int) size;
     }
@@ -221,7 +222,7 @@ final class TiffRaster {
      */
     void read(Rows rows) throws ExchangeException {
         if (first(FILL_ORDER, 1) != 1 || first(COLOURS, 1) == PALETTE) {
-            throw new IllegalArgumentException("numbers that stand for colours, or bits in reverse");
+            throw new RefusedException(Message.of("survey-file.tiff.colours"));
         }
         TiffCells cells = new TiffCells((int) first(COMPRESSION, 1), (int) first(PREDICTOR, 1), (int) bits() / 8,
                 (int) first(SAMPLE_FORMAT, 1), file.order());
@@ -255,15 +256,14 @@ final class TiffRaster {
         long wide = tiled ? first(TILE_WIDTH, 0) : width();
         long high = tiled ? first(TILE_HEIGHT, 0) : Math.min(height(), first(ROWS_PER_STRIP, height()) & 0xFFFFFFFFL);
         if (wide < 1 || high < 1 || wide > mostCells / high) {
-            throw new IllegalArgumentException("a block of " + wide + " by " + high + " cells, where at most " + mostCells + " are taken");
+            throw new RefusedException(Message.said("survey-file.tiff.block-cells", wide, high, mostCells));
         }
         long[] offsets = wholes(tiled ? TILE_OFFSETS : STRIP_OFFSETS);
         long[] bytes = wholes(tiled ? TILE_BYTES : STRIP_BYTES);
         long across = (width() + wide - 1) / wide;
         long count = across * ((height() + high - 1) / high);
         if (offsets.length < count || bytes.length < count) {
-            throw new IllegalArgumentException("a picture of " + count + " blocks of which it names "
-                    + Math.min(offsets.length, bytes.length));
+            throw new RefusedException(Message.said("survey-file.tiff.blocks", count, Math.min(offsets.length, bytes.length)));
         }
         return new Blocks((int) wide, (int) high, offsets, bytes, (int) across);
     }

@@ -5,10 +5,11 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import slopewright.exchange.survey.SurveyShape;
 import slopewright.exchange.survey.SurveyVertex;
+import slopewright.messages.Message;
+import slopewright.messages.RefusedException;
 
 /** A geometry in well-known binary (ISO 13249-3), in the plane, in space and measured, as a GeoPackage packs it (clause 2.1.3). */
 final class WellKnownBinary {
@@ -42,7 +43,7 @@ final class WellKnownBinary {
     static List<Part> ofGeoPackage(byte[] blob, Runnable hole) {
         int envelope = blob.length < GEOPACKAGE_HEAD ? ENVELOPE_BYTES.length : blob[3] >> 1 & 7;
         if (envelope >= ENVELOPE_BYTES.length || blob[0] != 'G' || blob[1] != 'P' || (blob[3] & 0x20) != 0) {
-            throw new IllegalArgumentException("has a geometry that is none of a GeoPackage");
+            throw new RefusedException(Message.of("survey-file.geometry.other"));
         }
         int begin = GEOPACKAGE_HEAD + ENVELOPE_BYTES[envelope];
         if ((blob[3] & 0x10) != 0 || begin > blob.length) {
@@ -52,10 +53,10 @@ final class WellKnownBinary {
         try {
             geometry.read(0);
         } catch (BufferUnderflowException e) {
-            throw new IllegalArgumentException("has a geometry that is shorter than what it says it holds");
+            throw new RefusedException(Message.of("survey-file.geometry.short"));
         }
         if (geometry.in.hasRemaining()) {
-            throw new IllegalArgumentException("has a geometry that goes on behind its end");
+            throw new RefusedException(Message.of("survey-file.geometry.goes-on"));
         }
         return geometry.parts;
     }
@@ -97,14 +98,14 @@ final class WellKnownBinary {
     }
 
     private static IllegalArgumentException refused(int type) {
-        return new IllegalArgumentException("has a geometry of the kind " + Integer.toUnsignedString(type) + ", which is not read");
+        return new RefusedException(Message.said("survey-file.geometry.kind", Integer.toUnsignedString(type)));
     }
 
     /** Reads how many there are, each of so many bytes at least: no room is made for what is only said. */
     private int count(int bytes) {
         int count = in.getInt();
         if (count < 0 || (long) count * bytes > in.remaining()) {
-            throw new IllegalArgumentException("has a geometry of " + Integer.toUnsignedString(count) + " parts, for which it has no room");
+            throw new RefusedException(Message.said("survey-file.geometry.parts", Integer.toUnsignedString(count)));
         }
         return count;
     }
@@ -115,7 +116,7 @@ final class WellKnownBinary {
         for (int i = 0; i < count; i++) {
             SurveyVertex vertex = vertex(dimension);
             if (Double.isNaN(vertex.north())) {
-                throw new IllegalArgumentException("has a position that is no number");
+                throw new RefusedException(Message.of("survey-file.geometry.no-number"));
             }
             vertices.add(vertex);
         }
@@ -133,7 +134,7 @@ final class WellKnownBinary {
             in.getDouble();
         }
         if (Double.isNaN(east) != Double.isNaN(north) || Double.isInfinite(east) || Double.isInfinite(north) || Double.isInfinite(up)) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT, "has a position at %s, %s, %s", east, north, up));
+            throw new RefusedException(Message.said("survey-file.position", east, north, up));
         }
         return new SurveyVertex(north, east, up);
     }

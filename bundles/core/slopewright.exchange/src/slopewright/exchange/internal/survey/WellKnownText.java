@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /**
  * What a coordinate reference in well-known text (OGC 01-009, clause 7) says: longitude and latitude on WGS 84, or metres of a grid that it
@@ -35,12 +36,11 @@ record WellKnownText(String text) {
         for (Matcher unit = UNIT.matcher(text); unit.find();) {
             double size = input.number(unit.group(1), "unit of the coordinate reference", 0);
             if (size != 1 && Math.abs(size - DEGREE) > 1e-9) {
-                throw input.fault(0, "has a unit of " + unit.group(1) + " m in its coordinate reference; bring it into metres");
+                throw input.fault(0, Message.said("survey-file.reference-unit", unit.group(1)));
             }
         }
         if (isGeographic() && !DEGREES.matcher(text).find()) {
-            throw input.fault(0, "names neither longitude and latitude on WGS 84 nor a grid in metres: "
-                    + text.substring(0, Math.min(60, text.length())));
+            throw input.fault(0, Message.said("survey-file.no-reference", text.substring(0, Math.min(60, text.length()))));
         }
     }
 

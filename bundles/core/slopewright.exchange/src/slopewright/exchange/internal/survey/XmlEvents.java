@@ -11,6 +11,7 @@ import javax.xml.stream.XMLStreamReader;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /** Walks through an XML file of a survey. A document type, and with it every entity of its own, is refused; so is nesting without end. */
 final class XmlEvents {
@@ -42,11 +43,11 @@ final class XmlEvents {
             while (xml.hasNext()) {
                 int event = xml.next();
                 if (event == XMLStreamConstants.DTD) {
-                    throw input.fault(line(), "a document type is not accepted");
+                    throw input.fault(line(), Message.of("survey-file.document-type"));
                 }
                 depth += event == XMLStreamConstants.START_ELEMENT ? 1 : event == XMLStreamConstants.END_ELEMENT ? -1 : 0;
                 if (depth > MOST_DEPTH) {
-                    throw input.fault(line(), "elements are nested more than " + MOST_DEPTH + " deep");
+                    throw input.fault(line(), Message.said("survey-file.xml-deep", MOST_DEPTH));
                 }
                 if (event == XMLStreamConstants.START_ELEMENT || event == XMLStreamConstants.END_ELEMENT) {
                     return true;
@@ -104,6 +105,6 @@ final class XmlEvents {
         String reason = String.valueOf(e.getMessage());
         int at = reason.indexOf(BEFORE_REASON);
         return input.fault(e.getLocation() == null ? 0 : e.getLocation().getLineNumber(),
-                reason.substring(at < 0 ? 0 : at + BEFORE_REASON.length()));
+                Message.said("survey-file.no-xml", reason.substring(at < 0 ? 0 : at + BEFORE_REASON.length())));
     }
 }

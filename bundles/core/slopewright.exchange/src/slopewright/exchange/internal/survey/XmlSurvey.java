@@ -8,6 +8,7 @@ import java.util.List;
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFormat;
 import slopewright.exchange.survey.SurveyInput;
+import slopewright.messages.Message;
 
 /** Files that end in {@code .xml}: LandXML and AIXM 5.1, told by their first element. */
 public final class XmlSurvey implements SurveyFormat {
@@ -30,7 +31,8 @@ public final class XmlSurvey implements SurveyFormat {
             switch (any ? xml.begun() : "") {
                 case "LandXML" -> new LandXmlPoints(input, xml).read();
                 case "AIXMBasicMessage" -> new AixmStructures(input, xml).read();
-                default -> throw input.fault(1, "is neither LandXML nor AIXM: its first element is " + (any ? xml.begun() : "missing"));
+                default -> throw input.fault(1, Message.said("survey-file.no-xml-survey",
+                        any ? xml.begun() : Message.of("survey-file.missing")));
             }
         }
     }

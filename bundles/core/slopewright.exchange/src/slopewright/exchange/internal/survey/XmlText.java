@@ -53,7 +53,7 @@ final class XmlText {
         try {
             return Charset.forName(declared.group(1));
         } catch (IllegalArgumentException e) {
-            throw new UnsupportedEncodingException("its encoding '" + declared.group(1) + "' is not known");
+            throw new UnsupportedEncodingException(declared.group(1));
         }
     }
 }

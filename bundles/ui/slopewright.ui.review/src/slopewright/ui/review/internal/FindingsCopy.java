@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Shell;
 
 import slopewright.checks.Outcome;
 import slopewright.model.io.AtomicFile;
+import slopewright.ui.MessageTexts;
 
 /** Takes outcomes out of the window: to the clipboard, or into a file that the user names. */
 public final class FindingsCopy {
@@ -53,7 +54,7 @@ public final class FindingsCopy {
             AtomicFile.replace(file, FindingsText.file(outcomes, String.valueOf(file.getFileName())));
             return Messages.get("findings.exported", outcomes.size(), file);
         } catch (IOException e) {
-            return file + ": " + AtomicFile.reason(e);
+            return file + ": " + MessageTexts.reason(e);
         }
     }
 }

@@ -14,6 +14,7 @@ import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
 import slopewright.exchange.sheet.SheetFile;
 import slopewright.model.io.AtomicFile;
+import slopewright.ui.MessageTexts;
 
 /** A comparison as a table in a file, with the weights that its scores rest on. */
 public final class OptionSheet {
@@ -47,7 +48,7 @@ public final class OptionSheet {
             AtomicFile.replace(file, String.valueOf(file.getFileName()).endsWith(".xlsx") ? SheetFile.xlsx(sheet) : SheetFile.csv(sheet));
             return Messages.get("comparison.exported", options.size(), file.getFileName());
         } catch (IOException e) {
-            return file.getFileName() + ": " + AtomicFile.reason(e);
+            return file.getFileName() + ": " + MessageTexts.reason(e);
         }
     }
 

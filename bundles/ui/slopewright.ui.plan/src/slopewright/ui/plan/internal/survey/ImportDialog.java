@@ -38,6 +38,7 @@ import slopewright.model.Project;
 import slopewright.model.SurveyBlock;
 import slopewright.model.io.AtomicFile;
 import slopewright.model.io.ProjectFile;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.plan.internal.Messages;
@@ -167,9 +168,9 @@ public final class ImportDialog extends TitleAreaDialog {
                 SurveyReading found = wanted.read();
                 then = () -> take(number, found);
             } catch (ExchangeException e) {
-                then = () -> refuse(number, String.join("\n", e.messages()));
+                then = () -> refuse(number, String.join("\n", e.messages().stream().map(MessageTexts::of).toList()));
             } catch (RuntimeException e) {
-                then = () -> refuse(number, String.valueOf(e.getMessage()));
+                then = () -> refuse(number, MessageTexts.reason(e));
             }
             Runnable answer = then;
             if (!display.isDisposed()) {
@@ -213,11 +214,11 @@ public final class ImportDialog extends TitleAreaDialog {
         SurveyReading found = reading.get();
         StringBuilder text = new StringBuilder(Messages.get(found.points().isPresent() ? "import.taken-points" : "import.taken",
                 found.count(), found.repeated(), found.refusedCount()));
-        found.refused().forEach(line -> text.append('\n').append(Messages.get("import.refused", line)));
+        found.refused().forEach(line -> text.append('\n').append(Messages.get("import.refused", MessageTexts.of(line))));
         if (found.refusedCount() > found.refused().size()) {
             text.append('\n').append(Messages.get("import.more", found.refusedCount() - found.refused().size()));
         }
-        found.notes().forEach(line -> text.append('\n').append(Messages.get("import.note", line)));
+        found.notes().forEach(line -> text.append('\n').append(Messages.get("import.note", MessageTexts.of(line))));
         said.setText(text.toString());
         String fault = found.ending().map(reason -> Messages.get("import.not-to-its-end")).orElseGet(() -> wholeOnly.getSelection()
                 && found.refusedCount() > 0 ? Messages.get("import.not-whole") : null);
@@ -252,7 +253,7 @@ public final class ImportDialog extends TitleAreaDialog {
             choices.keep();
             super.okPressed();
         } catch (IOException e) {
-            setErrorMessage(AtomicFile.reason(e));
+            setErrorMessage(MessageTexts.reason(e));
         } catch (EditException e) {
             setErrorMessage(e.getMessage());
         }

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.FileDialog;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.exchange.survey.SurveyFile;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 
@@ -53,7 +54,7 @@ public final class SurveyImports {
         try {
             new ImportDialog(context.diagram().viewer().getControl().getShell(), context, file).open();
         } catch (ExchangeException e) {
-            context.notice(e.getMessage());
+            context.notice(MessageTexts.reason(e));
         }
     }
 

@@ -19,6 +19,7 @@ import slopewright.model.Project;
 import slopewright.model.io.AtomicFile;
 import slopewright.standards.StandardsException;
 import slopewright.standards.ValueBook;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 
 /** The book that lies beside a project: what its file says, with the values that the project rests on, and what is written into it. */
@@ -104,7 +105,7 @@ public final class BookDesk {
             AtomicFile.create(fresh, bytes(BookKeeping.book(rows)));
             return Optional.empty();
         } catch (IOException e) {
-            return Optional.of(Messages.get("book.unwritten", fresh, AtomicFile.reason(e)));
+            return Optional.of(Messages.get("book.unwritten", fresh, MessageTexts.reason(e)));
         }
     }
 
@@ -129,7 +130,7 @@ public final class BookDesk {
             AtomicFile.replace(file.get(), bytes(ValueBook.of(List.copyOf(entries.values()))));
             return Optional.empty();
         } catch (IOException e) {
-            return Optional.of(Messages.get("book.unwritten", file.get(), AtomicFile.reason(e)));
+            return Optional.of(Messages.get("book.unwritten", file.get(), MessageTexts.reason(e)));
         } catch (StandardsException e) {
             return Optional.of(e.getMessage());
         }
