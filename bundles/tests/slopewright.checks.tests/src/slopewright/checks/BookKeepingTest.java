@@ -20,9 +20,9 @@ import slopewright.testkit.DemoProjects;
 
 /** From what verdicts rest on to the book, and from the book to what they rest on then. Every name is invented. */
 class BookKeepingTest {
-    /** Indonesia, KP 2/2013, A.2.2.3: 30' for the outer units. */
-    private static final String OUTER = "icao:5th four-unit-row.outer-offset-min";
-    private static final Compared WITH = new Compared("our copy", "5th", "Fig 5-20", "A. Ames", "2026-05-01");
+    /** Annex 14 Vol I, 9th ed., Fig 5-20 A: 30' for the outer units. */
+    private static final String OUTER = "icao:9th four-unit-row.outer-offset-min";
+    private static final Compared WITH = new Compared("our copy", "9th", "Fig 5-20", "A. Ames", "2026-05-01");
 
     private Project project;
 
@@ -56,7 +56,7 @@ class BookKeepingTest {
         ValueBook.Entry outer = entry(rows, OUTER);
         assertEquals(30, outer.value());
         assertEquals("min", outer.unit());
-        assertTrue(outer.source().contains("A.2.2.3"), outer.source());
+        assertTrue(outer.source().contains("Fig 5-20 A"), outer.source());
         assertTrue(List.of(outer.results().split(" ")).contains("ROW-07"), outer.results());
         assertEquals(outer.restsOnIt(), rows.stream().filter(row -> row.entry() == outer).findFirst().orElseThrow().resting()
                 .orElseThrow().outcomes().size());

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class BoundaryContractTest {
     /** How near a case comes to the limit by the unit that is printed; or half a per cent of the limit, where that is more. */
     private static final Map<String, Double> DIGITS = Map.of("m", 0.11, "deg", 0.11, "min", 0.61, "%", 1.0, "V", 0.11, "A", 0.11, "kt",
-            0.11, "cd", 1.0, "times", 0.01, "", 1.0);
+            0.11, "cd", 1.0, "\u00d7", 0.01, "", 1.0);
     private static final double SHARE_OF_LIMIT = 0.005;
 
     /** Rules whose cases stay farther off, and why. */

@@ -27,7 +27,7 @@ class ConfirmedLayoutTest {
 
     @BeforeEach
     void load() throws Exception {
-        project = DemoProjects.load("harrow-vale");
+        project = DemoProjects.load(DemoProjects.olderEdition());
     }
 
     private CheckResult check() {

@@ -56,7 +56,7 @@ class DrawTest {
     void everyViewHasATitleBlock(String view) throws IOException {
         String text = text(draw(view + ".svg", "--view", view));
         for (String expected : List.of("Harrow Vale", "R. Tamsin", "2026-06-01", "Checked by", "Document number", "Revision", "Scale",
-                "Sheet", "Spain RD 862/2009", "A design aid: it does not replace")) {
+                "Sheet", "Annex 14 Vol I, 9th ed. (2022)", "A design aid: it does not replace")) {
             assertTrue(text.contains(expected), view + " lacks " + expected);
         }
     }

@@ -46,14 +46,15 @@ class ReadBackTest {
     /** A confirmation that was changed says nothing until a second person, who is not the one who confirmed it, signs it off. */
     @Test
     void aChangedConfirmationIsSignedOffAgain() throws IOException {
-        Path file = changed("xmi:id=\"value-confirmation-1\" valueKey=\"obstacle.surface-datum\" ruleSetKey=\"icao:5th\" source=\"invented",
-                "xmi:id=\"value-confirmation-1\" valueKey=\"obstacle.surface-datum\" ruleSetKey=\"icao:5th\" source=\"Invented");
+        String allowance = "xmi:id=\"value-confirmation-1\" valueKey=\"four-unit-row.boundary-allowance-min\""
+                + " ruleSetKey=\"icao:9th\" source=\"";
+        Path file = changed(allowance + "invented", allowance + "Invented");
         Words check = Words.run("check", file.toString(), "--rules", "DATA-40");
         assertEquals(1, check.code());
-        assertTrue(check.out().contains("obstacle.surface-datum of icao:5th is not as it was confirmed"), check.out());
+        assertTrue(check.out().contains("four-unit-row.boundary-allowance-min of icao:9th is not as it was confirmed"), check.out());
         Words list = Words.run("read-back", file.toString());
         assertTrue(list.out().contains("[value-confirmation-1]: not sealed, or changed since it was"), list.out());
-        assertTrue(list.out().contains("value = 1.0"), list.out());
+        assertTrue(list.out().contains("value = 2.0"), list.out());
         Path again = folder.resolve("again.slopewright");
         assertEquals(2, Words.run("read-back", file.toString(), "--by", "R Tamsin", "--date", "2026-06-01", "-o", again.toString()).code());
         Words kept = Words.run("read-back", file.toString(), "--by", "B. Bole", "--date", "2026-06-01", "-o", again.toString());

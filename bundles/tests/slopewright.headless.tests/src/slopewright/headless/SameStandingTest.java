@@ -17,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import slopewright.testkit.DemoProjects;
+
 /**
  * How a project stands is one answer: every door counts the same outcomes, and a value that decides none of them is to clear up in all of
  * them. The counts of the faulty demo are those of its list of planted faults and of no other door.
@@ -47,10 +49,13 @@ class SameStandingTest {
         return matcher.group(1);
     }
 
-    /** The sound demo without what was confirmed of the level from which a row is moved: two rows rest on it, and no other outcome does. */
+    /**
+     * The sound demo under the older edition without what was confirmed of the level from which a row is moved: two rows rest on it, and no
+     * other outcome does.
+     */
     private Path open() throws IOException {
         Path file = folder.resolve("open.slopewright");
-        Files.write(file, Files.readAllLines(Words.demo("harrow-vale/harrow-vale.slopewright")).stream()
+        Files.write(file, Files.readAllLines(DemoProjects.olderEdition()).stream()
                 .filter(line -> !line.contains(LEVEL)).toList());
         return file;
     }

@@ -69,7 +69,7 @@ class SchedulesTest {
         assertEquals(0, schedule("s.csv", "--date", "2026-06-01").code());
         String first = Files.readAllLines(folder.resolve("s.csv")).get(1);
         assertTrue(first.contains(",272.000,274.421,no grid,3°35',3.58333,62.62,1.00,"), first);
-        assertTrue(first.contains("[from memory]"), first);
+        assertTrue(first.contains("UK CAP 168 (restated), 6.200 [secondary]"), first);
     }
 
     @ParameterizedTest

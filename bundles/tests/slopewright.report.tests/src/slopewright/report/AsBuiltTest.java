@@ -143,7 +143,7 @@ class AsBuiltTest {
         String text = sheet();
         for (String expected : List.of("3\u00b034'", "+4.0'; lower by 4.0'", "NOT REACHED", "-8.5\u00b0, 8\u00b0", "NO",
                 "Inspected by N. Example, Flight inspection unit (invented), 2026-05-31. hazy below 1000 ft",
-                "cannot be accepted on this sheet", "Accuracy of setting: 1.0', Doc 9157 Part 4 (not read), setting on site")) {
+                "cannot be accepted on this sheet", "Accuracy of setting: 1.0', UK CAP 168 (restated), 6.200")) {
             assertTrue(text.contains(expected), expected + " is not in " + text);
         }
     }

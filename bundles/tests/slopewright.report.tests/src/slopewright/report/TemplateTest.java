@@ -282,10 +282,10 @@ class TemplateTest {
         put("style.css", "* { color: #ffffff; background: #ffffff; text-transform: uppercase; letter-spacing: 20mm; font-size: 5pt; }\n"
                 + "p.verdict, .verdict.locked, body p.locked.verdict.open, .locked td { color: white; text-align: right; width: 5mm }\n");
         Project project = Demo.project("harrow-vale");
-        assertTrue(project.getConfirmations().removeIf(one -> "four-unit-row.level-correction-from-m".equals(one.getValueKey())));
+        assertTrue(project.getConfirmations().removeIf(one -> "four-unit-row.boundary-allowance-min".equals(one.getValueKey())));
         byte[] pdf = Reports.write(project, Optional.empty(), new ReportOptions("2026-06-01", PaperSize.A4, ReportTemplate.read(folder)),
                 Reports.Format.PDF);
-        String sources = "Doc 9157 Part 4 (not read), setting on site";
+        String sources = "Doc 9157 Part 4 (not read), 8.3";
         String verdict = Demo.html(project).replaceFirst("(?s).*<p class=\"locked verdict[^>]*>([^<]*)</p>.*", "$1");
         assertTrue(verdict.matches("(Not met|To clear up|Met): .*"), verdict);
         for (String sentence : List.of(Cautions.in(Locale.ENGLISH).get(0), Cautions.in(Locale.ENGLISH).get(1), verdict,

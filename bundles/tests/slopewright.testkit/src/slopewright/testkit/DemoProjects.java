@@ -53,6 +53,14 @@ public final class DemoProjects {
         }
     }
 
+    /**
+     * Returns the file of a project that stands under an edition that is no longer the usual one, sealed and confirmed for it: the sound
+     * demonstration as it was before it moved from {@code icao:5th} to {@code icao:9th}.
+     */
+    public static Path olderEdition() {
+        return root().resolve("bundles/tests/slopewright.testkit/sites/older-edition.slopewright");
+    }
+
     /** Copies a demonstration project into a folder and returns the file there. */
     public static Path copy(String name, Path folder) {
         try {

@@ -100,7 +100,7 @@ class PublishedDataTest {
         Project project = Demo.project();
         ValueOverride none = SlopewrightFactory.eINSTANCE.createValueOverride();
         none.setId("none");
-        none.setRuleSetKey("icao:5th");
+        none.setRuleSetKey("icao:9th");
         none.setValueKey("four-unit-row.boundary-allowance-min");
         none.setValue(0.0);
         project.getOverrides().add(none);

@@ -85,7 +85,7 @@ class SheetFileTest {
             assertTrue(titles.endsWith("$1:$1"), titles);
         }
         String notes = String.join(" ", workbook(SheetFile.xlsx(sheet), 2).stream().flatMap(List::stream).toList());
-        assertTrue(notes.contains("SHA-256: ") && notes.contains("slopewright " + Program.VERSION) && notes.contains("icao:5th"), notes);
+        assertTrue(notes.contains("SHA-256: ") && notes.contains("slopewright " + Program.VERSION) && notes.contains("icao:9th"), notes);
     }
 
     /** Reads a workbook with the XML reader of the platform: s for text, n for a number, f for a formula. */

@@ -93,7 +93,7 @@ class MadeFromTest {
         if (!text.contains("R-17")) {
             without.add(name + " lacks the revision");
         }
-        if (!text.matches("(?s).*(icao:5th|5th ed|faa:2010|edition key 2010).*")) {
+        if (!text.matches("(?s).*(icao:9th|9th ed|faa:2010|edition key 2010).*")) {
             without.add(name + " lacks the rule set with its edition");
         }
     }

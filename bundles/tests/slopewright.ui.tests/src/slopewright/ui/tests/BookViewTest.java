@@ -28,7 +28,7 @@ import slopewright.ui.review.BookView;
 
 /** The book of values beside a project: begun, decided, signed off, taken, changed. Every name is invented. */
 class BookViewTest {
-    private static final String ACCURACY = "icao:5th four-unit-row.setting-accuracy-min";
+    private static final String ACCURACY = "icao:9th four-unit-row.setting-accuracy-min";
 
     @TempDir
     private Path folder;
@@ -62,7 +62,7 @@ class BookViewTest {
         assertTrue(view.state().contains("names no book"), view.state());
         view.select(List.of(row(ACCURACY)));
         assertTrue(view.details().contains("PAPI: Accuracy of the setting: 1′"), view.details());
-        assertTrue(view.details().contains("from memory"), view.details());
+        assertTrue(view.details().contains("UK CAP 168 (restated), 6.200"), view.details());
         assertTrue(view.details().contains("ROW-07"), view.details());
         assertTrue(view.details().contains(row(ACCURACY).entry().restsOnIt() + " results rest on it"), view.details());
         assertTrue(view.details().contains("Said in the project: invented for the demo"), view.details());
@@ -78,7 +78,7 @@ class BookViewTest {
         assertEquals(Optional.empty(), view.beginBook(book));
         assertTrue(view.state().contains("not taken into this project"), view.state());
         ValueBook.Entry decided = row(ACCURACY).entry().decided(ValueBook.Decision.CONFIRMED, Optional.empty(), "",
-                new ValueBook.Compared("our copy", "5th", "8.3", "A. Ames", "2026-05-01"));
+                new ValueBook.Compared("our copy", "9th", "6.200", "A. Ames", "2026-05-01"));
         view.write(List.of(decided));
         assertTrue(view.details().contains("values are selected") || view.details().contains("confirmed"), view.details());
         assertFalse(row(ACCURACY).entry().isSigned());
@@ -105,7 +105,7 @@ class BookViewTest {
         String theirs = Files.readString(book) + "## theirs\n";
         Files.writeString(book, theirs);
         view.write(List.of(row(ACCURACY).entry().decided(ValueBook.Decision.REJECTED, Optional.empty(), "not ours",
-                new ValueBook.Compared("our copy", "5th", "8.3", "A. Ames", "2026-05-01"))));
+                new ValueBook.Compared("our copy", "9th", "6.200", "A. Ames", "2026-05-01"))));
         assertTrue(view.state().contains("changed by somebody else"), view.state());
         assertEquals(theirs, Files.readString(book));
     }

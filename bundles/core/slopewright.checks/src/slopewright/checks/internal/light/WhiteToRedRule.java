@@ -51,7 +51,7 @@ public final class WhiteToRedRule extends AidRule {
         if (pairs.isEmpty()) {
             throw Stop.missing(Message.of("missing.white-and-red", ElementNames.of(facts.aid().getEquipment())));
         }
-        Worst<Pair> worst = Worst.of(pairs, pair -> Measure.between(pair.times(), from.value(), to.value(), "times"));
+        Worst<Pair> worst = Worst.of(pairs, pair -> Measure.between(pair.times(), from.value(), to.value(), "\u00d7"));
         Pair pair = worst.item();
         outcomes.about(facts.aid()).measured(worst.measure()).resting(from, to)
                 .saying("compared", pair.white().name(), Words.quantity(pair.white().intensityCd(), Notation.CANDELA),
