@@ -128,6 +128,18 @@ class ObstaclesDrawnTest {
         assertTrue(isCrossedAt(paths(marks, far.getId(), Ink.PENETRATION), -7000, height, 0.01), texts(marks).toString());
     }
 
+    /** One within the surface and one just beside it, of which nobody says how accurately they were surveyed, are not passed over. */
+    @Test
+    void whatMayStandThroughIsNamedInWords() {
+        DemoAids.mast(project, AID, "Low mast", -1500, 40, 1.0).setVerticalAccuracyM(null);
+        DemoAids.mast(project, AID, "Mast beside", -1500, 390, 200.0).setHorizontalAccuracyM(null);
+        DrawnAid drawn = DemoAids.drawn(project, AID);
+        for (Scene scene : List.of(PlanScene.surface(drawn), SectionScene.of(drawn))) {
+            assertTrue(scene.captions().contains("Not compared: it is not said how accurately Low mast was surveyed and it is not said how "
+                    + "accurately Mast beside was surveyed."), scene.captions().toString());
+        }
+    }
+
     @Test
     void anObstacleWithoutATopIsDrawnInPlanAndNamedInWords() {
         Obstacle topless = DemoAids.mast(project, AID, "Unknown mast", -1500, 40, null);

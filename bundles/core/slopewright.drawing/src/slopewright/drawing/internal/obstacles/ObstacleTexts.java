@@ -117,7 +117,7 @@ public final class ObstacleTexts {
 
     /** Returns what was not compared and why, empty where everything was. */
     public Optional<String> uncompared() {
-        List<Uncompared> all = obstacles.uncompared();
+        List<Uncompared> all = obstacles.comparison().map(SurfaceComparison::uncompared).orElseGet(obstacles::uncompared);
         if (all.isEmpty()) {
             return Optional.empty();
         }
