@@ -95,9 +95,12 @@ final class UnitLineCases {
         cases.add(RuleCase.of("TF-09", Result.NOT_EVALUATED, "three", Bases::tFormOfToday,
                 sample -> sample.aid().getUnits().remove(labelled(sample, "W1-left"))));
         cases.add(RuleCase.of("PANEL-04", Result.PASS, "between", Bases::panels, Sample::unchanged));
-        // The layout has it in the middle of front panels that stand 6 m apart.
-        cases.add(RuleCase.of("PANEL-04", Result.PASS, "0.05 m inside", Bases::panels, sample -> outward(sample, "P2", 2.95)));
-        cases.add(RuleCase.of("PANEL-04", Result.FAIL, "0.05 m outside", Bases::panels, sample -> outward(sample, "P2", 3.05)));
+        // The layout has it in the middle of front panels that stand 6 m apart, of which a quarter is 1.5 m.
+        cases.add(RuleCase.of("PANEL-04", Result.PASS, "1.45 m off", Bases::panels, sample -> outward(sample, "P2", 1.45)));
+        cases.add(RuleCase.of("PANEL-04", Result.FAIL, "1.55 m off", Bases::panels, sample -> outward(sample, "P2", 1.55)));
+        // With P3 36 m farther out the front panels stand 42 m apart, the rear one 3 m from P1 and 18 m from the middle.
+        cases.add(RuleCase.of("PANEL-04", Result.FAIL, "a front panel 36 m farther out", Bases::panels,
+                sample -> outward(sample, "P3", 36)));
         cases.add(RuleCase.of("PANEL-04", Result.FAIL, "27 m beside", Bases::panels,
                 sample -> outward(sample, "P2", 27)));
         cases.add(RuleCase.of("PANEL-04", Result.NOT_EVALUATED, "a place that is not entered", Bases::panels,
