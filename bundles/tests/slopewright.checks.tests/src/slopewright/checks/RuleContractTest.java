@@ -65,7 +65,8 @@ class RuleContractTest {
         return Stream.of(DataCases.all(), ContradictionCases.all(), RowCases.all(), RowLevelCases.all(), ClearanceCases.all(),
                 ObstacleCases.all(), OtherFamilyCases.all(), RangeCases.all(), LightCases.all(), SignalCases.all(), BookCases.all(),
                 EquipmentCases.all(), FieldCases.all(), CircuitCases.all(), InspectionCases.all(), ReadBackCases.all(), SitingCases.all(),
-                PlausibleCases.all(), PlausibleUnitCases.all(), UnitLineCases.all(), UnsureObstacleCases.all())
+                PlausibleCases.all(), PlausibleUnitCases.all(), UnitLineCases.all(), UnsureObstacleCases.all(),
+                GeoidCases.all())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -1,7 +1,6 @@
 package slopewright.checks.internal.data;
 
 import java.time.LocalDate;
-import java.util.Optional;
 
 import slopewright.checks.Measure;
 import slopewright.checks.OutcomeCollector;
@@ -13,15 +12,10 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
-import slopewright.model.ApproachHost;
-import slopewright.model.Helipad;
 import slopewright.model.MagneticVariation;
-import slopewright.model.Place;
-import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
 import slopewright.siting.magnetic.Declination;
 import slopewright.siting.magnetic.MagneticModel;
-import slopewright.siting.site.AerodromePlaces;
 import slopewright.siting.site.SiteFrame;
 
 /**
@@ -55,7 +49,7 @@ public final class MagneticVariationRule extends ProjectRule {
         LocalDate day = Projects.project(aerodrome).flatMap(project -> SurveyDays.date(project.getDate())).orElse(dated);
         double annual = entered.getAnnualChangeDeg() == null ? 0 : entered.getAnnualChangeDeg();
         double brought = entered.getVariationDeg() + annual * (MagneticModel.decimalYear(day) - MagneticModel.decimalYear(dated));
-        SiteFrame.LatLon place = place(aerodrome).orElseThrow(() -> Stop.missing(Message.of("missing.latitude-longitude")));
+        SiteFrame.LatLon place = AerodromePoint.of(aerodrome).orElseThrow(() -> Stop.missing(Message.of("missing.latitude-longitude")));
         double height = (aerodrome.getElevationM() == null ? 0 : aerodrome.getElevationM())
                 + (aerodrome.getGeoidOffsetM() == null ? 0 : aerodrome.getGeoidOffsetM());
         Declination model = MagneticModel.bundled().declination(place.latitudeDeg(), place.longitudeDeg(), height, day);
@@ -68,19 +62,5 @@ public final class MagneticVariationRule extends ProjectRule {
                     .saying("change", Words.deg(annual), Words.name(model.model()), Words.deg(model.annualChangeDeg()),
                             Words.deg(ALLOWED_CHANGE_DEG)).advising("correct").add();
         }
-    }
-
-    private static Optional<SiteFrame.LatLon> place(Aerodrome aerodrome) {
-        if (aerodrome.getLatitudeDeg() != null && aerodrome.getLongitudeDeg() != null) {
-            return Optional.of(new SiteFrame.LatLon(aerodrome.getLatitudeDeg(), aerodrome.getLongitudeDeg()));
-        }
-        AerodromePlaces places = AerodromePlaces.of(aerodrome);
-        return Projects.project(aerodrome).stream().flatMap(project -> Projects.hosts(project).stream())
-                .map(MagneticVariationRule::place).flatMap(Optional::stream).findFirst().flatMap(places::latLon);
-    }
-
-    private static Optional<Place> place(ApproachHost host) {
-        return host instanceof RunwayEnd end ? Optional.ofNullable(end.getThreshold())
-                : Projects.helipad(host).map(Helipad::getPlace);
     }
 }
