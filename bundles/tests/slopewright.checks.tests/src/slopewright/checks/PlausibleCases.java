@@ -91,6 +91,13 @@ final class PlausibleCases {
         String key = "siting.eye-height-tolerance-m";
         cases.add(RuleCase.of("DATA-40", null, "none", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-40", Result.PASS, "0.3 m", Bases::row, sample -> confirm(sample, key, 0.3, "m")));
+        cases.add(RuleCase.of("DATA-40", Result.NOT_EVALUATED, "for an edition of nothing in the project", Bases::row, sample -> {
+            ValueConfirmation other = confirm(sample, key, 0.3, "m");
+            other.setRuleSetKey("easa:2022");
+            Confirmations.sealed(sample.project(), other);
+        }));
+        cases.add(RuleCase.of("DATA-40", Result.NOT_EVALUATED, "changed for an edition of nothing in the project", Bases::row,
+                sample -> change(sample, key, 0.4).setRuleSetKey("easa:2022")));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "0.31 m", Bases::row, sample -> confirm(sample, key, 0.31, "m")));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "0.3 ft", Bases::row, sample -> confirm(sample, key, 0.3, "ft")));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "no such value", Bases::row, sample -> confirm(sample, key + "x", 0.3, "m")));
