@@ -18,6 +18,7 @@ import slopewright.exchange.internal.PlainNumbers;
 import slopewright.messages.Message;
 import slopewright.messages.MessageRenderer;
 import slopewright.messages.Words;
+import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.io.Program;
@@ -28,7 +29,8 @@ import slopewright.siting.ElementNames;
  * Writes what is published of each indicator at a runway as features of AIXM 5.1, for the database of an aeronautical information service:
  * a snippet to be taken over there, where runway directions have identifiers of their own. A figure that is not known is nil with its
  * reason; an indicator at a helipad, whose feature knows runway directions alone, is named in a comment and left out. Names and order of
- * the properties are those of the published sequence of the feature; no copy of the schema was at hand to validate against.
+ * the properties and the codes are those of the published type of the feature; the document was not validated against the whole schema, of
+ * which no package registry has a copy.
  */
 public final class AixmFile {
 
@@ -37,8 +39,11 @@ public final class AixmFile {
     private static final String GML = "http://www.opengis.net/gml/3.2";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
     private static final String XSI = "http://www.w3.org/2001/XMLSchema-instance";
-    private static final Map<String, String> TYPES = Map.of("four-unit-row", "PAPI", "two-unit-row", "APAPI", "two-bar", "VASIS", "t-form",
-            "TVASIS", "t-form-abbreviated", "ATVASIS");
+    private static final Map<String, String> TYPES = Map.of("four-unit-row", "PAPI", "two-unit-row", "APAPI", "two-bar", "VASIS",
+            "three-bar", "3B_VASIS", "t-form", "TVASIS", "t-form-abbreviated", "ATVASIS", "pulsating", "PVASI", "tri-colour", "TRCV",
+            "alignment-panels", "PNI");
+    /** The bars of 12 and 16 units, from memory; those of fewer units are the abbreviated ones. */
+    private static final Map<String, Integer> WHOLE = Map.of("two-bar", 12, "three-bar", 16);
 
     private final XMLStreamWriter xml;
     private final MessageRenderer renderer;
@@ -120,7 +125,7 @@ public final class AixmFile {
         aixm("interpretation", "BASELINE");
         aixm("sequenceNumber", "1");
         aixm("correctionNumber", "0");
-        aixm("type", TYPES.getOrDefault(line.aid().aid().getFamilyKey(), "OTHER"));
+        aixm("type", type(line.aid().aid()));
         aixm("position", line.aid().aid().getSide().getName().toUpperCase(Locale.ROOT));
         aixm("numberBox", String.valueOf(line.aid().aid().getUnits().size()));
         aixm("portable", Boolean.TRUE.equals(line.aid().aid().getPortable()) ? "YES" : "NO");
@@ -132,6 +137,11 @@ public final class AixmFile {
         for (int i = 0; i < 4; i++) {
             xml.writeEndElement();
         }
+    }
+
+    private static String type(ApproachAid aid) {
+        String type = TYPES.getOrDefault(aid.getFamilyKey(), "OTHER");
+        return aid.getUnits().size() < WHOLE.getOrDefault(aid.getFamilyKey(), 0) ? type.replace("VASIS", "AVASIS") : type;
     }
 
     /** An identifier that is the same in every document of the project. */

@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 import javax.xml.parsers.DocumentBuilderFactory;
 
@@ -25,6 +27,8 @@ import slopewright.exchange.sheet.Sheet;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightFactory;
 import slopewright.model.ValueOverride;
+import slopewright.model.util.Projects;
+import slopewright.testkit.DemoProjects;
 
 /** The data to publish of the demo. */
 class PublishedDataTest {
@@ -89,6 +93,24 @@ class PublishedDataTest {
         Element unknown = (Element) ((Element) slices.item(2)).getElementsByTagNameNS("*", "minimumEyeHeightOverThreshold").item(0);
         assertEquals("true", unknown.getAttributeNS("http://www.w3.org/2001/XMLSchema-instance", "nil"), "never a number that nobody gave");
         assertTrue(new String(bytes, StandardCharsets.UTF_8).contains("not here: Portable unit, north pad"));
+    }
+
+    /**
+     * The code list of the published schema (CodeVASISBaseType), written down here: every family that stands at runways has one of its
+     * codes, and a row of two bars with four units is the abbreviated one.
+     */
+    @Test
+    void everyTypeIsOneOfThePublishedCodes() throws Exception {
+        Set<String> codes = Set.of("PAPI", "APAPI", "HAPI", "VASIS", "AVASIS", "TVASIS", "ATVASIS", "3B_VASIS", "3B_AVASIS", "3B_ATVASIS",
+                "PVASI", "TRCV", "PNI", "ILU", "OLS", "LCVASI");
+        Project project = DemoProjects.load("every-family");
+        String written = new String(AixmFile.bytes(PublishedData.of(Demo.evaluate(project)), project, MadeFrom.of(Demo.evaluate(project)),
+                LocalDate.of(2026, 6, 1), Demo.ENGLISH), StandardCharsets.UTF_8);
+        List<String> types = Pattern.compile("<aixm:type>([^<]*)<").matcher(written).results().map(found -> found.group(1)).toList();
+        assertEquals(9, types.size(), types.toString());
+        assertTrue(codes.containsAll(types), types.toString());
+        assertEquals(Projects.aids(project).stream().filter(aid -> aid.getFamilyKey().equals("two-bar") && aid.getUnits().size() < 12)
+                .count(), types.stream().filter("AVASIS"::equals).count());
     }
 
     /**
