@@ -56,6 +56,9 @@ class ProductWordsTest {
             assertTrue(script.out().contains(command), command);
         }
         assertTrue(script.out().contains("rule-set"));
+        for (String word : List.of("icao:9th", "two-unit-row", "mounting", "above-ground", "operation")) {
+            assertTrue(script.out().contains(word), word);
+        }
     }
 
     @Test

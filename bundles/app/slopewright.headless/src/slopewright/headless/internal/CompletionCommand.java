@@ -1,6 +1,7 @@
 package slopewright.headless.internal;
 
 import java.util.List;
+import java.util.Optional;
 
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -30,12 +31,19 @@ final class CompletionCommand extends Command {
     public Integer call() {
         CommandLine all = spec().parent().commandLine();
         String program = all.getCommandName();
+        CompletionWords.give(all);
         streams().out.print(switch (shell) {
             case BASH -> AutoComplete.bash(program, all);
-            case ZSH -> "#compdef " + program + "\nautoload -U +X bashcompinit && bashcompinit\n" + AutoComplete.bash(program, all);
+            case ZSH -> zsh(program, AutoComplete.bash(program, all));
             case FISH -> fish(program, all);
         });
         return ExitCodes.OK;
+    }
+
+    /** That of bash, which zsh reads; where it was loaded by the first word that asks for it, it answers that word too. */
+    private static String zsh(String program, String bash) {
+        return "#compdef " + program + "\nautoload -U +X bashcompinit && bashcompinit\nfunction compopt { :; }\n" + bash
+                + "\nif [[ ${funcstack[1]} == _" + program + " ]]; then\n  _bash_complete -o default -F _complete_" + program + "\nfi\n";
     }
 
     private static String fish(String program, CommandLine all) {
@@ -44,12 +52,17 @@ final class CompletionCommand extends Command {
             CommandSpec spec = command.getCommandSpec();
             script.append("complete -c ").append(program).append(" -n __fish_use_subcommand -f -a ").append(name).append(" -d ")
                     .append(quoted(spec.usageMessage().description()[0])).append('\n');
+            spec.positionalParameters().stream().map(CompletionWords::entered).flatMap(Optional::stream).forEach(words -> script.append(
+                    "complete -c ").append(program).append(" -n '__fish_seen_subcommand_from ").append(name).append("' -a ").append(quoted(
+                            String.join(" ", words))).append('\n'));
             for (OptionSpec option : spec.options()) {
                 script.append("complete -c ").append(program).append(" -n '__fish_seen_subcommand_from ").append(name).append('\'');
                 for (String word : option.names()) {
                     script.append(word.startsWith("--") ? " -l " : " -s ").append(word.replaceFirst("^--?", ""));
                 }
-                script.append(option.arity().max() > 0 ? " -r" : "").append(" -d ")
+                Optional<List<String>> words = CompletionWords.entered(option);
+                script.append(words.map(found -> " -x -a " + quoted(String.join(" ", found))).orElse(option.arity().max() > 0 ? " -r" : ""))
+                        .append(" -d ")
                         .append(quoted(String.join(" ", List.of(option.description())))).append('\n');
             }
         });
