@@ -117,8 +117,9 @@ final class PlausibleCases {
             confirm(sample, key, 0.3, "m");
             confirm(sample, key, 0.3, "m");
         }));
-        cases.add(RuleCase.of("DATA-40", Result.PASS, "changed fivefold", Bases::row, sample -> change(sample, key, 1.5)));
-        cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed sixfold", Bases::row, sample -> change(sample, key, 1.8)));
+        cases.add(RuleCase.of("DATA-40", Result.PASS, "changed threefold", Bases::row, sample -> change(sample, key, 0.9)));
+        cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed to feet as metres", Bases::row,
+                sample -> change(sample, key, 0.98)));
         cases.add(RuleCase.of("DATA-40", Result.PASS, "changed in its unit", Bases::row, sample -> change(sample, key, 0.4).setUnit("m")));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed in feet", Bases::row, sample -> change(sample, key, 0.4).setUnit("ft")));
         cases.add(RuleCase.of("DATA-40", Result.FAIL, "changed twice", Bases::row, sample -> {

@@ -235,11 +235,11 @@ final class PlausibleUnitCases {
      * minutes come off the lowest signal (Annex 14 Vol I, 2.12 e).
      */
     private static void ownValues(List<RuleCase> cases) {
-        cases.add(own(Result.PASS, "five times the accuracy of setting", "setting-accuracy-min", 10));
-        cases.add(own(Result.FAIL, "5.01 times the accuracy of setting", "setting-accuracy-min", 10.02));
+        cases.add(own(Result.PASS, "three times the accuracy of setting", "setting-accuracy-min", 6));
+        cases.add(own(Result.FAIL, "3.01 times the accuracy of setting", "setting-accuracy-min", 6.02));
         cases.add(own(Result.FAIL, "an hour for a minute", "setting-accuracy-min", 60));
-        cases.add(own(Result.PASS, "a fifth of the spacing", "unit-spacing-m", 1.8));
-        cases.add(own(Result.FAIL, "less than a fifth of the spacing", "unit-spacing-m", 1.79));
+        cases.add(own(Result.PASS, "a third of the spacing", "unit-spacing-m", 3));
+        cases.add(own(Result.FAIL, "less than a third of the spacing", "unit-spacing-m", 2.9));
         cases.add(own(Result.FAIL, "an allowance of the other sign", "boundary-allowance-min", -2));
         // Table 5-2 of Annex 14 Vol I has 6 m desired and 3 m least below 3 m; 18 m are three times, 59 ft as metres more than that.
         cases.add(clearances(Result.PASS, "three times the clearance", "18,3"));

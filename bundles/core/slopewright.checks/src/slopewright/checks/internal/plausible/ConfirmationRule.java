@@ -32,13 +32,13 @@ import slopewright.standards.RuleSet;
 /**
  * A confirmation names a value of a rule set with its very number and unit, once, with source, person and date, and is as it was sealed
  * ({@link Confirmations}); another confirms nothing, and its author believes that it does. An override that changes a value more than
- * fivefold, or its sign, has a wrong unit or digit (own band: no edition that was read differs from another by that much); one in another
- * unit than that of the value, or the second of one value, is not what its author believes. Either is to clear up where it is for a rule
- * set under which nothing of the project stands, as all are when a project moves to another edition: it says and changes nothing, and a
- * number of the organisation would fall away without a word. A warning: what rests on the value says so itself.
+ * threefold, or its sign, has a wrong unit or digit (own band: a length in feet is 3.3 times that in metres); one in another unit than that
+ * of the value, or the second of one value, is not what its author believes. Either is to clear up where it is for a rule set under which
+ * nothing of the project stands, as all are when a project moves to another edition: it says and changes nothing, and a number of the
+ * organisation would fall away without a word. A warning: what rests on the value says so itself.
  */
 public final class ConfirmationRule extends ProjectRule {
-    private static final double MOST_CHANGE = 5;
+    private static final double MOST_CHANGE = 3;
 
     /** Made by the service loader. */
     public ConfirmationRule() {

@@ -19,15 +19,13 @@ import slopewright.standards.Provenance;
 import slopewright.standards.RuleSets;
 
 /**
- * A value of an organisation's own rule set is no more than five times that of the nearest shipped edition, no less than a fifth of it,
- * and of its sign, as for an override (own band: no edition that was read differs from another by that much). A number of a table of its
- * own is a third to three times that of the nearest shipped table, for a length in feet is 3.3 times that in metres. Of a rule set without
- * values of its own there is nothing to say. A warning: the value is the organisation's to answer for; one in another unit or with another
- * digit lets everything pass that it should judge.
+ * A value of an organisation's own rule set, and a number of a table of its own, is no more than three times that of the nearest shipped
+ * edition, no less than a third of it, and of its sign, as for an override (own band: a length in feet is 3.3 times that in metres). Of a
+ * rule set without values of its own there is nothing to say. A warning: the value is the organisation's to answer for; one in another unit
+ * or with another digit lets everything pass that it should judge.
  */
 public final class OwnValuesRule extends ProjectRule {
-    private static final double MOST_CHANGE = 5;
-    private static final double MOST_TABLE_CHANGE = 3;
+    private static final double MOST_CHANGE = 3;
 
     /** Made by the service loader. */
     public OwnValuesRule() {
@@ -78,7 +76,7 @@ public final class OwnValuesRule extends ProjectRule {
         }
 
         Measure measure() {
-            return Measure.between(own / shipped, 1 / MOST_TABLE_CHANGE, MOST_TABLE_CHANGE, "");
+            return Measure.between(own / shipped, 1 / MOST_CHANGE, MOST_CHANGE, "");
         }
     }
 
@@ -95,7 +93,7 @@ public final class OwnValuesRule extends ProjectRule {
         List<Cell> far = cells.stream().filter(cell -> !cell.measure().isMet()).toList();
         (far.isEmpty() ? cells.stream().limit(1).toList() : far).forEach(cell -> outcomes.about(aid.aid()).measured(cell.measure())
                 .saying("table", Words.name(cell.name()), Words.number(cell.own()), Words.number(cell.shipped()),
-                        Words.number(MOST_TABLE_CHANGE)).advising("compare").add());
+                        Words.number(MOST_CHANGE)).advising("compare").add());
     }
 
     private static Measure measure(Changed one) {
