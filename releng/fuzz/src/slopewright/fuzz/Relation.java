@@ -58,9 +58,9 @@ enum Relation {
         @Override
         Optional<String> change(Project project, Breaker breaker) {
             return one(project.getAerodrome().getObstacles(), breaker).map(obstacle -> {
-                if (breaker.upTo(2) == 0 && obstacle.getHorizontalAccuracyM() != null) {
+                if (breaker.upTo(2) == 0 && isNotNegative(obstacle.getHorizontalAccuracyM())) {
                     obstacle.setHorizontalAccuracyM(breaker.upTo(4) == 0 ? null : obstacle.getHorizontalAccuracyM() + breaker.size());
-                } else if (obstacle.getVerticalAccuracyM() != null) {
+                } else if (isNotNegative(obstacle.getVerticalAccuracyM())) {
                     obstacle.setVerticalAccuracyM(breaker.upTo(4) == 0 ? null : obstacle.getVerticalAccuracyM() + breaker.size());
                 }
                 return obstacle.getId();
@@ -253,7 +253,7 @@ enum Relation {
         }
     },
 
-    /** The same site over another zero of heights has the same verdicts. */
+    /** The same site over another zero of heights has the same verdicts; but for rules that judge a height, or a length by the height. */
     OTHER_ZERO {
         @Override
         Optional<String> change(Project project, Breaker breaker) {
@@ -275,7 +275,7 @@ enum Relation {
         @Override
         Optional<String> fault(Map<String, Said> before, Map<String, Said> after, String change) {
             return Judged.same(before, after, rule -> !ABOUT_RECORDS.contains(rule) && !MAGNETIC_OR_GRID.contains(rule)
-                    && !IN_ITSELF.contains(rule), change);
+                    && !BY_HEIGHT.contains(rule), change);
         }
     },
 
@@ -316,7 +316,7 @@ enum Relation {
     private static final Set<String> ABOUT_RECORDS = Set.of("REC-01", "REC-02", "REC-03", "REC-04", "DATA-10", "DATA-30", "DATA-40",
             "OBS-09", "DATA-61");
     private static final Set<String> MAGNETIC_OR_GRID = Set.of("DATA-16", "DATA-21", "DATA-43", "DATA-52");
-    private static final Set<String> IN_ITSELF = Set.of("DATA-25", "DATA-51");
+    private static final Set<String> BY_HEIGHT = Set.of("DATA-25", "DATA-51", "DATA-54");
     private static final List<String> ELEVATIONS = List.of("elevationM", "thresholdElevationM", "extremityElevationM", "topElevationM",
             "lensElevationM");
 
@@ -325,6 +325,10 @@ enum Relation {
 
     /** Returns what must not be, empty where all is as it must be. */
     abstract Optional<String> fault(Map<String, Said> before, Map<String, Said> after, String change);
+
+    private static boolean isNotNegative(Double number) {
+        return number != null && number >= 0;
+    }
 
     private static <T extends EObject> Optional<T> one(List<T> all, Breaker breaker) {
         return all.isEmpty() ? Optional.empty() : Optional.of(breaker.one(all));
