@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.drawing.pilot.PilotGround;
 import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.plan.PlanScene;
 import slopewright.drawing.scene.DrawnAid;
@@ -20,7 +21,12 @@ import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.section.SectionScene;
 import slopewright.drawing.signal.SignalScene;
 import slopewright.geometry.FramePoint;
+import slopewright.model.Project;
+import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Projects;
 import slopewright.siting.UnitPlan;
+import slopewright.testkit.DemoProjects;
 
 /** What is drawn stands where the numbers say. */
 class ScenesTest {
@@ -56,6 +62,25 @@ class ScenesTest {
         List<String> texts = labels(scene).stream().map(Mark.Label::text).toList();
         assertTrue(texts.containsAll(List.of("A  2°25'", "B  2°45'", "C  3°15'", "D  3°35'", "330.46 m", "15.00", "9.00", "09", "N")),
                 texts::toString);
+    }
+
+    /** Ten million kilometres are a slip of the keys; marks every 60 m along them filled the memory. */
+    @ParameterizedTest
+    @ValueSource(strings = {"length", "width", "displacement"})
+    void aRunwayOfAnySizeHasMarksThatCanBeCounted(String wrong) {
+        Project project = DemoProjects.load(DemoProjects.GOOD);
+        RunwayEnd end = (RunwayEnd) Projects.host(DemoProjects.aid(project, "PAPI 09")).orElseThrow();
+        Runway runway = Projects.runway(end).orElseThrow();
+        switch (wrong) {
+            case "length" -> runway.setLengthM(1e10);
+            case "width" -> runway.setWidthM(1e10);
+            default -> end.setDisplacedThresholdM(1e10);
+        }
+        int usual = PlanScene.layout(DemoAids.drawn("PAPI 09")).marks().size();
+        assertTrue(PlanScene.layout(DemoAids.drawn(project, "PAPI 09")).marks().size() < usual + 300);
+        PilotGround ground = PilotGround.of(end);
+        assertTrue(ground.shapes().size() < 2000, () -> "shapes " + ground.shapes().size());
+        assertTrue(ground.lamps().size() < 2000, () -> "lamps " + ground.lamps().size());
     }
 
     @Test

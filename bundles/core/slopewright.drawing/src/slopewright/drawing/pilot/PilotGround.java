@@ -24,6 +24,8 @@ public record PilotGround(List<Shape> shapes, List<Lamp> lamps) {
     private static final double USUAL_WIDTH_M = 30;
     private static final double USUAL_LENGTH_M = 1500;
     private static final double EDGE_LIGHTS_M = 60;
+    /** As far markings and lights are drawn apart from each other; no runway is longer, and another finding says so. */
+    private static final double FARTHEST_MARKED_M = 30_000;
     private static final int CROSS_LIGHTS = 4;
     private static final double EDGE_LINE_M = 0.9;
     private static final double THRESHOLD_LINE_M = 1.8;
@@ -96,7 +98,7 @@ public record PilotGround(List<Shape> shapes, List<Lamp> lamps) {
         add(shapes, Part.LINE, -displaced, half - EDGE_LINE_M, length, half);
         add(shapes, Part.LINE, 0, -half, THRESHOLD_LINE_M, half);
         add(shapes, Part.LINE, length - THRESHOLD_LINE_M, -half, length, half);
-        for (double from = 60; from < length - 60; from += 60) {
+        for (double from = 60; from < Math.min(length, FARTHEST_MARKED_M) - 60; from += 60) {
             add(shapes, Part.MARKING, from, -0.5, from + 30, 0.5);
         }
         for (int stripe = -4; stripe < 4; stripe++) {
@@ -114,7 +116,7 @@ public record PilotGround(List<Shape> shapes, List<Lamp> lamps) {
 
     /** Adds the lights that a runway of the usual kind has by night: edges every 60 m, threshold and end. */
     private static void lamps(List<Lamp> lamps, double half, double displaced, double length) {
-        int pairs = (int) Math.max(1, Math.round((length + displaced) / EDGE_LIGHTS_M));
+        int pairs = (int) Math.min(FARTHEST_MARKED_M / EDGE_LIGHTS_M, Math.max(1, Math.round((length + displaced) / EDGE_LIGHTS_M)));
         for (int i = 0; i <= pairs; i++) {
             double along = -displaced + (length + displaced) * i / pairs;
             Colour colour = along < 0 ? Colour.RED : Colour.WHITE;

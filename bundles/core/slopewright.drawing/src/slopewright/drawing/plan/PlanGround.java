@@ -33,6 +33,10 @@ final class PlanGround {
     private static final double STRIPE_M = 30;
     private static final double AIMING_M = 45;
     private static final double ARROW_EVERY_M = 60;
+    /** As far out arrows are drawn; a threshold that is displaced farther was entered wrongly, and another finding says so. */
+    private static final double FARTHEST_ARROW_M = 5000;
+    /** More stripes are not told apart on a sheet, whatever width was entered. */
+    private static final int MOST_STRIPES = 16;
     /** More units than these are named alone; their settings are in the schedule. */
     private static final int MOST_NAMED_WITH_SETTING = 8;
 
@@ -82,7 +86,7 @@ final class PlanGround {
     }
 
     private void stripes(double half) {
-        int count = Math.max(2, (int) Math.round(half / 5.6) * 2);
+        int count = (int) Math.min(MOST_STRIPES, Math.max(2, Math.round(half / 5.6) * 2));
         double step = (2 * half - 6) / count;
         for (int i = 0; i < count; i++) {
             double low = -half + 3 + i * step;
@@ -91,7 +95,8 @@ final class PlanGround {
     }
 
     private void displacedArrows(double displacedM, double half) {
-        for (double tip = -8; tip - 24 > -displacedM; tip -= ARROW_EVERY_M) {
+        double farthest = Math.max(-displacedM, -FARTHEST_ARROW_M);
+        for (double tip = -8; tip - 24 > farthest; tip -= ARROW_EVERY_M) {
             scene.path(Style.line(Ink.MARKING, 0.3), "", tip - 24, 0, tip, 0);
             scene.area(Style.fill(Ink.MARKING), "", tip, 0, tip - 9, half * 0.12, tip - 9, -half * 0.12);
         }
