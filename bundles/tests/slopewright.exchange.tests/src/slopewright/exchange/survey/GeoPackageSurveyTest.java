@@ -163,6 +163,18 @@ class GeoPackageSurveyTest {
         return source.getConnection();
     }
 
+    /** EPSG:4979 and 4937 count heights from the ellipsoid, which lies 52 m below the sea at the demo. */
+    @ParameterizedTest
+    @ValueSource(ints = {4979, 4937})
+    void heightsAboveTheEllipsoidAreNoElevations(int code) throws Exception {
+        Path file = unpacked("obstacles.gpkg");
+        try (Connection connection = open(file, ""); Statement statement = connection.createStatement()) {
+            statement.execute("UPDATE gpkg_spatial_ref_sys SET organization_coordsys_id = " + code + " WHERE srs_id = 4326");
+        }
+        String fault = fault(file, null);
+        assertTrue(fault.contains("EPSG:" + code) && fault.contains("Harrow Vale local mean sea level"), fault);
+    }
+
     @Test
     void aLogBesideTheFileIsRefused() throws Exception {
         Path file = unpacked("obstacles.gpkg");

@@ -39,6 +39,14 @@ class OtherSurveyTest {
         return reading.elements().stream().map(Obstacle.class::cast).toList();
     }
 
+    @Test
+    void aDrawingWithoutAUnitIsTakenInMetresAndThatIsSaid() throws Exception {
+        Path file = Path.of(System.getProperty("slopewright.root"), "demo-data/harrow-vale/survey/obstacles-utm29.dxf");
+        List<String> said = Surveys.english(read(file, Optional.of("EPSG:32629")).notes());
+        assertTrue(said.contains("the drawing names no unit ($INSUNITS); its coordinates and elevations are taken as metres"),
+                said.toString());
+    }
+
     /** GDAL wrote east 279000, 279050 and 279100 of EPSG:32629, a point at 120.5 m, and an area as a hatch, which is no survey. */
     @Test
     void lightPolylinesAreRead() throws Exception {

@@ -145,6 +145,28 @@ class ShapefileTest {
         assertTrue(refusal(copy).contains("names neither"), prj);
     }
 
+    /** The part of the heights stands behind that of the places, each with a unit of its own. */
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', quoteCharacter = '`', value = {
+        "PROJCS[\"UTM\",GEOGCS[\"GCS_WGS_1984\"],UNIT[\"Metre\",1.0]],VERTCS[\"sea\",VDATUM[\"sea\"],UNIT[\"Foot_US\",0.3048006096]]",
+        "PROJCS[\"state\",GEOGCS[\"GCS_WGS_1984\"],UNIT[\"Foot_US\",0.3048006096]],VERTCS[\"sea\",VDATUM[\"sea\"],UNIT[\"Meter\",1.0]]",
+        "GEOGCS[\"GCS_WGS_1984\",UNIT[\"Degree\",0.0174532925199433]],VERTCS[\"sea\",VDATUM[\"sea\"],UNIT[\"Foot\",0.3048]]"})
+    void feetOfPlacesOrHeightsAreRefused(String prj) throws IOException {
+        Files.writeString(folder.resolve("points.prj"), prj);
+        assertTrue(refusal(copy).contains("has a unit of 0.3048"), prj);
+    }
+
+    @Test
+    void theDatumOfTheHeightsIsHeldAgainstThatOfTheAerodrome() throws IOException {
+        Files.writeString(folder.resolve("points.prj"), "GEOGCS[\"GCS_WGS_1984\",UNIT[\"Degree\",0.0174532925199433]],"
+                + "VERTCS[\"WGS_1984\",DATUM[\"D_WGS_1984\"],UNIT[\"Meter\",1.0]]");
+        SurveyOrigin origin = new SurveyOrigin("survey", Optional.of("2026-05-20"), Optional.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), SurveyHeights.AS_STATED);
+        String fault = assertThrows(ExchangeException.class, () -> SurveyReading.of(Demo.project(), copy, origin, Optional.empty(),
+                SurveyReading.Form.OBSTACLES).refuseFaults(false)).getMessage();
+        assertTrue(fault.contains("WGS_1984") && fault.contains("Harrow Vale local mean sea level"), fault);
+    }
+
     @Test
     void everyCutIsRefused() throws IOException {
         for (String ending : List.of("shp", "dbf")) {

@@ -19,7 +19,8 @@ import slopewright.messages.Message;
 /**
  * DXF in its ASCII form: points, lines, polylines with their vertices as release 12 has them, and light ones as later releases have
  * them, in straight pieces, in the grid of the project, metres. A shape is named after its layer and its number there. A polyline that is
- * none in space stands at the elevation of its header, as the format has it. Everything else is skipped and counted.
+ * none in space stands at the elevation of its header, as the format has it. Everything else is skipped and counted. Where the drawing
+ * names no unit, that it is taken to be in metres is said.
  */
 public final class DxfSurvey implements SurveyFormat {
 
@@ -52,6 +53,7 @@ public final class DxfSurvey implements SurveyFormat {
         private long line;
         private int code;
         private String value = "";
+        private boolean named;
 
         private Pairs(SurveyInput input, BufferedReader in) {
             this.input = input;
@@ -83,11 +85,17 @@ public final class DxfSurvey implements SurveyFormat {
             if (!found) {
                 throw input.fault(line, Message.of("survey-file.dxf-entities"));
             }
+            if (!named) {
+                input.note(Message.of("survey-file.dxf-no-unit"));
+            }
         }
 
         private void units() throws ExchangeException {
-            if (code == 70 && !"0".equals(value) && whole() != METRES) {
-                throw input.fault(line, Message.said("survey-file.dxf-unit", value));
+            if (code == 70 && !"0".equals(value)) {
+                if (whole() != METRES) {
+                    throw input.fault(line, Message.said("survey-file.dxf-unit", value));
+                }
+                named = true;
             }
         }
 

@@ -67,9 +67,11 @@ public final class ShapefileSurvey implements SurveyFormat {
             text = new String(in.readNBytes(MOST_PRJ_BYTES), StandardCharsets.UTF_8).strip();
         }
         if (text.startsWith("GEOGCS[") && text.contains("WGS_1984") || text.startsWith("GEOGCRS[") && text.contains("WGS 84")) {
+            new WellKnownText(text).refuseUnits(beside);
             return false;
         }
         if (text.startsWith("PROJCS[") && text.matches(METRES)) {
+            new WellKnownText(text).refuseUnits(beside);
             return true;
         }
         throw beside.fault(1, Message.said("survey-file.no-reference", text.substring(0, Math.min(60, text.length()))));

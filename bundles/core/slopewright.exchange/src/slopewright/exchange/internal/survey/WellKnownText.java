@@ -20,6 +20,7 @@ record WellKnownText(String text) {
     private static final Pattern AUTHORITY = Pattern.compile("(?:AUTHORITY|ID)\\[\"EPSG\",\\s*\"?(\\d{4,6})\"?\\]");
     private static final Pattern GRID = Pattern.compile("PROJC(?:S|RS)\\[");
     private static final Pattern DEGREES = Pattern.compile("GEOG(?:CS|CRS)\\[\\s*\"WGS[ _]?(?:19)?84(?: \\(3D\\))?\"");
+    private static final Pattern VERTICAL = Pattern.compile("VERT(?:CS|_CS|CRS)\\[\\s*\"([^\"]*)\"");
     private static final double DEGREE = Math.PI / 180;
 
     /** Returns whether it is longitude and latitude. */
@@ -28,19 +29,32 @@ record WellKnownText(String text) {
     }
 
     /**
-     * Refuses every unit but metres and degrees, and longitude and latitude of another datum.
+     * Refuses every unit but metres and degrees, longitude and latitude of another datum, and heights of another vertical datum.
      *
      * @throws ExchangeException where there is one
      */
     void refuse(SurveyInput input) throws ExchangeException {
+        refuseUnits(input);
+        if (isGeographic() && !DEGREES.matcher(text).find()) {
+            throw input.fault(0, Message.said("survey-file.no-reference", text.substring(0, Math.min(60, text.length()))));
+        }
+    }
+
+    /**
+     * Refuses every unit but metres and degrees, of places and of heights, and heights of another vertical datum than that of the import.
+     *
+     * @throws ExchangeException where there is one
+     */
+    void refuseUnits(SurveyInput input) throws ExchangeException {
         for (Matcher unit = UNIT.matcher(text); unit.find();) {
             double size = input.number(unit.group(1), "unit of the coordinate reference", 0);
             if (size != 1 && Math.abs(size - DEGREE) > 1e-9) {
                 throw input.fault(0, Message.said("survey-file.reference-unit", unit.group(1)));
             }
         }
-        if (isGeographic() && !DEGREES.matcher(text).find()) {
-            throw input.fault(0, Message.said("survey-file.no-reference", text.substring(0, Math.min(60, text.length()))));
+        Matcher vertical = VERTICAL.matcher(text);
+        if (vertical.find()) {
+            input.elevationsIn(vertical.group(1));
         }
     }
 
