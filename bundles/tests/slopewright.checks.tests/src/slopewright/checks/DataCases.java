@@ -108,6 +108,21 @@ final class DataCases {
         cases.add(RuleCase.of("DATA-12", Result.PASS, "named", Bases::row, Sample::unchanged));
         cases.add(RuleCase.of("DATA-12", Result.NOT_EVALUATED, "not named", Bases::row,
                 sample -> sample.aerodrome().setVerticalDatum(null)));
+        cases.add(RuleCase.of("DATA-67", Result.PASS, "on WGS 84 with its epoch", Bases::row, sample -> {
+            sample.aerodrome().setCoordinateReference("WGS84");
+            sample.aerodrome().setCoordinateEpoch(2026.1);
+        }));
+        cases.add(RuleCase.of("DATA-67", Result.NOT_EVALUATED, "on WGS 84 without", Bases::row,
+                sample -> sample.aerodrome().setCoordinateReference("WGS84")));
+        cases.add(RuleCase.of("DATA-67", Result.NOT_EVALUATED, "in a grid on WGS 84 without", Bases::row,
+                sample -> sample.aerodrome().setCoordinateReference("EPSG:32651")));
+        cases.add(RuleCase.of("DATA-67", Result.NOT_APPLICABLE, "in a grid of Australia", Bases::row,
+                sample -> sample.aerodrome().setCoordinateReference("EPSG:7851")));
+        cases.add(RuleCase.of("DATA-67", null, "a portable unit alone", Bases::row, sample -> {
+            sample.aerodrome().setCoordinateReference("WGS84");
+            sample.aid().setPortable(true);
+        }));
+        cases.add(RuleCase.of("DATA-67", Result.NOT_APPLICABLE, "on local marks", Bases::row, Sample::unchanged));
     }
 
     private static void block(Sample sample, String path, String hash, int points) {

@@ -135,7 +135,8 @@ class NewSiteWalkTest {
         assertTrue(asked.containsAll(Set.of("DATA-56", "EQUIP-13", "REC-04")), asked.toString());
         run(0, "sight", file("new.slopewright"), "--helipad", "helipad-1", "--name", "Shed", "--bearing-deg", "180", "--distance-m", "400",
                 "--height-m", "4", "--date", DAY, "-o", file("sighted.slopewright"));
-        run(0, "enter", file("sighted.slopewright"), "light-unit-1.frangible=true", SHEET, DATED, "-o", file("filled.slopewright"));
+        run(0, "enter", file("sighted.slopewright"), "light-unit-1.frangible=true", "aerodrome-1.coordinateEpoch=2026.8", SHEET,
+                DATED, "-o", file("filled.slopewright"));
         if (!"field-site".equals(template)) {
             measureLight(folder.resolve("filled.slopewright"));
         }
