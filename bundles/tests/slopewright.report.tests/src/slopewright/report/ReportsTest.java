@@ -229,6 +229,18 @@ class ReportsTest {
         assertTrue(text.contains("Remove or lower what penetrates, or: "), text);
     }
 
+    /** Windle mast stands within the surface of PAPI 09 and governs nothing there. */
+    @Test
+    void theInspectorIsNotToldThatAnApproachIsClearOfWhatWasNotCompared() throws ReportException {
+        Project project = Demo.project("harrow-vale");
+        String open = "NOT KNOWN to be clear: it is not said how accurately Windle mast was surveyed";
+        assertFalse(Demo.text(Demo.html(project)).contains(open));
+        project.getAerodrome().getObstacles().stream().filter(obstacle -> "Windle mast".equals(obstacle.getName()))
+                .forEach(obstacle -> obstacle.setVerticalAccuracyM(null));
+        String text = Demo.text(Demo.html(project));
+        assertTrue(text.contains(open), text);
+    }
+
     @Test
     void anOverrideAConfirmationAndWhatIsOpenArePrinted() throws ReportException {
         Project project = Demo.project("harrow-vale");

@@ -2,7 +2,9 @@ package slopewright.evaluation.tolerance;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -99,13 +101,22 @@ public record ToleranceStudy(String family, String ruleSet, Tolerances tolerance
             }
         }
         List<Distribution> distributions = samples == 0 ? List.of() : Sampling.run(layout, mix, samples, seed);
-        List<Uncompared> uncompared = surroundings.map(Surroundings::uncompared).orElse(List.of());
+        List<Uncompared> uncompared = surroundings.map(around -> uncompared(around, surfaces)).orElse(List.of());
         List<Message> notes = notes(siting, surroundings.isPresent(), uncompared);
         if (samples > 0) {
             notes.add(Message.of(mix.isEmpty() ? "tolerance.trials" : "tolerance.trials-of-mix", Words.count(samples), Words.count(seed)));
         }
         return new ToleranceStudy(siting.family(), siting.ruleSet(), tolerances, samples, seed, mix, sensitivities, worst, distributions,
                 uncompared, notes);
+    }
+
+    /** What could not be compared with one of the surfaces, each element once. */
+    private static List<Uncompared> uncompared(Surroundings around, List<ProtectionSurface> surfaces) {
+        Map<Object, Uncompared> found = new IdentityHashMap<>();
+        List<Uncompared> left = new ArrayList<>();
+        Stream.concat(around.uncompared().stream(), surfaces.stream().flatMap(surface -> around.compare(surface).uncompared().stream()))
+                .filter(one -> found.put(one.element(), one) == null).forEach(left::add);
+        return left;
     }
 
     private static List<Message> notes(Siting siting, boolean placed, List<Uncompared> uncompared) {

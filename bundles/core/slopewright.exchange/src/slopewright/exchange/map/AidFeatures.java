@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.Angles;
 import slopewright.geometry.Curvature;
 import slopewright.geometry.FramePoint;
@@ -208,6 +210,11 @@ final class AidFeatures {
         facts.put("nominalEyeHeightM", siting.nominalEyeHeightM().isPresent() ? siting.nominalEyeHeightM().getAsDouble() : null);
         facts.put("marginM", evaluation.marginM().isPresent() ? evaluation.marginM().getAsDouble() : null);
         facts.put("governing", evaluation.governing().map(ObstacleComparison::label).orElse(null));
+        List<String> left = evaluation.obstacles().value().map(SurfaceComparison::uncompared).orElse(List.of()).stream()
+                .map(Uncompared::label).toList();
+        if (!left.isEmpty()) {
+            facts.put("notCompared", String.join("; ", left));
+        }
         return new MapFeature(aid.getId() + ".surface", "surface", words.say(Message.of("map.surface", ElementNames.of(aid))),
                 MapFeature.Shape.AREA, MapFacts.ring(frame, surface.corners()), facts);
     }

@@ -76,4 +76,13 @@ class ToleranceMarginTest {
         assertEquals(List.of("tree"), study.uncompared().stream().map(Uncompared::label).toList());
         assertTrue(study.notes().stream().anyMatch(note -> note.key().equals("tolerance.uncompared")));
     }
+
+    @Test
+    void whatMayStandThroughIsNamedAndTakesNothingAway() {
+        site.mast("mast", -1060, 0, 30);
+        site.mast("tree", -2060, 0, 20).setVerticalAccuracyM(null);
+        ToleranceStudy study = study(site.evaluation("icao:5th"));
+        assertEquals(1000 * TAN - 30, study.worst(Quantity.SURFACE_MARGIN).orElseThrow().nominalM(), 1e-6);
+        assertEquals(List.of("tree"), study.uncompared().stream().map(Uncompared::label).toList());
+    }
 }

@@ -213,6 +213,16 @@ class MapExportTest {
         assertEquals(2, map.features().stream().filter(feature -> "survey-point".equals(feature.kind())).count());
     }
 
+    /** A margin beside something that was not compared is not the whole truth. */
+    @Test
+    void whatWasNotComparedStandsWithTheSurface() {
+        Project project = Demo.project();
+        assertFalse(feature(map(project, 5000), "approach-aid-1.surface").properties().containsKey("notCompared"));
+        project.getAerodrome().getObstacles().stream().filter(obstacle -> "Windle mast".equals(obstacle.getName()))
+                .forEach(obstacle -> obstacle.setVerticalAccuracyM(null));
+        assertEquals("Windle mast", feature(map(project, 5000), "approach-aid-1.surface").properties().get("notCompared"));
+    }
+
     /** A line that no aerodrome has is named and left out; it takes no time and no room. */
     @Test
     void aRunwayOfAnotherWorldIsNamedAndLeftOut() {

@@ -6,6 +6,9 @@ import java.util.Optional;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.obstacles.ObstacleComparison;
+import slopewright.evaluation.obstacles.SurfaceComparison;
+import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.GlidePathAid;
 import slopewright.report.internal.html.Html;
@@ -43,11 +46,22 @@ final class InspectionChapter {
         line("", "azimuth", words.say("flight-expected.azimuth", Words.name(words.orUnknown(aid.aid().getBeamLeftLimitDeg(), "\u00b0")),
                 Words.name(words.orUnknown(aid.aid().getBeamRightLimitDeg(), "\u00b0"))));
         line("", "brightness", words.say("flight-expected.brightness"));
-        line("", "obstacles", aid.governing().map(this::obstacle).orElse(words.say("flight-expected.no-obstacle")));
+        line("", "obstacles", obstacles(aid));
         GlidePathAid path = aid.host().getGlidePath();
         if (path != null) {
             line("", "glide-path", words.say("flight-expected.glide-path", Words.name(words.orUnknown(path.getPathAngleDeg(), "\u00b0"))));
         }
+    }
+
+    /** What was not compared may stand through: the approach is not called clear then. */
+    private String obstacles(AidEvaluation aid) {
+        List<Message> open = aid.obstacles().value().map(SurfaceComparison::uncompared).orElse(List.of()).stream()
+                .map(Uncompared::reason).toList();
+        Optional<ObstacleComparison> governing = aid.governing();
+        if (!open.isEmpty() && governing.filter(ObstacleComparison::isPenetrating).isEmpty()) {
+            return words.say("flight-expected.open", Words.list(open));
+        }
+        return governing.map(this::obstacle).orElse(words.say("flight-expected.no-obstacle"));
     }
 
     private String obstacle(ObstacleComparison governing) {
