@@ -4,11 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.views.properties.IPropertyDescriptor;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
+import slopewright.drawing.scene.ScenePoint;
 import slopewright.edit.SetAttribute;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.FramePoint;
@@ -24,13 +31,18 @@ import slopewright.model.ApproachAid;
 import slopewright.model.Obstacle;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage.Literals;
+import slopewright.model.SurveyBlock;
 import slopewright.model.io.ProjectFile;
+import slopewright.siting.site.PlanPlane;
+import slopewright.siting.site.PlanPoint;
 import slopewright.testkit.DemoProjects;
 import slopewright.testkit.SurveySamples;
 import slopewright.ui.diagram.figures.ReadoutFigure;
+import slopewright.ui.document.PickedPoint;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
+import slopewright.ui.properties.ElementPropertySource;
 
 /** Survey points count in the plan as obstacles do: they are drawn, a drag is judged by them, and what could not be compared is named. */
 class PlanSurveyTest {
@@ -87,6 +99,40 @@ class PlanSurveyTest {
     void aPointThatStandsThroughIsDrawnWithItsName() {
         assertTrue(plan.texts("OBSTACLES").stream().anyMatch(text -> text.contains("ridge") && text.contains("22.5 m through")),
                 plan.texts("OBSTACLES").toString());
+    }
+
+    /** A click beside it picks nothing; one on it selects its block, and the sheet has the margin that the check found. */
+    @Test
+    void aPointThatIsClickedIsSelectedAndTheSheetSaysHowItStands() {
+        SurveyBlock block = document.project().getSurveyBlocks().get(0);
+        ScenePoint at = point();
+        editor.view().centreOn(at.x(), at.y());
+        Point pixel = plan.at(at);
+        plan.press(new Point(pixel.x + 60, pixel.y));
+        plan.release(new Point(pixel.x + 60, pixel.y), 0);
+        assertEquals(Optional.empty(), document.viewState().picked(), "nothing stands there");
+        plan.press(pixel);
+        plan.release(pixel, 0);
+        assertEquals(Optional.of(new PickedPoint(block.getId(), 0)), document.viewState().picked());
+        assertEquals(List.of(block), document.viewState().selection());
+        ElementPropertySource sheet = new ElementPropertySource(block);
+        Map<String, String> shown = Stream.of(sheet.getPropertyDescriptors()).filter(row -> "Picked point".equals(row.getCategory()))
+                .collect(Collectors.toMap(IPropertyDescriptor::getDisplayName, row -> String.valueOf(sheet.getPropertyValue(row.getId()))));
+        String margin = shown.entrySet().stream().filter(row -> row.getKey().contains("PAPI 09")).findFirst().orElseThrow().getValue();
+        double through = -surfaceOutcome().margin().orElseThrow();
+        assertTrue(margin.startsWith(String.format(Locale.ROOT, "\u2212%.2f m", through)) || margin.startsWith(String.format(Locale.ROOT,
+                "-%.2f m", through)), margin + " / " + through);
+        assertTrue(margin.endsWith("0 m to the right") || margin.endsWith("0 m to the left"), margin);
+        document.viewState().select(List.of(row()));
+        assertEquals(Optional.empty(), document.viewState().picked(), "something else was selected");
+    }
+
+    /** Where the point lies in the plan: its axis is that of the runway end. */
+    private ScenePoint point() {
+        AidEvaluation aid = AidEvaluation.of(row());
+        PlanPlane plane = PlanPlane.of(document.project()).orElseThrow();
+        PlanPoint at = plane.axis(aid.host()).toPlane(aid.surroundings().orThrow().blocks().get(0).points().point(0));
+        return new ScenePoint(at.eastM(), at.northM());
     }
 
     /** What is shown while dragging is what the check says after the drop, to the centimetre that is shown. */

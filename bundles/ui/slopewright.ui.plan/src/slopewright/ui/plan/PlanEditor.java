@@ -60,6 +60,7 @@ import slopewright.ui.plan.internal.palette.PaletteDrop;
 import slopewright.ui.plan.internal.palette.PlanPalette;
 import slopewright.ui.plan.internal.parts.PlanPartFactory;
 import slopewright.ui.plan.internal.survey.SurveyImports;
+import slopewright.ui.plan.internal.survey.SurveyPicking;
 import slopewright.ui.plan.internal.tools.PlaceRound;
 import slopewright.ui.plan.internal.tools.PlanKeys;
 import slopewright.ui.properties.ElementPropertyPage;
@@ -83,6 +84,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
     private FindingMarkers markers;
     private PilotEye eye;
     private SurveyLayer survey;
+    private SurveyPicking picking;
     private PlanCommands commands;
     private SurveyImports surveys;
     private PlanClipboard clipboard;
@@ -214,6 +216,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         commands.connect(getEditorSite());
         getGraphicalViewer().addDropTargetListener(new PaletteDrop(getGraphicalViewer()));
         selection = new SharedSelection(context, navigator);
+        picking = new SurveyPicking(context, survey);
         getGraphicalViewer().addSelectionChangedListener(event -> {
             overlays.update();
             selection.tell();
@@ -372,6 +375,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
     public void dispose() {
         if (selection != null) {
             selection.dispose();
+            picking.dispose();
         }
         if (document != null) {
             document.removeListener(listener);

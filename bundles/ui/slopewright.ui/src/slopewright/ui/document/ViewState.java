@@ -21,6 +21,7 @@ public final class ViewState {
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
     private final List<Runnable> selectionListeners = new CopyOnWriteArrayList<>();
     private List<String> selectedIds = List.of();
+    private Optional<PickedPoint> picked = Optional.empty();
     private Optional<String> chosenId = Optional.empty();
     private Optional<Viewpoint> viewpoint = Optional.empty();
 
@@ -61,8 +62,23 @@ public final class ViewState {
         List<String> ids = elements.stream().map(Identified::getId).filter(Objects::nonNull).distinct().toList();
         if (!ids.isEmpty() && !ids.equals(selectedIds)) {
             selectedIds = ids;
+            picked = Optional.empty();
             selectionListeners.forEach(Runnable::run);
         }
+    }
+
+    /** Selects a survey block for the sake of one of its points; those that follow the selection are told. */
+    public void pick(PickedPoint point) {
+        if (!picked.equals(Optional.of(point))) {
+            selectedIds = List.of(point.blockId());
+            picked = Optional.of(point);
+            selectionListeners.forEach(Runnable::run);
+        }
+    }
+
+    /** Returns the point that was picked, as long as nothing else was selected. */
+    public Optional<PickedPoint> picked() {
+        return picked;
     }
 
     /** Adds what is run when other elements are selected. */

@@ -26,6 +26,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.ReadBack;
+import slopewright.model.SurveyBlock;
 import slopewright.model.util.Projects;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
@@ -73,6 +74,10 @@ public final class ElementPropertySource implements IPropertySource2 {
         Projects.project(element).ifPresent(this::addReadBack);
         if (element instanceof ApproachAid aid) {
             AidFigures.of(aid, format).forEach(figure -> addReadOnly("figure " + figure.name(), PropertyTexts.get("group.derived"),
+                    figure.name(), figure.text(), figure.why()));
+        }
+        if (element instanceof SurveyBlock block) {
+            PointFigures.of(block, format).forEach(figure -> addReadOnly("point " + figure.name(), PropertyTexts.get("group.point"),
                     figure.name(), figure.text(), figure.why()));
         }
         for (ElementParts.Part part : ElementParts.of(element)) {

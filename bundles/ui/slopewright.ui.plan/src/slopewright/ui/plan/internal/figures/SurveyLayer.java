@@ -15,6 +15,7 @@ import slopewright.drawing.scene.Style;
 import slopewright.ui.diagram.WorldView;
 import slopewright.ui.diagram.figures.Inks;
 import slopewright.ui.diagram.figures.MarkFigure;
+import slopewright.ui.document.PickedPoint;
 import slopewright.ui.plan.internal.Messages;
 import slopewright.ui.plan.internal.PlanContext;
 import slopewright.ui.plan.internal.PlanLayer;
@@ -33,6 +34,8 @@ public final class SurveyLayer {
     private static final double CROSS_PX = 3.5;
     private static final double BESIDE_PX = 10;
     private static final double LABEL_MM = 2;
+    private static final double REACH_PX = 6;
+    private static final double RING_MM = 2;
 
     private final PlanContext context;
     private final MarkFigure crosses;
@@ -59,6 +62,29 @@ public final class SurveyLayer {
         return !context.obstructions().equals(read);
     }
 
+    /**
+     * Returns the point that is drawn nearest to a pixel, empty where none is near.
+     *
+     * @param xPx pixels of the control
+     * @param yPx pixels of the control
+     */
+    public Optional<PickedPoint> at(int xPx, int yPx) {
+        WorldView view = context.diagram().view();
+        double x = view.worldX(xPx);
+        double y = view.worldY(yPx);
+        double nearest = REACH_PX / view.scale();
+        int found = -1;
+        for (int i = 0; i < points.length; i += 2) {
+            double distance = Math.hypot(points[i] - x, points[i + 1] - y);
+            if (distance < nearest) {
+                nearest = distance;
+                found = i / 2;
+            }
+        }
+        int number = found;
+        return number < 0 ? Optional.empty() : read.flatMap(all -> all.surveyPoint(number));
+    }
+
     /** Returns how many points are shown as standing above a surface. */
     public int crossed() {
         return context.obstructions().map(all -> all.pointsAbove().size()).orElse(0);
@@ -81,6 +107,8 @@ public final class SurveyLayer {
     }
 
     private void draw(Marks marks, Obstructions all, double px) {
+        context.document().viewState().picked().flatMap(all::place).ifPresent(at -> marks.disc(at, RING_MM, Style.line(Ink.WHEELS,
+                0.5)));
         for (ScenePoint point : all.pointsAbove()) {
             cross(marks, point, CROSS_PX * px);
         }

@@ -15,6 +15,7 @@ import slopewright.evaluation.obstacles.Uncompared;
 import slopewright.geometry.FramePoint;
 import slopewright.model.Identified;
 import slopewright.siting.site.PlanAxis;
+import slopewright.ui.document.PickedPoint;
 
 /** How everything that stands in a plan stands against the obstacle surfaces, as one evaluation of the project says. */
 public final class Obstructions {
@@ -89,23 +90,47 @@ public final class Obstructions {
         return pointsAbove;
     }
 
-    /** Returns all survey points as they lie in the plan, x and y alternating, metres; of blocks that could be read. */
-    public float[] surveyPoints() {
+    /** The blocks of survey points that are drawn, and the axis in which they stand; empty where there are none. */
+    private Optional<Map.Entry<PlanAxis, List<Surroundings.Block>>> drawn() {
         for (AidEvaluation aid : evaluation.aids()) {
             Optional<PlanAxis> axis = places.axis(aid.host());
-            Optional<Surroundings> around = aid.surroundings().value();
-            if (axis.isPresent() && around.isPresent() && !around.get().blocks().isEmpty()) {
-                return surveyPoints(axis.get(), around.get());
+            List<Surroundings.Block> blocks = aid.surroundings().value().map(Surroundings::blocks).orElse(List.of());
+            if (axis.isPresent() && !blocks.isEmpty()) {
+                return Optional.of(Map.entry(axis.get(), blocks));
             }
         }
-        return new float[0];
+        return Optional.empty();
     }
 
-    private static float[] surveyPoints(PlanAxis axis, Surroundings around) {
-        int count = around.blocks().stream().mapToInt(block -> block.points().count()).sum();
+    /** Returns all survey points as they lie in the plan, x and y alternating, metres; of blocks that could be read. */
+    public float[] surveyPoints() {
+        return drawn().map(found -> surveyPoints(found.getKey(), found.getValue())).orElse(new float[0]);
+    }
+
+    /** Returns which point of which block is the one with a number among {@link #surveyPoints()}, from 0. */
+    public Optional<PickedPoint> surveyPoint(int number) {
+        int index = number;
+        for (Surroundings.Block block : drawn().map(Map.Entry::getValue).orElse(List.of())) {
+            if (index < block.points().count()) {
+                return Optional.of(new PickedPoint(block.block().getId(), index));
+            }
+            index -= block.points().count();
+        }
+        return Optional.empty();
+    }
+
+    /** Returns where a point of a block lies; empty where it is not drawn. */
+    public Optional<ScenePoint> place(PickedPoint picked) {
+        return drawn().flatMap(found -> found.getValue().stream()
+                .filter(block -> picked.blockId().equals(block.block().getId()) && picked.index() < block.points().count()).findFirst()
+                .map(block -> PlanPlaces.point(found.getKey().toPlane(block.points().point(picked.index())))));
+    }
+
+    private static float[] surveyPoints(PlanAxis axis, List<Surroundings.Block> blocks) {
+        int count = blocks.stream().mapToInt(block -> block.points().count()).sum();
         float[] found = new float[2 * count];
         int next = 0;
-        for (Surroundings.Block block : around.blocks()) {
+        for (Surroundings.Block block : blocks) {
             double[] along = block.points().places().alongM();
             double[] right = block.points().places().rightM();
             for (int i = 0; i < along.length; i++) {
