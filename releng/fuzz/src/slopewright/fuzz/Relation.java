@@ -249,7 +249,7 @@ enum Relation {
 
         @Override
         Optional<String> fault(Map<String, Said> before, Map<String, Said> after, String change) {
-            return Judged.same(before, after, rule -> !ABOUT_RECORDS.contains(rule) && !MAGNETIC_OR_GRID.contains(rule), change);
+            return Judged.same(before, after, rule -> !ABOUT_RECORDS.contains(rule) && !OF_THE_PLACE.contains(rule), change);
         }
     },
 
@@ -274,7 +274,7 @@ enum Relation {
 
         @Override
         Optional<String> fault(Map<String, Said> before, Map<String, Said> after, String change) {
-            return Judged.same(before, after, rule -> !ABOUT_RECORDS.contains(rule) && !MAGNETIC_OR_GRID.contains(rule)
+            return Judged.same(before, after, rule -> !ABOUT_RECORDS.contains(rule) && !OF_THE_PLACE.contains(rule)
                     && !BY_HEIGHT.contains(rule), change);
         }
     },
@@ -315,7 +315,7 @@ enum Relation {
     private static final Set<String> OBSTACLES = Set.of("OBS-01", "OBS-02", "OBS-04", "OBS-06", "OBS-08", "OBS-10", "BOX-09");
     private static final Set<String> ABOUT_RECORDS = Set.of("REC-01", "REC-02", "REC-03", "REC-04", "DATA-10", "DATA-30", "DATA-40",
             "OBS-09", "DATA-61");
-    private static final Set<String> MAGNETIC_OR_GRID = Set.of("DATA-16", "DATA-21", "DATA-43", "DATA-52");
+    private static final Set<String> OF_THE_PLACE = Set.of("DATA-16", "DATA-21", "DATA-43", "DATA-52", "DATA-66");
     private static final Set<String> BY_HEIGHT = Set.of("DATA-25", "DATA-51", "DATA-54");
     private static final List<String> ELEVATIONS = List.of("elevationM", "thresholdElevationM", "extremityElevationM", "topElevationM",
             "lensElevationM");

@@ -192,6 +192,11 @@ final class ShapeElements {
         return Message.said("survey-file.other-datum", named, datum(aerodrome.getVerticalDatum()));
     }
 
+    /** Returns the vertical datum in which elevations are taken of which nobody says in which they are. */
+    Argument ownDatum() {
+        return datum(aerodrome.getVerticalDatum());
+    }
+
     private static Argument datum(String own) {
         return own == null ? Message.of("survey-file.datum-none") : Words.name("'" + own + "'");
     }

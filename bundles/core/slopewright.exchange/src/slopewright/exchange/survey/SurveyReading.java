@@ -61,6 +61,7 @@ public final class SurveyReading {
     private Optional<SurveyPoints> points = Optional.empty();
     private Optional<Message> ending = Optional.empty();
     private final Map<Integer, Long> leftOut = new TreeMap<>();
+    private boolean datumSaid;
     private int refusedCount;
     private int repeated;
 
@@ -119,6 +120,9 @@ public final class SurveyReading {
             e.messages().forEach(this::refuse);
         }
         leftOut.forEach((pointClass, count) -> notes.add(Message.said("survey-file.points-left-out", count, pointClass)));
+        if (!datumSaid && origin.verticalDatum().isEmpty() && (collector.count() > 0 || !elements.isEmpty())) {
+            notes.add(Message.said("survey-file.datum-not-said", maker.ownDatum()));
+        }
         if (form == Form.BLOCK && collector.count() > 0) {
             SurveyPoints found = collector.points();
             byte[] bytes = bytes(found);
@@ -179,6 +183,7 @@ public final class SurveyReading {
             if (form == Form.GROUND_LEVELS) {
                 maker.refuseTerrain(shape); // what is true of the whole file is said once, not of each of its millions of cells
             }
+            datumSaid |= shape.text(SurveyShape.Fact.VERTICAL_DATUM).isPresent();
             try {
                 sink.accept(shape);
             } catch (ExchangeException e) {
@@ -198,6 +203,7 @@ public final class SurveyReading {
 
         @Override
         public void elevationsIn(String name) throws ExchangeException {
+            datumSaid |= name != null && !name.isBlank();
             maker.refuseOtherDatum(name);
         }
 

@@ -131,7 +131,7 @@ class GeoPackageSurveyTest {
     void etrs89IsTakenAndSaid() throws Exception {
         SurveyReading reading = read(unpacked("obstacles-etrs.gpkg"), null, Form.OBSTACLES);
         assertEquals(List.of("longitude and latitude in ETRS89 (EPSG:4258) are taken as WGS 84, from which they differ by less than a "
-                + "metre"), Surveys.english(reading.notes()));
+                + "metre", Surveys.NO_DATUM), Surveys.english(reading.notes()));
         same(obstacles(SURVEY.resolve("obstacles.geojson"), null), reading.elements().stream().map(Obstacle.class::cast).toList(), 1e-8);
     }
 

@@ -12,6 +12,9 @@ import slopewright.model.SurveyBlock;
 
 /** Imports a survey file as the command line does: whole, or not at all. */
 public final class Surveys {
+    /** What is said of elevations of which nobody says in which vertical datum they are. */
+    static final String NO_DATUM = "nobody says in which vertical datum the elevations of the file are; they are taken in that of the "
+            + "aerodrome, 'Harrow Vale local mean sea level (invented)'";
 
     private Surveys() {
     }

@@ -89,7 +89,7 @@ class XmlSurveyTest {
         assertEquals(1, reading.refusedCount());
         assertTrue(reading.refused().get(0).english().contains("survey.xml:7: position: 'high' is not a number"),
                 reading.refused().toString());
-        assertEquals(List.of("1 references to points skipped", "1 surfaces skipped"), Surveys.english(reading.notes()));
+        assertEquals(List.of("1 references to points skipped", "1 surfaces skipped", Surveys.NO_DATUM), Surveys.english(reading.notes()));
     }
 
     @ParameterizedTest
@@ -125,7 +125,7 @@ class XmlSurveyTest {
         assertEquals(1.5, chimney.getVerticalAccuracyM());
         assertEquals(47.3019, chimney.getPlaces().get(0).getLatitudeDeg());
         assertEquals(1, obstacles(reading).size());
-        assertEquals(List.of("1 states of the kind 'TEMPDELTA' skipped"), Surveys.english(reading.notes()));
+        assertEquals(List.of("1 states of the kind 'TEMPDELTA' skipped", Surveys.NO_DATUM), Surveys.english(reading.notes()));
     }
 
     /** An elevation beside an extent could be that of the top or of the ground, 30 m apart: nobody may guess. */
