@@ -151,6 +151,11 @@ final class PlanDriver extends MouseDriver {
         return planLayer(layer).getChildren().stream().anyMatch(IFigure::isVisible);
     }
 
+    /** The figures of a layer of the plan, by its name in the program. */
+    List<IFigure> figures(String layer) {
+        return List.copyOf(planLayer(layer).getChildren());
+    }
+
     /** The texts that are drawn in a layer of the plan, by its name in the program. */
     List<String> texts(String layer) {
         return planLayer(layer).getChildren().stream().filter(MarkFigure.class::isInstance)

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import slopewright.checks.Outcome;
 import slopewright.checks.Verdict;
 import slopewright.drawing.scene.ScenePoint;
+import slopewright.edit.AddChild;
 import slopewright.edit.SetAttribute;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.geometry.FramePoint;
@@ -33,6 +35,8 @@ import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.model.SurveyBlock;
 import slopewright.model.io.ProjectFile;
+import slopewright.model.util.Projects;
+import slopewright.siting.site.PlanAxis;
 import slopewright.siting.site.PlanPlane;
 import slopewright.siting.site.PlanPoint;
 import slopewright.testkit.DemoProjects;
@@ -42,6 +46,7 @@ import slopewright.ui.document.PickedPoint;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.plan.PlanEditor;
+import slopewright.ui.plan.internal.figures.TerrainLayer;
 import slopewright.ui.properties.ElementPropertySource;
 
 /** Survey points count in the plan as obstacles do: they are drawn, a drag is judged by them, and what could not be compared is named. */
@@ -125,6 +130,38 @@ class PlanSurveyTest {
         assertTrue(margin.endsWith("0 m to the right") || margin.endsWith("0 m to the left"), margin);
         document.viewState().select(List.of(row()));
         assertEquals(Optional.empty(), document.viewState().picked(), "something else was selected");
+    }
+
+    /** A model whose ground rises to the right by 40 m: it is darker there, and bare where nobody knows the ground; no dots cover it. */
+    @Test
+    void aModelOfTheTerrainShadesThePlanByItsHeight() {
+        List<FramePoint> cells = new ArrayList<>();
+        for (int along = -2000; along <= -1000; along += 40) {
+            for (int right = -400; right <= 400; right += 40) {
+                cells.add(new FramePoint(along, right, 10 + (right + 400) / 20.0));
+            }
+        }
+        SurveyBlock block = SurveySamples.block(document.project(), Projects.host(row()).orElseThrow(), "ground", cells.toArray(
+                FramePoint[]::new));
+        block.setKind("terrain");
+        block.setHorizontalAccuracyM(28.3);
+        block.setVerticalAccuracyM(1.0);
+        document.history().perform(AddChild.of(document.project(), Literals.PROJECT__SURVEY_BLOCKS, block));
+        awaitCheck();
+        PlanAxis axis = PlanPlane.of(document.project()).orElseThrow().axis(Projects.host(row()).orElseThrow());
+        PlanPoint middle = axis.toPlane(-1500, 0);
+        editor.view().centreOn(middle.eastM(), middle.northM());
+        Patience.pause(50);
+        int low = band(axis.toPlane(-1500, -390));
+        int high = band(axis.toPlane(-1500, 390));
+        assertEquals(List.of(1, 10), List.of(low, high));
+        assertEquals(0, band(axis.toPlane(-1500, 900)), "nobody knows the ground there");
+    }
+
+    private int band(PlanPoint place) {
+        Point pixel = plan.at(new ScenePoint(place.eastM(), place.northM()));
+        return plan.figures("IMAGES").stream().filter(TerrainLayer.class::isInstance).map(TerrainLayer.class::cast).findFirst()
+                .orElseThrow().band(pixel.x, pixel.y);
     }
 
     /** Where the point lies in the plan: its axis is that of the runway end. */

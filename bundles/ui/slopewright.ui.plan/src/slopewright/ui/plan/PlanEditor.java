@@ -51,6 +51,7 @@ import slopewright.ui.plan.internal.actions.PlanClipboard;
 import slopewright.ui.plan.internal.actions.PlanCommands;
 import slopewright.ui.plan.internal.actions.SharedSelection;
 import slopewright.ui.plan.internal.figures.SurveyLayer;
+import slopewright.ui.plan.internal.figures.TerrainLayer;
 import slopewright.ui.plan.internal.image.ImageBar;
 import slopewright.ui.plan.internal.image.ImageLayer;
 import slopewright.ui.plan.internal.image.ImageScaling;
@@ -83,6 +84,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
     private PlanOverlays overlays;
     private FindingMarkers markers;
     private PilotEye eye;
+    private TerrainLayer terrain;
     private SurveyLayer survey;
     private SurveyPicking picking;
     private PlanCommands commands;
@@ -192,6 +194,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         PlanCommands.round(context, navigator).forEach(getActionRegistry()::registerAction);
         viewer.setKeyHandler(PlanActions.withKeys(new PlanKeys(context), getActionRegistry()));
         eye = new PilotEye(context);
+        terrain = new TerrainLayer(context);
         survey = new SurveyLayer(context);
         images = new ImageLayer(context);
         scaling = new ImageScaling(context, images, bar);
@@ -208,6 +211,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         context.paintFirst(this::redraw);
         getGraphicalViewer().setContents(document.project());
         navigator.showAerodrome();
+        terrain.update();
         survey.update();
         overlays.update();
         document.addListener(listener);
@@ -254,6 +258,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
     /** Draws everything anew that follows from the evaluation. */
     private void redraw() {
         ((ElementPart<?>) getGraphicalViewer().getContents()).refreshAll();
+        terrain.update();
         survey.update();
         overlays.update();
         ((DiagramRootPart) getGraphicalViewer().getRootEditPart()).arrangeLabels();

@@ -3,6 +3,7 @@ package slopewright.ui.plan.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.gef.EditPartViewer;
@@ -26,6 +27,7 @@ import slopewright.ui.diagram.parts.ElementPart;
 import slopewright.ui.plan.internal.figures.AidMarks;
 import slopewright.ui.plan.internal.figures.RunwayMarks;
 import slopewright.ui.plan.internal.parts.AerodromePart;
+import slopewright.ui.plan.internal.places.Obstructions;
 import slopewright.ui.plan.internal.places.PlanPlaces;
 
 /** Where to look in a plan, and what lies where the pointer is. */
@@ -149,7 +151,7 @@ public final class PlanNavigator {
     }
 
     /**
-     * Says where a pixel lies: its coordinates, and its place from the nearest threshold.
+     * Says where a pixel lies: its coordinates, its place from the nearest threshold, and how high the ground is where that is known.
      *
      * @param x pixels
      * @param y pixels
@@ -160,7 +162,10 @@ public final class PlanNavigator {
         }
         PlanPoint place = new PlanPoint(context.diagram().view().worldX(x), context.diagram().view().worldY(y));
         Optional<ApproachHost> host = placing.nearest(place, any -> true);
-        return host.map(near -> from(near, place) + "    ").orElse("") + coordinates(place);
+        String ground = context.obstructions().flatMap(Obstructions::terrain).map(found -> found.elevationM(PlanPlaces.point(place)))
+                .filter(OptionalDouble::isPresent)
+                .map(height -> "    " + Messages.get("place.ground", Readings.length(height.getAsDouble()))).orElse("");
+        return host.map(near -> from(near, place) + "    ").orElse("") + coordinates(place) + ground;
     }
 
     private String coordinates(PlanPoint place) {

@@ -12,6 +12,7 @@ import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.obstacles.Surroundings;
 import slopewright.evaluation.obstacles.Uncompared;
+import slopewright.evaluation.terrain.TerrainField;
 import slopewright.geometry.FramePoint;
 import slopewright.model.Identified;
 import slopewright.siting.site.PlanAxis;
@@ -28,6 +29,7 @@ public final class Obstructions {
     private final Map<Identified, Obstruction> worst = new LinkedHashMap<>();
     private final Map<Identified, Uncompared> uncompared = new LinkedHashMap<>();
     private final List<ScenePoint> pointsAbove = new ArrayList<>();
+    private Optional<PlanTerrain> terrain;
 
     /**
      * Reads an evaluation.
@@ -90,11 +92,20 @@ public final class Obstructions {
         return pointsAbove;
     }
 
-    /** The blocks of survey points that are drawn, and the axis in which they stand; empty where there are none. */
+    /** Returns the models of the terrain as they lie in the plan; empty where there are none. */
+    public Optional<PlanTerrain> terrain() {
+        if (terrain == null) {
+            terrain = PlanTerrain.of(places, evaluation);
+        }
+        return terrain;
+    }
+
+    /** The blocks of survey points that are drawn as such, and the axis in which they stand; empty where there are none. */
     private Optional<Map.Entry<PlanAxis, List<Surroundings.Block>>> drawn() {
         for (AidEvaluation aid : evaluation.aids()) {
             Optional<PlanAxis> axis = places.axis(aid.host());
-            List<Surroundings.Block> blocks = aid.surroundings().value().map(Surroundings::blocks).orElse(List.of());
+            List<Surroundings.Block> blocks = aid.surroundings().value().map(Surroundings::blocks).orElse(List.of()).stream()
+                    .filter(block -> !TerrainField.isTerrain(block.block())).toList();
             if (axis.isPresent() && !blocks.isEmpty()) {
                 return Optional.of(Map.entry(axis.get(), blocks));
             }
@@ -102,7 +113,7 @@ public final class Obstructions {
         return Optional.empty();
     }
 
-    /** Returns all survey points as they lie in the plan, x and y alternating, metres; of blocks that could be read. */
+    /** Returns the points of all blocks that could be read but the terrain, as they lie in the plan, x and y alternating, metres. */
     public float[] surveyPoints() {
         return drawn().map(found -> surveyPoints(found.getKey(), found.getValue())).orElse(new float[0]);
     }
