@@ -219,7 +219,7 @@ class StaleTruthTest {
         settle();
         document.history().undo();
         settle();
-        perform(SetAttribute.of(document.project(), Literals.PROJECT__RULE_SET_KEY, "icao:9th"));
+        perform(SetAttribute.of(document.project(), Literals.PROJECT__RULE_SET_KEY, "icao:5th"));
         assertAsFresh("another rule set");
         perform(SetAttribute.of(element("runway-end-1", RunwayEnd.class), Literals.RUNWAY_END__THRESHOLD_ELEVATION_M, 88.0));
         perform(SetAttribute.of(element("aeroplane-group-1", AeroplaneGroup.class), Literals.AEROPLANE_GROUP__EYE_TO_WHEEL_M, 12.0));
