@@ -16,8 +16,8 @@ import slopewright.geometry.SurfaceSweep;
 /** Many points against one surface: from memory, from a file, and a plain read of both. Prints the best of some runs. */
 public final class SurfaceBench {
 
-        private static final int RUN = 1 << 13;
-    private static final int TIMES = 3;
+    private static final int RUN = 1 << 13;
+    private static final int TIMES = 7;
     private static final ProtectionSurface SURFACE = new ProtectionSurface(-60, 0, 300, 0.15, 15000, 1.93, 2);
 
     private SurfaceBench() {

@@ -6,7 +6,7 @@ package slopewright.geometry;
  */
 public final class SurfaceSweep {
 
-    private static final int BLOCK = 2048;
+    private static final int BLOCK = 256;
     private static final double PUSH = 1e300;
     private static final double FAR_BELOW = -1e100;
     /** Covers what rounding does to a bound, metres. */
@@ -23,6 +23,8 @@ public final class SurfaceSweep {
     private final double sinTurn;
     /** How far the sides of the outline move apart for each metre that it grows. */
     private final double sideShare;
+    /** One for each thread: what was made anew would not be in the fastest memory. */
+    private final ThreadLocal<Block> scratch = ThreadLocal.withInitial(Block::new);
 
     /** Prepares a surface. */
     public SurfaceSweep(ProtectionSurface surface) {
@@ -106,16 +108,16 @@ public final class SurfaceSweep {
     public int sweep(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM) {
         int worst = -1;
         double highest = Double.NEGATIVE_INFINITY;
-        for (int block = from; block < to; block += BLOCK) {
-            int end = Math.min(to, block + BLOCK);
-            compareBlock(alongM, rightM, heightM, block, end, excessM, block);
-            for (int i = block; i < end; i++) {
-                double excess = excessM[i];
-                if (excess < FAR_BELOW) {
-                    excessM[i] = Double.NaN;
-                } else if (excess > highest) {
+        Block block = scratch.get();
+        for (int at = from; at < to; at += BLOCK) {
+            int count = Math.min(BLOCK, to - at);
+            double[] found = block.compare(alongM, rightM, heightM, at, count);
+            for (int i = 0; i < count; i++) {
+                double excess = found[i];
+                excessM[at + i] = excess < FAR_BELOW ? Double.NaN : excess;
+                if (excess > highest && excess >= FAR_BELOW) {
                     highest = excess;
-                    worst = i;
+                    worst = at + i;
                 }
             }
         }
@@ -146,46 +148,94 @@ public final class SurfaceSweep {
 
     /** Returns what a run of points says together, without keeping what each of them says: memory is read and not written. */
     public Tally tally(double[] alongM, double[] rightM, double[] heightM, int from, int to) {
-        double[] excessM = new double[BLOCK];
+        Block block = scratch.get();
         int worst = -1;
         double highest = Double.NEGATIVE_INFINITY;
         int inside = 0;
         int above = 0;
-        for (int block = from; block < to; block += BLOCK) {
-            int count = Math.min(BLOCK, to - block);
-            compareBlock(alongM, rightM, heightM, block, block + count, excessM, 0);
+        for (int at = from; at < to; at += BLOCK) {
+            int count = Math.min(BLOCK, to - at);
+            double[] found = block.compare(alongM, rightM, heightM, at, count);
             for (int i = 0; i < count; i++) {
-                double excess = excessM[i];
+                double excess = found[i];
                 inside += excess >= FAR_BELOW ? 1 : 0;
                 above += excess > 0 ? 1 : 0;
                 if (excess > highest && excess >= FAR_BELOW) {
                     highest = excess;
-                    worst = block + i;
+                    worst = at + i;
                 }
             }
         }
         return new Tally(worst, highest, inside, above);
     }
 
-    /** Computes a block without a branch, so that the machine can take several points at a time. */
-    private void compareBlock(double[] alongM, double[] rightM, double[] heightM, int from, int to, double[] excessM, int at) {
-        for (int i = 0; i < to - from; i++) {
-            excessM[at + i] = pushedM(alongM[from + i], rightM[from + i], heightM[from + i]);
-        }
-    }
-
     /**
-     * The height above the surface; a point outside the outline is pushed far below it instead of being skipped. What it lies outside by
-     * is found without a maximum, of which the machine does not have many at a time: each part is nought within and twice that without.
+     * What a block of points is worked out in. Each step is a loop of its own over arrays that stay in the fastest memory: a machine takes
+     * several points at a time only in a loop of few operations whose arrays all count from nought, so the points are copied in first.
      */
-    private double pushedM(double alongM, double rightM, double heightM) {
-        double back = startAlongM - alongM;
-        double aside = rightM - startRightM;
-        double outward = back * cosTurn - aside * sinTurn;
-        double offset = Math.abs(back * sinTurn + aside * cosTurn);
-        double beyond = outward - lengthM;
-        double beside = offset - (halfInnerEdgeM + outward * divergence);
-        double outside = Math.abs(outward) - outward + (Math.abs(beyond) + beyond) + (Math.abs(beside) + beside);
-        return heightM - startHeightM - outward * rise - outside * PUSH;
+    private final class Block {
+        private final double[] outwardM = new double[BLOCK];
+        private final double[] asideM = new double[BLOCK];
+        private final double[] outsideM = new double[BLOCK];
+        private final double[] excessM = new double[BLOCK];
+
+        /**
+         * Returns the heights above the surface of points from an index on. A point outside the outline is pushed far below the surface
+         * instead of being skipped; what it lies outside by is found without a maximum: each part is nought within and twice that without.
+         * The operations on a point and their order are those of {@link SurfaceSweep#excessM}, and so is what comes out, to the last bit.
+         */
+        private double[] compare(double[] alongM, double[] rightM, double[] heightM, int from, int count) {
+            System.arraycopy(alongM, from, outwardM, 0, count);
+            System.arraycopy(rightM, from, asideM, 0, count);
+            fromStart(count);
+            turn(count);
+            outside(count);
+            System.arraycopy(heightM, from, asideM, 0, count);
+            excess(count);
+            return excessM;
+        }
+
+        private void fromStart(int count) {
+            double along = startAlongM;
+            double right = startRightM;
+            for (int i = 0; i < count; i++) {
+                outwardM[i] = along - outwardM[i];
+            }
+            for (int i = 0; i < count; i++) {
+                asideM[i] = asideM[i] - right;
+            }
+        }
+
+        private void turn(int count) {
+            double cos = cosTurn;
+            double sin = sinTurn;
+            for (int i = 0; i < count; i++) {
+                outsideM[i] = Math.abs(outwardM[i] * sin + asideM[i] * cos);
+            }
+            for (int i = 0; i < count; i++) {
+                outwardM[i] = outwardM[i] * cos - asideM[i] * sin;
+            }
+        }
+
+        private void outside(int count) {
+            double half = halfInnerEdgeM;
+            double widening = divergence;
+            double length = lengthM;
+            for (int i = 0; i < count; i++) {
+                outsideM[i] = outsideM[i] - (half + outwardM[i] * widening);
+            }
+            for (int i = 0; i < count; i++) {
+                outsideM[i] = Math.abs(outwardM[i]) - outwardM[i] + (Math.abs(outwardM[i] - length) + (outwardM[i] - length))
+                        + (Math.abs(outsideM[i]) + outsideM[i]);
+            }
+        }
+
+        private void excess(int count) {
+            double start = startHeightM;
+            double slope = rise;
+            for (int i = 0; i < count; i++) {
+                excessM[i] = asideM[i] - start - outwardM[i] * slope - outsideM[i] * PUSH;
+            }
+        }
     }
 }

@@ -50,6 +50,39 @@ class SurfaceSweepTest {
         assertEquals(all, parts);
     }
 
+    /** A run works its points out several at a time, and must find what each alone comes to, whatever its length and wherever it begins. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    void aRunOfAnyLengthFindsWhatEachPointAloneDoes(long seed) {
+        Random random = new Random(seed);
+        ProtectionSurface surface = new ProtectionSurface(random.nextDouble() * 400 - 200, random.nextDouble() * 20 - 10,
+                random.nextDouble() * 50, random.nextDouble() * 300, random.nextDouble() / 4, 500 + random.nextDouble() * 9000,
+                random.nextDouble() * 12 - 6, random.nextDouble() * 20 - 10);
+        SurfaceSweep sweep = new SurfaceSweep(surface);
+        double[] along = random.doubles(3000, -9000, 1000).toArray();
+        double[] right = random.doubles(3000, -1500, 1500).toArray();
+        double[] height = random.doubles(3000, -100, 500).toArray();
+        for (int spoiled = 0; spoiled < 60; spoiled++) {
+            double[] column = spoiled % 3 == 0 ? along : spoiled % 3 == 1 ? right : height;
+            column[random.nextInt(column.length)] = column == height || spoiled % 2 == 0 ? Double.NaN : Double.POSITIVE_INFINITY;
+        }
+        for (int run = 0; run < 200; run++) {
+            int from = random.nextInt(along.length);
+            int to = from + random.nextInt(along.length - from + 1);
+            double[] excess = new double[along.length];
+            SurfaceSweep.Tally all = SurfaceSweep.Tally.NONE;
+            for (int i = from; i < to; i++) {
+                double alone = sweep.excessM(along[i], right[i], height[i]);
+                all = Double.isNaN(alone) ? all : all.with(new SurfaceSweep.Tally(i, alone, 1, alone > 0 ? 1 : 0));
+            }
+            assertEquals(all, sweep.tally(along, right, height, from, to), "points " + from + " to " + to);
+            assertEquals(all.worst(), sweep.sweep(along, right, height, from, to, excess));
+            for (int i = from; i < to; i++) {
+                assertEquals(sweep.excessM(along[i], right[i], height[i]), excess[i], "point " + i);
+            }
+        }
+    }
+
     @Test
     void aRunTouchesOnlyItsOwnPoints() {
         SurfaceSweep sweep = new SurfaceSweep(new ProtectionSurface(0, 0, 100, 0.1, 1000, 2, 0));
