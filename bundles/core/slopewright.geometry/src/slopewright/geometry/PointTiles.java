@@ -1,5 +1,7 @@
 package slopewright.geometry;
 
+import java.util.Arrays;
+
 /**
  * Points put together in tiles of neighbours, so that a comparison with a surface can pass over a whole tile where a bound says enough.
  * What stands in a tile is known by index; the points themselves stay where they are. Immutable, safe for use by many threads at once.
@@ -164,6 +166,11 @@ public final class PointTiles {
     /** Returns the index of the point at a position. */
     public int index(int position) {
         return order[position];
+    }
+
+    /** Returns the indices of the points of a tile. */
+    public int[] indices(int tile) {
+        return Arrays.copyOfRange(order, from(tile), to(tile));
     }
 
     /**

@@ -170,6 +170,22 @@ final class FrameMap {
         place[1] = rightM;
     }
 
+    /**
+     * Brings places into the frame where they stand, as {@link #map(double, double, double[])} does.
+     *
+     * @param places           longitudes and latitudes within the box, decimal degrees, and elevations, metres; changed
+     * @param originElevationM elevation of the origin of the frame, metres
+     */
+    void map(SurveyPoints.InFrame places, double originElevationM) {
+        double[] place = place();
+        for (int at = 0; at < places.alongM().length; at++) {
+            map(places.alongM()[at], places.rightM()[at], place);
+            places.alongM()[at] = place[0];
+            places.rightM()[at] = place[1];
+            places.heightM()[at] = places.heightM()[at] - originElevationM;
+        }
+    }
+
     /** The polynomials of Chebyshev up to the degree of the map. */
     private void polynomials(double at, double[] into, int from) {
         into[from] = 1;

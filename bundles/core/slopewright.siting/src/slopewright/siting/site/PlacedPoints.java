@@ -28,8 +28,8 @@ public final class PlacedPoints {
     /** Where a point stands. */
     private interface Source {
 
-        /** Puts the place of a point at an index; the place is scratch. */
-        void put(int index, SurveyPoints.InFrame into, int at, double[] place);
+        /** Puts the places of some points, in the order of their indices. */
+        void put(int[] indices, SurveyPoints.InFrame into);
 
         /** Returns the places of all points. */
         SurveyPoints.InFrame all();
@@ -46,10 +46,10 @@ public final class PlacedPoints {
     public static PlacedPoints of(SurveyPoints.InFrame places) {
         return new PlacedPoints(new PointTiles(places.alongM(), places.rightM(), places.heightM()), new Source() {
             @Override
-            public void put(int index, SurveyPoints.InFrame into, int at, double[] place) {
-                into.alongM()[at] = places.alongM()[index];
-                into.rightM()[at] = places.rightM()[index];
-                into.heightM()[at] = places.heightM()[index];
+            public void put(int[] indices, SurveyPoints.InFrame into) {
+                gather(places.alongM(), indices, into.alongM());
+                gather(places.rightM(), indices, into.rightM());
+                gather(places.heightM(), indices, into.heightM());
             }
 
             @Override
@@ -73,10 +73,14 @@ public final class PlacedPoints {
         if (circles.isEmpty()) {
             return of(points.toFrame(frame));
         }
+        FrameMap known = map.get();
         return new PlacedPoints(circles.get(), new Source() {
             @Override
-            public void put(int index, SurveyPoints.InFrame into, int at, double[] place) {
-                points.toFrame(frame, map, index, at, into, place);
+            public void put(int[] indices, SurveyPoints.InFrame into) {
+                gather(points.east(), indices, into.alongM());
+                gather(points.north(), indices, into.rightM());
+                gather(points.elevationM(), indices, into.heightM());
+                known.map(into, frame.originElevationM());
             }
 
             @Override
@@ -123,12 +127,7 @@ public final class PlacedPoints {
     public SurveyPoints.InFrame around(int tile) {
         SurveyPoints.InFrame known = brought.get(tile);
         if (known == null) {
-            int count = tiles.to(tile) - tiles.from(tile);
-            known = new SurveyPoints.InFrame(new double[count], new double[count], new double[count]);
-            double[] place = FrameMap.place();
-            for (int at = 0; at < count; at++) {
-                source.put(tiles.index(tiles.from(tile) + at), known, at, place);
-            }
+            known = places(tiles.indices(tile));
             brought.set(tile, known);
         }
         return known;
@@ -146,8 +145,21 @@ public final class PlacedPoints {
 
     /** Returns the place of a point. */
     public FramePoint point(int index) {
-        SurveyPoints.InFrame one = new SurveyPoints.InFrame(new double[1], new double[1], new double[1]);
-        source.put(index, one, 0, FrameMap.place());
+        SurveyPoints.InFrame one = places(new int[] {index});
         return new FramePoint(one.alongM()[0], one.rightM()[0], one.heightM()[0]);
+    }
+
+    private SurveyPoints.InFrame places(int[] indices) {
+        int count = indices.length;
+        SurveyPoints.InFrame places = new SurveyPoints.InFrame(new double[count], new double[count], new double[count]);
+        source.put(indices, places);
+        return places;
+    }
+
+    /** One column at a time: what is fetched from far apart is waited for together then, and not point by point. */
+    private static void gather(double[] column, int[] indices, double[] into) {
+        for (int at = 0; at < indices.length; at++) {
+            into[at] = column[indices[at]];
+        }
     }
 }

@@ -44,21 +44,26 @@ public final class PointOrder {
                 : Optional.of(new Axes(FrameMap.Axis.of(all.west, all.east), FrameMap.Axis.of(all.south, all.north)));
     }
 
+    /** One column after the other: what is fetched from far apart is waited for together then, and not point by point. */
     private Box box(int from, int to) {
-        double south = Double.POSITIVE_INFINITY;
-        double north = Double.NEGATIVE_INFINITY;
-        double west = Double.POSITIVE_INFINITY;
-        double east = Double.NEGATIVE_INFINITY;
-        double top = Double.NEGATIVE_INFINITY;
+        return new Box(least(points.north(), from, to), most(points.north(), from, to), least(points.east(), from, to),
+                most(points.east(), from, to), most(points.elevationM(), from, to));
+    }
+
+    private double least(double[] column, int from, int to) {
+        double least = Double.POSITIVE_INFINITY;
         for (int at = from; at < to; at++) {
-            int i = order[at];
-            south = Math.min(south, points.north()[i]);
-            north = Math.max(north, points.north()[i]);
-            west = Math.min(west, points.east()[i]);
-            east = Math.max(east, points.east()[i]);
-            top = Math.max(top, points.elevationM()[i]);
+            least = Math.min(least, column[order[at]]);
         }
-        return new Box(south, north, west, east, top);
+        return least;
+    }
+
+    private double most(double[] column, int from, int to) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (int at = from; at < to; at++) {
+            most = Math.max(most, column[order[at]]);
+        }
+        return most;
     }
 
     /** Returns the points. */
