@@ -30,6 +30,7 @@ import slopewright.standards.RuleSets;
 /** All landing directions and slopes over 10 000 obstacles, one in twenty a line or an area, against one evaluation after another. */
 public final class DirectionsBench {
     private static final int OBSTACLES = 10_000;
+    private static final int TIMES = 3;
     private static final int SAMPLES = 5;
     private static final SlopewrightFactory MAKE = SlopewrightFactory.eINSTANCE;
 
@@ -50,16 +51,16 @@ public final class DirectionsBench {
         evaluation.surroundings().orThrow();
         SettableSlopes slopes = new SettableSlopes(1, 10.9, 0.1, Message.of("landing.range-of-rules"));
         long[] clear = {0};
-        double all = SurfaceBench.best(() -> clear[0] = LandingDirections.of(evaluation, slopes).directions().stream()
-                .flatMap(direction -> direction.cells().stream()).filter(cell -> cell.isClear()).count());
-        double each = SurfaceBench.best(() -> {
+        double all = Took.best(TIMES, () -> clear[0] = LandingDirections.of(evaluation, slopes).directions().stream()
+                .flatMap(direction -> direction.cells().stream()).filter(cell -> cell.isClear()).count()).clock();
+        double each = Took.best(TIMES, () -> {
             for (int i = 0; i < SAMPLES; i++) {
                 int bearing = i;
                 AidEvaluation trial = AidEvaluation.of(aid, rules, new EvaluationCache())
                         .trial(copy -> TakenDirection.take(copy, bearing, 6, rules));
                 trial.obstacles().value().map(SurfaceComparison::marginM).orElseThrow();
             }
-        }) / SAMPLES;
+        }).clock() / SAMPLES;
         int cells = LandingDirections.COUNT * slopes.degrees().size();
         System.out.printf("%s: %d directions x %d slopes over %d obstacles, %d clear: %.2f s (aim 1 or less)%n", name,
                 LandingDirections.COUNT, slopes.degrees().size(), OBSTACLES, clear[0], all);

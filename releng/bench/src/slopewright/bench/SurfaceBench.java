@@ -13,7 +13,10 @@ import java.util.stream.IntStream;
 import slopewright.geometry.ProtectionSurface;
 import slopewright.geometry.SurfaceSweep;
 
-/** Many points against one surface: from memory, from a file, and a plain read of both. Prints the best of some runs. */
+/**
+ * Many points against one surface: from memory, from a file, and a plain read of both. Prints the best of some runs, by the clock and by what
+ * the processors spent together.
+ */
 public final class SurfaceBench {
 
     private static final int RUN = 1 << 13;
@@ -32,16 +35,16 @@ public final class SurfaceBench {
         SurfaceSweep sweep = new SurfaceSweep(SURFACE);
         int runs = (count + RUN - 1) / RUN;
         SurfaceSweep.Tally[] found = new SurfaceSweep.Tally[1];
-        double memory = best(() -> found[0] = IntStream.range(0, runs).parallel()
+        Took memory = Took.best(TIMES, () -> found[0] = IntStream.range(0, runs).parallel()
                 .mapToObj(run -> sweep.tally(points[0], points[1], points[2], run * RUN, Math.min(count, (run + 1) * RUN)))
                 .reduce(SurfaceSweep.Tally.NONE, SurfaceSweep.Tally::with));
-        System.out.printf("memory %.4f s%n", memory);
+        System.out.printf("memory %s%n", memory);
         double[] sum = new double[1];
-        System.out.printf("bus %.4f s%n", best(() -> sum[0] = IntStream.range(0, runs).parallel()
+        System.out.printf("bus %s%n", Took.best(TIMES, () -> sum[0] = IntStream.range(0, runs).parallel()
                 .mapToDouble(run -> sum(points, run * RUN, Math.min(count, (run + 1) * RUN))).sum()));
         System.out.printf("worst %d%n", found[0].worst());
-        System.out.printf("file %.4f s%n", best(() -> fromFile(file, count, sweep)));
-        System.out.printf("read %.4f s%n", best(() -> plainRead(file)));
+        System.out.printf("file %s%n", Took.best(TIMES, () -> fromFile(file, count, sweep)));
+        System.out.printf("read %s%n", Took.best(TIMES, () -> plainRead(file)));
         System.out.printf("sum %.1f%n", sum[0]);
     }
 
@@ -139,15 +142,5 @@ public final class SurfaceBench {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    static double best(Runnable work) {
-        double best = Double.MAX_VALUE;
-        for (int i = 0; i < TIMES; i++) {
-            long begun = System.nanoTime();
-            work.run();
-            best = Math.min(best, (System.nanoTime() - begun) / 1e9);
-        }
-        return best;
     }
 }

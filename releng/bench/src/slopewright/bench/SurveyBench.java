@@ -2,16 +2,12 @@ package slopewright.bench;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
-import java.util.concurrent.Callable;
-
-import com.sun.management.OperatingSystemMXBean;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
@@ -34,21 +30,6 @@ public final class SurveyBench {
     private static final int POINTS = 1_000_000;
     private static final int TIMES = 8;
 
-    private static final OperatingSystemMXBean SYSTEM = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-
-    /** The least that a work took, seconds. */
-    private record Took(double clock, double processors) {
-
-        private String over(Took other) {
-            return String.format(Locale.ROOT, "%.2f by the clock, %.2f by the processors", clock / other.clock, processors / other.processors);
-        }
-
-        @Override
-        public String toString() {
-            return String.format(Locale.ROOT, "%.3f s (%.3f s of the processors)", clock, processors);
-        }
-    }
-
     private SurveyBench() {
     }
 
@@ -60,8 +41,8 @@ public final class SurveyBench {
         Project project = ProjectFile.load(Path.of(args[0]));
         SurveyOrigin origin = new SurveyOrigin("bench", Optional.of("2026-06-01"), Optional.empty(), OptionalDouble.of(1),
                 OptionalDouble.of(0.5), SurveyHeights.AS_STATED);
-        Took rows = best(() -> rows(csv));
-        Took block = best(() -> SurveyReading.of(project, csv, origin, Optional.empty(), SurveyReading.Form.BLOCK).count());
+        Took rows = Took.best(TIMES, () -> rows(csv));
+        Took block = Took.best(TIMES, () -> SurveyReading.of(project, csv, origin, Optional.empty(), SurveyReading.Form.BLOCK).count());
         System.out.printf("rows alone %s, block %s%nblock over rows alone: %s (aim 2 or less)%n", rows, block, block.over(rows));
         SurveyReading reading = SurveyReading.of(project, csv, origin, Optional.empty(), SurveyReading.Form.BLOCK);
         reading.addTo(project);
@@ -70,8 +51,8 @@ public final class SurveyBench {
         Path saved = folder.resolve("bench.slopewright");
         ProjectFile.save(project, saved);
         String hash = SurveyPoints.sha256(Files.readAllBytes(file));
-        Took loaded = best(() -> SurveyPoints.read(file, hash).count());
-        Took checked = best(() -> Checks.run(ProjectFile.load(saved), Optional.empty()).outcomes().size());
+        Took loaded = Took.best(TIMES, () -> SurveyPoints.read(file, hash).count());
+        Took checked = Took.best(TIMES, () -> Checks.run(ProjectFile.load(saved), Optional.empty()).outcomes().size());
         System.out.printf("block read %s, project with it read and checked %s%ncheck over block read: %s (aim 3 or less)%n", loaded, checked,
                 checked.over(loaded));
     }
@@ -97,20 +78,5 @@ public final class SurveyBench {
             }
         }
         return letters;
-    }
-
-    private static Took best(Callable<Integer> work) throws Exception {
-        double clock = Double.POSITIVE_INFINITY;
-        double processors = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < TIMES; i++) {
-            long begun = System.nanoTime();
-            long spent = SYSTEM.getProcessCpuTime();
-            if (work.call() == 0) {
-                throw new IllegalStateException("nothing was done");
-            }
-            clock = Math.min(clock, (System.nanoTime() - begun) / 1e9);
-            processors = Math.min(processors, (SYSTEM.getProcessCpuTime() - spent) / 1e9);
-        }
-        return new Took(clock, processors);
     }
 }
