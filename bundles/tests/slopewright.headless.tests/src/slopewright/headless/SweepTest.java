@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.model.Project;
+import slopewright.model.RunwayEnd;
 import slopewright.model.io.ProjectFile;
+import slopewright.model.io.ProjectFileException;
 
 /** Many runway ends, and a folder of projects, against what stands there. */
 class SweepTest {
@@ -184,13 +187,13 @@ class SweepTest {
 
     /** A plane that rises by a hundredth to the north, in cells of ten metres: known within 0.5 m and what the cells beside it differ. */
     @Test
-    void theGroundUnderTheUnitsIsToldFromTerrainAndIsNoSurvey() throws IOException {
+    void theGroundUnderTheUnitsIsToldFromTerrainAndIsNoSurvey() throws IOException, ProjectFileException {
         Path demo = Path.of(System.getProperty("slopewright.root"), "demo-data", "harrow-vale", "harrow-vale.slopewright");
         Path file = Files.copy(demo, folder.resolve("site.slopewright"));
         assertEquals(5, Words.line("terrain " + file + " --aid approach-aid-1").code());
-        StringBuilder grid = new StringBuilder("ncols 120\nnrows 60\nxllcorner 280800\nyllcorner 5242350\ncellsize 10\n");
+        StringBuilder grid = new StringBuilder("ncols 160\nnrows 60\nxllcorner 280400\nyllcorner 5242350\ncellsize 10\n");
         for (int row = 0; row < 60; row++) {
-            grid.append((90 - 0.1 * row + " ").repeat(120)).append('\n');
+            grid.append((90 - 0.1 * row + " ").repeat(160)).append('\n');
         }
         Words imported = Words.run("import", write("plane.asc", grid.toString()).toString(), "--into", file.toString(), "-o",
                 file.toString(), "--force", "--grid", "EPSG:32629", "--date", "2026-05-20", "--horizontal-accuracy-m", "1",
@@ -206,6 +209,22 @@ class SweepTest {
         JsonNode last = words.json().get("places").get(words.json().get("places").size() - 1);
         assertEquals("not known", last.get("state").asText());
         assertTrue(last.get("elevationM").isNull());
+
+        Path taken = folder.resolve("taken.slopewright");
+        assertEquals(2, Words.run("terrain", file.toString(), "--aid", "approach-aid-1", "--take").code(), "where to?");
+        Words take = Words.run("terrain", file.toString(), "--aid", "approach-aid-1", "--take", "-o", taken.toString());
+        assertEquals(0, take.code(), take.err());
+        RunwayEnd end = ProjectFile.load(taken).getAerodrome().getRunways().get(0).getEnds().get(0);
+        assertTrue(end.getSiteProfileSource().startsWith("model of the terrain, no survey"), end.getSiteProfileSource());
+        assertEquals("2026-05-20", end.getSiteProfileDate());
+        double elevation = unit.get("elevationM").asDouble();
+        double atUnit = end.getSiteProfile().stream().min(Comparator.comparingDouble(point -> Math.abs(point.getChainageM()
+                - unit.get("alongM").asDouble()))).orElseThrow().getElevationM();
+        assertEquals(elevation, atUnit, 0.35, "the line of the units is the middle of their row, 13.5 m from the outer one");
+        Words check = Words.run("check", taken.toString(), "--rules", "DATA-68", "--json");
+        assertTrue(check.out().contains("\"verdict\" : \"not-met\""), check.out());
+        assertEquals(2, Words.run("terrain", file.toString(), "--aid", "approach-aid-2", "--take", "-o", folder.resolve("no.slopewright")
+                .toString()).code(), "no model knows the ground there");
     }
 
     /** What the check says of each aid of the demonstration (demo-data/harrow-vale), a project that is none, and a survey beside. */

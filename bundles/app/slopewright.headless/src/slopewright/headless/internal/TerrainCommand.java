@@ -1,5 +1,6 @@
 package slopewright.headless.internal;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,18 +14,21 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.SiteGround;
+import slopewright.evaluation.terrain.TakenGround;
 import slopewright.evaluation.terrain.TerrainField;
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetCell;
 import slopewright.model.Runway;
+import slopewright.model.RunwayEnd;
+import slopewright.model.util.Ids;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 
 /** Tells the ground under a runway and its units as a model of the terrain has it. */
 @CommandLine.Command(name = "terrain", sortOptions = false,
         description = "Tell the ground under the units of an aid and along its runway as models of the terrain have it. A model is no "
-                + "survey: nothing is written into the project, and no rule takes it for one. Exits 1 where a place lies outside of every "
-                + "model, or is known no better than a survey must be.")
+                + "survey: no rule takes it for one, and it comes into a project with --take alone, marked as what it is. Exits 1 where a "
+                + "place lies outside of every model, or is known no better than a survey must be.")
 final class TerrainCommand extends Command {
 
     private static final double LEAST_STEP_M = 1;
@@ -43,6 +47,13 @@ final class TerrainCommand extends Command {
     @Option(names = "--csv", description = "print a table")
     private boolean csv;
 
+    @Option(names = "--take", description = "with -o: write a project in which the site profile of the runway end is that of the models, "
+            + "marked as such; where they know it too coarsely that is not met until it is surveyed")
+    private boolean take;
+
+    @Mixin
+    private OptionalOutput output;
+
     /** One place; what no model knows is empty. */
     private record Told(String what, double alongM, double rightM, Optional<TerrainField> model, double elevationM, double accuracyM) {
 
@@ -56,7 +67,15 @@ final class TerrainCommand extends Command {
         if (json && csv || !(stepM >= LEAST_STEP_M)) {
             throw new UsageException("--json and --csv exclude each other, and --step-m takes a metre or more");
         }
-        AidEvaluation aid = words.load().evaluation();
+        AidWords.Named named = words.load();
+        AidEvaluation aid = named.evaluation();
+        Optional<Path> target = output.file();
+        if (take != target.isPresent()) {
+            throw new UsageException("--take and -o go together");
+        }
+        if (take) {
+            return take(named, target.get());
+        }
         List<Told> told;
         try {
             told = told(aid);
@@ -73,6 +92,21 @@ final class TerrainCommand extends Command {
         }
         return told.stream().noneMatch(each -> each.model().isPresent()) ? ExitCodes.NOTHING_EVALUATED
                 : told.stream().allMatch(Told::isGoodEnough) ? ExitCodes.OK : ExitCodes.FINDINGS;
+    }
+
+    private int take(AidWords.Named named, Path target) {
+        try {
+            TakenGround ground = TakenGround.of(named.evaluation(), stepM);
+            RunwayEnd end = (RunwayEnd) named.evaluation().host();
+            ground.into(end);
+            Ids.assign(named.project());
+            output.write(target, named.project());
+            streams().sayf("%s: a site profile of %d places, known within %.2f m, from %s of %s", target, ground.places().size(),
+                    ground.accuracyM(), ground.source(), ground.date());
+        } catch (SitingException e) {
+            throw new UsageException(e.getMessage());
+        }
+        return ExitCodes.OK;
     }
 
     private List<Told> told(AidEvaluation aid) {
