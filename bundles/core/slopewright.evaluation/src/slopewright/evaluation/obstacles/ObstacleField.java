@@ -67,6 +67,8 @@ public final class ObstacleField {
     private final List<Placed> placed = new ArrayList<>();
     private final List<Uncompared> unplaced = new ArrayList<>();
     private final double[] boxes;
+    /** Whether it is said of every place how well it was surveyed. */
+    private final boolean isKnown;
     /** The obstacle that stood above the surface of the last question; in a search it mostly stands above that of the next as well. */
     private Optional<Placed> lastAbove = Optional.empty();
 
@@ -77,6 +79,7 @@ public final class ObstacleField {
             add(obstacle, earlier == null ? place(obstacle) : earlier);
         }
         boxes = boxes();
+        isKnown = placed.stream().allMatch(shape -> SurveyedShape.isPlaceKnown(shape.obstacle()));
     }
 
     /** Places obstacles in a frame. */
@@ -183,7 +186,7 @@ public final class ObstacleField {
      * the order of the project.
      */
     List<Obstacle> mayStandThrough(ProtectionSurface surface, DoubleUnaryOperator liftM) {
-        if (placed.stream().allMatch(obstacle -> SurveyedShape.isPlaceKnown(obstacle.obstacle()))) {
+        if (isKnown) {
             return List.of();
         }
         List<Obstacle> found = new ArrayList<>();
