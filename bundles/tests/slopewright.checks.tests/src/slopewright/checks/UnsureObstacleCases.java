@@ -76,6 +76,8 @@ final class UnsureObstacleCases {
                 sample -> unsure(sample.obstacle("mast", -2060, 340, SURFACE_M + 5))));
         cases.add(RuleCase.of("OBS-03", Result.PASS, "far beside the beam, nobody knows where", Bases::row,
                 sample -> unsure(sample.obstacle("mast", -2060, 400, SURFACE_M + 5))));
+        cases.add(RuleCase.of("OBS-08", Result.PASS, "far out in the surface, nobody knows how high", Bases::row,
+                sample -> sample.obstacle("mast", -2060, 0, SURFACE_M - 0.1).setVerticalAccuracyM(null)));
         cases.add(RuleCase.of("OBS-08", Result.NOT_EVALUATED, "low before a unit, nobody knows how high", Bases::row,
                 sample -> sample.obstacle("sign", sample.unit(0).getAlongM() - 100, sample.unit(0).getRightM(), Sample.DATUM_M)
                         .setVerticalAccuracyM(null)));

@@ -40,7 +40,7 @@ public final class ClearSightRule extends AidRule {
                 .orElseThrow(() -> Stop.notApplicable(Message.of("OBS-08.no-surface")));
         ProtectionSurface surface = compared.surface();
         double width = Math.max(limitDeg(facts, facts.aid().getBeamLeftLimitDeg()), limitDeg(facts, facts.aid().getBeamRightLimitDeg()));
-        List<SurfaceComparison> all = new ArrayList<>(List.of(compared));
+        List<SurfaceComparison> all = new ArrayList<>();
         List<Seen> seenAll = new ArrayList<>();
         for (UnitPlan unit : facts.laid().units()) {
             sight(facts, unit, surface, width).ifPresent(sight -> {
