@@ -6,10 +6,11 @@ import java.util.Locale;
 import com.sun.management.OperatingSystemMXBean;
 
 /**
- * The least that a work took.
+ * How long a work took.
  *
- * @param clock      seconds by the clock
- * @param processors seconds that the processors spent together, in which what else the machine does counts least
+ * @param clock      seconds by the clock, the least of all runs
+ * @param processors seconds that the processors spent together, in which what else the machine does counts least; the mean of the later half
+ *                   of the runs, for the system counts in hundredths of a second
  */
 record Took(double clock, double processors) {
 
@@ -24,7 +25,8 @@ record Took(double clock, double processors) {
     /** Does a work so many times. */
     static Took best(int times, Work work) {
         double clock = Double.POSITIVE_INFINITY;
-        double processors = Double.POSITIVE_INFINITY;
+        double processors = 0;
+        int counted = (times + 1) / 2;
         for (int i = 0; i < times; i++) {
             long begun = System.nanoTime();
             long spent = SYSTEM.getProcessCpuTime();
@@ -34,7 +36,7 @@ record Took(double clock, double processors) {
                 throw new IllegalStateException(e);
             }
             clock = Math.min(clock, (System.nanoTime() - begun) / 1e9);
-            processors = Math.min(processors, (SYSTEM.getProcessCpuTime() - spent) / 1e9);
+            processors += i < times - counted ? 0 : (SYSTEM.getProcessCpuTime() - spent) / 1e9 / counted;
         }
         return new Took(clock, processors);
     }

@@ -87,6 +87,11 @@ public final class PointTiles {
             most = Math.max(most, number);
         }
 
+        /** Returns how many steps a unit has. */
+        private double steps() {
+            return STEPS / Math.max(most - least, Double.MIN_NORMAL);
+        }
+
         private double middle() {
             return (least + most) / 2;
         }
@@ -110,10 +115,12 @@ public final class PointTiles {
             most.take(along[i]);
             across.take(right[i]);
         }
+        double alongStep = most.steps();
+        double rightStep = across.steps();
         int[] keys = new int[along.length];
         int[] order = new int[along.length];
         for (int i = 0; i < keys.length; i++) {
-            keys[i] = (int) (spread(step(along[i], most)) << 1 | spread(step(right[i], across)));
+            keys[i] = (int) (spread(step(along[i] - most.least, alongStep)) << 1 | spread(step(right[i] - across.least, rightStep)));
             order[i] = i;
         }
         return sorted(sorted(order, keys, 0), keys, STEP_BITS);
@@ -135,8 +142,9 @@ public final class PointTiles {
         return found;
     }
 
-    private static int step(double place, Range range) {
-        return (int) Math.min(STEPS - 1.0, (place - range.least) / Math.max(range.most - range.least, Double.MIN_NORMAL) * STEPS);
+    /** Nought where all places are the same, or one is nowhere. */
+    private static int step(double fromLeast, double steps) {
+        return (int) Math.min(STEPS - 1.0, fromLeast * steps);
     }
 
     /** Puts a nought before each of the lower fifteen bits. */
