@@ -31,9 +31,10 @@ public final class ThemeSwitch {
      * @param workbench the workbench that is about to open its windows
      */
     public static void follow(IWorkbench workbench) {
+        ToolkitLook look = new ToolkitLook();
         IPropertyChangeListener listener = event -> {
             if (Preferences.THEME.equals(event.getProperty())) {
-                apply(workbench);
+                apply(workbench, look);
             } else if (Preferences.LANGUAGE.equals(event.getProperty())) {
                 keepLanguage();
                 workbench.getDisplay().asyncExec(() -> FreshStart.offer(workbench));
@@ -41,8 +42,7 @@ public final class ThemeSwitch {
         };
         Preferences.store().addPropertyChangeListener(listener);
         Selections.follow(workbench.getDisplay());
-        ToolkitLook.selections();
-        apply(workbench);
+        apply(workbench, look);
     }
 
     /** Returns whether the window shall be dark: as the user says, else as the desktop says. */
@@ -69,8 +69,9 @@ public final class ThemeSwitch {
         }
     }
 
-    private static void apply(IWorkbench workbench) {
+    private static void apply(IWorkbench workbench, ToolkitLook look) {
         boolean dark = wantsDark();
+        look.menus(dark);
         IThemeEngine engine = workbench.getService(IThemeEngine.class);
         if (engine != null) {
             String wanted = dark ? DARK_THEME : LIGHT_THEME;

@@ -8,10 +8,10 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 
 /**
- * Has GTK draw what is selected in menus and fields, and what is the default, so that it is read: white on a blue that is deeper than the
- * desktop's. The toolkit says nothing about that in public, so it is asked by name; on other systems, and where a later toolkit answers no
- * longer, the look stays that of the desktop. It is not told to be dark with the window: labels would keep the white of the dark in the
- * light.
+ * Has GTK draw menus as light or dark as the window, and what is selected in menus and fields, and what is the default, so that it is read:
+ * white on a blue that is deeper than the desktop's. The toolkit says nothing about that in public, so it is asked by name; on other
+ * systems, and where a later toolkit answers no longer, the look stays that of the desktop. GTK as a whole is not told to be dark: labels
+ * would keep the white of the dark in the light. Menus alone get colours of their own, which come and go with the theme.
  */
 final class ToolkitLook {
     private static final String INTERNAL = "org.eclipse.swt.internal.";
@@ -24,22 +24,34 @@ final class ToolkitLook {
             menuitem:hover > label, menuitem:hover > box > label, menuitem:hover > accelerator, menuitem:hover > box > accelerator,
             menuitem:hover > label > accelerator, menuitem:hover > box > label > accelerator { color: #ffffff; }
             """;
+    private static final String DARK_MENUS = """
+            menubar, menu, .menu { background-color: #2f2f2f; background-image: none; color: #eeeeee; }
+            menuitem { color: #eeeeee; }
+            menuitem:disabled, menuitem:disabled label, menuitem:disabled accelerator { color: #9a9a9a; }
+            menu separator { background-color: #5a5a5a; }
+            """;
 
-    private ToolkitLook() {
+    private long provider;
+
+    /** Gives the display the colours of what is selected; once for a display. */
+    ToolkitLook() {
+        ask(() -> {
+            provider = (long) toolkit("gtk.GTK").getMethod("gtk_css_provider_new").invoke(null);
+            long screen = (long) toolkit("gtk.GDK").getMethod("gdk_screen_get_default").invoke(null);
+            toolkit("gtk3.GTK3").getMethod("gtk_style_context_add_provider_for_screen", long.class, long.class, int.class)
+                    .invoke(null, screen, provider, APPLICATION);
+        });
     }
 
-    /** Deepens the colour of what is selected; once for a display. */
-    static void selections() {
+    /** Has menus be light as those of the desktop, or dark. */
+    void menus(boolean isDark) {
         ask(() -> {
-            Class<?> gtk = toolkit("gtk.GTK");
-            Class<?> gtk3 = toolkit("gtk3.GTK3");
-            long provider = (long) gtk.getMethod("gtk_css_provider_new").invoke(null);
-            byte[] sheet = (SELECTED + '\0').getBytes(StandardCharsets.UTF_8);
-            Method load = gtk3.getMethod("gtk_css_provider_load_from_data", long.class, byte[].class, long.class, long[].class);
-            load.invoke(null, provider, sheet, -1L, null);
-            long screen = (long) toolkit("gtk.GDK").getMethod("gdk_screen_get_default").invoke(null);
-            gtk3.getMethod("gtk_style_context_add_provider_for_screen", long.class, long.class, int.class)
-                    .invoke(null, screen, provider, APPLICATION);
+            if (provider != 0) {
+                byte[] sheet = ((isDark ? DARK_MENUS + SELECTED : SELECTED) + '\0').getBytes(StandardCharsets.UTF_8);
+                Method load = toolkit("gtk3.GTK3").getMethod("gtk_css_provider_load_from_data", long.class, byte[].class, long.class,
+                        long[].class);
+                load.invoke(null, provider, sheet, -1L, null);
+            }
         });
     }
 

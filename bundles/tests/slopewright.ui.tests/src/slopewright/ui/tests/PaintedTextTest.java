@@ -34,6 +34,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +58,8 @@ import slopewright.ui.theme.ScreenTheme;
 class PaintedTextTest {
     private static final int LEAST_WIDTH = 4;
     private static final int EDGE_PX = 6;
+
+    private static final int BAR_PX = 22;
 
     @TempDir
     private Path folder;
@@ -143,6 +146,7 @@ class PaintedTextTest {
         assertEquals(items.size(), bands.size(), texts + " in " + bands);
         note("menu, pointed at", texts.get(chosen), Contrast.in(pointedAt, bands.get(chosen)));
         assertNotEquals(middle(picture, bands.get(chosen)), middle(pointedAt, bands.get(chosen)), "it stands out");
+        assertEquals(ScreenTheme.isDark(), Contrast.luminance(picture.palette.getRGB(picture.getPixel(2, 2))) < 0.2, "ground of the menu");
         for (int i = 0; i < bands.size(); i++) {
             if (enabled.get(i)) {
                 note("menu", texts.get(i), Contrast.in(picture, bands.get(i)));
@@ -150,6 +154,21 @@ class PaintedTextTest {
         }
         report.publishEntry("least contrast of a menu, " + theme, String.format(Locale.ROOT, "%.2f", least));
         assertTrue(looked > 5, looked + " entries");
+        assertEquals(List.of(), faint);
+    }
+
+    /** The bar of the menus, which is as light or as dark as the window right after each change of the theme. */
+    @Test
+    void theMenuBarTurnsWithTheWindow() {
+        for (String theme : List.of(Preferences.DARK, Preferences.LIGHT, Preferences.DARK)) {
+            Preferences.store().setValue(Preferences.THEME, theme);
+            Patience.pause(800);
+            Point inside = shell().toDisplay(0, 0);
+            ImageData picture = Contrast.onScreen(new Rectangle(inside.x + 2, inside.y - BAR_PX, 300, BAR_PX - 4));
+            boolean dark = Contrast.luminance(picture.palette.getRGB(picture.getPixel(298, 2))) < 0.2;
+            assertEquals(theme.equals(Preferences.DARK), dark, theme);
+            note("menu bar", theme, Contrast.in(picture, new Rectangle(0, 0, picture.width, picture.height)));
+        }
         assertEquals(List.of(), faint);
     }
 
