@@ -4,6 +4,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import slopewright.ui.elements.OutlineView;
 import slopewright.ui.properties.PropertiesView;
 import slopewright.ui.review.BookView;
 import slopewright.ui.review.ComparisonView;
@@ -34,7 +35,7 @@ public final class CheckingPerspective implements IPerspectiveFactory {
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, SHARE_OF_PLAN, layout.getEditorArea());
         right.addView(ReviewView.ID);
         right.addView(PropertiesView.ID);
-        right.addPlaceholder(IPageLayout.ID_OUTLINE);
+        right.addPlaceholder(OutlineView.ID);
         SitingPerspective.offerViews(layout);
     }
 }

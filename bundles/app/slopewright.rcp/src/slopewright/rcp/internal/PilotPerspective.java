@@ -4,6 +4,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import slopewright.ui.elements.OutlineView;
 import slopewright.ui.profile.DirectionsView;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
@@ -30,7 +31,7 @@ public final class PilotPerspective implements IPerspectiveFactory {
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, SHARE_OF_PICTURE, layout.getEditorArea());
         below.addView(PropertiesView.ID);
         below.addView(FindingsView.ID);
-        below.addPlaceholder(IPageLayout.ID_OUTLINE);
+        below.addPlaceholder(OutlineView.ID);
         below.addPlaceholder("slopewright.ui.*");
         SitingPerspective.offerViews(layout);
     }

@@ -15,7 +15,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.actions.ActionFactory;
-import org.eclipse.ui.actions.ContributionItemFactory;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import slopewright.ui.theme.ScreenTheme;
@@ -161,7 +160,7 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
     private IMenuManager viewMenu() {
         MenuManager menu = new MenuManager(Messages.get("menu.view"), "slopewright.view");
         MenuManager views = new MenuManager(Messages.get("menu.show-view"));
-        views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
+        views.add(new ViewsMenu(window));
         menu.add(views);
         layouts.forEach(menu::add);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));

@@ -8,6 +8,7 @@ import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
 import slopewright.ui.elements.ElementsView;
+import slopewright.ui.elements.OutlineView;
 import slopewright.ui.profile.DirectionsView;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.SectionView;
@@ -35,18 +36,18 @@ public final class SitingPerspective implements IPerspectiveFactory {
         layout.setEditorAreaVisible(true);
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, SHARE_LEFT_OF_PROPERTIES, layout.getEditorArea());
         right.addView(PropertiesView.ID);
-        right.addPlaceholder(IPageLayout.ID_OUTLINE);
+        right.addPlaceholder(OutlineView.ID);
         IFolderLayout bottom = layout.createFolder("bottom", IPageLayout.BOTTOM, shareAboveFindings(), layout.getEditorArea());
         bottom.addView(FindingsView.ID);
         bottom.addPlaceholder("slopewright.ui.*");
         layout.addShowViewShortcut(FindingsView.ID);
         layout.addShowViewShortcut(PropertiesView.ID);
-        layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+        layout.addShowViewShortcut(OutlineView.ID);
     }
 
     /** Offers the views that the bundles of the product add to the first arrangement in another one too. */
     static void offerViews(IPageLayout layout) {
-        List.of(FindingsView.ID, PropertiesView.ID, IPageLayout.ID_OUTLINE, ElementsView.ID, SectionView.ID, PilotView.ID,
+        List.of(FindingsView.ID, PropertiesView.ID, OutlineView.ID, ElementsView.ID, SectionView.ID, PilotView.ID,
                 DirectionsView.ID, ReviewView.ID, ComparisonView.ID, VersionsView.ID, MeasuredView.ID, BookView.ID)
                 .forEach(layout::addShowViewShortcut);
     }

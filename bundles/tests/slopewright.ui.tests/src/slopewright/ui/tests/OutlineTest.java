@@ -12,7 +12,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.views.contentoutline.ContentOutline;
@@ -31,6 +30,7 @@ import slopewright.model.io.ProjectFile;
 import slopewright.model.util.Ids;
 import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectInput;
+import slopewright.ui.elements.OutlineView;
 import slopewright.ui.plan.PlanEditor;
 
 /** The outline of a plan. */
@@ -47,7 +47,7 @@ class OutlineTest {
     private void open(Path file) throws Exception {
         editor = (PlanEditor) page().openEditor(new ProjectInput(file), PlanEditor.ID);
         plan = new PlanDriver(editor);
-        view = (ContentOutline) page().showView(IPageLayout.ID_OUTLINE);
+        view = (ContentOutline) page().showView(OutlineView.ID);
         page().activate(editor);
         Patience.await("the plan has a size", () -> editor.view().widthPx() > 0);
         Patience.await("the outline shows the project", () -> view.getCurrentPage().getControl() instanceof Tree tree

@@ -28,7 +28,6 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -42,6 +41,7 @@ import slopewright.rcp.internal.ProjectOpener;
 import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.elements.ElementsView;
+import slopewright.ui.elements.OutlineView;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.DirectionsView;
 import slopewright.ui.profile.PilotView;
@@ -59,7 +59,7 @@ import slopewright.ui.theme.ScreenTheme;
 class ReadableTest {
     private static final List<String> VIEWS = List.of(FindingsView.ID, ElementsView.ID, SectionView.ID, PilotView.ID, DirectionsView.ID,
             ComparisonView.ID, MeasuredView.ID, VersionsView.ID, BookView.ID, ReviewView.ID, PropertiesView.ID,
-            IPageLayout.ID_OUTLINE);
+            OutlineView.ID);
     private static final int LEAST_WIDTH = 8;
     /** A busy machine paints late; what is faint stays so. */
     private static final int MOST_TRIES = 3;

@@ -13,7 +13,6 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PlatformUI;
@@ -34,6 +33,7 @@ import slopewright.model.util.Projects;
 import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
+import slopewright.ui.elements.OutlineView;
 import slopewright.ui.plan.PlanEditor;
 import slopewright.ui.properties.ElementPropertyPage;
 import slopewright.ui.properties.PropertiesView;
@@ -44,7 +44,7 @@ class SharedSelectionTest {
 
     private static final List<String> VIEWS = List.of("slopewright.ui.review.findings", "slopewright.ui.profile.section",
             "slopewright.ui.profile.pilot", "slopewright.ui.review.measured", "slopewright.ui.review.comparison",
-            "slopewright.ui.review.versions", "slopewright.ui.review.book", PropertiesView.ID, IPageLayout.ID_OUTLINE);
+            "slopewright.ui.review.versions", "slopewright.ui.review.book", PropertiesView.ID, OutlineView.ID);
 
     @TempDir
     private Path folder;
