@@ -11,6 +11,8 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.PropertyResourceBundle;
@@ -22,6 +24,7 @@ import java.util.stream.Stream;
 import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
@@ -38,6 +41,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.siting.Siting;
@@ -50,6 +54,8 @@ import slopewright.ui.units.QuantityFormat;
 
 /** The property sheet as a page: parts of the element, adding measured values and inspections, reasons inline, what a value means. */
 class PropertiesTest {
+
+    private static final int USUAL_WIDTH = 1366 / 4;
 
     @TempDir
     private Path folder;
@@ -100,6 +106,56 @@ class PropertiesTest {
     void theColumnsAreNamedByTheProduct() {
         show(unit);
         assertEquals(List.of("Property", "Value"), Stream.of(tree().getColumns()).map(TreeColumn::getText).toList());
+    }
+
+    /** A quarter of a screen of 1366 pixels, as the sheet is laid out first: no name of any element of a project is cut there. */
+    @Test
+    void noNameIsCutAtTheUsualWidth() {
+        shell.setSize(USUAL_WIDTH, 700);
+        Set<String> cut = new TreeSet<>();
+        GC gc = new GC(tree());
+        Set<Object> kinds = new HashSet<>();
+        document.project().eAllContents().forEachRemaining(element -> {
+            if (element instanceof Identified && kinds.add(element.eClass())) {
+                show(element);
+                for (TreeItem group : tree().getItems()) {
+                    for (TreeItem item : group.getItems()) {
+                        int end = item.getTextBounds(0).x + gc.textExtent(item.getText(0)).x;
+                        if (end > tree().getColumn(0).getWidth()) {
+                            cut.add(item.getText(0) + " by " + (end - tree().getColumn(0).getWidth()));
+                        }
+                    }
+                }
+            }
+        });
+        gc.dispose();
+        assertTrue(kinds.size() > 10, kinds.size() + " kinds of elements");
+        assertEquals(Set.of(), cut);
+    }
+
+    /** The same of the German names, with a unit behind each, as if every one of them stood in a group. */
+    @Test
+    void noNameOfEitherLanguageIsCutAtTheUsualWidth() throws IOException {
+        shell.setSize(USUAL_WIDTH, 700);
+        show(aid);
+        int indent = tree().getItem(0).getItem(0).getTextBounds(0).x;
+        GC gc = new GC(tree());
+        List<String> cut = new ArrayList<>();
+        for (String file : List.of("attributes.properties", "attributes_de.properties")) {
+            try (InputStreamReader in = new InputStreamReader(ElementPropertyPage.class.getResourceAsStream(file),
+                    StandardCharsets.UTF_8)) {
+                PropertyResourceBundle names = new PropertyResourceBundle(in);
+                names.keySet().stream().filter(key -> key.matches("(?:[A-Z]\\w+\\.)?[a-z]\\w+(?:Deg|M)?") && !key.startsWith("class."))
+                        .filter(key -> indent + gc.textExtent(names.getString(key) + unit(key)).x > tree().getClientArea().width * 74 / 100)
+                        .forEach(key -> cut.add(key + " = " + names.getString(key)));
+            }
+        }
+        gc.dispose();
+        assertEquals(List.of(), cut);
+    }
+
+    private static String unit(String key) {
+        return key.endsWith("Deg") ? " (\u00b0)" : key.endsWith("M") ? " (m)" : "";
     }
 
     @Test

@@ -2,8 +2,10 @@ package slopewright.ui.properties;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.action.IAction;
@@ -18,9 +20,12 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.swt.widgets.Widget;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPart;
@@ -44,7 +49,9 @@ import slopewright.ui.document.ProjectDocument;
  */
 public final class ElementPropertyPage extends PropertySheetPage {
 
-    private static final int NAME_PERCENT = 60;
+    private static final int LEAST_NAME_PERCENT = 45;
+    private static final int MOST_NAME_PERCENT = 74;
+    private static final int BESIDE_NAME_PX = 10;
     private static final int WHY_HEIGHT = 76;
 
     private final Optional<DocumentFollower> follower;
@@ -149,8 +156,15 @@ public final class ElementPropertyPage extends PropertySheetPage {
         List<Identified> elements = document.map(opened -> opened.viewState().selection()).orElse(List.of());
         shown = elements;
         super.selectionChanged(null, new StructuredSelection(elements));
+        fitShown();
         updateActions();
         explainSelected();
+    }
+
+    private void fitShown() {
+        if (super.getControl() instanceof Tree tree && !tree.isDisposed()) {
+            fit(tree);
+        }
     }
 
     /**
@@ -176,6 +190,8 @@ public final class ElementPropertyPage extends PropertySheetPage {
             GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
             tree.addListener(SWT.Resize, event -> fit(tree));
             tree.addListener(SWT.Selection, event -> explain(event.item));
+            tree.addListener(SWT.Expand, event -> tree.getDisplay().asyncExec(() -> fitShown()));
+            tree.addListener(SWT.MouseMove, event -> tellCutName(tree, new Point(event.x, event.y)));
         }
         why = new StyledText(whole, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
         why.setCaret(null);
@@ -188,11 +204,37 @@ public final class ElementPropertyPage extends PropertySheetPage {
         showSelection();
     }
 
+    /** Gives the names the room that they need and the values the rest, which is never less than their share. */
     private static void fit(Tree tree) {
         int width = tree.getClientArea().width;
         if (width > 0 && tree.getColumnCount() == 2) {
-            tree.getColumn(0).setWidth(width * NAME_PERCENT / 100);
-            tree.getColumn(1).setWidth(width - tree.getColumn(0).getWidth());
+            GC gc = new GC(tree);
+            int names = Stream.of(tree.getItems()).mapToInt(item -> needs(gc, item)).max().orElse(0);
+            gc.dispose();
+            int first = Math.max(width * LEAST_NAME_PERCENT / 100, Math.min(names, width * MOST_NAME_PERCENT / 100));
+            if (first != tree.getColumn(0).getWidth() || width - first != tree.getColumn(1).getWidth()) {
+                tree.getColumn(0).setWidth(first);
+                tree.getColumn(1).setWidth(width - first);
+            }
+        }
+    }
+
+    private static int needs(GC gc, TreeItem item) {
+        int own = item.getBounds(0).x - item.getParent().getClientArea().x + gc.textExtent(item.getText(0)).x + BESIDE_NAME_PX;
+        return item.getExpanded() ? Stream.of(item.getItems()).mapToInt(child -> needs(gc, child)).reduce(own, Math::max) : own;
+    }
+
+    /** A name that is wider than its column is told whole where the mouse points at it. */
+    private static void tellCutName(Tree tree, Point at) {
+        TreeItem item = tree.getItem(at);
+        String cut = null;
+        if (item != null && at.x < tree.getColumn(0).getWidth()) {
+            GC gc = new GC(tree);
+            cut = needs(gc, item) - BESIDE_NAME_PX > tree.getColumn(0).getWidth() ? item.getText(0) : null;
+            gc.dispose();
+        }
+        if (!Objects.equals(cut, tree.getToolTipText())) {
+            tree.setToolTipText(cut);
         }
     }
 
