@@ -8,9 +8,11 @@ import java.util.Locale;
 import java.util.ServiceLoader;
 import java.util.Set;
 
+import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
+import slopewright.siting.ElementNames;
 
 /** The list of all files that a project can be handed over as, from the kinds that are registered as services. */
 public final class Deliverables {
@@ -45,7 +47,8 @@ public final class Deliverables {
     private void add(Deliverable.Offer offer) {
         String fileName = offer.stem() + "." + offer.extension();
         names.add(fileName);
-        all.add(new HandoverFile(offer.kind() + "-" + offer.extension(), offer.kind(), offer.label(), "", fileName, offer.usual(),
+        all.add(new HandoverFile(offer.kind() + "-" + offer.extension(), offer.kind(), offer.label(), Words.name(""), fileName,
+                offer.usual(),
                 offer.writer(), offer.picture()));
     }
 
@@ -56,6 +59,6 @@ public final class Deliverables {
         String fileName = free + "." + offer.extension();
         names.add(fileName);
         all.add(new HandoverFile(offer.kind() + "-" + offer.extension() + " " + aid.getId(), offer.kind(), offer.label(),
-                Projects.path(aid), fileName, offer.usual(), offer.writer(), offer.picture()));
+                ElementNames.way(aid), fileName, offer.usual(), offer.writer(), offer.picture()));
     }
 }

@@ -109,7 +109,7 @@ class MadeFromTest {
         List<String> without = new ArrayList<>();
         Set<String> kinds = new TreeSet<>();
         for (HandoverFile each : Deliverables.of(project)) {
-            if (aids.contains(each.subject())) {
+            if (aids.contains(each.subject().english())) {
                 missing(each.fileName(), text(each, each.writer().write(source, OPTIONS)), digest, without);
                 kinds.add(each.kind() + " " + each.extension());
             }
@@ -132,7 +132,7 @@ class MadeFromTest {
         List<String> silent = new ArrayList<>();
         Set<String> kinds = new TreeSet<>();
         for (HandoverFile each : Deliverables.of(project)) {
-            if (each.subject().isEmpty() && FOR_OTHERS.contains(each.extension())) {
+            if (each.subject().isBlank() && FOR_OTHERS.contains(each.extension())) {
                 kinds.add(each.fileName());
                 String text = text(each, each.writer().write(source, OPTIONS));
                 if (!text.matches("(?s).*Not met: [1-9]\\d* not met.*")) {

@@ -14,6 +14,7 @@ import slopewright.edit.EditException;
 import slopewright.edit.EditHistory;
 import slopewright.edit.RecordedEdit;
 import slopewright.siting.SitingException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.internal.Messages;
 
 /**
@@ -52,7 +53,7 @@ public final class HistoryCommandStack extends CommandStack {
         try {
             history.perform(edit);
         } catch (SitingException | EditException e) {
-            problems.accept(Messages.get("notice.cannot", lower(EditLabels.of(edit.label())), e.getMessage()));
+            problems.accept(Messages.get("notice.cannot", lower(EditLabels.of(edit.label())), MessageTexts.reason(e)));
         }
     }
 

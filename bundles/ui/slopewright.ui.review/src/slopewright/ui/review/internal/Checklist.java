@@ -57,6 +57,6 @@ final class Checklist {
         String unit = rules.flatMap(set -> set.unit(value.key())).orElse("");
         String shown = number.isEmpty() ? ""
                 : " = " + MessageTexts.of(Message.of("plain", ValueNames.number(value.key(), number.getAsDouble(), unit)));
-        return Messages.get("checklist.confirm", name + shown, value.text(), OutcomeTexts.provenance(value.provenance()));
+        return Messages.get("checklist.confirm", name + shown, MessageTexts.of(value.text()), OutcomeTexts.provenance(value.provenance()));
     }
 }

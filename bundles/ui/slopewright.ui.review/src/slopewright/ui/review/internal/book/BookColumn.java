@@ -12,31 +12,34 @@ import slopewright.ui.review.internal.Messages;
 /** What is said of a value of the book, one column each. */
 enum BookColumn {
     /** How many results rest on it. */
-    RESULTS(64, true, entry -> String.valueOf(entry.restsOnIt()), Comparator.comparingInt(ValueBook.Entry::restsOnIt).reversed()),
+    RESULTS(true, entry -> String.valueOf(entry.restsOnIt()), Comparator.comparingInt(ValueBook.Entry::restsOnIt).reversed()),
     /** What it is. */
-    VALUE(300, false, BookTexts::name, Comparator.comparing(BookTexts::name)),
+    VALUE(false, BookTexts::name, Comparator.comparing(BookTexts::name)),
     /** The number of the rule set. */
-    NUMBER(110, true, BookTexts::number, Comparator.comparingDouble(ValueBook.Entry::value)),
+    NUMBER(true, BookTexts::number, Comparator.comparingDouble(ValueBook.Entry::value)),
     /** The rule set. */
-    RULES(80, false, ValueBook.Entry::ruleSet, Comparator.comparing(ValueBook.Entry::ruleSet)),
+    RULES(false, ValueBook.Entry::ruleSet, Comparator.comparing(ValueBook.Entry::ruleSet)),
     /** How well it is known. */
-    PROVENANCE(120, false, BookTexts::provenance, Comparator.comparing(BookColumn::known).reversed()),
+    PROVENANCE(false, BookTexts::provenance, Comparator.comparing(BookColumn::known).reversed()),
     /** Where it comes from. */
-    SOURCE(230, false, ValueBook.Entry::source, Comparator.comparing(ValueBook.Entry::source)),
+    SOURCE(false, ValueBook.Entry::source, Comparator.comparing(ValueBook.Entry::source)) {
+        @Override
+        String text(BookKeeping.Row row) {
+            return BookTexts.source(row);
+        }
+    },
     /** What was decided. */
-    DECISION(200, false, BookTexts::decision, Comparator.comparing(ValueBook.Entry::decision)),
+    DECISION(false, BookTexts::decision, Comparator.comparing(ValueBook.Entry::decision)),
     /** Against what. */
-    COMPARED(180, false, BookTexts::compared, Comparator.comparing(BookTexts::compared)),
+    COMPARED(false, BookTexts::compared, Comparator.comparing(BookTexts::compared)),
     /** Who, and who signed it off. */
-    PEOPLE(230, false, BookTexts::people, Comparator.comparing(BookTexts::people));
+    PEOPLE(false, BookTexts::people, Comparator.comparing(BookTexts::people));
 
-    private final int width;
     private final boolean right;
     private final Function<ValueBook.Entry, String> text;
     private final Comparator<ValueBook.Entry> order;
 
-    BookColumn(int width, boolean right, Function<ValueBook.Entry, String> text, Comparator<ValueBook.Entry> order) {
-        this.width = width;
+    BookColumn(boolean right, Function<ValueBook.Entry, String> text, Comparator<ValueBook.Entry> order) {
         this.right = right;
         this.text = text;
         this.order = order;
@@ -53,10 +56,6 @@ enum BookColumn {
 
     String title() {
         return Messages.get("book.column." + name().toLowerCase(Locale.ROOT));
-    }
-
-    int width() {
-        return width;
     }
 
     boolean isRight() {

@@ -9,11 +9,13 @@ import java.util.stream.Stream;
 
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnViewerToolTipSupport;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
 import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 
@@ -38,7 +40,11 @@ public final class BookTable {
         }
     }
 
+    private static final int WIDEST = 380;
+    private static final int BESIDE_TEXT = 18;
+
     private final TableViewer viewer;
+    private boolean isFitted;
     private List<BookKeeping.Row> rows = List.of();
     private Shown shown = Shown.OPEN;
     private String words = "";
@@ -53,7 +59,6 @@ public final class BookTable {
         for (BookColumn column : BookColumn.values()) {
             TableViewerColumn made = new TableViewerColumn(viewer, column.isRight() ? SWT.RIGHT : SWT.LEFT);
             made.getColumn().setText(column.title());
-            made.getColumn().setWidth(TypeScale.px(column.width()));
             made.getColumn().setMoveable(true);
             made.getColumn().addListener(SWT.Selection, event -> sort(column));
             made.setLabelProvider(new ColumnLabelProvider() {
@@ -61,8 +66,14 @@ public final class BookTable {
                 public String getText(Object element) {
                     return column.text((BookKeeping.Row) element);
                 }
+
+                @Override
+                public String getToolTipText(Object element) {
+                    return getText(element);
+                }
             });
         }
+        ColumnViewerToolTipSupport.enableFor(viewer);
         viewer.setInput(List.of());
     }
 
@@ -75,6 +86,22 @@ public final class BookTable {
     public void show(List<BookKeeping.Row> all) {
         rows = List.copyOf(all);
         refresh();
+        if (!isFitted && !rows.isEmpty()) {
+            isFitted = true;
+            fit();
+        }
+    }
+
+    /** Gives each column the room that its title and its texts need, once; what is wider than that is told where the mouse points. */
+    private void fit() {
+        GC gc = new GC(viewer.getTable());
+        for (BookColumn column : BookColumn.values()) {
+            int title = gc.textExtent(column.title()).x;
+            int texts = rows.stream().map(column::text).distinct().mapToInt(text -> gc.textExtent(text).x).max().orElse(0);
+            viewer.getTable().getColumn(column.ordinal()).setWidth(Math.max(title, Math.min(texts, TypeScale.px(WIDEST)))
+                    + TypeScale.px(BESIDE_TEXT));
+        }
+        gc.dispose();
     }
 
     /** Shows only some of the rows. */

@@ -58,6 +58,11 @@ public final class BookTexts {
         return joined(entry.document(), entry.edition(), entry.clause());
     }
 
+    /** Where a value comes from, in the language of the window as long as something rests on it; the book itself is in English. */
+    static String source(BookKeeping.Row row) {
+        return row.resting().map(resting -> MessageTexts.of(resting.citation().text())).orElseGet(row.entry()::source);
+    }
+
     static String people(ValueBook.Entry entry) {
         return Stream.of(joined(entry.person(), entry.date()), joined(entry.secondPerson(), entry.secondDate()))
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining("; "));
@@ -79,7 +84,7 @@ public final class BookTexts {
     public static String details(BookKeeping.Row row) {
         ValueBook.Entry entry = row.entry();
         List<String> lines = new ArrayList<>(List.of(name(entry) + ": " + number(entry), entry.ruleSet() + "  " + entry.key(),
-                Messages.get("book.column.source") + ": " + entry.source(), Messages.get("book.column.provenance") + ": "
+                Messages.get("book.column.source") + ": " + source(row), Messages.get("book.column.provenance") + ": "
                         + provenance(entry)));
         row.resting().map(resting -> MessageTexts.of(resting.citation().note())).filter(note -> !note.isBlank()).ifPresent(lines::add);
         lines.add(Messages.get("book.column.decision") + ": " + decision(entry));

@@ -27,6 +27,7 @@ import org.eclipse.swt.widgets.TreeItem;
 import slopewright.report.PaperSize;
 import slopewright.report.handover.HandoverFile;
 import slopewright.ui.AccessibleName;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 
 /** What is handed over, where it goes, on which paper, in which language and with which date. */
@@ -64,7 +65,7 @@ public final class ChoicePage extends WizardPage {
 
     private void fillTree() {
         Map<String, List<HandoverFile>> bySubject = plan.offered().stream()
-                .collect(Collectors.groupingBy(HandoverFile::subject, LinkedHashMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(file -> MessageTexts.of(file.subject()), LinkedHashMap::new, Collectors.toList()));
         bySubject.forEach((subject, files) -> {
             TreeItem heading = new TreeItem(tree, SWT.NONE);
             heading.setText(subject.isEmpty() ? Messages.get("handover.whole") : subject);
