@@ -11,7 +11,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -131,31 +130,6 @@ class PropertiesTest {
         gc.dispose();
         assertTrue(kinds.size() > 10, kinds.size() + " kinds of elements");
         assertEquals(Set.of(), cut);
-    }
-
-    /** The same of the German names, with a unit behind each, as if every one of them stood in a group. */
-    @Test
-    void noNameOfEitherLanguageIsCutAtTheUsualWidth() throws IOException {
-        shell.setSize(USUAL_WIDTH, 700);
-        show(aid);
-        int indent = tree().getItem(0).getItem(0).getTextBounds(0).x;
-        GC gc = new GC(tree());
-        List<String> cut = new ArrayList<>();
-        for (String file : List.of("attributes.properties", "attributes_de.properties")) {
-            try (InputStreamReader in = new InputStreamReader(ElementPropertyPage.class.getResourceAsStream(file),
-                    StandardCharsets.UTF_8)) {
-                PropertyResourceBundle names = new PropertyResourceBundle(in);
-                names.keySet().stream().filter(key -> key.matches("(?:[A-Z]\\w+\\.)?[a-z]\\w+(?:Deg|M)?") && !key.startsWith("class."))
-                        .filter(key -> indent + gc.textExtent(names.getString(key) + unit(key)).x > tree().getClientArea().width * 74 / 100)
-                        .forEach(key -> cut.add(key + " = " + names.getString(key)));
-            }
-        }
-        gc.dispose();
-        assertEquals(List.of(), cut);
-    }
-
-    private static String unit(String key) {
-        return key.endsWith("Deg") ? " (\u00b0)" : key.endsWith("M") ? " (m)" : "";
     }
 
     @Test
