@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
 
 /**
  * The sentences of one language: the files {@code catalogue/LANGUAGE/SUBJECT.properties} of the subjects that
@@ -59,23 +58,9 @@ final class Catalogue {
     /** Returns the same with every text between the places in marks. */
     Catalogue marked() {
         SortedMap<String, String> marked = new TreeMap<>();
-        patterns.forEach((key, pattern) -> {
-            Matcher places = MessageRenderer.PLACE.matcher(pattern);
-            StringBuilder text = new StringBuilder();
-            int from = 0;
-            while (places.find()) {
-                text.append(marked(pattern.substring(from, places.start())));
-                text.append(places.group(2) == null ? places.group()
-                        : "{" + places.group(1) + "|" + marked(places.group(2)) + "|" + marked(places.group(3)) + "}");
-                from = places.end();
-            }
-            marked.put(key, text.append(marked(pattern.substring(from))).toString());
-        });
+        patterns.forEach((key, pattern) -> marked.put(key, Marks.around(pattern, MessageRenderer.PLACE, place -> place.group(2) == null
+                ? place.group() : "{" + place.group(1) + "|" + Marks.around(place.group(2)) + "|" + Marks.around(place.group(3)) + "}")));
         return new Catalogue(marked);
-    }
-
-    private static String marked(String text) {
-        return text.isEmpty() ? "" : "\u27e6" + text + "\u27e7";
     }
 
     private static InputStream open(String file) {

@@ -38,8 +38,8 @@ public final class UnmarkedText {
             + "|\\b[a-z][a-z0-9-]*\\.[a-z][a-z0-9-]+\\b"
             + "|\\S+\\.(?:csv|html|pdf|svg|dxf|png|kml|geojson|slopewright|aixm|xml|txt|xlsx|gpkg)\\b|https?://\\S+");
     /** Units, abbreviations of the trade, and what is the same in every language. */
-    private static final Set<String> KNOWN = Set.of("ft", "min", "km", "mm", "cm", "NM", "cd", "lx", "Hz", "kt", "VA", "kVA", "kW", "nT",
-            "Ah",
+    private static final Set<String> KNOWN = Set.of("ft", "min", "kg", "km", "mm", "cm", "NM", "cd", "lx", "Hz", "kt", "VA", "kVA", "kW",
+            "nT", "Ah",
             "MEHT", "PAPI", "APAPI", "VASI", "VASIS", "AVASI", "HAPI", "CHAPI", "ILS", "MLS", "TLOF", "FATO", "WGS", "UTM", "EPSG", "SHA",
             "PDF", "SVG", "DXF", "CSV", "XLSX", "PNG", "HTML", "KML", "TXT", "LandXML", "PNEZD", "AIXM", "GeoJSON", "GeoPackage",
             "tan", "sin", "cos", "Table", "Fig", "Figure", "Art", "Attachment", "Vol", "Slopewright", "OPS", "RDH", "TCH", "PLASI", "iii",

@@ -4,7 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
+
+import slopewright.messages.Marks;
+import slopewright.messages.MessageRenderer;
 
 /**
  * The catalogue of what one bundle of the window says: {@code messages.properties} in English and {@code messages_LANGUAGE.properties}
@@ -16,10 +21,14 @@ public final class Texts {
 
     private static final String NAME = ".messages";
 
-    private final ResourceBundle texts;
+    private static final Pattern PLACE = Pattern.compile("%(?:\\d+\\$)?s|%%");
 
-    private Texts(ResourceBundle texts) {
+    private final ResourceBundle texts;
+    private final boolean isMarked;
+
+    private Texts(ResourceBundle texts, boolean isMarked) {
         this.texts = texts;
+        this.isMarked = isMarked;
     }
 
     /**
@@ -40,8 +49,28 @@ public final class Texts {
      * @throws MissingResourceException where there is none
      */
     public static Texts beside(Class<?> neighbour, Locale language) {
-        String name = neighbour.getPackageName() + NAME;
-        return new Texts(ResourceBundle.getBundle(name, language, neighbour.getClassLoader(), EnglishElse.RULE));
+        return of(neighbour, NAME, language);
+    }
+
+    /**
+     * Returns a catalogue of another name beside a class, in the language of the platform.
+     *
+     * @param neighbour the class
+     * @param file      its name without language and ending
+     */
+    public static Texts beside(Class<?> neighbour, String file) {
+        return of(neighbour, "." + file, Locale.getDefault());
+    }
+
+    private static Texts of(Class<?> neighbour, String file, Locale language) {
+        String name = neighbour.getPackageName() + file;
+        return new Texts(ResourceBundle.getBundle(name, language, neighbour.getClassLoader(), EnglishElse.RULE),
+                MessageRenderer.MARKED.getLanguage().equals(language.getLanguage()));
+    }
+
+    /** Returns a text that takes no values, empty where there is none of that name. */
+    public Optional<String> find(String key) {
+        return texts.containsKey(key) ? Optional.of(get(key)) : Optional.empty();
     }
 
     /**
@@ -52,7 +81,7 @@ public final class Texts {
      * @throws MissingResourceException where the catalogue has no such text
      */
     public String get(String key, Object... values) {
-        String text = texts.getString(key);
+        String text = isMarked ? Marks.around(texts.getString(key), PLACE) : texts.getString(key);
         return values.length == 0 ? text : String.format(texts.getLocale(), text, values);
     }
 

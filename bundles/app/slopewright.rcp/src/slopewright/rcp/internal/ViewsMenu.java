@@ -1,5 +1,6 @@
 package slopewright.rcp.internal;
 
+import java.text.Collator;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -35,7 +36,7 @@ final class ViewsMenu extends ContributionItem {
         int at = index < 0 ? menu.getItemCount() : index;
         List<IViewDescriptor> views = page == null ? List.of() : Stream.of(page.getShowViewShortcuts()).distinct()
                 .map(window.getWorkbench().getViewRegistry()::find).filter(view -> view != null)
-                .sorted(Comparator.comparing(IViewDescriptor::getLabel)).toList();
+                .sorted(Comparator.comparing(IViewDescriptor::getLabel, Collator.getInstance())).toList();
         for (IViewDescriptor view : views) {
             add(menu, at++, page, view);
         }

@@ -1,15 +1,14 @@
 package slopewright.ui.properties;
 
 import java.util.Locale;
-import java.util.MissingResourceException;
 import java.util.Optional;
-import java.util.ResourceBundle;
 
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 import slopewright.model.util.ValueRange;
+import slopewright.ui.Texts;
 import slopewright.ui.units.Quantity;
 import slopewright.ui.units.QuantityFormat;
 
@@ -25,10 +24,6 @@ import slopewright.ui.units.QuantityFormat;
  */
 public record AttributeInfo(EStructuralFeature feature, String label, Quantity quantity, String group, String help,
         Optional<ValueRange> range) {
-
-    private static ResourceBundle texts() {
-        return ResourceBundle.getBundle("slopewright.ui.properties.attributes", Locale.getDefault(), AttributeInfo.class.getClassLoader());
-    }
 
     /**
      * Returns what is known of a feature of a class.
@@ -78,11 +73,7 @@ public record AttributeInfo(EStructuralFeature feature, String label, Quantity q
     }
 
     private static Optional<String> text(String key) {
-        try {
-            return Optional.of(texts().getString(key));
-        } catch (MissingResourceException e) {
-            return Optional.empty();
-        }
+        return Texts.beside(AttributeInfo.class, "attributes").find(key);
     }
 
     private static String stem(String name) {
