@@ -52,6 +52,7 @@ public final class ValueNames {
             case "" -> Message.of("value.total", exact);
             case "deg" -> Message.of("value.degrees", exact);
             case "min" -> Message.of("value.minutes", exact);
+            case "code" -> Message.of("value.code-number", exact);
             default -> Message.of("value.unit", exact, Words.name(unit));
         };
     }
