@@ -138,6 +138,12 @@ sources_changed() {
     [ -n "$newer" ]
 }
 
+# forget_classes : drops what was compiled before. The compiler takes only the sources that changed, and a class that did not change
+# goes on calling what another one no longer has.
+forget_classes() {
+    rm -rf "$root"/bundles/*/*/target/classes
+}
+
 # build_product : builds the product and keeps a copy of it that later builds do not disturb.
 build_product() {
     sources_changed || return 0
@@ -147,6 +153,7 @@ build_product() {
     mkdir -p "$cache/products"
     : > "$begun"
     say "Building Slopewright (log in ${log#"$root"/}) ..."
+    forget_classes
     if ! (cd "$root" && "$maven" -B -ntp verify -DskipTests -Dcheckstyle.skip=true "${build_stamp[@]}" -pl releng/product -am) > "$log" 2>&1 < /dev/null; then
         grep -E '^\[ERROR\]|^error:' "$log" | head -n 30 >&2
         rm -f "$begun"
