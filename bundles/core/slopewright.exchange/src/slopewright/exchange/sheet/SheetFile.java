@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -40,7 +41,14 @@ public final class SheetFile {
 
     private static final String FORMULA_STARTS = "=+-@\t\r\n";
     private static final String EPOCH = "2000-01-01T00:00:00Z";
-    private static final int MOST_WIDTH = 40;
+    /** Longer text is broken into lines, widths in letters. */
+    private static final int MOST_WIDTH = 44;
+    private static final int LEAST_WIDTH = 6;
+    private static final int NOTES_WIDTH = 120;
+    private static final double LINE_PT = 13.5;
+    /** So many letters side by side are still 8 points high on a sheet of A4 and of A3 that lies on its side. */
+    private static final int ON_A4 = 205;
+    private static final int ON_A3 = 297;
     private static final int HEAD_PT = 9;
 
     private SheetFile() {
@@ -88,9 +96,16 @@ public final class SheetFile {
             try (Worksheet notes = book.newWorksheet(sheet.words().text(Message.of("sheet.notes")))) {
                 List<String> lines = new ArrayList<>(sheet.notes());
                 sheet.made().ifPresent(made -> lines.addAll(lines(sheet.words(), made)));
+                notes.width(0, NOTES_WIDTH);
+                notes.pageOrientation("landscape");
+                notes.setFitToPage(true);
+                notes.fitToWidth((short) 1);
+                notes.fitToHeight((short) 0);
                 for (int i = 0; i < lines.size(); i++) {
                     notes.value(i, 0, clean(lines.get(i)));
+                    notes.rowHeight(i, LINE_PT * lines(lines.get(i), NOTES_WIDTH));
                 }
+                notes.range(0, 0, Math.max(0, lines.size() - 1), 0).style().wrapText(true).verticalAlignment("top").set();
             }
         }
         return timeless(out.toByteArray());
@@ -113,9 +128,7 @@ public final class SheetFile {
     private static void fill(Worksheet table, Sheet sheet) {
         for (int c = 0; c < sheet.columns().size(); c++) {
             table.value(0, c, clean(sheet.columns().get(c)));
-            int column = c;
-            int widest = sheet.rows().stream().mapToInt(row -> row.get(column).text().length()).max().orElse(0);
-            table.width(c, Math.min(MOST_WIDTH, Math.max(widest, sheet.columns().get(c).length()) + 2));
+            table.width(c, width(sheet, c));
         }
         for (int r = 0; r < sheet.rows().size(); r++) {
             List<SheetCell> row = sheet.rows().get(r);
@@ -130,10 +143,43 @@ public final class SheetFile {
         table.range(0, 0, 0, sheet.columns().size() - 1).style().bold().wrapText(true).set();
         for (int c = 0; c < sheet.columns().size(); c++) {
             format(table, sheet, c);
+            if (!sheet.rows().isEmpty()) {
+                table.range(1, c, sheet.rows().size(), c).style().wrapText(true).verticalAlignment("top").set();
+            }
+        }
+        for (int r = 0; r <= sheet.rows().size(); r++) {
+            int row = r;
+            table.rowHeight(r, LINE_PT * IntStream.range(0, sheet.columns().size()).map(column -> lines(row == 0
+                    ? sheet.columns().get(column) : sheet.rows().get(row - 1).get(column).text(), width(sheet, column))).max().orElse(1));
         }
         table.freezePane(0, 1);
         print(table, sheet);
         table.repeatRows(0);
+    }
+
+    /** A number or a word is never broken, other text is, and so is the heading. */
+    private static int width(Sheet sheet, int column) {
+        int widest = sheet.rows().stream().map(row -> row.get(column)).mapToInt(cell -> cell.number().isPresent() ? cell.text().length()
+                : Math.max(Math.min(MOST_WIDTH, cell.text().length()), longestWord(cell.text()))).max().orElse(0);
+        return Math.max(LEAST_WIDTH, Math.max(widest, longestWord(sheet.columns().get(column)))) + 2;
+    }
+
+    /** Returns into how many lines a text is broken between its words, a little room on the safe side. */
+    private static int lines(String text, int width) {
+        int count = 1;
+        int used = 0;
+        for (String word : text.split("\\s")) {
+            if (used > 0 && used + 1 + word.length() > width) {
+                count++;
+                used = 0;
+            }
+            used += word.length() + 1;
+        }
+        return count;
+    }
+
+    private static int longestWord(String text) {
+        return Stream.of(text.split("\\s")).mapToInt(String::length).max().orElse(0);
     }
 
     /** Shows as many decimals as the numbers of a column are rounded to, so that a zero at the end is not lost. */
@@ -145,12 +191,20 @@ public final class SheetFile {
         }
     }
 
-    /** On its side, all columns on one page, what the table is and what it was made from at the head, the page at the foot. */
+    /**
+     * On its side, on A4 or A3, all columns on one page where they can be read there, else on several with the first columns on each; what
+     * the table is and what it was made from at the head, the page at the foot.
+     */
     private static void print(Worksheet table, Sheet sheet) {
         table.pageOrientation("landscape");
-        table.paperSize(PaperSize.A4_PAPER);
+        int letters = IntStream.range(0, sheet.columns().size()).map(column -> width(sheet, column)).sum();
+        int pages = (letters + ON_A3 - 1) / ON_A3;
+        table.paperSize(letters <= ON_A4 ? PaperSize.A4_PAPER : PaperSize.A3_PAPER);
         table.setFitToPage(true);
-        table.fitToWidth((short) 1);
+        table.fitToWidth((short) Math.max(1, pages));
+        if (pages > 1) {
+            table.repeatCols(0, Math.min(2, sheet.columns().size() - 1));
+        }
         table.fitToHeight((short) 0);
         table.header(coded(sheet.title()), Position.LEFT, HEAD_PT);
         table.header(coded(sheet.made().map(made -> head(sheet, made)).orElse("")), Position.RIGHT, HEAD_PT);

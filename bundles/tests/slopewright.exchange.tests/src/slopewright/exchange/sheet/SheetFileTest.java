@@ -66,6 +66,29 @@ class SheetFileTest {
         }
     }
 
+    /**
+     * Thirty numbers of ten digits and a sentence of 200 letters: a page of A3 on its side, 420 mm, holds about 300 letters of 8 points, so
+     * it takes two, and the sentence has lines of its own instead of 200 letters of width.
+     */
+    @Test
+    void aWideTableStaysLargeEnoughToBeRead() throws IOException, ParserConfigurationException, SAXException {
+        List<String> columns = new ArrayList<>(List.of("name"));
+        List<SheetCell> row = new ArrayList<>(List.of(SheetCell.text("five five ".repeat(20).strip())));
+        for (int i = 0; i < 30; i++) {
+            columns.add("number " + i);
+            row.add(SheetCell.number(123456.789, 3));
+        }
+        Path file = Files.write(folder.resolve("wide.xlsx"), SheetFile.xlsx(new Sheet("Wide", columns, List.of(row), List.of())));
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+            Element table = parse(zip, "xl/worksheets/sheet1.xml");
+            Element setup = (Element) table.getElementsByTagName("pageSetup").item(0);
+            assertEquals("2", setup.getAttribute("fitToWidth"));
+            assertEquals("8", setup.getAttribute("paperSize"), "A3 in Office Open XML");
+            assertTrue(Double.parseDouble(((Element) table.getElementsByTagName("col").item(0)).getAttribute("width")) < 60);
+            assertTrue(Double.parseDouble(((Element) table.getElementsByTagName("row").item(1)).getAttribute("ht")) > 50, "five lines");
+        }
+    }
+
     /** On its side, one page wide, head repeated, origin in the head of the page; -37.500 shows its zeros. Read as XML. */
     @Test
     void aWorkbookPrints() throws IOException, ParserConfigurationException, SAXException {
