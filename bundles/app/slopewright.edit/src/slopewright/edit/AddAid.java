@@ -77,7 +77,8 @@ public final class AddAid extends RecordedEdit {
 
     @Override
     protected void apply() {
-        Project project = Projects.project(host).orElseThrow(() -> new EditException(Projects.label(host) + " is part of no project"));
+        Project project = Projects.project(host).orElseThrow(() -> new EditException(Message.said("edit.no-project",
+                Projects.label(host))));
         host.getAids().add(aid);
         if (aid.getUnits().isEmpty()) {
             aid.setSlopeDeg(Proposals.layOut(aid, rules).slopeDeg());

@@ -6,6 +6,7 @@ import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
+import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
@@ -41,10 +42,10 @@ public final class AddChild extends RecordedEdit {
     static AddChild named(String label, EObject parent, EReference reference, Identified child) {
         if (!parent.eClass().getEAllReferences().contains(reference) || !reference.isContainment()
                 || !reference.getEReferenceType().isInstance(child)) {
-            throw new EditException(child.eClass().getName() + " is no " + reference.getName() + " of " + parent.eClass().getName());
+            throw new EditException(Message.said("edit.no-part", child.eClass().getName(), reference.getName(), parent.eClass().getName()));
         }
         if (child.eContainer() != null) {
-            throw new EditException(Projects.label(child) + " is part of something already");
+            throw new EditException(Message.said("edit.placed", Projects.label(child)));
         }
         return new AddChild(label, parent, reference, child);
     }
@@ -61,7 +62,7 @@ public final class AddChild extends RecordedEdit {
 
     @Override
     protected void apply() {
-        Project project = Projects.project(parent).orElseThrow(() -> new EditException("the element to add to is no part of a project"));
+        Project project = Projects.project(parent).orElseThrow(() -> new EditException(Message.of("edit.parent-no-project")));
         Ids.assign(child, project);
         if (reference.isMany()) {
             @SuppressWarnings("unchecked")

@@ -1,6 +1,7 @@
 package slopewright.edit;
 
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.model.Aerodrome;
 import slopewright.model.ApproachHost;
 import slopewright.model.Obstacle;
@@ -39,7 +40,7 @@ public final class AddObstacle {
      */
     public static AddChild at(ApproachHost host, FramePoint top, String name) {
         Aerodrome aerodrome = Projects.project(host).map(Project::getAerodrome)
-                .orElseThrow(() -> new EditException(Projects.label(host) + " belongs to no aerodrome"));
+                .orElseThrow(() -> new EditException(Message.said("edit.no-aerodrome-of", Projects.label(host))));
         Place place = SlopewrightFactory.eINSTANCE.createPlace();
         SiteFrame frame = SiteFrame.of(host);
         frame.fromFrame(top, place);

@@ -6,6 +6,7 @@ import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.edit.internal.UnitPlaces;
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
 
 /** Brings light units into line with one of them: onto its bar line, or to its distance from the centre line. */
@@ -53,7 +54,7 @@ public final class AlignUnits extends RecordedEdit {
     protected void apply() {
         Double line = onBar ? lead.getAlongM() : lead.getRightM();
         if (units.size() < 2 || line == null) {
-            throw new EditException(units.size() < 2 ? "two units at least are needed" : "the place of the unit that leads is not known");
+            throw new EditException(Message.of(units.size() < 2 ? "edit.two-units" : "edit.no-leader"));
         }
         for (LightUnit unit : units) {
             if (onBar) {

@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.EObject;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.remedy.Remedy;
 import slopewright.evaluation.remedy.RemedyChange;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.RunwayEnd;
@@ -40,7 +41,7 @@ public final class CarryOutRemedy extends RecordedEdit {
      */
     public static CarryOutRemedy of(String label, AidEvaluation evaluation, Remedy remedy) {
         if (!remedy.helps()) {
-            throw new EditException(remedy.message().english());
+            throw new EditException(remedy.message());
         }
         return new CarryOutRemedy(label, evaluation.aid(), evaluation.rules(), remedy);
     }
@@ -49,7 +50,7 @@ public final class CarryOutRemedy extends RecordedEdit {
     protected Collection<? extends EObject> scope() {
         List<EObject> scope = new ArrayList<>(List.of(aid));
         scope.addAll(aid.getUnits());
-        ApproachHost host = Projects.host(aid).orElseThrow(() -> new EditException("the aid belongs to no runway end and no helipad"));
+        ApproachHost host = Projects.host(aid).orElseThrow(() -> new EditException(Message.of("edit.no-host")));
         scope.add(host);
         if (host instanceof RunwayEnd end) {
             scope.add(end.getThreshold());

@@ -7,6 +7,7 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.evaluation.Confirmations;
+import slopewright.messages.Message;
 import slopewright.model.Project;
 import slopewright.model.ValueConfirmation;
 
@@ -30,10 +31,10 @@ public final class ConfirmValue extends RecordedEdit {
      */
     public static ConfirmValue of(Project project, ValueConfirmation confirmation) {
         if (confirmation.eContainer() != null) {
-            throw new EditException("the confirmation is part of something already");
+            throw new EditException(Message.of("edit.confirmation-placed"));
         }
         if (!Confirmations.isWhole(confirmation)) {
-            throw new EditException("a confirmation names the document, the person who read it, and the day");
+            throw new EditException(Message.of("edit.confirmation"));
         }
         return new ConfirmValue(project, confirmation);
     }

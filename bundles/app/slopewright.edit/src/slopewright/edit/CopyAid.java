@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.edit.internal.UnitPlaces;
 import slopewright.evaluation.Proposals;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.LightUnit;
@@ -81,10 +82,11 @@ public final class CopyAid extends RecordedEdit {
 
     @Override
     protected void apply() {
-        Project project = Projects.project(target).orElseThrow(() -> new EditException(Projects.label(target) + " is part of no project"));
-        ApproachHost source = Projects.host(aid).orElseThrow(() -> new EditException("the aid belongs to no runway end and no helipad"));
+        Project project = Projects.project(target).orElseThrow(() -> new EditException(Message.said("edit.no-project",
+                Projects.label(target))));
+        ApproachHost source = Projects.host(aid).orElseThrow(() -> new EditException(Message.of("edit.no-host")));
         if (source == target) {
-            throw new EditException(Projects.label(aid) + " stands there already");
+            throw new EditException(Message.said("edit.there-already", Projects.label(aid)));
         }
         ApproachAid made = EcoreUtil.copy(aid);
         Ids.elements(made).forEach(element -> element.setId(null));

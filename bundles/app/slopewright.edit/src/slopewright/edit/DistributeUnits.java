@@ -7,6 +7,7 @@ import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.edit.internal.UnitPlaces;
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
 
 /** Spaces light units equally across the runway; the innermost and the outermost stay. Units on both sides are two rows. */
@@ -41,7 +42,7 @@ public final class DistributeUnits extends RecordedEdit {
         List<LightUnit> left = side(-1);
         List<LightUnit> right = side(1);
         if (left.size() < LEAST && right.size() < LEAST) {
-            throw new EditException("three units at least on one side are needed, so that there is one between two others");
+            throw new EditException(Message.of("edit.three-units"));
         }
         space(left);
         space(right);

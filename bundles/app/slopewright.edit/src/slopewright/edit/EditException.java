@@ -1,16 +1,31 @@
 package slopewright.edit;
 
-/** An edit that cannot be made, with the reason for people; the project is as it was before. */
-public final class EditException extends RuntimeException {
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
+
+/** An edit that cannot be made, with the reason for people; the project is as it was before. Its own message is in English. */
+public final class EditException extends RuntimeException implements Reasoned {
 
     private static final long serialVersionUID = 1L;
+
+    private final transient Message reason;
 
     /**
      * Makes the exception.
      *
-     * @param message one sentence for people: what cannot be done and why
+     * @param reason one sentence for people: what cannot be done and why
      */
-    public EditException(String message) {
-        super(message);
+    public EditException(Message reason) {
+        this.reason = reason;
+    }
+
+    @Override
+    public Message reason() {
+        return reason;
+    }
+
+    @Override
+    public String getMessage() {
+        return reason.english();
     }
 }

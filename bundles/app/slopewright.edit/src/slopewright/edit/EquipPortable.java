@@ -54,7 +54,7 @@ public final class EquipPortable extends RecordedEdit {
 
     @Override
     protected void apply() {
-        Project project = Projects.project(aid).orElseThrow(() -> new EditException("the aid is part of no project"));
+        Project project = Projects.project(aid).orElseThrow(() -> new EditException(Message.of("edit.aid-no-project")));
         Aerodrome aerodrome = project.getAerodrome();
         EquipmentType type = UnitKind.ofFamily(String.valueOf(aid.getFamilyKey())).map(UnitKind::sample)
                 .orElseGet(SlopewrightFactory.eINSTANCE::createEquipmentType);

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.evaluation.ReadBacks;
+import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
@@ -41,15 +42,15 @@ public final class KeepReadBack extends RecordedEdit {
         Set<Identified> holders = new LinkedHashSet<>();
         elements.forEach(element -> ReadBacks.holder(element).ifPresent(holders::add));
         if (holders.isEmpty()) {
-            throw new EditException("nothing was chosen that can be read back");
+            throw new EditException(Message.of("edit.nothing-to-read-back"));
         }
         Project project = Projects.project(holders.iterator().next())
-                .orElseThrow(() -> new EditException("what is part of no project cannot be read back"));
+                .orElseThrow(() -> new EditException(Message.of("edit.read-back-no-project")));
         if (!SignedNames.isName(person)) {
-            throw new EditException("a read-back names the person who read");
+            throw new EditException(Message.of("edit.read-back-person"));
         }
         if (ReadBacks.isAuthor(project, person)) {
-            throw new EditException(person + " is the author of the project; a second person reads back");
+            throw new EditException(Message.said("edit.read-back-author", person));
         }
         return new KeepReadBack(project, List.copyOf(holders), person.strip(), date);
     }

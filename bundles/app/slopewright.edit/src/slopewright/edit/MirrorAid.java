@@ -6,6 +6,7 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.messages.Message;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
@@ -44,10 +45,10 @@ public final class MirrorAid extends RecordedEdit {
     @Override
     protected void apply() {
         if (aid.getSide() == AidSide.BOTH) {
-            throw new EditException(Projects.label(aid) + " stands on both sides already");
+            throw new EditException(Message.said("edit.both-sides", Projects.label(aid)));
         }
         if (aid.getUnits().isEmpty()) {
-            throw new EditException(Projects.label(aid) + " has no units to mirror");
+            throw new EditException(Message.said("edit.no-units", Projects.label(aid)));
         }
         aid.setSide(aid.getSide() == AidSide.LEFT ? AidSide.RIGHT : AidSide.LEFT);
         aid.setAxisTurnDeg(opposite(aid.getAxisTurnDeg()));

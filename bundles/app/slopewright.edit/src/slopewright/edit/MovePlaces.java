@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.messages.Message;
 import slopewright.model.Place;
 import slopewright.model.SlopewrightPackage.Literals;
 
@@ -34,7 +35,7 @@ public final class MovePlaces extends RecordedEdit {
      */
     public static MovePlaces of(String label, List<Place> places, List<Place> to) {
         if (places.size() != to.size()) {
-            throw new EditException("there are " + places.size() + " places and not " + to.size());
+            throw new EditException(Message.said("edit.places", places.size(), to.size()));
         }
         return new MovePlaces(label, places, to);
     }

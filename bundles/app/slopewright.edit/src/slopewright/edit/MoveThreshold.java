@@ -9,6 +9,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
 import slopewright.model.Aerodrome;
 import slopewright.model.Place;
 import slopewright.model.ProfilePoint;
@@ -78,14 +79,14 @@ public final class MoveThreshold extends RecordedEdit {
     @Override
     protected void apply() {
         if (end.getThreshold() == null) {
-            throw new EditException("the threshold of " + end.getDesignator() + " has no place");
+            throw new EditException(Message.said("edit.no-threshold", end.getDesignator()));
         }
         Optional<Line> before = line();
         MovePlaces.take(end.getThreshold(), to);
         Optional<Line> after = line();
         if (before.isPresent() && after.isPresent()) {
             if (after.get().lengthM() < LEAST_APART_M) {
-                throw new EditException("the thresholds would lie on each other");
+                throw new EditException(Message.of("edit.thresholds"));
             }
             follow(before.get(), after.get());
         }

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.edit.internal.UnitPlaces;
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
 
 /**
@@ -57,7 +58,7 @@ public final class MoveUnits extends RecordedEdit {
     @Override
     protected void apply() {
         if (!Double.isFinite(alongM) || !Double.isFinite(rightM)) {
-            throw new EditException("units cannot be moved by a distance that is not finite");
+            throw new EditException(Message.of("edit.no-distance"));
         }
         for (LightUnit unit : units) {
             move(unit);

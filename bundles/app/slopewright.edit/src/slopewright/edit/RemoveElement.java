@@ -11,6 +11,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
@@ -44,9 +45,9 @@ public final class RemoveElement extends RecordedEdit {
     }
 
     static RemoveElement named(String label, Identified element) {
-        Project project = Projects.project(element).orElseThrow(() -> new EditException("what is part of no project cannot be removed"));
+        Project project = Projects.project(element).orElseThrow(() -> new EditException(Message.of("edit.remove-no-project")));
         if (element.eContainer() == null) {
-            throw new EditException("the project itself cannot be removed");
+            throw new EditException(Message.of("edit.remove-project"));
         }
         return new RemoveElement(label, element, uses(element, project));
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.evaluation.Proposals;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
@@ -47,8 +48,9 @@ public final class ResolveAid extends RecordedEdit {
 
     @Override
     protected void apply() {
-        ApproachHost host = Projects.host(aid).orElseThrow(() -> new EditException("the aid belongs to no runway end and no helipad"));
-        Project project = Projects.project(host).orElseThrow(() -> new EditException(Projects.label(host) + " is part of no project"));
+        ApproachHost host = Projects.host(aid).orElseThrow(() -> new EditException(Message.of("edit.no-host")));
+        Project project = Projects.project(host).orElseThrow(() -> new EditException(Message.said("edit.no-project",
+                Projects.label(host))));
         Proposals.layOut(aid, rules);
         Ids.assign(aid, project);
     }

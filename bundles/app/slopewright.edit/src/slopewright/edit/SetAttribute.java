@@ -7,6 +7,8 @@ import java.util.Objects;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.messages.Message;
+
 /** Gives one attribute of one element another value. */
 public final class SetAttribute extends RecordedEdit {
 
@@ -35,11 +37,11 @@ public final class SetAttribute extends RecordedEdit {
 
     static SetAttribute named(String label, EObject element, EAttribute attribute, Object value) {
         if (!element.eClass().getEAllAttributes().contains(attribute) || attribute.isID() || !attribute.isChangeable()) {
-            throw new EditException(element.eClass().getName() + " has no attribute " + attribute.getName() + " that can be changed");
+            throw new EditException(Message.said("edit.no-attribute", element.eClass().getName(), attribute.getName()));
         }
         boolean finite = !(value instanceof Double number) || Double.isFinite(number);
         if (value != null && !(attribute.getEAttributeType().isInstance(value) && finite)) {
-            throw new EditException("'" + value + "' is no value for " + words(attribute.getName()));
+            throw new EditException(Message.said("edit.no-value", value, words(attribute.getName())));
         }
         return new SetAttribute(label, element, attribute, value);
     }

@@ -6,6 +6,8 @@ import java.util.List;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
+import slopewright.messages.Message;
+
 /** Changes which elements an element refers to, such as the aeroplane groups of a runway end or the equipment of an aid. */
 public final class SetReferences extends RecordedEdit {
 
@@ -30,14 +32,14 @@ public final class SetReferences extends RecordedEdit {
      */
     public static SetReferences of(EObject element, EReference reference, Collection<? extends EObject> targets) {
         if (!element.eClass().getEAllReferences().contains(reference) || reference.isContainment()) {
-            throw new EditException(element.eClass().getName() + " does not refer to elements by " + reference.getName());
+            throw new EditException(Message.said("edit.no-reference", element.eClass().getName(), reference.getName()));
         }
         if (!reference.isMany() && targets.size() > 1) {
-            throw new EditException(reference.getName() + " refers to one element, not to " + targets.size());
+            throw new EditException(Message.said("edit.one-element", reference.getName(), targets.size()));
         }
         if (!targets.stream().allMatch(reference.getEReferenceType()::isInstance)) {
             String type = reference.getEReferenceType().getName();
-            throw new EditException(reference.getName() + " refers to elements of the type " + type + " only");
+            throw new EditException(Message.said("edit.other-type", reference.getName(), type));
         }
         return new SetReferences(element, reference, List.copyOf(targets));
     }

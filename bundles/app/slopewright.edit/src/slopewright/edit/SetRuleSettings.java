@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 
 import slopewright.evaluation.Proposals;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.LightUnit;
 import slopewright.siting.Siting;
@@ -52,8 +53,7 @@ public final class SetRuleSettings extends RecordedEdit {
         for (LightUnit unit : aid.getUnits()) {
             Double setting = settings.get(String.valueOf(unit.getLabel()));
             if (setting == null) {
-                throw new EditException("the rule set has no unit named '" + unit.getLabel() + "' in this layout; "
-                        + "lay the aid out again instead");
+                throw new EditException(Message.said("edit.no-such-unit", unit.getLabel()));
             }
             unit.setSettingDeg(Math.round(setting * STEPS_PER_DEG) / STEPS_PER_DEG);
         }

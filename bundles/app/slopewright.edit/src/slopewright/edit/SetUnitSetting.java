@@ -1,5 +1,6 @@
 package slopewright.edit;
 
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
 import slopewright.model.SlopewrightPackage;
 
@@ -18,7 +19,7 @@ public final class SetUnitSetting {
      */
     public static RecordedEdit to(LightUnit unit, double settingDeg) {
         if (!(Math.abs(settingDeg) < 90)) {
-            throw new EditException("a setting lies between -90° and 90°, not at " + settingDeg + "°");
+            throw new EditException(Message.said("edit.setting", settingDeg));
         }
         return SetAttribute.named("Set unit", unit, SlopewrightPackage.Literals.LIGHT_UNIT__SETTING_DEG, settingDeg);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
 
+import slopewright.messages.Message;
 import slopewright.model.Aerodrome;
 import slopewright.model.GroundLevel;
 import slopewright.model.Identified;
@@ -35,12 +36,12 @@ public final class TakeSurvey extends RecordedEdit {
      */
     public static TakeSurvey of(String label, Project project, List<Identified> elements) {
         if (project.getAerodrome() == null) {
-            throw new EditException("the project has no aerodrome");
+            throw new EditException(Message.of("edit.no-aerodrome"));
         }
         for (Identified element : elements) {
             boolean fits = element instanceof Obstacle || element instanceof GroundLevel || element instanceof SurveyBlock;
             if (!fits || element.eContainer() != null) {
-                throw new EditException(element.eClass().getName() + " cannot be taken of a survey, or is part of something already");
+                throw new EditException(Message.said("edit.no-survey", element.eClass().getName()));
             }
         }
         return new TakeSurvey(label, project, List.copyOf(elements));

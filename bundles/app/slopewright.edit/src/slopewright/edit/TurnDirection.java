@@ -7,6 +7,7 @@ import org.eclipse.emf.ecore.EObject;
 
 import slopewright.evaluation.landing.TakenDirection;
 import slopewright.geometry.Angles;
+import slopewright.messages.Message;
 import slopewright.model.ApproachDirection;
 
 /** Turns an approach direction of a helipad about its hover point; the aids of the direction turn along. */
@@ -39,7 +40,7 @@ public final class TurnDirection extends RecordedEdit {
     @Override
     protected void apply() {
         if (!Double.isFinite(trueDeg)) {
-            throw new EditException("a direction cannot be turned to a bearing that is not finite");
+            throw new EditException(Message.of("edit.no-bearing"));
         }
         TakenDirection.turn(direction, Angles.normaliseBearingDeg(trueDeg));
     }

@@ -13,6 +13,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import slopewright.evaluation.ProjectRules;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachDirection;
 import slopewright.model.ApproachHost;
@@ -184,7 +185,7 @@ final class RandomEdits {
 
     private <T> T pick(List<T> choices) {
         if (choices.isEmpty()) {
-            throw new EditException("the project has nothing for it");
+            throw new EditException(Message.said("plain", "the project has nothing for it"));
         }
         return choices.get(random.nextInt(choices.size()));
     }

@@ -110,7 +110,7 @@ public final class SectionView extends LateView {
             try {
                 document.ifPresent(open -> open.history().perform(edit));
             } catch (EditException e) {
-                readout.show(String.valueOf(e.getMessage()), List.of(), List.of());
+                readout.show(MessageTexts.reason(e), List.of(), List.of());
             }
         }
 

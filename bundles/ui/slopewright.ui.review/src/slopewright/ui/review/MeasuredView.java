@@ -186,7 +186,7 @@ public final class MeasuredView extends LateView {
             try {
                 document.history().perform(edit);
             } catch (EditException e) {
-                hint.setText(e.getMessage());
+                hint.setText(MessageTexts.reason(e));
             }
             table.viewer().getControl().getDisplay().asyncExec(this::update);
         });

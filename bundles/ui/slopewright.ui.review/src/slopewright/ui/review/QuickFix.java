@@ -16,6 +16,7 @@ import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
@@ -127,6 +128,6 @@ public final class QuickFix {
 
     private static AidEvaluation aid(ProjectEvaluation evaluation, String id) {
         return evaluation.aid(Ids.find(evaluation.project(), id).filter(ApproachAid.class::isInstance).map(ApproachAid.class::cast)
-                .orElseThrow(() -> new EditException(Messages.get("fix.gone"))));
+                .orElseThrow(() -> new EditException(Message.said("plain", Messages.get("fix.gone")))));
     }
 }

@@ -24,6 +24,7 @@ import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.geometry.Decimals;
 import slopewright.model.Identified;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.properties.CellEditing;
 import slopewright.ui.properties.CheckedTextCellEditor;
 import slopewright.ui.theme.TypeScale;
@@ -255,7 +256,7 @@ final class ElementTable {
                     column(index).edit(edited, String.valueOf(typed));
                 }
             } catch (IllegalArgumentException | EditException e) {
-                wrong = e.getMessage();
+                wrong = MessageTexts.reason(e);
             }
             return wrong;
         }

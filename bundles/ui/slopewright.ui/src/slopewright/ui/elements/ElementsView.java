@@ -270,7 +270,7 @@ public final class ElementsView extends LateView {
             }
             return true;
         } catch (EditException | IllegalArgumentException e) {
-            refuse(e.getMessage());
+            refuse(MessageTexts.reason(e));
             return false;
         }
     }

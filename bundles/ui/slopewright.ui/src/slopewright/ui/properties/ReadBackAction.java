@@ -51,7 +51,7 @@ final class ReadBackAction extends Action {
             KeepReadBack.of(List.of(target), name, today);
             return null;
         } catch (EditException e) {
-            return e.getMessage();
+            return MessageTexts.reason(e);
         }
     }
 }

@@ -180,7 +180,7 @@ public final class ReadBackDialog extends TitleAreaDialog {
         try {
             edit = KeepReadBack.of(wanted, name.getText(), LocalDate.parse(date.getText().strip()));
         } catch (EditException e) {
-            fault = e.getMessage();
+            fault = MessageTexts.reason(e);
         } catch (DateTimeParseException e) {
             fault = PropertyTexts.get("readBack.bad-date");
         }

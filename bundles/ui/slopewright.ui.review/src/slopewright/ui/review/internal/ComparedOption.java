@@ -23,6 +23,7 @@ import slopewright.evaluation.WheelClearance;
 import slopewright.evaluation.comparison.Candidate;
 import slopewright.evaluation.comparison.FamilyComparison;
 import slopewright.evaluation.comparison.OperationalContext;
+import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
@@ -87,7 +88,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
                 + Messages.get("comparison." + side.name().toLowerCase(Locale.ROOT)));
         try {
             ApproachHost host = (ApproachHost) Ids.find(evaluation.project(), hostId)
-                    .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
+                    .orElseThrow(() -> new EditException(Message.said("plain", Messages.get("comparison.gone"))));
             Candidate candidate = FamilyComparison.of(evaluation, host, family, Optional.of(side));
             if (candidate.siting().isEmpty()) {
                 return without(MessageTexts.of(Families.name(family)), place, evaluation, family, candidate.rules(),
@@ -111,7 +112,7 @@ public record ComparedOption(String name, Place place, IndicatorFamily family, S
     public static ComparedOption under(ProjectEvaluation evaluation, String aidId, RuleSet rules) {
         String name = MessageTexts.of(rules.descriptor().name()) + " (" + rules.edition() + ")";
         ApproachAid aid = (ApproachAid) Ids.find(evaluation.project(), aidId)
-                .orElseThrow(() -> new EditException(Messages.get("comparison.gone")));
+                .orElseThrow(() -> new EditException(Message.said("plain", Messages.get("comparison.gone"))));
         IndicatorFamily family = evaluation.aid(aid).family().orElseThrow();
         Place place = new Place(aidId, Optional.empty(), MessageTexts.path(aid));
         try {

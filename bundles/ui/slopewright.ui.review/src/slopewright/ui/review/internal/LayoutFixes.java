@@ -21,6 +21,7 @@ import slopewright.edit.SetAttribute;
 import slopewright.edit.SetRuleSettings;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Proposals;
+import slopewright.messages.Message;
 import slopewright.model.LightUnit;
 import slopewright.model.SlopewrightPackage.Literals;
 import slopewright.siting.Siting;
@@ -88,7 +89,7 @@ public enum LayoutFixes {
         for (LightUnit unit : now.aid().getUnits()) {
             UnitPlan plan = solved.get(String.valueOf(unit.getLabel()));
             if (plan == null || unit.getRightM() == null) {
-                throw new EditException(Messages.get("fix.otherUnits"));
+                throw new EditException(Message.said("plain", Messages.get("fix.otherUnits")));
             }
             parts.add(MoveUnits.by(List.of(unit), 0, Math.round(plan.place().rightM() * STEPS_PER_M) / STEPS_PER_M - unit.getRightM()));
         }

@@ -11,7 +11,6 @@ import slopewright.evaluation.remedy.Remedy;
 import slopewright.messages.Message;
 import slopewright.siting.SitingException;
 import slopewright.standards.RemedyKind;
-import slopewright.ui.MessageTexts;
 
 /** Edits that carry out the computed remedies against a penetrated obstacle surface. */
 public final class ObstacleFixes {
@@ -30,12 +29,12 @@ public final class ObstacleFixes {
     public static RecordedEdit edit(AidEvaluation evaluation, RemedyKind kind) {
         List<Remedy> remedies = Remedies.of(evaluation);
         if (remedies.isEmpty() && evaluation.obstacles().value().filter(found -> found.isPenetrated()).isEmpty()) {
-            throw new EditException(Messages.get("fix.nothingPenetrates"));
+            throw new EditException(Message.said("plain", Messages.get("fix.nothingPenetrates")));
         }
         Remedy remedy = remedies.stream().filter(found -> found.kind() == kind).findFirst()
-                .orElseThrow(() -> new EditException(MessageTexts.of(Message.of("remedy.not-listed"))));
+                .orElseThrow(() -> new EditException(Message.of("remedy.not-listed")));
         if (!remedy.helps()) {
-            throw new EditException(MessageTexts.of(remedy.message()));
+            throw new EditException(remedy.message());
         }
         return CarryOutRemedy.of(label(kind), evaluation, remedy);
     }

@@ -50,7 +50,7 @@ final class ObstacleActions {
         } catch (SitingException e) {
             context.notice(MessageTexts.of(e.reason()));
         } catch (EditException e) {
-            context.notice(e.getMessage());
+            context.notice(MessageTexts.reason(e));
         }
     }
 }

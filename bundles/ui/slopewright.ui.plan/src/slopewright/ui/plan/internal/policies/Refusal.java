@@ -7,6 +7,7 @@ import org.eclipse.emf.ecore.EObject;
 
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
+import slopewright.messages.Message;
 
 /** What stands for an edit that cannot be made, so that the user is told why when trying. */
 final class Refusal extends RecordedEdit {
@@ -25,6 +26,6 @@ final class Refusal extends RecordedEdit {
 
     @Override
     protected void apply() {
-        throw new EditException(reason);
+        throw new EditException(Message.said("plain", reason));
     }
 }

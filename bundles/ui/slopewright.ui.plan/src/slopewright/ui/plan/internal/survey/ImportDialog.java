@@ -255,7 +255,7 @@ public final class ImportDialog extends TitleAreaDialog {
         } catch (IOException e) {
             setErrorMessage(MessageTexts.reason(e));
         } catch (EditException e) {
-            setErrorMessage(e.getMessage());
+            setErrorMessage(MessageTexts.reason(e));
         }
     }
 

@@ -11,6 +11,7 @@ import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
 import slopewright.edit.SetAttribute;
 import slopewright.geometry.FramePoint;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.ProfilePoint;
@@ -47,7 +48,7 @@ final class GroundPoints {
     }
 
     private static RunwayEnd endOf(ApproachAid aid) {
-        return end(aid.eContainer()).orElseThrow(() -> new EditException(Messages.get("section.ground.no-runway")));
+        return end(aid.eContainer()).orElseThrow(() -> new EditException(Message.said("plain", Messages.get("section.ground.no-runway"))));
     }
 
     /**

@@ -108,7 +108,7 @@ public final class SectionTrial {
             trial = edit.apply(copy);
             trial.execute();
         } catch (EditException e) {
-            return failed(String.valueOf(e.getMessage()));
+            return failed(MessageTexts.reason(e));
         }
         try {
             AidEvaluation proposal = evaluation().aid(copy);
