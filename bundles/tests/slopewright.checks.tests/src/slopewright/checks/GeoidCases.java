@@ -2,6 +2,8 @@ package slopewright.checks;
 
 import java.util.List;
 
+import slopewright.siting.site.GeoidModel;
+
 /**
  * Cases of the rule about the geoid offset. The place and -31.628 m are the first of the test values that were published with EGM96; they
  * are held against its full grid to a tenth of a metre.
@@ -19,10 +21,19 @@ final class GeoidCases {
                 RuleCase.of("DATA-66", Result.FAIL, "of the wrong sign", Bases::row, sample -> enter(sample, -OFFSET_M)),
                 RuleCase.of("DATA-66", Result.FAIL, "in feet", Bases::row, sample -> enter(sample, OFFSET_M / FEET)),
                 RuleCase.of("DATA-66", Result.FAIL, "ten times as much", Bases::row, sample -> enter(sample, OFFSET_M * 10)),
+                RuleCase.of("DATA-66", Result.PASS, "as far off as the grid and a local datum may be, 25 m", Bases::row,
+                        sample -> beside(sample, 24.996)),
+                RuleCase.of("DATA-66", Result.FAIL, "a little farther off", Bases::row, sample -> beside(sample, 25.004)),
                 RuleCase.of("DATA-66", Result.NOT_EVALUATED, "at no place on the Earth", Bases::row, sample -> {
                     enter(sample, OFFSET_M);
                     sample.aerodrome().setLatitudeDeg(null);
                 }));
+    }
+
+    /** So far from what the grid has there, 23 m of which is its own. */
+    private static void beside(Sample sample, double offM) {
+        enter(sample, OFFSET_M);
+        enter(sample, GeoidModel.bundled().heightM(sample.aerodrome().getLatitudeDeg(), sample.aerodrome().getLongitudeDeg()) + offM);
     }
 
     private static void enter(Sample sample, double offsetM) {
