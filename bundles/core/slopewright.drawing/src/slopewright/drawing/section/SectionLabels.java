@@ -46,6 +46,8 @@ final class SectionLabels {
     private static final double MOST_INWARD_MM = 20;
     /** Half the height that a text on a line breaks it for, of the size of the letters. */
     private static final double BROKEN = 0.75;
+    /** Half the height that letters take on the screen with what belongs below and above them, of their size. */
+    private static final double HALF_LETTERS = 0.95;
     /** A line of more pieces is an outline that no text can keep clear of. */
     private static final int MOST_PIECES = 12;
 
@@ -146,11 +148,13 @@ final class SectionLabels {
         for (double in = ENTRY_MM; in < window.widthMm() / 2; in += INWARD_STEP_MM) {
             double left = window.xMm(alongM) + in;
             double middle = window.yMm(heightM.applyAsDouble(alongM + (in + width / 2) / window.mmAlong()));
-            Box box = new Box(left - CLEAR_MM, middle - sizeMm * BROKEN, left + width + CLEAR_MM, middle + sizeMm * BROKEN);
+            Box box = new Box(left - CLEAR_MM, middle - sizeMm * HALF_LETTERS, left + width + CLEAR_MM, middle + sizeMm * HALF_LETTERS);
             if (fits(box)) {
                 taken.add(box);
-                marks.add(new Mark.Path(List.of(window.at(box.left, box.low), window.at(box.right, box.low), window.at(box.right, box.high),
-                        window.at(box.left, box.high)), true, Style.fill(Ink.PAPER), ""));
+                double low = middle - sizeMm * BROKEN;
+                double high = middle + sizeMm * BROKEN;
+                marks.add(new Mark.Path(List.of(window.at(box.left, low), window.at(box.right, low), window.at(box.right, high),
+                        window.at(box.left, high)), true, Style.fill(Ink.PAPER), ""));
                 marks.add(new Mark.Label(window.at(left, middle), text, Anchor.START, sizeMm, 0, ink, id));
                 return true;
             }
