@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -18,6 +19,7 @@ import slopewright.checks.Rule;
 import slopewright.checks.RuleCatalogue;
 import slopewright.checks.Severity;
 import slopewright.checks.Stages;
+import slopewright.evaluation.Editions;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.model.Project;
 import slopewright.model.Stage;
@@ -153,6 +155,9 @@ final class CheckCommand extends Command {
     /** Checks a file as it was read, for its stage is read back too; what is printed names the stage that was asked for. */
     private CheckedFile check(Path file) {
         Project project = ProjectFiles.load(file);
+        if (ruleSet == null) {
+            sayWhatBareNamesMean(file, project);
+        }
         Stage asked = stage == null ? project.getStage() : stage();
         try {
             CheckResult result = Checks.run(ProjectEvaluation.of(project, Optional.ofNullable(ruleSet)), asked, this::isWanted);
@@ -160,6 +165,20 @@ final class CheckCommand extends Command {
             return new CheckedFile(file, project, result);
         } catch (IllegalArgumentException e) {
             throw new InputException(file + ": " + e.getMessage());
+        }
+    }
+
+    /** A file of before there were editions names none; what it means then is said, and how it moves. */
+    private void sayWhatBareNamesMean(Path file, Project project) {
+        List<Editions.Move> bare = Editions.moves(project).stream().filter(Editions.Move::isBare).toList();
+        if (!bare.isEmpty()) {
+            Editions.Move first = bare.get(0);
+            String entries = bare.stream().map(move -> move.holder().getId() + "." + move.attribute().getName() + "=" + move.to())
+                    .collect(Collectors.joining(" "));
+            streams().warn(String.format(Locale.ROOT, "slopewright check: %s: '%s' names no edition and is read as %s; 'slopewright enter "
+                    + "%s %s -o FILE' moves it to %s, where %d confirmations, rejections and own values of %s lapse; 'slopewright "
+                    + "compare-rule-sets %s --rule-sets %s,%s' says beforehand what differs", file, first.named(), first.from(), file,
+                    entries, first.to(), Editions.lapsing(project, bare), first.from(), file, first.from(), first.to()));
         }
     }
 

@@ -59,6 +59,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private final Runnable selectionListener = this::showSelection;
     private final List<SheetAction> sheetActions = SheetAction.all();
     private final ReadBackAction readBack = new ReadBackAction();
+    private final EditionAction edition = new EditionAction();
     private List<Identified> shown = List.of();
     private Composite whole;
     private StyledText why;
@@ -249,6 +250,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
         menu.add(new Separator());
         sheetActions.forEach(menu::add);
         menu.add(readBack);
+        menu.add(edition);
         sheetActions.stream().filter(SheetAction::isFrequent).forEach(bar::add);
         updateActions();
     }
@@ -268,11 +270,12 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private void updateActions() {
         sheetActions.forEach(action -> action.offer(shown.stream().findFirst()));
         readBack.offer(shown.stream().findFirst());
+        edition.offer(shown.stream().findFirst());
     }
 
     /** Returns what can be added to the element that is shown, for menus of others and for tests. */
     public List<? extends IAction> actions() {
-        return sheetActions;
+        return Stream.concat(sheetActions.stream(), Stream.of(readBack, edition)).toList();
     }
 
     private void explain(Widget item) {
