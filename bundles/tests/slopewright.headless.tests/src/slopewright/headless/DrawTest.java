@@ -135,7 +135,8 @@ class DrawTest {
         boolean found = INSERTED_UNIT.matcher(dxf).results().anyMatch(unitAt -> Math.abs(Double.parseDouble(unitAt.group(1)) - east) < 0.001
                 && Math.abs(Double.parseDouble(unitAt.group(2)) - north) < 0.001);
         assertTrue(found, "no unit at " + east + ", " + north);
-        assertTrue(dxf.contains("Coordinates: metres east and north, local."), "the file does not say what its coordinates are");
+        assertTrue(dxf.contains("Coordinates: metres east and north, local, epoch 2026.4, accuracy in plan 0.020 m."),
+                "the file does not say what its coordinates are");
     }
 
     @Test

@@ -62,7 +62,7 @@ class ModelContractTest {
         assertEquals(SlopewrightPackage.Literals.IDENTIFIED__ID, type.getEIDAttribute());
     }
 
-    /** Names of numbers end in their unit; a number without one counts or chooses. */
+    /** Names of numbers end in their unit; a number without one counts or chooses, and an epoch is a year. */
     @ParameterizedTest
     @MethodSource("classes")
     void numbersNameTheirUnit(EClass type) {
@@ -70,7 +70,7 @@ class ModelContractTest {
             if ("EDoubleObject".equals(attribute.getEAttributeType().getName()) && type != SlopewrightPackage.Literals.VALUE_OVERRIDE
                     && type != SlopewrightPackage.Literals.VALUE_CONFIRMATION) {
                 assertTrue(attribute.getName()
-                        .matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px|Hz|S|H|ChromaticityY)"),
+                        .matches("[a-z]\\w*(M|Deg|Minutes|Percent|Cd|W|V|A|Ah|Kg|Kt|Ftmin|Kva|OhmPerKm|Px|Hz|S|H|Epoch|ChromaticityY)"),
                         attribute.getName());
             }
         }

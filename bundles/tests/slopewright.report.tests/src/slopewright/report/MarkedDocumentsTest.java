@@ -48,7 +48,7 @@ class MarkedDocumentsTest {
             + "FeatureCollection|Feature|Point|LineString|Polygon|unit|beam|sector-edge"
             + "|surface|runway|threshold|helipad|obstacle|survey-point|fato|tlof|point|line|area|absolute|clampToGround"
             + "|style-[a-z-]+|icons/\\S+"
-            + "|true|false|BASELINE|A?TVASIS|LEFT|RIGHT|BOTH|YES|NO|OTHER|english|"
+            + "|true|false|BASELINE|A?TVASIS|(?:3B_)?AVASIS|P[A-Z]?API|PNI|PVASI|TRCV|LEFT|RIGHT|BOTH|YES|NO|OTHER|english|"
             + String.join("|", MadeFrom.NAMES) + "|" + MadeFrom.VERDICT + "|heightAboveEllipsoidM)(?=[\"<,\n])");
 
     @ParameterizedTest

@@ -68,8 +68,9 @@ class SettingOutScheduleTest {
         assertEquals("86.531", cell(sheet, 0, "ground elevation m"), "87.131 less 0.6");
         assertEquals("272.000", cell(sheet, 0, "azimuth true deg"));
         assertEquals("276.000", cell(sheet, 0, "azimuth magnetic deg"));
-        assertEquals("1.00", cell(sheet, 0, "setting tolerance min"), "icao/5th/values.csv: four-unit-row.setting-accuracy-min");
-        assertTrue(cell(sheet, 0, "tolerance source").endsWith("[from memory]"), cell(sheet, 0, "tolerance source"));
+        assertEquals("1.00", cell(sheet, 0, "setting tolerance min"), "icao/9th/values.csv: four-unit-row.setting-accuracy-min");
+        assertTrue(cell(sheet, 0, "tolerance source").contains("CAP 168 (restated), 6.200 [secondary]"),
+                cell(sheet, 0, "tolerance source"));
     }
 
     /** What was entered stands beside what the model of the Earth's field gives for the day. */

@@ -258,7 +258,7 @@ class PilotViewTest {
             view.advance(0.25);
         }
         assertTrue(lit[0] != lit[1] && lit[1] != lit[2], "on and off every quarter of a second");
-        assertTrue(view.words().stream().anyMatch(line -> line.contains("5.3.5.8")), view.words().toString());
+        assertTrue(view.words().stream().anyMatch(line -> line.contains("5.3.6.8")), view.words().toString());
         assertTrue(view.words().stream().noneMatch(line -> line.contains("from-memory") || line.contains("common-practice")),
                 view.words().toString());
         shown().bar().hold().setSelection(true);
