@@ -41,7 +41,7 @@ final class PdfConformance {
             files = all.filter(file -> file.toString().endsWith(".pdf")).sorted().toList();
         }
         for (Path file : files) {
-            boolean document = file.getFileName().toString().matches("(report|letter|card|commission|handover|faults).*");
+            boolean document = file.getFileName().toString().matches("(report|letter|briefing|card|commission|handover|faults).*");
             if (!document && refused) {
                 continue;
             }
