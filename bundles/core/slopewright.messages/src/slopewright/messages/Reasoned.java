@@ -16,9 +16,8 @@ public interface Reasoned {
     Message reason();
 
     /**
-     * Returns why something failed, whatever threw it. What comes from the file system, or from a library,
-             has no sentence of the catalogues
-     * and is said as it is.
+     * Returns why something failed, whatever threw it. What comes from the file system, or from a library, has no sentence of the
+     * catalogues and is said as it is.
      *
      * @param failure what was thrown
      */
