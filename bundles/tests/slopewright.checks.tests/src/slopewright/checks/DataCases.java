@@ -112,6 +112,8 @@ final class DataCases {
             sample.aerodrome().setCoordinateReference("WGS84");
             sample.aerodrome().setCoordinateEpoch(2026.1);
         }));
+        cases.add(RuleCase.of("DATA-67", Result.PASS, "of a day before the layout", Bases::row, sample -> epoch(sample, 2026.4)));
+        cases.add(RuleCase.of("DATA-67", Result.FAIL, "of a day after the layout", Bases::row, sample -> epoch(sample, 2026.6)));
         cases.add(RuleCase.of("DATA-67", Result.NOT_EVALUATED, "on WGS 84 without", Bases::row,
                 sample -> sample.aerodrome().setCoordinateReference("WGS84")));
         cases.add(RuleCase.of("DATA-67", Result.NOT_EVALUATED, "in a grid on WGS 84 without", Bases::row,
@@ -123,6 +125,13 @@ final class DataCases {
             sample.aid().setPortable(true);
         }));
         cases.add(RuleCase.of("DATA-67", Result.NOT_APPLICABLE, "on local marks", Bases::row, Sample::unchanged));
+    }
+
+    /** The first of June is 2026.41. */
+    private static void epoch(Sample sample, double year) {
+        sample.project().setDate("2026-06-01");
+        sample.aerodrome().setCoordinateReference("WGS84");
+        sample.aerodrome().setCoordinateEpoch(year);
     }
 
     private static void block(Sample sample, String path, String hash, int points) {

@@ -1,6 +1,8 @@
 package slopewright.checks.internal.data;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 import slopewright.checks.OutcomeCollector;
 import slopewright.checks.Severity;
@@ -11,6 +13,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Notation;
 import slopewright.messages.Words;
 import slopewright.model.Aerodrome;
+import slopewright.model.Project;
 import slopewright.siting.site.CoordinateBasis;
 
 /**
@@ -20,6 +23,9 @@ import slopewright.siting.site.CoordinateBasis;
  * changes.
  */
 public final class CoordinateEpochRule extends ProjectRule {
+    /** An epoch is written to a tenth of a year. */
+    private static final double ROUNDED_YEARS = 0.1;
+
     /** Made by the service loader. */
     public CoordinateEpochRule() {
         super("DATA-67", Severity.WARNING);
@@ -30,13 +36,17 @@ public final class CoordinateEpochRule extends ProjectRule {
         Aerodrome aerodrome = evaluation.project().getAerodrome();
         boolean setOut = evaluation.aids().stream().anyMatch(aid -> !Boolean.TRUE.equals(aid.aid().getPortable()));
         if (aerodrome != null && setOut) {
-            AidRule.guarded(aerodrome, outcomes, () -> check(aerodrome, outcomes));
+            AidRule.guarded(aerodrome, outcomes, () -> check(evaluation.project(), aerodrome, outcomes));
         }
     }
 
-    private static void check(Aerodrome aerodrome, OutcomeCollector outcomes) {
+    private static void check(Project project, Aerodrome aerodrome, OutcomeCollector outcomes) {
         CoordinateBasis basis = CoordinateBasis.of(aerodrome);
-        if (basis.epoch().isPresent()) {
+        Optional<Double> day = SurveyDays.date(project.getDate()).map(CoordinateEpochRule::year);
+        if (basis.epoch().isPresent() && day.filter(latest -> basis.epoch().get() > latest + ROUNDED_YEARS).isPresent()) {
+            outcomes.about(aerodrome).met(false).saying("later", Words.quantity(basis.epoch().get(), Notation.YEAR),
+                    Words.quantity(day.get(), Notation.YEAR)).advising("correct").add();
+        } else if (basis.epoch().isPresent()) {
             outcomes.about(aerodrome).met(true).saying("named", Words.name(basis.reference()), Words.quantity(basis.epoch().get(),
                     Notation.YEAR)).add();
         } else if (basis.movesWithTime()) {
@@ -45,5 +55,9 @@ public final class CoordinateEpochRule extends ProjectRule {
         } else {
             outcomes.notApplicable(aerodrome, Message.of("DATA-67.fixed", Words.name(basis.reference())));
         }
+    }
+
+    private static double year(LocalDate day) {
+        return day.getYear() + (day.getDayOfYear() - 1.0) / day.lengthOfYear();
     }
 }
