@@ -70,8 +70,10 @@ class PaletteDropTest {
     /** Where an entry of the palette lies on the screen. */
     private Point entry(String label) {
         PaletteViewer palette = editor.viewer().getEditDomain().getPaletteViewer();
-        EditPart part = Stream.of(palette.getEditPartRegistry().values().toArray()).map(EditPart.class::cast)
-                .filter(each -> each.getModel() instanceof ToolEntry tool && tool.getLabel().equals(label)).findFirst().orElseThrow();
+        // An animated palette keeps its animator among its parts.
+        EditPart part = Stream.of(palette.getEditPartRegistry().values().toArray()).filter(EditPart.class::isInstance)
+                .map(EditPart.class::cast).filter(each -> each.getModel() instanceof ToolEntry tool && tool.getLabel().equals(label))
+                .findFirst().orElseThrow();
         palette.reveal(part);
         Patience.pause(200);
         IFigure figure = ((GraphicalEditPart) part).getFigure();
