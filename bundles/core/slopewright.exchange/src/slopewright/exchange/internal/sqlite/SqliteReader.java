@@ -14,7 +14,7 @@ import java.util.Set;
 
 import slopewright.exchange.ExchangeException;
 import slopewright.messages.Message;
-import slopewright.messages.Reasoned;
+import slopewright.messages.RefusedException;
 
 /**
  * Reads whole tables of a database file in the published format of SQLite 3 (sqlite.org, "Database File Format"), as {@link SqliteFile}
@@ -50,22 +50,6 @@ public final class SqliteReader {
     }
 
     private record Table(int root, List<String> columns, int key) {
-    }
-
-    /** A row that cannot be read; the message says why. */
-    private static final class Broken extends RuntimeException implements Reasoned {
-        private static final long serialVersionUID = 1;
-
-        private final transient Message reason;
-
-        Broken(Message reason) {
-            this.reason = reason;
-        }
-
-        @Override
-        public Message reason() {
-            return reason;
-        }
     }
 
     private SqliteReader(String file, byte[] content) {
@@ -171,21 +155,21 @@ public final class SqliteReader {
     private void rows(Table table, Sink sink) throws ExchangeException {
         try {
             tree(table, table.root(), sink, new HashSet<>(), 0);
-        } catch (Broken | ArithmeticException | IndexOutOfBoundsException | BufferUnderflowException | IllegalArgumentException e) {
+        } catch (ArithmeticException | IndexOutOfBoundsException | BufferUnderflowException | IllegalArgumentException e) {
             throw new ExchangeException(file, 0, Message.said("survey-file.broken", e));
         }
     }
 
     private void tree(Table table, int page, Sink sink, Set<Integer> seen, int depth) {
         if (page < 1 || !seen.add(page) || depth > DEEPEST) {
-            throw new Broken(Message.said("survey-file.broken.tree", page));
+            throw new RefusedException(Message.said("survey-file.broken.tree", page));
         }
         int start = Math.multiplyExact(page - 1, pageSize);
         int head = page == 1 ? start + HEAD : start;
         int type = bytes.get(head);
         int cells = Short.toUnsignedInt(bytes.getShort(head + 3));
         if (type != TABLE_LEAF && type != TABLE_INTERIOR) {
-            throw new Broken(Message.said("survey-file.broken.table", page));
+            throw new RefusedException(Message.said("survey-file.broken.table", page));
         }
         int pointers = head + (type == TABLE_LEAF ? 8 : 12);
         for (int i = 0; i < cells; i++) {
@@ -206,7 +190,7 @@ public final class SqliteReader {
         long length = varint(cell);
         long id = varint(cell);
         if (length < 1 || length > bytes.capacity()) {
-            throw new Broken(Message.said("survey-file.broken.row", length));
+            throw new RefusedException(Message.said("survey-file.broken.row", length));
         }
         ByteBuffer record = ByteBuffer.wrap(payload(cell, (int) length));
         int headEnd = Math.toIntExact(varint(record));
@@ -240,7 +224,7 @@ public final class SqliteReader {
         int next = local < length ? cell.getInt() : 0;
         for (int done = local; done < length;) {
             if (next < 1) {
-                throw new Broken(Message.of("survey-file.broken.short"));
+                throw new RefusedException(Message.of("survey-file.broken.short"));
             }
             ByteBuffer page = bytes.duplicate().position(Math.multiplyExact(next - 1, pageSize));
             next = page.getInt();
@@ -269,7 +253,7 @@ public final class SqliteReader {
             return type - 8;
         }
         if (type < FIRST_TEXT - 1) {
-            throw new Broken(Message.said("survey-file.broken.kind", type));
+            throw new RefusedException(Message.said("survey-file.broken.kind", type));
         }
         byte[] data = new byte[Math.toIntExact(Math.min((type - FIRST_TEXT + 1) / 2, record.remaining() + 1L))];
         record.get(data);
