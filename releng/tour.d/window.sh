@@ -191,10 +191,11 @@ open_window() {
     settle
 }
 
-# show_project : gives the window of the project that was opened the size for which a walk knows where things are.
+# show_project : waits for the window of the project that was opened and gives it the size for which a walk knows where things are; a search
+# ends with an error where another window goes while it looks, so it is repeated.
 show_project() {
-    until_true 60 xdotool search --onlyvisible --name 'tour.slopewright' || failed "the project did not open"
-    xdotool search --onlyvisible --name 'tour.slopewright' windowactivate windowsize 1600 980 windowmove 0 0
+    until_true 60 xdotool search --onlyvisible --name 'tour.slopewright' windowactivate windowsize 1600 980 windowmove 0 0 \
+        || failed "the project did not open"
     sleep 1
     settle
 }
