@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
 import slopewright.model.ApproachAid;
 import slopewright.report.internal.commissioning.CommissioningDocument;
 import slopewright.report.internal.pdf.PdfDocument;
@@ -39,7 +40,7 @@ public final class CommissioningSheets {
         try {
             return PdfDocument.write(xhtml, new Pictures(false), document.title(), options.date());
         } catch (IOException e) {
-            throw new ReportException("the commissioning sheet cannot be laid out: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.commissioning", e), e);
         }
     }
 }

@@ -156,7 +156,7 @@ public final class Drawings {
      */
     public static byte[] set(List<Subject> subjects, Layout layout) throws ReportException {
         if (subjects.isEmpty()) {
-            throw new ReportException("there is nothing to draw");
+            throw new ReportException(Message.of("document.nothing"));
         }
         MessageRenderer words = subjects.get(0).drawn().language();
         int drawings = subjects.size() + (int) subjects.stream().map(Subject::drawn).distinct().count();
@@ -182,7 +182,7 @@ public final class Drawings {
         try {
             return SheetDocument.write(all, title);
         } catch (IOException e) {
-            throw new ReportException("the drawings cannot be painted: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.drawings", e), e);
         }
     }
 
@@ -222,7 +222,7 @@ public final class Drawings {
                 case PNG -> png(sheet);
             };
         } catch (IOException e) {
-            throw new ReportException("the drawing cannot be painted: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.drawing", e), e);
         }
     }
 

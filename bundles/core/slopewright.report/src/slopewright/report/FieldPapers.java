@@ -105,7 +105,7 @@ public final class FieldPapers {
         try {
             return PdfDocument.write(xhtml, pictures, title, options.date());
         } catch (IOException e) {
-            throw new ReportException("the paper cannot be laid out: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.paper", e), e);
         }
     }
 }

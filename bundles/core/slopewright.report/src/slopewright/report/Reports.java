@@ -8,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 import slopewright.checks.CheckResult;
 import slopewright.checks.Checks;
 import slopewright.evaluation.ProjectEvaluation;
+import slopewright.messages.Message;
 import slopewright.model.Project;
 import slopewright.report.internal.chapters.ReportDocument;
 import slopewright.report.internal.pdf.PdfDocument;
@@ -83,7 +84,7 @@ public final class Reports {
             }
             return pdf;
         } catch (IOException | RuntimeException e) {
-            throw new ReportException("the report cannot be laid out: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.report", e), e);
         }
     }
 
@@ -91,7 +92,7 @@ public final class Reports {
     private static void requireReadable(byte[] pdf, ReportDocument.Written written) throws IOException, ReportException {
         Optional<String> missing = PrintedText.missing(pdf, written.essential());
         if (missing.isPresent()) {
-            throw new ReportException("the template leaves no room in which this could be read, so nothing was written: " + missing.get());
+            throw new ReportException(Message.said("document.no-room", missing.get()));
         }
     }
 }

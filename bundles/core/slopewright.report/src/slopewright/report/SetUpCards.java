@@ -65,7 +65,7 @@ public final class SetUpCards {
         try {
             return new SetUpCard(PdfDocument.write(xhtml, pictures, document.title(), options.date()), reasons);
         } catch (IOException e) {
-            throw new ReportException("the set-up card cannot be laid out: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.card", e), e);
         }
     }
 }

@@ -31,6 +31,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.messages.Argument;
+import slopewright.messages.Message;
 import slopewright.model.Project;
 import slopewright.report.internal.pdf.PrintedText;
 
@@ -54,7 +56,11 @@ class TemplateTest {
     }
 
     private String fault() {
-        return assertThrows(ReportException.class, () -> ReportTemplate.read(folder)).getMessage();
+        ReportException refused = assertThrows(ReportException.class, () -> ReportTemplate.read(folder));
+        List<Argument> said = refused.reason().arguments();
+        String key = said.get(said.size() - 1) instanceof Message what ? what.key() : "none";
+        assertTrue(key.startsWith("template."), "no words of the catalogues: " + refused.getMessage());
+        return refused.getMessage();
     }
 
     private String html(Project project) throws ReportException {

@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.util.Optional;
 
+import slopewright.messages.Reasoned;
 import slopewright.model.Project;
 import slopewright.model.io.AtomicFile;
 import slopewright.model.io.FileChangedException;
@@ -68,7 +69,7 @@ final class FileOutput {
         if (e instanceof FileAlreadyExistsException) {
             return thereAlready(file);
         }
-        String reason = file + ": cannot be written: " + AtomicFile.reason(e);
+        String reason = file + ": cannot be written: " + Reasoned.of(e).english();
         return e instanceof FileChangedException ? new UsageException(reason + "; run the command again") : new OutputException(reason);
     }
 }

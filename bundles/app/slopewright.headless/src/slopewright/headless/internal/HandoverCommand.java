@@ -16,6 +16,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.messages.Message;
 import slopewright.model.Project;
 import slopewright.report.PaperSize;
 import slopewright.report.ReportException;
@@ -103,7 +104,8 @@ final class HandoverCommand extends Command {
             if (entry.state() == Handover.State.WRITTEN) {
                 streams().say(entry.file().toString());
             } else {
-                missing.computeIfAbsent(entry.state() == Handover.State.KEPT ? "there already" : entry.reason(),
+                missing.computeIfAbsent(entry.state() == Handover.State.KEPT ? "there already"
+                        : entry.reason().map(Message::english).orElse(""),
                         reason -> new ArrayList<>()).add(entry.deliverable().fileName());
             }
         }

@@ -15,6 +15,7 @@ import org.eclipse.ui.PartInitException;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.UnsavedDialog;
 import slopewright.ui.document.UnsavedWork;
@@ -114,7 +115,7 @@ public final class ProjectOpener {
             }
             return window.getActivePage().openEditor(input, EDITOR) == null ? Optional.of("") : Optional.empty();
         } catch (ProjectFileException | PartInitException e) {
-            return Optional.of(e.getMessage());
+            return Optional.of(MessageTexts.reason(e));
         }
     }
 

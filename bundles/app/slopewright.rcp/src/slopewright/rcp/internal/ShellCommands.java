@@ -21,6 +21,7 @@ import org.eclipse.ui.PartInitException;
 import slopewright.model.io.AtomicFile;
 import slopewright.model.util.Projects;
 import slopewright.rcp.internal.site.SiteWizard;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ActiveDocument;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
@@ -54,7 +55,7 @@ public final class ShellCommands {
             try {
                 SiteWizard.keepAsTemplate(document.project(), dialog.getValue().strip());
             } catch (IOException e) {
-                MessageDialog.openError(window.getShell(), Messages.get("template.title"), e.getMessage());
+                MessageDialog.openError(window.getShell(), Messages.get("template.title"), MessageTexts.reason(e));
             }
         }
     }

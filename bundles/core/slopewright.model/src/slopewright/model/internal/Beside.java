@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
 
+import slopewright.messages.Message;
+
 /**
  * A file beside another one that takes its name when it is whole. It is locked while it has not, and carries the number of the process in
  * its name: so the next one that writes beside the same file tells what a killed process left from what another one is writing.
@@ -95,7 +97,7 @@ public final class Beside implements AutoCloseable {
             continue;
         }
         if (channel.size() != bytes.length || !ByteBuffer.wrap(bytes).equals(again.flip())) {
-            throw new FileSystemException(path.toString(), null, "what was written could not be read again the same");
+            throw new RefusedFileException(path, Message.of("file.not-the-same"));
         }
     }
 

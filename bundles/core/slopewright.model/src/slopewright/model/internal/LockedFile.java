@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -12,6 +11,8 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Objects;
+
+import slopewright.messages.Message;
 
 /** A file that is held against other programs that hold it the same way, where the file system can do that. */
 public final class LockedFile implements AutoCloseable {
@@ -60,7 +61,7 @@ public final class LockedFile implements AutoCloseable {
             }
             pause(path);
         }
-        throw new FileSystemException(path.toString(), null, "another program holds it");
+        throw new RefusedFileException(path, Message.of("file.held"));
     }
 
     /** Tries once; a thread of this program that has just written the file may hold it a moment longer. */
@@ -80,7 +81,7 @@ public final class LockedFile implements AutoCloseable {
             Thread.sleep(WAIT_MS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new FileSystemException(path.toString(), null, "the wait for another program that holds it was ended");
+            throw new RefusedFileException(path, Message.of("file.wait-ended"));
         }
     }
 

@@ -14,6 +14,7 @@ import org.eclipse.emf.ecore.xmi.XMIException;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
 
+import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.SlopewrightPackage;
 
@@ -45,7 +46,7 @@ final class ProjectHandler extends SAXXMIHandler {
         throw new WrappedException(fault);
     }
 
-    private void error(String reason) {
+    private void error(Message reason) {
         error(new StrictReadingException(reason, getLocation(), getLineNumber(), getColumnNumber()));
     }
 
@@ -54,10 +55,10 @@ final class ProjectHandler extends SAXXMIHandler {
         super.handleObjectAttribs(element);
         if (element instanceof Identified identified && identified.getId() != null) {
             if (identified.getId().isBlank()) {
-                error("an id is empty");
+                error(Message.of("project-file.no-id"));
             }
             if (!resource.isFirstOfItsId(identified)) {
-                error("the id " + identified.getId() + " is there twice");
+                error(Message.said("project-file.id-twice", identified.getId()));
             }
         } else {
             resource.isWithoutId(element);
@@ -72,7 +73,7 @@ final class ProjectHandler extends SAXXMIHandler {
 
     @Override
     protected void handleProxy(InternalEObject element, String reference) {
-        error("refers to another file ('" + reference + "'), which is not allowed");
+        error(Message.said("project-file.other-file", reference));
     }
 
     @Override
@@ -81,7 +82,7 @@ final class ProjectHandler extends SAXXMIHandler {
             error(new FeatureNotFoundException(feature.getName(), element, getLocation(), getLineNumber(), getColumnNumber()));
         }
         if (!feature.isMany() && element.eIsSet(feature)) {
-            error("'" + feature.getName() + "' is there twice");
+            error(Message.said("project-file.twice", feature.getName()));
         }
         if (value instanceof String text && feature.getEType().getInstanceClass() == Double.class) {
             if (!isNumber(text)) {
@@ -129,7 +130,7 @@ final class ProjectHandler extends SAXXMIHandler {
     @Override
     public void characters(char[] characters, int start, int length) {
         if (text == null && !new String(characters, start, length).isBlank()) {
-            error("holds the text '" + excerpt(new String(characters, start, length).strip()) + "' between elements");
+            error(Message.said("project-file.text-between", excerpt(new String(characters, start, length).strip())));
         }
         super.characters(characters, start, length);
     }

@@ -8,6 +8,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import slopewright.messages.Message;
 import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.util.Ids;
@@ -19,34 +20,33 @@ public final class Writability {
     private Writability() {
     }
 
-    /** Returns what stands in the way of writing a project, in words that name the element; empty where nothing does. */
-    public static Optional<String> obstacle(Project project) {
+    /** Returns what stands in the way of writing a project, with the name of the element; empty where nothing does. */
+    public static Optional<Message> obstacle(Project project) {
         return Ids.elements(project).stream().flatMap(element -> obstacle(project, element).stream()).findFirst();
     }
 
-    private static Optional<String> obstacle(Project project, Identified element) {
+    private static Optional<Message> obstacle(Project project, Identified element) {
         for (EAttribute attribute : element.eClass().getEAllAttributes()) {
             Object value = element.eGet(attribute);
             if (value instanceof Double number && !Double.isFinite(number)) {
-                return Optional.of(attribute.getName() + " of " + Projects.path(element) + " is no number");
+                return Optional.of(Message.said("project-file.no-number", attribute.getName(), Projects.path(element)));
             }
             OptionalInt alien = value instanceof String text ? text.codePoints().filter(c -> !isKept(c)).findFirst() : OptionalInt.empty();
             if (alien.isPresent()) {
-                return Optional.of(String.format("%s of element %s holds the character U+%04X, which no file can keep", attribute.getName(),
-                        element.getId(), alien.getAsInt()));
+                return Optional.of(Message.said("project-file.character", attribute.getName(), element.getId(),
+                        String.format("U+%04X", alien.getAsInt())));
             }
         }
         return lostReference(project, element);
     }
 
-    private static Optional<String> lostReference(Project project, Identified element) {
+    private static Optional<Message> lostReference(Project project, Identified element) {
         for (EReference reference : element.eClass().getEAllReferences()) {
             if (!reference.isContainment() && !reference.isContainer()) {
                 Object value = element.eGet(reference);
                 for (Object target : value instanceof List<?> many ? many : Optional.ofNullable(value).stream().toList()) {
                     if (target instanceof Identified other && !EcoreUtil.isAncestor(project, other)) {
-                        return Optional.of(Projects.path(element) + " refers to " + Projects.label(other)
-                                + ", which is no part of the project");
+                        return Optional.of(Message.said("project-file.outside", Projects.path(element), Projects.label(other)));
                     }
                 }
             }

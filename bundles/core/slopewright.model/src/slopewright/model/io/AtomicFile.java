@@ -4,18 +4,18 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
+import slopewright.messages.Message;
 import slopewright.model.internal.Beside;
 import slopewright.model.internal.FileOwnership;
 import slopewright.model.internal.LockedFile;
+import slopewright.model.internal.RefusedFileException;
 
 /**
  * Writes files whole or not at all: the content is written beside the file, forced to the disk and read again before it takes the name
@@ -113,7 +113,7 @@ public final class AtomicFile {
     private static void verifyReplaceable(Path target, Terms terms) throws IOException {
         boolean isBrokenLink = Files.isSymbolicLink(target);
         if (!isBrokenLink && !Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)) {
-            throw new FileSystemException(target.toString(), null, Files.isDirectory(target) ? "it is a folder" : "it is no ordinary file");
+            throw new RefusedFileException(target, Message.of(Files.isDirectory(target) ? "file.folder" : "file.not-ordinary"));
         }
         if (!isBrokenLink && !terms.isOwn() && !Files.isWritable(target)) {
             throw new AccessDeniedException(target.toString());
@@ -170,22 +170,5 @@ public final class AtomicFile {
                 return Files.move(file, aside, StandardCopyOption.ATOMIC_MOVE);
             }
         }
-    }
-
-    /** Returns why a file cannot be read or written, for people; the messages of the file system often are a bare path. */
-    public static String reason(IOException e) {
-        if (e instanceof FileAlreadyExistsException) {
-            return "it is there already";
-        }
-        if (e instanceof AccessDeniedException) {
-            return "access is denied";
-        }
-        if (e instanceof NoSuchFileException) {
-            return "there is no such file or folder";
-        }
-        if (e instanceof FileSystemException system && system.getReason() != null) {
-            return system.getReason();
-        }
-        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 }

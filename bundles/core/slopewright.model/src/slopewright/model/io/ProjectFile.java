@@ -24,11 +24,14 @@ import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
 import org.eclipse.emf.ecore.xmi.XMIException;
 import org.xml.sax.SAXParseException;
 
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 import slopewright.model.Project;
 import slopewright.model.SlopewrightPackage;
 import slopewright.model.internal.FileDigest;
 import slopewright.model.internal.ProjectResource;
 import slopewright.model.internal.SeenFile;
+import slopewright.model.internal.UnwritableException;
 import slopewright.model.internal.Writability;
 import slopewright.model.util.Ids;
 
@@ -107,27 +110,27 @@ public final class ProjectFile {
 
     private static Project load(byte[] bytes, String name) throws ProjectFileException {
         if (bytes.length > MOST_BYTES) {
-            throw whole(name, "is larger than " + (MOST_BYTES >> 20) + " MB; keep bulk survey data in a block beside it", null);
+            throw whole(name, Message.said("project-file.large", MOST_BYTES >> 20), null);
         }
         if (bytes.length == 0) {
-            throw whole(name, "is empty", null);
+            throw whole(name, Message.of("project-file.empty"), null);
         }
         SlopewrightPackage.eINSTANCE.eClass();
         ProjectResource resource = new ProjectResource(URI.createURI("project"));
         try {
             resource.load(new ByteArrayInputStream(bytes), Map.of());
         } catch (IndexOutOfBoundsException e) {
-            throw new ProjectFileException(name, 1, 0, "is no well-formed XML: its declaration names no encoding that can be read", e);
+            throw new ProjectFileException(name, 1, 0, Message.of("project-file.no-encoding"), e);
         } catch (IOException | RuntimeException e) {
             throw fault(name, e);
         }
         if (!resource.getErrors().isEmpty()) {
             Resource.Diagnostic first = resource.getErrors().get(0);
             throw first instanceof Exception e ? fault(name, e)
-                    : new ProjectFileException(name, first.getLine(), first.getColumn(), first.getMessage(), null);
+                    : new ProjectFileException(name, first.getLine(), first.getColumn(), Message.said("plain", first.getMessage()), null);
         }
         if (resource.getContents().size() != 1 || !(resource.getContents().get(0) instanceof Project project)) {
-            throw whole(name, "does not hold exactly one project", null);
+            throw whole(name, Message.of("project-file.not-one"), null);
         }
         if (resource.isIdMissing()) {
             Ids.assign(project);
@@ -202,12 +205,12 @@ public final class ProjectFile {
         return copy;
     }
 
-    private static ProjectFileException whole(String name, String reason, Throwable cause) {
-        return new ProjectFileException(name, 0, 0, reason, cause);
+    private static ProjectFileException whole(String name, Message fault, Throwable cause) {
+        return new ProjectFileException(name, 0, 0, fault, cause);
     }
 
     private static ProjectFileException unreadable(String name, IOException e) {
-        return whole(name, "cannot be read: " + AtomicFile.reason(e), e);
+        return whole(name, Message.said("project-file.unreadable", e), e);
     }
 
     private static ProjectFileException fault(String name, Throwable thrown) {
@@ -216,37 +219,41 @@ public final class ProjectFile {
             cause = cause.getCause();
         }
         if (cause instanceof SAXParseException e) {
-            String reason = e.getMessage().contains("DOCTYPE") ? "holds a document type declaration, which is not allowed"
-                    : BEFORE_THE_ROOT.matcher(e.getMessage()).find() ? "is no project: it does not begin as one does"
-                    : "is no well-formed XML: " + firstLine(e.getMessage());
+            Message reason = e.getMessage().contains("DOCTYPE") ? Message.of("project-file.document-type")
+                    : BEFORE_THE_ROOT.matcher(e.getMessage()).find() ? Message.of("project-file.no-project")
+                    : Message.said("project-file.no-xml", firstLine(e.getMessage()));
             return new ProjectFileException(name, e.getLineNumber(), e.getColumnNumber(), reason, cause);
         }
         if (cause instanceof XMIException e) {
             return new ProjectFileException(name, e.getLine(), e.getColumn(), reason(e), cause);
         }
-        return whole(name, "cannot be read: " + firstLine(String.valueOf(cause.getMessage())), cause);
+        return whole(name, Message.said("project-file.unreadable", firstLine(String.valueOf(cause.getMessage()))), cause);
     }
 
-    private static String reason(XMIException e) {
+    private static Message reason(XMIException e) {
         if (e instanceof FeatureNotFoundException feature) {
-            return "'" + feature.getName() + "' is not known here";
+            return Message.said("project-file.unknown", feature.getName());
         }
         if (e instanceof ClassNotFoundException type) {
-            return "an element of type '" + type.getName() + "' is not known";
+            return Message.said("project-file.unknown-type", type.getName());
         }
         if (e instanceof PackageNotFoundException other) {
-            String format = other.uri() == null || other.uri().isEmpty() ? "names no format" : "is of the format '" + other.uri() + "'";
-            return format + "; this version reads " + SlopewrightPackage.eNS_URI;
+            return other.uri() == null || other.uri().isEmpty() ? Message.said("project-file.no-format", SlopewrightPackage.eNS_URI)
+                    : Message.said("project-file.other-format", other.uri(), SlopewrightPackage.eNS_URI);
         }
         if (e instanceof IllegalValueException value) {
-            String given = value.getValue() instanceof EObject element ? "an element of type " + element.eClass().getName()
-                    : "'" + value.getValue() + "'";
-            return given + " is no value for " + (value.getFeature() == null ? "this" : value.getFeature().getName());
+            return illegal(value);
         }
         if (e instanceof UnresolvedReferenceException reference) {
-            return "refers to an element " + reference.getReference() + " that is not there";
+            return Message.said("project-file.lost", reference.getReference());
         }
-        return firstLine(e.getMessage());
+        return e instanceof Reasoned reasoned ? reasoned.reason() : Message.said("plain", firstLine(e.getMessage()));
+    }
+
+    private static Message illegal(IllegalValueException e) {
+        String feature = e.getFeature() == null ? "?" : e.getFeature().getName();
+        return e.getValue() instanceof EObject element ? Message.said("project-file.no-element-for", element.eClass().getName(), feature)
+                : Message.said("project-file.no-value-for", e.getValue(), feature);
     }
 
     private static String firstLine(String text) {
@@ -264,9 +271,9 @@ public final class ProjectFile {
      */
     public static byte[] bytes(Project project) {
         Ids.assign(project);
-        Optional<String> obstacle = Writability.obstacle(project);
+        Optional<Message> obstacle = Writability.obstacle(project);
         if (obstacle.isPresent()) {
-            throw new IllegalStateException(obstacle.get());
+            throw new UnwritableException(obstacle.get());
         }
         Resource resource = project.eResource();
         if (!(resource instanceof ProjectResource)) {
@@ -297,12 +304,12 @@ public final class ProjectFile {
             bytes = bytes(project);
             again = load(bytes, name);
         } catch (IllegalStateException e) {
-            throw whole(name, "cannot be written: " + e.getMessage(), e);
+            throw whole(name, Message.said("project-file.unwritable", e), e);
         } catch (ProjectFileException e) {
-            throw whole(name, "cannot be written, for it could not be read again: " + e.reason(), e);
+            throw whole(name, Message.said("project-file.not-read-again", e.fault()), e);
         }
         if (!EcoreUtil.equals(project, again)) {
-            throw whole(name, "cannot be written, for what is read again is another project; look for odd characters in ids", null);
+            throw whole(name, Message.of("project-file.another-project"), null);
         }
         return bytes;
     }
@@ -353,8 +360,7 @@ public final class ProjectFile {
             try {
                 load(file);
             } catch (ProjectFileException e) {
-                throw whole(file.toString(), "is there already and is no project that can be read (" + e.reason()
-                        + "); it was left as it is. Save under another name", e);
+                throw whole(file.toString(), Message.said("project-file.taken", e.fault()), e);
             }
         }
         byte[] bytes = provenBytes(project, file.toString());
@@ -371,7 +377,7 @@ public final class ProjectFile {
         try {
             writing.run();
         } catch (IOException e) {
-            throw whole(file.toString(), "cannot be written: " + AtomicFile.reason(e), e);
+            throw whole(file.toString(), Message.said("project-file.unwritable", e), e);
         }
         settle(project, file);
         resource(project).ifPresent(resource -> resource.see(Optional.of(SeenFile.holding(bytes))));

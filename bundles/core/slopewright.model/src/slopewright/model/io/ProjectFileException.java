@@ -1,14 +1,17 @@
 package slopewright.model.io;
 
-/** A project file that cannot be read or written. The message names file, line and reason in one line. */
-public final class ProjectFileException extends Exception {
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
+
+/** A project file that cannot be read or written. Its reason names file, line and what is wrong in one line. */
+public final class ProjectFileException extends Exception implements Reasoned {
 
     private static final long serialVersionUID = 1L;
 
     private final String file;
     private final int line;
     private final int column;
-    private final String reason;
+    private final transient Message fault;
 
     /**
      * Makes the exception.
@@ -16,15 +19,15 @@ public final class ProjectFileException extends Exception {
      * @param file   name of the file
      * @param line   line in it, counted from 1; 0 where the whole file is meant
      * @param column column in the line, counted from 1; 0 where the whole line is meant
-     * @param reason what is wrong
+     * @param fault  what is wrong
      * @param cause  the fault beneath, null for none
      */
-    public ProjectFileException(String file, int line, int column, String reason, Throwable cause) {
-        super(line > 0 ? file + ":" + line + ": " + reason : file + ": " + reason, cause);
+    public ProjectFileException(String file, int line, int column, Message fault, Throwable cause) {
+        super(cause);
         this.file = file;
         this.line = Math.max(0, line);
         this.column = line > 0 ? Math.max(0, column) : 0;
-        this.reason = reason;
+        this.fault = fault;
     }
 
     /** Returns the name of the file. */
@@ -42,8 +45,19 @@ public final class ProjectFileException extends Exception {
         return column;
     }
 
-    /** Returns what is wrong. */
-    public String reason() {
-        return reason;
+    /** Returns what is wrong, without file and line. */
+    public Message fault() {
+        return fault;
+    }
+
+    /** Returns file, line and what is wrong. */
+    @Override
+    public Message reason() {
+        return line > 0 ? Message.said("project-file.at-line", file, line, fault) : Message.said("project-file.at-file", file, fault);
+    }
+
+    @Override
+    public String getMessage() {
+        return reason().english();
     }
 }

@@ -6,8 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
 import slopewright.model.Project;
 import slopewright.model.io.AtomicFile;
 import slopewright.report.ReportException;
@@ -34,7 +37,7 @@ public final class Handover {
      * @param state       how it went
      * @param reason      why it could not be written; empty where it was
      */
-    public record Entry(HandoverFile deliverable, Path file, State state, String reason) {
+    public record Entry(HandoverFile deliverable, Path file, State state, Optional<Message> reason) {
     }
 
     /** Hears how it goes, and may end it. */
@@ -69,7 +72,7 @@ public final class Handover {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new ReportException(folder + ": cannot be made: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.folder", folder, e), e);
         }
         List<Entry> entries = new ArrayList<>();
         HandoverSource source = new HandoverSource(project);
@@ -79,7 +82,7 @@ public final class Handover {
             }
             Path file = folder.resolve(wantedFile.fileName());
             boolean replace = replaced.contains(wantedFile.fileName());
-            entries.add(!replace && Files.exists(file) ? new Entry(wantedFile, file, State.KEPT, "")
+            entries.add(!replace && Files.exists(file) ? new Entry(wantedFile, file, State.KEPT, Optional.empty())
                     : write(source, wantedFile, file, options, replace));
         }
         return entries;
@@ -93,13 +96,13 @@ public final class Handover {
             } else {
                 AtomicFile.create(file, bytes);
             }
-            return new Entry(wanted, file, State.WRITTEN, "");
+            return new Entry(wanted, file, State.WRITTEN, Optional.empty());
         } catch (FileAlreadyExistsException e) {
-            return new Entry(wanted, file, State.KEPT, "");
+            return new Entry(wanted, file, State.KEPT, Optional.empty());
         } catch (IOException e) {
-            return new Entry(wanted, file, State.FAILED, file + ": " + AtomicFile.reason(e));
+            return new Entry(wanted, file, State.FAILED, Optional.of(Message.said("document.file", file, e)));
         } catch (ReportException | SitingException | IllegalArgumentException e) {
-            return new Entry(wanted, file, State.FAILED, String.valueOf(e.getMessage()));
+            return new Entry(wanted, file, State.FAILED, Optional.of(Reasoned.of(e)));
         }
     }
 }

@@ -27,6 +27,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import slopewright.messages.Reasoned;
+
 /** A file is written whole or not at all, and nothing temporary is left. */
 class AtomicFileTest {
 
@@ -48,7 +50,7 @@ class AtomicFileTest {
         Path file = folder.resolve("a.txt");
         AtomicFile.create(file, bytes("first"));
         IOException refused = assertThrows(FileAlreadyExistsException.class, () -> AtomicFile.create(file, bytes("second")));
-        assertEquals("it is there already", AtomicFile.reason(refused));
+        assertEquals("it is there already", Reasoned.of(refused).english());
         assertEquals("first", Files.readString(file));
         assertEquals(List.of("a.txt"), files());
         AtomicFile.replace(file, bytes("third"));
@@ -91,7 +93,7 @@ class AtomicFileTest {
         assertThrows(IOException.class, () -> AtomicFile.replace(file, bytes("x")));
         assertEquals(List.of("taken"), files());
         IOException missing = assertThrows(IOException.class, () -> AtomicFile.replace(folder.resolve("none").resolve("x"), bytes("x")));
-        assertEquals("there is no such file or folder", AtomicFile.reason(missing));
+        assertEquals("there is no such file or folder", Reasoned.of(missing).english());
     }
 
     @Test
@@ -146,7 +148,7 @@ class AtomicFileTest {
                 .whileStill(Optional.of("3316348dbadfb7b11c7c2ea235949419e23f9fa898ad2c198f999617912a9925"));
         Files.writeString(file, "written by another");
         IOException refused = assertThrows(FileChangedException.class, () -> AtomicFile.replace(file, bytes("mine"), terms));
-        assertTrue(AtomicFile.reason(refused).contains("another program changed it"), AtomicFile.reason(refused));
+        assertTrue(Reasoned.of(refused).english().contains("another program changed it"), Reasoned.of(refused).english());
         assertEquals("written by another", Files.readString(file));
         assertEquals(List.of("a.txt"), files());
         Files.writeString(file, "read");
@@ -189,7 +191,7 @@ class AtomicFileTest {
     void aDeviceIsNotReplaced() {
         Path device = Path.of("/dev/null");
         IOException refused = assertThrows(IOException.class, () -> AtomicFile.replace(device, bytes("x")));
-        assertEquals("it is no ordinary file", AtomicFile.reason(refused));
+        assertEquals("it is no ordinary file", Reasoned.of(refused).english());
         assertThrows(FileAlreadyExistsException.class, () -> AtomicFile.create(device, bytes("x")));
         assertFalse(Files.isRegularFile(device));
     }

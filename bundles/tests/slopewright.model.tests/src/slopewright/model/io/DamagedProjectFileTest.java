@@ -2,6 +2,7 @@ package slopewright.model.io;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import slopewright.messages.MessageRenderer;
 import slopewright.model.FullProject;
 import slopewright.model.Project;
 
@@ -62,7 +65,9 @@ class DamagedProjectFileTest {
     void damageIsNamedWithItsLine(String found, String put, int line, String reason) {
         assertTrue(GOOD.contains(found), "the case fits the file");
         ProjectFileException fault = fault(GOOD.replace(found, put == null ? "" : put.replace("\\n", "\n")));
-        assertEquals(reason, fault.reason());
+        assertEquals(reason, fault.fault().english());
+        assertNotEquals(reason, MessageRenderer.of(Locale.GERMAN).render(fault.fault()));
+        assertNotEquals("plain", fault.fault().key());
         assertEquals(line, fault.line());
         assertEquals("zyx.slopewright", fault.file());
         assertEquals("zyx.slopewright" + (line > 0 ? ":" + line : "") + ": " + reason, fault.getMessage());
@@ -84,7 +89,7 @@ class DamagedProjectFileTest {
             ProjectFileException fault = fault(cut);
             assertTrue(fault.line() <= 1 + cut.chars().filter(c -> c == '\n').count(), fault::getMessage);
             assertEquals(1, fault.getMessage().lines().count(), fault::getMessage);
-            assertFalse(fault.reason().isBlank());
+            assertFalse(fault.fault().english().isBlank());
         }
     }
 
@@ -104,7 +109,7 @@ class DamagedProjectFileTest {
     @ParameterizedTest
     @ValueSource(strings = {"nothing of the kind", "\n \n", "{\"project\": 1}", "PK\u0003\u0004\u0000\u0000", "<project", "<a/><b/>"})
     void whatIsNoXmlIsCalledSo(String text) {
-        String reason = fault(text).reason();
+        String reason = fault(text).fault().english();
         assertTrue(reason.startsWith("is no well-formed XML: ") || reason.startsWith("names no format")
                 || reason.startsWith("is no project"), reason);
         assertTrue(fault(text).line() > 0);
@@ -123,7 +128,7 @@ class DamagedProjectFileTest {
         Path secret = Files.writeString(folder.resolve("secret.txt"), "the-secret");
         String entity = "<!DOCTYPE a [<!ENTITY x SYSTEM \"" + secret.toUri() + "\">]>\n<slopewright";
         ProjectFileException fault = fault(GOOD.replace("\n<slopewright", "\n" + entity).replace("12.5", "&x;"));
-        assertEquals("holds a document type declaration, which is not allowed", fault.reason());
+        assertEquals("holds a document type declaration, which is not allowed", fault.fault().english());
         assertEquals(2, fault.line());
         assertFalse(fault.getMessage().contains("the-secret"));
     }
@@ -135,7 +140,7 @@ class DamagedProjectFileTest {
         for (int i = 1; i <= 10; i++) {
             bomb.append("<!ENTITY e").append(i).append(" \"").append(("&e" + (i - 1) + ";").repeat(10)).append("\">");
         }
-        assertEquals("holds a document type declaration, which is not allowed", fault(bomb + "]>\n<a>&e10;</a>").reason());
+        assertEquals("holds a document type declaration, which is not allowed", fault(bomb + "]>\n<a>&e10;</a>").fault().english());
     }
 
     /** Nothing of a schema that a file names is looked for. */
@@ -147,14 +152,14 @@ class DamagedProjectFileTest {
         String other = "http://slopewright.example/model/9.0";
         String location = " xsi:schemaLocation=\"" + other + " " + schema.toUri() + "\"";
         ProjectFileException fault = fault(GOOD.replace("model/1.0\"", "model/9.0\"" + location));
-        assertEquals("is of the format '" + other + "'; this version reads http://slopewright.example/model/1.0", fault.reason());
+        assertEquals("is of the format '" + other + "'; this version reads http://slopewright.example/model/1.0", fault.fault().english());
     }
 
     @Test
     void deepNestingEndsAtTheFirstUnknownElement() {
         ProjectFileException fault = fault(GOOD.replace("<threshold", "<threshold>".repeat(100_000) + "<threshold"));
         assertEquals(6, fault.line());
-        assertEquals("'threshold' is not known here", fault.reason());
+        assertEquals("'threshold' is not known here", fault.fault().english());
     }
 
     @Test

@@ -137,16 +137,16 @@ class ProjectFileTest {
     void refusesDocumentTypesAndEntities() {
         String bomb = "<?xml version=\"1.0\"?>\n<!DOCTYPE x [<!ENTITY a SYSTEM \"file:///etc/hostname\">]>\n<x>&a;</x>";
         ProjectFileException thrown = assertThrows(ProjectFileException.class, () -> load(bomb));
-        assertTrue(thrown.reason().contains("document type declaration"), thrown.getMessage());
+        assertTrue(thrown.fault().english().contains("document type declaration"), thrown.getMessage());
         assertEquals(2, thrown.line());
     }
 
     @Test
     void refusesWhatIsNoProject() {
-        assertTrue(assertThrows(ProjectFileException.class, () -> load("")).reason().contains("empty"));
+        assertTrue(assertThrows(ProjectFileException.class, () -> load("")).fault().english().contains("empty"));
         assertTrue(assertThrows(ProjectFileException.class, () -> load("id,alongM\n")).line() > 0);
         ProjectFileException missing = assertThrows(ProjectFileException.class, () -> ProjectFile.load(folder.resolve("none")));
-        assertTrue(missing.reason().contains("no such file"));
+        assertTrue(missing.fault().english().contains("no such file"));
     }
 
     @Test
@@ -169,7 +169,7 @@ class ProjectFileTest {
         Path file = folder.resolve("notes.slopewright");
         Files.writeString(file, "my notes");
         ProjectFileException thrown = assertThrows(ProjectFileException.class, () -> ProjectFile.save(project(), file));
-        assertTrue(thrown.reason().contains("left as it is"), thrown.getMessage());
+        assertTrue(thrown.fault().english().contains("left as it is"), thrown.getMessage());
         assertEquals("my notes", Files.readString(file));
     }
 
@@ -177,7 +177,7 @@ class ProjectFileTest {
     void leavesNothingBehindWhereItCanNotWrite() {
         Path file = folder.resolve("missing").resolve("marl.slopewright");
         ProjectFileException thrown = assertThrows(ProjectFileException.class, () -> ProjectFile.save(project(), file));
-        assertTrue(thrown.reason().contains("cannot be written"), thrown.getMessage());
+        assertTrue(thrown.fault().english().contains("cannot be written"), thrown.getMessage());
         assertFalse(Files.exists(file.getParent()));
     }
 

@@ -154,7 +154,7 @@ class ProjectSaveTest {
         byte[] bytes = Files.readAllBytes(file);
         Files.createFile(Files.createDirectory(folder.resolve("zyx.slopewright.previous")).resolve("in the way"));
         ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.save(named("second"), file));
-        assertTrue(fault.reason().startsWith("cannot be written: "), fault::getMessage);
+        assertTrue(fault.fault().english().startsWith("cannot be written: "), fault::getMessage);
         assertArrayEquals(bytes, Files.readAllBytes(file));
         assertEquals(List.of("zyx.slopewright", "zyx.slopewright.previous"), files(), "nothing temporary is left");
     }
@@ -183,7 +183,7 @@ class ProjectSaveTest {
         ProjectFile.save(named("before"), file);
         byte[] bytes = Files.readAllBytes(file);
         ProjectFileException fault = assertThrows(ProjectFileException.class, () -> ProjectFile.save(project, file));
-        assertEquals("cannot be written: " + reason, fault.reason());
+        assertEquals("cannot be written: " + reason, fault.fault().english());
         assertArrayEquals(bytes, Files.readAllBytes(file));
         assertEquals(List.of("zyx.slopewright"), files());
         assertEquals(reason, assertThrows(IllegalStateException.class, () -> ProjectFile.bytes(project)).getMessage());

@@ -25,6 +25,7 @@ import org.eclipse.ui.views.properties.IPropertySheetPage;
 
 import slopewright.checks.CheckResult;
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.diagram.Diagram;
 import slopewright.ui.diagram.DiagramViewer;
 import slopewright.ui.diagram.WorldView;
@@ -130,7 +131,7 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         try {
             document = ProjectDocument.open(project);
         } catch (ProjectFileException e) {
-            throw new PartInitException(e.getMessage(), e);
+            throw new PartInitException(MessageTexts.reason(e), e);
         }
         files = new PlanFiles(document, () -> getSite().getShell());
         DefaultEditDomain domain = new DefaultEditDomain(this);

@@ -18,6 +18,7 @@ import slopewright.report.ReportException;
 import slopewright.report.handover.Handover;
 import slopewright.report.handover.HandoverFile;
 import slopewright.report.handover.HandoverOptions;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.review.internal.handover.ChoicePage;
@@ -92,8 +93,7 @@ public final class HandoverWizard extends Wizard {
             written = true;
             return true;
         } catch (InvocationTargetException e) {
-            Optional<Throwable> cause = Optional.ofNullable(e.getCause());
-            preview.setErrorMessage(cause.map(Throwable::getMessage).orElse(String.valueOf(e.getMessage())));
+            preview.setErrorMessage(MessageTexts.reason(Optional.ofNullable(e.getCause()).orElse(e)));
             return false;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

@@ -26,6 +26,7 @@ import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
 import slopewright.ui.AccessibleName;
 import slopewright.ui.LateView;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
 import slopewright.ui.document.ProjectDocument;
@@ -182,7 +183,7 @@ public final class VersionsView extends LateView {
         } catch (ProjectFileException | IllegalArgumentException e) {
             return () -> {
                 tree.show(List.of());
-                state.setText(String.valueOf(e.getMessage()));
+                state.setText(MessageTexts.reason(e));
             };
         }
     }

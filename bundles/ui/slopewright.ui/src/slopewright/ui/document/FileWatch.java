@@ -10,6 +10,7 @@ import java.util.Optional;
 import slopewright.model.Project;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.MessageTexts;
 
 /**
  * Looks whether another program changed the file of a project since it was read or saved here. The content decides, not the time of the
@@ -83,7 +84,7 @@ public final class FileWatch {
         try {
             return new Found(State.CHANGED, Optional.of(ProjectFile.load(path)), "");
         } catch (ProjectFileException e) {
-            return new Found(State.UNREADABLE, Optional.empty(), e.reason());
+            return new Found(State.UNREADABLE, Optional.empty(), MessageTexts.of(e.fault()));
         }
     }
 

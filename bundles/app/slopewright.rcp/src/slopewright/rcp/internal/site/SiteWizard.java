@@ -86,9 +86,7 @@ public final class SiteWizard extends Wizard {
         }
         try {
             ProjectFile.save(draft.laidOut(), file.get());
-        } catch (ProjectFileException e) {
-            return refuse(e.getMessage());
-        } catch (SitingException | EditException | IllegalArgumentException e) {
+        } catch (ProjectFileException | SitingException | EditException | IllegalArgumentException e) {
             return refuse(MessageTexts.reason(e));
         }
         return ProjectOpener.open(window, file.get());
@@ -125,7 +123,7 @@ public final class SiteWizard extends Wizard {
         try {
             ProjectFile.save(ProjectFile.copy(project), file);
         } catch (ProjectFileException e) {
-            throw new IOException(e.getMessage(), e);
+            throw new IOException(MessageTexts.reason(e), e);
         }
         return file;
     }

@@ -40,7 +40,7 @@ public final class Templates {
             try {
                 return own.isPresent() ? own.get().project() : ProjectFile.load(file.orElseThrow());
             } catch (ProjectFileException e) {
-                throw new IOException(e.getMessage(), e);
+                throw new IOException(MessageTexts.reason(e), e);
             }
         }
     }

@@ -12,6 +12,7 @@ import slopewright.drawing.pilot.PilotScene;
 import slopewright.drawing.scene.DrawnAid;
 import slopewright.drawing.signal.SignalScene;
 import slopewright.evaluation.AidEvaluation;
+import slopewright.messages.Reasoned;
 import slopewright.model.Project;
 import slopewright.model.RunwayEnd;
 import slopewright.model.util.Projects;
@@ -50,7 +51,7 @@ public final class DrawingSetDeliverable implements Deliverable {
             return Drawings.set(subjects, new Drawings.Layout(options.sheet(), 0, source.madeFrom(), options.date().toString(),
                     options.language(), Optional.of(source.checked())));
         } catch (IllegalArgumentException e) {
-            throw new ReportException(e.getMessage(), e);
+            throw new ReportException(Reasoned.of(e), e);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 
 import slopewright.exchange.sheet.Sheet;
 import slopewright.exchange.sheet.SheetFile;
+import slopewright.messages.Message;
 import slopewright.report.ReportException;
 import slopewright.report.handover.Deliverable;
 import slopewright.report.handover.HandoverOptions;
@@ -28,7 +29,7 @@ final class SheetOffers {
         try {
             return SheetFile.xlsx(sheet);
         } catch (IOException e) {
-            throw new ReportException("the workbook cannot be put together: " + e.getMessage(), e);
+            throw new ReportException(Message.said("document.workbook", e), e);
         }
     }
 }

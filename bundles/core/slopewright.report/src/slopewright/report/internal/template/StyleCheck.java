@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import slopewright.messages.Message;
 import slopewright.report.ReportException;
 
 /**
@@ -38,19 +39,19 @@ final class StyleCheck {
         String plain = withoutComments(text);
         String[] lines = plain.split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
-            Optional<String> problem = spelling(lines[i]);
+            Optional<Message> problem = spelling(lines[i]);
             if (problem.isPresent()) {
-                throw new ReportException(file + ", line " + (i + 1) + ": " + problem.get());
+                throw TemplateFault.in(file, i + 1, problem.get(), null);
             }
         }
         Matcher split = Pattern.compile("([-\\w]+)\\s*\\n\\s*\\(").matcher(plain);
         if (split.find()) {
-            throw new ReportException(file + ", line " + plain.substring(0, split.start()).split("\n", -1).length
-                    + ": a bracket has to stand on the line of its name");
+            throw TemplateFault.in(file, plain.substring(0, split.start()).split("\n", -1).length,
+                    Message.of("template.style.bracket"), null);
         }
         Optional<StyleDeclarations.Fault> fault = StyleDeclarations.ofSheet(plain).fault();
         if (fault.isPresent()) {
-            throw new ReportException(file + ", line " + fault.get().line() + ": " + fault.get().message());
+            throw TemplateFault.in(file, fault.get().line(), fault.get().message(), null);
         }
     }
 
@@ -60,30 +61,30 @@ final class StyleCheck {
     }
 
     /** Returns what is wrong with the style of one element; empty where nothing is. */
-    static Optional<String> problem(String style) {
+    static Optional<Message> problem(String style) {
         return spelling(style).or(() -> StyleDeclarations.ofElement(style).fault().map(StyleDeclarations.Fault::message));
     }
 
-    private static Optional<String> spelling(String style) {
+    private static Optional<Message> spelling(String style) {
         for (char letter : new char[] {'<', '&', '\\', '`', '!'}) {
             if (style.indexOf(letter) >= 0) {
-                return Optional.of("'" + letter + "' may not stand in a style of a template");
+                return Optional.of(Message.said("template.style.unwanted", letter));
             }
         }
         if (style.contains("]]>") || style.contains("/*") || style.chars().anyMatch(letter -> letter < ' ' && letter != '\t'
                 && letter != '\r')) {
-            return Optional.of("a comment without an end or a control character may not stand in a style of a template");
+            return Optional.of(Message.of("template.style.comment"));
         }
         Matcher function = FUNCTION.matcher(style);
         while (function.find()) {
             if (!FUNCTIONS.contains(function.group(1).toLowerCase(Locale.ROOT))) {
-                return Optional.of("'" + function.group(1) + "(' may not stand in a style of a template");
+                return Optional.of(Message.said("template.style.unwanted", function.group(1) + "("));
             }
         }
         Matcher rule = RULE.matcher(style);
         while (rule.find()) {
             if (!RULES.contains(rule.group(1).toLowerCase(Locale.ROOT))) {
-                return Optional.of("'@" + rule.group(1) + "' may not stand in a style of a template");
+                return Optional.of(Message.said("template.style.unwanted", "@" + rule.group(1)));
             }
         }
         return Optional.empty();

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import slopewright.messages.Message;
+
 /** Reads the declarations of a style and finds the first that would take something out of its place or out of sight. */
 final class StyleDeclarations {
 
@@ -49,7 +51,7 @@ final class StyleDeclarations {
      * @param line    where it stands, from 1
      * @param message what it is
      */
-    record Fault(int line, String message) {
+    record Fault(int line, Message message) {
     }
 
     private StyleDeclarations() {
@@ -61,7 +63,7 @@ final class StyleDeclarations {
         read.blocks.push(Block.RULES);
         read.read(text);
         if (read.blocks.size() != 1 || !read.pending.toString().isBlank()) {
-            read.refuse("braces that do not match, or a rule without an end");
+            read.refuse(Message.of("template.style.open"));
         }
         return read;
     }
@@ -73,7 +75,7 @@ final class StyleDeclarations {
         read.read(text);
         read.declaration();
         if (read.blocks.size() != 1) {
-            read.refuse("braces may not stand in the style of an element");
+            read.refuse(Message.of("template.style.braces-in-element"));
         }
         return read;
     }
@@ -89,7 +91,7 @@ final class StyleDeclarations {
             if (quote != 0) {
                 quote = letter == quote ? 0 : quote;
                 if (letter == '\n') {
-                    refuse("a text in quotation marks has no end");
+                    refuse(Message.of("template.style.quotation"));
                     quote = 0;
                 }
                 pending.append(letter);
@@ -111,7 +113,7 @@ final class StyleDeclarations {
             line += letter == '\n' ? 1 : 0;
         }
         if (quote != 0) {
-            refuse("a text in quotation marks has no end");
+            refuse(Message.of("template.style.quotation"));
         }
     }
 
@@ -121,7 +123,7 @@ final class StyleDeclarations {
         Block outer = blocks.isEmpty() ? Block.RULES : blocks.peek();
         boolean nested = outer == Block.PAGES && prelude.startsWith("@");
         if (outer != Block.RULES && !nested) {
-            refuse("a rule may not stand inside another one");
+            refuse(Message.of("template.style.nested"));
         }
         blocks.push(nested || prelude.startsWith("@page") ? Block.PAGES : prelude.startsWith("@media") ? Block.RULES : Block.ELEMENTS);
     }
@@ -129,7 +131,7 @@ final class StyleDeclarations {
     private void close() {
         declaration();
         if (blocks.size() < 2) {
-            refuse("braces that do not match");
+            refuse(Message.of("template.style.braces"));
         } else {
             blocks.pop();
         }
@@ -143,7 +145,7 @@ final class StyleDeclarations {
         }
         int colon = text.indexOf(':');
         if (blocks.peek() == Block.RULES || colon < 0) {
-            refuse("'" + text + "' is no declaration");
+            refuse(Message.said("template.style.no-declaration", text));
             return;
         }
         judge(text.substring(0, colon).strip().toLowerCase(Locale.ROOT), text.substring(colon + 1).strip().toLowerCase(Locale.ROOT));
@@ -154,8 +156,7 @@ final class StyleDeclarations {
         boolean known = LOOKS.contains(property) || GROUPS.matcher(property).matches() || "content".equals(property) && pages
                 || "float".equals(property) && FLOATS.contains(value) || "display".equals(property) && DISPLAYS.contains(value);
         if (!known) {
-            refuse("'" + property + ": " + value + "' may not stand in a style of a template: it could take something out of its place or "
-                    + "out of sight");
+            refuse(Message.said("template.style.hiding", property, value));
         } else if (!"content".equals(property)) {
             lengths(property, value);
         }
@@ -164,7 +165,7 @@ final class StyleDeclarations {
     private void lengths(String property, String value) {
         String plain = value.replaceAll("\"[^\"]*\"|'[^']*'", "");
         if (NEGATIVE.matcher(plain).find()) {
-            refuse("'" + property + ": " + value + "' is less than zero, so that something could be hidden under something else");
+            refuse(Message.said("template.style.negative", property, value));
         }
         boolean widths = property.endsWith("width") && !property.startsWith("border");
         boolean type = "font-size".equals(property) || "font".equals(property) || "line-height".equals(property);
@@ -177,12 +178,12 @@ final class StyleDeclarations {
             boolean tooSmall = type && ("%".equals(unit) ? number < 60 : MM.containsKey(unit) ? mm < SMALLEST_TYPE_MM : number < 0.8);
             boolean unknown = !unit.isEmpty() && !"%".equals(unit) && !MM.containsKey(unit);
             if (tooLarge || tooSmall || unknown) {
-                refuse("'" + property + ": " + value + "' is larger or smaller than anything that can be read on the page");
+                refuse(Message.said("template.style.size", property, value));
             }
         }
     }
 
-    private void refuse(String message) {
+    private void refuse(Message message) {
         if (fault == null) {
             fault = new Fault(Math.max(1, start), message);
         }

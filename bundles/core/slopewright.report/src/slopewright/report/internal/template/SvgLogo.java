@@ -26,6 +26,9 @@ import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
 import com.github.weisj.jsvg.view.ViewBox;
 
+import slopewright.messages.Message;
+import slopewright.messages.Reasoned;
+import slopewright.messages.RefusedException;
 import slopewright.report.ReportException;
 
 /**
@@ -61,14 +64,14 @@ final class SvgLogo {
                     .documentLimits(new DocumentLimits(DEEPEST, 2, MOST_ELEMENTS)).build();
             SVGDocument document = new SVGLoader().load(new ByteArrayInputStream(bytes), null, context);
             if (document == null) {
-                throw new IllegalArgumentException("is not a picture that can be read");
+                throw new RefusedException(Message.of("template.no-readable-picture"));
             }
             return painted(document);
         } catch (XMLStreamException e) {
-            throw new ReportException(name + ", line " + Math.max(1, e.getLocation() == null ? 1 : e.getLocation().getLineNumber())
-                    + ": is not well formed, or holds a document type", e);
+            throw TemplateFault.in(name, e.getLocation() == null ? 1 : e.getLocation().getLineNumber(),
+                    Message.of("template.svg.not-formed"), e);
         } catch (RuntimeException e) {
-            throw new ReportException(name + ": " + (e.getMessage() == null ? "is not a picture that can be read" : e.getMessage()), e);
+            throw TemplateFault.in(name, e.getMessage() == null ? Message.of("template.no-readable-picture") : Reasoned.of(e), e);
         }
     }
 
@@ -76,7 +79,7 @@ final class SvgLogo {
         double width = document.size().width;
         double height = document.size().height;
         if (!(width > 0) || !(height > 0) || Math.max(width, height) > GREATEST_RATIO * Math.min(width, height)) {
-            throw new IllegalArgumentException("the size of the picture is missing or makes no sense");
+            throw new RefusedException(Message.of("template.svg.size"));
         }
         double scale = LONG_SIDE_PIXELS / Math.max(width, height);
         BufferedImage image = new BufferedImage((int) Math.ceil(width * scale), (int) Math.ceil(height * scale),
@@ -94,7 +97,7 @@ final class SvgLogo {
         try {
             return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         } catch (CharacterCodingException e) {
-            throw new IllegalArgumentException("is not written in UTF-8", e);
+            throw new RefusedException(Message.of("template.svg.encoding"));
         }
     }
 
@@ -104,7 +107,7 @@ final class SvgLogo {
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         XMLStreamReader reader = factory.createXMLStreamReader(new StringReader(text(bytes)));
         String declared = reader.getCharacterEncodingScheme();
-        require(declared == null || "UTF-8".equalsIgnoreCase(declared), reader, "is not written in UTF-8");
+        require(declared == null || "UTF-8".equalsIgnoreCase(declared), reader, Message.of("template.svg.encoding"));
         int depth = 0;
         int silentFrom = Integer.MAX_VALUE;
         int elements = 0;
@@ -116,11 +119,11 @@ final class SvgLogo {
                     elements++;
                     String element = reader.getLocalName().toLowerCase(Locale.ROOT);
                     uses += "use".equals(element) ? 1 : 0;
-                    require(depth <= DEEPEST, reader, "elements lie more than " + DEEPEST + " deep in each other");
-                    require(elements <= MOST_ELEMENTS, reader, "more than " + MOST_ELEMENTS + " elements");
-                    require(uses <= MOST_USES, reader, "more than " + MOST_USES + " elements 'use'");
+                    require(depth <= DEEPEST, reader, Message.said("template.deep", DEEPEST));
+                    require(elements <= MOST_ELEMENTS, reader, Message.said("template.svg.elements", MOST_ELEMENTS));
+                    require(uses <= MOST_USES, reader, Message.said("template.svg.uses", MOST_USES));
                     require(depth > 1 || "svg".equals(element) && NAMESPACE.equals(reader.getNamespaceURI()), reader,
-                            "is not a file of scalable vector graphics");
+                            Message.of("template.svg.none"));
                     if (depth < silentFrom) {
                         element(reader, element);
                         silentFrom = SILENT.contains(element) ? depth : silentFrom;
@@ -131,7 +134,7 @@ final class SvgLogo {
                     depth--;
                 }
                 case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE -> require(false, reader,
-                        "a document type or an entity may not stand in a picture of a template");
+                        Message.of("template.svg.entity"));
                 default -> {
                     // text between elements is not painted
                 }
@@ -141,25 +144,25 @@ final class SvgLogo {
 
     private static void element(XMLStreamReader reader, String element) {
         boolean own = NAMESPACE.equals(reader.getNamespaceURI());
-        require(!own || SHAPES.contains(element), reader, "the element '" + reader.getLocalName()
-                + "' may not stand in a picture of a template; turn letters into paths");
+        require(!own || SHAPES.contains(element), reader, Message.said("template.svg.element",
+                reader.getLocalName()));
         require(own || !SHAPES.contains(element) && reader.getNamespaceURI() != null, reader,
-                "the element '" + reader.getLocalName() + "' is not of " + NAMESPACE);
+                Message.said("template.svg.foreign", reader.getLocalName(), NAMESPACE));
         for (int i = 0; i < reader.getAttributeCount(); i++) {
             String name = reader.getAttributeLocalName(i).toLowerCase(Locale.ROOT);
             String value = reader.getAttributeValue(i).strip().toLowerCase(Locale.ROOT);
             boolean outward = "href".equals(name) && !value.startsWith("#")
                     || value.replaceAll("url\\(\\s*['\"]?#", "").contains("url") || value.contains("\\") || value.contains("@import");
-            require(!"d".equals(name) || PATH.matcher(value).matches(), reader, "the path '" + reader.getAttributeValue(i)
-                    + "' is not understood");
+            require(!"d".equals(name) || PATH.matcher(value).matches(), reader, Message.said("template.svg.path",
+                    reader.getAttributeValue(i)));
             require(!outward && !name.startsWith("on") && !"filter".equals(name) && !"mask".equals(name), reader,
-                    "the attribute '" + name + "' may not stand so in a picture of a template");
+                    Message.said("template.svg.attribute", name));
         }
     }
 
-    private static void require(boolean holds, XMLStreamReader reader, String message) {
+    private static void require(boolean holds, XMLStreamReader reader, Message message) {
         if (!holds) {
-            throw new IllegalArgumentException("line " + Math.max(1, reader.getLocation().getLineNumber()) + ": " + message);
+            throw new RefusedException(Message.said("template.svg.at-line", Math.max(1, reader.getLocation().getLineNumber()), message));
         }
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
+import slopewright.messages.Message;
 import slopewright.model.SlopewrightFactory;
 import slopewright.report.ReportException;
 import slopewright.report.internal.html.ReportWords;
@@ -44,12 +45,12 @@ public final class TemplateChecks {
         StyleCheck.check(TemplateFiles.STYLE, template.own(TemplateFiles.STYLE).orElse(""));
         for (String part : NEEDED.stream().sorted().toList()) {
             if (!checks.used.containsKey(part)) {
-                throw new ReportException("report.html: {{" + part + "}} is missing; a report without it would not be a fair one");
+                throw TemplateFault.in("report.html", Message.said("template.missing", "{{" + part + "}}"), null);
             }
         }
         for (Map.Entry<String, Integer> part : checks.used.entrySet()) {
             if (part.getValue() > 1 && !"logo".equals(part.getKey())) {
-                throw new ReportException("report.html: {{" + part.getKey() + "}} stands more than once");
+                throw TemplateFault.in("report.html", Message.said("template.twice", "{{" + part.getKey() + "}}"), null);
             }
         }
     }

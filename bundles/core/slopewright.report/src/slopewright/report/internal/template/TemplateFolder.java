@@ -20,6 +20,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
+import slopewright.messages.Message;
 import slopewright.report.ReportException;
 
 /**
@@ -52,7 +53,7 @@ public record TemplateFolder(Map<String, String> texts, Map<String, byte[]> pict
      */
     public static TemplateFolder read(Path folder) throws ReportException {
         if (!Files.isDirectory(folder)) {
-            throw new ReportException(folder + ": there is no such template folder");
+            throw TemplateFault.in(folder.toString(), Message.of("template.no-folder"), null);
         }
         Map<String, String> texts = new TreeMap<>();
         Map<String, byte[]> pictures = new TreeMap<>();
@@ -62,7 +63,7 @@ public record TemplateFolder(Map<String, String> texts, Map<String, byte[]> pict
                 texts.put(name, text(name, bytes(file, GREATEST_TEXT_BYTES)));
             } else if (PICTURE.matcher(name).matches()) {
                 if (pictures.size() == MOST_PICTURES) {
-                    throw new ReportException(folder + ": a template holds at most " + MOST_PICTURES + " pictures");
+                    throw TemplateFault.in(folder.toString(), Message.said("template.pictures", MOST_PICTURES), null);
                 }
                 pictures.put(name, TemplatePictures.portable(name, bytes(file, GREATEST_PICTURE_BYTES)));
             }
@@ -110,24 +111,24 @@ public record TemplateFolder(Map<String, String> texts, Map<String, byte[]> pict
         try (Stream<Path> files = Files.list(folder)) {
             return files.sorted().toList();
         } catch (IOException e) {
-            throw new ReportException(folder + ": the template folder cannot be read: " + e.getMessage(), e);
+            throw TemplateFault.in(folder.toString(), Message.said("template.unreadable-folder", e), e);
         }
     }
 
     private static byte[] bytes(Path file, int most) throws ReportException {
         String name = String.valueOf(file.getFileName());
         if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-            throw new ReportException(name + ": a template holds plain files, no links and nothing else");
+            throw TemplateFault.in(name, Message.of("template.no-plain-file"), null);
         }
         Set<OpenOption> plainly = Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS);
         try (ByteChannel channel = Files.newByteChannel(file, plainly); InputStream in = Channels.newInputStream(channel)) {
             byte[] bytes = in.readNBytes(most + 1);
             if (bytes.length > most) {
-                throw new ReportException(name + ": larger than the " + most / 1024 + " KiB that a file of a template may have");
+                throw TemplateFault.in(name, Message.said("template.large", most / 1024), null);
             }
             return bytes;
         } catch (IOException e) {
-            throw new ReportException(name + ": cannot be read: " + e.getMessage(), e);
+            throw TemplateFault.in(name, Message.said("project-file.unreadable", e), e);
         }
     }
 
@@ -136,7 +137,7 @@ public record TemplateFolder(Map<String, String> texts, Map<String, byte[]> pict
             String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
-            throw new ReportException(name + ": is not text in UTF-8", e);
+            throw TemplateFault.in(name, Message.of("template.no-text"), e);
         }
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
@@ -22,6 +23,7 @@ import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.helpers.DefaultHandler;
 
+import slopewright.messages.Message;
 import slopewright.report.ReportException;
 import slopewright.report.internal.html.Html;
 
@@ -66,16 +68,17 @@ public final class TemplateFragment extends DefaultHandler {
     public static String expand(String file, String text, TemplateSlots slots) throws ReportException {
         Matcher declaration = DECLARATION.matcher(text);
         if (declaration.find()) {
-            throw new ReportException(file + ", line " + text.substring(0, declaration.start()).split("\n", -1).length
-                    + ": a document type or a declaration may not stand in a template");
+            throw TemplateFault.in(file, text.substring(0, declaration.start()).split("\n", -1).length,
+                    Message.of("template.declaration"), null);
         }
         TemplateFragment handler = new TemplateFragment(slots);
         try {
             parser().parse(new InputSource(new StringReader("<" + WRAPPER + ">" + text + "</" + WRAPPER + ">")), handler);
         } catch (SAXParseException e) {
-            throw new ReportException(file + ", line " + Math.max(1, e.getLineNumber()) + ": " + e.getMessage(), e);
+            throw TemplateFault.in(file, e.getLineNumber(), e instanceof TemplateFault fault ? fault.reason()
+                    : Message.said("template.not-formed", e), e);
         } catch (SAXException | IOException | ParserConfigurationException e) {
-            throw new ReportException(file + ": " + e.getMessage(), e);
+            throw TemplateFault.in(file, Message.said("template.not-formed", e), e);
         }
         return handler.out.toString();
     }
@@ -90,12 +93,12 @@ public final class TemplateFragment extends DefaultHandler {
         return factory.newSAXParser();
     }
 
-    private SAXParseException fault(String message) {
-        return fault(message, locator.getLineNumber());
+    private SAXParseException fault(Message reason) {
+        return fault(reason, locator.getLineNumber());
     }
 
-    private static SAXParseException fault(String message, int line) {
-        return new SAXParseException(message, null, null, line, 1);
+    private static SAXParseException fault(Message reason, int line) {
+        return new TemplateFault(reason, line);
     }
 
     @Override
@@ -110,7 +113,7 @@ public final class TemplateFragment extends DefaultHandler {
 
     @Override
     public void processingInstruction(String target, String data) throws SAXException {
-        throw fault("a processing instruction may not stand in a template");
+        throw fault(Message.of("template.instruction"));
     }
 
     @Override
@@ -121,10 +124,10 @@ public final class TemplateFragment extends DefaultHandler {
             return;
         }
         if (depth > DEEPEST) {
-            throw fault("elements lie more than " + DEEPEST + " deep in each other");
+            throw fault(Message.said("template.deep", DEEPEST));
         }
         if (!ELEMENTS.contains(name)) {
-            throw fault("the element '" + name + "' may not stand in a template");
+            throw fault(Message.said("template.element", name));
         }
         if ("img".equals(name)) {
             check(name, attributes);
@@ -144,22 +147,22 @@ public final class TemplateFragment extends DefaultHandler {
             String name = attributes.getQName(i);
             String value = attributes.getValue(i);
             if (!ATTRIBUTES.contains(name) && !MORE.getOrDefault(element, Set.of()).contains(name)) {
-                throw fault("the attribute '" + name + "' of '" + element + "' may not stand in a template");
+                throw fault(Message.said("template.attribute", name, element));
             }
             if (value.contains("{{") && !WITH_PLACEHOLDERS.contains(name)) {
-                throw fault("a placeholder may not stand in the attribute '" + name + "'");
+                throw fault(Message.said("template.placeholder-in", name));
             }
             if ("href".equals(name) && !value.matches("#[A-Za-z0-9_-]+")) {
-                throw fault("a link may only lead to a place in the document, such as #part-1, not to '" + value + "'");
+                throw fault(Message.said("template.link", value));
             }
             if ("id".equals(name) && (!value.matches("[A-Za-z][A-Za-z0-9_-]*") || value.startsWith("part-"))) {
-                throw fault("'" + value + "' cannot be the name of a place");
+                throw fault(Message.said("template.place", value));
             }
             if ("class".equals(name) && StyleCheck.isReserved(value)) {
-                throw fault("the class '" + value + "' is that of a part that no template makes");
+                throw fault(Message.said("template.class", value));
             }
             if ("style".equals(name)) {
-                Optional<String> problem = StyleCheck.problem(value);
+                Optional<Message> problem = StyleCheck.problem(value);
                 if (problem.isPresent()) {
                     throw fault(problem.get());
                 }
@@ -176,14 +179,14 @@ public final class TemplateFragment extends DefaultHandler {
         String source = attributes.getValue("src") == null ? "" : attributes.getValue("src");
         String alternative = attributes.getValue("alt");
         if (!TemplateFolder.isPicture(source)) {
-            throw fault("a picture is named by the bare name of a file in the template, such as seal.png, not '" + source + "'");
+            throw fault(Message.said("template.picture-name", source));
         }
         if (alternative == null || alternative.isBlank()) {
-            throw fault("the picture '" + source + "' needs words that stand for it, the attribute 'alt'");
+            throw fault(Message.said("template.picture-words", source));
         }
         String style = attributes.getValue("class") == null ? "" : attributes.getValue("class");
         String words = words(alternative);
-        return slots.picture(source, style, words).orElseThrow(() -> fault("the template has no picture '" + source + "'"));
+        return slots.picture(source, style, words).orElseThrow(() -> fault(Message.said("template.no-picture", source)));
     }
 
     /** Puts text in the place of the placeholders of an attribute. */
@@ -200,9 +203,9 @@ public final class TemplateFragment extends DefaultHandler {
         return found.appendTail(words).toString();
     }
 
-    private String unknown(String name) {
-        return "there is no placeholder '" + name + "' here; known are " + String.join(", ", slots.texts().keySet().stream().sorted()
-                .toList()) + (slots.parts().isEmpty() ? "" : ", " + String.join(", ", slots.parts().keySet().stream().sorted().toList()));
+    private Message unknown(String name) {
+        return Message.said("template.no-placeholder", name, String.join(", ", Stream.concat(slots.texts().keySet().stream().sorted(),
+                slots.parts().keySet().stream().sorted()).toList()));
     }
 
     @Override
@@ -240,7 +243,7 @@ public final class TemplateFragment extends DefaultHandler {
         for (String braces : List.of("{{", "}}")) {
             if (text.contains(braces)) {
                 String before = text.substring(0, text.indexOf(braces));
-                throw fault("'" + braces + "' without its counterpart", line + before.split("\n", -1).length - 1);
+                throw fault(Message.said("template.braces", braces), line + before.split("\n", -1).length - 1);
             }
         }
         out.append(Html.escaped(text));

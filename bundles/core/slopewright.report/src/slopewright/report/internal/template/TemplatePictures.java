@@ -13,6 +13,7 @@ import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
+import slopewright.messages.Message;
 import slopewright.report.ReportException;
 
 /** Makes pictures of a template new, so that nothing of the file gets into a document but what it shows. */
@@ -36,7 +37,7 @@ final class TemplatePictures {
             ImageIO.write(plain, "png", out);
             return out.toByteArray();
         } catch (IOException | RuntimeException e) {
-            throw new ReportException(name + ": is not a picture that can be read: " + e.getMessage(), e);
+            throw TemplateFault.in(name, Message.said("template.unreadable-picture", e), e);
         }
     }
 
@@ -47,7 +48,7 @@ final class TemplatePictures {
             reader.setInput(in, true, true);
             try {
                 if (reader.getWidth(0) > MOST_PIXELS || reader.getHeight(0) > MOST_PIXELS) {
-                    throw new ReportException(name + ": more than " + MOST_PIXELS + " pixels wide or high");
+                    throw TemplateFault.in(name, Message.said("template.pixels", MOST_PIXELS), null);
                 }
                 return reader.read(0);
             } finally {

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Listener;
 
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DifferenceDialog;
 import slopewright.ui.document.FileWatch;
 import slopewright.ui.document.FileWatch.State;
@@ -118,7 +119,7 @@ public final class FileBar extends Composite {
         try {
             document.takeOver(Messages.get("file.taken"));
         } catch (ProjectFileException e) {
-            MessageDialog.openError(getShell(), Messages.get("file.taken"), e.getMessage());
+            MessageDialog.openError(getShell(), Messages.get("file.taken"), MessageTexts.reason(e));
         }
         look();
     }

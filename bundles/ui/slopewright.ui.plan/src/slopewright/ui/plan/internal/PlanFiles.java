@@ -13,6 +13,7 @@ import org.eclipse.ui.ISaveablePart2;
 import slopewright.model.io.FileChangedException;
 import slopewright.model.io.ProjectFile;
 import slopewright.model.io.ProjectFileException;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DifferenceDialog;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
@@ -50,7 +51,7 @@ public final class PlanFiles {
     }
 
     private boolean askAndSaveOver(Path file, ProjectFileException changed) {
-        String question = Messages.get("save.changed", changed.getMessage(), file.getFileName() + ProjectFile.PREVIOUS_SUFFIX);
+        String question = Messages.get("save.changed", MessageTexts.reason(changed), file.getFileName() + ProjectFile.PREVIOUS_SUFFIX);
         try {
             DifferenceDialog.Sides sides = new DifferenceDialog.Sides(ProjectFile.load(file), Messages.get("save.file-has"),
                     document.project(), Messages.get("save.here"));
@@ -83,7 +84,7 @@ public final class PlanFiles {
     }
 
     private boolean failed(ProjectFileException e) {
-        MessageDialog.openError(shell.get(), Messages.get("save.failed"), e.getMessage());
+        MessageDialog.openError(shell.get(), Messages.get("save.failed"), MessageTexts.reason(e));
         return false;
     }
 

@@ -24,6 +24,7 @@ import slopewright.report.handover.HandoverOptions;
 import slopewright.report.handover.HandoverSource;
 import slopewright.siting.SitingException;
 import slopewright.ui.AccessibleName;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.theme.TypeScale;
 
@@ -150,7 +151,7 @@ public final class PreviewPage extends WizardPage {
             byte[] bytes = file.picture().orElse(file.writer()).write(new HandoverSource(project), options);
             return () -> preview.show(file, bytes);
         } catch (ReportException | SitingException | IllegalArgumentException e) {
-            return () -> preview.say(Messages.get("handover.cannot", e.getMessage()));
+            return () -> preview.say(Messages.get("handover.cannot", MessageTexts.reason(e)));
         }
     }
 

@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.TableItem;
 
 import slopewright.report.handover.Handover;
 import slopewright.ui.AccessibleName;
+import slopewright.ui.MessageTexts;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.theme.TypeScale;
 
@@ -60,7 +61,7 @@ public final class ResultPage extends WizardPage {
                 TableItem item = new TableItem(table, SWT.NONE);
                 item.setData(entry);
                 item.setText(new String[] {entry.file().getFileName().toString(), Messages.get("handover.entry." + entry.state()),
-                        entry.reason()});
+                        entry.reason().map(MessageTexts::of).orElse("")});
             }
             long written = count(Handover.State.WRITTEN);
             long failed = count(Handover.State.FAILED);
