@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -130,13 +131,14 @@ class NewSiteWalkTest {
     @ParameterizedTest
     @ValueSource(strings = {"hospital-pad", "field-site", "floating-deck"})
     void aTemplatePassesItsOwnRulesOnceItIsFilledIn(String template) throws IOException {
-        run(0, words(begun(template), "--bearing-deg", "250", "--slope-deg", "6", "-o", file("new.slopewright")));
+        run(0, words(begun(template), "--bearing-deg", "250", "--slope-deg", "6", "--coordinate-epoch-year", "2026.8", "-o",
+                file("new.slopewright")));
         Set<String> asked = open(run(1, "check", file("new.slopewright"), "--json"));
         assertTrue(asked.containsAll(Set.of("DATA-56", "EQUIP-13", "REC-04")), asked.toString());
         run(0, "sight", file("new.slopewright"), "--helipad", "helipad-1", "--name", "Shed", "--bearing-deg", "180", "--distance-m", "400",
                 "--height-m", "4", "--date", DAY, "-o", file("sighted.slopewright"));
-        run(0, "enter", file("sighted.slopewright"), "light-unit-1.frangible=true", "aerodrome-1.coordinateEpoch=2026.8", SHEET,
-                DATED, "-o", file("filled.slopewright"));
+        run(0, "enter", file("sighted.slopewright"), "light-unit-1.frangible=true", SHEET, DATED, "-o",
+                file("filled.slopewright"));
         if (!"field-site".equals(template)) {
             measureLight(folder.resolve("filled.slopewright"));
         }
@@ -147,6 +149,25 @@ class NewSiteWalkTest {
         run(0, "check", file("done.slopewright"));
         run("field-site".equals(template) ? 0 : 2, "card", file("done.slopewright"), "--aid", "approach-aid-1", "--date", "2026-11-04",
                 "-o", file("card.html"));
+    }
+
+    /** Coordinates on WGS 84 belong to a day; a plane of its own does not move, and a day after that of the layout is none. */
+    @Test
+    void theEpochIsAskedForWhereTheGroundMoves() {
+        List<String> meadow = List.of("new", "--name", "Meadow", "--date", DAY, "-o", file("m.slopewright"), "--force");
+        List<String> place = Stream.concat(meadow.stream(), Stream.of("--latitude-deg", "47.3", "--longitude-deg", "-11.9")).toList();
+        assertEquals("not-applicable", epoch(words(meadow)));
+        assertEquals("to-clear-up", epoch(words(place)));
+        assertEquals("met", epoch(words(place, "--coordinate-epoch-year", "2026.8")));
+        assertEquals("not-met", epoch(words(place, "--coordinate-epoch-year", "2062.8")));
+        run(2, words(place, "--coordinate-epoch-year", "1983"));
+        run(2, words(place, "--coordinate-epoch-year", "20268"));
+    }
+
+    private String epoch(String... begin) {
+        run(0, begin);
+        JsonNode checked = Words.run("check", file("m.slopewright"), "--rules", "DATA-67", "--json").json();
+        return checked.get("projects").get(0).get("outcomes").get(0).get("verdict").asText();
     }
 
     /**

@@ -79,6 +79,7 @@ public final class NewSite {
         designator = String.valueOf(host.getDesignator());
         approach = host.getApproachType();
         glidePath = host.getGlidePath() != null;
+        put(SiteNumber.EPOCH, project.getAerodrome().getCoordinateEpoch());
         putKnown(SiteNumber.SLOPE, host.getDesiredSlopeDeg());
         helipad = !(host instanceof RunwayEnd);
         if (host instanceof RunwayEnd end) {
@@ -216,6 +217,7 @@ public final class NewSite {
         aerodrome.setLatitudeDeg(numbers.get(SiteNumber.LATITUDE));
         aerodrome.setLongitudeDeg(numbers.get(SiteNumber.LONGITUDE));
         aerodrome.setCoordinateReference(isLocal() ? "local" : "WGS84");
+        aerodrome.setCoordinateEpoch(numbers.get(SiteNumber.EPOCH));
         aerodrome.setVerticalDatum(texts.get(SiteText.VERTICAL_DATUM));
         number(SiteNumber.VARIATION).ifPresent(deg -> aerodrome.setMagneticVariation(variation(deg)));
         project.setAerodrome(aerodrome);

@@ -12,6 +12,8 @@ public enum SiteNumber {
     LATITUDE("latitude-deg", -90, 90, OptionalDouble.empty(), true, true),
     /** Longitude of the same place, degrees east; none for a local site. */
     LONGITUDE("longitude-deg", -180, 180, OptionalDouble.empty(), true, true),
+    /** Day for which the two hold on WGS 84, a decimal year; none where nobody said it. The least is the year of the first WGS 84. */
+    EPOCH("coordinate-epoch-year", 1984, 2100, OptionalDouble.empty(), true, true),
     /** Elevation of the same place, metres. */
     ELEVATION("elevation-m", -500, 6000, OptionalDouble.of(0), true, true),
     /** True bearing of landing, degrees. */
@@ -99,7 +101,7 @@ public enum SiteNumber {
 
     /** Returns whether a site can be begun without it: a rule asks for it where it has to be known. */
     public boolean isOptional() {
-        return this == LATITUDE || this == LONGITUDE || ordinal() >= GROUND_SPEED.ordinal();
+        return this == LATITUDE || this == LONGITUDE || this == EPOCH || ordinal() >= GROUND_SPEED.ordinal();
     }
 
     /** Returns whether it is needed where the site is a helipad, or a runway. */

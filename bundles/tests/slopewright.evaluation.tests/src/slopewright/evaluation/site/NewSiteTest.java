@@ -75,6 +75,9 @@ class NewSiteTest {
         Project placed = site.project(NAMES);
         assertEquals("WGS84", placed.getAerodrome().getCoordinateReference());
         assertEquals(48, end(placed).getThreshold().getLatitudeDeg());
+        assertNull(placed.getAerodrome().getCoordinateEpoch(), "nobody said it");
+        site.set(SiteNumber.EPOCH, OptionalDouble.of(2026.8));
+        assertEquals(2026.8, site.project(NAMES).getAerodrome().getCoordinateEpoch());
     }
 
     @Test
@@ -106,6 +109,7 @@ class NewSiteTest {
         Project made = site.project(NAMES);
         assertEquals(demo.getAerodrome().getName(), made.getName());
         assertEquals(((RunwayEnd) Projects.hosts(demo).get(0)).getThresholdElevationM(), end(made).getThresholdElevationM());
+        assertEquals(demo.getAerodrome().getCoordinateEpoch(), made.getAerodrome().getCoordinateEpoch());
         assertEquals(demo.getAerodrome().getEquipmentTypes().size(), made.getAerodrome().getEquipmentTypes().size());
         assertFalse(site.isAssumed(SiteNumber.ELEVATION));
     }

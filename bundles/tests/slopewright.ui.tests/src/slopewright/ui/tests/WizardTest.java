@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -194,6 +195,25 @@ class WizardTest {
         assertFalse(dialog.getCurrentPage().isPageComplete());
         field(SiteNumber.LONGITUDE).setText("11");
         assertTrue(dialog.getCurrentPage().isPageComplete());
+    }
+
+    /** Only where the ground moves in the reference of the place is the epoch asked for, beside its field. */
+    @Test
+    void theEpochIsAskedForOnceThePlaceIsOnTheGlobe() {
+        Label wanted = Widgets.all(dialog.getShell(), Label.class).filter(label -> label.getText().equals("needed on WGS 84")).findFirst()
+                .orElseThrow();
+        assertFalse(wanted.getVisible(), "a plane of its own");
+        field(SiteNumber.LATITUDE).setText("48");
+        field(SiteNumber.LONGITUDE).setText("11");
+        assertTrue(wanted.getVisible());
+        assertTrue(dialog.getCurrentPage().isPageComplete(), "the site can be begun");
+        field(SiteNumber.EPOCH).setText("1983");
+        assertEquals("Epoch of the coordinates: between 1984 and 2100.", dialog.getCurrentPage().getErrorMessage());
+        field(SiteNumber.EPOCH).setText("2099.5");
+        assertTrue(dialog.getCurrentPage().getMessage().startsWith("DATA-67"), "after the day of the project");
+        field(SiteNumber.EPOCH).setText("2020,5");
+        assertFalse(wanted.getVisible());
+        assertEquals(2020.5, wizard.draft().project().getAerodrome().getCoordinateEpoch());
     }
 
     @Test

@@ -13,6 +13,9 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
+import slopewright.checks.Outcome;
+import slopewright.checks.Result;
+import slopewright.checks.Verdict;
 import slopewright.evaluation.site.SiteNumber;
 import slopewright.model.Identified;
 import slopewright.rcp.internal.Messages;
@@ -21,6 +24,8 @@ import slopewright.ui.units.QuantityFormat;
 
 /** A step of the wizard with numbers in it; says below the title what is wrong, or what is still assumed. */
 abstract class DraftPage extends WizardPage {
+
+    private static final String EPOCH_RULE = "DATA-67";
 
     private final Map<SiteNumber, Text> texts = new EnumMap<>(SiteNumber.class);
     private final Map<SiteNumber, Label> remarks = new EnumMap<>(SiteNumber.class);
@@ -47,7 +52,7 @@ abstract class DraftPage extends WizardPage {
         });
         text.setData("field", number);
         texts.put(number, text);
-        remarks.put(number, Answers.label(parent, Messages.get("site.assumed")));
+        remarks.put(number, Answers.label(parent, Messages.get(number == SiteNumber.EPOCH ? "site.epoch-wanted" : "site.assumed")));
     }
 
     /** Begins in the first field, whatever led here. */
@@ -76,9 +81,9 @@ abstract class DraftPage extends WizardPage {
     void review() {
         texts.forEach((number, text) -> text.setEnabled(number.isAsked(draft.site().isHelipad())));
         remarks.forEach((number, label) -> label.setVisible(number.isAsked(draft.site().isHelipad()) && draft.site().isAssumed(number)));
+        boolean assumed = remarks.values().stream().anyMatch(Label::getVisible);
         Optional<String> problem = problem();
         setErrorMessage(problem.orElse(null));
-        boolean assumed = remarks.values().stream().anyMatch(Label::getVisible);
         Optional<String> broken = problem.isPresent() ? Optional.empty() : broken();
         setMessage(broken.orElse(draft.site().known().isPresent() ? Messages.get("site.open-data")
                 : assumed ? Messages.get("site.check-assumed") : null),
@@ -86,11 +91,16 @@ abstract class DraftPage extends WizardPage {
         setPageComplete(problem.isEmpty());
     }
 
-    /** Returns what a rule says against what is typed here, empty where none does. */
+    /** Returns what a rule says against what is typed here, empty where none does; marks the epoch where a rule asks for it. */
     private Optional<String> broken() {
         try {
-            return draft.notMet(this::isAsked).stream().findFirst().map(outcome -> outcome.rule() + ": " + MessageTexts.of(outcome
-                    .explanation()));
+            List<Outcome> outcomes = draft.outcomes(this::isAsked);
+            if (texts.containsKey(SiteNumber.EPOCH)) {
+                remarks.get(SiteNumber.EPOCH).setVisible(outcomes.stream().anyMatch(outcome -> outcome.rule().equals(EPOCH_RULE)
+                        && outcome.result() == Result.NOT_EVALUATED));
+            }
+            return outcomes.stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET).findFirst()
+                    .map(outcome -> outcome.rule() + ": " + MessageTexts.of(outcome.explanation()));
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());
         }

@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
-import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectRules;
 import slopewright.evaluation.site.KnownRunway;
 import slopewright.evaluation.site.NewSite;
@@ -82,6 +81,7 @@ public final class SiteDraft {
             case BEARING, SLOPE, FATO_BEARING, VARIATION, VARIATION_CHANGE -> Quantity.ANGLE;
             case GROUND_SPEED -> Quantity.KNOTS;
             case DESCENT -> Quantity.DESCENT;
+            case EPOCH -> Quantity.NUMBER;
             default -> Quantity.LENGTH;
         };
     }
@@ -143,14 +143,14 @@ public final class SiteDraft {
     }
 
     /**
-     * Returns what the rules say that is not met of some elements of the site as it is typed. Rules look at a place where an indicator
-     * stands; until a family is chosen a usual one stands there, where it can.
+     * Returns what the rules say of some elements of the site as it is typed. Rules look at a place where an indicator stands; until a
+     * family is chosen a usual one stands there, where it can.
      *
      * @param about which elements
      */
-    List<Outcome> notMet(Predicate<Identified> about) {
+    List<Outcome> outcomes(Predicate<Identified> about) {
         Project project = inUse();
-        return Checks.run(project, Optional.empty()).outcomes().stream().filter(outcome -> outcome.verdict() == Verdict.NOT_MET)
+        return Checks.run(project, Optional.empty()).outcomes().stream()
                 .filter(outcome -> Ids.find(project, outcome.elementId()).filter(about).isPresent()).toList();
     }
 

@@ -33,8 +33,8 @@ final class SitePage extends DraftPage {
 
     private static final List<ApproachType> TYPES = List.of(ApproachType.VISUAL, ApproachType.NON_PRECISION, ApproachType.PRECISION_CAT_I,
             ApproachType.PRECISION_CAT_II_III);
-    private static final List<SiteNumber> ASKED = List.of(SiteNumber.LATITUDE, SiteNumber.LONGITUDE, SiteNumber.ELEVATION,
-            SiteNumber.BEARING, SiteNumber.LENGTH, SiteNumber.WIDTH, SiteNumber.OTHER_ELEVATION, SiteNumber.FATO);
+    private static final List<SiteNumber> ASKED = List.of(SiteNumber.LATITUDE, SiteNumber.LONGITUDE, SiteNumber.EPOCH,
+            SiteNumber.ELEVATION, SiteNumber.BEARING, SiteNumber.LENGTH, SiteNumber.WIDTH, SiteNumber.OTHER_ELEVATION, SiteNumber.FATO);
     private static final int CODES = 4;
 
     private final List<Templates.Template> templates = Templates.all();
