@@ -18,7 +18,7 @@ import slopewright.exchange.ExchangeException;
 import slopewright.exchange.internal.runways.AirportTables;
 import slopewright.exchange.internal.runways.CsvAirports;
 import slopewright.exchange.internal.runways.SqliteAirports;
-import slopewright.exchange.internal.sqlite.SqliteReader;
+import slopewright.exchange.internal.sqlite.SqliteTables;
 import slopewright.messages.Message;
 
 /**
@@ -30,6 +30,7 @@ public final class RunwayData {
     /** So long a file is none of runways, bytes. */
     private static final long LONGEST = 512L << 20;
     private static final long LONGEST_LICENCE = 1L << 20;
+    private static final List<String> LOGS = List.of("-wal", "-journal");
     private static final int HASH_SHOWN = 16;
     private static final List<String> LICENCES = List.of("LICENSE", "LICENSE.txt", "LICENSE.md", "LICENCE", "LICENCE.txt");
 
@@ -63,9 +64,23 @@ public final class RunwayData {
         try (InputStream in = Files.newInputStream(file)) {
             content = in.readNBytes((int) LONGEST);
         }
-        AirportTables tables = SqliteReader.isDatabase(content) ? new SqliteAirports(name, SqliteReader.of(name, content))
-                : new CsvAirports(name, content);
+        AirportTables tables = SqliteTables.isDatabase(content) ? database(file, content) : new CsvAirports(name, content);
         return new RunwayData(file, tables, sha256(content));
+    }
+
+    private static AirportTables database(Path file, byte[] content) throws IOException, ExchangeException {
+        String name = file.toString();
+        for (String log : LOGS) {
+            Path beside = Path.of(name + log);
+            if (Files.exists(beside) && Files.size(beside) > 0) {
+                throw new ExchangeException(name, 0, Message.of("survey-file.journal"));
+            }
+        }
+        try {
+            return new SqliteAirports(name, SqliteTables.open(content));
+        } catch (SqliteTables.Fault e) {
+            throw new ExchangeException(name, 0, e.reason());
+        }
     }
 
     private static String sha256(byte[] content) {

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.sqlite.SQLiteDataSource;
 
 import slopewright.evaluation.site.KnownRunway;
@@ -50,10 +51,19 @@ class RunwayDataTest {
 
     @BeforeEach
     void write() throws SQLException {
-        database = folder.resolve("runways.sqlite");
+        write("runways.sqlite", "UTF-8");
+    }
+
+    private static Connection open(Path file) throws SQLException {
         SQLiteDataSource source = new SQLiteDataSource();
-        source.setUrl("jdbc:sqlite:" + database);
-        try (Connection connection = source.getConnection(); Statement statement = connection.createStatement()) {
+        source.setUrl("jdbc:sqlite:" + file);
+        return source.getConnection();
+    }
+
+    private void write(String name, String encoding) throws SQLException {
+        database = folder.resolve(name);
+        try (Connection connection = open(database); Statement statement = connection.createStatement()) {
+            statement.executeUpdate("PRAGMA encoding = '" + encoding + "'");
             statement.executeUpdate("CREATE TABLE airports (id INTEGER PRIMARY KEY, icao TEXT NOT NULL UNIQUE, iata TEXT, faa TEXT, "
                     + "local TEXT, name TEXT NOT NULL, type TEXT NOT NULL, updated_at DATETIME, CHECK (length(name) > 0))");
             statement.executeUpdate("CREATE TABLE runways (id INTEGER PRIMARY KEY, airport_id INTEGER NOT NULL, length_ft INTEGER, "
@@ -204,6 +214,44 @@ class RunwayDataTest {
         Files.writeString(database, HEADER + "1,1,ZZAA,x,100,ASP,1,0,09,0,0,100,90,,27,0,0.01,200,270,\n");
         String message = assertThrows(ExchangeException.class, () -> RunwayData.read(database).find("ZZAA")).getMessage();
         assertTrue(message.contains(":2: length_ft is no number: x"), message);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-16le", "UTF-16be"})
+    void textsOfTwoBytesASignAreRead(String encoding) throws Exception {
+        write(encoding + ".sqlite", encoding);
+        KnownRunway known = offer("ZZCC", "9").known().orElseThrow();
+        assertEquals("Zett".repeat(3000), known.airport());
+        assertEquals(30.48, offer("zzaa", "09").known().orElseThrow().widthM().getAsDouble(), 1e-9);
+    }
+
+    /** A remark in the statement, and a key that is said for the whole table: SQLite keeps no value in its column. */
+    @Test
+    void columnsAreToldFromAnyStatementThatMadeThem() throws Exception {
+        try (Connection connection = open(database); Statement statement = connection.createStatement()) {
+            statement.executeUpdate("ALTER TABLE airports RENAME TO old");
+            statement.executeUpdate("CREATE TABLE airports (note TEXT DEFAULT '-- a, b)', -- a remark, with (a bracket\n icao TEXT, "
+                    + "/* iata, faa */ name TEXT, type TEXT, id INTEGER NOT NULL, PRIMARY KEY (\"id\"))");
+            statement.executeUpdate("INSERT INTO airports (id, icao, name, type) SELECT id, icao, name, type FROM old");
+        }
+        assertEquals(3652 * 0.3048, offer("ZZAA", "09").known().orElseThrow().lengthM().getAsDouble(), 1e-9);
+    }
+
+    /** SQLite leaves the mark of a log in the file; what the log holds is not in the file, and rows that are not there say nothing. */
+    @Test
+    void aDatabaseWithALogIsRefused() throws Exception {
+        Path journal = Files.write(folder.resolve("runways.sqlite-journal"), new byte[] {1});
+        assertTrue(refused().contains("keeps what is new in a second file"), refused());
+        Files.write(journal, new byte[0]);
+        assertEquals("ZZAA", RunwayData.read(database).find("ZZAA").orElseThrow().code());
+        try (Connection connection = open(database); Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA journal_mode = wal");
+        }
+        assertTrue(refused().contains("keeps what is new in a second file"), refused());
+    }
+
+    private String refused() {
+        return assertThrows(ExchangeException.class, () -> RunwayData.read(database)).getMessage();
     }
 
     /** A database that another program wrote, with pages enough to have inner ones: the second airport is led by its row in the middle. */

@@ -2,6 +2,7 @@ package slopewright.exchange.survey;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,9 +14,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -180,6 +183,52 @@ class GeoPackageSurveyTest {
         Path file = unpacked("obstacles.gpkg");
         Files.write(folder.resolve("obstacles.gpkg-wal"), new byte[] {1});
         assertTrue(fault(file, null).contains("holds changes that are not yet in the GeoPackage"));
+    }
+
+    @Test
+    void aDatabaseThatKeepsALogIsRefused() throws Exception {
+        Path file = unpacked("obstacles.gpkg");
+        try (Connection database = open(file, ""); Statement statement = database.createStatement()) {
+            statement.execute("PRAGMA journal_mode = wal");
+        }
+        assertFalse(Files.exists(folder.resolve("obstacles.gpkg-wal")), "none lies beside it by now");
+        assertTrue(fault(file, null).contains("keeps what is new in a second file"), fault(file, null));
+    }
+
+    /** The same rows in a database whose texts are written in two bytes a sign. */
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-16le", "UTF-16be"})
+    void textsOfTwoBytesASignAreRead(String encoding) throws Exception {
+        Path file = unpacked("obstacles.gpkg");
+        Path wide = folder.resolve("wide.gpkg");
+        try (Connection from = open(file, ""); Connection to = open(wide, ""); Statement make = to.createStatement()) {
+            make.execute("PRAGMA encoding = '" + encoding + "'");
+            for (String table : List.of("gpkg_spatial_ref_sys", "gpkg_geometry_columns", "obstacles")) {
+                copy(table, from, to);
+            }
+        }
+        assertEquals(encoding.endsWith("le") ? 2 : 3, ByteBuffer.wrap(Files.readAllBytes(wide)).getInt(56), "as SQLite marks it");
+        same(obstacles(SURVEY.resolve("obstacles.geojson"), null), obstacles(wide, null), 0);
+    }
+
+    private static void copy(String table, Connection from, Connection to) throws SQLException {
+        try (Statement read = from.createStatement(); Statement make = to.createStatement()) {
+            try (ResultSet made = read.executeQuery("SELECT sql FROM sqlite_master WHERE name = '" + table + "'")) {
+                make.execute(made.getString(1));
+            }
+            try (ResultSet rows = read.executeQuery("SELECT * FROM " + table)) {
+                int columns = rows.getMetaData().getColumnCount();
+                String places = String.join(",", Collections.nCopies(columns, "?"));
+                try (PreparedStatement insert = to.prepareStatement("INSERT INTO " + table + " VALUES (" + places + ")")) {
+                    while (rows.next()) {
+                        for (int i = 1; i <= columns; i++) {
+                            insert.setObject(i, rows.getObject(i));
+                        }
+                        insert.executeUpdate();
+                    }
+                }
+            }
+        }
     }
 
     @Test

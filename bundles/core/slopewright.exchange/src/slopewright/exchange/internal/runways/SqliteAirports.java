@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 import slopewright.exchange.ExchangeException;
-import slopewright.exchange.internal.sqlite.SqliteReader;
+import slopewright.exchange.internal.sqlite.SqliteTables;
 import slopewright.exchange.runways.OpenAirport;
 import slopewright.exchange.runways.OpenRunway;
 import slopewright.messages.Message;
@@ -24,7 +24,8 @@ public final class SqliteAirports implements AirportTables {
 
     private static final String CLOSED = "closed";
 
-    private final SqliteReader database;
+    private final String file;
+    private final SqliteTables database;
     private final List<Map<String, List<Entry>>> byCode = new ArrayList<>();
     private final Map<Object, List<OpenRunway>> runways = new HashMap<>();
 
@@ -39,19 +40,28 @@ public final class SqliteAirports implements AirportTables {
      * @param database the database
      * @throws ExchangeException where a table or a column is missing
      */
-    public SqliteAirports(String file, SqliteReader database) throws ExchangeException {
+    public SqliteAirports(String file, SqliteTables database) throws ExchangeException {
+        this.file = file;
         this.database = database;
-        if (!database.holds(AIRPORTS, "id", "icao", "name", "type") || !database.holds(RUNWAYS, "id", "airport_id", "length_ft", "width_ft")
-                || !database.holds(ENDS, "runway_id", "ident", "heading_degt", "latitude_deg", "longitude_deg", "displaced_threshold_ft",
+        if (!holds(AIRPORTS, "id", "icao", "name", "type") || !holds(RUNWAYS, "id", "airport_id", "length_ft", "width_ft")
+                || !holds(ENDS, "runway_id", "ident", "heading_degt", "latitude_deg", "longitude_deg", "displaced_threshold_ft",
                         "elevation_ft")) {
             throw new ExchangeException(file, 0, Message.of("survey-file.no-runway-tables"));
         }
     }
 
+    private boolean holds(String table, String... columns) {
+        return database.columns(table).containsAll(List.of(columns));
+    }
+
     @Override
     public List<OpenAirport> find(String code) throws ExchangeException {
         if (byCode.isEmpty()) {
-            index();
+            try {
+                index();
+            } catch (SqliteTables.Fault e) {
+                throw new ExchangeException(file, 0, e.reason());
+            }
         }
         List<OpenAirport> found = new ArrayList<>();
         for (Entry entry : byCode.stream().map(codes -> codes.getOrDefault(code, List.of())).filter(entries -> !entries.isEmpty())
@@ -62,44 +72,38 @@ public final class SqliteAirports implements AirportTables {
         return found;
     }
 
-    private void index() throws ExchangeException {
+    private void index() throws SqliteTables.Fault {
         List<Map<String, List<Entry>>> codes = CODES.stream().<Map<String, List<Entry>>>map(column -> new HashMap<>()).toList();
-        database.rows(AIRPORTS, row -> {
-            String day = text(AIRPORTS, row, "updated_at");
-            Entry entry = new Entry(value(AIRPORTS, row, "id"), text(AIRPORTS, row, CODES.get(0)), text(AIRPORTS, row, "name"),
-                    CLOSED.equals(text(AIRPORTS, row, "type")) || CLOSED.equals(text(AIRPORTS, row, "status")),
+        database.<SqliteTables.Fault>read(AIRPORTS, (id, row) -> {
+            String day = text(row, "updated_at");
+            Entry entry = new Entry(row.get("id"), text(row, CODES.get(0)), text(row, "name"),
+                    CLOSED.equals(text(row, "type")) || CLOSED.equals(text(row, "status")),
                     day.substring(0, Math.min(DAY_LETTERS, day.length())));
             for (int i = 0; i < CODES.size(); i++) {
-                String code = text(AIRPORTS, row, CODES.get(i)).toUpperCase(Locale.ROOT);
+                String code = text(row, CODES.get(i)).toUpperCase(Locale.ROOT);
                 if (!code.isEmpty()) {
                     codes.get(i).computeIfAbsent(code, none -> new ArrayList<>()).add(entry);
                 }
             }
         });
         Map<Object, List<OpenRunway.OpenEnd>> ends = new HashMap<>();
-        database.rows(ENDS, row -> ends.computeIfAbsent(value(ENDS, row, "runway_id"), none -> new ArrayList<>())
-                .add(new OpenRunway.OpenEnd(text(ENDS, row, "ident"), number(ENDS, row, "heading_degt"), number(ENDS, row, "latitude_deg"),
-                        number(ENDS, row, "longitude_deg"), number(ENDS, row, "displaced_threshold_ft"),
-                        number(ENDS, row, "elevation_ft"))));
-        database.rows(RUNWAYS, row -> runways.computeIfAbsent(value(RUNWAYS, row, "airport_id"), none -> new ArrayList<>())
-                .add(new OpenRunway(text(RUNWAYS, row, "id"), number(RUNWAYS, row, "length_ft"), number(RUNWAYS, row, "width_ft"),
-                        Surfaces.word(text(RUNWAYS, row, "surface")), "1".equals(text(RUNWAYS, row, CLOSED)),
-                        ends.getOrDefault(value(RUNWAYS, row, "id"), List.of()))));
+        database.<SqliteTables.Fault>read(ENDS, (id, row) -> ends.computeIfAbsent(row.get("runway_id"), none -> new ArrayList<>())
+                .add(new OpenRunway.OpenEnd(text(row, "ident"), number(row, "heading_degt"), number(row, "latitude_deg"),
+                        number(row, "longitude_deg"), number(row, "displaced_threshold_ft"),
+                        number(row, "elevation_ft"))));
+        database.<SqliteTables.Fault>read(RUNWAYS, (id, row) -> runways.computeIfAbsent(row.get("airport_id"), none -> new ArrayList<>())
+                .add(new OpenRunway(text(row, "id"), number(row, "length_ft"), number(row, "width_ft"),
+                        Surfaces.word(text(row, "surface")), "1".equals(text(row, CLOSED)),
+                        ends.getOrDefault(row.get("id"), List.of()))));
         byCode.addAll(codes);
     }
 
-    private Object value(String table, Object[] row, String column) {
-        int at = database.column(table, column);
-        return at < 0 ? null : row[at];
+    private static String text(Map<String, Object> row, String column) {
+        return row.containsKey(column) ? String.valueOf(row.get(column)).strip() : "";
     }
 
-    private String text(String table, Object[] row, String column) {
-        Object value = value(table, row, column);
-        return value == null ? "" : String.valueOf(value).strip();
-    }
-
-    private OptionalDouble number(String table, Object[] row, String column) {
-        return value(table, row, column) instanceof Number number && Double.isFinite(number.doubleValue())
-                ? OptionalDouble.of(number.doubleValue()) : OptionalDouble.empty();
+    private static OptionalDouble number(Map<String, Object> row, String column) {
+        return row.get(column) instanceof Number number && Double.isFinite(number.doubleValue()) ? OptionalDouble.of(number.doubleValue())
+                : OptionalDouble.empty();
     }
 }

@@ -1,7 +1,9 @@
 package slopewright.exchange.internal.sqlite;
 
 import java.nio.ByteBuffer;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -14,11 +16,13 @@ import slopewright.messages.Reasoned;
 
 /**
  * Reads the tables of a database in the published format of SQLite 3 (sqlite.org, "Database File Format"), row by row in the order of their
- * ids; indexes, views and what is written to a log beside the file are not looked at. Every page, offset and length is held against the
- * file, and no page is visited twice, so that a damaged file ends in a {@link Fault} and never in an endless walk.
+ * ids; indexes and views are not looked at. A database that keeps what is new in a log beside it is refused, for rows of it may be missing
+ * here. Every page, offset and length is held against the file, and no page is visited twice, so that a damaged file ends in a
+ * {@link Fault} and never in an endless walk. A driver with machine code for every platform need not be shipped for that.
  */
 public final class SqliteTables {
 
+    private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
     private static final int HEAD = 100;
     private static final int TABLE_LEAF = 13;
     private static final int TABLE_INTERIOR = 5;
@@ -29,6 +33,7 @@ public final class SqliteTables {
     private final int page;
     private final int usable;
     private final long pages;
+    private final Charset charset;
     private final Map<String, Table> tables = new HashMap<>();
 
     /** What is wrong with a file. */
@@ -67,8 +72,11 @@ public final class SqliteTables {
 
     private SqliteTables(byte[] bytes) throws Fault {
         file = ByteBuffer.wrap(bytes);
-        if (bytes.length < HEAD || !new String(bytes, 0, 15, StandardCharsets.US_ASCII).equals("SQLite format 3")) {
+        if (!isDatabase(bytes)) {
             throw new Fault(Message.of("survey-file.no-sqlite-3"));
+        }
+        if (file.get(18) != 1 || file.get(19) != 1) {
+            throw new Fault(Message.of("survey-file.journal"));
         }
         int size = file.getShort(16) & 0xFFFF;
         page = size == 1 ? 1 << 16 : size;
@@ -77,9 +85,17 @@ public final class SqliteTables {
         if (Integer.bitCount(page) != 1 || page < 512 || usable < 480 || pages < 1) {
             throw new Fault(Message.said("survey-file.page-bytes", page));
         }
-        if (file.getInt(56) > 1) {
-            throw new Fault(Message.of("survey-file.sqlite-utf16"));
-        }
+        charset = switch (file.getInt(56)) {
+            case 0, 1 -> StandardCharsets.UTF_8;
+            case 2 -> StandardCharsets.UTF_16LE;
+            case 3 -> StandardCharsets.UTF_16BE;
+            default -> throw new Fault(Message.said("survey-file.sqlite-encoding", file.getInt(56)));
+        };
+    }
+
+    /** Returns whether a file begins as a database does. */
+    public static boolean isDatabase(byte[] bytes) {
+        return bytes.length >= HEAD && Arrays.equals(bytes, 0, MAGIC.length, MAGIC, 0, MAGIC.length);
     }
 
     /**
@@ -199,7 +215,7 @@ public final class SqliteTables {
         return whole.flip();
     }
 
-    private static Map<String, Object> values(Table table, long id, ByteBuffer record) throws Fault {
+    private Map<String, Object> values(Table table, long id, ByteBuffer record) throws Fault {
         int head = (int) Math.min(varint(record), record.limit());
         ByteBuffer types = record.slice(record.position(), head - record.position());
         ByteBuffer body = record.slice(head, record.limit() - head);
@@ -210,11 +226,11 @@ public final class SqliteTables {
                 values.put(table.columns().get(i), value.get());
             }
         }
-        table.idColumn().ifPresent(column -> values.put(column, id));
+        table.idColumn().ifPresent(column -> values.putIfAbsent(column, id));
         return values;
     }
 
-    private static Optional<Object> value(long type, ByteBuffer body) throws Fault {
+    private Optional<Object> value(long type, ByteBuffer body) throws Fault {
         if (type >= 12) {
             long length = (type - 12) / 2;
             if (length > body.remaining()) {
@@ -222,7 +238,7 @@ public final class SqliteTables {
             }
             byte[] bytes = new byte[(int) length];
             body.get(bytes);
-            return Optional.of(type % 2 == 0 ? bytes : new String(bytes, StandardCharsets.UTF_8));
+            return Optional.of(type % 2 == 0 ? bytes : new String(bytes, charset));
         }
         return switch ((int) type) {
             case 0 -> Optional.empty();

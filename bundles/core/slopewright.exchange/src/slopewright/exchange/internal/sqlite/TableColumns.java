@@ -4,11 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The columns of a table as the statement that made it names them (sqlite.org, "CREATE TABLE"). */
 final class TableColumns {
 
     private static final List<String> CONSTRAINTS = List.of("constraint", "primary", "unique", "check", "foreign");
+
+    private static final Pattern INTEGER = Pattern.compile("(?is).*\\binteger\\b.*");
+    private static final Pattern COLUMN_KEY = Pattern.compile("(?is).*\\bprimary\\s+key\\b.*");
+    private static final Pattern WHOLE_KEY = Pattern.compile("(?is)(?:constraint\\s+\\S+\\s+)?primary\\s+key\\s*\\(([^,]*)\\)");
+    private static final Pattern REMARK = Pattern.compile("(?s)('[^']*'|\"[^\"]*\"|`[^`]*`|\\[[^]]*])|--[^\n]*|/\\*.*?(?:\\*/|$)");
 
     private TableColumns() {
     }
@@ -29,10 +36,16 @@ final class TableColumns {
         return names;
     }
 
-    /** Returns the column that stands for the id of a row, empty where none does. */
+    /**
+     * Returns the column that stands for the id of a row, where a row holds no value of its own in it; empty where none does: an integer
+     * that is the primary key, said at the column or for the whole table.
+     */
     static Optional<String> id(String sql) {
-        return parts(sql).stream().filter(part -> part.toLowerCase(Locale.ROOT).matches("(?s).*\\binteger\\b.*\\bprimary\\s+key\\b.*"))
-                .map(TableColumns::name).findFirst();
+        List<String> parts = parts(sql);
+        Optional<String> whole = parts.stream().map(WHOLE_KEY::matcher).filter(Matcher::matches).map(key -> name(key.group(1).strip()))
+                .findFirst();
+        return parts.stream().filter(part -> INTEGER.matcher(part).matches()).filter(part -> COLUMN_KEY.matcher(part).matches()
+                || whole.filter(name(part)::equals).isPresent()).map(TableColumns::name).findFirst();
     }
 
     private static String name(String part) {
@@ -42,16 +55,17 @@ final class TableColumns {
         return name.toLowerCase(Locale.ROOT);
     }
 
+    private static String withoutRemarks(String sql) {
+        return REMARK.matcher(sql).replaceAll(found -> found.group(1) == null ? " " : Matcher.quoteReplacement(found.group(1)));
+    }
+
     /** Returns what stands between the outer brackets, parted by commas that stand in no bracket and no quotes. */
     private static List<String> parts(String sql) {
         List<String> parts = new ArrayList<>();
-        if (sql.contains("--") || sql.contains("/*")) {
-            return parts; // a remark could hold anything
-        }
         StringBuilder part = new StringBuilder();
         int depth = 0;
         char quote = 0;
-        for (char each : sql.toCharArray()) {
+        for (char each : withoutRemarks(sql).toCharArray()) {
             boolean begins = quote == 0 && "\"'`[".indexOf(each) >= 0;
             boolean ends = quote != 0 && each == (quote == '[' ? ']' : quote);
             boolean plain = quote == 0 && !begins;
