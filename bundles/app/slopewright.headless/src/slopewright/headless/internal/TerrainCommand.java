@@ -14,6 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.SiteGround;
+import slopewright.evaluation.terrain.KnownGround;
 import slopewright.evaluation.terrain.TakenGround;
 import slopewright.evaluation.terrain.TerrainField;
 import slopewright.exchange.sheet.Sheet;
@@ -55,10 +56,30 @@ final class TerrainCommand extends Command {
     private OptionalOutput output;
 
     /** One place; what no model knows is empty. */
-    private record Told(String what, double alongM, double rightM, Optional<TerrainField> model, double elevationM, double accuracyM) {
+    private record Told(String what, double alongM, double rightM, Optional<KnownGround> ground, double datumM) {
 
         boolean isGoodEnough() {
-            return model.isPresent() && accuracyM <= SiteGround.SURVEY_TOLERANCE_M;
+            return accuracyM() <= SiteGround.SURVEY_TOLERANCE_M;
+        }
+
+        double elevationM() {
+            return ground.map(known -> datumM + known.heightM()).orElse(Double.NaN);
+        }
+
+        double accuracyM() {
+            return ground.map(KnownGround::accuracyM).orElse(Double.POSITIVE_INFINITY);
+        }
+
+        String state() {
+            return ground.isEmpty() ? "not known" : isGoodEnough() ? "model" : "too coarse for a level";
+        }
+
+        String source() {
+            return ground.map(KnownGround::source).orElse("");
+        }
+
+        String date() {
+            return ground.map(KnownGround::date).orElse("");
         }
     }
 
@@ -90,7 +111,7 @@ final class TerrainCommand extends Command {
             told.forEach(each -> streams().say(line(each)));
             streams().sayf("A model is no survey; levels of a survey are known within %.2f m.", SiteGround.SURVEY_TOLERANCE_M);
         }
-        return told.stream().noneMatch(each -> each.model().isPresent()) ? ExitCodes.NOTHING_EVALUATED
+        return told.stream().noneMatch(each -> each.ground().isPresent()) ? ExitCodes.NOTHING_EVALUATED
                 : told.stream().allMatch(Told::isGoodEnough) ? ExitCodes.OK : ExitCodes.FINDINGS;
     }
 
@@ -113,50 +134,26 @@ final class TerrainCommand extends Command {
         List<TerrainField> models = TerrainField.of(aid.surroundings().orThrow());
         double datum = aid.frame().orThrow().originElevationM();
         List<Told> told = new ArrayList<>();
-        aid.siting().orThrow().units().forEach(unit -> told.add(told("unit " + unit.id(), unit.place().alongM(), unit.place().rightM(),
-                models, datum)));
+        aid.siting().orThrow().units().forEach(unit -> told.add(new Told("unit " + unit.id(), unit.place().alongM(),
+                unit.place().rightM(), KnownGround.at(models, unit.place().alongM(), unit.place().rightM()), datum)));
         double length = Projects.runway(aid.host()).map(Runway::getLengthM).orElse(0.0);
         for (double along = 0; along <= length && length > 0; along += stepM) {
-            told.add(told("centre line", along, 0, models, datum));
+            told.add(new Told("centre line", along, 0, KnownGround.at(models, along, 0), datum));
         }
         return told;
     }
 
-    /** Of several models the most accurate one there counts. */
-    private static Told told(String what, double alongM, double rightM, List<TerrainField> models, double datumM) {
-        Told best = new Told(what, alongM, rightM, Optional.empty(), Double.NaN, Double.POSITIVE_INFINITY);
-        for (TerrainField model : models) {
-            Optional<TerrainField.Ground> ground = model.at(alongM, rightM);
-            if (ground.isPresent() && ground.get().accuracyM() < best.accuracyM()) {
-                best = new Told(what, alongM, rightM, Optional.of(model), ground.get().heightM() + datumM, ground.get().accuracyM());
-            }
-        }
-        return best;
-    }
-
-    private static String source(Told told) {
-        return told.model().map(model -> String.valueOf(model.block().getSource())).orElse("");
-    }
-
-    private static String date(Told told) {
-        return told.model().map(model -> String.valueOf(model.block().getDate())).orElse("");
-    }
-
-    private static String state(Told told) {
-        return told.model().isEmpty() ? "not known" : told.isGoodEnough() ? "model" : "too coarse for a level";
-    }
-
     private static String line(Told told) {
         String place = String.format(Locale.ROOT, "%-12s %9.2f m along, %8.2f m right: ", told.what(), told.alongM(), told.rightM());
-        return place + (told.model().isEmpty() ? "not known" : String.format(Locale.ROOT, "%.2f m within %.2f m, %s (%s of %s)",
-                told.elevationM(), told.accuracyM(), state(told), source(told), date(told)));
+        return place + (told.ground().isEmpty() ? "not known" : String.format(Locale.ROOT, "%.2f m within %.2f m, %s (%s of %s)",
+                told.elevationM(), told.accuracyM(), told.state(), told.source(), told.date()));
     }
 
     private static Sheet sheet(List<Told> all) {
         List<List<SheetCell>> rows = all.stream().map(told -> List.of(SheetCell.text(told.what()),
                 SheetCell.number(told.alongM(), DECIMALS), SheetCell.number(told.rightM(), DECIMALS),
                 SheetCell.number(told.elevationM(), DECIMALS, ""), SheetCell.number(told.accuracyM(), DECIMALS, ""),
-                SheetCell.text(state(told)), SheetCell.text(source(told)), SheetCell.text(date(told)))).toList();
+                SheetCell.text(told.state()), SheetCell.text(told.source()), SheetCell.text(told.date()))).toList();
         return new Sheet("Terrain", List.of("what", "alongM", "rightM", "elevationM", "accuracyM", "state", "source", "date"), rows,
                 List.of());
     }
@@ -171,9 +168,9 @@ final class TerrainCommand extends Command {
             Json.put(place, "rightM", told.rightM());
             Json.put(place, "elevationM", told.elevationM());
             Json.put(place, "accuracyM", told.accuracyM());
-            place.put("state", state(told));
-            place.put("source", source(told));
-            place.put("date", date(told));
+            place.put("state", told.state());
+            place.put("source", told.source());
+            place.put("date", told.date());
         }
         return node;
     }

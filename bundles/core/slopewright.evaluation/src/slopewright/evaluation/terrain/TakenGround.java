@@ -2,7 +2,6 @@ package slopewright.evaluation.terrain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -12,7 +11,6 @@ import slopewright.messages.Words;
 import slopewright.model.ProfilePoint;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightFactory;
-import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
 import slopewright.siting.UnitPlan;
 
@@ -66,29 +64,14 @@ public record TakenGround(List<TakenPlace> places, String source, String date, d
         List<TakenPlace> places = new ArrayList<>();
         double worstM = 0;
         for (double place : along) {
-            Known best = best(models, place, rightM).orElseThrow(() -> new SitingException(Message.of("terrain.not-known", Words.m(place),
-                    Words.m(rightM))));
-            places.add(new TakenPlace(place, aid.frame().orThrow().originElevationM() + best.ground().heightM()));
-            sources.add(Projects.label(best.model().block()) + ": " + best.model().block().getSource());
-            dates.add(String.valueOf(best.model().block().getDate()));
-            worstM = Math.max(worstM, best.ground().accuracyM());
+            KnownGround ground = KnownGround.at(models, place, rightM).orElseThrow(() -> new SitingException(Message.of(
+                    "terrain.not-known", Words.m(place), Words.m(rightM))));
+            places.add(new TakenPlace(place, aid.frame().orThrow().originElevationM() + ground.heightM()));
+            sources.add(ground.label());
+            dates.add(ground.date());
+            worstM = Math.max(worstM, ground.accuracyM());
         }
         return new TakenGround(places, sources.stream().collect(Collectors.joining("; ")), dates.first(), worstM);
-    }
-
-    private record Known(TerrainField model, TerrainField.Ground ground) {
-    }
-
-    /** Of several models the most accurate one there counts. */
-    private static Optional<Known> best(List<TerrainField> models, double alongM, double rightM) {
-        Optional<Known> best = Optional.empty();
-        for (TerrainField model : models) {
-            Optional<TerrainField.Ground> ground = model.at(alongM, rightM);
-            if (ground.isPresent() && best.filter(known -> known.ground().accuracyM() <= ground.get().accuracyM()).isEmpty()) {
-                best = Optional.of(new Known(model, ground.get()));
-            }
-        }
-        return best;
     }
 
     /** Replaces the site profile of a runway end by it, marked with its models, their day and how well they know it. */

@@ -103,6 +103,21 @@ class BeamViewTest {
         }
     }
 
+    /** A coarse model of 10 m with a fine one of 12 m in it, that has a hole; behind the fine one the coarse one alone knows the ground. */
+    @Test
+    void ofSeveralModelsTheMostAccurateOneThatKnowsThePlaceCounts() {
+        Surroundings.Block coarse = block("terrain", 2000, 5, (along, right) -> 10, new double[0]);
+        Surroundings.Block fine = block("terrain", 1000, 0.1, (along, right) -> 12, new double[] {-500, 0, 50});
+        Surroundings.Block alike = block("terrain", 1000, 0.1, (along, right) -> 13, new double[0]);
+        List<TerrainField> models = TerrainField.of(around(List.of(), coarse, fine));
+        assertEquals(new KnownGround(models.get(1), 12, 0.1), KnownGround.at(models, -200, 0).orElseThrow());
+        assertEquals(new KnownGround(models.get(0), 10, 5), KnownGround.at(models, -500, 0).orElseThrow());
+        assertEquals(new KnownGround(models.get(0), 10, 5), KnownGround.at(models, -1500, 0).orElseThrow());
+        assertEquals(Optional.empty(), KnownGround.at(models, -2500, 0));
+        assertEquals(Optional.empty(), KnownGround.at(List.of(), 0, 0));
+        assertEquals(12, KnownGround.at(TerrainField.of(around(List.of(), fine, alike)), -200, 0).orElseThrow().heightM(), "the first");
+    }
+
     @Test
     void withoutTerrainNobodyKnows() {
         BeamView none = view(around(List.of()), 0.13);
