@@ -31,6 +31,7 @@ class CompliantLayoutTest {
     void aSolvedLayoutAtARunwayBreaksNoRule(String which) {
         String[] parts = which.split(" ");
         CheckResult result = Sample.runway(parts[0], parts[1], sample -> {
+            sample.levelGround();
             sample.host().getRegularGroups().get(0).setStaticCockpitToWheelM(4.5);
             if (parts[1].endsWith("bar")) {
                 sample.aid().setTargetEyeHeightM(10.0);

@@ -238,6 +238,17 @@ final class Sample {
         }
     }
 
+    /** Surveys level ground beside the runway, at the datum, from the threshold to its middle. */
+    void levelGround() {
+        for (double chainage : new double[] {0, 1200}) {
+            ProfilePoint point = MAKE.createProfilePoint();
+            point.setChainageM(chainage);
+            point.setElevationM(DATUM_M);
+            end().getSiteProfile().add(point);
+        }
+        end().setSiteProfileAccuracyM(0.02);
+    }
+
     /** Returns the circuit that feeds the aid. */
     Circuit circuit() {
         return aerodrome.getCircuits().get(0);
