@@ -107,4 +107,21 @@ class SameStandingTest {
         String sheet = written("s.svg", "draw", file, "--aid", "PAPI 09", "--view", "plan", "--paper", "A3");
         assertTrue(sheet.contains("To clear up: 0 not met, 1 to clear up"), sheet);
     }
+
+    /** What is worked out of an aid alone goes with the verdict of the aid: one row of the two that rest on the value. */
+    @ParameterizedTest
+    @CsvSource({"tolerance,--samples 0", "signal,--along-m -3000 --right-m 0 --height-m 170", "view,''", "surface,--points POINTS"})
+    void figuresOfAnAidGoWithItsVerdict(String command, String further) throws IOException {
+        Path points = Files.writeString(folder.resolve("points.csv"), "id,alongM,rightM,heightM\na,-500,0,5\n");
+        Words open = asked(command, open(), further, points);
+        assertEquals("To clear up: 0 not met, 1 to clear up", open.json().get("madeFrom").get("verdict").asText());
+        assertTrue(open.err().contains("To clear up: 0 not met, 1 to clear up"), open.err());
+        Words met = asked(command, DemoProjects.olderEdition(), further, points);
+        assertTrue(met.json().get("madeFrom").get("verdict").asText().startsWith("Met"), met.out());
+        assertEquals("", met.err());
+    }
+
+    private static Words asked(String command, Path file, String further, Path points) {
+        return Words.line((command + " " + file + " --aid approach-aid-1 --json " + further).strip().replace("POINTS", points.toString()));
+    }
 }

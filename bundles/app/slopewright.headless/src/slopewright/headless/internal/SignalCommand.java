@@ -70,6 +70,7 @@ final class SignalCommand extends Command {
         FramePoint eye = new FramePoint(length("--along-m", along), length("--right-m", right), length("--height-m", height));
         SitingSource source = SitingSource.of(spec(), new SitingSource.Names(file, aid, end, helipad));
         Siting siting = source.siting();
+        source.tell(streams(), "signal");
         Observation observation = source.beam().filter(beam -> source.family().displayForm() != IndicatorFamily.DisplayForm.PANELS)
                 .map(beam -> Signals.observe(source.family(), siting.units(), siting.reference(), eye, beam))
                 .orElseGet(() -> Signals.observe(source.family(), siting.units(), siting.reference(), eye));

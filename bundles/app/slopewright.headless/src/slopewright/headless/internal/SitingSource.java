@@ -18,6 +18,7 @@ import slopewright.evaluation.LensLevel;
 import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.OpenData;
 import slopewright.messages.Message;
+import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
 import slopewright.model.Project;
 import slopewright.model.util.Projects;
@@ -40,9 +41,10 @@ import slopewright.standards.RuleSet;
  * @param notes  what was taken for granted on the way
  * @param beam   how far the beams reach to the side; empty where nobody says
  * @param made   of which project and rule set; empty for flags alone
+ * @param judged what the check says of the aid as it stands; empty where it is no aid
  */
 record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, Optional<BeamLimits> beam,
-        Optional<MadeFrom> made) {
+        Optional<MadeFrom> made, Optional<Judged> judged) {
 
     /** What names an element of a file. */
     record Names(Path file, String aid, String end, String helipad) {
@@ -51,6 +53,11 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
     /** Prints a document about it; where it comes from a project, with what it was made from. */
     void printJson(ObjectNode node, PrintStream out) {
         made.ifPresentOrElse(known -> Json.print(node, known, out), () -> Json.print(node, out));
+    }
+
+    /** Says what the check has against the aid; nothing where all is met, or where it is no aid. */
+    void tell(Streams streams, String command) {
+        judged.ifPresent(found -> found.tellOfAid(streams, command));
     }
 
     static SitingSource of(CommandSpec spec, Names names) {
@@ -68,7 +75,10 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
             SitingFlags.firstBesideRuleSet(spec).ifPresent(flag -> {
                 throw new UsageException("--aid takes the aid as it stands; leave " + flag + " away, or name --end or --helipad");
             });
-            return standing(ProjectFiles.evaluation(project, ProjectFiles.aid(project, names.aid()), SitingFlags.text(spec, "rule-set")));
+            ApproachAid aid = ProjectFiles.aid(project, names.aid());
+            Optional<String> rules = SitingFlags.text(spec, "rule-set");
+            AidEvaluation evaluation = ProjectFiles.evaluation(project, aid, rules);
+            return standing(evaluation, Judged.of(ProjectFiles.evaluation(project, rules), aid));
         }
         if (names.end() == null && names.helipad() == null) {
             throw new UsageException("name what in " + names.file() + " is meant: --aid, --end or --helipad");
@@ -77,13 +87,13 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
         ApproachHost host = names.end() != null ? ProjectFiles.end(project, names.end()) : ProjectFiles.helipad(project, names.helipad());
         SitingSource solved = solve(spec, AidRequests.ofHost(host, SitingFlags.side(spec).orElse(Side.LEFT)), rules, Optional.of(host));
         return new SitingSource(solved.family(), solved.siting(), joined(openData(host), solved.notes()), solved.beam(),
-                Optional.of(MadeFrom.of(project, rules)));
+                Optional.of(MadeFrom.of(project, rules)), Optional.empty());
     }
 
-    private static SitingSource standing(AidEvaluation evaluation) {
+    private static SitingSource standing(AidEvaluation evaluation, Judged judged) {
         Siting siting = ProjectFiles.standing(evaluation);
         return new SitingSource(evaluation.family().orElseThrow(), siting, openData(evaluation.host()), BeamLimits.of(evaluation.aid()),
-                Optional.of(MadeFrom.of(evaluation.project(), evaluation.rules())));
+                Optional.of(judged.made()), Optional.of(judged));
     }
 
     /** Says that figures of the runway are open data that nobody confirmed; nothing where they are none. */
@@ -126,7 +136,7 @@ record SitingSource(IndicatorFamily family, Siting siting, List<String> notes, O
             SitingRequest request = host.map(there -> withLenses(there, family, given, notes)).orElse(given);
             Siting siting = Families.site(family, request, rules);
             refuseOtherSide(spec, siting);
-            return new SitingSource(Families.get(family), siting, notes, Optional.empty(), Optional.empty());
+            return new SitingSource(Families.get(family), siting, notes, Optional.empty(), Optional.empty(), Optional.empty());
         } catch (SitingException e) {
             throw new UsageException(host.map(there -> Projects.label(there) + ": ").orElse("") + e.getMessage());
         }

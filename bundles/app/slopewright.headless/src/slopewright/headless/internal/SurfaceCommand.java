@@ -58,6 +58,7 @@ final class SurfaceCommand extends Command {
         SurfacePlan surface = source.siting().surface().orElseThrow(() -> new UsageException("there is no obstacle surface: "
                 + whyNone(source)));
         source.notes().forEach(note -> streams().warn("slopewright surface: " + note));
+        source.tell(streams(), "surface");
         PointComparison comparison = new PointComparison(surface.geometry(), most);
         try {
             PointFile.read(points, comparison);

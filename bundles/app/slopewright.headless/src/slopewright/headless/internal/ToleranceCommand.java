@@ -8,7 +8,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-import slopewright.evaluation.MadeFrom;
 import slopewright.evaluation.tolerance.Distribution;
 import slopewright.evaluation.tolerance.Sensitivity;
 import slopewright.evaluation.tolerance.ToleranceStudy;
@@ -53,9 +52,10 @@ final class ToleranceCommand extends Command {
         Tolerances tolerances = new Tolerances(angleMinutes, levelM, placeM);
         AidWords.Named named = words.load();
         ToleranceStudy study = ToleranceStudy.of(named.evaluation(), tolerances, samples, seed);
+        Judged judged = Judged.of(words.projectEvaluation(named), named.aid());
+        judged.tellOfAid(streams(), "tolerance");
         if (json) {
-            Json.print(json(named.aid().getId(), study), MadeFrom.of(named.evaluation().project(), named.evaluation().rules()),
-                    streams().out);
+            Json.print(json(named.aid().getId(), study), judged.made(), streams().out);
         } else {
             print(study);
         }

@@ -63,7 +63,8 @@ final class ViewCommand extends Command {
 
     @Override
     public Integer call() {
-        AidEvaluation aid = words.load().evaluation();
+        AidWords.Named named = words.load();
+        AidEvaluation aid = named.evaluation();
         List<Seen> seen;
         try {
             Siting siting = aid.siting().orThrow();
@@ -77,8 +78,10 @@ final class ViewCommand extends Command {
         } catch (SitingException e) {
             throw new UsageException(e.getMessage());
         }
+        Judged judged = Judged.of(words.projectEvaluation(named), named.aid());
+        judged.tellOfAid(streams(), "view");
         if (json) {
-            Json.print(json(aid, seen), streams().out);
+            Json.print(json(aid, seen), judged.made(), streams().out);
         } else {
             seen.forEach(each -> streams().say(line(each)));
         }
