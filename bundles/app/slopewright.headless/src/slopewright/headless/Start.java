@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /** Starts the command line from a class path and ends the virtual machine with its exit code. */
 public final class Start {
@@ -32,8 +33,12 @@ public final class Start {
         System.exit(code);
     }
 
-    /** Runs the command of some words into streams, which are closed after it. */
+    /**
+     * Runs the command of some words into streams, which are closed after it. What the platform itself says, as of a file that is not well
+     * formed, is English in every locale, as all is that the command line says to whoever calls it: the same words give the same bytes.
+     */
     static int run(String[] words, OutputStream results, OutputStream messages) {
+        Locale.setDefault(Locale.ENGLISH);
         try (PrintStream out = stream(results, false); PrintStream err = stream(messages, true)) {
             return Main.run(words, out, err, System.in);
         }
