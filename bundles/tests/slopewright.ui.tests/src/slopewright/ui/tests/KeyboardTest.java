@@ -11,12 +11,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.eclipse.core.commands.Command;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -201,6 +203,18 @@ class KeyboardTest {
         plan.key(SWT.CR, SWT.CR, 0);
         assertEquals(before + 1, plan.document().project().getAerodrome().getObstacles().size());
         assertTrue(selection().get(0) instanceof Obstacle, selection().toString());
+    }
+
+    /** The entry stands in the menu of files, whichever view the keys go to. */
+    @Test
+    void aSurveyIsImportedFromWhereverTheFocusIs() {
+        Command imports = PlatformUI.getWorkbench().getService(ICommandService.class).getCommand("slopewright.ui.plan.import");
+        page().activate(editor);
+        assertTrue(imports.isEnabled(), "from the plan");
+        page().activate(page().findView(FindingsView.ID));
+        assertTrue(imports.isEnabled(), "from a view");
+        page().closeAllEditors(false);
+        assertFalse(imports.isEnabled(), "nothing is there to import into");
     }
 
     @Test

@@ -368,6 +368,9 @@ public final class PlanEditor extends GraphicalEditor implements ElementRevealer
         if (type == ProjectDocument.class) {
             return document;
         }
+        if (type == PlanCommands.class) {
+            return commands;
+        }
         if (type == IPropertySheetPage.class) {
             return new ElementPropertyPage(document);
         }

@@ -131,7 +131,7 @@ public final class ImportDialog extends TitleAreaDialog {
             chosen.accept(combo.getSelectionIndex());
             review();
         });
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(combo);
+        GridDataFactory.fillDefaults().grab(true, false).minSize(combo.computeSize(SWT.DEFAULT, SWT.DEFAULT).x, 0).applyTo(combo);
     }
 
     private void text(Composite area, SurveyChoices.Entry entry) {
@@ -143,8 +143,11 @@ public final class ImportDialog extends TitleAreaDialog {
             choices.type(entry, text.getText());
             review();
         });
-        boolean isLast = entry.ordinal() == SurveyChoices.Entry.values().length - 1;
-        GridDataFactory.fillDefaults().grab(true, false).span(isLast ? 3 : 1, 1).applyTo(text);
+        if (entry == SurveyChoices.Entry.CLASSES) {
+            text.setMessage(Messages.get("import.classes.empty"));
+            text.setToolTipText(Messages.get("import.classes.empty"));
+        }
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
     }
 
     /** Reads the file as it is chosen now, in the background; the latest choice wins. */
@@ -157,7 +160,7 @@ public final class ImportDialog extends TitleAreaDialog {
         try {
             wanted = choices.reading(ProjectFile.copy(context.project()));
         } catch (IllegalArgumentException e) {
-            refuse(e.getMessage());
+            refuse(MessageTexts.reason(e));
             return;
         }
         setErrorMessage(null);
