@@ -11,7 +11,8 @@ import org.eclipse.swt.widgets.Display;
  * Has GTK draw menus as light or dark as the window, and what is selected in menus and fields, and what is the default, so that it is read:
  * white on a blue that is deeper than the desktop's. The toolkit says nothing about that in public, so it is asked by name; on other
  * systems, and where a later toolkit answers no longer, the look stays that of the desktop. GTK as a whole is not told to be dark: labels
- * would keep the white of the dark in the light. Menus alone get colours of their own, which come and go with the theme.
+ * would keep the white of the dark in the light. Menus and the words of empty fields alone get colours of their own, which come and go with
+ * the theme.
  */
 final class ToolkitLook {
     private static final String INTERNAL = "org.eclipse.swt.internal.";
@@ -24,6 +25,9 @@ final class ToolkitLook {
             menuitem:hover > label, menuitem:hover > box > label, menuitem:hover > accelerator, menuitem:hover > box > accelerator,
             menuitem:hover > label > accelerator, menuitem:hover > box > label > accelerator { color: #ffffff; }
             """;
+    /** What an empty field says of itself is fainter than what is typed, and still read. */
+    private static final String LIGHT_FIELDS = "@define-color placeholder_text_color #666666;\n";
+    private static final String DARK_FIELDS = "@define-color placeholder_text_color #b8b8b8;\n";
     private static final String DARK_MENUS = """
             menubar, menu, .menu { background-color: #2f2f2f; background-image: none; color: #eeeeee; }
             menuitem { color: #eeeeee; }
@@ -47,7 +51,7 @@ final class ToolkitLook {
     void menus(boolean isDark) {
         ask(() -> {
             if (provider != 0) {
-                byte[] sheet = ((isDark ? DARK_MENUS + SELECTED : SELECTED) + '\0').getBytes(StandardCharsets.UTF_8);
+                byte[] sheet = ((isDark ? DARK_FIELDS + DARK_MENUS : LIGHT_FIELDS) + SELECTED + '\0').getBytes(StandardCharsets.UTF_8);
                 Method load = toolkit("gtk3.GTK3").getMethod("gtk_css_provider_load_from_data", long.class, byte[].class, long.class,
                         long[].class);
                 load.invoke(null, provider, sheet, -1L, null);

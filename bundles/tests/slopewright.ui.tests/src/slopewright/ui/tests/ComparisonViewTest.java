@@ -8,19 +8,24 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
@@ -103,6 +108,32 @@ class ComparisonViewTest {
 
     private List<String> column(String title) {
         return Stream.of(table().getItems()).map(item -> item.getText(index(title))).toList();
+    }
+
+    /** Titles are whole, and the button says what it does after it was used, too. */
+    @Test
+    void nothingOfTitlesAndButtonsIsCut() {
+        choose(1, 0);
+        compare();
+        GC gc = new GC(table());
+        try {
+            for (TableColumn column : table().getColumns()) {
+                assertTrue(column.getWidth() > gc.textExtent(column.getText()).x, column.getText() + " in " + column.getWidth());
+            }
+        } finally {
+            gc.dispose();
+        }
+        Button compare = button(0);
+        Patience.await("the button has its words back", () -> compare.getText().contains("Compare"));
+        Patience.pause(300);
+        ImageData picture = Contrast.painted(compare);
+        Set<Integer> colours = new HashSet<>();
+        for (int x = 10; x < picture.width - 10; x++) {
+            for (int y = 8; y < picture.height - 8; y++) {
+                colours.add(picture.getPixel(x, y));
+            }
+        }
+        assertTrue(colours.size() > 4, colours.size() + " colours: the button is bare");
     }
 
     /**

@@ -17,9 +17,11 @@ import org.eclipse.emf.ecore.EClass;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
@@ -37,6 +39,7 @@ import slopewright.model.Obstacle;
 import slopewright.model.Place;
 import slopewright.model.RunwayEnd;
 import slopewright.model.SlopewrightPackage;
+import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
 import slopewright.ui.elements.ElementKind;
@@ -102,6 +105,26 @@ class ElementsViewTest {
         parts.removeAll(shown);
         assertEquals(new TreeSet<>(ELSEWHERE), new TreeSet<>(parts));
         assertEquals(ElementKind.all().size(), view.kinds().getItemCount());
+    }
+
+    /** A day such as 2026-06-01 and a name are whole, as long as no text is longer than anybody would read in a cell. */
+    @Test
+    void whatACellHoldsIsWhole() throws Exception {
+        IEditorPart demo = page.openEditor(new ProjectInput(DemoProjects.copy("harrow-vale", folder)), PlanEditor.ID);
+        show("Project");
+        GC gc = new GC(view.table());
+        try {
+            assertTrue(Stream.of(view.table().getItems()).anyMatch(item -> item.getText(0).startsWith("Harrow Vale")), "the demonstration");
+            for (TableColumn column : view.table().getColumns()) {
+                for (TableItem item : view.table().getItems()) {
+                    String text = item.getText(view.table().indexOf(column));
+                    assertTrue(text.length() > 22 || column.getWidth() > gc.textExtent(text).x, text + " in " + column.getWidth());
+                }
+            }
+        } finally {
+            gc.dispose();
+            page.closeEditor(demo, false);
+        }
     }
 
     /** One of every kind is made, in the order of the list; each is one step back, and one step forward again. */

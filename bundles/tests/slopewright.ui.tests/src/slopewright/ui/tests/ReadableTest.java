@@ -190,7 +190,7 @@ class ReadableTest {
         return control instanceof Label label && (label.getStyle() & SWT.SEPARATOR) == 0 ? label.getText()
                 : control instanceof CLabel label ? label.getText() == null ? "" : label.getText()
                 : control instanceof Button button ? button.getText()
-                : control instanceof Text field ? field.getText()
+                : control instanceof Text field ? field.getText().isEmpty() ? field.getMessage() : field.getText()
                 : control instanceof Combo combo ? combo.getText()
                 : control instanceof Link link ? link.getText()
                 : control instanceof StyledText styled ? styled.getText() : "";

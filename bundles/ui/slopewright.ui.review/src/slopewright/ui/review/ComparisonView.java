@@ -227,12 +227,26 @@ public final class ComparisonView extends LateView {
 
     private void updateButtons() {
         boolean running = trial != null && trial.isRunning();
-        compare.setText(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
+        say(Messages.get(running ? "comparison.cancel" : "comparison.compare"));
         compare.setEnabled(running || !shownPlaces.isEmpty());
         progress.setVisible(running);
         export.setEnabled(!running && !outdated && !table.shown().isEmpty());
         place.setEnabled(!running && table.selected().filter(option -> option.siting().isPresent()).isPresent());
         compare.getParent().layout();
+    }
+
+    /** Writes on the button. The desktop leaves it bare where its text changes twice before it was laid out: it is laid out once more. */
+    private void say(String text) {
+        if (compare.getText().equals(text)) {
+            return;
+        }
+        compare.setText(text);
+        compare.getDisplay().asyncExec(() -> {
+            if (!compare.isDisposed()) {
+                compare.setSize(0, 0);
+                compare.getParent().layout();
+            }
+        });
     }
 
     /** The places that are compared: the chosen one, or each. */

@@ -91,7 +91,7 @@ public final class VersionsView extends LateView {
         Text search = new Text(head, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         SearchField.clearByEscape(search);
         search.setMessage(Messages.get("versions.search"));
-        GridDataFactory.fillDefaults().hint(150, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
+        GridDataFactory.fillDefaults().hint(SearchField.width(search, 150), SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
         tree = new VersionTree(parent);
         AccessibleName.give(tree.control(), getPartName());
         GridDataFactory.fillDefaults().grab(true, true).applyTo(tree.control());

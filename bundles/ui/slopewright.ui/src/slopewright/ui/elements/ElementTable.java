@@ -38,6 +38,7 @@ final class ElementTable {
     private static final int MOST_WIDTH = 220;
     private static final int CHARACTER_WIDTH = 8;
     private static final int EDGES = 24;
+    private static final int MOST_MEASURED = 200;
 
     private final TableViewer viewer;
     private final Consumer<RecordedEdit> edits;
@@ -45,6 +46,7 @@ final class ElementTable {
     private final List<Cell> cells = new ArrayList<>();
     private Optional<ElementSheet> sheet = Optional.empty();
     private List<String> titles = List.of();
+    private int[] widths = {};
     private List<Identified> rows = List.of();
     private List<Identified> shown = List.of();
     private String filter = "";
@@ -88,7 +90,21 @@ final class ElementTable {
             sorted = -1;
             renewColumns();
         }
+        fit();
         arrange();
+    }
+
+    /** Gives each column the room that its title and its texts need, within reason; one that the user has drawn keeps its width. */
+    private void fit() {
+        for (int i = 0; i < widths.length; i++) {
+            TableColumn column = viewer.getTable().getColumn(i);
+            if (widths[i] == 0 || column.getWidth() == widths[i]) {
+                int words = Math.max(titles.get(i).length(), longest(column(i))) * CHARACTER_WIDTH + EDGES;
+                int wanted = TypeScale.px(Math.max(i == 0 ? NAME_WIDTH : LEAST_WIDTH, Math.min(MOST_WIDTH, words)));
+                widths[i] = Math.max(widths[i], wanted);
+                column.setWidth(widths[i]);
+            }
+        }
     }
 
     private void renewColumns() {
@@ -104,15 +120,19 @@ final class ElementTable {
             int index = i;
             TableViewerColumn made = new TableViewerColumn(viewer, SWT.LEFT);
             made.getColumn().setText(titles.get(i));
-            int words = titles.get(i).length() * CHARACTER_WIDTH + EDGES;
-            made.getColumn().setWidth(TypeScale.px(Math.max(i == 0 ? NAME_WIDTH : LEAST_WIDTH, Math.min(MOST_WIDTH, words))));
             made.getColumn().addListener(SWT.Selection, event -> sort(index));
             made.setLabelProvider(ColumnLabelProvider.createTextProvider(row -> column(index).shown((Identified) row)));
             Cell cell = new Cell(index);
             cells.add(cell);
             made.setEditingSupport(cell);
         }
+        widths = new int[titles.size()];
         viewer.getTable().setRedraw(true);
+    }
+
+    /** Returns how many letters the longest text of a column has, of the rows that are looked at. */
+    private int longest(ElementColumn column) {
+        return rows.stream().limit(MOST_MEASURED).mapToInt(row -> column.shown(row).length()).max().orElse(0);
     }
 
     private ElementColumn column(int index) {

@@ -49,7 +49,8 @@ public final class FindingsHead {
         search.setToolTipText(Messages.get("findings.search.tip"));
         AccessibleName.give(search, Messages.get("findings.search.tip"));
         search.addListener(SWT.Modify, event -> tree.search(search.getText()));
-        GridDataFactory.fillDefaults().hint(SEARCH_WIDTH, SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(search);
+        GridDataFactory.fillDefaults().hint(SearchField.width(search, SEARCH_WIDTH), SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
+                .applyTo(search);
         restored = new Link(head, SWT.NONE);
         restored.setText(Messages.get("findings.restored"));
         restored.addListener(SWT.Selection, event -> takeBack.run());

@@ -28,6 +28,8 @@ public final class MarginChart {
 
     private static final int ROW = 24;
     private static final int PAD = 6;
+    /** Room of the sign before the words. */
+    private static final int MARK = 15;
     private static final double NAME_SHARE = 0.36;
     private static final int LEAST_PLOT = 60;
 
@@ -102,10 +104,11 @@ public final class MarginChart {
         gc.fillRectangle(area);
         gc.setForeground(dark ? canvas.getForeground() : canvas.getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
         int top = PAD / 2 - (canvas.getVerticalBar().isVisible() ? canvas.getVerticalBar().getSelection() : 0);
-        int nameWidth = (int) (area.width * NAME_SHARE);
+        int longest = options.stream().mapToInt(option -> gc.textExtent(option.name()).x).max().orElse(0);
+        int nameWidth = Math.min((int) (area.width * NAME_SHARE), longest + 2 * PAD);
         int textWidth = options.stream().mapToInt(option -> gc.textExtent(words(option)).x).max().orElse(0);
         int plotLeft = nameWidth + PAD;
-        int plotWidth = Math.max(LEAST_PLOT, area.width - plotLeft - textWidth - 3 * PAD);
+        int plotWidth = Math.max(LEAST_PLOT, area.width - plotLeft - textWidth - MARK - 2 * PAD);
         double least = options.stream().mapToDouble(option -> Math.min(0, option.margin(kind).orElse(0))).min().orElse(0);
         double most = options.stream().mapToDouble(option -> Math.max(0, option.margin(kind).orElse(0))).max().orElse(0);
         double scale = plotWidth / Math.max(1e-6, most - least);
@@ -133,7 +136,7 @@ public final class MarginChart {
             gc.fillRectangle(kept ? zero : zero - length, middle - 5, Math.max(1, length), 10);
             mark(gc, ink, kept, textLeft + 5, middle);
         }
-        letters.write(gc, words(option), textLeft + (margin.isPresent() ? 15 : 0), middle - size.y / 2);
+        letters.write(gc, words(option), textLeft + (margin.isPresent() ? MARK : 0), middle - size.y / 2);
     }
 
     /** A disc for what is kept, a cross for what is not. */

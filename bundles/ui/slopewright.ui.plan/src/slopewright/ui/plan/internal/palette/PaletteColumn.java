@@ -1,9 +1,14 @@
 package slopewright.ui.plan.internal.palette;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.dnd.TemplateTransferDragSourceListener;
+import org.eclipse.gef.palette.PaletteContainer;
+import org.eclipse.gef.palette.PaletteEntry;
 import org.eclipse.gef.ui.palette.PaletteViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -27,6 +32,9 @@ public final class PaletteColumn {
     private static final int COLUMNS = 3;
     private static final int LEAST_PX = 60;
     private static final int CHARACTERS = 22;
+    private static final int MOST_CHARACTERS = 32;
+    /** Sign, edges and bar beside a name. */
+    private static final int BESIDE_NAME_PX = 48;
     private static final int EDGE_PX = 4;
 
     private final Composite area;
@@ -35,6 +43,7 @@ public final class PaletteColumn {
     private final Label heading;
     private final Sash edge;
     private Control entries;
+    private PaletteEntry root;
 
     /**
      * Makes the column; the plan is made in {@link #area()} afterwards.
@@ -88,6 +97,7 @@ public final class PaletteColumn {
         viewer.addDragSourceListener(new TemplateTransferDragSourceListener(viewer));
         PaletteFocus.install(viewer, plan);
         entries = viewer.getControl();
+        root = viewer.getPaletteRoot();
         entries.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
         AccessibleName.give(entries, Messages.get("palette.title"));
         AccessibleName.give(fold.getParent(), Messages.get("palette.fold"));
@@ -112,11 +122,24 @@ public final class PaletteColumn {
         area.layout(true, true);
     }
 
+    /** Room for the longest name, within reason: in some languages a helipad is a long word. */
     private int preferred() {
         GC gc = new GC(entries);
-        int px = (int) (gc.getFontMetrics().getAverageCharacterWidth() * CHARACTERS);
+        double letter = gc.getFontMetrics().getAverageCharacterWidth();
+        int longest = names(root).stream().mapToInt(name -> gc.textExtent(name).x).max().orElse(0) + BESIDE_NAME_PX;
         gc.dispose();
-        return px;
+        return (int) Math.min(Math.max(longest, letter * CHARACTERS), letter * MOST_CHARACTERS);
+    }
+
+    private static List<String> names(PaletteEntry entry) {
+        List<String> names = new ArrayList<>();
+        Optional.ofNullable(entry.getLabel()).ifPresent(names::add);
+        if (entry instanceof PaletteContainer container) {
+            for (Object child : container.getChildren()) {
+                names.addAll(names((PaletteEntry) child));
+            }
+        }
+        return names;
     }
 
     private void widen(int px) {
