@@ -34,9 +34,27 @@ public final class EyeHeights {
     public static double leastOnSlopeM(Layout layout, double alongM, double allowanceMin, boolean upper) {
         double base = layout.referenceHeightM();
         double run = layout.referenceAlongM() - alongM;
-        double elevationDeg = Angles.firstTrue(SCAN_FROM_DEG, SCAN_TO_DEG, SCAN_STEP_DEG,
+        double elevationDeg = Angles.firstTrue(scanFromDeg(layout, alongM, allowanceMin), SCAN_TO_DEG, SCAN_STEP_DEG,
             deg -> onSlope(layout, alongM, base + run * Angles.tanDeg(deg), allowanceMin, upper));
         return base + run * Angles.tanDeg(elevationDeg);
+    }
+
+    /** Where the climb begins: a metre below the lowest edge of any light over the place, for nothing changes beneath it, degrees. */
+    private static double scanFromDeg(Layout layout, double alongM, double allowanceMin) {
+        double lowestM = Double.POSITIVE_INFINITY;
+        for (LightUnit unit : layout.units()) {
+            for (Sector sector : unit.sectors()) {
+                for (double deg : new double[] {sector.fromDeg(), sector.toDeg()}) {
+                    if (deg >= SCAN_FROM_DEG && deg <= SCAN_TO_DEG) {
+                        double slopeDeg = deg - allowanceMin / 60;
+                        lowestM = Math.min(lowestM, unit.heightM() + Math.max(0, unit.alongM() - alongM) * Angles.tanDeg(slopeDeg));
+                    }
+                }
+            }
+        }
+        double run = layout.referenceAlongM() - alongM;
+        double fromDeg = run > 0 ? Angles.atanDeg((lowestM - 1 - layout.referenceHeightM()) / run) : SCAN_FROM_DEG;
+        return Math.max(SCAN_FROM_DEG, fromDeg);
     }
 
     /** Greatest on-slope eye height at a distance, metres, without allowance; NaN where none. */

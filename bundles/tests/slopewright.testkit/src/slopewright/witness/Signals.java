@@ -20,7 +20,8 @@ public final class Signals {
             double[] bearing = bearing(layout, unit.alongM(), unit.rightM(), eye);
             double elevationDeg = Math.toDegrees(Math.atan2(eye.heightM() - unit.heightM(), bearing[0]));
             boolean behind = bearing[0] <= 0;
-            boolean aside = Math.abs(Math.toDegrees(Math.atan2(bearing[1], bearing[0]))) > layout.beamHalfWidthDeg();
+            boolean aside = layout.beamHalfWidthDeg() < 180
+                && Math.abs(Math.toDegrees(Math.atan2(bearing[1], bearing[0]))) > layout.beamHalfWidthDeg();
             Sector sector = behind || aside ? null : unit.shown(elevationDeg + allowanceMin / 60);
             list.add(new Seen(unit.id(), unit.bar(), sector == null ? Colour.NONE : sector.colour(),
                 sector == null ? State.OFF : sector.state(), elevationDeg));

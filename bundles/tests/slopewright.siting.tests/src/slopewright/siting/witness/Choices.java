@@ -1,6 +1,8 @@
 package slopewright.siting.witness;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import slopewright.witness.Angles;
 import slopewright.witness.Edition;
@@ -15,6 +17,8 @@ import slopewright.witness.Transcription;
 
 /** Where the texts leave something open and the two implementations chose differently: the product's choice in the witness' means. */
 final class Choices {
+    /** How near to a height over the threshold the plane of an edge passes that bounds it, metres. */
+    private static final double FOUND_M = 1e-6;
 
     private Choices() {
     }
@@ -27,8 +31,18 @@ final class Choices {
         return trial.atHelipad() ? EyeHeights.leastOnSlopeM(layout, 0, 0, false) : EyeHeights.mehtM(layout);
     }
 
-    /** Returns the angle that bounds the signal; no allowance over a hover point. */
+    /**
+     * Returns the angle that bounds the signal; no allowance over a hover point. Of a T form it is the edge that passes through the MEHT:
+     * on ground that rises and falls the red of the wing bars can reach above the top of the nearest fly-up light.
+     */
     static double lowestOnSlopeDeg(Trial trial, Layout layout) {
+        if (layout.family().tForm()) {
+            double height = mehtM(trial, layout);
+            return layout.units().stream().flatMap(unit -> unit.sectors().stream()
+                    .flatMap(sector -> Stream.of(sector.fromDeg(), sector.toDeg()))
+                    .filter(deg -> Math.abs(unit.heightM() + unit.alongM() * Angles.tanDeg(deg) - height) <= FOUND_M))
+                    .max(Comparator.naturalOrder()).orElse(Double.NaN);
+        }
         double allowance = trial.atHelipad() ? EyeHeights.allowanceMin(layout.edition(), layout.family()) : 0;
         return Settings.lowestOnSlopeDeg(layout) + allowance / 60;
     }
