@@ -48,6 +48,7 @@ public final class Section {
     private static final double LEAST_REACH_M = 1200;
     private static final double MOST_REACH_M = 6000;
     private static final double LEAST_DIMENSION_MM = 6;
+    private static final double EYE_MM = 0.6;
 
     private final DrawnAid drawn;
     private final Siting siting;
@@ -255,7 +256,7 @@ public final class Section {
             }
             lines.line(Style.line(Ink.WHEELS, 0.3), "", 0, 0, 0, height);
             lines.across(Style.line(Ink.WHEELS, 0.3), "", 0, height, 1.2);
-            lines.disc(0, height, 0.6, Style.area(Ink.WHEELS, Ink.PAPER, 0.35), "");
+            lines.disc(0, height, EYE_MM, Style.area(Ink.WHEELS, Ink.PAPER, 0.35), "");
         });
     }
 
@@ -269,10 +270,12 @@ public final class Section {
             lines.across(style, "", beside, 0, 0.7);
             lines.line(style, "", beside - 0.7 / window.mmAlong(), siting.mehtM(), 0, siting.mehtM());
         }
-        lines.disc(0, siting.mehtM(), 0.6, Style.fill(Ink.TEXT), "");
+        lines.disc(0, siting.mehtM(), EYE_MM, Style.fill(Ink.TEXT), "");
     }
 
     private void heights(SectionLabels labels) {
+        labels.keep(0, siting.mehtM(), EYE_MM, EYE_MM, EYE_MM);
+        wheelHeightM().ifPresent(height -> labels.keep(0, height, EYE_MM, EYE_MM, EYE_MM));
         labels.write(0, siting.mehtM(), drawn.say(drawn.atRunway() ? "drawing.meht" : "drawing.eye", Words.m(siting.mehtM())), SMALL_MM,
                 SectionLabels.Side.ABOVE_RIGHT, Ink.TEXT, "");
         wheelHeightM().ifPresent(height -> labels.write(0, height, drawn.say("drawing.wheels", Words.name(wheelsName()), Words.m(height)),

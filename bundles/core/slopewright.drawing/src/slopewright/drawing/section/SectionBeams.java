@@ -127,7 +127,11 @@ final class SectionBeams {
         }
         String meaning = String.join(" / ", sector.seen().meanings().values().stream()
                 .map(told -> drawn.language().write(Words.term("drawing.meaning." + told.key()))).toList());
-        labels.write(alongM + Math.max(0, shown - 0.2) * step, heightM, meaning, LETTERS_MM, SectionLabels.Side.RIGHT, Ink.DIMENSION, "");
+        if (!labels.write(alongM + Math.max(0, shown - 0.2) * step, heightM, meaning, LETTERS_MM, SectionLabels.Side.RIGHT, Ink.DIMENSION,
+                "")) {
+            labels.write(alongM - LAMP_MM / lines.window().mmAlong(), heightM, meaning, LETTERS_MM, SectionLabels.Side.LEFT, Ink.DIMENSION,
+                    "");
+        }
     }
 
     /** A lamp that is not steady is a ring, one without light is empty and thin. */

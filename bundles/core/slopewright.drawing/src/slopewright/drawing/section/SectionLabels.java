@@ -26,7 +26,9 @@ final class SectionLabels {
         /** Just above or below a line that comes in from the left. */
         BESIDE_LINE(true, new double[][] {{1, 0.5}, {1, 1.4}, {1, -3.4}, {1, -4.4}}),
         /** To the right only. */
-        RIGHT(false, new double[][] {{1, -0.8}});
+        RIGHT(false, new double[][] {{1, -0.8}}),
+        /** To the left only. */
+        LEFT(false, new double[][] {{-1, -0.8}});
 
         private final boolean besideLines;
         private final double[][] spots;
@@ -35,6 +37,11 @@ final class SectionLabels {
             this.besideLines = besideLines;
             this.spots = spots;
         }
+    }
+
+    /** What a text keeps clear of, each with what comes after it: lines, and with its leader other texts. */
+    private enum Care {
+        LINES, TEXTS, NONE
     }
 
     private static final double CLEAR_MM = 0.4;
@@ -54,7 +61,10 @@ final class SectionLabels {
     private final SectionWindow window;
     private final TextMeasure measure;
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> texts = new ArrayList<>();
     private final List<double[]> lines = new ArrayList<>();
+    /** Lines that no text breaks: what stands there must be seen. */
+    private final List<double[]> solid = new ArrayList<>();
     private final List<Mark> marks = new ArrayList<>();
 
     /** A rectangle in millimetres, y up. */
@@ -90,14 +100,18 @@ final class SectionLabels {
         return marks;
     }
 
-    /** Lets texts keep clear of lines where there is a choice. */
+    /** Lets texts keep clear of lines where there is a choice; where there is none they break them, but never an obstacle. */
     void avoid(List<Mark> drawn) {
         for (Mark mark : drawn) {
             if (mark instanceof Mark.Path path && path.style().line() != Ink.NONE && path.points().size() <= MOST_PIECES) {
                 for (int i = 1; i < path.points().size(); i++) {
                     ScenePoint from = path.points().get(i - 1);
                     ScenePoint to = path.points().get(i);
-                    lines.add(new double[] {window.xMm(from.x()), window.yMm(from.y()), window.xMm(to.x()), window.yMm(to.y())});
+                    double[] line = {window.xMm(from.x()), window.yMm(from.y()), window.xMm(to.x()), window.yMm(to.y())};
+                    lines.add(line);
+                    if (path.style().line() == Ink.OBSTACLE || path.style().line() == Ink.PENETRATION) {
+                        solid.add(line);
+                    }
                 }
             }
         }
@@ -126,8 +140,9 @@ final class SectionLabels {
         double width = measure.widthMm(text, sizeMm);
         double x = window.xMm(alongM);
         double y = window.yMm(heightM);
-        return side.besideLines && writeAt(side, x, y, width, text, sizeMm, ink, id, true)
-                || writeAt(side, x, y, width, text, sizeMm, ink, id, false);
+        return side.besideLines && writeAt(side, x, y, width, text, sizeMm, ink, id, Care.LINES)
+                || writeAt(side, x, y, width, text, sizeMm, ink, id, Care.TEXTS)
+                || writeAt(side, x, y, width, text, sizeMm, ink, id, Care.NONE);
     }
 
     /**
@@ -141,7 +156,8 @@ final class SectionLabels {
         double width = measure.widthMm(text, sizeMm);
         for (double in = BESIDE_MM; in < MOST_INWARD_MM; in += INWARD_STEP_MM) {
             double at = alongM + in / window.mmAlong();
-            if (writeAt(Side.BESIDE_LINE, window.xMm(at), window.yMm(heightM.applyAsDouble(at)), width, text, sizeMm, ink, id, true)) {
+            double y = window.yMm(heightM.applyAsDouble(at));
+            if (writeAt(Side.BESIDE_LINE, window.xMm(at), y, width, text, sizeMm, ink, id, Care.LINES)) {
                 return true;
             }
         }
@@ -151,10 +167,8 @@ final class SectionLabels {
             Box box = new Box(left - CLEAR_MM, middle - sizeMm * HALF_LETTERS, left + width + CLEAR_MM, middle + sizeMm * HALF_LETTERS);
             if (fits(box)) {
                 taken.add(box);
-                double low = middle - sizeMm * BROKEN;
-                double high = middle + sizeMm * BROKEN;
-                marks.add(new Mark.Path(List.of(window.at(box.left, low), window.at(box.right, low), window.at(box.right, high),
-                        window.at(box.left, high)), true, Style.fill(Ink.PAPER), ""));
+                texts.add(box);
+                breakLines(box.left, box.right, middle, sizeMm);
                 marks.add(new Mark.Label(window.at(left, middle), text, Anchor.START, sizeMm, 0, ink, id));
                 return true;
             }
@@ -162,20 +176,33 @@ final class SectionLabels {
         return false;
     }
 
-    private boolean writeAt(Side side, double x, double y, double width, String text, double sizeMm, Ink ink, String id, boolean clear) {
+    /** Breaks the lines that a text lies on, as contours are, where all of them may be. */
+    private void breakLines(double left, double right, double middle, double sizeMm) {
+        Box broken = new Box(left, middle - sizeMm * BROKEN, right, middle + sizeMm * BROKEN);
+        if (lines.stream().anyMatch(broken::isCrossedBy) && solid.stream().noneMatch(broken::isCrossedBy)) {
+            marks.add(new Mark.Path(List.of(window.at(left, broken.low), window.at(right, broken.low), window.at(right, broken.high),
+                    window.at(left, broken.high)), true, Style.fill(Ink.PAPER), ""));
+        }
+    }
+
+    private boolean writeAt(Side side, double x, double y, double width, String text, double sizeMm, Ink ink, String id, Care care) {
         for (double[] spot : side.spots) {
             Anchor anchor = spot[0] > 0 ? Anchor.START : spot[0] < 0 ? Anchor.END : Anchor.MIDDLE;
             double foot = y + spot[1];
             double start = x + spot[0] * BESIDE_MM;
             double left = anchor == Anchor.START ? start : anchor == Anchor.END ? start - width : start - width / 2;
             Box box = new Box(left - CLEAR_MM, foot - CLEAR_MM, left + width + CLEAR_MM, foot + sizeMm * 1.3 + CLEAR_MM);
-            if (fits(box) && (!clear || lines.stream().noneMatch(box::isCrossedBy))) {
+            boolean led = spot[0] == 0 && Math.abs(spot[1]) > LEADER_MM;
+            double[] leader = {x, y + Math.copySign(BESIDE_MM, spot[1]), x, spot[1] > 0 ? foot : foot + sizeMm};
+            boolean crossing = led && care != Care.NONE && texts.stream().anyMatch(other -> other.isCrossedBy(leader));
+            if (fits(box) && !crossing && (care != Care.LINES || lines.stream().noneMatch(box::isCrossedBy))) {
                 taken.add(box);
-                if (spot[0] == 0 && Math.abs(spot[1]) > LEADER_MM) {
-                    double from = y + Math.copySign(BESIDE_MM, spot[1]);
-                    double to = spot[1] > 0 ? foot : foot + sizeMm;
-                    marks.add(new Mark.Path(List.of(window.at(x, from), window.at(x, to)), false, Style.line(ink, 0.1), id));
+                texts.add(box);
+                if (led) {
+                    marks.add(new Mark.Path(List.of(window.at(x, leader[1]), window.at(x, leader[3])), false, Style.line(ink, 0.1), id));
+                    lines.add(leader);
                 }
+                breakLines(left - CLEAR_MM, left + width + CLEAR_MM, foot + sizeMm / 2, sizeMm);
                 marks.add(new Mark.Label(window.at(start, foot + sizeMm / 2), text, anchor, sizeMm, 0, ink, id));
                 return true;
             }
@@ -193,6 +220,8 @@ final class SectionLabels {
             return false;
         }
         taken.add(box);
+        texts.add(box);
+        breakLines(box.left, box.right, middle, sizeMm);
         marks.add(new Mark.Label(window.at(right, middle), text, Anchor.END, sizeMm, 0, ink, ""));
         return true;
     }
@@ -205,6 +234,7 @@ final class SectionLabels {
             Box box = new Box(left - CLEAR_MM, foot - CLEAR_MM, left + width + CLEAR_MM, foot + sizeMm * 1.3 + CLEAR_MM);
             if (fits(box)) {
                 taken.add(box);
+                texts.add(box);
                 marks.add(new Mark.Label(window.at(left, foot + sizeMm / 2), text, Anchor.START, sizeMm, 0, ink, ""));
                 return true;
             }

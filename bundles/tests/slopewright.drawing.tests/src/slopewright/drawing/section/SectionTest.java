@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -87,6 +89,42 @@ class SectionTest {
                 }
             }
         }
+    }
+
+    /** A line ends before a text and goes on behind it; an obstacle alone is drawn through whatever is written there. */
+    @ParameterizedTest
+    @MethodSource("aids")
+    void noLineIsSeenBehindAText(DrawnAid drawn) {
+        Section section = section(drawn);
+        for (SectionWindow window : List.of(section.whole(WIDTH_MM, HEIGHT_MM), section.near(WIDTH_MM, HEIGHT_MM))) {
+            List<Mark> marks = section.marks(window);
+            for (int i = 0; i < marks.size(); i++) {
+                if (marks.get(i) instanceof Mark.Label label) {
+                    double[] box = box(window, label);
+                    Rectangle2D letters = new Rectangle2D.Double(box[0] + 0.1, box[1] + 0.1, box[2] - box[0] - 0.2, box[3] - box[1] - 0.2);
+                    boolean broken = false;
+                    for (int k = i - 1; k >= 0 && !broken; k--) {
+                        broken = marks.get(k) instanceof Mark.Path path && path.style().fill() == Ink.PAPER
+                                && outline(window, path).contains(letters);
+                        assertTrue(broken || !crosses(window, marks.get(k), letters), label.text());
+                    }
+                    marks.subList(i, marks.size()).forEach(later -> assertFalse(crosses(window, later, letters), label.text()));
+                }
+            }
+        }
+    }
+
+    private static boolean crosses(SectionWindow window, Mark mark, Rectangle2D letters) {
+        return mark instanceof Mark.Path path && !List.of(Ink.NONE, Ink.OBSTACLE, Ink.PENETRATION).contains(path.style().line())
+                && path.points().size() <= 12 && IntStream.range(1, path.points().size()).anyMatch(i -> letters.intersectsLine(
+                        window.xMm(path.points().get(i - 1).x()), window.yMm(path.points().get(i - 1).y()),
+                        window.xMm(path.points().get(i).x()), window.yMm(path.points().get(i).y())));
+    }
+
+    private static Rectangle2D outline(SectionWindow window, Mark.Path path) {
+        Rectangle2D outline = new Rectangle2D.Double(window.xMm(path.points().get(0).x()), window.yMm(path.points().get(0).y()), 0, 0);
+        path.points().forEach(point -> outline.add(window.xMm(point.x()), window.yMm(point.y())));
+        return outline;
     }
 
     private static double[] box(SectionWindow window, Mark.Label label) {
