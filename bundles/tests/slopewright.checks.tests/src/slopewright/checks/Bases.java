@@ -78,6 +78,7 @@ final class Bases {
     static Sample usRowBesideGlidePath() {
         return Sample.runway("faa", "four-unit-row", sample -> {
             sample.glidePath();
+            sample.levelCentreLine();
             sample.host().setApproachType(ApproachType.PRECISION_CAT_I);
             sample.aid().setHeightGroup(3);
         });
@@ -86,6 +87,7 @@ final class Bases {
     static Sample usRowGroupFour() {
         return Sample.runway("faa", "four-unit-row", sample -> {
             sample.glidePath();
+            sample.levelCentreLine();
             sample.host().setApproachType(ApproachType.PRECISION_CAT_I);
             sample.aid().setHeightGroup(4);
             sample.aid().setSettings(SettingsForm.GLIDE_PATH);

@@ -170,17 +170,38 @@ final class ClearanceCases {
             sample.host().getGlidePath().setOriginAlongM(286.0);
             sample.host().getGlidePath().setReferenceDatumHeightM(null);
         }));
+        cases.add(RuleCase.of("ILS-02", Result.NOT_EVALUATED, "the height by its origin, the runway not measured",
+                Bases::usRowBesideGlidePath, sample -> {
+            sample.host().getGlidePath().setOriginAlongM(286.0);
+            sample.host().getGlidePath().setReferenceDatumHeightM(null);
+            sample.runway().getCentreLine().clear();
+        }));
+        cases.add(RuleCase.of("ILS-02", Result.PASS, "its height entered, the runway not measured", Bases::usRowBesideGlidePath,
+                sample -> sample.runway().getCentreLine().clear()));
         cases.add(RuleCase.of("ILS-02", Result.NOT_APPLICABLE, "ICAO", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-03", Result.PASS, "at the best place", Bases::rowBesideGlidePath, Sample::unchanged));
         cases.add(RuleCase.of("ILS-03", Result.FAIL, "30 m farther", Bases::rowBesideGlidePath, sample -> sample.moveAlong(30)));
         cases.add(RuleCase.of("ILS-03", Result.NOT_EVALUATED, "no eye-to-antenna height", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().get(0).setEyeToAntennaM(null)));
+        cases.add(RuleCase.of("ILS-03", Result.NOT_EVALUATED, "by its origin, the runway not measured", Bases::rowBesideGlidePath,
+                sample -> sample.host().getGlidePath().setOriginAlongM(286.0)));
+        // A runway that rises by 1 % meets a path 15 m high on 3 degrees 240 m from the threshold, not 286 m: the row would stand 46 m off.
+        cases.add(RuleCase.of("ILS-03", Result.NOT_EVALUATED, "US, by its height, the runway not measured", Bases::usRowBesideGlidePath,
+                sample -> sample.runway().getCentreLine().clear()));
+        cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, by its height, the runway rises by 1 %", Bases::usRowBesideGlidePath,
+                sample -> sample.runway().getCentreLine().get(1).setElevationM(Sample.DATUM_M + 24)));
+        cases.add(RuleCase.of("ILS-03", Result.PASS, "US, by its origin, the runway not measured", Bases::usRowBesideGlidePath, sample -> {
+            sample.host().getGlidePath().setOriginAlongM(286.0);
+            sample.runway().getCentreLine().clear();
+        }));
         cases.add(RuleCase.of("ILS-03", Result.PASS, "US, 9.1 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9.1)));
         cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, 9.2 m off", Bases::usRowBesideGlidePath, sample -> sample.moveAlong(-9.2)));
         cases.add(RuleCase.of("ILS-03", Result.PASS, "US, group 4, 15 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(15)));
         cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, group 4, 16 m farther", Bases::usRowGroupFour, sample -> sample.moveAlong(16)));
         cases.add(RuleCase.of("ILS-03", Result.FAIL, "US, group 4, 1 m nearer", Bases::usRowGroupFour, sample -> sample.moveAlong(-1)));
         cases.add(RuleCase.of("ILS-04", Result.PASS, "one group", Bases::rowBesideGlidePath, Sample::unchanged));
+        cases.add(RuleCase.of("ILS-04", Result.NOT_EVALUATED, "by its origin, the runway not measured", Bases::rowBesideGlidePath,
+                sample -> sample.host().getGlidePath().setOriginAlongM(286.0)));
         cases.add(RuleCase.of("ILS-04", Result.FAIL, "one eye far above its antenna", Bases::rowBesideGlidePath,
                 sample -> sample.host().getRegularGroups().add(sample.group("tall", 12, 12))));
     }

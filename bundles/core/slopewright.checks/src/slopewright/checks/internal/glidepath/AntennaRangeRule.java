@@ -30,7 +30,7 @@ public final class AntennaRangeRule extends AidRule {
     public void check(AidFacts facts, OutcomeCollector outcomes) {
         AidFacts.need(GlidePaths.atRunway(facts).getPathAngleDeg(), Message.of("missing.glide-path-angle"));
         CitedValue range = facts.common("glide-path.decision-distance-m");
-        double antenna = GlidePaths.intercept(facts).heightBeforeM(range.value());
+        double antenna = GlidePaths.overThreshold(facts).heightBeforeM(range.value());
         if (facts.host().getRegularGroups().isEmpty()) {
             throw Stop.missing(Message.of("missing.aeroplane-groups"));
         }

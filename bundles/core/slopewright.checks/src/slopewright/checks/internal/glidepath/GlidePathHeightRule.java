@@ -30,6 +30,6 @@ public final class GlidePathHeightRule extends AidRule {
 
     private static double heightM(AidFacts facts, GlidePathAid path) {
         AidFacts.need(path.getPathAngleDeg(), Message.of("missing.glide-path-angle"));
-        return GlidePaths.intercept(facts).heightM();
+        return GlidePaths.overThreshold(facts).heightM();
     }
 }

@@ -43,7 +43,7 @@ public final class GlidePathPositionRule extends AidRule {
         SitingRequest request = facts.request();
         Siting laid = facts.laid();
         double tan = Angles.tanDeg(laid.slopeDeg());
-        GlidePathIntercept path = GlidePaths.intercept(facts);
+        GlidePathIntercept path = GlidePaths.overThreshold(facts);
         double origin = path.originM();
         double least = AidFacts.need(request.number(Input.EYE_TO_ANTENNA_MIN).orElse(null), Message.of("missing.eye-to-antenna"));
         double mean = (least + request.need(Input.EYE_TO_ANTENNA_MAX)) / 2;
@@ -63,7 +63,7 @@ public final class GlidePathPositionRule extends AidRule {
         Integer group = facts.aid().getHeightGroup();
         boolean farther = group != null && group == FARTHER_GROUP && facts.hasLength("group-4-extra-distance");
         Siting laid = facts.laid();
-        double origin = GlidePaths.intercept(facts).originM();
+        double origin = GlidePaths.originM(facts);
         CitedValue tolerance = facts.length(farther ? "group-4-distance-tolerance" : "glide-path-distance-tolerance");
         OutcomeCollector.Entry entry = outcomes.about(facts.aid()).resting(tolerance);
         double wanted = origin;

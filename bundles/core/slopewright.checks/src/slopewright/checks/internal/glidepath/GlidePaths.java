@@ -29,8 +29,26 @@ final class GlidePaths {
         return of(facts);
     }
 
-    /** Returns where it meets the runway profile; ends the rule where that is not known. */
-    static GlidePathIntercept intercept(AidFacts facts) {
+    /** Returns how far from the threshold it meets the runway; ends the rule where that is not known. */
+    static double originM(AidFacts facts) {
+        return known(facts, of(facts).getOriginAlongM() != null).originM();
+    }
+
+    /** Returns the path with its height over the threshold; ends the rule where that is not known. */
+    static GlidePathIntercept overThreshold(AidFacts facts) {
+        return known(facts, of(facts).getOriginAlongM() == null);
+    }
+
+    /** A place that was entered is known; one that follows from the other by the level of the runway only where that is. */
+    private static GlidePathIntercept known(AidFacts facts, boolean entered) {
+        GlidePathIntercept found = intercept(facts);
+        if (!entered && found.datum() == GlidePathIntercept.Datum.LEVEL) {
+            throw Stop.missing(Message.of("missing.profile-to-glide-path"));
+        }
+        return found;
+    }
+
+    private static GlidePathIntercept intercept(AidFacts facts) {
         if (of(facts).getOriginAlongM() == null) {
             AidFacts.need(of(facts).getPathAngleDeg(), Message.of("missing.glide-path-origin"));
         }
