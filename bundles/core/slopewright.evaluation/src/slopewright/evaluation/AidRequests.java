@@ -126,6 +126,7 @@ public final class AidRequests {
     private static void putHelipad(SitingRequest.Builder builder, Helipad helipad, ApproachHost host) {
         builder.set(Input.HOVER_HEIGHT, helipad.getHoverHeightM()).set(Input.EYE_ABOVE_SKIDS, helipad.getEyeAboveSkidsM());
         Double landing = host instanceof ApproachDirection direction ? direction.getTrueBearingDeg() : null;
+        builder.option(SitingRequest.DESCRIBED_PLACE, "helipad");
         builder.set(Input.SAFETY_AREA_WIDTH, helipad.getSafetyAreaWidthM()).set(Input.FATO_LENGTH, PadArea.alongM(helipad, landing));
     }
 

@@ -16,6 +16,8 @@ public final class SitingRequest {
 
     /** Name of the option that says that the sectors of the unit in hand were entered, so that none need be remembered. */
     public static final String OWN_SECTORS = "own-sectors";
+    /** Option of a request about a place that a project describes: what is missing is not known there, and nothing is taken for it. */
+    public static final String DESCRIBED_PLACE = "described-place";
 
     /** Which column of the wheel clearance table counts. */
     public enum Clearance {

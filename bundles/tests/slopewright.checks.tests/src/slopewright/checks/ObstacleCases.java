@@ -122,6 +122,10 @@ final class ObstacleCases {
         cases.add(RuleCase.of("OBS-01", Result.PASS, "helipad", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "helipad without safety area", Bases::padSector,
                 sample -> sample.pad().setSafetyAreaWidthM(null)));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "helipad without the length of its FATO", Bases::padSector,
+                sample -> sample.pad().setFatoLengthM(null)));
+        cases.add(RuleCase.of("OBS-03", Result.NOT_EVALUATED, "helipad without the length of its FATO", Bases::padSector,
+                sample -> sample.pad().setFatoLengthM(null)));
         cases.add(RuleCase.of("OBS-01", Result.FAIL, "T form, above 1.9 degrees", Bases::tForm,
                 sample -> sample.obstacle("mast", -2060, 0, 100 + 2000 * Math.tan(Math.toRadians(1.9)) + 0.05)));
         cases.add(RuleCase.of("OBS-02", Result.NOT_APPLICABLE, "not turned", Bases::row, Sample::unchanged));

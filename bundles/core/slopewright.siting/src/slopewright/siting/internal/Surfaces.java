@@ -161,6 +161,9 @@ final class Surfaces {
         HeliportSurfaceTable.Row found = row.get();
         double below = found.belowDeg().get(family);
         double half = request.number(Input.FATO_LENGTH).orElse(0.0) / 2;
+        if (half == 0 && request.option(SitingRequest.DESCRIBED_PLACE).isPresent()) {
+            return none("surface.none-without-fato", Input.FATO_LENGTH.message());
+        }
         if (half == 0) {
             reader.note(Message.of("surface.note.fato-unknown"));
         }
