@@ -6,13 +6,10 @@ import java.util.Set;
 
 import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.handlers.IHandlerService;
 
 import slopewright.ui.LateView;
@@ -22,6 +19,7 @@ import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.preferences.Preferences;
 import slopewright.ui.profile.internal.Messages;
 import slopewright.ui.profile.internal.pilot.PilotPage;
+import slopewright.ui.profile.internal.section.EmptyPage;
 import slopewright.ui.theme.ScreenTheme;
 
 /**
@@ -40,13 +38,9 @@ public final class PilotView extends LateView {
     private DocumentFollower follower;
     private Composite root;
     private StackLayout stack;
-    private Composite emptyPage;
-    private Link empty;
+    private EmptyPage empty;
     private PilotPage page;
     private Optional<ProjectDocument> document = Optional.empty();
-    private Runnable emptyAction = () -> {
-        // until there is something to do
-    };
     private boolean stale;
     private boolean ticking;
     private long lastTick;
@@ -73,11 +67,7 @@ public final class PilotView extends LateView {
         root = new Composite(parent, SWT.NONE);
         stack = new StackLayout();
         root.setLayout(stack);
-        emptyPage = new Composite(root, SWT.NONE);
-        GridLayoutFactory.fillDefaults().margins(12, 12).applyTo(emptyPage);
-        empty = new Link(emptyPage, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(empty);
-        empty.addListener(SWT.Selection, event -> emptyAction.run());
+        empty = new EmptyPage(root);
         page = new PilotPage(root, this::keepTime);
         root.addListener(SWT.Paint, event -> refreshStale());
         page.canvas().control().addListener(SWT.Paint, event -> {
@@ -120,8 +110,8 @@ public final class PilotView extends LateView {
         }
         stale = false;
         Optional<String> problem = page.follow(document);
-        Composite top = problem.isEmpty() && page.isShowing() ? page.control() : emptyPage;
-        if (top == emptyPage) {
+        Composite top = problem.isEmpty() && page.isShowing() ? page.control() : empty.control();
+        if (top == empty.control()) {
             explain(problem);
         }
         if (stack.topControl != top) {
@@ -133,20 +123,12 @@ public final class PilotView extends LateView {
 
     private void explain(Optional<String> problem) {
         if (document.isEmpty()) {
-            say(Messages.get("pilot.empty.project"), this::openProject);
+            empty.say(Messages.get("pilot.empty.project"), this::openProject);
         } else if (problem.isEmpty()) {
-            say(Messages.get("pilot.empty.aid"), () -> follower.editor().ifPresent(getSite().getPage()::activate));
+            empty.say(Messages.get("pilot.empty.aid"), () -> follower.editor().ifPresent(getSite().getPage()::activate));
         } else {
             String id = document.flatMap(open -> open.viewState().aid()).map(aid -> aid.getId()).orElse("");
-            say(Messages.get("pilot.empty.layout", problem.get()), () -> follower.reveal(id));
-        }
-    }
-
-    private void say(String text, Runnable action) {
-        emptyAction = action;
-        if (!text.equals(empty.getText())) {
-            empty.setText(text);
-            emptyPage.layout(true);
+            empty.say(Messages.get("pilot.empty.layout", problem.get()), () -> follower.reveal(id));
         }
     }
 
@@ -207,7 +189,7 @@ public final class PilotView extends LateView {
 
     /** Returns what is said where there is nothing to see, empty where there is something. */
     public Optional<String> explanation() {
-        return stack.topControl == emptyPage ? Optional.of(empty.getText()) : Optional.empty();
+        return stack.topControl == empty.control() ? Optional.of(empty.text()) : Optional.empty();
     }
 
     /** Returns the words beside the picture, the meaning first. */
@@ -220,7 +202,7 @@ public final class PilotView extends LateView {
         if (stack.topControl == page.control()) {
             page.canvas().control().setFocus();
         } else {
-            empty.setFocus();
+            empty.focus();
         }
     }
 

@@ -37,6 +37,7 @@ import slopewright.ui.properties.OutcomeTexts;
 import slopewright.ui.review.internal.Messages;
 import slopewright.ui.properties.CellEditing;
 import slopewright.ui.review.internal.measured.MeasuredTable;
+import slopewright.ui.theme.TypeScale;
 
 /** The chosen aid as it was built: planned and measured values of every unit, what they come to, and what stands against acceptance. */
 public final class MeasuredView extends LateView {
@@ -86,7 +87,7 @@ public final class MeasuredView extends LateView {
         hint = new Label(head, SWT.NONE);
         hint.setText(Messages.get("measured.hint"));
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(hint);
-        GridDataFactory.fillDefaults().hint(COMBO_WIDTH, SWT.DEFAULT).applyTo(aids);
+        GridDataFactory.fillDefaults().hint(TypeScale.px(COMBO_WIDTH), SWT.DEFAULT).applyTo(aids);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         table = new MeasuredTable(sash, this::perform);

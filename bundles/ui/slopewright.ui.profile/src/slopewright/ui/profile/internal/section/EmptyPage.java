@@ -3,8 +3,12 @@ package slopewright.ui.profile.internal.section;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Link;
+
+import slopewright.ui.profile.internal.Messages;
 
 /** Says why there is no section and what to do, with a link that does it. */
 public final class EmptyPage {
@@ -21,6 +25,12 @@ public final class EmptyPage {
         GridLayoutFactory.fillDefaults().margins(12, 12).applyTo(page);
         link = new Link(page, SWT.WRAP);
         link.setVisible(false);
+        link.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = link.getText().isEmpty() ? Messages.get("empty.name") : link.getText().replaceAll("</?a>", "");
+            }
+        });
         GridDataFactory.fillDefaults().grab(true, false).applyTo(link);
         link.addListener(SWT.Selection, event -> action.run());
     }
@@ -43,6 +53,11 @@ public final class EmptyPage {
             link.setVisible(!text.isEmpty());
             page.layout(true);
         }
+    }
+
+    /** Gives the keys to what it says. */
+    public void focus() {
+        link.setFocus();
     }
 
     /** Returns what it says. */

@@ -18,6 +18,7 @@ import slopewright.model.ApproachAid;
 import slopewright.model.util.Projects;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.profile.internal.Messages;
+import slopewright.ui.theme.TypeScale;
 
 /** The choices above a section: the aid, the aeroplanes whose wheels are drawn, and how much heights are exaggerated. */
 public final class SectionBar {
@@ -67,7 +68,7 @@ public final class SectionBar {
 
     private Combo combo(String key, int width) {
         Combo combo = new Combo(bar, SWT.READ_ONLY);
-        combo.setLayoutData(new RowData(width, SWT.DEFAULT));
+        combo.setLayoutData(new RowData(TypeScale.px(width), SWT.DEFAULT));
         combo.setToolTipText(Messages.get(key));
         combo.getAccessible().addAccessibleListener(new AccessibleAdapter() {
 
