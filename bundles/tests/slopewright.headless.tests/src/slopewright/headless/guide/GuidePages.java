@@ -98,12 +98,17 @@ final class GuidePages {
             Stream.of(words.getProperty("task." + task + ".steps").split("\\|")).forEach(step -> html.append("<li>" + escaped(step)
                     + "</li>\n"));
             html.append("</ol>\n");
+            Optional.ofNullable(words.getProperty("task." + task + ".picture")).ifPresent(picture -> html.append(figure("../pictures/"
+                    + language.language().getLanguage() + "/" + picture, "task.picture." + picture)));
         });
         for (String picture : List.of("plan", "section", "pilot")) {
-            html.append("<figure><img src=\"../pictures/" + picture + ".png\" alt=\"" + say("picture." + picture) + "\"><figcaption>"
-                    + say("picture." + picture) + "</figcaption></figure>\n");
+            html.append(figure("../pictures/" + picture, "picture." + picture));
         }
         return html.toString();
+    }
+
+    private String figure(String picture, String key) {
+        return "<figure><img src=\"" + picture + ".png\" alt=\"" + say(key) + "\"><figcaption>" + say(key) + "</figcaption></figure>\n";
     }
 
     private String window() {

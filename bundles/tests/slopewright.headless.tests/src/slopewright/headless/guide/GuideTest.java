@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -97,6 +100,26 @@ class GuideTest {
         SurveyFile.formats().forEach(format -> endings.addAll(format.endings()));
         endings.removeAll(anchors(language, "files.html"));
         assertEquals(Set.of(), endings);
+    }
+
+    /** What a step names as menu and entry is what the window calls them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void everyEntryOfAMenuIsThere(String language) throws IOException {
+        Set<String> labels = new TreeSet<>();
+        for (String file : List.of("app/slopewright.rcp/plugin", "app/slopewright.rcp/src/slopewright/rcp/internal/messages",
+                "ui/slopewright.ui.plan/plugin", "ui/slopewright.ui.plan/src/slopewright/ui/plan/internal/messages",
+                "ui/slopewright.ui.review/plugin")) {
+            Properties texts = new Properties();
+            try (Reader reader = Files.newBufferedReader(ROOT.resolve("bundles/" + file + ("de".equals(language) ? "_de" : "")
+                    + ".properties"))) {
+                texts.load(reader);
+            }
+            texts.values().forEach(text -> labels.add(String.valueOf(text).replaceAll("[&\u2026]", "").strip()));
+        }
+        List<MatchResult> ways = Pattern.compile("([\\p{L}]+) &gt; ([\\p{L} ]+)").matcher(text(language, "tasks.html")).results().toList();
+        assertTrue(ways.size() >= 4, "menus are named");
+        ways.forEach(way -> assertTrue(labels.contains(way.group(1)) && labels.contains(way.group(2).strip()), way.group()));
     }
 
     /** Links lead to pages and pictures that are there. */
