@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
@@ -120,6 +121,28 @@ class SweepTest {
         assertEquals("Tannery power line", first.get("governing").asText());
     }
 
+    /** Turned by 30 degrees, against its thresholds, the surface looks where nothing stands: the row says what the check says of it. */
+    @Test
+    void aRowSaysWhatTheCheckSaysOfTheAid() throws IOException {
+        Path demo = Path.of(System.getProperty("slopewright.root"), "demo-data", "harrow-vale", "harrow-vale.slopewright");
+        Path survey = Files.createDirectories(folder.resolve("survey"));
+        try (Stream<Path> files = Files.list(demo.resolveSibling("survey"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.copy(file, survey.resolve(file.getFileName()));
+            }
+        }
+        Path site = Files.copy(demo, folder.resolve("site.slopewright"));
+        Words sound = Words.line("sweep --json " + folder);
+        assertEquals(0, sound.code(), sound.err() + sound.out());
+        assertTrue(sound.json().get("rows").get(0).get("verdict").asText().startsWith("Met"), sound.out());
+        Files.writeString(site, Files.readString(site).replace("trueBearingDeg=\"92.0\"", "trueBearingDeg=\"122.0\""));
+        Words turned = Words.line("sweep --json " + folder);
+        JsonNode first = turned.json().get("rows").get(0);
+        assertEquals("nothing inside", first.get("state").asText());
+        assertTrue(first.get("verdict").asText().startsWith("Not met"), first.toString());
+        assertEquals(1, turned.code());
+    }
+
     /** Seven rows in four parts: what several machines say one after the other is what one says. */
     @Test
     void partsAreTheWhole() throws IOException {
@@ -147,9 +170,9 @@ class SweepTest {
         Words words = Words.line("sweep --csv " + ends + " --against " + points("mast,46.991,11,120\n") + SAID + ROW + " --complete");
         assertEquals(0, words.code(), words.err());
         List<String> lines = words.out().lines().toList();
-        assertEquals("file,projectFileSha256,aerodrome,end,aid,ruleSet,state,reason,inside,above,governing,governingLatitudeDeg,"
+        assertEquals("file,projectFileSha256,aerodrome,end,aid,ruleSet,verdict,state,reason,inside,above,governing,governingLatitudeDeg,"
                 + "governingLongitudeDeg,governingElevationM,marginM,program,againstSha256", lines.get(0));
-        assertTrue(lines.get(1).matches("ends.csv,,ZZAA,N,,icao:5th,below,,1,0,mast,46.991000000,11.000000000,120.0000,11.69[0-9]*,"
+        assertTrue(lines.get(1).matches("ends.csv,,ZZAA,N,,icao:5th,,below,,1,0,mast,46.991000000,11.000000000,120.0000,11.69[0-9]*,"
                 + "slopewright [0-9.]+,[0-9a-f]{64}"), lines.get(1));
     }
 

@@ -21,8 +21,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slopewright.checks.CheckResult;
+import slopewright.checks.Checks;
+import slopewright.checks.Standing;
+import slopewright.checks.Verdict;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.ProjectEvaluation;
 import slopewright.evaluation.obstacles.ObstacleComparison;
 import slopewright.evaluation.obstacles.SurfaceComparison;
 import slopewright.evaluation.sweep.PointSweep;
@@ -43,8 +48,8 @@ import slopewright.standards.RuleSet;
 /** Holds the surfaces of many aerodromes against what stands there, in one table. */
 @CommandLine.Command(name = "sweep", sortOptions = false,
         description = "Hold the obstacle surfaces of many aerodromes against what stands there: of every aid of the projects of a "
-                + "folder, or of a table of runway ends with the flags of 'site'. Exits 1 where something stands above one, or one is "
-                + "not evaluated.")
+                + "folder, or of a table of runway ends with the flags of 'site'. Exits 1 where something stands above one, one is not "
+                + "evaluated, or the check of an aid is not met.")
 final class SweepCommand extends Command {
 
     @Parameters(paramLabel = "FOLDER|TABLE", description = "folder of projects, or runway ends as CSV with the columns "
@@ -63,6 +68,9 @@ final class SweepCommand extends Command {
 
     @Option(names = "--csv", description = "print a table")
     private boolean csv;
+
+    /** Whether the check of an aid is not met, whatever its surface says: where it stands may be wrong. */
+    private boolean contradicted;
 
     @Override
     void extend(CommandSpec target) {
@@ -91,7 +99,8 @@ final class SweepCommand extends Command {
         if (rows.stream().allMatch(row -> row.state() == SweepRow.State.NOT_EVALUATED)) {
             return ExitCodes.NOTHING_EVALUATED;
         }
-        return rows.stream().anyMatch(row -> row.state() == SweepRow.State.NOT_EVALUATED || row.state() == SweepRow.State.ABOVE)
+        return contradicted || rows.stream().anyMatch(row -> row.state() == SweepRow.State.NOT_EVALUATED
+                || row.state() == SweepRow.State.ABOVE)
                 ? ExitCodes.FINDINGS : ExitCodes.OK;
     }
 
@@ -145,8 +154,10 @@ final class SweepCommand extends Command {
             try {
                 Project project = ProjectFiles.load(file);
                 String stamp = ProjectStamp.of(project).map(ProjectStamp::sha256).orElse("");
-                List<AidEvaluation> aids = ProjectFiles.evaluation(project, SitingFlags.text(spec(), "rule-set")).aids();
-                aids.forEach(aid -> work.add(aid(aid, named(aid, name, stamp), sweep)));
+                ProjectEvaluation evaluation = ProjectFiles.evaluation(project, SitingFlags.text(spec(), "rule-set"));
+                List<AidEvaluation> aids = evaluation.aids();
+                CheckResult check = Checks.run(evaluation, rule -> true);
+                aids.forEach(aid -> work.add(aid(aid, named(aid, name, stamp, Standing.of(List.of(aid), check)), sweep)));
                 if (aids.isEmpty()) {
                     work.add(() -> SweepRow.none(Map.of("file", name, "projectFileSha256", stamp), "the project has no approach aid"));
                 }
@@ -157,7 +168,7 @@ final class SweepCommand extends Command {
         return work;
     }
 
-    private static Map<String, String> named(AidEvaluation aid, String file, String stamp) {
+    private Map<String, String> named(AidEvaluation aid, String file, String stamp, Standing standing) {
         Map<String, String> named = new LinkedHashMap<>();
         named.put("file", file);
         named.put("projectFileSha256", stamp);
@@ -165,6 +176,8 @@ final class SweepCommand extends Command {
         named.put("end", Projects.label(aid.host()));
         named.put("aid", Projects.label(aid.aid()));
         named.put("ruleSet", aid.rules().key() + ":" + aid.rules().edition());
+        named.put("verdict", standing.words().english());
+        contradicted |= standing.verdict() == Verdict.NOT_MET;
         return named;
     }
 

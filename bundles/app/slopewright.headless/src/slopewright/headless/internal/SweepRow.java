@@ -29,12 +29,12 @@ record SweepRow(Map<String, String> named, State state, String reason, long insi
         Optional<double[]> place, OptionalDouble marginM) {
 
     /** What names a row, in the order of the columns. */
-    static final List<String> NAMES = List.of("file", "projectFileSha256", "aerodrome", "end", "aid", "ruleSet");
+    static final List<String> NAMES = List.of("file", "projectFileSha256", "aerodrome", "end", "aid", "ruleSet", "verdict");
 
     /** The columns of the table. */
-    static final List<String> COLUMNS = List.of("file", "projectFileSha256", "aerodrome", "end", "aid", "ruleSet", "state", "reason",
-            "inside", "above", "governing", "governingLatitudeDeg", "governingLongitudeDeg", "governingElevationM", "marginM", "program",
-            "againstSha256");
+    static final List<String> COLUMNS = List.of("file", "projectFileSha256", "aerodrome", "end", "aid", "ruleSet", "verdict", "state",
+            "reason", "inside", "above", "governing", "governingLatitudeDeg", "governingLongitudeDeg", "governingElevationM", "marginM",
+            "program", "againstSha256");
 
     private static final int PLACE_DECIMALS = 9;
     private static final int DECIMALS = 4;
