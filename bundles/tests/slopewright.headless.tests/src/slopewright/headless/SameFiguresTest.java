@@ -2,35 +2,25 @@ package slopewright.headless;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static slopewright.headless.OneAidOutputs.cell;
+import static slopewright.headless.OneAidOutputs.degrees;
+import static slopewright.headless.OneAidOutputs.found;
+import static slopewright.headless.OneAidOutputs.outcome;
+import static slopewright.headless.OneAidOutputs.property;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.StreamSupport;
 
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.sqlite.SQLiteDataSource;
-
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-
-import slopewright.testkit.DemoProjects;
 
 /**
  * The figures of one indicator, the row at 09 of the demonstration, in everything that is handed over: a table of figures against outputs,
@@ -47,125 +37,25 @@ class SameFiguresTest {
     private static final double MARGIN_M = (1341.53 - 2 - 60) * Math.tan(Math.toRadians(1 + 50.8 / 60)) - (118 + 1 - 86.4);
     private static final double WHEELS_M = MEHT_M - 6.60;
 
-    /** Of these the marks are read too. */
-    private static final Set<String> MARKED = Set.of("KML", "AIXM", "LandXML");
+    private static final String[][] SETTINGS = {{"D", "3\u00b035'", "3.58333"}, {"C", "3\u00b015'", "3.25"},
+        {"B", "2\u00b045'", "2.75"}, {"A", "2\u00b025'", "2.41667"}};
 
     @TempDir
     private static Path folder;
     private static final Map<String, String> OUTPUTS = new LinkedHashMap<>();
 
     /** A figure: what it is, how far apart two outputs may print it, and where it stands in each. */
-    private record Figure(String name, double expected, double tolerance, Map<String, Function<String, String>> places) {
+    record Figure(String name, double expected, double tolerance, Map<String, Function<String, String>> places) {
     }
 
     @BeforeAll
     static void writeEverything() throws IOException {
-        String project = DemoProjects.file("harrow-vale").toString();
-        String aid = "PAPI 09";
-        write("report", "report.html", "report", project, "--date", "2026-06-01");
-        write("Bericht", "bericht.html", "report", project, "--date", "2026-06-01", "--language", "de");
-        write("commissioning", "commissioning.html", "commission", project, "--aid", aid, "--date", "2026-06-01");
-        write("schedule", "schedule.csv", "schedule", project, "--date", "2026-06-01");
-        write("published", "published.csv", "schedule", project, "--sheet", "publish");
-        write("GeoJSON", "map.geojson", "export", project, "--aid", aid);
-        write("KML", "map.kml", "export", project, "--aid", aid);
-        for (String view : List.of("plan", "near", "section", "detail")) {
-            write("SVG " + view, view + ".svg", "draw", project, "--aid", aid, "--view", view, "--date", "2026-06-01");
-        }
-        write("SVG mounting", "mounting.svg", "draw", project, "--aid", aid, "--view", "mounting", "--date", "2026-06-01");
-        write("AIXM", "publish.aixm", "export", project, "--date", "2026-06-01");
-        String onGrid = grid(project).toString();
-        write("PNEZD", "points.txt", "export", onGrid, "--date", "2026-06-01");
-        write("LandXML", "points.xml", "export", onGrid, "--date", "2026-06-01");
-        writeGeoPackage(project, aid);
-        write("DXF plan", "plan.dxf", "draw", project, "--aid", aid, "--view", "plan", "--date", "2026-06-01");
-        OUTPUTS.put("check", Words.run("check", project, "--json").out());
-        OUTPUTS.replaceAll((name, text) -> text.startsWith("<") && !MARKED.contains(name) ? text.replaceAll("(?s)<style>.*?</style>", "")
-                .replaceAll("<[^>]*>", "\n").replaceAll("\\s+", " ") : text);
+        OUTPUTS.putAll(OneAidOutputs.write(folder));
     }
 
     @AfterAll
     static void forget() {
         OUTPUTS.clear();
-    }
-
-    private static void write(String name, String file, String... words) throws IOException {
-        List<String> all = new ArrayList<>(List.of(words));
-        Path out = folder.resolve(file);
-        all.addAll(List.of("-o", out.toString()));
-        Words run = Words.run(all.toArray(String[]::new));
-        assertTrue(Files.exists(out), name + ": " + run.err());
-        OUTPUTS.put(name, Files.readString(out));
-    }
-
-    /** The same project on the grid of a projection, as total stations want it. */
-    private static Path grid(String project) throws IOException {
-        Path file = folder.resolve("grid.slopewright");
-        return Files.writeString(file, Files.readString(Path.of(project)).replace("coordinateReference=\"WGS84\"",
-                "coordinateReference=\"EPSG:32629\""));
-    }
-
-    /** Reads a GeoPackage back by the database's own library: a line a unit and the surface. */
-    private static void writeGeoPackage(String project, String aid) throws IOException {
-        Path file = folder.resolve("map.gpkg");
-        Words run = Words.run("export", project, "--aid", aid, "-o", file.toString());
-        assertEquals(0, run.code(), run.err());
-        StringBuilder text = new StringBuilder();
-        SQLiteDataSource source = new SQLiteDataSource();
-        source.setUrl("jdbc:sqlite:" + file);
-        try (Connection base = source.getConnection(); Statement query = base.createStatement()) {
-            for (String columns : List.of("label, settingDeg, lensElevationM, alongM from unit",
-                    "'surface', distanceM, mehtM, marginM from surface")) {
-                try (ResultSet rows = query.executeQuery("select " + columns)) {
-                    while (rows.next()) {
-                        text.append(String.format(Locale.ROOT, "%s|%s|%s|%s%n", rows.getString(1), rows.getString(2), rows.getString(3),
-                                rows.getString(4)));
-                    }
-                }
-            }
-        } catch (SQLException e) {
-            throw new IOException(e);
-        }
-        OUTPUTS.put("GeoPackage", text.toString());
-    }
-
-    /** Finds what stands between two texts, with a decimal point. */
-    private static Function<String, String> found(String pattern) {
-        return text -> {
-            Matcher matcher = Pattern.compile(pattern).matcher(text);
-            return matcher.find() ? matcher.group(1).replace(',', '.') : "";
-        };
-    }
-
-    /** Finds the cell of a column in the line of a table that begins with a text. */
-    private static Function<String, String> cell(String line, String column) {
-        return text -> {
-            List<String> lines = text.lines().toList();
-            int index = List.of(lines.get(0).split(",")).indexOf(column);
-            return lines.stream().filter(each -> each.startsWith(line)).map(each -> each.split(",")[index]).findFirst().orElse("");
-        };
-    }
-
-    private static Function<String, String> property(String kind, String label, String name) {
-        return text -> StreamSupport.stream(json(text).get("features").spliterator(), false).map(feature -> feature.get("properties"))
-                .filter(facts -> facts.get("kind").asText().equals(kind) && (label.isEmpty() || label.equals(facts.path("label").asText())))
-                .map(facts -> facts.get(name).asText()).findFirst().orElse("");
-    }
-
-    /** The value or margin of an outcome about the aid. */
-    private static Function<String, String> outcome(String rule, String field, int which) {
-        return text -> StreamSupport.stream(json(text).get("projects").get(0).get("outcomes").spliterator(), false)
-                .filter(one -> one.get("rule").asText().equals(rule) && one.get("elementPath").asText().endsWith("PAPI 09")
-                        && one.get(field).isNumber())
-                .map(one -> one.get(field).asText()).skip(which).findFirst().orElse("");
-    }
-
-    private static JsonNode json(String text) {
-        try {
-            return new ObjectMapper().readTree(text);
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
     }
 
     private static List<Figure> figures() {
@@ -211,26 +101,24 @@ class SameFiguresTest {
                 "Bericht", found("Twin-jet, narrow body: ([\\d,]+) m"),
                 "SVG near", found("Twin-jet, narrow body: wheels ([\\d.]+) m"),
                 "check", outcome("WHEEL-01", "value", 0))));
-        String[][] settings = {{"D", "3\u00b035'", "3.58333"}, {"C", "3\u00b015'", "3.25"}, {"B", "2\u00b045'", "2.75"},
-                {"A", "2\u00b025'", "2.41667"}};
-        for (String[] unit : settings) {
+        for (String[] unit : SETTINGS) {
             figures.add(new Figure("setting of " + unit[0], Double.parseDouble(unit[2]), 0.0001, Map.of(
                     "report", found(" " + unit[0] + " 47\u00b0.{20,90}? \\d\u00b0\\d+' (\\d\\.\\d{4}) "),
                     "Bericht", found(" " + unit[0] + " 47\u00b0.{20,90}? \\d\u00b0\\d+' (\\d,\\d{4}) "),
-                    "commissioning", found(" " + unit[0] + " (\\d\u00b0\\d+')").andThen(SameFiguresTest::degrees),
+                    "commissioning", found(" " + unit[0] + " (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
                     "schedule", cell("runway 09,PAPI 09," + unit[0] + ",", "setting deg"),
                     "GeoJSON", property("unit", unit[0], "settingDeg"),
-                    "SVG plan", found(" " + unit[0] + " (\\d\u00b0\\d+')").andThen(SameFiguresTest::degrees),
-                    "SVG detail", found(" " + unit[0] + " setting (\\d\u00b0\\d+')").andThen(SameFiguresTest::degrees),
+                    "SVG plan", found(" " + unit[0] + " (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
+                    "SVG detail", found(" " + unit[0] + " setting (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
                     "DXF plan", found("\\n  1\\n" + unit[0]
-                            + "\\n(?:[^\\n]*\\n){1,60}?  1\\n(\\d\u00b0\\d+')\\n").andThen(SameFiguresTest::degrees))));
+                            + "\\n(?:[^\\n]*\\n){1,60}?  1\\n(\\d\u00b0\\d+')\\n").andThen(OneAidOutputs::degrees))));
         }
-        for (String[] unit : settings) {
+        for (String[] unit : SETTINGS) {
             figures.add(new Figure("setting of " + unit[0] + ", data", Double.parseDouble(unit[2]), 0.0001, Map.of(
                     "GeoPackage", found("(?m)^" + unit[0] + "\\|([\\d.]+)\\|"),
                     "PNEZD", found("PAPI 09 unit " + unit[0] + " set to (\\dd\\d+')").andThen(text -> degrees(text.replace('d', '\u00b0'))),
-                    "LandXML", found("PAPI 09 unit " + unit[0] + " set to (\\d\u00b0\\d+')").andThen(SameFiguresTest::degrees),
-                    "SVG mounting", found(" " + unit[0] + " 86\\.531 .{0,30}?(\\d\u00b0\\d+')").andThen(SameFiguresTest::degrees))));
+                    "LandXML", found("PAPI 09 unit " + unit[0] + " set to (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
+                    "SVG mounting", found(" " + unit[0] + " 86\\.531 .{0,30}?(\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees))));
         }
         figures.add(new Figure("lens elevation m, data", 86.4 + LENS_M, 0.0006, Map.of(
                 "GeoPackage", found("(?m)^D\\|[\\d.]+\\|([\\d.]+)\\|"),
@@ -243,13 +131,90 @@ class SameFiguresTest {
                 "schedule", cell("runway 09,PAPI 09,D,", "lens elevation m"),
                 "GeoJSON", property("unit", "D", "lensElevationM"),
                 "DXF plan", found("\\n  2\\nLIGHT_UNIT\\n 10\\n[^\\n]*\\n 20\\n[^\\n]*\\n 30\\n([\\d.]+)\\n"))));
+        figures.addAll(PlaceFigures.all());
+        figures.addAll(ofPapers());
+        figures.addAll(ofPower());
         return figures;
     }
 
-    private static String degrees(String written) {
-        Matcher matcher = Pattern.compile("(\\d+)\u00b0([\\d.]+)'").matcher(written);
-        return matcher.matches() ? String.format(Locale.ROOT, "%.5f", Double.parseDouble(matcher.group(1)) + Double.parseDouble(matcher
-                .group(2)) / 60) : "";
+    /** What stands in the papers and the workbook of the hand-over as well. */
+    private static List<Figure> ofPapers() {
+        List<Figure> figures = new ArrayList<>();
+        figures.add(new Figure("distance m, papers", ALONG_M, 0.005, Map.of(
+                "report PDF", found("Distance from the threshold (\\d+\\.\\d+) m"),
+                "commissioning PDF", found("Distance from the threshold (\\d+\\.\\d+) m"),
+                "plan PDF", found(" (330\\.\\d+) m from the threshold"),
+                "setting-out PDF", found(" D 47\u00b0\\S+ N \\S+ W - - ([\\d.]+) "),
+                "XLSX", cell("runway 09,PAPI 09,D,", "chainage from threshold m"))));
+        figures.add(new Figure("MEHT m, papers", MEHT_M, 0.0055, Map.of(
+                "report PDF", found("MEHT ([\\d.]+) m"),
+                "commissioning PDF", found("\\(MEHT\\) ([\\d.]+) m"),
+                "section PDF", found("MEHT ([\\d.]+) m"),
+                "AIXM", found("PAPI</aixm:type>.*?uom=\"M\">([\\d.]+)<"))));
+        figures.add(new Figure("margin m, papers", MARGIN_M, 0.0055, Map.of(
+                "report PDF", found("([\\d.]+) m, governed by Tannery power line"),
+                "plan PDF", found("stays ([\\d.]+) m below"),
+                "section PDF", found("stays ([\\d.]+) m below"))));
+        figures.add(new Figure("lens elevation m, papers", 86.4 + LENS_M, 0.0006, Map.of(
+                "report PDF", found(" D 47\u00b0.{20,90}? (\\d+\\.\\d{3}) 3\u00b035'"),
+                "setting-out PDF", found(" D 47\u00b0.{20,90}? (\\d+\\.\\d{3}) 3\u00b035'"),
+                "mounting PDF", found(" D 86\\.531 ([\\d.]+) "),
+                "XLSX", cell("runway 09,PAPI 09,D,", "lens elevation m"))));
+        for (String[] unit : SETTINGS) {
+            figures.add(new Figure("setting of " + unit[0] + ", papers", Double.parseDouble(unit[2]), 0.0001, Map.of(
+                    "report PDF", found(" " + unit[0] + " 47\u00b0.{20,90}? \\d\u00b0\\d+' (\\d\\.\\d{4}) "),
+                    "commissioning PDF", found(" " + unit[0] + " (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
+                    "plan PDF", found(" " + unit[0] + " (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
+                    "section PDF", found(unit[0] + " (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
+                    "setting-out PDF", found(" " + unit[0] + " 47\u00b0.{20,90}? (\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
+                    "mounting PDF", found(" " + unit[0] + " 86\\.531 .{0,30}?(\\d\u00b0\\d+')").andThen(OneAidOutputs::degrees),
+                    "XLSX", cell("runway 09,PAPI 09," + unit[0] + ",", "setting deg"))));
+        }
+        Object[][] groups = {{"Twin-jet, narrow body", 6.6}, {"Regional jet", 4.9}, {"Turboprop", 3.7}};
+        for (int i = 0; i < groups.length; i++) {
+            String name = String.valueOf(groups[i][0]);
+            figures.add(new Figure("wheels m, " + name, MEHT_M - (Double) groups[i][1], 0.0055, Map.of(
+                    "report", found(name + ": ([\\d.]+) m"),
+                    "Bericht", found(name + ": ([\\d,]+) m"),
+                    "report PDF", found(name + ": ([\\d.]+) m"),
+                    "check", outcome("WHEEL-01", "value", i))));
+        }
+        return figures;
+    }
+
+    /**
+     * The variation was entered as 2.50 degrees west on 1 January 2026 and moves 0.19 degrees a year to the east, 151 of 365 days until 1
+     * June. Lamps: 4 units with 3 of 200 W at 09 and 27 each, 2 at 03; cable: 5000 m of 3 ohm a kilometre at 6.6 A.
+     */
+    private static List<Figure> ofPower() {
+        double west = 2.50 - 0.19 * 151 / 365;
+        double cableW = 6.6 * 6.6 * 3 * 5;
+        return List.of(new Figure("variation deg west", west, 0.0051, Map.of(
+                        "schedule", found("magnetic variation ([\\d.]+)\u00b0 west"),
+                        "XLSX", found("magnetic variation ([\\d.]+)\u00b0 west"))),
+                new Figure("magnetic azimuth deg", 272 + west, 0.0006, Map.of(
+                        "schedule", cell("runway 09,PAPI 09,D,", "azimuth magnetic deg"),
+                        "XLSX", cell("runway 09,PAPI 09,D,", "azimuth magnetic deg"))),
+                new Figure("entered variation deg west", 2.50, 0.0051, Map.of(
+                        "report", found("entered: -([\\d.]+)\u00b0 on 2026-01-01"),
+                        "report PDF", found("entered: -([\\d.]+)\u00b0 on 2026-01-01"),
+                        "schedule", found("entered: -([\\d.]+)\u00b0 on 2026-01-01"),
+                        "XLSX", found("entered: -([\\d.]+)\u00b0 on 2026-01-01"))),
+                new Figure("lamps of the row W", 4 * 3 * 200, 0.05, Map.of(
+                        "report", found("runway 09 &gt; PAPI 09 4 3 200 (\\d+)"),
+                        "report PDF", found("runway 09 > PAPI 09 4 3 200 (\\d+)"),
+                        "circuits", cell("Series circuit 1,runway 09 > PAPI 09", "lamps W"),
+                        "SVG circuit", found("4 . 3 . 200 W = (\\d+) W"),
+                        "circuit PDF", found("4 . 3 . 200 W = (\\d+) W"))),
+                new Figure("lamps of the circuit W", 10 * 3 * 200, 0.05, Map.of(
+                        "circuits", cell("Series circuit 1,total", "lamps W"),
+                        "SVG circuit", found("Lamps together: ([\\d.]+) W"),
+                        "circuit PDF", found("Lamps together: ([\\d.]+) W"))),
+                new Figure("lamps and cable VA", 6000 + cableW, 0.05, Map.of(
+                        "circuits", cell("Series circuit 1,total", "lamps and cable VA"),
+                        "SVG circuit", found("Lamps and cable: ([\\d.]+) VA"),
+                        "circuit PDF", found("Lamps and cable: ([\\d.]+) VA"),
+                        "check", found("take ([\\d.]+) W; what feeds it is rated 7500 W"))));
     }
 
     /** Every cell of the table that is said to be there is there, and is the figure. */
@@ -268,6 +233,21 @@ class SameFiguresTest {
             });
         }
         assertEquals(List.of(), wrong, table.toString());
-        assertTrue(figures().stream().mapToInt(figure -> figure.places().size()).sum() >= 80, table.toString());
+        assertTrue(figures().stream().mapToInt(figure -> figure.places().size()).sum() >= 240, table.toString());
+    }
+
+    /** What governs has one name, whoever tells it. */
+    @Test
+    void theGoverningObstacleIsTheSameInEveryOutput() {
+        Map<String, Function<String, String>> places = Map.ofEntries(
+                Map.entry("report", found("m, governed by ([^,.]{1,20}?) (?:Twin|Equipment)")),
+                Map.entry("report PDF", found("m, governed by ([^,.]{1,20}?) (?:Twin|Equipment|47)")),
+                Map.entry("check", found("within the surface; the governing one, ([^,]+), stands 8\\.65")),
+                Map.entry("GeoJSON", property("surface", "", "governing")),
+                Map.entry("KML", found("(?s)name=\"governing\">\\s*<value>([^<]+)")),
+                Map.entry("GeoPackage", found("(?m)^surface\\|.*\\|([^|\\n]+)$")),
+                Map.entry("SVG plan", found("Governing: ([^,]+),")), Map.entry("SVG section", found("Governing: ([^,]+),")),
+                Map.entry("plan PDF", found("Governing: ([^,]+),")), Map.entry("section PDF", found("Governing: ([^,]+),")));
+        places.forEach((output, place) -> assertEquals("Tannery power line", place.apply(OUTPUTS.get(output)), output));
     }
 }
