@@ -1,6 +1,7 @@
 package slopewright.messages;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Pattern;
 
@@ -9,7 +10,7 @@ public sealed interface Argument permits Argument.Quantity, Argument.Name, Argum
 
     /** Returns its words in English with metres, for programs, logs and exceptions. */
     default String english() {
-        return MessageRenderer.ENGLISH.write(this);
+        return MessageRenderer.of(Locale.ENGLISH).write(this);
     }
 
     /** Returns whether it is a name that says nothing. */

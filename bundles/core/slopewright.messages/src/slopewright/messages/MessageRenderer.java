@@ -20,13 +20,16 @@ public final class MessageRenderer {
      * data of a project, a name, or a text that nobody can translate.
      */
     public static final Locale MARKED = Locale.forLanguageTag("qps");
-    /** English, metres. */
-    static final MessageRenderer ENGLISH = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false, false);
     /** A place of a sentence: {@code {0}} for an argument, {@code {0|word|words}} for the word that goes with its number. */
     static final Pattern PLACE = Pattern.compile("\\{(\\d+)(?:\\|([^|{}]*)\\|([^|{}]*))?}");
     private static final String TERM = "term.";
     /** Numbers from here on are written with an exponent. */
     private static final double OUT_OF_SIGHT = 1e15;
+
+    /** Reads English where it is asked for: a window that starts asks for the marked language, and for words once it shows a project. */
+    private static final class English {
+        static final MessageRenderer RENDERER = new MessageRenderer(Locale.ENGLISH, Catalogue.of("en"), false, false);
+    }
 
     /** Reads the second language where it is asked for, since most calls of a script ask for one alone. */
     private static final class German {
@@ -58,7 +61,7 @@ public final class MessageRenderer {
      */
     public static MessageRenderer of(Locale language) {
         return language.getLanguage().equals(Locale.GERMAN.getLanguage()) ? German.RENDERER
-                : language.getLanguage().equals(MARKED.getLanguage()) ? Marked.RENDERER : ENGLISH;
+                : language.getLanguage().equals(MARKED.getLanguage()) ? Marked.RENDERER : English.RENDERER;
     }
 
     /** Returns the same renderer for lengths in feet, or in metres. */
