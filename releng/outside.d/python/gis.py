@@ -78,6 +78,22 @@ def compare_surface(name, found):
           f"`site` prints")
 
 
+def compare_margins():
+    """The cells of the raster: the least is the margin that the map has of the surface, and all others have no number."""
+    path = os.path.join(FOLDER, "margins.tif")
+    told = subprocess.run(["gdalinfo", "--config", "GDAL_PAM_ENABLED", "NO", "-json", "-stats", path], capture_output=True, text=True, check=False)
+    if not check(told.returncode == 0 and "ERROR" not in told.stderr, f"gis: margins.tif is opened by GDAL {told.stderr.strip()[:120]}"):
+        return
+    band = json.loads(told.stdout)["bands"][0]
+    with open(os.path.join(FOLDER, "map.geojson"), encoding="utf-8") as file:
+        surface = next(one["properties"] for one in json.load(file)["features"]
+                       if one["properties"].get("kind") == "surface" and one["properties"].get("aidName") == AID)
+    known = float(band["metadata"][""]["STATISTICS_VALID_PERCENT"])
+    check(band["type"] == "Float32" and str(band["noDataValue"]).lower() == "nan" and 0 < known < 1
+          and abs(band["minimum"] - surface["marginM"]) <= HEIGHT_M,
+          f"gis: margins.tif has a number in {known} of a hundred cells, the least {band['minimum']:.3f} m")
+
+
 def main():
     maps = {name: features(name) for name in ("map.geojson", "map.kml", "map.gpkg")}
     for name, found in maps.items():
@@ -85,6 +101,7 @@ def main():
             kinds(name, found)
             compare_units(name, found)
             compare_surface(name, found)
+    compare_margins()
     told = subprocess.run(["xmllint", "--nonet", "--noout", os.path.join(FOLDER, "map.kml")], capture_output=True, text=True, check=False)
     check(told.returncode == 0, "gis: map.kml is well-formed")
     counts = {name: len(found) for name, found in maps.items()}

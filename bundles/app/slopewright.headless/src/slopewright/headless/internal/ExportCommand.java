@@ -13,9 +13,11 @@ import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.ProjectEvaluation;
 import slopewright.exchange.map.GeoJsonFile;
 import slopewright.exchange.map.GeoPackageFile;
+import slopewright.exchange.map.GeoTiffFile;
 import slopewright.exchange.map.KmlFile;
 import slopewright.exchange.map.MapDocument;
 import slopewright.exchange.map.MapExport;
+import slopewright.exchange.map.MarginRaster;
 import slopewright.exchange.publish.AixmFile;
 import slopewright.exchange.publish.PublishedData;
 import slopewright.exchange.settingout.PointList;
@@ -27,7 +29,8 @@ import slopewright.siting.SitingException;
 @CommandLine.Command(name = "export", sortOptions = false,
         description = "Write units, beams, obstacle surfaces, runways, helipads and obstacles of a project for maps: GeoJSON, KML (.kmz "
                 + "with icons) or GeoPackage (.gpkg) by the ending of the file; or the lenses of all units as points for a total "
-                + "station: LandXML (.xml) or PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm). "
+                + "station: LandXML (.xml) or PNEZD (.txt); or what is published of all indicators at runways: AIXM 5.1 (.aixm); or the "
+                + "margin to the obstacle surface of one aid in cells (.tif). "
                 + "Heights are elevations in the vertical datum of the aerodrome, which the file names.")
 final class ExportCommand extends Command {
 
@@ -51,15 +54,23 @@ final class ExportCommand extends Command {
             description = "day to print in LandXML and AIXM, of the form 2026-01-31 (default today)")
     private LocalDate date;
 
+    @Option(names = "--cell-m", paramLabel = "M", converter = NumberWord.Length.class,
+            description = "with .tif, how wide a cell is (default 10)")
+    private Double cellM;
+
     @Mixin
     private LanguageOption language;
 
     @Override
     public Integer call() {
-        String ending = output.ending(List.of("geojson", "json", "kml", "kmz", "gpkg", "xml", "txt", "aixm"));
+        String ending = output.ending(List.of("geojson", "json", "kml", "kmz", "gpkg", "xml", "txt", "aixm", "tif"));
         output.check();
         if (!(beamLengthM > 0) || beamLengthM > MapExport.MOST_BEAM_M) {
             throw new UsageException("--beam-length-m takes a length of more than 0 and at most " + (int) MapExport.MOST_BEAM_M + " m");
+        }
+        if (cellM != null && (!"tif".equals(ending) || !(cellM > 0) || cellM > MarginRaster.MOST_CELL_M)) {
+            throw new UsageException("--cell-m goes with .tif and takes a length of more than 0 and at most "
+                    + (int) MarginRaster.MOST_CELL_M + " m");
         }
         Project project = ProjectFiles.load(file);
         MessageRenderer words = MessageRenderer.of(language.language());
@@ -68,6 +79,11 @@ final class ExportCommand extends Command {
         Judged judged = Judged.of(evaluation);
         if (List.of("xml", "txt", "aixm").contains(ending)) {
             units(evaluation, judged, ending, words);
+            judged.tell(streams(), "export");
+            return ExitCodes.OK;
+        }
+        if ("tif".equals(ending)) {
+            margins(aids, judged, words);
             judged.tell(streams(), "export");
             return ExitCodes.OK;
         }
@@ -81,6 +97,22 @@ final class ExportCommand extends Command {
         map.notes().forEach(note -> streams().warn("slopewright export: " + note));
         judged.tell(streams(), "export");
         return ExitCodes.OK;
+    }
+
+    /** Writes the cells of one surface: those of several would lie over each other. */
+    private void margins(List<AidEvaluation> aids, Judged judged, MessageRenderer words) {
+        if (aids.size() != 1) {
+            throw new UsageException(".tif holds the surface of one aid: name it by --aid");
+        }
+        try {
+            AidEvaluation one = aids.get(0);
+            MarginRaster raster = MarginRaster.of(one, cellM == null ? MarginRaster.USUAL_CELL_M : cellM, judged.made().under(one.rules()),
+                    words);
+            raster.notes().forEach(note -> streams().warn("slopewright export: " + note));
+            output.write(GeoTiffFile.bytes(raster));
+        } catch (SitingException e) {
+            throw new InputException(file + ": " + e.getMessage());
+        }
     }
 
     /** Writes the lenses of all units for a total station, or what is published of all indicators. */

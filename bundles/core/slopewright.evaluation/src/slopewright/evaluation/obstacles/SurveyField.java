@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.function.BiConsumer;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 
@@ -181,6 +182,20 @@ public final class SurveyField {
 
     private Optional<Penetration> compare(FramePoint point, ProtectionSurface surface, DoubleUnaryOperator liftM) {
         return surface.compare(point, horizontalM, verticalM).map(plain -> lifted(plain, point, surface, liftM));
+    }
+
+    /** Takes one point that lies within a surface after the other, tile by tile: its place, and how it compares. */
+    public void within(ProtectionSurface surface, BiConsumer<FramePoint, Penetration> taker) {
+        SurfaceSweep sweep = new SurfaceSweep(surface);
+        for (int tile = 0; tile < tiles.count(); tile++) {
+            if (tiles.mostExcessM(tile, sweep, horizontalM, verticalM) != Double.NEGATIVE_INFINITY) {
+                SurveyPoints.InFrame around = places.around(tile);
+                for (int at = 0; at < around.alongM().length; at++) {
+                    FramePoint point = point(around, at);
+                    surface.compare(point, horizontalM, verticalM).ifPresent(exact -> taker.accept(point, exact));
+                }
+            }
+        }
     }
 
     /** Returns by how much each point may stand higher, metres, zero or more. */
