@@ -32,7 +32,7 @@ import slopewright.ui.theme.TypeScale;
 public final class ShellCommands {
 
     private static final String DEMO = "harrow-vale";
-    private static final int WIZARD_WIDTH = 880;
+    private static final int WIZARD_WIDTH = 1000;
     private static final int WIZARD_HEIGHT = 430;
     /** What a wizard has around its page. */
     private static final int AROUND_PX = 240;
