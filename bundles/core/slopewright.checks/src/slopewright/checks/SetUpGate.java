@@ -107,9 +107,13 @@ public final class SetUpGate {
     }
 
     private void add(List<Outcome> outcomes, Verdict verdict, List<Message> reasons) {
-        outcomes.stream().filter(outcome -> outcome.verdict() == verdict && concerns(outcome)).map(outcome -> Message.of(
-                "set-up.reason", outcome.verdict().term(), Words.name(outcome.rule()), outcome.elementPath(),
-                outcome.explanation())).forEach(reasons::add);
+        outcomes.stream().filter(outcome -> outcome.verdict() == verdict && concerns(outcome)).map(SetUpGate::reason).forEach(reasons::add);
+    }
+
+    /** Says an outcome that stands against something: its verdict, rule, element and explanation. */
+    public static Message reason(Outcome outcome) {
+        return Message.of("set-up.reason", outcome.verdict().term(), Words.name(outcome.rule()), outcome.elementPath(),
+                outcome.explanation());
     }
 
     private boolean concerns(Outcome outcome) {

@@ -50,4 +50,16 @@ class FamilyVerdictsTest {
         assertTrue(row.outcomes().stream().anyMatch(outcome -> outcome.rule().equals("OBS-01") && outcome.verdict() == Verdict.NOT_MET));
         assertTrue(row.count(Verdict.NOT_MET) > 0);
     }
+
+    /** The thresholds lie on 90 degrees: no family is to blame for a bearing of 120 degrees, and it is said with each. */
+    @Test
+    void whatIsNotMetOfThePlaceIsSaidWithEveryFamily() {
+        Sample sample = Bases.row();
+        assertEquals(List.of(), row(sample).place());
+        sample.end().setTrueBearingDeg(120.0);
+        FamilyVerdicts row = row(sample);
+        assertTrue(row.place().stream().anyMatch(outcome -> outcome.rule().equals("DATA-15")), row.place().toString());
+        assertTrue(row.reasons().stream().anyMatch(reason -> reason.english().contains("120.00")), row.reasons().toString());
+        assertTrue(row.fit() != Candidate.Fit.FITS);
+    }
 }

@@ -128,6 +128,24 @@ class CompareTest {
         assertEquals(2, before);
     }
 
+    /** No family fits a runway end whose bearing contradicts its thresholds: the surface is compared with what stands elsewhere. */
+    @Test
+    void nothingFitsAPlaceThatContradictsItself() throws IOException {
+        assertEquals("fits", fit(Path.of(DEMO)));
+        Path turned = folder.resolve("turned.slopewright");
+        Files.writeString(turned, Files.readString(Path.of(DEMO)).replace("trueBearingDeg=\"92.0\"", "trueBearingDeg=\"122.0\""));
+        assertEquals("to-clear-up", fit(turned));
+    }
+
+    private static String fit(Path project) {
+        for (JsonNode family : Words.run("compare", project.toString(), "--end", "09", "--json").json().get("families")) {
+            if (family.get("family").asText().equals("four-unit-row")) {
+                return family.get("fit").asText();
+            }
+        }
+        return "";
+    }
+
     /** An approach without a slope of its own is compared at that of its indicator, its lens 0.5 m high: 3.3 m cot 7.04 degrees. */
     @Test
     void aHelipadIsComparedAtTheSlopeOfItsIndicator() {

@@ -11,8 +11,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.ecore.EObject;
+
 import slopewright.checks.Checks;
 import slopewright.checks.Outcome;
+import slopewright.checks.SetUpGate;
 import slopewright.checks.Severity;
 import slopewright.checks.Verdict;
 import slopewright.evaluation.ProjectEvaluation;
@@ -23,6 +26,7 @@ import slopewright.messages.Message;
 import slopewright.messages.Words;
 import slopewright.model.ApproachAid;
 import slopewright.model.ApproachHost;
+import slopewright.model.Identified;
 import slopewright.model.Project;
 import slopewright.model.Stage;
 import slopewright.model.util.Ids;
@@ -34,13 +38,16 @@ import slopewright.model.util.Projects;
  *
  * @param candidate the family
  * @param outcomes  the outcomes about the proposed aid and its units; empty where it cannot be laid out
+ * @param place     what is not met of the runway end or approach and of all that it lies in, notes aside: no family is to blame for it,
+ *                  and none fits while it is not known where
  */
-public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
+public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes, List<Outcome> place) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public FamilyVerdicts {
         Objects.requireNonNull(candidate);
         outcomes = List.copyOf(outcomes);
+        place = List.copyOf(place);
     }
 
     /**
@@ -50,7 +57,8 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
      */
     public static List<FamilyVerdicts> of(ProjectEvaluation evaluation, ApproachHost host) {
         Map<FamilyVerdicts, Criterion.Weighed> weighed = new LinkedHashMap<>();
-        FamilyComparison.of(evaluation, host).stream().map(candidate -> of(evaluation, candidate))
+        List<Outcome> place = place(evaluation, host);
+        FamilyComparison.of(evaluation, host).stream().map(candidate -> of(evaluation, candidate, place))
                 .forEach(found -> weighed.put(found, found.weighed()));
         return weighed.keySet().stream().sorted(Comparator.comparing(weighed::get, Criterion.bestFirst(List.copyOf(weighed.values()),
                 Criterion.alike()))).toList();
@@ -58,8 +66,25 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
 
     /** Runs the rules over a family that was proposed against what stands in the project. The project is not changed. */
     public static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate) {
+        return of(evaluation, candidate, candidate.proposal().value().flatMap(proposal -> Projects.host(proposal.aid()))
+                .map(host -> place(evaluation, host)).orElse(List.of()));
+    }
+
+    private static FamilyVerdicts of(ProjectEvaluation evaluation, Candidate candidate, List<Outcome> place) {
         return new FamilyVerdicts(candidate, candidate.proposal().value().map(proposal -> outcomes(evaluation, proposal.aid(), candidate))
-                .orElse(List.of()));
+                .orElse(List.of()), place);
+    }
+
+    /** Returns what is not met of a place in the project as it stands: a copy in which a family is tried lacks what is not asked there. */
+    private static List<Outcome> place(ProjectEvaluation evaluation, ApproachHost host) {
+        Set<String> about = new HashSet<>();
+        Ids.elements(host).forEach(element -> about.add(element.getId()));
+        host.getAids().forEach(aid -> Ids.elements(aid).forEach(element -> about.remove(element.getId())));
+        for (EObject around = host.eContainer(); around instanceof Identified element; around = around.eContainer()) {
+            about.add(element.getId());
+        }
+        return Checks.run(evaluation, rule -> true).outcomes().stream()
+                .filter(outcome -> about.contains(outcome.elementId()) && isBroken(outcome)).toList();
     }
 
     private static List<Outcome> outcomes(ProjectEvaluation evaluation, ApproachAid proposed, Candidate candidate) {
@@ -110,7 +135,8 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
 
     /** Returns what the proposal comes to, the rules asked: it fits where it does by itself and every rule is met, but for notes. */
     public Candidate.Fit fit() {
-        return fit(candidate.fit(), outcomes);
+        Candidate.Fit fit = fit(candidate.fit(), outcomes);
+        return fit == Candidate.Fit.FITS && !place.isEmpty() ? Candidate.Fit.TO_CLEAR_UP : fit;
     }
 
     /**
@@ -120,13 +146,15 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
      * @param outcomes what they say
      */
     public static Candidate.Fit fit(Candidate.Fit byItself, List<Outcome> outcomes) {
-        boolean broken = outcomes.stream().anyMatch(outcome -> outcome.verdict() == Verdict.NOT_MET
-                && outcome.severity() != Severity.NOTE);
-        if (byItself == Candidate.Fit.DOES_NOT_FIT || broken) {
+        if (byItself == Candidate.Fit.DOES_NOT_FIT || outcomes.stream().anyMatch(FamilyVerdicts::isBroken)) {
             return Candidate.Fit.DOES_NOT_FIT;
         }
         boolean clear = !outcomes.isEmpty() && outcomes.stream().noneMatch(outcome -> outcome.verdict() == Verdict.TO_CLEAR_UP);
         return byItself == Candidate.Fit.FITS && clear ? Candidate.Fit.FITS : Candidate.Fit.TO_CLEAR_UP;
+    }
+
+    private static boolean isBroken(Outcome outcome) {
+        return outcome.verdict() == Verdict.NOT_MET && outcome.severity() != Severity.NOTE;
     }
 
     /** Returns the count in a sentence; empty where it cannot be laid out. */
@@ -135,8 +163,9 @@ public record FamilyVerdicts(Candidate candidate, List<Outcome> outcomes) {
                 Words.count(count(Verdict.TO_CLEAR_UP)), Words.count(count(Verdict.MET))));
     }
 
-    /** Returns all that speaks for and against it: the count of the verdicts first, then what the proposal itself says. */
+    /** Returns all that speaks for and against it: the count of the verdicts first, what the place has against it, then its own words. */
     public List<Message> reasons() {
-        return Stream.concat(message().stream(), candidate.reasons().stream()).toList();
+        return Stream.of(message().stream(), place.stream().map(SetUpGate::reason), candidate.reasons().stream()).flatMap(all -> all)
+                .toList();
     }
 }
