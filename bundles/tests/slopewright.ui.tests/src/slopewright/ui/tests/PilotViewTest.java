@@ -7,16 +7,21 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
@@ -25,6 +30,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 import slopewright.edit.AddChild;
 import slopewright.edit.SetAttribute;
@@ -47,6 +54,7 @@ import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.Viewpoint;
 import slopewright.ui.profile.PilotView;
 import slopewright.ui.profile.internal.pilot.PilotPage;
+import slopewright.ui.profile.internal.pilot.PlayBar;
 import slopewright.ui.profile.internal.pilot.Playback;
 
 /** The pilot's view beside an open project: what is typed, pressed and flown, and what is seen. Its clock is wound by hand. */
@@ -339,5 +347,31 @@ class PilotViewTest {
         Patience.await("the clock stops where the view is hidden", () -> !view.isTicking());
         page.showView(PilotView.ID);
         Patience.await("the clock runs again", view::isTicking);
+    }
+
+    /** On a small screen the row of keys and switches takes two rows, and nothing of it is cut; on a large one it takes one. */
+    @ParameterizedTest
+    @CsvSource({"370, true", "340, true", "900, false"})
+    void nothingOfThePlayBarIsCut(int width, boolean inTwoRows) {
+        Shell shell = new Shell(Display.getCurrent());
+        try {
+            GridLayoutFactory.fillDefaults().applyTo(shell);
+            List<Object> told = new ArrayList<>();
+            PlayBar bar = new PlayBar(shell, new PlayBar.Target(() -> told.add("play"), told::add, told::add, told::add, told::add));
+            shell.setSize(width, 200);
+            shell.open();
+            Patience.pause(200);
+            Widgets.all(shell, Control.class).forEach(control -> {
+                Point end = shell.getDisplay().map(control.getParent(), shell, control.getLocation().x + control.getSize().x,
+                        control.getLocation().y + control.getSize().y);
+                assertTrue(end.x <= shell.getClientArea().width && end.y <= shell.getClientArea().height, control + " " + end);
+            });
+            assertTrue(bar.slider().getSize().x >= 60, bar.slider().getSize().toString());
+            int keys = shell.getDisplay().map(bar.play(), shell, 0, 0).y;
+            int rest = shell.getDisplay().map(bar.hold(), shell, 0, 0).y;
+            assertEquals(inTwoRows, rest - keys > 20, keys + " and " + rest);
+        } finally {
+            shell.dispose();
+        }
     }
 }

@@ -1,5 +1,6 @@
 package slopewright.ui.profile.internal.pilot;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
@@ -7,6 +8,7 @@ import java.util.function.DoubleConsumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -19,10 +21,14 @@ import slopewright.ui.profile.internal.Messages;
 public final class PlayBar {
 
     private static final int STEPS = 1000;
+    private static final int GAP = 4;
+    private static final int LEAST_SLIDER = 80;
     private static final double[] FACTORS = {0.5, 1, 2, 4, 8};
     private static final int USUAL_FACTOR = 2;
 
     private final Composite bar;
+    private final Composite keys;
+    private final Composite rest;
     private final Button play;
     private final Scale slider;
     private final Label time;
@@ -45,19 +51,22 @@ public final class PlayBar {
     public PlayBar(Composite parent, Target target) {
         bar = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+        keys = new Composite(bar, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(keys);
+        rest = new Composite(bar, SWT.NONE);
         button("pilot.play.start", "\u2502\u25C0", () -> target.seek().accept(0));
         button("pilot.play.back", "\u2212" + "1\u202Fs", () -> target.step().accept(-Playback.STEP_S));
         play = button("pilot.play.play", "\u25B6", target.play());
         button("pilot.play.on", "+1\u202Fs", () -> target.step().accept(Playback.STEP_S));
-        slider = Named.name(new Scale(bar, SWT.HORIZONTAL), Messages.get("pilot.play.slider"));
+        slider = Named.name(new Scale(keys, SWT.HORIZONTAL), Messages.get("pilot.play.slider"));
         slider.setMaximum(STEPS);
         slider.setPageIncrement(STEPS / 20);
         slider.setToolTipText(Messages.get("pilot.play.slider"));
         slider.addListener(SWT.Selection, event -> target.seek().accept(slider.getSelection() / (double) STEPS));
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(80, SWT.DEFAULT).applyTo(slider);
-        time = new Label(bar, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(LEAST_SLIDER, SWT.DEFAULT).applyTo(slider);
+        time = new Label(rest, SWT.NONE);
         GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(time);
-        factors = Named.name(new Combo(bar, SWT.READ_ONLY), Messages.get("pilot.play.factor"));
+        factors = Named.name(new Combo(rest, SWT.READ_ONLY), Messages.get("pilot.play.factor"));
         factors.setToolTipText(Messages.get("pilot.play.factor"));
         for (double factor : FACTORS) {
             factors.add("\u00D7 " + (factor < 1 ? String.valueOf(factor) : String.valueOf(Math.round(factor))));
@@ -65,15 +74,30 @@ public final class PlayBar {
         factors.select(USUAL_FACTOR);
         factors.addListener(SWT.Selection, event -> target.factor().accept(FACTORS[factors.getSelectionIndex()]));
         target.factor().accept(FACTORS[USUAL_FACTOR]);
-        hold = new Button(bar, SWT.CHECK);
+        hold = new Button(rest, SWT.CHECK);
         hold.setText(Messages.get("pilot.play.hold"));
         hold.setToolTipText(Messages.get("pilot.play.hold.tip"));
         hold.addListener(SWT.Selection, event -> target.hold().accept(hold.getSelection()));
-        GridLayoutFactory.fillDefaults().numColumns(bar.getChildren().length).margins(4, 2).spacing(4, 0).applyTo(bar);
+        for (Composite part : List.of(keys, rest)) {
+            GridLayoutFactory.fillDefaults().numColumns(part.getChildren().length).spacing(GAP, 0).applyTo(part);
+        }
+        GridLayoutFactory.fillDefaults().numColumns(2).margins(GAP, 2).spacing(GAP, 2).applyTo(bar);
+        bar.addListener(SWT.Resize, event -> fit());
+    }
+
+    /** Where all has no room in one row, it takes two. */
+    private void fit() {
+        int wanted = keys.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + rest.computeSize(SWT.DEFAULT, SWT.DEFAULT).x + 3 * GAP;
+        GridLayout layout = (GridLayout) bar.getLayout();
+        int columns = wanted > bar.getSize().x ? 1 : 2;
+        if (layout.numColumns != columns) {
+            layout.numColumns = columns;
+            bar.requestLayout();
+        }
     }
 
     private Button button(String key, String sign, Runnable work) {
-        Button button = Named.name(new Button(bar, SWT.PUSH), Messages.get(key));
+        Button button = Named.name(new Button(keys, SWT.PUSH), Messages.get(key));
         button.setText(sign);
         button.setToolTipText(Messages.get(key));
         button.addListener(SWT.Selection, event -> work.run());
@@ -96,7 +120,8 @@ public final class PlayBar {
             boolean longer = text.length() > time.getText().length();
             time.setText(text);
             if (longer) {
-                bar.layout(true);
+                fit();
+                bar.layout(true, true);
             }
         }
         if (hold.getSelection() != playback.isHeld()) {
