@@ -170,7 +170,7 @@ class ProjectDocumentTest {
         byte[] unsaved = ProjectFile.bytes(killed.project());
         Path left = Kills.asLeft(file, folder.resolve("left"));
         ProjectDocument document = open(left);
-        assertTrue(document.isRestored());
+        assertEquals(1, document.restoredWorks());
         assertTrue(document.isDirty());
         assertArrayEquals(unsaved, ProjectFile.bytes(document.project()));
         assertEquals(ProjectDocument.RESTORE, document.history().undoLabel());
@@ -179,9 +179,9 @@ class ProjectDocumentTest {
         assertArrayEquals(saved, ProjectFile.bytes(document.project()), "undo goes back to the saved file");
         document.history().redo();
         document.save();
-        assertFalse(document.isRestored());
+        assertEquals(0, document.restoredWorks());
         assertArrayEquals(unsaved, Files.readAllBytes(left));
-        assertFalse(open(Kills.asLeft(left, folder.resolve("again"))).isRestored());
+        assertEquals(0, open(Kills.asLeft(left, folder.resolve("again"))).restoredWorks());
     }
 
     @Test
@@ -191,7 +191,7 @@ class ProjectDocumentTest {
         document.history().perform(MoveAid.by(aid(document), 12, 3));
         Patience.await("the work is kept", () -> Files.exists(folder.resolve(".harrow-vale.slopewright.unsaved")));
         document.dispose();
-        assertFalse(open(file).isRestored());
+        assertEquals(0, open(file).restoredWorks());
     }
 
     @Test
@@ -199,7 +199,7 @@ class ProjectDocumentTest {
         Path file = DemoProjects.copy("harrow-vale", folder);
         Path kept = Files.writeString(folder.resolve(".harrow-vale.slopewright.unsaved"), "older");
         Files.setLastModifiedTime(kept, FileTime.fromMillis(Files.getLastModifiedTime(file).toMillis() - 60_000));
-        assertFalse(open(file).isRestored());
+        assertEquals(0, open(file).restoredWorks());
         assertEquals("older", Files.readString(folder.resolve(".harrow-vale.slopewright.unsaved.old")));
     }
 
@@ -213,7 +213,7 @@ class ProjectDocumentTest {
         Patience.await("the work is kept", () -> Files.exists(kept));
         Path left = Kills.asLeft(file, folder.resolve("left"));
         Files.setLastModifiedTime(Kills.unsaved(left), FileTime.fromMillis(Files.getLastModifiedTime(left).toMillis() - 3_600_000));
-        assertTrue(open(left).isRestored());
+        assertEquals(1, open(left).restoredWorks());
     }
 
     @Test
@@ -229,7 +229,7 @@ class ProjectDocumentTest {
         other.setName("saved by another program");
         ProjectFile.save(other, left);
         Files.setLastModifiedTime(Kills.unsaved(left), FileTime.fromMillis(Files.getLastModifiedTime(left).toMillis() + 3_600_000));
-        assertFalse(open(left).isRestored());
+        assertEquals(0, open(left).restoredWorks());
         assertArrayEquals(work, Files.readAllBytes(left.resolveSibling(".harrow-vale.slopewright.unsaved.old")));
     }
 
@@ -240,7 +240,7 @@ class ProjectDocumentTest {
         byte[] bytes = Files.readAllBytes(elsewhere);
         Path link = Files.createSymbolicLink(folder.resolve(".harrow-vale.slopewright.unsaved"), elsewhere);
         ProjectDocument document = open(file);
-        assertFalse(document.isRestored());
+        assertEquals(0, document.restoredWorks());
         document.history().perform(MoveAid.by(aid(document), 12, 3));
         Patience.await("the work is kept", () -> Files.isRegularFile(link, LinkOption.NOFOLLOW_LINKS));
         assertArrayEquals(bytes, Files.readAllBytes(elsewhere));

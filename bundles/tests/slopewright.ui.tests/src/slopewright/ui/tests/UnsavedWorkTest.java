@@ -12,13 +12,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.window.Window;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,9 +39,12 @@ import slopewright.testkit.DemoProjects;
 import slopewright.ui.document.FileWatch;
 import slopewright.ui.document.FileWatch.State;
 import slopewright.ui.document.ProjectDocument;
+import slopewright.ui.document.ProjectInput;
 import slopewright.ui.document.UnsavedDialog;
 import slopewright.ui.document.UnsavedWork;
+import slopewright.ui.plan.PlanEditor;
 import slopewright.ui.properties.DifferenceTable;
+import slopewright.ui.review.FindingsView;
 
 /** Unsaved work is offered, kept or dropped; what was undone stays undone; other windows and other programs are noticed. */
 class UnsavedWorkTest {
@@ -115,7 +123,7 @@ class UnsavedWorkTest {
         assertEquals(ProjectFile.load(left).getName(), rows.get(0)[2]);
         assertEquals("Harrow Vale, second draft", rows.get(0)[3]);
         work.drop();
-        assertFalse(open(left).isRestored());
+        assertEquals(0, open(left).restoredWorks());
         assertFalse(Files.exists(Kills.unsaved(left)));
     }
 
@@ -158,6 +166,39 @@ class UnsavedWorkTest {
         assertFalse(Files.exists(Kills.unsaved(left)));
     }
 
+    /** Who prefers the saved file gets it, and not the work of the next window, and is told of how many windows work was brought back. */
+    @Test
+    void theSavedFileIsPreferredToTheWorkOfBothWindows() throws Exception {
+        Path file = DemoProjects.copy("harrow-vale", folder);
+        ProjectDocument first = open(file);
+        ProjectDocument second = open(file);
+        rename(first, "of the first window");
+        rename(second, "of the second window");
+        awaitKept(Kills.unsaved(file), "of the first window");
+        awaitKept(file.resolveSibling(".harrow-vale.slopewright.unsaved.2"), "of the second window");
+        Path left = Kills.asLeft(file, folder.resolve("left"));
+        String saved = ProjectFile.load(left).getName();
+        IWorkbenchPage page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+        page.showView(FindingsView.ID);
+        IEditorPart editor = page.openEditor(new ProjectInput(left), PlanEditor.ID);
+        try {
+            ProjectDocument document = Adapters.adapt(editor, ProjectDocument.class);
+            Patience.await("both works are there", () -> document.restoredWorks() == 2);
+            Patience.await("it is said", () -> link().getVisible() && link().getText().contains("2 windows"));
+            link().notifyListeners(SWT.Selection, new Event());
+            assertEquals(saved, document.project().getName());
+            assertFalse(document.isDirty());
+            Patience.await("nothing is offered any more", () -> !link().getVisible());
+        } finally {
+            page.closeEditor(editor, false);
+        }
+    }
+
+    private static Link link() {
+        return Widgets.all(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), Link.class)
+                .filter(link -> link.getText().contains("Use the saved file")).findFirst().orElseThrow();
+    }
+
     @Test
     void noLinkLeadsRecoveryElsewhere() throws Exception {
         Path file = DemoProjects.copy("harrow-vale", folder);
@@ -168,7 +209,7 @@ class UnsavedWorkTest {
         Files.createSymbolicLink(file.resolveSibling(".harrow-vale.slopewright.open"), claimed);
         assertEquals(List.of(), UnsavedWork.of(file), "a further name of another file is not read");
         ProjectDocument document = open(file);
-        assertFalse(document.isRestored());
+        assertEquals(0, document.restoredWorks());
         rename(document, "not saved");
         awaitKept(Kills.unsaved(file), "not saved");
         assertArrayEquals(bytes, Files.readAllBytes(elsewhere));
@@ -221,9 +262,9 @@ class UnsavedWorkTest {
         answer(rows, 1, 0);
         UnsavedDialog.offer(null, left.stream().flatMap(file -> UnsavedWork.of(file).stream()).toList());
         assertEquals(3, rows.size(), rows.toString());
-        assertTrue(open(left.get(0)).isRestored());
-        assertFalse(open(left.get(1)).isRestored());
-        assertTrue(open(left.get(2)).isRestored());
+        assertEquals(1, open(left.get(0)).restoredWorks());
+        assertEquals(0, open(left.get(1)).restoredWorks());
+        assertEquals(1, open(left.get(2)).restoredWorks());
     }
 
     /** Waits for the dialog, unticks one row and goes on. */

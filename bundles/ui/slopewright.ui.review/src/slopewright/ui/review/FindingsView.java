@@ -119,7 +119,7 @@ public final class FindingsView extends LateView {
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL | SWT.SMOOTH);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(sash);
         table = new FindingsTree(sash);
-        head = new FindingsHead(top, table, () -> follower.document().ifPresent(document -> document.history().undo()));
+        head = new FindingsHead(top, table, () -> follower.document().ifPresent(FindingsView::takeSaved));
         details = new FindingDetails(sash, new DetailActions());
         sash.setWeights(66, 34);
         sash.addListener(SWT.Resize, event -> orient(sash));
@@ -260,8 +260,18 @@ public final class FindingsView extends LateView {
         }
         Optional<ProjectDocument> document = follower.document();
         head.say(document.map(FindingsView::state).orElse(Messages.get("findings.noProject")));
-        head.offerSaved(document.filter(ProjectDocument::isRestored).map(opened -> opened.history().undoLabel())
-                .filter(ProjectDocument.RESTORE::equals).isPresent());
+        head.offerSaved(document.filter(FindingsView::isAsRestored).map(ProjectDocument::restoredWorks).orElse(0));
+    }
+
+    private static boolean isAsRestored(ProjectDocument document) {
+        return document.restoredWorks() > 0 && ProjectDocument.RESTORE.equals(document.history().undoLabel());
+    }
+
+    /** Takes back the work of each window that was restored, until the project is as it was saved. */
+    private static void takeSaved(ProjectDocument document) {
+        while (isAsRestored(document)) {
+            document.history().undo();
+        }
     }
 
     private static String state(ProjectDocument document) {

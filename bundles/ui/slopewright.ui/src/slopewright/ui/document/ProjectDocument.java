@@ -64,7 +64,7 @@ public final class ProjectDocument {
     private Path path;
     private KeptWork kept;
     private boolean isNew;
-    private boolean restored;
+    private int restored;
     private Optional<CheckResult> lastResult = Optional.empty();
     private Optional<String> checkProblem = Optional.empty();
 
@@ -162,7 +162,7 @@ public final class ProjectDocument {
     private void restore() {
         for (Project work : kept.take(path, project)) {
             history.perform(ReplaceContent.of(RESTORE, project, work));
-            restored = true;
+            restored++;
         }
     }
 
@@ -257,8 +257,8 @@ public final class ProjectDocument {
         return isNew || history.isDirty();
     }
 
-    /** Returns whether unsaved work of an earlier run was restored and not saved since. */
-    public boolean isRestored() {
+    /** Returns how many unsaved works of earlier runs were restored, one a window, and not saved since; each is an edit. */
+    public int restoredWorks() {
         return restored;
     }
 
@@ -320,7 +320,7 @@ public final class ProjectDocument {
         }
         kept.own().goesOnFrom(ProjectFile.seen(project));
         isNew = false;
-        restored = false;
+        restored = 0;
         history.markSaved();
     }
 

@@ -52,7 +52,6 @@ public final class FindingsHead {
         GridDataFactory.fillDefaults().hint(SearchField.width(search, SEARCH_WIDTH), SWT.DEFAULT).align(SWT.FILL, SWT.CENTER)
                 .applyTo(search);
         restored = new Link(head, SWT.NONE);
-        restored.setText(Messages.get("findings.restored"));
         restored.addListener(SWT.Selection, event -> takeBack.run());
         GridDataFactory.fillDefaults().span(COLUMNS, 1).exclude(true).applyTo(restored);
         restored.setVisible(false);
@@ -69,8 +68,14 @@ public final class FindingsHead {
         summary.setToolTipText(text);
     }
 
-    /** Says whether unsaved work was brought back that can still be taken back. */
-    public void offerSaved(boolean offered) {
+    /**
+     * Says that unsaved work was brought back that can still be taken back.
+     *
+     * @param works of how many windows; 0 where there is none
+     */
+    public void offerSaved(int works) {
+        boolean offered = works > 0;
+        restored.setText(works > 1 ? Messages.get("findings.restored.several", works) : Messages.get("findings.restored"));
         if (restored.getVisible() != offered) {
             restored.setVisible(offered);
             GridDataFactory.fillDefaults().span(COLUMNS, 1).exclude(!offered).applyTo(restored);
