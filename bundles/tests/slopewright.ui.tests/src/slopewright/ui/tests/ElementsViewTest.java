@@ -251,7 +251,8 @@ class ElementsViewTest {
         view.paste("Name\tEye path to wheel path (m)\nJet\t6.6\n");
         view.setFocus();
         press("Add");
-        Patience.pause(50);
+        Patience.await("a cell of the table has the focus", () -> view.table().getDisplay().getFocusControl() instanceof Text text
+                && text.getParent() == view.table());
         assertEquals(2, aerodrome().getAeroplaneGroups().size());
         Text cell = (Text) view.table().getDisplay().getFocusControl();
         cell.insert("Turbo");
@@ -266,7 +267,7 @@ class ElementsViewTest {
         assertThrows(Exception.class, () -> run("org.eclipse.ui.edit.undo"), "nothing more was typed");
         assertEquals(2, aerodrome().getAeroplaneGroups().size());
         view.kinds().setFocus();
-        Patience.pause(50);
+        Patience.await("the cell is closed", () -> view.kinds().isFocusControl() && !cell.isVisible());
         run("org.eclipse.ui.edit.undo");
         assertEquals(1, aerodrome().getAeroplaneGroups().size());
     }
