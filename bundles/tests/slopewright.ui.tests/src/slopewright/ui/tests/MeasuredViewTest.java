@@ -71,6 +71,11 @@ class MeasuredViewTest {
     }
 
     private void type(int row, String title, String text) {
+        enter(row, title, text);
+        Patience.await("the cell is closed", () -> !view.viewer().isCellEditorActive());
+    }
+
+    private Text enter(int row, String title, String text) {
         view.viewer().editElement(view.viewer().getElementAt(row), column(title));
         Text cell = Widgets.all(table(), Text.class).filter(Text::isVisible).findFirst().orElseThrow();
         cell.setText(text);
@@ -79,7 +84,7 @@ class MeasuredViewTest {
         enter.character = SWT.CR;
         enter.type = SWT.KeyDown;
         cell.notifyListeners(SWT.DefaultSelection, enter);
-        Patience.await("the cell is closed", () -> !view.viewer().isCellEditorActive());
+        return cell;
     }
 
     private String cell(int row, String title) {
@@ -131,7 +136,10 @@ class MeasuredViewTest {
 
     @Test
     void whatIsNoAngleIsRefused() {
-        type(1, "Setting measured", "95");
+        Text cell = enter(1, "Setting measured", "95");
+        assertTrue(view.viewer().isCellEditorActive(), "Enter drops nothing in silence");
+        assertEquals("95", cell.getText());
+        view.viewer().cancelEditing();
         assertNull(aid.getUnits().get(1).getMeasured());
         type(1, "Instrument", "Clinometer 7");
         assertEquals("Clinometer 7", aid.getUnits().get(1).getMeasured().getInstrument());

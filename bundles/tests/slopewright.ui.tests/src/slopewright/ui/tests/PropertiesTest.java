@@ -2,6 +2,7 @@ package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.PropertyResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
@@ -37,6 +39,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import slopewright.evaluation.AidEvaluation;
 import slopewright.model.ApproachAid;
@@ -108,8 +112,23 @@ class PropertiesTest {
     }
 
     /** A quarter of a screen of 1366 pixels, as the sheet is laid out first: no name of any element of a project is cut there. */
-    @Test
-    void noNameIsCutAtTheUsualWidth() {
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void noNameIsCutAtTheUsualWidth(String language) {
+        Locale before = Locale.getDefault();
+        Locale.setDefault(Locale.forLanguageTag(language));
+        try {
+            assertEquals(Set.of(), cutNames(figureNames(Locale.getDefault())));
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    /**
+     * Names that are wider than their column. The words of figures were read in the language in which the window began; the rows bear their
+     * names in the language that is looked at.
+     */
+    private Set<String> cutNames(Map<String, String> figures) {
         shell.setSize(USUAL_WIDTH, 700);
         Set<String> cut = new TreeSet<>();
         GC gc = new GC(tree());
@@ -117,19 +136,48 @@ class PropertiesTest {
         document.project().eAllContents().forEachRemaining(element -> {
             if (element instanceof Identified && kinds.add(element.eClass())) {
                 show(element);
-                for (TreeItem group : tree().getItems()) {
-                    for (TreeItem item : group.getItems()) {
-                        int end = item.getTextBounds(0).x + gc.textExtent(item.getText(0)).x;
-                        if (end > tree().getColumn(0).getWidth()) {
-                            cut.add(item.getText(0) + " by " + (end - tree().getColumn(0).getWidth()));
-                        }
+                rows().forEach(item -> item.setText(0, figures.getOrDefault(item.getText(0), item.getText(0))));
+                tree().notifyListeners(SWT.Resize, new Event());
+                for (TreeItem item : rows().toList()) {
+                    int end = item.getTextBounds(0).x + gc.textExtent(item.getText(0)).x;
+                    if (end > tree().getColumn(0).getWidth()) {
+                        cut.add(item.getText(0) + " by " + (end - tree().getColumn(0).getWidth()));
                     }
                 }
             }
         });
         gc.dispose();
         assertTrue(kinds.size() > 10, kinds.size() + " kinds of elements");
-        assertEquals(Set.of(), cut);
+        return cut;
+    }
+
+    private Stream<TreeItem> rows() {
+        return Stream.of(tree().getItems()).flatMap(group -> Stream.of(group.getItems()));
+    }
+
+    private static Map<String, String> figureNames(Locale language) {
+        ClassLoader loader = ElementPropertyPage.class.getClassLoader();
+        PropertyResourceBundle english = catalogue("slopewright.ui.properties.messages", Locale.ROOT, loader);
+        PropertyResourceBundle wanted = catalogue("slopewright.ui.properties.messages",
+                language.equals(Locale.GERMAN) ? language : Locale.ROOT, loader);
+        return english.keySet().stream().filter(key -> !english.getString(key).contains("%"))
+                .collect(Collectors.toMap(english::getString, wanted::getString, (one, other) -> one));
+    }
+
+    /** Another element is shown from its beginning, wherever the one before was scrolled to; an edit leaves the sheet where it is. */
+    @Test
+    void anotherElementIsShownFromItsBeginning() {
+        shell.setSize(300, 300);
+        show(aid);
+        TreeItem last = tree().getItem(tree().getItemCount() - 1);
+        tree().setTopItem(last);
+        Patience.pause(100);
+        assertNotEquals(tree().getItem(0), tree().getTopItem());
+        show(aid);
+        assertNotEquals(tree().getItem(0), tree().getTopItem(), "it is shown already");
+        show(unit);
+        Patience.pause(100);
+        assertEquals(tree().getItem(0), tree().getTopItem());
     }
 
     @Test
@@ -213,6 +261,35 @@ class PropertiesTest {
         editor.dispose();
     }
 
+    /** Enter leaves a cell open in which stands what cannot be taken; who leaves it all the same reads below what was not taken. */
+    @Test
+    void whatCannotBeTakenIsNotDroppedInSilence() {
+        show(unit);
+        double before = unit.getSettingDeg();
+        TreeItem item = rows().filter(row -> row.getText().equals("Setting (°)")).findFirst().orElseThrow();
+        Event enter = new Event();
+        enter.item = item;
+        tree().setSelection(item);
+        tree().notifyListeners(SWT.Selection, enter);
+        tree().notifyListeners(SWT.DefaultSelection, enter);
+        Patience.await("the cell is open", () -> Widgets.all(tree(), Text.class).anyMatch(Text::isVisible));
+        Text cell = Widgets.all(tree(), Text.class).filter(Text::isVisible).findFirst().orElseThrow();
+        cell.setText("95");
+        cell.notifyListeners(SWT.DefaultSelection, new Event());
+        assertTrue(cell.isVisible() && cell.getText().equals("95"), "still there after Enter");
+        assertEquals(before, unit.getSettingDeg());
+        cell.notifyListeners(SWT.FocusOut, new Event());
+        assertEquals(before, unit.getSettingDeg());
+        assertTrue(page.why().startsWith("'95' was not taken: ") && page.why().contains("not between"), page.why());
+        TreeItem other = rows().filter(row -> row != item).findFirst().orElseThrow();
+        Event away = new Event();
+        away.item = other;
+        tree().notifyListeners(SWT.Selection, away);
+        assertTrue(page.why().startsWith("'95' was not taken: "), page.why());
+        tree().notifyListeners(SWT.Selection, away);
+        assertFalse(page.why().contains("not taken"), page.why());
+    }
+
     /** Every name, group and sentence of the English catalogue has a German one; ranges are numbers and stand once. */
     @Test
     void theGermanCatalogueIsWhole() {
@@ -228,10 +305,13 @@ class PropertiesTest {
     }
 
     private static Set<String> keys(String name, Locale language, ClassLoader loader) {
+        return catalogue(name, language, loader).keySet().stream().filter(key -> !key.endsWith(".range")).collect(Collectors.toSet());
+    }
+
+    private static PropertyResourceBundle catalogue(String name, Locale language, ClassLoader loader) {
         String file = name.replace('.', '/') + (language.equals(Locale.ROOT) ? "" : "_" + language.getLanguage()) + ".properties";
         try (var in = loader.getResourceAsStream(file)) {
-            var own = new PropertyResourceBundle(new InputStreamReader(in, StandardCharsets.UTF_8));
-            return own.keySet().stream().filter(key -> !key.endsWith(".range")).collect(Collectors.toSet());
+            return new PropertyResourceBundle(new InputStreamReader(in, StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

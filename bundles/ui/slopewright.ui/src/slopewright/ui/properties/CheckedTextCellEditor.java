@@ -1,9 +1,12 @@
 package slopewright.ui.properties;
 
+import java.util.function.BiConsumer;
+
 import org.eclipse.jface.viewers.TextCellEditor;
 import org.eclipse.jface.window.DefaultToolTip;
 import org.eclipse.jface.window.ToolTip;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionEvent;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
@@ -11,17 +14,28 @@ import org.eclipse.swt.widgets.Control;
 
 import slopewright.ui.theme.ScreenTheme;
 
-/** A text cell that says below itself, while the user types, why what was typed cannot be taken. */
+/**
+ * A text cell that says below itself, while the user types, why what was typed cannot be taken. Enter does not close it then; where it is
+ * left all the same, it tells whoever asked what was not taken.
+ */
 public final class CheckedTextCellEditor extends TextCellEditor {
 
     private static final Color WRONG_ON_LIGHT = new Color(178, 34, 34);
     private static final Color WRONG_ON_DARK = new Color(255, 128, 114);
 
     private DefaultToolTip reason;
+    private BiConsumer<String, String> refusal = (typed, why) -> {
+        // nobody asked
+    };
 
     /** Makes the editor of a cell. */
     public CheckedTextCellEditor(Composite parent) {
         super(parent);
+    }
+
+    /** Names who is told what was typed and why it was not taken. */
+    void onRefusal(BiConsumer<String, String> told) {
+        refusal = told;
     }
 
     @Override
@@ -35,9 +49,31 @@ public final class CheckedTextCellEditor extends TextCellEditor {
         return control;
     }
 
-    private void show() {
+    private String wrong() {
         String wrong = getValidator() == null ? null : getValidator().isValid(text.getText());
-        boolean isWrong = wrong != null && !wrong.isEmpty();
+        return wrong == null ? "" : wrong;
+    }
+
+    @Override
+    protected void handleDefaultSelection(SelectionEvent event) {
+        if (wrong().isEmpty()) {
+            super.handleDefaultSelection(event);
+        } else {
+            show();
+        }
+    }
+
+    @Override
+    protected void focusLost() {
+        if (isActivated() && !wrong().isEmpty()) {
+            refusal.accept(text.getText(), wrong());
+        }
+        super.focusLost();
+    }
+
+    private void show() {
+        String wrong = wrong();
+        boolean isWrong = !wrong.isEmpty();
         text.setForeground(isWrong ? ScreenTheme.isDark() ? WRONG_ON_DARK : WRONG_ON_LIGHT : text.getParent().getForeground());
         text.setToolTipText(isWrong ? wrong : null);
         if (isWrong && text.isVisible()) {

@@ -53,6 +53,8 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private static final int MOST_NAME_PERCENT = 74;
     private static final int BESIDE_NAME_PX = 10;
     private static final int WHY_HEIGHT = 76;
+    /** The name under which the tree knows whose it is. */
+    private static final String PAGE = "page";
 
     private final Optional<DocumentFollower> follower;
     private Optional<ProjectDocument> document = Optional.empty();
@@ -63,6 +65,8 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private List<Identified> shown = List.of();
     private Composite whole;
     private StyledText why;
+    private String refused = "";
+    private boolean isRefusalSeen;
     private final DocumentListener refresher = new DocumentListener() {
 
         @Override
@@ -155,9 +159,14 @@ public final class ElementPropertyPage extends PropertySheetPage {
             return;
         }
         List<Identified> elements = document.map(opened -> opened.viewState().selection()).orElse(List.of());
+        boolean isOther = !elements.equals(shown);
+        refused = isOther ? "" : refused;
         shown = elements;
         super.selectionChanged(null, new StructuredSelection(elements));
         fitShown();
+        if (isOther && super.getControl() instanceof Tree tree && tree.getItemCount() > 0) {
+            tree.setTopItem(tree.getItem(0)); // the toolkit goes on where it was in another element
+        }
         updateActions();
         explainSelected();
     }
@@ -185,12 +194,13 @@ public final class ElementPropertyPage extends PropertySheetPage {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(whole);
         super.createControl(whole);
         if (super.getControl() instanceof Tree tree) {
+            tree.setData(PAGE, this);
             AccessibleName.give(tree, PropertyTexts.get("sheet.name"));
             tree.getColumn(0).setText(PropertyTexts.get("sheet.column.property"));
             tree.getColumn(1).setText(PropertyTexts.get("sheet.column.value"));
             GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
             tree.addListener(SWT.Resize, event -> fit(tree));
-            tree.addListener(SWT.Selection, event -> explain(event.item));
+            tree.addListener(SWT.Selection, event -> select(event.item));
             tree.addListener(SWT.Expand, event -> tree.getDisplay().asyncExec(() -> fitShown()));
             tree.addListener(SWT.MouseMove, event -> tellCutName(tree, new Point(event.x, event.y)));
         }
@@ -278,10 +288,26 @@ public final class ElementPropertyPage extends PropertySheetPage {
         return Stream.concat(sheetActions.stream(), Stream.of(readBack, edition)).toList();
     }
 
+    /** Says what was typed into a cell of a sheet and left there although it cannot be taken. */
+    static void refused(Composite sheet, String typed, String reason) {
+        if (sheet.getData(PAGE) instanceof ElementPropertyPage page) {
+            page.refused = PropertyTexts.get("sheet.refused", typed, reason) + "\n";
+            page.isRefusalSeen = false;
+            page.explainSelected();
+        }
+    }
+
+    /** What was not taken stays said when the cell is left for another one, and until the next. */
+    private void select(Widget item) {
+        refused = isRefusalSeen ? "" : refused;
+        isRefusalSeen = true;
+        explain(item);
+    }
+
     private void explain(Widget item) {
-        why.setText(item != null && item.getData() instanceof IPropertySheetEntry entry && entry.getDescription() != null
+        why.setText(refused + (item != null && item.getData() instanceof IPropertySheetEntry entry && entry.getDescription() != null
                 ? entry.getDisplayName() + ": " + entry.getValueAsString() + "\n" + entry.getDescription()
-                : PropertyTexts.get("sheet.hint"));
+                : PropertyTexts.get("sheet.hint")));
     }
 
     private void explainSelected() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -338,6 +339,9 @@ public abstract class Field {
     /** A text, a number or a count that is typed. */
     private static final class Text extends Field {
 
+        /** Prose, which may have lines; a name stands in one. */
+        private static final Set<String> PROSE = Set.of("remarks", "text", "reason");
+
         private final QuantityFormat format;
         private final Class<?> type;
 
@@ -389,7 +393,7 @@ public abstract class Field {
             if (type == Integer.class) {
                 return count(text);
             }
-            return text;
+            return PROSE.contains(info.feature().getName()) ? text : text.replaceAll("\\h*\\R\\s*", " ");
         }
 
         private static Integer count(String text) {
@@ -410,7 +414,8 @@ public abstract class Field {
             return new TextPropertyDescriptor(id(), label()) {
                 @Override
                 public CellEditor createPropertyEditor(Composite parent) {
-                    CellEditor editor = new CheckedTextCellEditor(parent);
+                    CheckedTextCellEditor editor = new CheckedTextCellEditor(parent);
+                    editor.onRefusal((typed, why) -> ElementPropertyPage.refused(parent, typed, why));
                     editor.setValidator(Text.this::fault);
                     return editor;
                 }
