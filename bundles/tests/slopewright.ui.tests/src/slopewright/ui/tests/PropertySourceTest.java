@@ -128,7 +128,8 @@ class PropertySourceTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"steep | not understood", "95 | not between", "3°75' | 60 minutes", "3 m | not understood"})
+    @CsvSource(delimiter = '|', value = {"steep | not understood", "95 | not between", "3°75' | 60 minutes", "3 m | not understood",
+        "NaN | not understood", "-3 | not between", "1e9 | not between"})
     void nonsenseIsRefusedWithTheReason(String typed, String reason) {
         ElementPropertySource source = new ElementPropertySource(unit, METRES);
         double before = unit.getSettingDeg();
@@ -143,6 +144,43 @@ class PropertySourceTest {
         } finally {
             shell.dispose();
         }
+    }
+
+    /** What may be a thousand or one and a bit is neither; a German window has one decimal sign, and degrees are no thousands. */
+    @Test
+    void aCommaBeforeThreeDigitsIsNotGuessedAt() {
+        for (String typed : List.of("1,234", "-1,234 ft", "12,500 m")) {
+            String said = assertThrows(IllegalArgumentException.class, () -> METRES.read(typed, Quantity.LENGTH), typed).getMessage();
+            assertTrue(said.contains("two ways"), said);
+        }
+        assertEquals("'1,234' can be read in two ways; type 1234 or 1.234.",
+                assertThrows(IllegalArgumentException.class, () -> METRES.read("1,234", Quantity.LENGTH)).getMessage());
+        assertEquals(1.234, new QuantityFormat(false, false, Locale.GERMAN).read("1,234", Quantity.LENGTH));
+        assertEquals(0.125, METRES.read("0,125", Quantity.LENGTH));
+        assertEquals(12.5, METRES.read("12,5", Quantity.LENGTH));
+        assertEquals(1.2345, METRES.read("1,2345", Quantity.LENGTH));
+        assertEquals(3.125, METRES.read("3,125", Quantity.ANGLE));
+        assertEquals(47.305, METRES.read("47,305", Quantity.LATITUDE));
+    }
+
+    /** A column that was pasted into one cell: two lines are not degrees and minutes. */
+    @Test
+    void severalLinesAreNoNumber() {
+        for (String lines : List.of("3\n15", "3\r\n15", "3\u202815")) {
+            for (Quantity quantity : List.of(Quantity.ANGLE, Quantity.LENGTH, Quantity.LATITUDE, Quantity.NUMBER)) {
+                String said = assertThrows(IllegalArgumentException.class, () -> METRES.read(lines, quantity)).getMessage();
+                assertEquals("Several lines are no number; type one.", said);
+            }
+        }
+        assertEquals(3, METRES.read("3\n", Quantity.ANGLE));
+    }
+
+    /** What was pasted in several lines into a name is one line of it: every list, drawing and file shows a name in one line. */
+    @Test
+    void aNameKeepsItsWordsInOneLine() {
+        ElementPropertySource source = new ElementPropertySource(aid, METRES);
+        source.setPropertyValue(Literals.NAMED__NAME, "Row\r\n  left\n");
+        assertEquals("Row left", aid.getName());
     }
 
     @Test

@@ -22,6 +22,9 @@ public final class QuantityFormat {
 
     private static final String NUMBER = "([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d+)?)";
     private static final Pattern PLAIN = Pattern.compile(NUMBER + "\\s*(\\S*)");
+    private static final Pattern LINES = Pattern.compile("\\R");
+    /** A comma before three digits, which is a decimal sign to some and parts thousands for others; a nought before it is no thousand. */
+    private static final Pattern TWO_WAYS = Pattern.compile("([+-]?[1-9]\\d{0,2}),(\\d{3})(?![\\d.,]).*");
     private static final Pattern DEGREES_MINUTES = Pattern.compile(
             "([+-]?)(\\d+)\\s*(?:°|deg|d|\\s)\\s*(\\d+(?:[.,]\\d*)?)\\s*(?:'|′|min|m)?");
 
@@ -103,7 +106,8 @@ public final class QuantityFormat {
     }
 
     /**
-     * Reads what the user typed.
+     * Reads what the user typed. Several lines are no number, and nor is, where a point is the decimal sign, what has a comma before three
+     * digits: {@code 1,234} is a thousand to some. No angle is as large.
      *
      * @param text     the text
      * @param quantity what it is
@@ -112,6 +116,9 @@ public final class QuantityFormat {
      */
     public double read(String text, Quantity quantity) {
         String trimmed = text.strip();
+        if (LINES.matcher(trimmed).find()) {
+            throw new IllegalArgumentException(renderer.render(Message.of("typed.lines")));
+        }
         if (quantity.isCoordinate()) {
             return coordinate(trimmed, quantity == Quantity.LATITUDE ? Axis.LATITUDE : Axis.LONGITUDE);
         }
@@ -120,6 +127,11 @@ public final class QuantityFormat {
             if (both.matches()) {
                 return angle(both);
             }
+        }
+        Matcher twoWays = TWO_WAYS.matcher(trimmed);
+        if (twoWays.matches() && quantity != Quantity.ANGLE && renderer.fixed(0.5, 1).contains(".")) {
+            throw new IllegalArgumentException(renderer.render(Message.of("typed.two-ways", Words.name(trimmed),
+                    Words.name(twoWays.group(1) + twoWays.group(2)), Words.name(twoWays.group(1) + "." + twoWays.group(2)))));
         }
         Matcher plain = PLAIN.matcher(trimmed);
         if (!plain.matches()) {
