@@ -13,9 +13,7 @@ import org.eclipse.core.runtime.URIUtil;
 import org.eclipse.jface.dialogs.InputDialog;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
-import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.osgi.service.datalocation.Location;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
@@ -26,27 +24,18 @@ import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ActiveDocument;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
-import slopewright.ui.theme.TypeScale;
 
 /** What the entries of the menus and the buttons of the welcome page do. */
 public final class ShellCommands {
 
     private static final String DEMO = "harrow-vale";
-    private static final int WIZARD_WIDTH = 1000;
-    private static final int WIZARD_HEIGHT = 430;
-    /** What a wizard has around its page. */
-    private static final int AROUND_PX = 240;
 
     private ShellCommands() {
     }
 
     /** Asks for a site and opens it with an aid laid out. */
     public static void newSite(IWorkbenchWindow window) {
-        WizardDialog dialog = new WizardDialog(window.getShell(), new SiteWizard(window));
-        Rectangle screen = window.getShell().getMonitor().getClientArea();
-        dialog.setPageSize(Math.min(TypeScale.px(WIZARD_WIDTH), screen.width - AROUND_PX / 4), Math.min(TypeScale.px(WIZARD_HEIGHT),
-                screen.height - AROUND_PX));
-        dialog.open();
+        SiteWizard.dialog(window, new SiteWizard(window)).open();
     }
 
     /** Keeps the project of the active editor as a template, under a name that the user types. */

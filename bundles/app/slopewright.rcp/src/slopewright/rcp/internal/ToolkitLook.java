@@ -20,7 +20,8 @@ final class ToolkitLook {
     private static final String SELECTED = """
             entry selection, textview text selection, label selection, menuitem:hover, menuitem:selected, menubar > menuitem:hover
             { background-color: #1a5fb4; color: #ffffff; }
-            button.default, button.suggested-action { background-image: none; background-color: #1a5fb4; color: #ffffff; }
+            button.default:not(:disabled), button.suggested-action:not(:disabled)
+            { background-image: none; background-color: #1a5fb4; color: #ffffff; }
             menuitem accelerator { color: alpha(currentColor, 0.8); }
             menuitem:hover > label, menuitem:hover > box > label, menuitem:hover > accelerator, menuitem:hover > box > accelerator,
             menuitem:hover > label > accelerator, menuitem:hover > box > label > accelerator { color: #ffffff; }

@@ -2,6 +2,7 @@ package slopewright.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,14 +11,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -59,7 +66,7 @@ class WizardTest {
     @BeforeEach
     void open() {
         wizard = new SiteWizard(window());
-        dialog = new WizardDialog(window().getShell(), wizard);
+        dialog = SiteWizard.dialog(window(), wizard);
         dialog.setBlockOnOpen(false);
         dialog.open();
     }
@@ -194,6 +201,123 @@ class WizardTest {
         field(SiteNumber.LATITUDE).setText("48");
         assertFalse(dialog.getCurrentPage().isPageComplete());
         field(SiteNumber.LONGITUDE).setText("11");
+        assertTrue(dialog.getCurrentPage().isPageComplete());
+    }
+
+    /** Nothing of any page is cut, and all of it has room on a screen of 1366 by 768 pixels, below a bar and above another. */
+    @ParameterizedTest
+    @CsvSource({"false", "true"})
+    void nothingIsCutOnAnyPage(boolean helipad) {
+        if (helipad) {
+            wizard.draft().start(SiteTemplate.FIELD_SITE.project());
+        }
+        Set<String> cut = new TreeSet<>();
+        Set<String> pages = new TreeSet<>();
+        while (pages.add(dialog.getCurrentPage().getName())) {
+            Patience.pause(100);
+            Composite area = (Composite) dialog.getCurrentPage().getControl();
+            for (Control control : area.getChildren()) {
+                int wanted = control instanceof Label && (control.getStyle() & SWT.WRAP) == 0 ? control.computeSize(-1, -1).x : 0;
+                Rectangle bounds = control.getBounds();
+                if (control.getVisible() && (bounds.width < wanted || bounds.x + bounds.width > area.getSize().x
+                        || bounds.y + bounds.height > area.getSize().y)) {
+                    cut.add(dialog.getCurrentPage().getName() + ": " + control + " " + bounds + " of " + area.getSize());
+                }
+            }
+            if (dialog.getCurrentPage().getNextPage() != null) {
+                next();
+            }
+        }
+        assertEquals(Set.of(), cut);
+        assertEquals(helipad ? 4 : 3, pages.size());
+        Point size = dialog.getShell().getSize();
+        assertTrue(size.x <= 1366 && size.y <= 700, size.toString());
+    }
+
+    /** Whatever is typed into a field in error is named with the field and kept as it is, leads nowhere and is no value of the site. */
+    @ParameterizedTest
+    @CsvSource({"false", "true"})
+    void nonsenseInAnyFieldLeadsNowhere(boolean helipad) {
+        if (helipad) {
+            wizard.draft().start(SiteTemplate.FIELD_SITE.project());
+        }
+        Set<String> pages = new TreeSet<>();
+        int fields = 0;
+        while (pages.add(dialog.getCurrentPage().getName())) {
+            List<Text> texts = Widgets.all((Composite) dialog.getCurrentPage().getControl(), Text.class)
+                    .filter(text -> text.getData("field") instanceof SiteNumber number && number.isAsked(helipad)
+                            && text.isEnabled()).toList();
+            for (Text text : texts) {
+                SiteNumber number = (SiteNumber) text.getData("field");
+                String before = text.getText();
+                for (String nonsense : List.of("abc", "NaN", "1e9", "-1e9", "3\n15", "1e999")) {
+                    text.setText(nonsense);
+                    String said = number + " " + nonsense.strip() + ": " + dialog.getCurrentPage().getErrorMessage();
+                    assertFalse(dialog.getCurrentPage().isPageComplete(), said);
+                    assertNotNull(dialog.getCurrentPage().getErrorMessage(), said);
+                    assertEquals(nonsense, text.getText());
+                    assertFalse(wizard.canFinish(), said);
+                }
+                text.setText(before);
+                assertTrue(dialog.getCurrentPage().isPageComplete(), number + ": " + dialog.getCurrentPage().getErrorMessage());
+                fields++;
+            }
+            if (dialog.getCurrentPage().getNextPage() != null) {
+                next();
+            }
+        }
+        assertTrue(fields >= 10, fields + " fields");
+    }
+
+    /** What is wrong with the pads says so, and does not stand in the way of a runway, which is not asked about pads. */
+    @Test
+    void whatIsWrongWithPadsDoesNotHoldUpARunway() {
+        wizard.draft().start(SiteTemplate.FIELD_SITE.project());
+        next();
+        next();
+        field(SiteNumber.GROUND_SPEED).setText("fast");
+        assertFalse(dialog.getCurrentPage().isPageComplete());
+        dialog.showPage(wizard.getPage("page.site"));
+        wizard.draft().site().setHelipad(false);
+        wizard.draft().site().setDesignator("09");
+        wizard.draft().setFamilyKey("");
+        dialog.showPage(wizard.getPage("page.aeroplanes"));
+        next();
+        assertEquals("page.family", dialog.getCurrentPage().getName());
+        assertTrue(dialog.getCurrentPage().isPageComplete(), dialog.getCurrentPage().getErrorMessage());
+        assertTrue(wizard.canFinish());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 1e9", "2, -1e9", "3, 1e9", "1, NaN", "4, 400", "4, north"})
+    void aPadOutOfReasonIsRefused(int column, String typed) {
+        wizard.draft().start(SiteTemplate.FIELD_SITE.project());
+        next();
+        next();
+        Widgets.all(dialog.getShell(), Button.class).filter(button -> button.getText().contains("Add a pad")).findFirst().orElseThrow()
+                .notifyListeners(SWT.Selection, new Event());
+        assertTrue(dialog.getCurrentPage().isPageComplete(), dialog.getCurrentPage().getErrorMessage());
+        Table pads = Widgets.all(dialog.getShell(), Table.class).filter(Table::isVisible).findFirst().orElseThrow();
+        Rectangle cell = pads.getItem(1).getBounds(column);
+        Event press = new Event();
+        press.button = 1;
+        press.x = cell.x + 5;
+        press.y = cell.y + cell.height / 2;
+        pads.select(1);
+        pads.notifyListeners(SWT.MouseDown, press);
+        Text text = Widgets.all(pads, Text.class).findFirst().orElseThrow();
+        text.setText(typed);
+        text.notifyListeners(SWT.DefaultSelection, new Event());
+        assertEquals(typed, pads.getItem(1).getText(column));
+        assertFalse(dialog.getCurrentPage().isPageComplete());
+        assertTrue(dialog.getCurrentPage().getErrorMessage().contains(typed), dialog.getCurrentPage().getErrorMessage());
+    }
+
+    /** A name that is pasted in two lines is one line of the project. */
+    @Test
+    void aNameIsOneLine() {
+        type(dialog.getShell(), "site.name", "Harrow\n  Vale\n");
+        assertEquals("Harrow Vale", wizard.draft().site().name());
         assertTrue(dialog.getCurrentPage().isPageComplete());
     }
 

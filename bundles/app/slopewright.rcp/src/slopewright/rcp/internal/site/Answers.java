@@ -34,6 +34,11 @@ final class Answers {
         return text;
     }
 
+    /** Returns words in one line, for they are a name: what is pasted may have several. */
+    static String line(String typed) {
+        return typed.strip().replaceAll("\\h*\\R\\s*", " ");
+    }
+
     static Combo combo(Composite parent, String words, List<String> choices, int first, Consumer<Integer> chosen) {
         label(parent, words);
         Combo combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);

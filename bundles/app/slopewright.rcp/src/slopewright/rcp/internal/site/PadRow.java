@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import slopewright.evaluation.site.FurtherPad;
+import slopewright.evaluation.site.SiteNumber;
 import slopewright.geometry.Decimals;
 import slopewright.rcp.internal.Messages;
 import slopewright.ui.units.Quantity;
@@ -12,7 +13,12 @@ import slopewright.ui.units.QuantityFormat;
 /** A helipad as it is typed: its name, where it lies from the first one, its elevation and its landing directions. */
 final class PadRow {
     static final int COLUMNS = 5;
+    private static final int EAST = 1;
+    private static final int NORTH = 2;
+    private static final int ELEVATION = 3;
     private static final int DIRECTIONS = 4;
+    /** What is further away is another site, metres. */
+    private static final double FURTHEST_M = 100_000;
     private static final double FULL_DEG = 360;
 
     private final String[] typed = new String[COLUMNS];
@@ -48,7 +54,7 @@ final class PadRow {
     }
 
     void type(int column, String words) {
-        typed[column] = words;
+        typed[column] = column == 0 ? Answers.line(words) : words;
     }
 
     /** Returns its landing directions, decimal degrees from true north; refuses what is none. */
@@ -71,8 +77,17 @@ final class PadRow {
         if (typed[0].isBlank() || directions().isEmpty()) {
             throw new IllegalArgumentException(Messages.get("pads.needs"));
         }
+        return new FurtherPad(typed[0].strip(), length(EAST, -FURTHEST_M, FURTHEST_M), length(NORTH, -FURTHEST_M, FURTHEST_M),
+                length(ELEVATION, SiteNumber.ELEVATION.min(), SiteNumber.ELEVATION.max()), directions());
+    }
+
+    private double length(int column, double least, double most) {
         QuantityFormat format = QuantityFormat.preferred();
-        return new FurtherPad(typed[0].strip(), format.read(typed[1], Quantity.LENGTH), format.read(typed[2], Quantity.LENGTH),
-                format.read(typed[3], Quantity.LENGTH), directions());
+        double length = format.read(typed[column], Quantity.LENGTH);
+        if (!(length >= least && length <= most)) {
+            throw new IllegalArgumentException(Messages.get("site.range", typed[0].strip() + ": " + typed[column].strip(),
+                    format.showWithUnit(least, Quantity.LENGTH), format.showWithUnit(most, Quantity.LENGTH)));
+        }
+        return length;
     }
 }

@@ -99,7 +99,7 @@ final class PadsPage extends DraftPage {
     /** Asks where figures come from; their day is today until the properties say another. */
     private void text(Composite area, String key, SiteText source, SiteText day) {
         Text text = Answers.text(area, Messages.get(key), draft().site().text(source).orElse(""), words -> {
-            draft().site().set(source, words);
+            draft().site().set(source, Answers.line(words));
             draft().site().set(day, words.isBlank() ? "" : LocalDate.now().toString());
         });
         text.setData("question", key);

@@ -97,7 +97,7 @@ final class SitePage extends DraftPage {
 
     private Text text(Composite area, String key, String first, Consumer<String> typed) {
         Text text = Answers.text(area, Messages.get(key), first, words -> {
-            typed.accept(words);
+            typed.accept(Answers.line(words));
             review();
         });
         text.setData("question", key);
@@ -141,7 +141,7 @@ final class SitePage extends DraftPage {
             code.setEnabled(!draft().site().isHelipad());
             approach.setEnabled(!draft().site().isHelipad());
         }
-        if (designator != null && !designator.isFocusControl() && !designator.getText().equals(draft().site().designator())) {
+        if (designator != null && !designator.isFocusControl() && !Answers.line(designator.getText()).equals(draft().site().designator())) {
             designator.setText(draft().site().designator());
         }
         super.review();

@@ -5,11 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.wizard.IWizardPage;
 import org.eclipse.jface.wizard.Wizard;
+import org.eclipse.jface.wizard.WizardDialog;
 import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchWindow;
 
@@ -22,9 +25,15 @@ import slopewright.rcp.internal.ProjectOpener;
 import slopewright.siting.SitingException;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.ProjectInput;
+import slopewright.ui.theme.TypeScale;
 
 /** Leads from a site to a first layout: the site, the aeroplanes, the family; then asks for a file and opens it in the plan. */
 public final class SiteWizard extends Wizard {
+
+    private static final int LEAST_WIDTH = 880;
+    private static final int LEAST_HEIGHT = 430;
+    /** What a wizard has around its page. */
+    private static final int AROUND_PX = 240;
 
     private final IWorkbenchWindow window;
     private final SiteDraft draft = new SiteDraft();
@@ -39,6 +48,20 @@ public final class SiteWizard extends Wizard {
     public SiteWizard(IWorkbenchWindow window) {
         this.window = window;
         setWindowTitle(Messages.get("wizard.title"));
+    }
+
+    /**
+     * Makes the dialog of a wizard, as large as the largest of its pages needs.
+     *
+     * @param window the window that it belongs to
+     * @param wizard the wizard
+     */
+    public static WizardDialog dialog(IWorkbenchWindow window, SiteWizard wizard) {
+        WizardDialog dialog = new WizardDialog(window.getShell(), wizard);
+        Rectangle screen = window.getShell().getMonitor().getClientArea();
+        dialog.setMinimumPageSize(Math.min(TypeScale.px(LEAST_WIDTH), screen.width - AROUND_PX / 4),
+                Math.min(TypeScale.px(LEAST_HEIGHT), screen.height - AROUND_PX));
+        return dialog;
     }
 
     @Override
@@ -72,10 +95,12 @@ public final class SiteWizard extends Wizard {
         target = Optional.of(file);
     }
 
+    /** What is wrong on the page of pads does not count at a runway, which is not asked about it. */
     @Override
     public boolean canFinish() {
-        IWizardPage page = getContainer().getCurrentPage();
-        return page instanceof FamilyPage && super.canFinish();
+        boolean answered = Stream.of(getPages()).filter(page -> page != pads || draft.site().isHelipad())
+                .allMatch(IWizardPage::isPageComplete);
+        return getContainer().getCurrentPage() instanceof FamilyPage && answered;
     }
 
     @Override
