@@ -16,6 +16,7 @@ import org.eclipse.swt.custom.CTabFolder;
 import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -62,7 +63,7 @@ class ReadableTest {
             OutlineView.ID);
     private static final int LEAST_WIDTH = 8;
     /** A busy machine paints late; what is faint stays so. */
-    private static final int MOST_TRIES = 3;
+    private static final int MOST_TRIES = 6;
 
     @TempDir
     private Path folder;
@@ -182,8 +183,17 @@ class ReadableTest {
         looked++;
         least = Math.min(least, contrast);
         if (contrast < Contrast.LEAST) {
+            keep(picture, view, part);
             faint.add(String.format(Locale.ROOT, "%s: '%s' %.2f", view, text.strip(), contrast));
         }
+    }
+
+    /** Keeps what was looked at under target, so that whoever reads the failure sees it. */
+    private static void keep(ImageData picture, String view, Rectangle part) {
+        ImageLoader loader = new ImageLoader();
+        loader.data = new ImageData[] {picture};
+        loader.save(Path.of("target", "faint-" + view.replaceAll("\\W", "-") + "-" + part.x + "-" + part.y + ".png").toAbsolutePath()
+                .toString(), SWT.IMAGE_PNG);
     }
 
     private static String text(Control control) {
