@@ -38,6 +38,6 @@ public final class CautionItem extends ContributionItem {
         label.addListener(SWT.MouseUp, event -> showAll.run());
         label.setLayoutData(new StatusLineLayoutData());
         StatusWidth.fit(label);
-        label.addListener(SWT.Paint, event -> StatusWidth.fit(label));
+        label.getDisplay().asyncExec(() -> StatusWidth.fit(label));
     }
 }

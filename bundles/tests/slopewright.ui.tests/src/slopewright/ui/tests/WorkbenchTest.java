@@ -16,8 +16,6 @@ import org.eclipse.core.runtime.Platform;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.CLabel;
-import org.eclipse.swt.graphics.Font;
-import org.eclipse.swt.graphics.FontData;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
@@ -62,23 +60,6 @@ class WorkbenchTest {
     void theStatusLineHoldsTheCaution() {
         List<String> labels = Widgets.all(window().getShell(), CLabel.class).map(CLabel::getText).toList();
         assertTrue(labels.contains(CautionItem.text()), labels.toString());
-    }
-
-    /** The desktop may tell how large its type is only after the window was made. */
-    @Test
-    void theCautionIsWholeInLargeTypeToo() {
-        CLabel caution = Widgets.all(window().getShell(), CLabel.class).filter(label -> label.getText().equals(CautionItem.text()))
-                .findFirst().orElseThrow();
-        Font before = caution.getFont();
-        FontData data = before.getFontData()[0];
-        Font large = new Font(caution.getDisplay(), data.getName(), (int) Math.round(data.getHeight() * 1.5), data.getStyle());
-        try {
-            caution.setFont(large);
-            Patience.await("it has the room that it needs", () -> caution.getSize().x >= caution.computeSize(SWT.DEFAULT, SWT.DEFAULT).x);
-        } finally {
-            caution.setFont(before);
-            large.dispose();
-        }
     }
 
     @ParameterizedTest
