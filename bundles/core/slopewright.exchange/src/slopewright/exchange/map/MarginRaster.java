@@ -1,9 +1,13 @@
 package slopewright.exchange.map;
 
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -141,13 +145,14 @@ public final class MarginRaster {
 
     private void fill(SurfaceComparison compared, Surroundings around) {
         Set<Identified> vague = around.withoutAccuracy().stream().map(Uncompared::element).collect(Collectors.toSet());
+        Map<Identified, SurveyedShape> shapes = new IdentityHashMap<>();
+        around.obstacles().placed().forEach(placed -> shapes.put(placed.obstacle(), placed.shape()));
         for (ObstacleComparison one : compared.inside()) {
             Optional<SurveyField> points = around.blocks().stream().filter(block -> block.block() == one.element())
                     .map(Surroundings.Block::points).findFirst();
             if (points.isEmpty()) {
                 take(one.worst().point(), one.marginM());
-                around.obstacles().placed().stream().filter(placed -> placed.obstacle() == one.element())
-                        .forEach(placed -> cover(placed.shape(), one.marginM()));
+                cover(shapes.get(one.element()), one.marginM());
             } else {
                 // of what nobody knows how well it was surveyed only that is certain what stands through at its very place
                 points.get().within(surface, (place, exact) -> {
@@ -159,7 +164,7 @@ public final class MarginRaster {
         }
     }
 
-    /** A line or ring in steps of a quarter of a cell, and all of an area between its edges. */
+    /** A line or ring in steps of a quarter of a cell, and an area between its edges in steps of a half, so that no cell is missed. */
     private void cover(SurveyedShape shape, double marginM) {
         List<FramePoint> points = shape.points();
         boolean ring = shape.kind() == SurveyedShape.Kind.AREA;
@@ -174,11 +179,18 @@ public final class MarginRaster {
             }
         }
         if (ring) {
-            double top = points.stream().mapToDouble(FramePoint::alongM).max().orElseThrow();
-            for (double along = points.stream().mapToDouble(FramePoint::alongM).min().orElseThrow(); along < top; along += stepM) {
+            double[] ends = range(points, FramePoint::alongM, shape.horizontalAccuracyM());
+            for (double along = ends[0]; along < ends[1]; along += 2 * stepM) {
                 coverRow(along, shape, marginM);
             }
         }
+    }
+
+    /** Returns from where to where a ring reaches, and no farther than the surface does. */
+    private double[] range(List<FramePoint> ring, ToDoubleFunction<FramePoint> axis, double beyondM) {
+        DoubleSummaryStatistics own = ring.stream().mapToDouble(axis).summaryStatistics();
+        DoubleSummaryStatistics whole = surface.corners().stream().mapToDouble(axis).summaryStatistics();
+        return new double[] {Math.max(own.getMin(), whole.getMin() - beyondM), Math.min(own.getMax(), whole.getMax() + beyondM)};
     }
 
     /** What lies between each two crossings of the ring with a line across the frame. */
@@ -192,8 +204,10 @@ public final class MarginRaster {
             double share = (alongM - from.alongM()) / (ring.get(i).alongM() - from.alongM());
             return from.rightM() + share * (ring.get(i).rightM() - from.rightM());
         }).sorted().toArray();
+        double[] ends = range(ring, FramePoint::rightM, shape.horizontalAccuracyM());
         for (int pair = 0; pair + 1 < crossings.length; pair += 2) {
-            for (double right = crossings[pair]; right < crossings[pair + 1]; right += stepM) {
+            double last = Math.min(ends[1], crossings[pair + 1]);
+            for (double right = Math.max(ends[0], crossings[pair]); right < last; right += 2 * stepM) {
                 cover(new FramePoint(alongM, right, 0), shape, marginM);
             }
         }

@@ -2,6 +2,7 @@ package slopewright.exchange.map;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.Raster;
@@ -11,10 +12,12 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -181,6 +184,22 @@ class MarginRasterTest {
         }
         long found = numbers(cells);
         assertTrue(found >= 100 && found <= 12 * 12, String.valueOf(found));
+    }
+
+    /** A ring of 2000 km around the surface: every cell whose middle lies on the surface, in no time. */
+    @Test
+    void anAreaIsFollowedNoFartherThanTheSurfaceReaches() {
+        Project project = Demo.project();
+        project.getAerodrome().getObstacles().clear();
+        add(project, ObstacleKind.AREA, from09(-1500), 1_000_000, 47, 137, 227, 317);
+        MarginRaster raster = assertTimeout(Duration.ofSeconds(60), () -> raster(project, 50));
+        ProtectionSurface surface = aid(project).obstacles().orThrow().surface();
+        double area = surface.lengthM() * (surface.innerEdgeM() + surface.lengthM() * surface.divergence());
+        long known = IntStream.range(0, raster.rows() * raster.columns())
+                .filter(cell -> !Float.isNaN(raster.marginM(cell / raster.columns(), cell % raster.columns()))).count();
+        // cells are wider than asked for by less than a hundredth, and those at the edge count whole
+        double cells = area / (50 * 50);
+        assertTrue(known > 0.99 * cells && known < 1.1 * cells, known + " of " + cells);
     }
 
     @Test
