@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 import org.eclipse.core.runtime.Adapters;
@@ -16,6 +17,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,6 +50,13 @@ class HeadingPainterTest {
             tree.getColumn(0).setWidth(heading.getTextBounds(0).x + 30);
             tree.redraw();
             Patience.pause(300);
+            tree.setSelection(heading);
+            for (IWorkbenchPart active : List.of(view, editor)) {
+                page.activate(active);
+                Patience.pause(300);
+                double contrast = Contrast.in(Contrast.painted(tree), heading.getTextBounds(0));
+                assertTrue(contrast >= Contrast.LEAST, "selected, " + active.getTitle() + " is active: " + contrast);
+            }
             Rectangle cell = heading.getBounds(0);
             assertTrue(colours(tree, new Rectangle(cell.x + cell.width + 2, cell.y + 2, 60, cell.height - 4)) > 2,
                     "the words of " + heading.getText(0) + " go on");

@@ -42,6 +42,7 @@ final class HeadingPainter {
             event.gc.drawImage(image, place.x, event.y + (event.height - image.getBounds().height) / 2);
         }
         event.gc.setFont(item.getFont());
+        event.gc.setForeground(item.getForeground()); // what the toolkit names for selected rows is white, and paints them light
         String heading = item.getText(0);
         event.gc.drawText(heading, item.getTextBounds(0).x, event.y + (event.height - event.gc.textExtent(heading).y) / 2, true);
     }
