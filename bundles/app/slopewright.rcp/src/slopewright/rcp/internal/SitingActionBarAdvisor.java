@@ -21,9 +21,11 @@ import slopewright.ui.theme.ScreenTheme;
 
 /**
  * The menus, the tool bar and the status line of a window. Editors and views add theirs at the group
- * {@link IWorkbenchActionConstants#MB_ADDITIONS} of the bar and of each menu.
+ * {@link IWorkbenchActionConstants#MB_ADDITIONS} of the bar and of each menu; in the menu of files each at a group of its own, since the
+ * order of two at one group is that in which their bundles are read.
  */
 public final class SitingActionBarAdvisor extends ActionBarAdvisor {
+    private static final String HAND_OVER = "hand-over";
 
     /** What the entries of the platform are called here. */
     private static final Map<ActionFactory, String> NAMES = Map.ofEntries(Map.entry(ActionFactory.CLOSE, "menu.close"),
@@ -138,6 +140,8 @@ public final class SitingActionBarAdvisor extends ActionBarAdvisor {
         add(menu, List.of(ActionFactory.SAVE, ActionFactory.SAVE_AS, ActionFactory.SAVE_ALL));
         menu.add(saveAsTemplate);
         menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+        menu.add(new GroupMarker(IWorkbenchActionConstants.IMPORT_EXT));
+        menu.add(new GroupMarker(HAND_OVER));
         menu.add(new Separator());
         add(menu, List.of(ActionFactory.QUIT));
         return menu;

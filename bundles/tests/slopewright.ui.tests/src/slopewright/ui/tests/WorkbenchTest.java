@@ -80,19 +80,19 @@ class WorkbenchTest {
         List<String> menus = Stream.of(bar.getItems()).map(item -> plain(item.getText())).toList();
         assertTrue(menus.containsAll(List.of("File", "Edit", "View", "Window", "Help")), menus.toString());
         assertOffers(bar, "File", List.of("New Site…", "New Empty Project…", "Open…", "Open Recent",
-                "Close Editor", "Save", "Save as Template…", "Exit"));
+                "Close Editor", "Save", "Save as Template…", "Import…", "Hand over…", "Exit"));
         assertOffers(bar, "Edit", List.of("Undo", "Redo", "Delete"));
         assertOffers(bar, "View", List.of("Show View", "Dark"));
         assertOffers(bar, "Help", List.of("Welcome", "About Slopewright"));
     }
 
+    /** Holds the entries of a menu and their order against those expected. */
     private static void assertOffers(Menu bar, String name, List<String> expected) {
         MenuItem item = Stream.of(bar.getItems()).filter(each -> plain(each.getText()).equals(name)).findFirst().orElseThrow();
         item.getMenu().notifyListeners(SWT.Show, new Event());
         List<String> offered = Stream.of(item.getMenu().getItems()).map(each -> plain(each.getText())).toList();
         item.getMenu().notifyListeners(SWT.Hide, new Event());
-        List<String> missing = expected.stream().filter(text -> !offered.contains(text)).toList();
-        assertEquals(List.of(), missing, "offered: " + offered);
+        assertEquals(expected, offered.stream().filter(expected::contains).toList(), "offered: " + offered);
     }
 
     /** The text of a menu entry without mnemonic and key. */
