@@ -106,6 +106,12 @@ final class DataCases {
         cases.add(RuleCase.of("DATA-11", Result.NOT_EVALUATED, "one place of a line", Bases::row,
                 sample -> sample.aerodrome().getObstacles().get(0).setKind(ObstacleKind.LINE)));
         cases.add(RuleCase.of("DATA-12", Result.PASS, "named", Bases::row, Sample::unchanged));
+        cases.add(RuleCase.of("DATA-12", Result.PASS, "above a geoid on an ellipsoid", Bases::row,
+                sample -> sample.aerodrome().setVerticalDatum("EGM96 on WGS 84")));
+        cases.add(RuleCase.of("DATA-12", Result.FAIL, "an ellipsoid", Bases::row,
+                sample -> sample.aerodrome().setVerticalDatum("WGS-84 ellipsoid")));
+        cases.add(RuleCase.of("DATA-12", Result.FAIL, "heights above one", Bases::row,
+                sample -> sample.aerodrome().setVerticalDatum("HAE (GNSS)")));
         cases.add(RuleCase.of("DATA-12", Result.NOT_EVALUATED, "not named", Bases::row,
                 sample -> sample.aerodrome().setVerticalDatum(null)));
         cases.add(RuleCase.of("DATA-67", Result.PASS, "on WGS 84 with its epoch", Bases::row, sample -> {
