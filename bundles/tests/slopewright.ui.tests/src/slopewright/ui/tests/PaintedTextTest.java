@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.draw2d.IFigure;
@@ -101,8 +102,8 @@ class PaintedTextTest {
         section.canvas().control().notifyListeners(SWT.KeyDown, arrow());
         painted("section with a reading", 2);
         PilotView pilot = (PilotView) page().showView(PilotView.ID);
-        Combo lights = Widgets.all(shell(), Combo.class).filter(combo -> combo.getItemCount() == 3
-                && combo.isVisible() && combo.getItem(0).equals("Day")).findFirst().orElseThrow();
+        Patience.await("the pilot's view shows what is seen", () -> lights().isPresent());
+        Combo lights = lights().orElseThrow();
         for (int i = 0; i < lights.getItemCount(); i++) {
             lights.select(i);
             lights.notifyListeners(SWT.Selection, new Event());
@@ -121,6 +122,12 @@ class PaintedTextTest {
         painted("comparison", 1);
         report.publishEntry("least contrast, " + theme, String.format(Locale.ROOT, "%.2f", least));
         assertEquals(List.of(), faint);
+    }
+
+    /** The choice of the light by which the pilot looks. */
+    private static Optional<Combo> lights() {
+        return Widgets.all(shell(), Combo.class)
+                .filter(combo -> combo.getItemCount() == 3 && combo.isVisible() && combo.getItem(0).equals("Day")).findFirst();
     }
 
     /** The menu of the plan as the toolkit shows it: each entry that can be chosen is a band of rows. */

@@ -233,9 +233,9 @@ public final class ReadoutPanel {
         if (lit && size >= LAMP - 2) {
             String letter = Messages.get("section.letter." + light.colour().key());
             Point extent = gc.textExtent(letter);
-            boolean dark = steady && (light.colour() == Colour.RED || light.colour() == Colour.GREEN);
-            gc.setForeground(dark ? gc.getDevice().getSystemColor(SWT.COLOR_WHITE)
-                    : steady ? gc.getDevice().getSystemColor(SWT.COLOR_BLACK) : Inks.colour(Ink.TEXT));
+            gc.setForeground(steady ? Lettering.clearer(Inks.colour(Ink.valueOf(light.colour().name())).getRGB(),
+                    gc.getDevice().getSystemColor(SWT.COLOR_WHITE), gc.getDevice().getSystemColor(SWT.COLOR_BLACK))
+                    : Inks.colour(Ink.TEXT));
             gc.drawText(letter, x + (size - extent.x + 1) / 2, y + (size - extent.y + 1) / 2, true);
             int edge = size / LAMP_GAP;
             letters.note(letter, new Rectangle(x + edge, y + edge, size - 2 * edge, size - 2 * edge), gc.getForeground().getRGB());
