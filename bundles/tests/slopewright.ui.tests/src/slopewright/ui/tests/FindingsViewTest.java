@@ -62,7 +62,6 @@ import slopewright.ui.review.FindingsView;
 
 /** The findings view beside an open project: groups, filter, explanation, copying, remedies, live update. */
 class FindingsViewTest {
-
     private static final List<String> CHECKLIST = List.of("Not met", "Not evaluated, missing", "Not evaluated", "To confirm", "Met",
             "Not applicable");
 
@@ -86,6 +85,7 @@ class FindingsViewTest {
 
     @AfterEach
     void close() {
+        run("Checklist by verdict");
         page.closeEditor(editor, false);
     }
 
