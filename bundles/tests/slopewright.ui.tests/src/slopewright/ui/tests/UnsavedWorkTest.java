@@ -146,8 +146,8 @@ class UnsavedWorkTest {
         assertEquals("saved by another program", document.project().getName());
     }
 
-    @Test
-    void theWorkOfTwoWindowsOnOneProjectIsKeptApart() throws Exception {
+    /** A project as two windows leave it that are killed with work of their own. */
+    private Path leftByTwoWindows() throws Exception {
         Path file = DemoProjects.copy("harrow-vale", folder);
         ProjectDocument first = open(file);
         ProjectDocument second = open(file);
@@ -155,7 +155,12 @@ class UnsavedWorkTest {
         rename(second, "of the second window");
         awaitKept(Kills.unsaved(file), "of the first window");
         awaitKept(file.resolveSibling(".harrow-vale.slopewright.unsaved.2"), "of the second window");
-        Path left = Kills.asLeft(file, folder.resolve("left"));
+        return Kills.asLeft(file, folder.resolve("left"));
+    }
+
+    @Test
+    void theWorkOfTwoWindowsOnOneProjectIsKeptApart() throws Exception {
+        Path left = leftByTwoWindows();
         assertEquals(2, UnsavedWork.of(left).size());
         ProjectDocument document = open(left);
         assertEquals("of the first window", document.project().getName());
@@ -169,14 +174,7 @@ class UnsavedWorkTest {
     /** Who prefers the saved file gets it, and not the work of the next window, and is told of how many windows work was brought back. */
     @Test
     void theSavedFileIsPreferredToTheWorkOfBothWindows() throws Exception {
-        Path file = DemoProjects.copy("harrow-vale", folder);
-        ProjectDocument first = open(file);
-        ProjectDocument second = open(file);
-        rename(first, "of the first window");
-        rename(second, "of the second window");
-        awaitKept(Kills.unsaved(file), "of the first window");
-        awaitKept(file.resolveSibling(".harrow-vale.slopewright.unsaved.2"), "of the second window");
-        Path left = Kills.asLeft(file, folder.resolve("left"));
+        Path left = leftByTwoWindows();
         String saved = ProjectFile.load(left).getName();
         IWorkbenchPage page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
         page.showView(FindingsView.ID);
