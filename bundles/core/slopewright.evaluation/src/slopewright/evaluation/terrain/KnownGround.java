@@ -38,8 +38,13 @@ public record KnownGround(TerrainField model, double heightM, double accuracyM) 
         return String.valueOf(model.block().getDate());
     }
 
+    /** Returns what the model is called. */
+    String name() {
+        return Projects.label(model.block());
+    }
+
     /** Returns the model by name and source. */
     String label() {
-        return Projects.label(model.block()) + ": " + source();
+        return name() + ": " + source();
     }
 }

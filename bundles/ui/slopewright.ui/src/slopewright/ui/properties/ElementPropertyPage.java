@@ -61,6 +61,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private final Runnable selectionListener = this::showSelection;
     private final List<SheetAction> sheetActions = SheetAction.all();
     private final ReadBackAction readBack = new ReadBackAction();
+    private final TerrainAction terrain = new TerrainAction();
     private final EditionAction edition = new EditionAction();
     private List<Identified> shown = List.of();
     private Composite whole;
@@ -260,6 +261,7 @@ public final class ElementPropertyPage extends PropertySheetPage {
         menu.add(new Separator());
         sheetActions.forEach(menu::add);
         menu.add(readBack);
+        menu.add(terrain);
         menu.add(edition);
         sheetActions.stream().filter(SheetAction::isFrequent).forEach(bar::add);
         updateActions();
@@ -280,12 +282,13 @@ public final class ElementPropertyPage extends PropertySheetPage {
     private void updateActions() {
         sheetActions.forEach(action -> action.offer(shown.stream().findFirst()));
         readBack.offer(shown.stream().findFirst());
+        terrain.offer(shown.stream().findFirst());
         edition.offer(shown.stream().findFirst());
     }
 
     /** Returns what can be added to the element that is shown, for menus of others and for tests. */
     public List<? extends IAction> actions() {
-        return Stream.concat(sheetActions.stream(), Stream.of(readBack, edition)).toList();
+        return Stream.concat(sheetActions.stream(), Stream.of(readBack, terrain, edition)).toList();
     }
 
     /** Says what was typed into a cell of a sheet and left there although it cannot be taken. */

@@ -20,8 +20,8 @@ import slopewright.ui.plan.internal.actions.PlanCommands;
 /** The context menu of a plan. */
 public final class PlanMenu extends ContextMenuProvider {
 
-    private static final List<PlanCommand> ARRANGE = List.of(PlanCommand.LAY_OUT_AGAIN, PlanCommand.ALIGN_BAR, PlanCommand.ALIGN_OFFSET,
-            PlanCommand.DISTRIBUTE, PlanCommand.COPY_ANEW, PlanCommand.COPY_SAME, PlanCommand.MIRROR);
+    private static final List<PlanCommand> ARRANGE = List.of(PlanCommand.LAY_OUT_AGAIN, PlanCommand.TAKE_GROUND, PlanCommand.ALIGN_BAR,
+            PlanCommand.ALIGN_OFFSET, PlanCommand.DISTRIBUTE, PlanCommand.COPY_ANEW, PlanCommand.COPY_SAME, PlanCommand.MIRROR);
     private static final List<PlanCommand> LOOK = List.of(PlanCommand.LOOK_HERE, PlanCommand.ADD_IMAGE, PlanCommand.SCALE_IMAGE,
             PlanCommand.REMOVE_IMAGE);
     private static final List<PlanCommand> SHOW = List.of(PlanCommand.SHOW_AERODROME, PlanCommand.SHOW_ALL, PlanCommand.SHOW_SELECTION,

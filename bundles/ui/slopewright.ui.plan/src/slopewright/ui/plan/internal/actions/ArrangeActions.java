@@ -13,6 +13,7 @@ import slopewright.edit.RecordedEdit;
 import slopewright.edit.ResolveAid;
 import slopewright.model.AidSide;
 import slopewright.model.ApproachAid;
+import slopewright.model.Identified;
 import slopewright.model.LightUnit;
 import slopewright.model.util.Projects;
 import slopewright.siting.SitingException;
@@ -20,6 +21,7 @@ import slopewright.standards.RuleSet;
 import slopewright.ui.diagram.commands.HistoryCommand;
 import slopewright.ui.document.ElementRevealer;
 import slopewright.ui.plan.internal.PlanContext;
+import slopewright.ui.properties.TerrainOffer;
 
 /** Commands that arrange units and aids by edits of the project. */
 final class ArrangeActions {
@@ -39,6 +41,7 @@ final class ArrangeActions {
     List<PlanAction> all() {
         return List.of(
                 PlanAction.of(PlanCommand.LAY_OUT_AGAIN, () -> onAid(aid -> ResolveAid.of(aid, rules(aid))), this::hasAid),
+                PlanAction.of(PlanCommand.TAKE_GROUND, this::takeGround, () -> groundAid().isPresent()),
                 PlanAction.of(PlanCommand.ALIGN_BAR, () -> align(AlignUnits::onBar), () -> selection.units().size() > 1),
                 PlanAction.of(PlanCommand.ALIGN_OFFSET, () -> align(AlignUnits::atOffset), () -> selection.units().size() > 1),
                 PlanAction.of(PlanCommand.DISTRIBUTE, () -> perform(DistributeUnits.across(selection.units())), this::canSpace),
@@ -53,6 +56,17 @@ final class ArrangeActions {
 
     private boolean hasAid() {
         return selection.aid().isPresent();
+    }
+
+    /** The aid that is selected, or the only one of the runway end that is. */
+    private Optional<ApproachAid> groundAid() {
+        List<Identified> elements = selection.elements();
+        return elements.size() == 1 ? TerrainOffer.aid(elements.get(0)) : selection.aid().flatMap(TerrainOffer::aid);
+    }
+
+    private void takeGround() {
+        context.notice("");
+        groundAid().ifPresent(aid -> TerrainOffer.ask(context.diagram().viewer().getControl().getShell(), context.document(), aid));
     }
 
     private boolean canSpace() {

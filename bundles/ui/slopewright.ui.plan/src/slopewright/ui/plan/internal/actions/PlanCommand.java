@@ -26,6 +26,8 @@ public enum PlanCommand {
     PALETTE,
     /** Lays the selected aid out again. */
     LAY_OUT_AGAIN,
+    /** Takes the ground in the line of the selected aid from models of the terrain. */
+    TAKE_GROUND,
     /** Aligns the selected units on one bar line. */
     ALIGN_BAR,
     /** Aligns the selected units at one offset. */
