@@ -144,6 +144,31 @@ public final class Section {
     }
 
     /**
+     * Returns the point of a survey block that a window shows nearest to a place: of the outline of a block, of those through the surface,
+     * or its governing one; empty where none is near.
+     *
+     * @param window  what is shown
+     * @param alongM  the place along the approach, metres
+     * @param heightM its height, metres
+     * @param reachMm how far it may be drawn from the place, millimetres
+     */
+    public Optional<SurveyPointAt> surveyPoint(SectionWindow window, double alongM, double heightM, double reachMm) {
+        return new SectionPoints(window, obstacles.comparison().map(found -> found.surface())).nearest(drawn, alongM, heightM, reachMm);
+    }
+
+    /**
+     * Returns where a point of a survey block lies in the section; empty where the block is not among what stands around the aid.
+     *
+     * @param blockId id of the block
+     * @param index   which of its points, from zero
+     */
+    public Optional<FramePoint> surveyPoint(String blockId, int index) {
+        return drawn.surroundings().blocks().stream()
+                .filter(block -> blockId.equals(block.block().getId()) && index < block.points().count())
+                .findFirst().map(block -> block.points().point(index));
+    }
+
+    /**
      * What is drawn on paper: notes stand under it.
      *
      * @param marks  what is drawn, the lowest first

@@ -1,7 +1,6 @@
 package slopewright.drawing.section;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,12 +33,8 @@ import slopewright.messages.Words;
  */
 final class SectionObstacles {
 
-    /** How far beside the obstacle surface something is still drawn, metres. */
-    static final double BESIDE_M = 300;
-
     private static final int MOST_SINGLE = 60;
     private static final int MOST_BESIDE = 40;
-    private static final double COLUMN_MM = 0.6;
     private static final double POINT_COLUMN_MM = 1.2;
     private static final double POINT_MM = 0.5;
     private static final double RING_MM = 1.7;
@@ -52,6 +47,7 @@ final class SectionObstacles {
     private final DrawnObstacles obstacles;
     private final ObstacleTexts texts;
     private final Optional<ProtectionSurface> surface;
+    private final SectionPoints points;
     private final List<DrawnObstacle> near;
     private final List<DrawnObstacle> single = new ArrayList<>();
     private final List<String> unnamed = new ArrayList<>();
@@ -63,6 +59,7 @@ final class SectionObstacles {
         this.labels = labels;
         surface = obstacles.comparison().map(found -> found.surface());
         SectionWindow window = lines.window();
+        points = new SectionPoints(window, surface);
         near = obstacles.worstFirst().stream().filter(obstacle -> obstacle.extent().lastM() >= window.minAlongM()
                 && obstacle.extent().firstM() <= window.maxAlongM() && (obstacle.isInside() || isNear(obstacle))).toList();
         choose(DrawnObstacle::isInside, MOST_SINGLE);
@@ -73,10 +70,8 @@ final class SectionObstacles {
         return Math.abs(obstacle.extent().offsetM()) <= reachM(obstacle.extent().firstM());
     }
 
-    /** Returns how far beside the centre line something is drawn at a place, metres. */
     private double reachM(double alongM) {
-        return BESIDE_M + surface.map(found -> found.halfWidthM(Math.max(0, Math.min(found.lengthM(), found.startAlongM() - alongM))))
-                .orElse(0.0);
+        return points.reachM(alongM);
     }
 
     /** Takes the worst. */
@@ -110,7 +105,7 @@ final class SectionObstacles {
         Set<String> together = near.stream().map(DrawnObstacle::id).collect(Collectors.toCollection(HashSet::new));
         single.forEach(obstacle -> together.remove(obstacle.id()));
         return new OmittedObstacles.Leaving(together, obstacle -> obstacle.extent().lastM() >= window.minAlongM()
-                && obstacle.extent().firstM() <= window.maxAlongM() && !obstacle.isInside() && !isNear(obstacle), BESIDE_M,
+                && obstacle.extent().firstM() <= window.maxAlongM() && !obstacle.isInside() && !isNear(obstacle), SectionPoints.BESIDE_M,
                 (alongM, rightM, heightM) -> shows(alongM, rightM) && window.holds(alongM, heightM));
     }
 
@@ -133,11 +128,11 @@ final class SectionObstacles {
 
     private void obstacleOutline() {
         SectionWindow window = lines.window();
-        int columns = (int) Math.ceil(window.widthMm() / COLUMN_MM);
+        int columns = (int) Math.ceil(window.widthMm() / SectionPoints.COLUMN_MM);
         double[] tops = new double[columns];
         for (DrawnObstacle obstacle : near) {
             for (FramePoint point : obstacle.shape().points()) {
-                int column = (int) Math.floor(window.xMm(point.alongM()) / COLUMN_MM);
+                int column = (int) Math.floor(window.xMm(point.alongM()) / SectionPoints.COLUMN_MM);
                 if (column >= 0 && column < columns && point.heightM() > tops[column]) {
                     tops[column] = point.heightM();
                 }
@@ -145,7 +140,7 @@ final class SectionObstacles {
         }
         List<ScenePoint> outline = new ArrayList<>();
         for (int i = 0; i < columns; i++) {
-            double x = window.at((i + 0.5) * COLUMN_MM, 0).x();
+            double x = window.at((i + 0.5) * SectionPoints.COLUMN_MM, 0).x();
             double top = Math.min(tops[i], window.maxHeightM());
             outline.add(new ScenePoint(x, 0));
             if (top > 0) {
@@ -159,17 +154,18 @@ final class SectionObstacles {
     /** Draws the highest of the points of a block over each place; neighbours are joined. */
     private void pointOutline(DrawnBlock block) {
         SectionWindow window = lines.window();
-        double[] tops = highest(block.places().alongM(), block.places().rightM(), block.places().heightM(), COLUMN_MM);
+        int[] tops = points.highest(block.places());
         List<ScenePoint> run = new ArrayList<>();
         int last = 0;
         for (int i = 0; i < tops.length; i++) {
-            if (Double.isNaN(tops[i]) || tops[i] > window.maxHeightM() || tops[i] < window.minHeightM()) {
+            double top = tops[i] < 0 ? Double.NaN : block.places().heightM()[tops[i]];
+            if (Double.isNaN(top) || top > window.maxHeightM() || top < window.minHeightM()) {
                 continue;
             }
             if (i - last > MOST_GAP) {
                 run(block.id(), run);
             }
-            run.add(new ScenePoint(window.at((i + 0.5) * COLUMN_MM, 0).x(), tops[i]));
+            run.add(new ScenePoint(window.at((i + 0.5) * SectionPoints.COLUMN_MM, 0).x(), top));
             last = i;
         }
         run(block.id(), run);
@@ -182,31 +178,6 @@ final class SectionObstacles {
             lines.path(Style.line(Ink.OBSTACLE, 0.15), id, run);
         }
         run.clear();
-    }
-
-    /** Returns the greatest height of points near the approach over each column, not a number where there are none. */
-    private double[] highest(double[] alongM, double[] rightM, double[] heightM, double columnMm) {
-        SectionWindow window = lines.window();
-        double[] reach = reachOfColumns(columnMm);
-        double[] tops = new double[reach.length];
-        Arrays.fill(tops, Double.NaN);
-        double scale = window.mmAlong() / columnMm;
-        for (int i = 0; i < alongM.length; i++) {
-            int column = (int) Math.floor((alongM[i] - window.minAlongM()) * scale);
-            if (column >= 0 && column < tops.length && Math.abs(rightM[i]) <= reach[column] && !(heightM[i] <= tops[column])) {
-                tops[column] = heightM[i];
-            }
-        }
-        return tops;
-    }
-
-    private double[] reachOfColumns(double columnMm) {
-        SectionWindow window = lines.window();
-        double[] reach = new double[(int) Math.ceil(window.widthMm() / columnMm)];
-        for (int i = 0; i < reach.length; i++) {
-            reach[i] = reachM(window.at((i + 0.5) * columnMm, 0).x());
-        }
-        return reach;
     }
 
     void symbols() {

@@ -45,8 +45,10 @@ import slopewright.ui.diagram.figures.ReadoutFigure;
 import slopewright.ui.document.PickedPoint;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.ProjectInput;
+import slopewright.ui.document.Viewpoint;
 import slopewright.ui.plan.PlanEditor;
 import slopewright.ui.plan.internal.figures.TerrainLayer;
+import slopewright.ui.profile.SectionView;
 import slopewright.ui.properties.ElementPropertySource;
 
 /** Survey points count in the plan as obstacles do: they are drawn, a drag is judged by them, and what could not be compared is named. */
@@ -130,6 +132,31 @@ class PlanSurveyTest {
         assertTrue(margin.endsWith("0 m to the right") || margin.endsWith("0 m to the left"), margin);
         document.viewState().select(List.of(row()));
         assertEquals(Optional.empty(), document.viewState().picked(), "something else was selected");
+    }
+
+    /** The section picks what the plan picks; beside it a click places the pilot's eye, as it did before. */
+    @Test
+    void aPointIsPickedInTheSectionToo() throws Exception {
+        SectionView view = (SectionView) page().showView(SectionView.ID);
+        document.viewState().choose(row().getId());
+        SectionDriver section = new SectionDriver(view);
+        FramePoint point = AidEvaluation.of(row()).surroundings().orThrow().blocks().get(0).points().point(0);
+        String block = document.project().getSurveyBlocks().get(0).getId();
+        Patience.await("the section shows the points", () -> section.world().widthPx() > 100
+                && view.canvas().section().filter(shown -> shown.surveyPoint(block, 0).isPresent()).isPresent());
+        Point pixel = section.at(point.alongM(), point.heightM());
+        section.press(new Point(pixel.x + 60, pixel.y));
+        section.release(new Point(pixel.x + 60, pixel.y), 0);
+        assertEquals(Optional.empty(), document.viewState().picked(), "nothing stands there");
+        Optional<Viewpoint> eye = document.viewState().viewpoint();
+        assertTrue(eye.isPresent());
+        section.press(pixel);
+        section.release(pixel, 0);
+        assertEquals(Optional.of(new PickedPoint(block, 0)), document.viewState().picked());
+        assertEquals(eye, document.viewState().viewpoint(), "the eye stays");
+        assertEquals(Optional.of(point), view.canvas().picked(), "it is ringed");
+        document.viewState().select(List.of(row()));
+        assertEquals(Optional.empty(), view.canvas().picked());
     }
 
     /** A model whose ground rises to the right by 40 m: it is darker there, and bare where nobody knows the ground; no dots cover it. */

@@ -21,6 +21,7 @@ import org.eclipse.ui.handlers.IHandlerService;
 
 import slopewright.edit.EditException;
 import slopewright.edit.RecordedEdit;
+import slopewright.drawing.section.SurveyPointAt;
 import slopewright.evaluation.AidEvaluation;
 import slopewright.evaluation.GroundUsed;
 import slopewright.geometry.FramePoint;
@@ -32,6 +33,7 @@ import slopewright.ui.LateView;
 import slopewright.ui.MessageTexts;
 import slopewright.ui.document.DocumentFollower;
 import slopewright.ui.document.DocumentListener;
+import slopewright.ui.document.PickedPoint;
 import slopewright.ui.document.ProjectDocument;
 import slopewright.ui.document.Viewpoint;
 import slopewright.ui.preferences.Preferences;
@@ -77,6 +79,7 @@ public final class SectionView extends LateView {
     private Optional<String> shownAidId = Optional.empty();
     private boolean stale;
     private final Runnable viewStateChanged = this::viewStateChanged;
+    private final Runnable selected = this::showPicked;
     private final Runnable repaint = this::repaint;
     private final IPropertyChangeListener preferences = event -> restate();
 
@@ -122,6 +125,11 @@ public final class SectionView extends LateView {
         @Override
         public void select(Identified element) {
             document.ifPresent(open -> open.viewState().select(List.of(element)));
+        }
+
+        @Override
+        public void pick(SurveyPointAt point) {
+            document.ifPresent(open -> open.viewState().pick(new PickedPoint(point.block().getId(), point.index())));
         }
     }
 
@@ -192,11 +200,29 @@ public final class SectionView extends LateView {
     }
 
     private void switched(Optional<ProjectDocument> newDocument) {
-        document.ifPresent(open -> open.viewState().removeListener(viewStateChanged));
+        forget();
         document = newDocument;
-        document.ifPresent(open -> open.viewState().addListener(viewStateChanged));
+        document.ifPresent(open -> {
+            open.viewState().addListener(viewStateChanged);
+            open.viewState().addSelectionListener(selected);
+        });
         shownAidId = Optional.empty();
         restate();
+    }
+
+    private void forget() {
+        document.ifPresent(open -> {
+            open.viewState().removeListener(viewStateChanged);
+            open.viewState().removeSelectionListener(selected);
+        });
+    }
+
+    /** Rings the survey point that was picked here or in the plan. */
+    private void showPicked() {
+        if (canvas != null && !canvas.control().isDisposed()) {
+            canvas.picked(document.flatMap(open -> open.viewState().picked()).flatMap(point -> canvas.section().flatMap(shown -> shown
+                    .surveyPoint(point.blockId(), point.index()))));
+        }
     }
 
     /** Reads everything anew, now where it is seen, else before it is seen next. */
@@ -236,6 +262,7 @@ public final class SectionView extends LateView {
             canvas.fit(SectionCanvas.Extent.WHOLE);
         }
         canvas.eye(eye());
+        showPicked();
         Control top = source.section().isPresent() ? page : empty.control();
         if (source.section().isEmpty()) {
             explain();
@@ -335,7 +362,7 @@ public final class SectionView extends LateView {
     public void dispose() {
         ScreenTheme.removeListener(repaint);
         Preferences.store().removePropertyChangeListener(preferences);
-        document.ifPresent(open -> open.viewState().removeListener(viewStateChanged));
+        forget();
         if (follower != null) {
             follower.dispose();
         }

@@ -23,6 +23,7 @@ import slopewright.drawing.scene.Style;
 import slopewright.drawing.section.BeamEdge;
 import slopewright.drawing.section.Section;
 import slopewright.drawing.section.SectionWindow;
+import slopewright.drawing.section.SurveyPointAt;
 import slopewright.geometry.FramePoint;
 import slopewright.ui.diagram.WorldBox;
 import slopewright.ui.diagram.WorldView;
@@ -50,6 +51,8 @@ public final class SectionCanvas {
     private static final double LEAST_EXAGGERATION = 0.2;
     private static final double MOST_EXAGGERATION = 200;
     private static final double HANDLE_PX = 3;
+    private static final double NEAR_PX = 6;
+    private static final double RING_MM = 2;
 
     private final Canvas canvas;
     private final Lettering letters;
@@ -64,6 +67,7 @@ public final class SectionCanvas {
     private boolean fitting;
     private Optional<FramePoint> crosshair = Optional.empty();
     private Optional<FramePoint> eye = Optional.empty();
+    private Optional<FramePoint> picked = Optional.empty();
     private Optional<BeamEdge> hot = Optional.empty();
     private Optional<String> note = Optional.empty();
     private Runnable beforePaint = () -> {
@@ -234,6 +238,23 @@ public final class SectionCanvas {
         return eye;
     }
 
+    /** Puts a ring around the survey point that was picked, empty for none. */
+    public void picked(Optional<FramePoint> place) {
+        picked = place;
+        canvas.redraw();
+    }
+
+    /** Returns the survey point that was picked. */
+    public Optional<FramePoint> picked() {
+        return picked;
+    }
+
+    /** Returns the survey point that is drawn nearest to a pixel, empty where none is near. */
+    public Optional<SurveyPointAt> surveyPoint(double x, double y) {
+        return section.filter(shown -> view.widthPx() > LEAST_PX && view.heightPx() > LEAST_PX).flatMap(shown -> shown.surveyPoint(
+                window(), view.worldX(x), view.worldY(y), NEAR_PX / fonts.pxPerMm()));
+    }
+
     /** Makes the edge of a beam stand out, empty for none. */
     public void highlight(Optional<BeamEdge> edge) {
         if (!hot.equals(edge)) {
@@ -290,6 +311,8 @@ public final class SectionCanvas {
         });
         section.ifPresent(shown -> GroundPoints.of(shown).stream().filter(at -> Double.isFinite(at.alongM() + at.heightM()))
                 .forEach(at -> overlay.add(handle(at))));
+        picked.ifPresent(at -> overlay.add(new Mark.Disc(new ScenePoint(at.alongM(), at.heightM()), RING_MM, Style.line(Ink.WHEELS, 0.5),
+                "")));
         eye.ifPresent(at -> overlay.addAll(eyeMarks(at)));
         return overlay;
     }

@@ -10,6 +10,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 
 import slopewright.drawing.section.BeamEdge;
+import slopewright.drawing.section.SurveyPointAt;
 import slopewright.edit.RecordedEdit;
 import slopewright.geometry.Angles;
 import slopewright.geometry.FramePoint;
@@ -24,7 +25,8 @@ import slopewright.ui.trial.TrialVerdict;
 
 /**
  * Works the section by mouse: the crosshair follows the pointer, the wheel zooms about it, dragging the ground moves the view and a click
- * on it places the pilot's eye; an edge of a beam, a light unit and the eye can be dragged. Escape gives a drag up.
+ * on it picks the survey point that is drawn there, or else places the pilot's eye; an edge of a beam, a light unit and the eye can be
+ * dragged. Escape gives a drag up.
  */
 public final class SectionTools {
 
@@ -45,6 +47,9 @@ public final class SectionTools {
 
         /** Selects an element in every pane. */
         void select(Identified element);
+
+        /** Picks a point of a survey block in every pane. */
+        void pick(SurveyPointAt point);
     }
 
     private static final double STEP = 1.2;
@@ -294,7 +299,7 @@ public final class SectionTools {
         } else if (clicked && held.kind() == Grip.Kind.POINT) {
             source.host().flatMap(host -> GroundPoints.element(host, held.point().orElseThrow())).ifPresent(target::select);
         } else if (clicked && (held.kind() == Grip.Kind.GROUND || held.kind() == Grip.Kind.EDGE)) {
-            target.look(place(event.x, event.y));
+            canvas.surveyPoint(event.x, event.y).ifPresentOrElse(target::pick, () -> target.look(place(event.x, event.y)));
         }
         point(event.x, event.y);
     }
