@@ -127,7 +127,8 @@ public final class AidRequests {
         builder.set(Input.HOVER_HEIGHT, helipad.getHoverHeightM()).set(Input.EYE_ABOVE_SKIDS, helipad.getEyeAboveSkidsM());
         Double landing = host instanceof ApproachDirection direction ? direction.getTrueBearingDeg() : null;
         builder.option(SitingRequest.DESCRIBED_PLACE, "helipad");
-        builder.set(Input.SAFETY_AREA_WIDTH, helipad.getSafetyAreaWidthM()).set(Input.FATO_LENGTH, PadArea.alongM(helipad, landing));
+        builder.set(Input.SAFETY_AREA_WIDTH, helipad.getSafetyAreaWidthM());
+        PadArea.put(builder, helipad, landing);
     }
 
     private static void putGlidePath(SitingRequest.Builder builder, ApproachHost host, GlidePathAid path) {

@@ -1,10 +1,14 @@
 package slopewright.evaluation;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 import slopewright.geometry.FramePoint;
 import slopewright.model.Helipad;
+import slopewright.siting.Input;
+import slopewright.siting.SitingRequest;
 
 /**
  * The FATO of a helipad and the safety area around it, which is as much longer than the FATO as it is wider. How the FATO lies may not be
@@ -16,6 +20,9 @@ import slopewright.model.Helipad;
  * @param bearingDeg true bearing along its length, decimal degrees; empty where it is not known
  */
 public record PadArea(double lengthM, double widthM, double aroundM, OptionalDouble bearingDeg) {
+
+    /** Sine of the angle up to which two stored bearings are the same. */
+    private static final double ALONG = 1e-7;
 
     /** Where something stands. */
     public enum Where {
@@ -69,7 +76,7 @@ public record PadArea(double lengthM, double widthM, double aroundM, OptionalDou
         if (outside < aroundM) {
             return new Standing(outside <= 0 ? Where.ON_FATO : Where.IN_SAFETY_AREA, outside, outside - aroundM);
         }
-        double turned = Math.hypot(along, right) - Math.hypot(lengthM / 2 + aroundM, widthM / 2 + aroundM);
+        double turned = Math.hypot(along, right) - reachM();
         if (bearingDeg.isPresent()) {
             return new Standing(Where.CLEAR, outside, outside - aroundM);
         }
@@ -77,14 +84,50 @@ public record PadArea(double lengthM, double widthM, double aroundM, OptionalDou
     }
 
     /**
-     * Returns how far the FATO reaches along a landing direction, from its first to its last corner, metres; its length where nobody knows
-     * how it lies.
+     * Returns the corners of a part of the pad that lies as its FATO, in the frame of a landing direction; along it where how the FATO lies
+     * is not known.
+     *
+     * @param pad            the helipad
+     * @param lengthM        length of the part, metres
+     * @param widthM         width of the part, metres
+     * @param landingTrueDeg the landing direction, decimal degrees from true north
      */
-    static Double alongM(Helipad pad, Double landingTrueDeg) {
-        if (landingTrueDeg == null || pad.getFatoBearingDeg() == null || pad.getFatoLengthM() == null || pad.getFatoWidthM() == null) {
-            return pad.getFatoLengthM();
+    public static List<FramePoint> corners(Helipad pad, double lengthM, double widthM, double landingTrueDeg) {
+        double turn = Math.toRadians(landingTrueDeg - bearing(pad).orElse(landingTrueDeg));
+        double back = lengthM / 2;
+        double side = widthM / 2;
+        return Stream.of(new FramePoint(-back, -side, 0), new FramePoint(back, -side, 0), new FramePoint(back, side, 0),
+                new FramePoint(-back, side, 0)).map(corner -> new FramePoint(
+                        corner.alongM() * Math.cos(turn) + corner.rightM() * Math.sin(turn),
+                        corner.rightM() * Math.cos(turn) - corner.alongM() * Math.sin(turn), 0)).toList();
+    }
+
+    /** Returns how far from the middle a corner of the safety area lies, metres. */
+    public double reachM() {
+        return Math.hypot(lengthM / 2 + aroundM, widthM / 2 + aroundM);
+    }
+
+    /**
+     * Puts into a request how far the FATO reaches along a landing direction, from its first to its last corner. Where nobody knows how it
+     * lies, that is anything from its shorter side to its diagonal, and both are put. A length without the width is put where the FATO is
+     * known to lie along the approach, and otherwise stays missing.
+     */
+    static void put(SitingRequest.Builder builder, Helipad pad, Double landingTrueDeg) {
+        Double length = pad.getFatoLengthM();
+        Double width = pad.getFatoWidthM();
+        if (length == null || landingTrueDeg == null) {
+            return;
+        }
+        if (pad.getFatoBearingDeg() == null) {
+            if (width != null) {
+                builder.set(Input.FATO_LENGTH, Math.hypot(length, width)).set(Input.FATO_LEAST_LENGTH, Math.min(length, width));
+            }
+            return;
         }
         double turn = Math.toRadians(landingTrueDeg - pad.getFatoBearingDeg());
-        return pad.getFatoLengthM() * Math.abs(Math.cos(turn)) + pad.getFatoWidthM() * Math.abs(Math.sin(turn));
+        double across = Math.abs(Math.sin(turn));
+        if (width != null || across < ALONG) {
+            builder.set(Input.FATO_LENGTH, length * Math.abs(Math.cos(turn)) + (width == null ? 0 : width * across));
+        }
     }
 }

@@ -50,8 +50,10 @@ public enum Input {
     EYE_ABOVE_SKIDS("eye-above-skids-m", Kind.LENGTH),
     /** Width of the safety area around the FATO. */
     SAFETY_AREA_WIDTH("safety-area-width-m", Kind.LENGTH),
-    /** Length of the FATO along the approach. */
+    /** Length of the FATO along the approach; the greatest that it may have where how it lies is not known. */
     FATO_LENGTH("fato-length-m", Kind.LENGTH),
+    /** Least length that the FATO may have along the approach, where how it lies is not known. */
+    FATO_LEAST_LENGTH("fato-least-length-m", Kind.LENGTH),
     /** Ground speed on the approach. */
     GROUND_SPEED("ground-speed-kt", Kind.SPEED),
     /** Rate of descent on the approach. */

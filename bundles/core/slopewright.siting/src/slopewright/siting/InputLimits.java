@@ -9,7 +9,7 @@ import slopewright.messages.Words;
 final class InputLimits {
 
     private static final Set<Input> MORE_THAN_ZERO = Set.of(Input.EYE_TO_WHEEL, Input.EYE_ABOVE_SKIDS, Input.SAFETY_AREA_WIDTH,
-            Input.FATO_LENGTH, Input.PANEL_DISTANCE, Input.GLIDE_PATH_ORIGIN, Input.REFERENCE_DATUM_HEIGHT,
+            Input.FATO_LENGTH, Input.FATO_LEAST_LENGTH, Input.PANEL_DISTANCE, Input.GLIDE_PATH_ORIGIN, Input.REFERENCE_DATUM_HEIGHT,
             Input.GLIDE_PATH_ANGLE);
 
     private InputLimits() {

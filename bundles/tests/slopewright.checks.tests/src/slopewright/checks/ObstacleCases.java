@@ -124,6 +124,21 @@ final class ObstacleCases {
                 sample -> sample.pad().setSafetyAreaWidthM(null)));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "helipad without the length of its FATO", Bases::padSector,
                 sample -> sample.pad().setFatoLengthM(null)));
+        cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "helipad without the width of its FATO, which may lie across",
+                Bases::padSector, sample -> sample.pad().setFatoWidthM(null)));
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "helipad without the width of its FATO, which lies along", Bases::padSector, sample -> {
+            sample.pad().setFatoWidthM(null);
+            sample.pad().setFatoBearingDeg(270.0);
+        }));
+        // The FATO, 20 m by 20 m, ends 10 m before its middle if it lies along the approach, 14.14 m if across; 3 m on begins the surface.
+        cases.add(pad(Result.PASS, "below the surface of a FATO that lies along", 90.0, 13, -0.05));
+        cases.add(pad(Result.FAIL, "above the surface of a FATO that lies along", 90.0, 13, 0.05));
+        cases.add(pad(Result.PASS, "below the surface of a FATO that lies across", 45.0, 17.142, -0.05));
+        cases.add(pad(Result.FAIL, "above the surface of a FATO that lies across", 45.0, 17.142, 0.05));
+        cases.add(pad(Result.PASS, "below the lowest surface that there may be", null, 17.142, -0.05));
+        cases.add(pad(Result.FAIL, "above the lowest surface that there may be", null, 17.142, 0.05));
+        cases.add(RuleCase.of("OBS-01", Result.FAIL, "between the beginnings that there may be", Bases::padSector,
+                sample -> sample.obstacle("kerb", -15, 0, Sample.DATUM_M + 0.3)));
         cases.add(RuleCase.of("OBS-03", Result.NOT_EVALUATED, "helipad without the length of its FATO", Bases::padSector,
                 sample -> sample.pad().setFatoLengthM(null)));
         cases.add(RuleCase.of("OBS-01", Result.FAIL, "T form, above 1.9 degrees", Bases::tForm,
@@ -133,6 +148,18 @@ final class ObstacleCases {
         cases.add(RuleCase.of("OBS-02", Result.NOT_EVALUATED, "a rule set without a limit", Bases::usRow,
                 sample -> sample.aid().setAxisTurnDeg(3.0)));
         cases.add(RuleCase.of("OBS-02", Result.FAIL, "5.1 degrees", Bases::row, sample -> sample.aid().setAxisTurnDeg(5.1)));
+    }
+
+    /**
+     * A heliport sector light at 6 degrees; its surface rises at 0.65 degrees below the upper limit of "below slope", which is 15' below the
+     * on-slope sector, whose lower edge is 22.5' below the slope.
+     */
+    private static RuleCase pad(Result result, String what, Double fatoDeg, double startM, double aboveM) {
+        double rise = Math.tan(Math.toRadians(6 - 37.5 / 60 - 0.65));
+        return RuleCase.of("OBS-01", result, what, Bases::padSector, sample -> {
+            sample.pad().setFatoBearingDeg(fatoDeg);
+            sample.obstacle("mast", -1000, 0, Sample.DATUM_M + (1000 - startM) * rise + aboveM);
+        });
     }
 
     /** At 2060 m before the threshold the surface ends 275 m, a beam of 8 degrees 332 m beside the axis. */
@@ -328,9 +355,18 @@ final class ObstacleCases {
                 + 3)));
         cases.add(RuleCase.of("OBS-10", Result.FAIL, "a hedge in the safety area", Bases::padSector, sample -> sample.obstacle("hedge", 3,
                 -14.9, datum + 1)));
-        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "a hedge beside the safety area",
-                Bases::padSector, sample -> sample.obstacle("hedge",
-                3, -15.1, datum + 1)));
+        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "a hedge beside the safety area", Bases::padSector, sample -> {
+            sample.pad().setFatoBearingDeg(90.0);
+            sample.obstacle("hedge", 3, -15.1, datum + 1);
+        }));
+        cases.add(RuleCase.of("OBS-10", Result.NOT_EVALUATED, "a hedge beside the safety area, in a corner if the FATO is turned",
+                Bases::padSector, sample -> sample.obstacle("hedge", 3, -15.1, datum + 1)));
+        cases.add(RuleCase.of("OBS-10", Result.NOT_EVALUATED, "the same, and a light on the pad", Bases::padSector, sample -> {
+            sample.obstacle("hedge", 3, -15.1, datum + 1);
+            sample.obstacle("light", 5, 0, datum + 0.2);
+        }));
+        cases.add(RuleCase.of("OBS-10", Result.NOT_APPLICABLE, "a hedge beyond every corner, 21.2 m from the middle", Bases::padSector,
+                sample -> sample.obstacle("hedge", 0, -21.4, datum + 1)));
         // A FATO that lies at 45 degrees has its corner 21.2 m ahead, and its side no more than 15 m to the side.
         cases.add(RuleCase.of("OBS-10", Result.FAIL, "in the corner of a FATO that is turned", Bases::padSector, sample -> {
             sample.pad().setFatoBearingDeg(45.0);

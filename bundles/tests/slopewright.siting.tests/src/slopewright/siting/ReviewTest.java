@@ -31,7 +31,7 @@ class ReviewTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"hover-height-m, -1", "eye-above-skids-m, 0", "safety-area-width-m, 0", "fato-length-m, -25"})
+    @CsvSource({"hover-height-m, -1", "eye-above-skids-m, 0", "safety-area-width-m, 0", "fato-length-m, -25", "fato-least-length-m, 0"})
     void impossibleLengthsAtAHelipadAreRefusedByName(String key, double value) {
         String message = refusal("heliport-sector", "icao:5th", helipad().set(Input.of(key).orElseThrow(), value));
         assertTrue(message.contains("(" + key + ")"), message);

@@ -16,6 +16,7 @@ import slopewright.drawing.scene.PaperArea;
 import slopewright.drawing.scene.Scene;
 import slopewright.drawing.scene.ScenePoint;
 import slopewright.drawing.scene.Style;
+import slopewright.evaluation.PadArea;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
@@ -121,10 +122,14 @@ public final class LocationScene {
     }
 
     private void area(SiteFrame frame, String id, double along1, double along2, double half) {
-        double[] xy = new double[8];
-        double[][] corners = {{along1, -half}, {along1, half}, {along2, half}, {along2, -half}};
-        for (int i = 0; i < corners.length; i++) {
-            ScenePoint corner = at(frame, corners[i][0], corners[i][1]);
+        area(frame, id, List.of(new FramePoint(along1, -half, 0), new FramePoint(along1, half, 0), new FramePoint(along2, half, 0),
+                new FramePoint(along2, -half, 0)));
+    }
+
+    private void area(SiteFrame frame, String id, List<FramePoint> corners) {
+        double[] xy = new double[2 * corners.size()];
+        for (int i = 0; i < corners.size(); i++) {
+            ScenePoint corner = at(frame, corners.get(i).alongM(), corners.get(i).rightM());
             xy[2 * i] = corner.x();
             xy[2 * i + 1] = corner.y();
         }
@@ -159,7 +164,7 @@ public final class LocationScene {
         }
         ScenePoint middle = at(frame.get(), 0, 0);
         if (pad.getFatoLengthM() != null && pad.getFatoWidthM() != null) {
-            area(frame.get(), pad.getId(), -pad.getFatoLengthM() / 2, pad.getFatoLengthM() / 2, pad.getFatoWidthM() / 2);
+            area(frame.get(), pad.getId(), PadArea.corners(pad, pad.getFatoLengthM(), pad.getFatoWidthM(), frame.get().bearingDeg()));
         }
         scene.label(middle.x(), middle.y(), "H", Anchor.MIDDLE, 2.2, -1.1, Ink.TEXT, pad.getId());
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import slopewright.evaluation.Attempt;
+import slopewright.evaluation.PadArea;
 import slopewright.geometry.FramePoint;
 import slopewright.messages.Message;
 import slopewright.messages.Words;
@@ -134,11 +135,8 @@ final class GroundFeatures {
         facts.put("elevationM", frame.originElevationM());
         facts.put("lengthM", lengthM);
         facts.put("widthM", widthM);
-        double back = lengthM / 2;
-        double side = widthM / 2;
         features.add(new MapFeature(helipad.getId() + "." + part, "helipad", words.say(Message.of("map.part",
                 ElementNames.of(helipad), Words.name(part.toUpperCase(Locale.ROOT)))), MapFeature.Shape.AREA,
-                MapFacts.ring(frame, List.of(new FramePoint(-back, -side, 0),
-                        new FramePoint(back, -side, 0), new FramePoint(back, side, 0), new FramePoint(-back, side, 0))), facts));
+                MapFacts.ring(frame, PadArea.corners(helipad, lengthM, widthM, frame.bearingDeg())), facts));
     }
 }

@@ -160,11 +160,11 @@ final class Surfaces {
         }
         HeliportSurfaceTable.Row found = row.get();
         double below = found.belowDeg().get(family);
-        double half = request.number(Input.FATO_LENGTH).orElse(0.0) / 2;
-        if (half == 0 && request.option(SitingRequest.DESCRIBED_PLACE).isPresent()) {
+        double length = request.number(Input.FATO_LENGTH).orElse(0.0);
+        if (length == 0 && request.option(SitingRequest.DESCRIBED_PLACE).isPresent()) {
             return none("surface.none-without-fato", Input.FATO_LENGTH.message());
         }
-        if (half == 0) {
+        if (length == 0) {
             reader.note(Message.of("surface.note.fato-unknown"));
         }
         Citation printed = table.orElseThrow().citation();
@@ -172,9 +172,21 @@ final class Surfaces {
         reader.use("surface.start-from-fato-m", found.startM(), "m", printed);
         reader.use("surface.divergence-percent", found.divergencePercent(), "%", printed);
         reader.use("surface.length-m", found.lengthM(), "m", printed);
-        return Optional.of(new SurfacePlan(anchor.lowestSettingDeg() - below, -half - found.startM(), 0,
-                request.need(Input.SAFETY_AREA_WIDTH), found.divergencePercent(), OptionalDouble.empty(), found.lengthM(), 0, 0,
-                List.of(printed)));
+        return Optional.of(beforeFato(anchor.lowestSettingDeg() - below, length, found, printed));
+    }
+
+    /**
+     * Lays the surface before the end of the FATO. Where how far that reaches is not known, it begins where the FATO may end nearest, and
+     * is nowhere higher than a surface that begins where the FATO may end farthest: whatever the truth is, it is held.
+     */
+    private SurfacePlan beforeFato(double slopeDeg, double lengthM, HeliportSurfaceTable.Row row, Citation printed) {
+        double unsure = Math.max(0, lengthM - request.number(Input.FATO_LEAST_LENGTH).orElse(lengthM)) / 2;
+        if (unsure > 0) {
+            reader.note(Message.of("surface.note.fato-bearing-unknown", Words.m(unsure)));
+        }
+        return new SurfacePlan(slopeDeg, unsure - lengthM / 2 - row.startM(), -unsure * Angles.tanDeg(slopeDeg),
+                request.need(Input.SAFETY_AREA_WIDTH), row.divergencePercent(), OptionalDouble.empty(), row.lengthM() + unsure, 0, 0,
+                List.of(printed));
     }
 
     /**

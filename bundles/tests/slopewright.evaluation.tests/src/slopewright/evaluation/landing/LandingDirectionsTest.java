@@ -47,7 +47,10 @@ class LandingDirectionsTest {
     @TempDir
     private Path folder;
 
-    /** A sector unit under the ICAO rules: surface from 3 m before the edge of the FATO, 3.25 m before its middle, safety area 30 m. */
+    /**
+     * A sector unit under the ICAO rules, safety area 30 m. How the FATO of 0.5 m by 30 m lies is not known: its edge is 0.25 m to
+     * hypot(0.25, 15) = 15.0021 m before its middle, so the surface begins 3.25 m before the middle and is as low as one from 18.0021 m.
+     */
     private static TrialSite sectorSite() {
         TrialSite site = smallPad(TrialSite.helipad("heliport-sector", 6));
         site.aid().setPortable(false);
@@ -103,15 +106,16 @@ class LandingDirectionsTest {
     }
 
     /**
-     * A mast due south, 1003.25 m before the hover point, 1000 tan 3 degrees = 52.4078 m high. A is the top of the flashing red,
-     * slope - 22.5' - 15'; the surface rises with A - 0.65 = slope - 1.275 degrees (Annex 14 Vol II Table 5-1) from 3.25 m before the
-     * hover point. It clears the mast from slope - 1.275 >= 3, or 4.275 degrees: in tenths from 4.3. Its half width there is 15 + 10 % of
-     * the distance: 6 degrees beside the axis the mast is 104.8 m off and the surface 114.5 m wide, 7 beside 122.2 m and 114.3 m.
+     * A mast due south, 1018.0021 m before the hover point, 1000 tan 3 degrees = 52.4078 m high. A is the top of the flashing red,
+     * slope - 22.5' - 15'; the surface rises with A - 0.65 = slope - 1.275 degrees (Annex 14 Vol II Table 5-1) from no farther than
+     * 18.0021 m before the hover point. It clears the mast from slope - 1.275 >= 3, or 4.275 degrees: in tenths from 4.3. Its half width
+     * there is 15 m + 10 % of the distance from where it begins at the nearest, 3.25 m before the hover point: 6 degrees beside the axis
+     * the mast is 106.4 m off and the surface 115.9 m wide, 7 beside 124.1 m and 115.7 m.
      */
     @Test
     void oneMastBlocksTheDirectionsThatLeadOverIt() {
         TrialSite site = sectorSite();
-        site.mast("mast", -1003.25, 0, 1000 * Math.tan(Math.toRadians(3)));
+        site.mast("mast", -1018.0021, 0, 1000 * Math.tan(Math.toRadians(3)));
         survey(site, true, 4000, 0);
         LandingDirections all = directions(site, SECTOR_RULES);
         assertEquals(111, all.directions().get(0).cells().size(), "1° to 12° in tenths");
@@ -158,11 +162,14 @@ class LandingDirectionsTest {
         assertEquals("no direction is clear", all.sentences(0).get(0).english());
     }
 
-    /** The surface is 2500 m long from 3 m out and 15 + 250 m wide at its end: 2503 m and 265 m are just enough for its own direction. */
+    /**
+     * The surface reaches 2500 m on from the farthest of its beginnings, 2518.002 m, and is there 15 m + 10 % of 2514.752 m = 266.475 m wide:
+     * just enough for its own direction.
+     */
     @Test
     void aSurveyOfOneApproachCoversThatDirectionAndNotTheOpposite() {
         TrialSite site = sectorSite();
-        survey(site, false, 2503.25, 265);
+        survey(site, false, 2518.01, 266.48);
         LandingDirections all = directions(site, SECTOR_RULES);
         assertEquals(OptionalDouble.of(1), all.at(0).clearFromDeg());
         assertFalse(all.at(1).isClearSomewhere(), "turned by a degree the far corner lies 308 m off the axis");
@@ -172,10 +179,10 @@ class LandingDirectionsTest {
     @Test
     void aSurveyAllRoundMustReachTheFarCorner() {
         TrialSite site = sectorSite();
-        // the far corner lies hypot(2503.25, 265) = 2517.24 m from the hover point
-        ObstacleSurvey survey = survey(site, true, 2517.1, 0);
+        // the far corner lies hypot(2518.002, 266.475) = 2532.06 m from the hover point
+        ObstacleSurvey survey = survey(site, true, 2531.9, 0);
         assertEquals(List.of(), directions(site, SECTOR_RULES).sectors());
-        survey.setReachM(2517.3);
+        survey.setReachM(2532.1);
         assertEquals(List.of(new ClearSector(0, 359, 1)), directions(site, SECTOR_RULES).sectors());
     }
 

@@ -32,7 +32,7 @@ import slopewright.model.RunwayEnd;
  * No obstacle that was entered stands where the aircraft lands: on the runway behind the threshold, whatever of it is declared for
  * landing, on the FATO or in the safety area around it. What rises no more than a quarter of a metre above the ground there may be a light
  * or a marker (own band). The obstacle surface begins before all this, and a slope that leads there is none. Severity fail: an aircraft
- * that follows the signal strikes it.
+ * that follows the signal strikes it. Where how the FATO lies is not known, what may stand in a corner of it is not evaluated.
  */
 public final class LandingAreaRule extends AidRule {
     private static final double MARKER_M = 0.25;
@@ -59,6 +59,9 @@ public final class LandingAreaRule extends AidRule {
         if (!open.isEmpty() && highest.filter(standing -> standing.aboveM() > MARKER_M).isEmpty()) {
             throw Stop.missing(Message.of("list", Words.list(open)), Message.of("OBS-10.incomplete"));
         }
+        if (highest.filter(standing -> standing.aboveM() > MARKER_M).isEmpty()) {
+            notInACorner(facts);
+        }
         if (highest.isEmpty()) {
             throw Stop.notApplicable(Message.of(facts.atRunway() ? "OBS-10.clear-runway" : "OBS-10.clear-pad"));
         }
@@ -66,6 +69,21 @@ public final class LandingAreaRule extends AidRule {
                 .saying(facts.atRunway() ? "on-runway" : "on-pad", Words.name(highest.get().found().label()),
                         Words.m(highest.get().aboveM()), Words.m(MARKER_M))
                 .advising("remove").add();
+    }
+
+    /** Where how the FATO lies is not known, its corners may reach anywhere around it: what stands there may be in the safety area. */
+    private static void notInACorner(AidFacts facts) {
+        if (facts.atRunway() || facts.helipad().getFatoBearingDeg() != null) {
+            return;
+        }
+        double reach = PadArea.of(facts.helipad()).orElseThrow().reachM();
+        double origin = facts.frame().originElevationM();
+        Optional<ObstacleComparison> near = facts.surroundings().compare(new ProtectionSurface(reach, 0, 2 * reach, 0, 2 * reach, 0, 0))
+                .inside().stream().filter(found -> found.obstacle().filter(obstacle -> topM(obstacle) - origin > MARKER_M).isPresent())
+                .findFirst();
+        if (near.isPresent()) {
+            throw Stop.missing(Message.of("missing.fato-bearing"), Message.of("OBS-10.corner", Words.name(near.get().label())));
+        }
     }
 
     /** Returns the level of the ground in the frame: that of the centre line, or of the higher end where no profile reaches so far. */
