@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 
 import slopewright.geometry.FramePoint;
@@ -85,18 +86,35 @@ public final class AidLayouts {
         double setting = need(unit, unit.getSettingDeg(), "setting");
         double azimuth = turnDeg + (unit.getAzimuthOffsetDeg() == null ? 0 : unit.getAzimuthOffsetDeg());
         List<SectorEdge> edges = unit.getTransitions().stream().map(transition -> edge(unit, transition, setting)).toList();
+        int bar = bar(unit).orElseThrow(() -> without(unit, "bar"));
         String label = unit.getLabel() == null ? String.valueOf(unit.getId()) : unit.getLabel();
         try {
-            return new UnitPlan(label, unit.getBar() == null ? 1 : unit.getBar(), place, setting, azimuth, edges);
+            return new UnitPlan(label, bar, place, setting, azimuth, edges);
         } catch (IllegalArgumentException e) {
             throw new SitingException(Message.of("evaluation.refused.sectors", ElementNames.way(unit)));
         }
     }
 
+    /**
+     * Returns the number of the bar of a unit; that of the only one where none was entered and the family has no others, and empty where it
+     * has.
+     */
+    public static OptionalInt bar(LightUnit unit) {
+        if (unit.getBar() != null) {
+            return OptionalInt.of(unit.getBar());
+        }
+        boolean matters = unit.eContainer() instanceof ApproachAid aid
+                && Families.find(aid.getFamilyKey()).filter(IndicatorFamily::tellsBarsApart).isPresent();
+        return matters ? OptionalInt.empty() : OptionalInt.of(1);
+    }
+
+    private static SitingException without(LightUnit unit, String what) {
+        return new SitingException(Message.of("evaluation.refused.unit-without", Words.term("unit." + what), ElementNames.way(unit)));
+    }
+
     private static double need(LightUnit unit, Double number, String what) {
         if (number == null) {
-            throw new SitingException(Message.of("evaluation.refused.unit-without", Words.term("unit." + what),
-                    ElementNames.way(unit)));
+            throw without(unit, what);
         }
         return number;
     }

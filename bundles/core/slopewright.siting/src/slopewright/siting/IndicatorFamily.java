@@ -72,6 +72,11 @@ public interface IndicatorFamily {
         return !bars().isEmpty();
     }
 
+    /** Returns whether the bar of a unit says what it shows and when, so that without its number nobody knows what is meant. */
+    default boolean tellsBarsApart() {
+        return has(Trait.BARS) || has(Trait.LEGS) || has(Trait.PANELS);
+    }
+
     /**
      * Lays the indicator out.
      *

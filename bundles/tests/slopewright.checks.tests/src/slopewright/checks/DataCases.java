@@ -2,6 +2,7 @@ package slopewright.checks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 import slopewright.model.ObstacleKind;
 import slopewright.model.SlopewrightFactory;
@@ -55,6 +56,15 @@ final class DataCases {
         cases.add(RuleCase.of("DATA-04", Result.NOT_EVALUATED, "no lens elevation", Bases::row,
                 sample -> sample.unit(1).setLensElevationM(null)));
         cases.add(RuleCase.of("DATA-04", Result.NOT_EVALUATED, "no setting", Bases::row, sample -> sample.unit(1).setSettingDeg(null)));
+        cases.add(RuleCase.of("DATA-04", Result.PASS, "no bar, and there is but one", Bases::row, sample -> sample.unit(1).setBar(null)));
+        for (Supplier<Sample> base : List.<Supplier<Sample>>of(Bases::twoBar, Bases::threeBar, Bases::tForm, Bases::panels)) {
+            cases.add(RuleCase.of("DATA-04", Result.NOT_EVALUATED, "no bar, and there are several", base,
+                    sample -> sample.unit(0).setBar(null)));
+        }
+        cases.add(RuleCase.of("BAR-01", Result.NOT_EVALUATED, "a unit of no known bar", Bases::twoBar,
+                sample -> sample.unit(0).setBar(null)));
+        cases.add(RuleCase.of("TF-01", Result.NOT_EVALUATED, "a unit of no known bar", Bases::tForm,
+                sample -> sample.unit(0).setBar(null)));
         cases.add(RuleCase.of("DATA-05", Result.PASS, "complete", Bases::padSector, Sample::unchanged));
         cases.add(RuleCase.of("DATA-05", Result.NOT_EVALUATED, "no FATO length", Bases::padSector,
                 sample -> sample.pad().setFatoLengthM(null)));

@@ -126,7 +126,8 @@ final class ObstacleCases {
                 sample -> sample.pad().setFatoLengthM(null)));
         cases.add(RuleCase.of("OBS-01", Result.NOT_EVALUATED, "helipad without the width of its FATO, which may lie across",
                 Bases::padSector, sample -> sample.pad().setFatoWidthM(null)));
-        cases.add(RuleCase.of("OBS-01", Result.PASS, "helipad without the width of its FATO, which lies along", Bases::padSector, sample -> {
+        cases.add(RuleCase.of("OBS-01", Result.PASS, "helipad without the width of its FATO, which lies along",
+                Bases::padSector, sample -> {
             sample.pad().setFatoWidthM(null);
             sample.pad().setFatoBearingDeg(270.0);
         }));
@@ -151,8 +152,8 @@ final class ObstacleCases {
     }
 
     /**
-     * A heliport sector light at 6 degrees; its surface rises at 0.65 degrees below the upper limit of "below slope", which is 15' below the
-     * on-slope sector, whose lower edge is 22.5' below the slope.
+     * A heliport sector light at 6 degrees; its surface rises at 0.65 degrees below the upper limit of "below slope", which is 15' below
+     * the on-slope sector, whose lower edge is 22.5' below the slope.
      */
     private static RuleCase pad(Result result, String what, Double fatoDeg, double startM, double aboveM) {
         double rise = Math.tan(Math.toRadians(6 - 37.5 / 60 - 0.65));

@@ -1,5 +1,6 @@
 package slopewright.checks.internal;
 
+import slopewright.evaluation.AidLayouts;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.model.LightUnit;
@@ -17,9 +18,9 @@ public record UnitAt(LightUnit unit) {
         return ElementNames.of(unit);
     }
 
-    /** Returns its bar, 1 where none was entered. */
+    /** Returns its bar, which must be there where the family has several. */
     public int bar() {
-        return unit.getBar() == null ? 1 : unit.getBar();
+        return AidLayouts.bar(unit).orElseThrow(() -> Stop.missing(Message.of("missing.unit-bar", name())));
     }
 
     public double alongM() {

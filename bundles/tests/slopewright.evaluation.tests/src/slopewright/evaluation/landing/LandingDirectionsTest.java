@@ -162,10 +162,7 @@ class LandingDirectionsTest {
         assertEquals("no direction is clear", all.sentences(0).get(0).english());
     }
 
-    /**
-     * The surface reaches 2500 m on from the farthest of its beginnings, 2518.002 m, and is there 15 m + 10 % of 2514.752 m = 266.475 m wide:
-     * just enough for its own direction.
-     */
+    /** The surface ends 2500 m from the farthest of its beginnings, 2518.002 m out, 15 m + 10 % of 2514.752 m = 266.475 m to each side. */
     @Test
     void aSurveyOfOneApproachCoversThatDirectionAndNotTheOpposite() {
         TrialSite site = sectorSite();

@@ -5,6 +5,7 @@ import slopewright.checks.Severity;
 import slopewright.checks.internal.AidFacts;
 import slopewright.checks.internal.AidRule;
 import slopewright.checks.internal.Missing;
+import slopewright.evaluation.AidLayouts;
 import slopewright.messages.Argument;
 import slopewright.messages.Message;
 import slopewright.model.LightUnit;
@@ -28,6 +29,7 @@ public final class UnitDataRule extends AidRule {
             missing.unless(unit.getRightM() != null, "missing.unit-right", name);
             missing.unless(unit.getLensElevationM() != null, "missing.unit-lens-elevation", name);
             missing.unless(unit.getSettingDeg() != null, "missing.unit-setting", name);
+            missing.unless(AidLayouts.bar(unit).isPresent(), "missing.unit-bar", name);
             missing.unless(!lit || !unit.getTransitions().isEmpty(), "missing.unit-sectors", name);
         }
         missing.unless(!facts.aid().getUnits().isEmpty(), "missing.units-of", ElementNames.of(facts.aid()));
